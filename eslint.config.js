@@ -1,0 +1,68 @@
+import prettier from 'eslint-config-prettier';
+import tseslint from 'typescript-eslint';
+
+/** Rooms that compute and nothing else: the same input gives the same output, on any day and any machine. */
+const pure = [
+  'units',
+  'problem',
+  'geometry',
+  'model',
+  'svg',
+  'feature',
+  'records',
+  'measure',
+  'takeoff',
+  'price',
+  'calendar',
+  'caution',
+  'scope',
+  'book',
+  'compare',
+  'draw',
+  'export',
+].map((room) => `src/${room}/**/*.{ts,tsx}`);
+
+export default tseslint.config(
+  { ignores: ['_site/', 'dist/', 'node_modules/', 'test/golden/', 'src/records/raw/'] },
+  ...tseslint.configs.recommended,
+  {
+    rules: {
+      '@typescript-eslint/no-explicit-any': 'error',
+      '@typescript-eslint/consistent-type-imports': 'error',
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+      'max-lines': ['warn', { max: 300, skipBlankLines: true, skipComments: true }],
+      eqeqeq: 'error',
+    },
+  },
+  {
+    files: pure,
+    rules: {
+      'no-restricted-globals': [
+        'error',
+        'Date',
+        'process',
+        'globalThis',
+        'console',
+        'fetch',
+        'setTimeout',
+        'performance',
+      ],
+      'no-restricted-properties': [
+        'error',
+        { object: 'Math', property: 'random', message: 'A pure room gives the same output every time.' },
+      ],
+      'no-restricted-syntax': [
+        'error',
+        {
+          selector: "CallExpression[callee.property.name='localeCompare']",
+          message: 'Compare with < so that every machine sorts alike.',
+        },
+        {
+          selector: 'ImportDeclaration[source.value=/^node:/]',
+          message: 'A pure room reads no disk and starts no program.',
+        },
+      ],
+    },
+  },
+  prettier,
+);

@@ -1,0 +1,93 @@
+import { spawn } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { delimiter, join } from 'node:path';
+import process from 'node:process';
+
+/** The whole test of the project in one command: tools, then style, types and arrows, then every test. The last line
+ *  counts the tests. */
+
+interface Step {
+  readonly name: string;
+  readonly command: string;
+  readonly args: readonly string[];
+}
+
+const node = (...args: string[]): Pick<Step, 'command' | 'args'> => ({ command: process.execPath, args });
+const bin = (name: string, ...args: string[]) => ({ command: join('node_modules', '.bin', name), args });
+
+const checks: readonly Step[] = [
+  { name: 'format', ...bin('prettier', '--check', '--log-level', 'warn', '.') },
+  { name: 'lint', ...bin('eslint', '.', '--max-warnings', '0') },
+  { name: 'types', ...bin('tsc', '-p', '.') },
+  { name: 'arrows', ...bin('depcruise', 'src', 'eleventy.config.ts', '--config', '.dependency-cruiser.cjs') },
+  { name: 'raw types', ...node('--import', 'tsx', 'scripts/raw-types.ts', '--check') },
+  { name: 'book schema', ...node('--import', 'tsx', 'scripts/book-schema.ts', '--check') },
+];
+
+process.exitCode = await main();
+
+async function main(): Promise<number> {
+  const missing = missingTools();
+  if (missing.length > 0) {
+    console.error(
+      `The tests open pages in a browser and judge PDFs with outside programs. Not found: ${missing.join(', ')}.`,
+    );
+    console.error('On Debian or Ubuntu: sudo apt-get install -y chromium qpdf poppler-utils');
+    console.error('Another Chromium will do: set CHROMIUM_PATH to its program file.');
+    return 1;
+  }
+  const failed: string[] = [];
+  for (const pair of inPairs(checks)) {
+    const results = await Promise.all(pair.map(runStep));
+    pair.forEach((step, index) => results[index] || failed.push(step.name));
+  }
+  const report = join(mkdtempSync(join(tmpdir(), 'bookmatch-test-')), 'report.json');
+  const tests = {
+    name: 'tests',
+    ...bin('vitest', 'run', '--reporter=dot', '--reporter=json', `--outputFile.json=${report}`),
+  };
+  if (!(await runStep(tests))) failed.push('tests');
+  if (failed.length > 0) console.error(`\nNot in order: ${failed.join(', ')}`);
+  printCounts(report);
+  return failed.length === 0 ? 0 : 1;
+}
+
+function missingTools(): string[] {
+  const browser = [process.env['CHROMIUM_PATH'] ?? '', 'chromium', 'chromium-browser', 'google-chrome'].some(isThere);
+  const programs = ['qpdf', 'pdfinfo', 'git'].filter((program) => !isThere(program));
+  return browser ? programs : ['chromium', ...programs];
+}
+
+function isThere(program: string): boolean {
+  if (program === '') return false;
+  if (program.includes('/')) return existsSync(program);
+  return (process.env['PATH'] ?? '').split(delimiter).some((dir) => existsSync(join(dir, program)));
+}
+
+function inPairs(steps: readonly Step[]): Step[][] {
+  return steps.flatMap((step, index) => (index % 2 === 0 ? [[step, ...steps.slice(index + 1, index + 2)]] : []));
+}
+
+async function runStep({ name, command, args }: Step): Promise<boolean> {
+  const started = Date.now();
+  const output: string[] = [];
+  const child = spawn(command, args, { stdio: ['ignore', 'pipe', 'pipe'] });
+  child.stdout.on('data', (chunk: Buffer) => output.push(chunk.toString()));
+  child.stderr.on('data', (chunk: Buffer) => output.push(chunk.toString()));
+  const code = await new Promise((done) => child.on('close', done).on('error', () => done(1)));
+  const seconds = ((Date.now() - started) / 1000).toFixed(1);
+  console.log(`${code === 0 ? 'ok    ' : 'FAILED'} ${name} (${seconds} s)`);
+  if (code !== 0 || name === 'tests') console.log(output.join(''));
+  return code === 0;
+}
+
+function printCounts(report: string): void {
+  if (!existsSync(report)) return;
+  const { numPassedTests, numFailedTests, numPendingTests } = JSON.parse(readFileSync(report, 'utf8')) as Record<
+    string,
+    number
+  >;
+  const skipped = numPendingTests ? `, ${numPendingTests} skipped` : '';
+  console.log(`${numPassedTests} passed, ${numFailedTests} failed${skipped}`);
+}
