@@ -1,0 +1,5 @@
+export * from './house.js';
+export * from './room.js';
+export * from './product.js';
+export * from './records.js';
+export * from './measure.js';

@@ -1,0 +1,160 @@
+import type { Origin } from '../problem/index.js';
+import type { Cents, Decimal, IsoDate, Length, Unit } from '../units/index.js';
+
+/** A finish that can be chosen. */
+export interface Option {
+  readonly slug: string;
+  readonly category: string;
+  readonly name: string;
+  readonly maker: string;
+  readonly model: string;
+  /** One line for a card. */
+  readonly summary: string;
+  /** What is bought and priced; simple options have the one part `main`. */
+  readonly parts: readonly OptionPart[];
+  /** Freight for the house's whole order of this option. */
+  readonly freight: Cents;
+  readonly quoted?: { readonly on: IsoDate; readonly by: string };
+  /** Working days from order to site. */
+  readonly leadDays: number;
+  /** Pounds for each unit of the first part. */
+  readonly weight?: { readonly pounds: number; readonly per: Unit };
+  readonly thickness?: Length;
+  /** What the category demands: nominal size, profile, species, R-value … parsed values by name. */
+  readonly attributes: Readonly<Record<string, Attribute>>;
+  readonly needs: readonly Need[];
+  readonly swatch: Swatch;
+  readonly specification: { readonly general: string; readonly products: string; readonly execution: string };
+  readonly care: string;
+  /** Markdown. */
+  readonly body: string;
+  readonly origin: Origin;
+}
+
+export interface OptionPart {
+  /** `main`, or what the category's convention yields: `flats`, `corners`, `rail`, `post`, `tread`, `riser`. */
+  readonly part: string;
+  readonly unit: Unit;
+  /** Dollars for one unit. */
+  readonly material: Decimal;
+  readonly labor: Decimal;
+  /** What is sold whole: a bundle that holds 24 sq ft. Absent: sold by the unit, rounded up to a whole unit for `each`. */
+  readonly pack?: { readonly name: string; readonly holds: number };
+  readonly waste: Decimal;
+}
+
+/** An attribute as parsed, with the text that was written. */
+export interface Attribute {
+  readonly text: string;
+  readonly value:
+    | { readonly kind: 'text'; readonly text: string }
+    | { readonly kind: 'number'; readonly number: number }
+    | { readonly kind: 'length'; readonly length: Length }
+    | { readonly kind: 'lengths'; readonly lengths: readonly Length[] }
+    | { readonly kind: 'yes-no'; readonly yes: boolean };
+}
+
+/** Something that must be true, or be there, before the option can be installed. */
+export interface Need {
+  readonly what: string;
+  /** Trade that provides it. */
+  readonly by: string;
+  /** Milestone before which it is needed. */
+  readonly before: string;
+}
+
+export const swatchPatterns = [
+  'boards',
+  'planks',
+  'herringbone',
+  'ashlar',
+  'ledge',
+  'cobble',
+  'tile',
+  'hex',
+  'texture',
+  'solid',
+  'metal',
+  'cable',
+  'pickets',
+  'glass',
+  'batt',
+  'foam',
+  'layers',
+  'panel-door',
+  'slab-door',
+  'lever',
+  'knob',
+  'profile',
+  'timber',
+  'flame',
+  'stair',
+] as const;
+
+/** A drawn swatch: a pattern and its colours as `#rrggbb`. */
+export interface Swatch {
+  readonly pattern: (typeof swatchPatterns)[number];
+  readonly colors: readonly string[];
+  /** Real width of one repeat (a board's face, a tile), drawn to scale when given. */
+  readonly repeat?: Length;
+}
+
+/** A kind of finish, with the conventions of its trade as data. */
+export interface Category {
+  readonly slug: string;
+  readonly name: string;
+  readonly trade: string;
+  /** Specification section number, such as `09 29 00`. */
+  readonly section: string;
+  readonly measure: Convention;
+  /** Working order on site: lower comes first. */
+  readonly sequence: number;
+  /** Milestone at which the product must be on site. */
+  readonly neededAt: string;
+  /** A milestone this choice fixes earlier than its own installation, with the reason in words. */
+  readonly fixesEarly?: { readonly milestone: string; readonly why: string };
+  /** What a finish of this kind is in the build-up. */
+  readonly layer: 'framing' | 'insulation' | 'backing' | 'substrate' | 'finish' | 'edge' | 'fixture';
+  /** Column of the room finish schedule it shows in, if any. */
+  readonly schedule?: 'floor' | 'base' | 'walls' | 'ceiling' | 'trim';
+  readonly attributes: readonly AttributeRule[];
+  /** Markdown. */
+  readonly body: string;
+  readonly origin: Origin;
+}
+
+/** An attribute that options of a category carry. */
+export interface AttributeRule {
+  readonly name: string;
+  readonly label: string;
+  readonly kind: 'text' | 'number' | 'length' | 'lengths' | 'yes-no';
+  readonly required: boolean;
+  readonly choices?: readonly string[];
+}
+
+/** How a category is measured. `by` names a convention in src/takeoff/convention. */
+export interface Convention {
+  readonly by: string;
+  /** Which openings are taken off an area. */
+  readonly openings:
+    { readonly rule: 'all' } | { readonly rule: 'none' } | { readonly rule: 'over'; readonly area: number };
+  /** Coats or layers that multiply the area. */
+  readonly times: number;
+  /** What is said beside the number: the rule in words. */
+  readonly words: string;
+  /** Source of the rule, or `common practice, no source`. */
+  readonly source: string;
+}
+
+export interface Trade {
+  readonly slug: string;
+  readonly name: string;
+  readonly contact: string;
+  readonly sections: readonly string[];
+  readonly needsToKnow: readonly string[];
+  readonly scopeIn: readonly string[];
+  readonly scopeOut: readonly string[];
+  /** Markdown. */
+  readonly body: string;
+  readonly origin: Origin;
+}

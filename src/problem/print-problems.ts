@@ -1,0 +1,73 @@
+import picocolors from 'picocolors';
+import type { Problem } from './problem.js';
+import { hasErrors, sortProblems } from './sort-problems.js';
+
+export interface PrintOptions {
+  /** Does the reader understand colour? */
+  readonly color?: boolean;
+  /** What became of the command, as the last sentence. Absent: 'Nothing was written.' when there is an error. */
+  readonly outcome?: string;
+}
+
+type Paint = ReturnType<typeof picocolors.createColors>;
+
+/** Columns of a source line that are shown on either side of the place. */
+const before = 90;
+const after = 70;
+
+/** Problems as text for a terminal: where and what, the line of the file, what to do, and how many there are. */
+export function printProblems(problems: readonly Problem[], { color = false, outcome }: PrintOptions = {}): string {
+  const sorted = sortProblems(problems);
+  if (sorted.length === 0) return '';
+  const paint = picocolors.createColors(color);
+  const ending = outcome ?? (hasErrors(sorted) ? 'Nothing was written.' : '');
+  const last = `${count(sorted)}${ending === '' ? '' : ` ${ending}`}`;
+  return `${[...sorted.map((problem) => printProblem(problem, paint)), paint.bold(last)].join('\n\n')}\n`;
+}
+
+function printProblem(problem: Problem, paint: Paint): string {
+  const place = `${clean(problem.file)}:${problem.at.line}:${problem.at.column}`;
+  const warning = problem.severity === 'warning';
+  const code = warning ? paint.yellow(problem.code) : paint.red(problem.code);
+  const head = `${paint.bold(place)}  ${code}  ${warning ? 'warning: ' : ''}${clean(problem.message)}`;
+  if (problem.excerpt === undefined) {
+    return problem.fix === undefined ? head : `${head}\n      ${paint.dim('|')} ${clean(problem.fix)}`;
+  }
+  const { shown, caret } = crop(problem.excerpt, problem.at.column);
+  const number = problem.at.line.toString().padStart(5);
+  const fix = problem.fix === undefined ? '' : ` ${clean(problem.fix)}`;
+  const bar = paint.dim('|');
+  return `${head}\n${paint.dim(number)} ${bar} ${shown}\n      ${bar} ${' '.repeat(caret)}${paint.cyan(`^${fix}`)}`;
+}
+
+/** The part of a line around a column, and how far in the column stands. */
+function crop(line: string, column: number): { shown: string; caret: number } {
+  const at = Math.max(0, Math.min(column - 1, line.length));
+  const start = at > before + 3 ? at - before : 0;
+  const end = line.length > at + after + 3 ? at + after : line.length;
+  const lead = start > 0 ? '…' : '';
+  return {
+    shown: clean(`${lead}${line.slice(start, end)}${end < line.length ? '…' : ''}`).trimEnd(),
+    caret: lead.length + at - start,
+  };
+}
+
+/** Control characters would move the cursor or ring the bell; each becomes one plain sign so that columns stay. */
+function clean(text: string): string {
+  return text.replace(/\t/gu, ' ').replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069]/gu, '�');
+}
+
+function count(problems: readonly Problem[]): string {
+  const errors = problems.filter((problem) => problem.severity === 'error').length;
+  const warnings = problems.length - errors;
+  const files = new Set(problems.map((problem) => problem.file)).size;
+  const kinds = [
+    ...(errors > 0 ? [plural(errors, 'problem')] : []),
+    ...(warnings > 0 ? [plural(warnings, 'warning')] : []),
+  ];
+  return `${kinds.join(' and ')} in ${plural(files, 'file')}.`;
+}
+
+function plural(number: number, word: string): string {
+  return `${number} ${word}${number === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,41 @@
+/** A place in a file, counted from 1. */
+export interface Position {
+  readonly line: number;
+  readonly column: number;
+}
+
+/** The path of a value inside a record: `['openings', 2, 'width']`. */
+export type Path = readonly (string | number)[];
+
+/** One thing that is wrong in the records, written for the person who must mend it. */
+export interface Problem {
+  /** Stable name of the kind of problem, such as `option-unknown`. */
+  readonly code: string;
+  /** Path of the file, relative to the house folder, with `/`. */
+  readonly file: string;
+  readonly at: Position;
+  /** What is wrong, in one line, with the value that was written. */
+  readonly message: string;
+  /** What to do about it, in one line. */
+  readonly fix?: string;
+  /** The line of the file that `at` points to. */
+  readonly excerpt?: string;
+  readonly severity: 'error' | 'warning';
+}
+
+/** Where a record came from; later stages use it to point at a line of the file. */
+export interface Origin {
+  /** Path relative to the house folder, with `/`. */
+  readonly file: string;
+  readonly text: string;
+  /** Position of the value at `path`, or of its nearest ancestor that is written down. */
+  at(path: Path): Position;
+  /** Position of the key at `path` rather than its value. */
+  key(path: Path): Position;
+}
+
+/** A result that may come with problems; `value` is absent when it could not be made. */
+export interface Outcome<T> {
+  readonly value?: T;
+  readonly problems: readonly Problem[];
+}

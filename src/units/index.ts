@@ -1,0 +1,20 @@
+/** What people write and what they read: lengths, areas, money, rates, days. In: text. Out: exact values, or a reason in
+ *  words. Absent: anything that knows a house. */
+export * from './quantity.js';
+export * from './reading.js';
+export * from './feet.js';
+export * from './inches.js';
+export * from './decimal.js';
+export * from './length.js';
+export * from './size.js';
+export * from './unit.js';
+export * from './amount.js';
+export * from './money.js';
+export * from './rate.js';
+export * from './percent.js';
+export * from './day.js';
+export * from './working-days.js';
+export * from './pitch.js';
+export * from './weight.js';
+export * from './bearing.js';
+export { groupDigits } from './plain-text.js';

@@ -1,0 +1,30 @@
+import { parseLength, printLength } from './length.js';
+import { plainText } from './plain-text.js';
+import { read, unread } from './reading.js';
+import type { Reading } from './reading.js';
+import type { Length } from './quantity.js';
+
+/** A room's size: east-west, then north-south. */
+export interface Size {
+  readonly eastWest: Length;
+  readonly northSouth: Length;
+}
+
+/** Reads `24'-0" x 18'-6"`, with x or ×. Both lengths must be more than nothing. */
+export function parseSize(text: string): Reading<Size> {
+  const parts = plainText(text).split(/ ?[x×X] ?/u);
+  const [first, second] = parts;
+  if (first === undefined || second === undefined || parts.length !== 2) {
+    return unread(`'${text}' is not a size`, `write east-west x north-south, such as 24'-0" x 18'-6"`);
+  }
+  const [eastWest, northSouth] = [parseLength(first), parseLength(second)];
+  if (!eastWest.ok) return eastWest;
+  if (!northSouth.ok) return northSouth;
+  if (eastWest.value <= 0 || northSouth.value <= 0)
+    return unread(`'${text}' is no size: each length must be more than 0`);
+  return read({ eastWest: eastWest.value, northSouth: northSouth.value });
+}
+
+export function printSize({ eastWest, northSouth }: Size): string {
+  return `${printLength(eastWest)} × ${printLength(northSouth)}`;
+}

@@ -1,0 +1,100 @@
+import { describe, expect, it } from 'vitest';
+import { didYouMean, nearest, printProblems, problemAt, problemIn, sortProblems } from '../../src/problem/index.js';
+import type { Origin, Problem } from '../../src/problem/index.js';
+
+const text = ['---', 'name: Study', '    chosen: pine-shiplp-1x8', '---', ''].join('\n');
+const origin: Origin = {
+  file: 'content/rooms/study.md',
+  text,
+  at: () => ({ line: 3, column: 13 }),
+  key: () => ({ line: 3, column: 5 }),
+};
+const slip = problemAt(origin, ['chosen'], 'option-unknown', `ceiling has no option 'pine-shiplp-1x8'`, {
+  fix: `did you mean 'pine-shiplap-1x8'? Options live in content/options/ceiling-board/`,
+});
+
+describe('printProblems', () => {
+  it('says where and what, shows the line, and says what to do', () => {
+    expect(printProblems([slip])).toBe(
+      [
+        `content/rooms/study.md:3:13  option-unknown  ceiling has no option 'pine-shiplp-1x8'`,
+        `    3 |     chosen: pine-shiplp-1x8`,
+        `      |             ^ did you mean 'pine-shiplap-1x8'? Options live in content/options/ceiling-board/`,
+        ``,
+        `1 problem in 1 file. Nothing was written.`,
+        ``,
+      ].join('\n'),
+    );
+  });
+
+  it('counts problems, warnings and files', () => {
+    const warning: Problem = { ...slip, file: 'content/house.md', severity: 'warning' };
+    expect(printProblems([slip, warning])).toMatch(/\n1 problem and 1 warning in 2 files\. Nothing was written\.\n$/u);
+    expect(printProblems([warning])).toMatch(/\n1 warning in 1 file\.\n$/u);
+    expect(printProblems([warning])).toContain('option-unknown  warning: ceiling');
+    expect(printProblems([slip], { outcome: 'The old book stands.' })).toMatch(/ The old book stands\.\n$/u);
+    expect(printProblems([])).toBe('');
+  });
+
+  it('colours only when asked', () => {
+    expect(printProblems([slip])).not.toContain('\u001b');
+    expect(printProblems([slip], { color: true })).toContain('\u001b[31moption-unknown\u001b[39m');
+  });
+
+  it('lets no control character of a record through to the terminal', () => {
+    const evil = problemIn({ file: 'a.md', text: 'x\u001b[2Jy\tz\u202e' }, { line: 1, column: 3 }, 'c', 'm\u0007', {
+      fix: 'f\u009b',
+    });
+    const printed = printProblems([evil]);
+    expect(printed).toContain('x�[2Jy z�');
+    expect([...printed].filter((sign) => sign !== '\n' && /[\u0000-\u001f\u007f-\u009f\u202e]/u.test(sign))).toEqual(
+      [],
+    );
+  });
+
+  it('shows the part of a long line that it speaks of, the caret under it', () => {
+    const long = problemIn(
+      { file: 'a.md', text: `${'x'.repeat(500)}HERE${'y'.repeat(500)}` },
+      { line: 1, column: 501 },
+      'c',
+      'm',
+    );
+    const [, line = '', caret = ''] = printProblems([long]).split('\n');
+    expect(line.length).toBeLessThan(180);
+    expect(line.slice(caret.indexOf('^'), caret.indexOf('^') + 4)).toBe('HERE');
+  });
+});
+
+describe('problemAt', () => {
+  it('takes the line without its line end, and points at the key when asked', () => {
+    expect(problemIn({ file: 'a.md', text: 'a\r\nb\r\n' }, { line: 2, column: 1 }, 'c', 'm').excerpt).toBe('b');
+    expect(problemAt(origin, [], 'c', 'm', { onKey: true }).at).toEqual({ line: 3, column: 5 });
+    expect(problemIn({ file: 'a.md', text: 'a' }, { line: 9, column: 1 }, 'c', 'm').excerpt).toBeUndefined();
+  });
+});
+
+describe('sortProblems', () => {
+  it('goes by file, line and column, and says each thing once', () => {
+    const at = (file: string, line: number, column: number): Problem =>
+      problemIn({ file, text: 'x\n'.repeat(20) }, { line, column }, 'c', 'm');
+    const mixed = [at('b.md', 1, 1), at('a.md', 10, 1), at('a.md', 9, 2), at('a.md', 9, 1), at('b.md', 1, 1)];
+    expect(sortProblems(mixed).map(({ file, at: { line, column } }) => `${file}:${line}:${column}`)).toEqual([
+      'a.md:9:1',
+      'a.md:9:2',
+      'a.md:10:1',
+      'b.md:1:1',
+    ]);
+  });
+});
+
+describe('nearest', () => {
+  it('guesses only when near', () => {
+    expect(nearest('pine-shiplp-1x8', ['fir-tg-1x6', 'pine-shiplap-1x8'])).toBe('pine-shiplap-1x8');
+    expect(nearest('gabel', ['flat', 'gable', 'hip'])).toBe('gable');
+    expect(nearest('North', ['north', 'south'])).toBe('north');
+    expect(nearest('dome', ['flat', 'gable', 'hip', 'shed'])).toBeUndefined();
+    expect(nearest('oak', ['ash', 'elm'])).toBeUndefined();
+    expect(nearest('x', ['y'])).toBeUndefined();
+    expect(didYouMean('nort', ['north'])).toBe(`did you mean 'north'?`);
+  });
+});

@@ -1,0 +1,131 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { bearings } from '../../src/model/index.js';
+import {
+  compass,
+  findUnit,
+  parseArea,
+  parseBearing,
+  parseDay,
+  parseDays,
+  parsePitch,
+  parseQuantity,
+  parseWeight,
+  printAmount,
+  printArea,
+  printAreaMetric,
+  printDay,
+  printPitch,
+  printQuantity,
+} from '../../src/units/index.js';
+import type { Area } from '../../src/units/index.js';
+
+describe('quantities', () => {
+  it('reads amounts with their unit', () => {
+    expect(parseQuantity('24 sq ft')).toEqual({ ok: true, value: { amount: 24, unit: 'sq ft' } });
+    expect(parseQuantity('8 lin ft')).toEqual({ ok: true, value: { amount: 8, unit: 'lin ft' } });
+    expect(parseQuantity('1 each')).toEqual({ ok: true, value: { amount: 1, unit: 'each' } });
+    expect(parseQuantity('1,250.5 sf')).toEqual({ ok: true, value: { amount: 1250.5, unit: 'sq ft' } });
+  });
+
+  it('refuses a bare number and an unknown unit', () => {
+    expect(parseQuantity('24')).toMatchObject({ ok: false, why: `'24' has no unit` });
+    expect(parseQuantity('24 yards')).toMatchObject({ ok: false, why: `'yards' is not a unit` });
+    expect(findUnit('constructor')).toBeUndefined();
+  });
+
+  it('prints one digit at most', () => {
+    expect(printQuantity(342.5, 'sq ft')).toBe('342.5 sq ft');
+    expect(printQuantity(1240, 'lin ft')).toBe('1,240 lin ft');
+    expect(printQuantity(3, 'each')).toBe('3 each');
+    expect(printArea(342.04 as Area)).toBe('342 sq ft');
+    // 342.5 × 0.09290304 = 31.8193 m²
+    expect(printAreaMetric(342.5 as Area)).toBe('31.8 m²');
+  });
+
+  it('rounds halves away from zero even where the float falls short', () => {
+    // 1.005 and 0.15 are a hair below themselves as floats.
+    expect([printAmount(0.15, 1), printAmount(1.005, 2), printAmount(-0.25, 1), printAmount(-0.04, 1)]).toEqual([
+      '0.2',
+      '1.01',
+      '−0.3',
+      '0',
+    ]);
+  });
+});
+
+describe('areas', () => {
+  it('reads square feet and square metres', () => {
+    expect(parseArea('32 sq ft')).toEqual({ ok: true, value: 32 });
+    // 3 m² / 0.09290304 = 32.2917 sq ft
+    const metric = parseArea('3 m2');
+    expect(metric.ok && metric.value).toBeCloseTo(32.2917, 4);
+    expect(parseArea('3 lin ft').ok).toBe(false);
+    expect(parseArea('3').ok).toBe(false);
+  });
+});
+
+describe('days', () => {
+  it('are real', () => {
+    expect(parseDay('2026-05-04')).toEqual({ ok: true, value: '2026-05-04' });
+    expect(parseDay('2024-02-29').ok).toBe(true);
+    expect(parseDay('2026-02-29')).toEqual({ ok: false, why: `'2026-02-29' is no day: February 2026 has 28 days` });
+    expect(parseDay('2026-13-01')).toMatchObject({ why: `'2026-13-01' has no month 13` });
+    expect(parseDay('2026-5-4')).toMatchObject({ fix: 'did you mean 2026-05-04?' });
+    expect(parseDay('5/4/2026')).toMatchObject({ fix: 'write year-month-day, such as 2026-05-04' });
+    expect(parseDay('2026-04-31').ok).toBe(false);
+  });
+
+  it('print without an order of numbers', () => {
+    expect(printDay('2026-05-04')).toBe('4 May 2026');
+  });
+
+  it('are counted in working days', () => {
+    expect([parseDays('30 days'), parseDays('6 weeks'), parseDays('1 week'), parseDays('0 days')]).toEqual(
+      [30, 30, 5, 0].map((value) => ({ ok: true, value })),
+    );
+    expect(parseDays('30')).toMatchObject({ ok: false, fix: 'write 30 days or 30 weeks' });
+    expect(parseDays('2 months')).toMatchObject({ ok: false, fix: 'write weeks, such as 8 weeks' });
+    expect(parseDays('-3 days').ok).toBe(false);
+  });
+});
+
+describe('pitch, weight, bearing', () => {
+  it('reads a pitch', () => {
+    expect(parsePitch('6/12')).toEqual({ ok: true, value: { rise: 6, run: 12 } });
+    expect(parsePitch('4.5 / 12')).toEqual({ ok: true, value: { rise: 4.5, run: 12 } });
+    expect(parsePitch('6')).toMatchObject({ fix: 'did you mean 6/12?' });
+    expect(['0/12', '6/0', '-6/12', 'steep'].map((text) => parsePitch(text).ok)).toEqual([false, false, false, false]);
+    const side = fc.integer({ min: 1, max: 48 });
+    fc.assert(
+      fc.property(
+        side,
+        side,
+        (rise, run) =>
+          JSON.stringify(parsePitch(printPitch({ rise, run }))) === JSON.stringify({ ok: true, value: { rise, run } }),
+      ),
+    );
+  });
+
+  it('reads a weight', () => {
+    expect(parseWeight('2.1 lb / sq ft')).toEqual({ ok: true, value: { pounds: 2.1, per: 'sq ft' } });
+    expect(parseWeight('85 lbs per each')).toEqual({ ok: true, value: { pounds: 85, per: 'each' } });
+    const metric = parseWeight('1 kg / each');
+    // 1 / 0.45359237
+    expect(metric.ok && metric.value.pounds).toBeCloseTo(2.20462, 5);
+    expect(['2.1', '2.1 lb', '2.1 stone / each', '-2 lb / each'].map((text) => parseWeight(text).ok)).toEqual([
+      false,
+      false,
+      false,
+      false,
+    ]);
+  });
+
+  it('reads a bearing as the model names it', () => {
+    expect(compass).toEqual(bearings);
+    expect(parseBearing('north-east')).toEqual({ ok: true, value: 'north-east' });
+    expect(parseBearing('NE')).toMatchObject({ ok: false, fix: 'did you mean north-east?' });
+    expect(parseBearing('northeast')).toMatchObject({ fix: 'did you mean north-east?' });
+    expect(parseBearing('up')).toMatchObject({ ok: false });
+  });
+});
