@@ -1,0 +1,14 @@
+import type { FeatureKind } from '../kind.js';
+import { drawFootprint } from '../plan-symbol.js';
+import { measure } from './measure.js';
+import { read } from './read.js';
+import type { ChimneyBreast } from './read.js';
+import schema from './schema.json' with { type: 'json' };
+
+export const chimneyBreast: FeatureKind<ChimneyBreast> = {
+  kind: 'chimney-breast',
+  schema,
+  read,
+  measure,
+  drawPlan: (_data, measure) => drawFootprint(measure),
+};

@@ -1,0 +1,14 @@
+import type { FeatureKind } from '../kind.js';
+import { drawFootprint } from '../plan-symbol.js';
+import { measure } from './measure.js';
+import { read } from './read.js';
+import type { HalfWall } from './read.js';
+import schema from './schema.json' with { type: 'json' };
+
+export const halfWall: FeatureKind<HalfWall> = {
+  kind: 'half-wall',
+  schema,
+  read,
+  measure,
+  drawPlan: (_data, measure) => drawFootprint(measure),
+};

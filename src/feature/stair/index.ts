@@ -1,0 +1,14 @@
+import type { FeatureKind } from '../kind.js';
+import { drawPlan } from './draw.js';
+import { measure } from './measure.js';
+import { read } from './read.js';
+import type { Stair } from './read.js';
+import schema from './schema.json' with { type: 'json' };
+
+export const stair: FeatureKind<Stair> = {
+  kind: 'stair',
+  schema,
+  read,
+  measure,
+  drawPlan,
+};

@@ -1,0 +1,12 @@
+import type { FeatureKind } from '../kind.js';
+import { measure } from './measure.js';
+import { read } from './read.js';
+import type { Timber } from './read.js';
+import schema from './schema.json' with { type: 'json' };
+
+export const timber: FeatureKind<Timber> = {
+  kind: 'timber',
+  schema,
+  read,
+  measure,
+};

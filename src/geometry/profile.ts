@@ -1,0 +1,53 @@
+import type { Profile } from './envelope.js';
+import { tidied } from './ring.js';
+import type { Patch } from './xy.js';
+import { nearFeet } from './xy.js';
+
+/** Least and greatest height of a profile over a stretch; at a step on the stretch's end only the side within counts. */
+export function heightRange(profile: Profile, from: number, to: number): { least: number; greatest: number } {
+  let [least, greatest] = [Infinity, -Infinity];
+  for (const piece of stretches(profile)) {
+    const [left, right] = [Math.max(from, piece.from), Math.min(to, piece.to)];
+    if (right - left < nearFeet) continue;
+    const ends = [piece.at(left), piece.at(right)];
+    least = Math.min(least, ...ends);
+    greatest = Math.max(greatest, ...ends);
+  }
+  return { least, greatest };
+}
+
+/** The face from the floor up to a profile: x along it, y up. Empty when the profile has no height. */
+export function faceUnder(profile: Profile): readonly Patch[] {
+  const first = profile[0];
+  const last = profile[profile.length - 1];
+  if (!first || !last) return [];
+  const top = [...profile].reverse().map(({ along, height }) => ({ x: along, y: height }));
+  const outline = tidied([{ x: first.along, y: 0 }, { x: last.along, y: 0 }, ...top]);
+  return outline.length > 2 ? [{ outline, holes: [] }] : [];
+}
+
+export function rectangle(x: number, y: number, width: number, height: number): Patch {
+  const outline = [
+    { x, y },
+    { x: x + width, y },
+    { x: x + width, y: y + height },
+    { x, y: y + height },
+  ];
+  return { outline, holes: [] };
+}
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  at(along: number): number;
+}
+
+function stretches(profile: Profile): readonly Stretch[] {
+  return profile.slice(1).map((end, i) => {
+    const start = profile[i] as Profile[number];
+    const run = end.along - start.along;
+    const at = (along: number): number =>
+      run < nearFeet ? end.height : start.height + ((end.height - start.height) * (along - start.along)) / run;
+    return { from: start.along, to: end.along, at };
+  });
+}

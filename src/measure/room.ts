@@ -1,0 +1,81 @@
+import { lengthOf, patchFrom, pointOf, pointsOf, ringInFeet } from '../geometry/index.js';
+import { surfaceOf, takeOff } from '../feature/index.js';
+import type { Cut } from '../feature/index.js';
+import type { FeatureMeasure, Polygon, Room, RoomMeasure } from '../model/index.js';
+import { problemAt } from '../problem/index.js';
+import type { Outcome, Problem } from '../problem/index.js';
+import { printLength } from '../units/index.js';
+import type { Area, Length, Volume } from '../units/index.js';
+import { facetsOf, measureCeiling, spaceUnder } from './ceiling.js';
+import type { Space } from './ceiling.js';
+import { featuresOf } from './feature.js';
+import { openingsOf } from './opening.js';
+import { planOf } from './plan.js';
+import { vaultsOf } from './vault.js';
+import { voidCuts } from './void.js';
+import { measureWall, wallShapes } from './wall.js';
+
+/**
+ * Measures a room: plan, floor, ceiling, walls, openings, features, volume. A measure is absent when the plan or the ceiling
+ * cannot be; an opening or feature that does not fit is left out and reported.
+ */
+export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<string, Room> }): Outcome<RoomMeasure> {
+  const { value: plan, problems: planProblems } = planOf(room);
+  if (!plan) return { problems: planProblems };
+  const { value: vaults, problems: ceilingProblems } = vaultsOf(room, plan);
+  const { value: voids = [], problems: voidProblems } = voidCuts(room, plan);
+  const problems: Problem[] = [...ceilingProblems, ...voidProblems];
+  if (!vaults) return { problems };
+  const space = spaceUnder(facetsOf(vaults, takeOff([plan.patch], voids).rest));
+  problems.push(...heightProblems(space, room));
+  if (!(space.lowest >= 0) || space.highest <= 0) return { problems };
+
+  const shapes = wallShapes(plan, vaults);
+  const { value: openings = [], problems: openingProblems } = openingsOf(room, house, shapes);
+  const { value: features = [], problems: featureProblems } = featuresOf(room, plan, vaults, shapes);
+  problems.push(...openingProblems, ...featureProblems);
+
+  const standing = features.flatMap((feature) => featureCut(feature, feature.footprint));
+  const high = features.flatMap((feature) => featureCut(feature, feature.overhead));
+  const walls = shapes.map((shape) => measureWall(shape, openings, features));
+  const value: RoomMeasure = {
+    room: room.slug,
+    plan: plan.corners.map(pointOf),
+    voids: voids.map(({ patch }) => pointsOf(patch.outline)),
+    perimeter: total(walls.map(({ run }) => run)),
+    wallRun: total(walls.filter(({ openTo }) => openTo === undefined).map(({ run }) => run)),
+    floor: surfaceOf('floor', 'Floor', [plan.patch], [...voids, ...standing]),
+    ceiling: measureCeiling(vaults, [plan.patch], [...voids, ...high]),
+    walls,
+    openings,
+    features,
+    volume: space.volume as Volume,
+    lowest: lengthOf(space.lowest),
+    highest: lengthOf(space.highest),
+    headroom: { fiveFeet: space.areaFrom(5) as Area, sevenFeet: space.areaFrom(7) as Area },
+  };
+  return { value, problems };
+}
+
+function featureCut({ id, name }: FeatureMeasure, outline: Polygon | undefined): readonly Cut[] {
+  return outline ? [{ what: name, of: id, kind: 'feature', patch: patchFrom(ringInFeet(outline)) }] : [];
+}
+
+function heightProblems({ lowest, highest }: Space, room: Room): readonly Problem[] {
+  if (lowest >= 0 && highest > 0) return [];
+  const path = room.ceiling[0]?.path ?? ['ceiling'];
+  const fix = 'check plate heights and pitches: heights are above this floor';
+  if (!Number.isFinite(lowest)) {
+    const message = `${room.name} has no floor left: its voids take all of it`;
+    return [problemAt(room.origin, ['voids'], 'void-takes-room', message, { fix: 'make the voids smaller' })];
+  }
+  const message =
+    lowest < 0
+      ? `the ceiling dips ${printLength(lengthOf(-lowest))} below the floor`
+      : `the ceiling is ${printLength(lengthOf(highest))} above the floor at its highest`;
+  return [problemAt(room.origin, path, 'ceiling-below-floor', message, { fix })];
+}
+
+function total(lengths: readonly Length[]): Length {
+  return lengths.reduce((sum, length) => sum + length, 0) as Length;
+}

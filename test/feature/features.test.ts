@@ -1,0 +1,257 @@
+import { describe, expect, test } from 'vitest';
+import type { FeatureMeasure, RoomMeasure } from '../../src/model/index.js';
+import { featureKinds } from '../../src/feature/index.js';
+import { spaceOf } from '../../src/measure/index.js';
+import { feet } from '../../src/units/index.js';
+import { measured, regionArea, wall } from '../measure/measured.js';
+import { flat, len, pitch, room, size } from '../measure/room-record.js';
+
+function only(measure: RoomMeasure): FeatureMeasure {
+  const [first] = measure.features;
+  if (!first) throw new Error('no feature');
+  return first;
+}
+
+function faces({ faces: all }: FeatureMeasure): Record<string, number> {
+  return Object.fromEntries(all.map(({ id, net }) => [id, Math.round(net * 1e6) / 1e6]));
+}
+
+function fact({ facts }: FeatureMeasure, label: string): string | undefined {
+  return facts.find((one) => one.label === label)?.text;
+}
+
+const hall = { shape: size(`24'`, `18'`), ceiling: flat(`16'`) };
+
+describe('chimney breast', () => {
+  const raw = {
+    kind: 'chimney-breast',
+    id: 'breast',
+    name: 'Chimney breast',
+    wall: 'north',
+    at: `8'`,
+    width: `7'`,
+    depth: `2'`,
+    firebox: { width: `3'-6"`, height: `3'`, sill: `1'` },
+    hearth: { width: `7'`, depth: `1'-8"`, thickness: `2"`, height: `1'` },
+  };
+
+  const plain = { ...raw, firebox: undefined, hearth: undefined };
+
+  test('to a flat ceiling of 16 ft', () => {
+    const measure = measured({ ...hall, features: [raw] });
+    const breast = only(measure);
+    expect(faces(breast)).toEqual({
+      'breast/front': 101.5, // 7 × 16 − 3.5 × 3
+      'breast/left': 32, // 2 × 16
+      'breast/right': 32,
+      'breast/hearth': 11.666667, // 7 × 1 2/3
+    });
+    expect(breast.runs.map(({ id, length, pieces }) => [id, feet(length), pieces.length])).toEqual([
+      ['breast/corners', 32, 2],
+      ['breast/hearth-edge', 7 + 2 * (20 / 12), 3],
+    ]);
+    expect(wall(measure, 'north').net).toBeCloseTo(24 * 16 - 7 * 16, 9);
+    expect(measure.floor.net).toBeCloseTo(432 - 14 - 7 * (20 / 12), 9);
+    expect(measure.ceiling.net).toBeCloseTo(432 - 14, 9);
+    expect(measure.floor.regions[0]?.outline).toHaveLength(8); // a notch, not a hole
+    expect(measure.volume).toBeCloseTo(432 * 16, 6); // of the room, breast included
+  });
+
+  test('of 10 ft leaves the ceiling alone and the wall above it', () => {
+    const measure = measured({ ...hall, features: [{ ...raw, height: `10'` }] });
+    expect(faces(only(measure))).toMatchObject({ 'breast/front': 59.5, 'breast/left': 20 });
+    expect(measure.ceiling.net).toBeCloseTo(432, 9);
+    expect(wall(measure, 'north').net).toBeCloseTo(384 - 70, 9);
+  });
+
+  test('its top follows a gable: on the east wall under the ridge', () => {
+    // East wall seen from inside: left is north; y from 12.5 down to 5.5, ridge at y = 9, ceiling 9 + 8/12 × (9 − |y − 9|).
+    const ceiling = { form: 'gable', ridge: 'east-west', plate: len(`9'`), pitch: pitch('8/12') } as const;
+    const measure = measured({
+      shape: size(`24'`, `18'`),
+      ceiling,
+      features: [{ ...plain, wall: 'east', at: `5'-6"` }],
+    });
+    const end = 9 + (8 / 12) * 5.5; // 12.6667 at both ends, 15 in the middle
+    const breast = only(measure);
+    expect(breast.faces[0]?.net).toBeCloseTo(7 * ((end + 15) / 2), 9);
+    expect(breast.faces[1]?.net).toBeCloseTo(2 * end, 9);
+    expect(feet(breast.runs[0]?.length ?? len(`0"`))).toBeCloseTo(2 * end, 7);
+    expect(wall(measure, 'east').net).toBeCloseTo(216 - 7 * ((end + 15) / 2), 6);
+    expect(measure.ceiling.net).toBeCloseTo((432 - 14) * Math.sqrt(13 / 9), 6);
+    expect(regionArea(measure.ceiling.regions)).toBeCloseTo(measure.ceiling.net, 5);
+  });
+
+  test('its sides follow a rake', () => {
+    // North wall of a shed that is low in the north: 9 at the wall, 9 + 2 × 6/12 = 10 at the front.
+    const ceiling = { form: 'shed', low: 'north', plate: len(`9'`), pitch: pitch('6/12') } as const;
+    const breast = only(measured({ shape: size(`24'`, `18'`), ceiling, features: [plain] }));
+    expect(faces(breast)).toEqual({ 'breast/front': 70, 'breast/left': 19, 'breast/right': 19 });
+    expect(breast.covers).toEqual([{ wall: 'north', from: len(`8'`), to: len(`15'`), height: len(`9'`) }]);
+    // Seen from the left, the wall is at the left hand: the high end of the face is at its right.
+    expect(breast.faces[1]?.regions[0]?.outline).toContainEqual({ x: len(`2'`), y: len(`10'`) });
+    expect(breast.faces[2]?.regions[0]?.outline).toContainEqual({ x: len(`0"`), y: len(`10'`) });
+  });
+});
+
+test('drop edge: one run of rail and the fall', () => {
+  const raw = {
+    kind: 'drop-edge',
+    id: 'edge',
+    name: 'Gallery edge',
+    wall: 'south',
+    at: `0'`,
+    run: `14'`,
+    drop: `10'-6"`,
+  };
+  const edge = only(measured({ shape: size(`14'`, `18'`, { south: 'foyer' }), ceiling: flat(`8'`), features: [raw] }));
+  expect(edge).toMatchObject({
+    drop: len(`10'-6"`),
+    runs: [{ id: 'edge/rail', length: len(`14'`), pieces: [len(`14'`)] }],
+  });
+});
+
+test('stair: 10 ft 6 in. in 17 risers, going 10 1/2 in.', () => {
+  const raw = {
+    kind: 'stair',
+    id: 'stair',
+    name: 'Main stair',
+    rise: `10'-6"`,
+    risers: 17,
+    going: `10 1/2"`,
+    width: `3'-6"`,
+    rails: 2,
+    x: `4'`,
+    y: `0'`,
+    go: 'north',
+  };
+  const measure = measured({ ...hall, features: [raw] });
+  const stair = only(measure);
+  expect(stair.counts.map(({ id, count }) => [id, count])).toEqual([
+    ['stair/treads', 16],
+    ['stair/risers', 17],
+  ]);
+  // Riser 126 / 17 = 7.412 in.; 16 × hypot(7.412, 10.5) = 16 × 12.8525 in. = 17.1367 ft for each rail.
+  expect(feet(stair.runs[0]?.length ?? len(`0"`))).toBeCloseTo((2 * 16 * Math.hypot(126 / 17, 10.5)) / 12, 7);
+  expect(stair.runs[0]?.pieces).toHaveLength(2);
+  expect(fact(stair, 'Riser')).toBe(`17 of 7 7/16"`);
+  expect(fact(stair, 'Run')).toBe(`14'-0"`);
+  expect(measure.floor.net).toBeCloseTo(432 - 49, 9); // 14 × 3.5
+});
+
+test('timber: four 8x12 of 19 ft', () => {
+  const raw = {
+    kind: 'timber',
+    id: 'trusses',
+    name: 'Trusses',
+    count: 4,
+    length: `19'`,
+    width: `7 1/2"`,
+    depth: `11 1/2"`,
+    species: 'larch',
+    density: '36 lb / cu ft',
+  };
+  const trusses = only(measured({ ...hall, features: [raw] }));
+  expect(trusses.runs[0]).toMatchObject({
+    id: 'trusses/length',
+    length: len(`76'`),
+    pieces: Array(4).fill(len(`19'`)),
+  });
+  expect(trusses.counts).toEqual([{ id: 'trusses/pieces', name: 'Pieces', count: 4 }]);
+  expect(fact(trusses, 'Section, nominal')).toBe('8x12');
+  expect(fact(trusses, 'Board feet')).toBe('608 bd ft'); // 8 × 12 × 19 / 12 = 152 each
+  // 7.5 × 11.5 / 144 × 19 = 11.3802 cu ft each, × 36 = 409.7 lb
+  expect(fact(trusses, 'Weight')).toBe('1639 lb (410 lb each, at 36 lb / cu ft)');
+});
+
+test('niche: back, sides, and its opening off the wall', () => {
+  const raw = {
+    kind: 'niche',
+    id: 'n',
+    name: 'Shower niche',
+    wall: 'east',
+    at: `2'`,
+    width: `1'-2"`,
+    height: `1'-8"`,
+    sill: `3'-6"`,
+    depth: `3"`,
+  };
+  const measure = measured({ ...hall, features: [raw] });
+  const opening = (14 * 20) / 144;
+  expect(only(measure).faces.map(({ net }) => net)).toEqual([
+    expect.closeTo(opening, 9),
+    expect.closeTo((2 * 34 * 3) / 144, 9),
+  ]);
+  expect(wall(measure, 'east').net).toBeCloseTo(18 * 16 - opening, 9);
+  expect(wall(measure, 'east').regions[0]?.holes).toHaveLength(1);
+});
+
+test('half wall: two faces, a cap, and the floor under it', () => {
+  const raw = {
+    kind: 'half-wall',
+    id: 'pony',
+    name: 'Half wall',
+    x: `6'`,
+    y: `5'`,
+    go: 'east',
+    run: `4'`,
+    height: `3'-6"`,
+    thickness: `4 1/2"`,
+  };
+  const measure = measured({ ...hall, features: [raw] });
+  const pony = only(measure);
+  expect(faces(pony)).toEqual({ 'pony/left': 14, 'pony/right': 14 });
+  expect(pony.runs[0]).toMatchObject({ id: 'pony/cap', length: len(`4'`) });
+  expect(measure.floor.net).toBeCloseTo(432 - 4 * 0.375, 9);
+});
+
+test('built-in: front, top edge, and what it hides', () => {
+  const raw = {
+    kind: 'built-in',
+    id: 'bench',
+    name: 'Window seat',
+    wall: 'west',
+    at: `4'`,
+    width: `6'`,
+    depth: `1'-8"`,
+    height: `1'-6"`,
+  };
+  const measure = measured({ ...hall, features: [raw] });
+  expect(faces(only(measure))).toEqual({ 'bench/front': 9 });
+  expect(wall(measure, 'west').deductions).toEqual([{ what: 'Window seat', of: 'bench', kind: 'feature', area: 9 }]);
+  expect(measure.floor.net).toBeCloseTo(422, 9);
+});
+
+test('every kind is listed once, with a schema of its own name', () => {
+  const names = featureKinds.map(({ kind }) => kind);
+  expect(new Set(names).size).toBe(names.length);
+  for (const { kind, schema } of featureKinds) {
+    expect(schema).toMatchObject({ title: kind, properties: { kind: { const: kind } }, additionalProperties: false });
+  }
+});
+
+test('a stair is drawn with its nosings and an arrow', () => {
+  const raw = {
+    kind: 'stair',
+    id: 's',
+    name: 'Stair',
+    rise: `9'`,
+    risers: 4,
+    going: `1'`,
+    width: `4'`,
+    x: `0'`,
+    y: `0'`,
+    go: 'north',
+  };
+  const text = { ...hall, features: [raw] };
+  const record = room(text);
+  const space = spaceOf(record);
+  const kind = featureKinds.find((one) => one.kind === 'stair');
+  if (!space || !kind?.drawPlan) throw new Error('not drawn');
+  const nodes = kind.drawPlan(record.features[0]?.data, only(measured(text)), space);
+  const [outline, first] = nodes.map(({ attributes }) => attributes['d']);
+  // Three treads of a foot: nosings at 1' and 2'; the way up is north.
+  expect(nodes).toHaveLength(5);
+  expect(outline).toBe(`M0 0L${4 * 304.8e6} 0L${4 * 304.8e6} ${3 * 304.8e6}L0 ${3 * 304.8e6}Z`);
+  expect(first).toBe(`M${4 * 304.8e6} ${304.8e6}L0 ${304.8e6}`);
+});

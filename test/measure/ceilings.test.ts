@@ -1,0 +1,143 @@
+import { describe, expect, test } from 'vitest';
+import { feet } from '../../src/units/index.js';
+import { measured, regionArea, top, wall } from './measured.js';
+import { box, flat, len, outline, pitch, size } from './room-record.js';
+
+const gable = { form: 'gable', ridge: 'east-west', plate: len(`9'`), pitch: pitch('8/12') } as const;
+
+test("gable 8/12 over 24' x 18', plate 9'", () => {
+  // Rise 9 × 8/12 = 6, ridge 15. Slope factor sqrt(1 + 4/9) = 1.2018504.
+  const measure = measured({ shape: size(`24'`, `18'`), ceiling: gable });
+  expect(measure.ceiling.net).toBeCloseTo(432 * Math.sqrt(13 / 9), 9);
+  expect(measure.ceiling.planArea).toBeCloseTo(432, 9);
+  expect(wall(measure, 'east').gross).toBeCloseTo(216, 9); // 18 × 9 + 18 × 6 / 2
+  expect(wall(measure, 'north').gross).toBeCloseTo(216, 9); // 24 × 9
+  expect(top(measure, 'east')).toEqual(['0 9', '9 15', '18 9']);
+  expect(measure.volume).toBeCloseTo(5184, 9); // 432 × 9 + 24 × 54
+  expect([feet(measure.lowest), feet(measure.highest)]).toEqual([9, 15]);
+  expect(measure.ceiling.facets.map(({ name, slope, riseDirection }) => [name, slope, riseDirection])).toEqual([
+    ['South slope', 8 / 12, 90],
+    ['North slope', 8 / 12, 270],
+  ]);
+});
+
+test('a facet unfolds to its true size: 24 along the eave, 9 × 1.20185 up the slope', () => {
+  const [south] = measured({ shape: size(`24'`, `18'`), ceiling: gable }).ceiling.facets;
+  const xs = south?.shape.outline.map(({ x }) => feet(x)) ?? [];
+  const ys = south?.shape.outline.map(({ y }) => feet(y)) ?? [];
+  expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(24, 8);
+  expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(9 * Math.sqrt(13 / 9), 8);
+  expect(south && regionArea([south.shape])).toBeCloseTo(south?.area ?? 0, 6);
+});
+
+test("the same gable cut flat at 13'", () => {
+  // Slopes reach 13 after 4 / (8/12) = 6 ft: flat 24 × 6, slopes 2 × 24 × 6 × 1.20185; gable walls 162 + (18 + 6) / 2 × 4.
+  const measure = measured({ shape: size(`24'`, `18'`), ceiling: { form: gable, cut: len(`13'`) } });
+  expect(measure.ceiling.net).toBeCloseTo(144 + 288 * Math.sqrt(13 / 9), 9);
+  expect(measure.ceiling.facets.map(({ name }) => name)).toEqual(['South slope', 'North slope', 'Flat']);
+  expect(wall(measure, 'west').gross).toBeCloseTo(210, 9);
+  expect(top(measure, 'west')).toEqual(['0 9', '6 13', '12 13', '18 9']);
+  expect(measure.volume).toBeCloseTo(24 * 210, 9);
+});
+
+test('a gable by ridge height is the gable by pitch', () => {
+  const byRidge = { form: 'gable', ridge: 'east-west', plate: len(`9'`), ridgeHeight: len(`15'`) } as const;
+  const [one, other] = [gable, byRidge].map((ceiling) => measured({ shape: size(`24'`, `18'`), ceiling }));
+  expect(one?.volume).toBeCloseTo(other?.volume ?? 0, 9);
+  expect(one?.ceiling.net).toBeCloseTo(other?.ceiling.net ?? 0, 9);
+});
+
+test("hip 6/12 over 20' x 12', plate 8'", () => {
+  // Every slope has factor sqrt(1.25); ridge 3 ft up and 8 ft long: 8 × 12 × 3 / 2 and a pyramid of 12 × 12 × 3 / 3.
+  const measure = measured({
+    shape: size(`20'`, `12'`),
+    ceiling: { form: 'hip', plate: len(`8'`), pitch: pitch('6/12') },
+  });
+  expect(measure.ceiling.net).toBeCloseTo(240 * Math.sqrt(1.25), 9);
+  expect(measure.volume).toBeCloseTo(1920 + 144 + 144, 9);
+  expect(measure.walls.map(({ gross }) => gross)).toEqual([160, 96, 160, 96]);
+  expect(measure.ceiling.facets).toHaveLength(4);
+});
+
+test('a hip over a convex outline rises from every wall', () => {
+  // A right triangle with legs 8 and 6: inscribed circle 2, so a 12/12 hip rises 2 ft; pyramid 24 × 2 / 3.
+  const shape = outline([`0'`, `0'`], [`8'`, `0'`], [`0'`, `6'`]);
+  const measure = measured({ shape, ceiling: { form: 'hip', plate: len(`8'`), pitch: pitch('12/12') } });
+  expect(feet(measure.highest)).toBeCloseTo(10, 6);
+  expect(measure.volume).toBeCloseTo(192 + 16, 6);
+  expect(measure.ceiling.net).toBeCloseTo(24 * Math.SQRT2, 6);
+});
+
+test("headroom under a shed: 4' at the west wall, rising 3/12 over 16'", () => {
+  // Height 5 at x = 4 and 7 at x = 12: 12 × 10 and 4 × 10.
+  const measure = measured({
+    shape: size(`16'`, `10'`),
+    ceiling: { form: 'shed', low: 'west', plate: len(`4'`), pitch: pitch('3/12') },
+  });
+  expect(measure.headroom.fiveFeet).toBeCloseTo(120, 9);
+  expect(measure.headroom.sevenFeet).toBeCloseTo(40, 9);
+  expect(feet(measure.highest)).toBeCloseTo(8, 9);
+  expect(wall(measure, 'east').gross).toBeCloseTo(80, 9);
+  expect(wall(measure, 'north').gross).toBeCloseTo(96, 9);
+});
+
+test('a shed that rises to the north-east', () => {
+  // 10' square: the far corner lies 10·√2 along the diagonal; at 12/12 it is 8 + 14.142.
+  const measure = measured({
+    shape: size(`10'`, `10'`),
+    ceiling: { form: 'shed', low: 'south-west', plate: len(`8'`), pitch: pitch('12/12') },
+  });
+  expect(feet(measure.highest)).toBeCloseTo(8 + 10 * Math.SQRT2, 8);
+  expect(measure.volume).toBeCloseTo(100 * (8 + 5 * Math.SQRT2), 8);
+  expect(measure.ceiling.facets[0]?.riseDirection).toBeCloseTo(45, 9);
+});
+
+describe('ceiling in parts', () => {
+  // 20 × 10: the western 12 ft flat at 9', the rest flat at 8'.
+  const parts = [
+    { name: 'Main', form: flat(`9'`), over: box(`0'`, `0'`, `12'`, `10'`) },
+    { name: 'Bay', form: flat(`8'`), over: box(`12'`, `0'`, `8'`, `10'`) },
+  ];
+  const measure = measured({ shape: size(`20'`, `10'`), ceiling: parts });
+
+  test('walls step where the parts meet', () => {
+    expect(top(measure, 'north')).toEqual(['0 9', '12 9', '12 8', '20 8']);
+    expect(top(measure, 'south')).toEqual(['0 8', '8 8', '8 9', '20 9']);
+    expect(wall(measure, 'north').gross).toBeCloseTo(172, 9); // 12 × 9 + 8 × 8
+    expect(measure.volume).toBeCloseTo(1080 + 640, 9);
+    expect(measure.ceiling.net).toBeCloseTo(200, 9);
+    expect(measure.ceiling.facets.map(({ name }) => name)).toEqual(['Main: flat', 'Bay: flat']);
+  });
+});
+
+test('a concave room under a gable: each plane over what is below it, pieces apart', () => {
+  // A U of 24 × 18 with an 8 × 12 bite from the south; ridge east-west at y = 9. South slope: two legs of 8 × 9;
+  // the bite takes y 0 to 12, so the north slope is 24 × 9 less 8 × 3.
+  const shape = outline(
+    [`0'`, `18'`],
+    [`24'`, `18'`],
+    [`24'`, `0'`],
+    [`16'`, `0'`],
+    [`16'`, `12'`],
+    [`8'`, `12'`],
+    [`8'`, `0'`],
+    [`0'`, `0'`],
+  );
+  const factor = Math.sqrt(13 / 9);
+  const measure = measured({ shape, ceiling: gable });
+  expect(measure.ceiling.facets.map(({ name, area }) => [name, Math.round(area * 1e6) / 1e6])).toEqual([
+    ['South slope 1', Math.round(72 * factor * 1e6) / 1e6],
+    ['South slope 2', Math.round(72 * factor * 1e6) / 1e6],
+    ['North slope', Math.round(192 * factor * 1e6) / 1e6],
+  ]);
+  // w5 runs along y = 12 (height 9 + (18 − 12) × 8/12 = 13), w4 climbs over the ridge.
+  expect(top(measure, 'w5')).toEqual(['0 13', '8 13']);
+  expect(top(measure, 'w4')).toEqual(['0 9', '9 15', '12 13']);
+});
+
+test('a void under a slope comes off the ceiling by its sloped area', () => {
+  const voids = [{ name: 'Shaft', corners: box(`2'`, `2'`, `3'`, `4'`) }];
+  const measure = measured({ shape: size(`24'`, `18'`), ceiling: gable, voids });
+  expect(measure.ceiling.deductions[0]?.area).toBeCloseTo(12 * Math.sqrt(13 / 9), 9);
+  expect(measure.ceiling.gross).toBeCloseTo(432 * Math.sqrt(13 / 9), 9);
+});

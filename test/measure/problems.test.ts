@@ -1,0 +1,252 @@
+import { describe, expect, test } from 'vitest';
+import { problemsOf, told } from './measured.js';
+import { box, flat, len, opening, outline, pitch, room, size, walk } from './room-record.js';
+
+const square = { shape: size(`12'`, `10'`), ceiling: flat(`8'`) };
+
+describe('plans', () => {
+  test('walls that cross', () => {
+    // A bow tie: w2 climbs to the north-west, w4 comes back across it in the middle, 5 × √2 from its start.
+    const shape = outline([`0'`, `0'`], [`10'`, `0'`], [`0'`, `10'`], [`10'`, `10'`]);
+    expect(told(problemsOf({ ...square, shape }))).toEqual([
+      `walls-cross at outline.3: walls 'w2' and 'w4' meet or cross 7'-7/8" from the start of 'w2'`,
+    ]);
+  });
+
+  test('a walk that doubles back', () => {
+    const shape = walk(`a east 10'`, `b west 4'`, `c south 5'`, `d west 6'`, `e north 5'`);
+    expect(told(problemsOf({ ...square, shape }))[0]).toMatch(/^walls-cross at walls\.1: walls 'a' and 'b'/);
+  });
+
+  test('no length, no area', () => {
+    expect(told(problemsOf({ ...square, shape: size(`0'`, `10'`) }))).toEqual([
+      "wall-no-length at size: wall 'north' has no length",
+      "wall-no-length at size: wall 'south' has no length",
+    ]);
+    const line = outline([`0'`, `0'`], [`4'`, `0'`], [`9'`, `0'`]);
+    expect(told(problemsOf({ ...square, shape: line }))).toHaveLength(1);
+  });
+
+  test('a void outside the room', () => {
+    const voids = [{ name: 'Well', corners: box(`10'`, `2'`, `4'`, `3'`) }];
+    expect(told(problemsOf({ ...square, voids }))).toEqual([
+      "void-outside-room at voids.0: 6 sq ft of the 12 sq ft of void 'Well' lie outside the room",
+    ]);
+  });
+
+  test('a void that takes the whole room', () => {
+    const voids = [{ name: 'Well', corners: box(`0'`, `0'`, `12'`, `10'`) }];
+    expect(told(problemsOf({ ...square, voids }))).toEqual([
+      'void-takes-room at voids: Test room has no floor left: its voids take all of it',
+    ]);
+  });
+});
+
+describe('ceilings', () => {
+  test('a ridge below the plate', () => {
+    const ceiling = { form: 'gable', ridge: 'east-west', plate: len(`9'`), ridgeHeight: len(`8'-6"`) } as const;
+    expect(told(problemsOf({ ...square, ceiling }))).toEqual([
+      `ridge-below-plate at ceiling.0.ridge-height: the ridge at 8'-6" is below the plate at 9'-0"`,
+    ]);
+  });
+
+  test('a ceiling below the floor', () => {
+    const ceiling = { form: 'shed', low: 'west', plate: len(`-2'`), pitch: pitch('6/12') } as const;
+    expect(told(problemsOf({ ...square, ceiling }))).toEqual([
+      `ceiling-below-floor at ceiling.0: the ceiling dips 2'-0" below the floor`,
+    ]);
+    expect(told(problemsOf({ ...square, ceiling: flat(`0"`) }))).toEqual([
+      'ceiling-below-floor at ceiling.0: the ceiling is 0" above the floor at its highest',
+    ]);
+  });
+
+  test('a cut at the plate leaves no slope', () => {
+    const form = { form: 'shed', low: 'west', plate: len(`8'`), pitch: pitch('6/12') } as const;
+    expect(problemsOf({ ...square, ceiling: { form, cut: len(`8'`) } })).toMatchObject([
+      { code: 'cut-below-plate', severity: 'warning' },
+    ]);
+  });
+
+  test('parts that leave a gap or overlap', () => {
+    const gap = [
+      { name: 'West', form: flat(`8'`), over: box(`0'`, `0'`, `5'`, `10'`) },
+      { name: 'East', form: flat(`9'`), over: box(`6'`, `0'`, `6'`, `10'`) },
+    ];
+    expect(told(problemsOf({ ...square, ceiling: gap }))).toEqual([
+      `ceiling-not-covered at ceiling: the ceiling parts leave 10 sq ft of 120 sq ft uncovered, within x 5'-0" to 6'-0", y 0" to 10'-0"`,
+    ]);
+    const overlap = [
+      { name: 'West', form: flat(`8'`), over: box(`0'`, `0'`, `8'`, `10'`) },
+      { name: 'East', form: flat(`9'`), over: box(`6'`, `0'`, `6'`, `10'`) },
+    ];
+    expect(told(problemsOf({ ...square, ceiling: overlap }))).toEqual([
+      "ceiling-parts-overlap at ceiling.1.over: ceiling parts 'West' and 'East' overlap by 20 sq ft",
+    ]);
+  });
+});
+
+describe('openings', () => {
+  const shed = { form: 'shed', low: 'west', plate: len(`6'`), pitch: pitch('6/12') } as const;
+  const cases: [string, Parameters<typeof opening>, string][] = [
+    [
+      'wider than its wall',
+      ['D1', 'door', 'east', `0'`, `11' x 7'`],
+      `opening-wider-than-wall at openings.0.width: D1 is 11'-0" wide, wider than its wall 'east' of 10'-0"`,
+    ],
+    [
+      'past the end',
+      ['D1', 'door', 'east', `8'`, `3' x 7'`],
+      `opening-past-wall at openings.0.at: D1 runs 1'-0" past the right end of wall 'east'`,
+    ],
+    [
+      'no such wall',
+      ['D1', 'door', 'nort', `8'`, `3' x 7'`],
+      "opening-wall-unknown at openings.0.wall: D1 is in wall 'nort', which the room does not have",
+    ],
+    [
+      'no size',
+      ['D1', 'door', 'east', `1'`, `3' x 0"`],
+      `opening-no-size at openings.0.height: D1 is 3'-0" wide and 0" high`,
+    ],
+    [
+      'too tall',
+      ['D1', 'door', 'east', `1'`, `3' x 8'-0 1/16"`],
+      `opening-above-ceiling at openings.0.height: the head of D1 is 8'-1/16" above the floor, 1/16" over the ceiling there at 8'-0"`,
+    ],
+  ];
+  test.each(cases)('%s', (_, parts, message) => {
+    expect(told(problemsOf({ ...square, openings: [opening(...parts)] }))).toEqual([message]);
+  });
+
+  test('as high as the ceiling is no problem', () => {
+    expect(problemsOf({ ...square, openings: [opening('D1', 'cased', 'east', `0'`, `10' x 8'`)] })).toEqual([]);
+  });
+
+  test('a door under a rake must fit at its low side; a window need not', () => {
+    // North wall from the left (west): top = 6 + x / 2. At x = 2 it is 7'.
+    const door = opening('D1', 'door', 'north', `2'`, `3' x 7'-6"`);
+    expect(told(problemsOf({ ...square, ceiling: shed, openings: [door] }))).toEqual([
+      `opening-above-ceiling at openings.0.height: the head of D1 is 7'-6" above the floor, 6" over the ceiling there at 7'-0"`,
+    ]);
+    expect(problemsOf({ ...square, ceiling: shed, openings: [{ ...door, kind: 'window' }] })).toEqual([]);
+  });
+
+  test('overlapping another', () => {
+    const openings = [
+      opening('W1', 'window', 'north', `1'`, `4' x 3'`, { sill: len(`3'`) }),
+      opening('W2', 'window', 'north', `4'-6"`, `4' x 3'`, { sill: len(`2'`) }),
+      opening('W3', 'window', 'north', `1'`, `3' x 1'`, { sill: len(`6'`) }),
+    ];
+    expect(told(problemsOf({ ...square, openings }))).toEqual([
+      `openings-overlap at openings.1.at: W2 overlaps W1 in wall 'north' by 6"`,
+    ]);
+  });
+
+  test('where no wall stands', () => {
+    const text = {
+      ...square,
+      shape: size(`12'`, `10'`, { east: 'hall' }),
+      openings: [opening('D1', 'door', 'east', `1'`, `3' x 7'`)],
+    };
+    expect(told(problemsOf(text))).toEqual([
+      "opening-without-wall at openings.0.wall: D1 is in 'east', where no wall stands: that side is open to 'hall'",
+    ]);
+  });
+
+  test('recorded in a room that lacks it, or leads elsewhere', () => {
+    const owner = room({ ...square, slug: 'foyer', openings: [opening('D2', 'door', 'north', `1'`, `3' x 7'`)] });
+    const seen = (mark: string) => ({
+      by: 'seen' as const,
+      mark,
+      recordedIn: 'foyer',
+      wall: 'south',
+      at: len(`1'`),
+      path: [],
+    });
+    expect(told(problemsOf({ ...square, openings: [seen('D9')] }, [owner]))).toEqual([
+      "opening-not-recorded at openings.0: D9 is recorded in 'foyer', but that room records no such mark",
+    ]);
+    expect(told(problemsOf({ ...square, openings: [seen('D2')] }, [owner]))).toEqual([
+      "opening-leads-elsewhere at openings.0: D2 is recorded in 'foyer' as leading to 'outside', not to 'test'",
+    ]);
+  });
+});
+
+describe('features', () => {
+  const breast = {
+    kind: 'chimney-breast',
+    id: 'breast',
+    name: 'Breast',
+    wall: 'north',
+    at: `2'`,
+    width: `6'`,
+    depth: `2'`,
+  };
+  const cases: [string, Record<string, unknown>, string][] = [
+    [
+      'wider than its wall',
+      { ...breast, width: `13'` },
+      `feature-wider-than-wall at features.0.width: Breast is 13'-0" wide, wider than its wall 'north' of 12'-0"`,
+    ],
+    [
+      'past its wall',
+      { ...breast, at: `8'` },
+      `feature-past-wall at features.0.at: Breast runs 2'-0" past the right end of wall 'north'`,
+    ],
+    [
+      'no such wall',
+      { ...breast, wall: 'up' },
+      "feature-wall-unknown at features.0.wall: Breast is on wall 'up', which the room does not have",
+    ],
+    [
+      'deeper than the room',
+      { ...breast, depth: `11'` },
+      'feature-outside-room at features.0: 6 sq ft of the 66 sq ft that Breast stands on lie outside the room',
+    ],
+    [
+      'above the ceiling',
+      { ...breast, height: `9'` },
+      `feature-above-ceiling at features.0.height: Breast is 9'-0" high, but the ceiling above it comes down to 8'-0"`,
+    ],
+    [
+      'firebox too wide',
+      { ...breast, firebox: { width: `7'`, height: `3'` } },
+      `firebox-too-large at features.0.firebox.width: the firebox is 7'-0" wide, but Breast only 6'-0"`,
+    ],
+    ['no size', { ...breast, depth: `0"` }, `feature-size at features.0.depth: Breast has a depth of 0"`],
+    [
+      'stair through the wall',
+      {
+        kind: 'stair',
+        id: 's',
+        name: 'Stair',
+        rise: `9'`,
+        risers: 15,
+        going: `10"`,
+        width: `3'`,
+        x: `0'`,
+        y: `0'`,
+        go: 'north',
+      },
+      'feature-outside-room at features.0: 5 sq ft of the 35 sq ft that Stair stands on lie outside the room',
+    ],
+    [
+      'niche into the ceiling',
+      {
+        kind: 'niche',
+        id: 'n',
+        name: 'Niche',
+        wall: 'east',
+        at: `1'`,
+        width: `1'`,
+        height: `2'`,
+        sill: `6'-6"`,
+        depth: `4"`,
+      },
+      `feature-above-ceiling at features.0.height: Niche ends 8'-6" above the floor, but the ceiling there comes down to 8'-0"`,
+    ],
+  ];
+  test.each(cases)('%s', (_, raw, message) => {
+    expect(told(problemsOf({ ...square, features: [raw] }))).toEqual([message]);
+  });
+});
