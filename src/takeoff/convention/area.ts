@@ -1,0 +1,49 @@
+import type { Convention, Deduction, Surface } from '../../model/index.js';
+import type { Place } from '../places.js';
+import type { PlaceQuantity } from '../takeoff.js';
+import type { ConventionRule } from './convention.js';
+
+/** Square feet of a surface, less openings by the category's rule and whatever hides the surface. */
+export const area: ConventionRule = {
+  by: 'area',
+  parts: { main: 'sq ft' },
+  measures: 'a surface',
+  quantify(place, { rule }) {
+    const surfaces = surfacesOf(place);
+    return surfaces && { main: surfaces.map(({ id, name, surface }) => quantityOf(id, name, surface, rule)) };
+  },
+};
+
+/** Surfaces of a place. A feature by its own name means its faces that stand: a hearth is named apart. */
+export function surfacesOf(place: Place): readonly { id: string; name: string; surface: Surface }[] | undefined {
+  switch (place.kind) {
+    case 'surface':
+      return [{ id: place.id, name: place.name, surface: place.surface }];
+    case 'wall':
+      return [{ id: place.id, name: place.name, surface: place.wall }];
+    case 'feature': {
+      const faces = place.feature.faces.filter((face) => !face.id.endsWith('/hearth'));
+      if (faces.length === 0) return undefined;
+      return faces.map((surface) => ({ id: surface.id, name: `${place.name}, ${surface.name}`, surface }));
+    }
+    default:
+      return undefined;
+  }
+}
+
+/** Gross area with each deduction, taken or left, and the reason. */
+export function quantityOf(id: string, name: string, surface: Surface, rule: Convention): PlaceQuantity {
+  const adjustments = surface.deductions.map((deduction) => adjust(deduction, rule));
+  const net = adjustments.reduce((sum, adjustment) => sum + adjustment.amount, surface.gross as number);
+  return { place: id, name, gross: surface.gross, adjustments, net: Math.max(0, net) };
+}
+
+function adjust(deduction: Deduction, rule: Convention): PlaceQuantity['adjustments'][number] {
+  const what = deduction.what;
+  if (deduction.kind !== 'opening') return { what, amount: -deduction.area, why: 'hides the surface' };
+  if (rule.openings.rule === 'none') return { what, amount: 0, why: 'openings are not deducted' };
+  if (rule.openings.rule === 'all') return { what, amount: -deduction.area, why: 'every opening is deducted' };
+  const limit = rule.openings.area;
+  if (deduction.area > limit) return { what, amount: -deduction.area, why: `over ${limit} sq ft: deducted` };
+  return { what, amount: 0, why: `not over ${limit} sq ft: not deducted` };
+}

@@ -1,0 +1,50 @@
+import { feet } from '../../units/index.js';
+import type { PlaceQuantity } from '../takeoff.js';
+import { quantityOf, surfacesOf } from './area.js';
+import type { ConventionContext, ConventionRule } from './convention.js';
+
+/** Corner pieces by the run of outside corners; flats by area less what the corners cover. How much a foot of corner
+ *  covers is product data (`corner-covers`): makers publish 0.5 and 0.75 sq ft for a foot. */
+export const stone: ConventionRule = {
+  by: 'stone',
+  parts: { flats: 'sq ft', corners: 'lin ft' },
+  measures: 'a surface',
+  quantify(place, context) {
+    const surfaces = surfacesOf(place);
+    if (!surfaces) return undefined;
+    const flats = surfaces.map(({ id, name, surface }) => quantityOf(id, name, surface, context.rule));
+    const corners = place.kind === 'feature' ? cornersOf(place.feature.runs, place.id, place.name) : [];
+    if (corners.length === 0 || !sellsCorners(context)) return { flats, corners: [] };
+    return { flats: lessCorners(flats, corners, context), corners };
+  },
+};
+
+function sellsCorners({ option }: ConventionContext): boolean {
+  return option.parts.some((part) => part.part === 'corners');
+}
+
+function cornersOf(runs: readonly { id: string; length: number }[], id: string, name: string): PlaceQuantity[] {
+  return runs
+    .filter((candidate) => candidate.id.endsWith('corners'))
+    .map((corners) => {
+      const length = feet(corners.length as Parameters<typeof feet>[0]);
+      return { place: `${id}/corners`, name: `${name}, outside corners`, gross: length, adjustments: [], net: length };
+    });
+}
+
+/** Takes what the corners cover off the largest face, where the returns lie. */
+function lessCorners(
+  flats: readonly PlaceQuantity[],
+  corners: readonly PlaceQuantity[],
+  { option }: ConventionContext,
+): readonly PlaceQuantity[] {
+  const covers = option.attributes['corner-covers']?.value;
+  if (covers?.kind !== 'number') return flats;
+  const run = corners.reduce((sum, corner) => sum + corner.net, 0);
+  const largest = flats.reduce((best, flat) => (flat.net > best.net ? flat : best));
+  const amount = -Math.min(largest.net, run * covers.number);
+  const taken = { what: 'Corner pieces', amount, why: `a foot of corner covers ${covers.number} sq ft` };
+  return flats.map((flat) =>
+    flat === largest ? { ...flat, adjustments: [...flat.adjustments, taken], net: flat.net + amount } : flat,
+  );
+}

@@ -1,0 +1,61 @@
+import type { FeatureMeasure, OpeningMeasure, RoomMeasure, Run, Surface, WallMeasure } from '../model/index.js';
+
+/** A place that a selection names, found in the measured room. */
+export type Place =
+  | { readonly kind: 'surface'; readonly id: string; readonly name: string; readonly surface: Surface }
+  | { readonly kind: 'wall'; readonly id: string; readonly name: string; readonly wall: WallMeasure }
+  | { readonly kind: 'base'; readonly id: string; readonly name: string }
+  | { readonly kind: 'opening'; readonly id: string; readonly name: string; readonly opening: OpeningMeasure }
+  | { readonly kind: 'run'; readonly id: string; readonly name: string; readonly run: Run }
+  | { readonly kind: 'count'; readonly id: string; readonly name: string; readonly count: number }
+  | { readonly kind: 'feature'; readonly id: string; readonly name: string; readonly feature: FeatureMeasure };
+
+/** Finds the places of one word of a selection's `at`. `walls`, `doors`, `windows` and `openings` mean each of them;
+ *  a side of the room that is open has no wall and is left out. Undefined when the room has nothing of that name. */
+export function findPlaces(word: string, measure: RoomMeasure): readonly Place[] | undefined {
+  const standing = measure.walls.filter((wall) => wall.openTo === undefined);
+  switch (word) {
+    case 'floor':
+      return [{ kind: 'surface', id: 'floor', name: 'Floor', surface: measure.floor }];
+    case 'ceiling':
+      return [{ kind: 'surface', id: 'ceiling', name: 'Ceiling', surface: measure.ceiling }];
+    case 'base':
+      return [{ kind: 'base', id: 'base', name: 'Base of the walls' }];
+    case 'walls':
+      return standing.map(wallPlace);
+    case 'openings':
+      return measure.openings.map(openingPlace);
+    case 'doors':
+      return measure.openings.filter((opening) => opening.kind === 'door').map(openingPlace);
+    case 'windows':
+      return measure.openings.filter((opening) => opening.kind === 'window').map(openingPlace);
+  }
+  const wall = standing.find((candidate) => candidate.id === word);
+  if (wall) return [wallPlace(wall)];
+  const opening = measure.openings.find((candidate) => candidate.mark === word);
+  if (opening) return [openingPlace(opening)];
+  return findFeaturePlaces(word, measure);
+}
+
+function findFeaturePlaces(word: string, measure: RoomMeasure): readonly Place[] | undefined {
+  const [id, part] = word.split('/');
+  const feature = measure.features.find((candidate) => candidate.id === id);
+  if (!feature) return undefined;
+  if (part === undefined) return [{ kind: 'feature', id: feature.id, name: feature.name, feature }];
+  const surface = feature.faces.find((face) => face.id === word);
+  if (surface) return [{ kind: 'surface', id: word, name: `${feature.name}, ${surface.name}`, surface }];
+  const run = feature.runs.find((candidate) => candidate.id === word || candidate.id === part);
+  if (run) return [{ kind: 'run', id: word, name: `${feature.name}, ${run.name}`, run }];
+  const count = feature.counts.find((candidate) => candidate.id === word || candidate.id === part);
+  if (count) return [{ kind: 'count', id: word, name: `${feature.name}, ${count.name}`, count: count.count }];
+  return undefined;
+}
+
+function wallPlace(wall: WallMeasure): Place {
+  return { kind: 'wall', id: wall.id, name: wall.name, wall };
+}
+
+function openingPlace(opening: OpeningMeasure): Place {
+  const words = { door: 'Door', window: 'Window', cased: 'Cased opening', open: 'Opening' };
+  return { kind: 'opening', id: opening.mark, name: `${words[opening.kind]} ${opening.mark}`, opening };
+}

@@ -1,0 +1,135 @@
+import { describe, expect, test } from 'vitest';
+import type { Convention, Option } from '../../src/model/index.js';
+import { resolvePlaces, takeOff } from '../../src/takeoff/index.js';
+import type { Takeoff } from '../../src/takeoff/index.js';
+import { fromFeet } from '../../src/units/index.js';
+import { category, option, room, selection } from './room.js';
+
+function take(
+  at: string[],
+  by: string,
+  rule: Partial<Convention> = {},
+  chosen: Option = option([{}]),
+): readonly Takeoff[] {
+  const chosenAt = selection(...at);
+  const { places, unknown } = resolvePlaces(chosenAt, room);
+  expect(unknown).toEqual([]);
+  const { takeoffs, unsuited } = takeOff(
+    { selection: chosenAt, category: category(by, rule), measure: room },
+    places,
+    chosen,
+  );
+  expect(unsuited).toEqual([]);
+  return takeoffs;
+}
+
+const net = (takeoffs: readonly Takeoff[], part = 'main') => takeoffs.find((takeoff) => takeoff.part === part)?.net;
+const waste10 = { amount: 10, scale: 2 };
+
+describe('area', () => {
+  // Standing walls: 14 × 9 + 16 × 9 + 14 × 9 = 396; the west side is open and has no wall.
+  test('takes every opening off, or none, or those over a size', () => {
+    expect(net(take(['walls'], 'area'))).toBe(396 - 36 - 54 - 21);
+    expect(net(take(['walls'], 'area', { openings: { rule: 'none' } }))).toBe(396 - 54);
+    expect(net(take(['walls'], 'area', { openings: { rule: 'over', area: 32 } }))).toBe(396 - 36 - 54);
+  });
+
+  test('an opening of just the limit stays in', () => {
+    expect(net(take(['north'], 'area', { openings: { rule: 'over', area: 36 } }))).toBe(126);
+    expect(net(take(['north'], 'area', { openings: { rule: 'over', area: 35.9 } }))).toBe(90);
+  });
+
+  test('says why each opening was taken or left', () => {
+    const [takeoff] = take(['north', 'south'], 'area', { openings: { rule: 'over', area: 32 } });
+    expect(takeoff?.places.flatMap((place) => place.adjustments)).toEqual([
+      { what: 'Window W01', amount: -36, why: 'over 32 sq ft: deducted' },
+      { what: 'Door D01', amount: 0, why: 'not over 32 sq ft: not deducted' },
+    ]);
+  });
+
+  test('coats multiply what is bought, and waste comes on top', () => {
+    const [takeoff] = take(['ceiling'], 'area', { times: 2 }, option([{ waste: waste10 }]));
+    expect(takeoff).toMatchObject({ net: 224, factors: [{ times: 2 }] });
+    expect(takeoff?.required).toBeCloseTo(492.8, 9);
+  });
+
+  test('a feature by its name means its standing faces', () => {
+    expect(net(take(['breast'], 'area'))).toBe(43.5 + 18 + 18);
+    expect(net(take(['breast/hearth'], 'area'))).toBe(10);
+  });
+
+  test('a place named twice counts once', () =>
+    expect(net(take(['north', 'walls'], 'area', { openings: { rule: 'none' } }))).toBe(342));
+});
+
+describe('run', () => {
+  // 14 + (16 − 6 breast) + (14 − 3 − 2.5 doors); the open side has no base.
+  test('base runs along standing walls, past what reaches the floor', () =>
+    expect(net(take(['base'], 'run', {}, option([{ unit: 'lin ft' }])))).toBe(32.5));
+
+  test('casing is two legs and a head that runs past them; a window has four sides', () => {
+    const casing = option([{ unit: 'lin ft' }], {
+      face: { text: '3"', value: { kind: 'length', length: fromFeet(0.25) } },
+    });
+    expect(net(take(['D01'], 'run', {}, casing))).toBe(7 + 7 + 3 + 0.5);
+    expect(net(take(['W01'], 'run', {}, casing))).toBe(6 + 6 + 6 + 6 + 1);
+    expect(net(take(['doors'], 'run', {}, option([{ unit: 'lin ft' }])))).toBe(17 + 16.5);
+  });
+});
+
+test('each: a door between two rooms is counted in the room that records it', () => {
+  const [takeoff] = take(['doors'], 'each', {}, option([{ unit: 'each' }]));
+  expect(takeoff).toMatchObject({ gross: 2, net: 1, required: 1 });
+});
+
+describe('stone', () => {
+  const parts = [{ part: 'flats' }, { part: 'corners', unit: 'lin ft' as const }];
+  const covers = (number: number) =>
+    option(parts, { 'corner-covers': { text: '', value: { kind: 'number', number } } });
+
+  test('flats are less by what the corners cover, by the figure of the product', () => {
+    const half = take(['breast'], 'stone', {}, covers(0.5));
+    expect([net(half, 'flats'), net(half, 'corners')]).toEqual([79.5 - 9, 18]);
+    expect(net(take(['breast'], 'stone', {}, covers(0.75)), 'flats')).toBe(79.5 - 13.5);
+  });
+
+  test('a stone sold without corner pieces covers it all with flats', () => {
+    const flats = take(['breast'], 'stone', {}, option([{ part: 'flats' }]));
+    expect([flats.length, net(flats, 'flats')]).toEqual([1, 79.5]);
+  });
+});
+
+test('railing: posts at both ends and no further apart than the spacing', () => {
+  const rail = (feet: number) =>
+    option(
+      [
+        { part: 'rail', unit: 'lin ft' },
+        { part: 'post', unit: 'each' },
+      ],
+      { 'post-spacing': { text: '', value: { kind: 'length', length: fromFeet(feet) } } },
+    );
+  const posts = (feet: number) => net(take(['stair'], 'railing', {}, rail(feet)), 'post');
+  expect(net(take(['stair'], 'railing', {}, rail(6)), 'rail')).toBe(15.5);
+  expect([posts(16), posts(15.5), posts(8), posts(5)]).toEqual([2, 2, 3, 5]);
+});
+
+test('stair: treads and risers', () => {
+  const takeoffs = take(
+    ['stair'],
+    'stair',
+    {},
+    option([
+      { part: 'tread', unit: 'each' },
+      { part: 'riser', unit: 'each' },
+    ]),
+  );
+  expect([net(takeoffs, 'tread'), net(takeoffs, 'riser')]).toEqual([16, 17]);
+});
+
+test('places that a convention cannot measure are named, and so are words that name nothing', () => {
+  const at = selection('ceiling', 'trusses', 'west');
+  const { places, unknown } = resolvePlaces(at, room);
+  expect(unknown).toEqual(['trusses', 'west']);
+  const { unsuited } = takeOff({ selection: at, category: category('each'), measure: room }, places, option([{}]));
+  expect(unsuited.map((place) => place.id)).toEqual(['ceiling']);
+});
