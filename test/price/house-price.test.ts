@@ -1,0 +1,251 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  addCosts,
+  changeInWorld,
+  costsWith,
+  makeLedger,
+  ownerPurchases,
+  priceHouse,
+  worldCost,
+} from '../../src/price/index.js';
+import type { HousePrice, Item } from '../../src/price/index.js';
+import { allowance, cents, item, option, percent, priceBook } from './house.js';
+
+const oak = option({ id: 'floor/oak', material: 10, labor: 5, holds: 20 });
+const pine = option({ id: 'floor/pine', material: 4, labor: 5 });
+const both = ['floor/oak', 'floor/pine'];
+
+describe('a pooled order', () => {
+  // 90 + 15 = 105 sq ft is 6 boxes of 20 for the house; room by room it would be 5 + 1 = 6 for 90 and 15, 7 for 81 and 24.
+  test('buys whole boxes once for the house and shares them by what each place needs', () => {
+    const items = [
+      item({ selection: 'a/floor/floor', net: 81, options: both, standard: 'floor/oak', chosen: 'floor/oak' }),
+      item({ selection: 'b/floor/floor', net: 24, options: both, standard: 'floor/oak', chosen: 'floor/oak' }),
+    ];
+    const { today } = priceHouse(items, [], priceBook([oak, pine]));
+    const [order] = [...today.pools.values()].flatMap((pool) => pool.orders);
+    expect(order).toMatchObject({ packs: 6, ordered: 120, net: 105 });
+    expect(order?.cost.material).toBe(cents(1200));
+    // 1 200 × 81/105 = 925.714… and 274.285…: the cent left over goes to the larger remainder
+    expect(today.costs.get('a/floor/floor')).toMatchObject({ material: 92571, labor: 40500 });
+    expect(today.costs.get('b/floor/floor')).toMatchObject({ material: 27429, labor: 12000 });
+  });
+
+  test('pays freight once and taxes what the contract says', () => {
+    const tile = option({ id: 'floor/tile', material: 6, labor: 9, freight: 100 });
+    const items = ['a', 'b'].map((room) =>
+      item({
+        selection: `${room}/floor/floor`,
+        net: 50,
+        options: ['floor/tile'],
+        standard: 'floor/tile',
+        chosen: 'floor/tile',
+      }),
+    );
+    const { today } = priceHouse(
+      items,
+      [],
+      priceBook([tile], { tax: { rate: percent(5), on: ['material', 'freight'] } }),
+    );
+    expect(worldCost(today)).toEqual({ material: 60000, freight: 10000, tax: 3500, labor: 90000, total: 163500 });
+  });
+});
+
+describe('upgrades and credits against the standard', () => {
+  const chosen = (slug: string, rules = {}) => {
+    const items = [item({ selection: 'a/floor/floor', net: 100, options: both, standard: 'floor/pine', chosen: slug })];
+    return priceHouse(items, [], priceBook([oak, pine], rules)).change;
+  };
+
+  test('the standard itself changes nothing', () => expect(chosen('floor/pine')).toBe(0));
+  // oak 5 boxes × 20 × 10 = 1 000 against pine 400: 600 over, 15 % mark-up
+  test('an upgrade carries the mark-up', () => expect(chosen('floor/oak')).toBe(cents(690)));
+
+  test('a credit returns what the contract says', () => {
+    const items = [
+      item({ selection: 'a/floor/floor', net: 100, options: both, standard: 'floor/oak', chosen: 'floor/pine' }),
+    ];
+    expect(priceHouse(items, [], priceBook([oak, pine])).change).toBe(cents(-600));
+    expect(priceHouse(items, [], priceBook([oak, pine], { creditReturns: percent(80) })).change).toBe(cents(-480));
+    expect(priceHouse(items, [], priceBook([oak, pine], { creditMarkup: true })).change).toBe(cents(-690));
+  });
+
+  test('a deliberate none gives the standard back', () => {
+    const items = [
+      item({ selection: 'a/floor/floor', net: 100, options: both, standard: 'floor/pine', decided: true }),
+    ];
+    expect(priceHouse(items, [], priceBook([oak, pine])).change).toBe(cents(-900));
+  });
+});
+
+describe('an allowance', () => {
+  const house = (amount: number, sketches: { chosen?: string; net: number }[]): HousePrice =>
+    priceHouse(
+      sketches.map(({ chosen, net }, index) =>
+        item({ selection: `${index}/floor/floor`, net, options: both, allowance: 'floors', ...(chosen && { chosen }) }),
+      ),
+      [allowance('floors', amount)],
+      priceBook([oak, pine]),
+    );
+
+  test('over: the overrun counts at once, with mark-up', () => {
+    const priced = house(900, [{ chosen: 'floor/oak', net: 100 }, { net: 10 }]);
+    expect(makeLedger(priced)[0]).toMatchObject({
+      committed: cents(1000),
+      balance: cents(-100),
+      overage: cents(100),
+      markup: cents(15),
+      settled: false,
+      change: cents(115),
+    });
+    expect(priced.change).toBe(cents(115));
+  });
+
+  test('under: nothing returns until all is decided', () => {
+    const open = house(1500, [{ chosen: 'floor/oak', net: 100 }, { net: 10 }]);
+    expect(open.change).toBe(0);
+    expect(makeLedger(open)[0]).toMatchObject({ openLow: cents(40), openHigh: cents(200) });
+    const settled = house(1500, [{ chosen: 'floor/oak', net: 100 }]);
+    expect(settled.change).toBe(cents(-500));
+    expect(makeLedger(settled)[0]).toMatchObject({ credit: cents(500), settled: true });
+  });
+
+  test('what it does not cover is compared with the standard', () => {
+    const dear = option({ id: 'floor/dear', material: 4, labor: 8 });
+    const items = [
+      item({
+        selection: 'a/floor/floor',
+        net: 100,
+        options: ['floor/pine', 'floor/dear'],
+        standard: 'floor/pine',
+        chosen: 'floor/dear',
+        allowance: 'floors',
+      }),
+    ];
+    // material on budget; labor 800 against 500, 15 % on the difference
+    expect(priceHouse(items, [allowance('floors', 400)], priceBook([pine, dear])).change).toBe(cents(345));
+  });
+});
+
+test('owner-furnished goods cost the contract their installation only', () => {
+  const items = [
+    item({
+      selection: 'a/floor/floor',
+      net: 100,
+      options: both,
+      standard: 'floor/pine',
+      chosen: 'floor/pine',
+      supply: 'owner-furnished',
+    }),
+  ];
+  const { today } = priceHouse(items, [], priceBook([oak, pine]));
+  expect(worldCost(today)).toMatchObject({ material: 0, labor: cents(500) });
+  expect(ownerPurchases(today)).toBe(cents(400));
+  const byOwner = priceHouse(items, [], priceBook([oak, pine], { ownerFurnishedInstall: 'owner' }));
+  expect(worldCost(byOwner.today).total).toBe(0);
+});
+
+// Random houses: up to five products over up to 25 places, some open, some on allowances, in random order of files.
+const products = fc.array(
+  fc.record({
+    material: fc.integer({ min: 1, max: 40_000 }).map((n) => n / 1000),
+    labor: fc.integer({ min: 0, max: 20_000 }).map((n) => n / 1000),
+    freight: fc.integer({ min: 0, max: 50_000 }).map((n) => n / 100),
+    holds: fc.option(fc.integer({ min: 1, max: 60 }), { nil: undefined }),
+  }),
+  { minLength: 2, maxLength: 5 },
+);
+const randomHouse = products.chain((sketches) => {
+  const ids = sketches.map((_, index) => `floor/p${index}`);
+  const id = fc.constantFrom(...ids);
+  const sketch = fc.record({
+    net: fc.integer({ min: 0, max: 500_000 }).map((n) => n / 1000),
+    waste: fc.integer({ min: 0, max: 20 }),
+    standard: fc.option(id, { nil: undefined }),
+    chosen: fc.option(id, { nil: undefined }),
+    decided: fc.boolean(),
+    allowance: fc.option(fc.constantFrom('a1', 'a2'), { nil: undefined }),
+    supply: fc.constantFrom('contractor' as const, 'contractor' as const, 'owner-furnished' as const),
+  });
+  return fc.array(sketch, { minLength: 1, maxLength: 25 }).map((list) => {
+    const items: Item[] = list.map(({ chosen, decided, ...rest }, index) =>
+      item({
+        ...JSON.parse(JSON.stringify(rest)),
+        selection: `r${index % 6}/floor/p${index}`,
+        options: ids,
+        decided: decided || chosen !== undefined,
+        ...(chosen && { chosen }),
+      }),
+    );
+    const options = sketches.map(({ holds, ...rest }, index) =>
+      option({ id: `floor/p${index}`, ...rest, ...(holds && { holds }) }),
+    );
+    const book = priceBook(options, { tax: { rate: percent(6.25), on: ['material', 'freight'] } });
+    return { items, book, allowances: [allowance('a1', 900), allowance('a2', 2500)] };
+  });
+});
+
+describe('random houses', () => {
+  test('shares add up to the orders to the cent, by room, allowance and house', () => {
+    fc.assert(
+      fc.property(randomHouse, ({ items, allowances, book }) => {
+        const { today } = priceHouse(items, allowances, book);
+        const orders = addCosts([...today.pools.values()].flatMap((pool) => pool.orders.map((order) => order.cost)));
+        expect(worldCost(today)).toEqual(orders);
+        const rooms = [...new Set(items.map((each) => each.room))];
+        const byRoom = rooms.map((room) =>
+          addCosts(items.filter((each) => each.room === room).flatMap((each) => today.costs.get(each.selection) ?? [])),
+        );
+        expect(addCosts(byRoom)).toEqual(orders);
+        for (const pool of today.pools.values())
+          for (const order of pool.orders) expect(order.ordered).toBeGreaterThanOrEqual(order.required - 1e-6);
+      }),
+    );
+  });
+
+  test('the order of files changes no cent', () => {
+    fc.assert(
+      fc.property(randomHouse, fc.integer(), ({ items, allowances, book }, seed) => {
+        const shuffled = [...items].sort(
+          (a, b) => ((a.selection.length * 7 + seed) % 5) - ((b.selection.length * 3 + seed) % 7),
+        );
+        const one = priceHouse(items, allowances, book);
+        const other = priceHouse(shuffled.reverse(), allowances, book);
+        expect(other.change).toBe(one.change);
+        for (const each of items)
+          expect(other.today.costs.get(each.selection)).toEqual(one.today.costs.get(each.selection));
+      }),
+    );
+  });
+
+  test('what a choice would cost is what the whole house costs with it', () => {
+    fc.assert(
+      fc.property(randomHouse, fc.nat(), fc.nat(), ({ items, allowances, book }, which, choice) => {
+        const house = priceHouse(items, allowances, book);
+        const target = house.items[which % house.items.length] as Item;
+        const ids = [...target.takeoffs.keys()];
+        const id = ids[choice % ids.length] as string;
+        const changed = items.map((each) =>
+          each.selection === target.selection ? { ...each, chosen: id, decided: true } : each,
+        );
+        const whole = priceHouse(changed, allowances, book);
+        expect(house.change + house.changeWith(target, id)).toBe(whole.change);
+        for (const [selection, cost] of costsWith(house.today, target, id, book))
+          expect(whole.today.costs.get(selection)).toEqual(cost);
+      }),
+    );
+  });
+
+  test('taking a choice back brings the house back, and choosing what stands changes nothing', () => {
+    fc.assert(
+      fc.property(randomHouse, fc.nat(), ({ items, allowances, book }, which) => {
+        const house = priceHouse(items, allowances, book);
+        const target = house.items[which % house.items.length] as Item;
+        if (target.chosen !== undefined) expect(house.changeWith(target, target.chosen)).toBe(0);
+        const decidedAsToday = changeInWorld(house, (each) => each.chosen);
+        if (items.every((each) => each.decided)) expect(decidedAsToday.change).toBe(house.change);
+      }),
+    );
+  });
+});
