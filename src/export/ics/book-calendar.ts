@@ -1,0 +1,20 @@
+import type { Book } from '../../book/index.js';
+import { calendarFile } from './calendar-file.js';
+import type { CalendarDecision } from './calendar-file.js';
+
+/** The Book's decide-by days and milestones as an iCalendar file; decisions by day, then as in the Book. */
+export function bookCalendar(book: Book, sequence: number): string {
+  const categories = new Map(book.categories.map((category) => [category.slug, category.name]));
+  const rooms = new Map(book.rooms.map((room) => [room.slug, room.name]));
+  const decisions = book.selections.map(({ id, category, room, placeText, decision }): CalendarDecision => {
+    const title = `${categories.get(category) ?? category}, ${rooms.get(room) ?? room}: ${placeText}`;
+    return { id, title, by: decision.by, reason: decision.reason, state: decision.state };
+  });
+  return calendarFile({
+    house: book.house,
+    decisions: decisions.sort((a, b) => (a.by < b.by ? -1 : a.by > b.by ? 1 : 0)),
+    milestones: book.calendar.milestones,
+    on: book.on,
+    sequence,
+  });
+}

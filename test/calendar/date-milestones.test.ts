@@ -1,0 +1,188 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { dateMilestones, workingDays } from '../../src/calendar/index.js';
+import type { Milestone } from '../../src/model/index.js';
+import { after, chain, dated, fixed, house, plainRules, rules } from './house.js';
+
+const dates = (milestones: readonly Milestone[], slips?: ReadonlyMap<string, number>, calendar = rules) =>
+  Object.fromEntries(
+    (dateMilestones(house(milestones, calendar), slips).value ?? []).map(({ id, date }) => [id, date]),
+  );
+
+const codes = (milestones: readonly Milestone[], slips?: ReadonlyMap<string, number>) =>
+  dateMilestones(house(milestones), slips).problems.map((problem) => problem.code);
+
+test('a chain by hand', () => {
+  // Framing: 6 Apr + 4 weeks. Drywall: 60 weekdays after 4 May is 27 Jul; Memorial Day, Juneteenth and six days of
+  // shutdown go, so 8 more: 6 Aug. Trim: 25 weekdays after 6 Aug is 10 Sep; Labor Day goes: 11 Sep.
+  expect(dateMilestones(house(chain))).toEqual({ value: dated, problems: [] });
+});
+
+test('a slip moves its milestone and what comes after, nothing before', () => {
+  // Framing: 4 May + 2 weeks. Drywall: 60 weekdays after 18 May is 10 Aug, the same 8 days go: 20 Aug. Trim: 25 weekdays
+  // after 20 Aug is 24 Sep, Labor Day goes: 25 Sep.
+  const { value } = dateMilestones(house(chain), new Map([['framing', 10]]));
+  expect(value?.map(({ date }) => date)).toEqual(['2026-04-06', '2026-05-18', '2026-08-20', '2026-09-25']);
+  expect(value?.[1]?.basis).toBe('20 working days after Foundation, moved 10 working days later');
+  expect(value?.[2]?.basis).toBe('60 working days after Framing starts');
+});
+
+test('a fixed date slips too, and earlier as well', () => {
+  expect(dates(chain, new Map([['foundation', 1]])).framing).toBe('2026-05-05');
+  const { value } = dateMilestones(house(chain), new Map([['foundation', -1]]));
+  expect(value?.[0]).toMatchObject({ date: '2026-04-03', basis: 'fixed, moved 1 working day earlier' });
+});
+
+test('days of none and days before are said in words', () => {
+  const { value } = dateMilestones(
+    house([fixed('move-in', '2026-05-04', 'Move in'), after('cleaning', 'move-in', -3), after('keys', 'move-in', 0)]),
+  );
+  expect(value?.map(({ date, basis }) => `${date} ${basis}`)).toEqual([
+    '2026-05-04 fixed',
+    '2026-04-29 3 working days before Move in',
+    '2026-05-04 same day as Move in',
+  ]);
+});
+
+test('a note comes along', () => {
+  const { value } = dateMilestones(house([{ ...fixed('framing', '2026-05-04'), note: 'Crew of four' }]));
+  expect(value?.[0]?.note).toBe('Crew of four');
+});
+
+test('milestones that wait for each other are reported once, and end', () => {
+  const ring = [
+    after('a', 'b', 1),
+    after('b', 'c', 1),
+    after('c', 'a', 1),
+    after('d', 'a', 1),
+    fixed('e', '2026-05-04'),
+  ];
+  const outcome = dateMilestones(house(ring));
+  expect(outcome.value).toBeUndefined();
+  expect(outcome.problems).toHaveLength(1);
+  expect(outcome.problems[0]).toMatchObject({
+    code: 'milestone-cycle',
+    at: { line: 1, column: 3 },
+    message: 'milestones wait for each other: a after b after c after a',
+  });
+  expect(codes([after('a', 'a', 1)])).toEqual(['milestone-cycle']);
+  expect(codes([after('d', 'a', 1), after('a', 'b', 1), after('b', 'a', 1)])).toEqual(['milestone-cycle']);
+  expect(codes([after('a', 'b', 1), after('b', 'a', 1), after('x', 'y', 1), after('y', 'x', 1)])).toEqual([
+    'milestone-cycle',
+    'milestone-cycle',
+  ]);
+});
+
+describe('bad input', () => {
+  test('an unknown one is reported where it is named, once', () => {
+    const { problems } = dateMilestones(house([after('a', 'framng', 1), after('b', 'a', 1)]));
+    expect(problems).toHaveLength(1);
+    expect(problems[0]).toMatchObject({ code: 'milestone-unknown', file: 'content/house.md', at: { line: 1 } });
+  });
+
+  test('a slip of an unknown one', () => {
+    const { value, problems } = dateMilestones(house(chain), new Map([['framng', 10]]));
+    expect(value).toBeUndefined();
+    expect(problems[0]).toMatchObject({
+      code: 'slip-unknown',
+      fix: 'Milestones are foundation, framing, drywall, trim.',
+    });
+  });
+
+  test('a date that is none', () => {
+    expect(codes([fixed('a', '2026-02-30'), after('b', 'a', 2)])).toEqual(['milestone-date']);
+  });
+
+  test('a day off is a warning that names why', () => {
+    const { value, problems } = dateMilestones(house([fixed('a', '2026-07-06', 'Roof'), after('b', 'a', 1)]));
+    expect(problems[0]).toMatchObject({
+      code: 'milestone-day-off',
+      severity: 'warning',
+      message: 'Roof is on 6 July 2026, a day off (Summer shutdown)',
+    });
+    expect(value?.map(({ date }) => date)).toEqual(['2026-07-06', '2026-07-13']);
+  });
+
+  test('days beyond reach', () => {
+    const start = fixed('a', '2026-05-04');
+    expect(codes([start, after('b', 'a', 1e9)])).toEqual(['milestone-out-of-reach']);
+    expect(codes([start, after('b', 'a', -1e9)])).toEqual(['milestone-out-of-reach']);
+    expect(codes([start], new Map([['a', 1e9]]))).toEqual(['milestone-out-of-reach']);
+    expect(codes([start, after('b', 'a', 20_000)])).toEqual([]);
+  });
+
+  test('a calendar without a working day', () => {
+    const shut = { ...rules, closed: [{ from: '2026-05-05', to: '9999-12-31', why: 'Shut' }] };
+    const { problems } = dateMilestones(house([fixed('a', '2026-05-04'), after('b', 'a', 1)], shut));
+    expect(problems.map(({ code }) => code)).toEqual(['milestone-out-of-reach']);
+  });
+});
+
+describe('properties', () => {
+  /** A forest: each milestone has a date or follows an earlier one of the list. */
+  const forest = fc
+    .array(fc.record({ parent: fc.nat(), days: fc.integer({ min: 0, max: 60 }), root: fc.boolean() }), {
+      minLength: 1,
+      maxLength: 20,
+    })
+    .map((sketches) =>
+      sketches.map(({ parent, days, root }, index) =>
+        index === 0 || root ? fixed(`m${index}`, '2026-05-04') : after(`m${index}`, `m${parent % index}`, days),
+      ),
+    );
+
+  test('the order of the records does not matter', () => {
+    const shuffled = forest.chain((list) =>
+      fc.tuple(fc.constant(list), fc.shuffledSubarray(list, { minLength: list.length })),
+    );
+    fc.assert(
+      fc.property(shuffled, ([list, turned]) => {
+        expect(dates(turned)).toEqual(dates(list));
+      }),
+    );
+  });
+
+  test('a slip moves exactly its milestone and all that follow it, by its days', () => {
+    const slipped = fc.tuple(forest, fc.nat(), fc.integer({ min: 1, max: 40 }));
+    fc.assert(
+      fc.property(slipped, ([list, pick, days]) => {
+        const moved = `m${pick % list.length}`;
+        const before = dates(list, undefined, plainRules);
+        const now = dates(list, new Map([[moved, days]]), plainRules);
+        const calendar = workingDays(plainRules);
+        for (const { id } of list) {
+          expect(calendar.between(before[id] ?? '', now[id] ?? '')).toBe(follows(list, id, moved) ? days : 0);
+        }
+      }),
+    );
+  });
+
+  function follows(list: readonly Milestone[], id: string, first: string): boolean {
+    if (id === first) return true;
+    const when = list.find((milestone) => milestone.id === id)?.when;
+    return when?.by === 'after' && follows(list, when.after, first);
+  }
+
+  test('any links at all: it ends, with dates or with a reason', () => {
+    const any = fc
+      .array(fc.nat(12), { minLength: 1, maxLength: 12 })
+      .map((links) =>
+        links.map((link, index) =>
+          link === 12 ? fixed(`m${index}`, '2026-05-04') : after(`m${index}`, `m${link}`, 3),
+        ),
+      );
+    fc.assert(
+      fc.property(any, (list) => {
+        const { value, problems } = dateMilestones(house(list));
+        expect(value === undefined).toBe(problems.length > 0);
+      }),
+    );
+  });
+});
+
+test('a chain of 5 000 is dated', () => {
+  const long = [...Array(5000).keys()].map((index) =>
+    index === 0 ? fixed('m0', '2026-05-04') : after(`m${index}`, `m${index - 1}`, 1),
+  );
+  expect(Object.keys(dates(long.reverse())).length).toBe(5000);
+});

@@ -1,0 +1,196 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { dateMilestones, decide, describeState, dueSoonDays, plusDays, workingDays } from '../../src/calendar/index.js';
+import type { DecideInput } from '../../src/calendar/index.js';
+import { category, chain, dated, house, option, rules } from './house.js';
+
+const calendar = workingDays(rules);
+const boards = category('trim', { milestone: 'drywall', why: 'Hung boards need backing before the board goes up' });
+const doors = category('trim', { milestone: 'framing', why: 'Door height fixes the rough openings' });
+const on = '2026-03-02';
+
+const decideOn = (day: string, input: Partial<DecideInput> = {}) =>
+  decide({ category: doors, options: [option('Fir door', 10)], chosen: false, ...input }, dated, calendar, day);
+
+describe('which day', () => {
+  test('a long lead time comes before what is fixed early', () => {
+    // On site 11 Sep; 30 working days before, over Labor Day, is 30 Jul; 5 before that is 23 Jul. Drywall 6 Aug less 5 is
+    // 30 Jul: later.
+    expect(decideOn(on, { category: boards, options: [option('Alder nickel-gap 1x8', 30)] })).toMatchObject({
+      by: '2026-07-23',
+      orderBy: '2026-07-30',
+      onSite: '2026-09-11',
+      milestone: 'trim',
+      milestoneName: 'Trim',
+      because: 'lead-time',
+      reason:
+        'Alder nickel-gap 1x8 takes 30 working days to come: on site 11 September 2026 for Trim, 5 working days for review',
+    });
+  });
+
+  test('what is fixed early comes before a short lead time', () => {
+    // 10 working days before 11 Sep is 27 Aug, 5 before that 20 Aug: later than 30 Jul.
+    expect(decideOn(on, { category: boards, options: [option('Pine shiplap 1x8', 10)] })).toMatchObject({
+      by: '2026-07-30',
+      orderBy: '2026-08-27',
+      milestone: 'drywall',
+      because: 'fixes-early',
+      reason: 'Hung boards need backing before the board goes up: Drywall on 6 August 2026, 5 working days for review',
+    });
+  });
+
+  test('door height fixes the rough openings', () => {
+    expect(decideOn(on)).toMatchObject({
+      by: '2026-04-27',
+      reason: 'Door height fixes the rough openings: Framing starts on 4 May 2026, 5 working days for review',
+    });
+  });
+
+  test('open choices count the longest lead time and name it', () => {
+    const options = [option('Fir', 5), option('Alder', 30), option('Pine', 10)];
+    const decision = decideOn(on, { category: category('trim'), options });
+    expect(decision.by).toBe('2026-07-23');
+    expect(decision.reason).toMatch(/^Alder takes 30 working days to come, the longest of 3 considered: /);
+    const turned = decideOn(on, { category: category('trim'), options: [...options].reverse() });
+    expect(turned).toEqual(decision);
+  });
+
+  test('nothing to order and nothing to wait for', () => {
+    // 5 working days before 11 Sep, over Labor Day, is 3 Sep.
+    const none = decideOn(on, { category: category('trim'), options: [] });
+    expect(none).toMatchObject({ by: '2026-09-03', orderBy: '2026-09-11' });
+    expect(none.reason).toBe('Nothing to order: on site 11 September 2026 for Trim, 5 working days for review');
+    const stock = decideOn(on, { category: category('trim'), options: [option('Pine', 0)] });
+    expect(stock.reason).toMatch(/^Pine comes from stock: /);
+  });
+
+  test('a tie goes to the lead time', () => {
+    const both = category('framing', { milestone: 'framing', why: 'Door height fixes the rough openings' });
+    expect(decideOn(on, { category: both, options: [option('Fir door', 0)] })).toMatchObject({
+      by: '2026-04-27',
+      because: 'lead-time',
+    });
+  });
+
+  test('without review days the reason does not speak of them', () => {
+    const quick = workingDays({ ...rules, reviewDays: 0 });
+    const decision = decide({ category: doors, options: [], chosen: false }, dated, quick, on);
+    expect(decision.by).toBe('2026-05-04');
+    expect(decision.reason).toBe('Door height fixes the rough openings: Framing starts on 4 May 2026');
+  });
+
+  test('a milestone on a day off takes delivery the working day before', () => {
+    const sunday = [{ id: 'trim', name: 'Trim', date: '2026-09-13', basis: 'fixed' }];
+    const decision = decide({ category: category('trim'), options: [], chosen: false }, sunday, calendar, on);
+    expect([decision.onSite, decision.by]).toEqual(['2026-09-11', '2026-09-03']);
+  });
+});
+
+describe('how it stands, doors by Mon 27 April 2026', () => {
+  test.each([
+    ['2026-04-10', 'open', 11, 'Decide by Mon 27 April 2026 · 11 working days left'],
+    ['2026-04-11', 'due-soon', 10, 'Decide by Mon 27 April 2026 · 10 working days left'],
+    ['2026-04-13', 'due-soon', 10, 'Decide by Mon 27 April 2026 · 10 working days left'],
+    ['2026-04-24', 'due-soon', 1, 'Decide by Mon 27 April 2026 · 1 working day left'],
+    ['2026-04-26', 'due-soon', 0, 'Decide by Mon 27 April 2026 · last working day'],
+    ['2026-04-27', 'due-soon', 0, 'Decide by Mon 27 April 2026 · last working day'],
+    ['2026-04-28', 'late', -1, 'Late by 1 working day: pushes Framing starts to 5 May 2026'],
+    ['2026-04-30', 'late', -3, 'Late by 3 working days: pushes Framing starts to 7 May 2026'],
+    // Saturday counts as Monday.
+    ['2026-05-02', 'late', -5, 'Late by 5 working days: pushes Framing starts to 11 May 2026'],
+  ])('on %s: %s, %i', (day, state, slack, words) => {
+    const decision = decideOn(day);
+    expect(decision).toMatchObject({ state, slack, pushes: Math.max(0, -slack) });
+    expect(describeState(decision)).toBe(words);
+  });
+
+  test('due soon begins at the constant', () => {
+    expect(dueSoonDays).toBe(10);
+  });
+
+  test('a decided one pushes nothing, however late the day', () => {
+    const decision = decideOn('2026-06-01', { chosen: true });
+    expect(decision).toMatchObject({ state: 'decided', pushes: 0 });
+    expect(decision).not.toHaveProperty('pushesTo');
+    expect(describeState(decision)).toBe('Decided');
+  });
+});
+
+describe('properties', () => {
+  const day = fc.integer({ min: 0, max: 600 }).map((days) => plusDays('2026-01-01', days));
+  const leads = fc.array(fc.nat(120), { maxLength: 4 });
+  const early = fc.constantFrom(undefined, 'foundation', 'framing', 'drywall');
+  const sketch = fc.record({ day, leads, early });
+
+  const decideSketch = ({
+    day: when,
+    leads: all,
+    early: fixes,
+  }: {
+    day: string;
+    leads: number[];
+    early?: string | undefined;
+  }) =>
+    decide(
+      {
+        category: category('trim', fixes === undefined ? undefined : { milestone: fixes, why: 'Fixed' }),
+        options: all.map((lead, index) => option(`O${index}`, lead)),
+        chosen: false,
+      },
+      dated,
+      calendar,
+      when,
+    );
+
+  test('deciding on the last day moves nothing; the working day after pushes by one', () => {
+    fc.assert(
+      fc.property(sketch, (input) => {
+        const { by } = decideSketch(input);
+        expect(decideSketch({ ...input, day: by })).toMatchObject({ slack: 0, pushes: 0 });
+        expect(decideSketch({ ...input, day: calendar.add(by, 1) })).toMatchObject({ state: 'late', pushes: 1 });
+      }),
+    );
+  });
+
+  test('what a late decision pushes is what review and delivery from that day come to', () => {
+    fc.assert(
+      fc.property(sketch, (input) => {
+        const decision = decideSketch(input);
+        const lead = decision.because === 'lead-time' ? Math.max(0, ...input.leads) : 0;
+        const start = calendar.onOrAfter(input.day);
+        const ready = calendar.add(start, rules.reviewDays + lead);
+        const milestone = dated.find(({ id }) => id === decision.milestone)?.date ?? '';
+        expect(decision.pushes).toBe(Math.max(0, calendar.between(milestone, ready)));
+        if (decision.pushes > 0) expect(decision.pushesTo).toBe(ready);
+      }),
+    );
+  });
+
+  test('by is never after the order day less review, nor after the early milestone less review', () => {
+    fc.assert(
+      fc.property(sketch, (input) => {
+        const decision = decideSketch(input);
+        expect(decision.by <= calendar.add(decision.orderBy, -rules.reviewDays)).toBe(true);
+        const fixes = dated.find(({ id }) => id === input.early)?.date;
+        if (fixes !== undefined) expect(decision.by <= calendar.add(fixes, -rules.reviewDays)).toBe(true);
+      }),
+    );
+  });
+
+  test('one more option never makes it later', () => {
+    fc.assert(
+      fc.property(sketch, fc.nat(120), (input, lead) => {
+        expect(decideSketch({ ...input, leads: [...input.leads, lead] }).by <= decideSketch(input).by).toBe(true);
+      }),
+    );
+  });
+});
+
+test('a category whose milestone nobody dated is a fault of the program', () => {
+  expect(() => decideOn(on, { category: category('roof') })).toThrow(/'roof'/);
+});
+
+test('a dated house decides as its records do', () => {
+  const milestones = dateMilestones(house(chain)).value ?? [];
+  expect(decide({ category: doors, options: [], chosen: false }, milestones, calendar, on).by).toBe('2026-04-27');
+});
