@@ -1,0 +1,31 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import process from 'node:process';
+import { createGenerator } from 'ts-json-schema-generator';
+
+/** Writes schemas/book.schema.json from the Book's types, so that the two cannot differ. `--check` only compares. */
+const path = 'schemas/book.schema.json';
+
+const generated = createGenerator({
+  path: 'src/book/book.ts',
+  tsconfig: 'tsconfig.json',
+  type: 'Book',
+  topRef: false,
+  skipTypeCheck: true,
+  additionalProperties: false,
+}).createSchema('Book');
+
+const schema = {
+  ...generated,
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'https://bookmatch.example/schemas/book.schema.json',
+  title: 'Book',
+};
+// 2020-12 keeps its named parts under $defs.
+const text = `${JSON.stringify(schema, null, 2).replaceAll('#/definitions/', '#/$defs/').replace('"definitions":', '"$defs":')}\n`;
+
+if (!process.argv.includes('--check')) {
+  writeFileSync(path, text);
+} else if (readFileSync(path, 'utf8') !== text) {
+  console.error(`${path} is not what the types say. Run: npm run schemas`);
+  process.exitCode = 1;
+}

@@ -1,0 +1,188 @@
+import type {
+  Allowance,
+  Attribute,
+  Category,
+  CostPart,
+  HouseCalendar,
+  Level,
+  Need,
+  OptionPart,
+  Person,
+  RoomUse,
+  Source,
+  Swatch,
+  Trade,
+} from '../model/index.js';
+import type { Decision, DatedMilestone } from '../calendar/index.js';
+import type { RoomMeasure } from '../measure/index.js';
+import type { Cost, LedgerEntry, Order, ContractStep } from '../price/index.js';
+import type { Takeoff } from '../takeoff/index.js';
+import type { Cents, Decimal, IsoDate, Length, Unit } from '../units/index.js';
+
+/** Everything computed for a house on one day; all outputs render this and nothing else. Plain JSON:
+ *  lengths in whole nanometres (25 400 000 an inch), areas in sq ft, money in whole cents, days as YYYY-MM-DD. */
+export interface Book {
+  readonly format: 'bookmatch/book/1';
+  /** The day for which states and slack are computed. */
+  readonly on: IsoDate;
+  readonly house: BookHouse;
+  readonly levels: readonly Level[];
+  readonly trades: readonly BookTrade[];
+  readonly categories: readonly BookCategory[];
+  readonly options: readonly BookOption[];
+  readonly rooms: readonly BookRoom[];
+  readonly selections: readonly BookSelection[];
+  /** What the whole house buys, pooled by option and part. */
+  readonly orders: readonly Order[];
+  readonly money: BookMoney;
+  readonly calendar: { readonly milestones: readonly DatedMilestone[]; readonly rules: HouseCalendar };
+  /** Each record as written. */
+  readonly sources: readonly Source[];
+}
+
+export interface BookHouse {
+  readonly name: string;
+  readonly number: string;
+  readonly place: string;
+  readonly people: readonly Person[];
+  readonly metric: 'none' | 'beside';
+  readonly currency: string;
+  readonly climateZone: string;
+  /** Markdown. */
+  readonly body: string;
+  readonly source: string;
+}
+
+export type BookTrade = Omit<Trade, 'origin'> & { readonly source: string };
+export type BookCategory = Omit<Category, 'origin'> & { readonly source: string };
+
+export interface BookOption {
+  /** `<category>/<slug>`. */
+  readonly id: string;
+  readonly slug: string;
+  readonly category: string;
+  readonly name: string;
+  readonly maker: string;
+  readonly model: string;
+  readonly summary: string;
+  readonly parts: readonly OptionPart[];
+  readonly freight: Cents;
+  readonly quoted?: { readonly on: IsoDate; readonly by: string };
+  readonly leadDays: number;
+  readonly weight?: { readonly pounds: number; readonly per: Unit };
+  readonly thickness?: Length;
+  /** In the category's order, with the label to print. */
+  readonly attributes: readonly { readonly name: string; readonly label: string; readonly attribute: Attribute }[];
+  readonly needs: readonly Need[];
+  readonly swatch: Swatch;
+  readonly specification: { readonly general: string; readonly products: string; readonly execution: string };
+  readonly care: string;
+  readonly body: string;
+  readonly source: string;
+}
+
+export interface BookRoom {
+  readonly slug: string;
+  readonly number: string;
+  readonly name: string;
+  readonly level: string;
+  readonly use: RoomUse;
+  readonly body: string;
+  readonly measure: RoomMeasure;
+  /** Ids of its selections, in working order. */
+  readonly selections: readonly string[];
+  readonly cost: Cost;
+  /** Change against the contract that this room's choices make. */
+  readonly change: Cents;
+  readonly open: number;
+  readonly source: string;
+}
+
+export type SelectionState = 'open' | 'chosen' | 'none' | 'ordered' | 'installed';
+
+export interface BookSelection {
+  /** `<room>/<category>/<first place>`: unique in the house. */
+  readonly id: string;
+  readonly room: string;
+  readonly category: string;
+  readonly trade: string;
+  /** Places it covers, resolved: `walls` has become each wall. */
+  readonly places: readonly { readonly id: string; readonly name: string }[];
+  /** Places as people say them: 'Ceiling', 'North and east walls', 'Doors D01, D02'. */
+  readonly placeText: string;
+  readonly standard?: string;
+  readonly allowance?: string;
+  readonly considering: readonly string[];
+  /** Option slug; absent while open or for a deliberate none. */
+  readonly chosen?: string;
+  readonly chosenOn?: IsoDate;
+  readonly chosenBy?: string;
+  readonly supply: 'contractor' | 'owner-furnished';
+  readonly state: SelectionState;
+  readonly note?: string;
+  /** The option whose figures stand in the totals: the chosen one, else the standard, else none. */
+  readonly counted?: string;
+  readonly takeoff: readonly Takeoff[];
+  /** Its share of the house's cost with the counted option. */
+  readonly cost: Cost;
+  /** Weight of the counted option in place, in pounds. */
+  readonly pounds?: number;
+  /** Change of the contract total by this choice; 0 when it is the standard or within an allowance. */
+  readonly change: Cents;
+  /** Every option that could stand here, the counted one too, in the record's order. */
+  readonly alternatives: readonly Alternative[];
+  readonly decision: Decision;
+  readonly source: string;
+  /** Line of the selection in its room's record. */
+  readonly line: number;
+}
+
+/** One option for one place, with the exact effect on the house of choosing it. */
+export interface Alternative {
+  readonly option: string;
+  readonly isStandard: boolean;
+  readonly isChosen: boolean;
+  readonly takeoff: readonly Takeoff[];
+  readonly cost: Cost;
+  readonly pounds?: number;
+  /** House total with it, less house total with the standard (or with the place left out when there is none). */
+  readonly againstStandard: Cents;
+  /** House total with it, less house total as it stands today. */
+  readonly againstToday: Cents;
+  readonly decision: Decision;
+}
+
+export interface BookMoney {
+  readonly tax: { readonly rate: Decimal; readonly on: readonly string[] };
+  readonly overageMarkup: Decimal;
+  readonly creditReturns: Decimal;
+  readonly creditMarkup: boolean;
+  readonly ownerFurnishedInstall: 'contract' | 'owner';
+  readonly rounding: string;
+  readonly contingency: Cents;
+  /** From the contract sum to today's total, step by step. */
+  readonly steps: readonly ContractStep[];
+  readonly contractSum: Cents;
+  /** Contract sum with every choice made so far. */
+  readonly today: Cents;
+  /** The same with the cheapest and the dearest of what is still open. */
+  readonly low: Cents;
+  readonly high: Cents;
+  /** Cost of all counted finishes. */
+  readonly finishes: Cost;
+  readonly byRoom: readonly Total[];
+  readonly byTrade: readonly Total[];
+  readonly byCategory: readonly Total[];
+  readonly allowances: readonly LedgerEntry[];
+  /** What the owner buys outside the contract. */
+  readonly ownerPurchases: Cents;
+}
+
+export interface Total {
+  /** Slug of the room, trade or category. */
+  readonly of: string;
+  readonly cost: Cost;
+  readonly change: Cents;
+}
+
+export type { Allowance, CostPart };

@@ -1,0 +1,91 @@
+import type { Decision } from '../calendar/index.js';
+import type { Category, Option } from '../model/index.js';
+import { costsWith, countedOption, noCost, selectionEffect } from '../price/index.js';
+import type { HousePrice, Item } from '../price/index.js';
+import type { Cents } from '../units/index.js';
+import type { Alternative, BookSelection, SelectionState } from './book.js';
+import { optionId } from './draft.js';
+import type { Draft } from './draft.js';
+import { placeText } from './place-text.js';
+import { weigh } from './weigh.js';
+
+/** Works out when a choice must be made; the Book's day and calendar are already in it. */
+export type Decider = (input: {
+  readonly category: Category;
+  readonly options: readonly Option[];
+  readonly chosen: boolean;
+}) => Decision;
+
+export function makeSelection(draft: Draft, item: Item, house: HousePrice, decide: Decider): BookSelection {
+  const { id, room, selection, category, places, options } = draft;
+  const countedId = countedOption(item);
+  const counted = [...options].find(([slug]) => optionId(category.slug, slug) === countedId);
+  const cost = house.today.costs.get(id);
+  const standard = house.standard.costs.get(id);
+  const allowance = house.allowances.find((sized) => sized.allowance.id === item.allowance)?.allowance;
+  const change = selectionEffect(
+    item,
+    cost ?? (item.decided ? noCost : undefined),
+    standard,
+    allowance,
+    house.book.contract,
+  );
+  const deciding = counted && item.decided ? [counted[1].option] : [...options.values()].map(({ option }) => option);
+  const pounds = counted && weigh(counted[1].option, counted[1].takeoffs);
+  return {
+    id,
+    room: room.slug,
+    category: category.slug,
+    trade: category.trade,
+    places: places.map((place) => ({ id: place.id, name: place.name })),
+    placeText: placeText(selection.at, places),
+    ...(selection.standard !== undefined && { standard: selection.standard }),
+    ...(selection.allowance !== undefined && { allowance: selection.allowance }),
+    considering: selection.considering,
+    ...(selection.chosen !== undefined && selection.chosen !== 'none' && { chosen: selection.chosen }),
+    ...(selection.chosenOn !== undefined && { chosenOn: selection.chosenOn }),
+    ...(selection.chosenBy !== undefined && { chosenBy: selection.chosenBy }),
+    supply: selection.supply,
+    state: stateOf(selection),
+    ...(selection.note !== undefined && { note: selection.note }),
+    ...(counted && { counted: counted[0] }),
+    takeoff: counted?.[1].takeoffs ?? [],
+    cost: cost ?? noCost,
+    ...(pounds !== undefined && { pounds }),
+    change,
+    alternatives: makeAlternatives(draft, item, house, decide),
+    decision: decide({ category, options: deciding, chosen: item.decided }),
+    source: room.origin.file,
+    line: room.origin.at(selection.path).line,
+  };
+}
+
+function stateOf(selection: Draft['selection']): SelectionState {
+  if (selection.chosen === undefined) return 'open';
+  if (selection.chosen === 'none') return 'none';
+  if (selection.installedOn !== undefined) return 'installed';
+  return selection.orderedOn === undefined ? 'chosen' : 'ordered';
+}
+
+function makeAlternatives(draft: Draft, item: Item, house: HousePrice, decide: Decider): Alternative[] {
+  const { category, selection, options } = draft;
+  const withStandard = house.changeWith(item, item.standard);
+  return [...options].map(([slug, { option, takeoffs }]) => {
+    const id = optionId(category.slug, slug);
+    const againstToday = house.changeWith(item, id);
+    const costs = costsWith(house.today, item, id, house.book);
+    const cost = costs.get(item.selection) ?? house.today.costs.get(item.selection) ?? noCost;
+    const pounds = weigh(option, takeoffs);
+    return {
+      option: slug,
+      isStandard: slug === selection.standard,
+      isChosen: slug === selection.chosen,
+      takeoff: takeoffs,
+      cost,
+      ...(pounds !== undefined && { pounds }),
+      againstStandard: (againstToday - withStandard) as Cents,
+      againstToday,
+      decision: decide({ category, options: [option], chosen: item.decided }),
+    };
+  });
+}

@@ -1,0 +1,4 @@
+export * from './csv/index.js';
+export * from './ics/index.js';
+export * from './orders/index.js';
+export * from './quantities/index.js';

@@ -1,0 +1,56 @@
+import type { Book } from '../../book/index.js';
+
+/** One product to buy for the whole house. No money in it. */
+export interface OrderRow {
+  readonly trade: string;
+  readonly category: string;
+  readonly option: string;
+  readonly maker: string;
+  readonly model: string;
+  readonly part: string;
+  readonly net: number;
+  readonly required: number;
+  readonly unit: string;
+  /** Whole packs with the pack's name, or the pieces or units themselves. */
+  readonly packs: string;
+  readonly ordered: number;
+  readonly supply: string;
+  readonly leadDays: number;
+}
+
+/** The order list, in order of trade, category and product. */
+export function orderRows(book: Book): OrderRow[] {
+  const options = new Map(book.options.map((option) => [option.id, option]));
+  const rows = book.orders.flatMap((order) => {
+    const option = options.get(order.option);
+    if (!option) return [];
+    const { category, name, maker, model, leadDays } = option;
+    const { trade, part, net, required, unit, packs, pack, ordered, supply } = order;
+    return {
+      trade,
+      category,
+      option: name,
+      maker,
+      model,
+      part,
+      net,
+      required,
+      unit,
+      packs: packWords(packs, pack),
+      ordered,
+      supply,
+      leadDays,
+    };
+  });
+  const key = (row: OrderRow) => `${row.trade} ${row.category} ${row.option}`;
+  return rows.sort((a, b) => (key(a) === key(b) ? 0 : key(a) < key(b) ? -1 : 1));
+}
+
+function packWords(packs: number, pack: { name: string; holds: number } | undefined): string {
+  if (!pack) return '';
+  return `${packs} ${pack.name}${packs === 1 ? '' : plural(pack.name)} of ${pack.holds}`;
+}
+
+function plural(name: string): string {
+  return /(s|x|ch|sh)$/.test(name) ? 'es' : 's';
+}
