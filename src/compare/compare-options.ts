@@ -1,0 +1,69 @@
+import type { BookOption } from '../book/index.js';
+import type { OptionPart } from '../model/index.js';
+import { printMoney, printRate } from '../units/index.js';
+import type { OptionChange } from './comparison.js';
+import type { Pair } from './match.js';
+
+/** What the price book changed about one option, or undefined when nothing that decides cost, time or fit did. */
+export function compareOptions({ from, to }: Pair<BookOption>): OptionChange | undefined {
+  if (!from) return to && { option: to.id, name: to.name, kind: 'added', fields: [] };
+  if (!to) return { option: from.id, name: from.name, kind: 'removed', fields: [] };
+  const fields = [...scalarFields(from, to), ...partFields(from, to), ...attributeFields(from, to)];
+  const renamed = from.id !== to.id;
+  if (fields.length === 0 && !renamed) return undefined;
+  const name = { option: to.id, name: to.name, fields };
+  return renamed ? { ...name, kind: 'renamed', renamedFrom: from.id } : { ...name, kind: 'changed' };
+}
+
+type Field = OptionChange['fields'][number];
+
+function scalarFields(from: BookOption, to: BookOption): Field[] {
+  return differing([
+    ['name', from.name, to.name],
+    ['maker', from.maker, to.maker],
+    ['model', from.model, to.model],
+    ['freight', printMoney(from.freight), printMoney(to.freight)],
+    ['lead time', `${from.leadDays} days`, `${to.leadDays} days`],
+    ['weight', weightText(from), weightText(to)],
+  ]);
+}
+
+function weightText({ weight }: BookOption): string {
+  return weight ? `${weight.pounds} lb / ${weight.per}` : 'not given';
+}
+
+function partFields(from: BookOption, to: BookOption): Field[] {
+  const names = [...new Set([...from.parts, ...to.parts].map((part) => part.part))];
+  return names.flatMap((name) => {
+    const before = from.parts.find((part) => part.part === name);
+    const after = to.parts.find((part) => part.part === name);
+    const of = name === 'main' ? '' : ` of ${name}`;
+    const rate = (part: OptionPart | undefined, kind: 'material' | 'labor') =>
+      part ? printRate({ rate: part[kind], unit: part.unit }) : 'not sold';
+    return differing([
+      [`material${of}`, rate(before, 'material'), rate(after, 'material')],
+      [`labor${of}`, rate(before, 'labor'), rate(after, 'labor')],
+      [`pack${of}`, packText(before), packText(after)],
+      [`waste${of}`, wasteText(before), wasteText(after)],
+    ]);
+  });
+}
+
+function packText(part: OptionPart | undefined): string {
+  return part?.pack ? `${part.pack.name} of ${part.pack.holds}` : 'none';
+}
+
+function wasteText(part: OptionPart | undefined): string {
+  return part ? `${(part.waste.amount * 100) / 10 ** part.waste.scale} %` : 'none';
+}
+
+function attributeFields(from: BookOption, to: BookOption): Field[] {
+  const text = (option: BookOption, name: string) =>
+    option.attributes.find((each) => each.name === name)?.attribute.text ?? 'not given';
+  const names = new Map([...from.attributes, ...to.attributes].map((each) => [each.name, each.label]));
+  return differing([...names].map(([name, label]) => [label, text(from, name), text(to, name)]));
+}
+
+function differing(fields: readonly (readonly [string, string, string])[]): Field[] {
+  return fields.filter(([, from, to]) => from !== to).map(([field, from, to]) => ({ field, from, to }));
+}
