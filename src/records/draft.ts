@@ -1,0 +1,24 @@
+import type { CategoryDraft } from './read-category.js';
+import type { HouseDraft } from './read-house.js';
+import type { OptionDraft } from './read-option.js';
+import type { RoomDraft } from './read-room.js';
+import type { TradeDraft } from './read-trade.js';
+
+/** All records of a house as far as they can be read, for checks of what refers to what. A record that cannot be read at
+ *  all is still there by its name, so that one broken file does not make every reference to it a problem. */
+export interface Draft {
+  /** Absent when house.md is missing or cannot be read: nothing that refers to it is checked. */
+  readonly house?: HouseDraft;
+  readonly rooms: readonly RoomDraft[];
+  readonly options: readonly OptionDraft[];
+  readonly categories: readonly CategoryDraft[];
+  readonly trades: readonly TradeDraft[];
+  /** Names by folder and file, whether or not they can be read. */
+  readonly slugs: {
+    readonly rooms: ReadonlySet<string>;
+    readonly categories: ReadonlySet<string>;
+    readonly trades: ReadonlySet<string>;
+    /** Options by category. */
+    readonly options: ReadonlyMap<string, ReadonlySet<string>>;
+  };
+}

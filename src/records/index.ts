@@ -1,0 +1,8 @@
+/** The records room. In: a house's files as text. Out: records read, checked and cross-referenced, or every problem with its
+ *  place. Absent: the disk (src/store reads it) and any measuring or money. */
+export { readRecords } from './read-records.js';
+export { readFrontMatter } from './front-matter.js';
+export type { FrontMatter } from './front-matter.js';
+export { largestRecord } from './limits.js';
+export { notations } from './formats.js';
+export { placeWords } from './read-shape.js';

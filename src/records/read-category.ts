@@ -1,0 +1,94 @@
+import type { AttributeRule, Category } from '../model/index.js';
+import { hasErrors, problemAt } from '../problem/index.js';
+import type { Path, Problem } from '../problem/index.js';
+import type { Checked } from './checked-record.js';
+import { passed, readOpeningRule } from './formats.js';
+import type { RawAttributeRule, RawCategory } from './raw/category.js';
+
+/** A category's record, as far as it can be read. */
+export interface CategoryDraft {
+  readonly slug: string;
+  readonly record: Checked<RawCategory>;
+  /** Absent when they are wrong: options cannot be checked against them. */
+  readonly rules?: readonly AttributeRule[];
+  readonly whole?: Category;
+  readonly problems: readonly Problem[];
+}
+
+/** Attributes that a way of measuring works with. */
+const workedWith: Readonly<
+  Record<string, { readonly name: string; readonly kind: AttributeRule['kind']; readonly like: string }>
+> = {
+  stone: { name: 'corner-covers', kind: 'number', like: '{ label: Corner coverage, kind: number, required: true }' },
+  railing: { name: 'post-spacing', kind: 'length', like: '{ label: Post spacing, kind: length, required: true }' },
+};
+
+export function readCategory(record: Checked<RawCategory>): CategoryDraft {
+  const rules = record.sound(['attributes'])
+    ? Object.entries(record.raw.attributes ?? {}).map(([name, raw]) => readRule(name, raw))
+    : undefined;
+  const problems = [...record.problems, ...(rules ? ruleProblems(rules, record) : [])];
+  return {
+    slug: record.slug,
+    record,
+    problems,
+    ...(rules && { rules }),
+    ...(rules && !hasErrors(problems) && { whole: wholeCategory(record, rules) }),
+  };
+}
+
+function readRule(name: string, { label, kind, required, choices }: RawAttributeRule): AttributeRule {
+  return { name, label, kind, required: required ?? false, ...(choices && { choices }) };
+}
+
+function wholeCategory(
+  { slug, raw, body, origin }: Checked<RawCategory>,
+  attributes: readonly AttributeRule[],
+): Category {
+  const { measure, schedule } = raw;
+  const early = raw['fixes-early'];
+  return {
+    slug,
+    name: raw.name,
+    trade: raw.trade,
+    section: raw.section,
+    measure: {
+      by: measure.by,
+      openings: passed(readOpeningRule(measure.openings ?? 'none')),
+      times: measure.times ?? 1,
+      words: measure.words,
+      source: measure.source,
+    },
+    sequence: raw.sequence,
+    neededAt: raw['needed-at'],
+    ...(early && { fixesEarly: { milestone: early.milestone, why: early.why } }),
+    layer: raw.layer,
+    ...(schedule && { schedule }),
+    attributes,
+    body,
+    origin,
+  };
+}
+
+function ruleProblems(
+  rules: readonly AttributeRule[],
+  { raw, origin, sound }: Checked<RawCategory>,
+): readonly Problem[] {
+  const problems: Problem[] = [];
+  for (const { name, kind, choices } of rules) {
+    if (!choices || kind === 'text') continue;
+    const path: Path = ['attributes', name, 'choices'];
+    const message = `'${name}' is of kind ${kind} and has choices, which are texts`;
+    problems.push(
+      problemAt(origin, path, 'choices-unsuited', message, { fix: 'make its kind text, or leave the choices out' }),
+    );
+  }
+  const need = sound(['measure']) ? workedWith[raw.measure.by] : undefined;
+  if (need && !rules.some(({ name, kind }) => name === need.name && kind === need.kind)) {
+    const message = `measuring by ${raw.measure.by} works with the attribute '${need.name}', which is not among the attributes`;
+    problems.push(
+      problemAt(origin, ['measure', 'by'], 'attribute-needed', message, { fix: `add ${need.name}: ${need.like}` }),
+    );
+  }
+  return problems;
+}

@@ -1,0 +1,28 @@
+import type { Trade } from '../model/index.js';
+import { hasErrors } from '../problem/index.js';
+import type { Problem } from '../problem/index.js';
+import type { Checked } from './checked-record.js';
+import type { RawTrade } from './raw/trade.js';
+
+/** A trade's record, as far as it can be read. */
+export interface TradeDraft {
+  readonly slug: string;
+  readonly whole?: Trade;
+  readonly problems: readonly Problem[];
+}
+
+export function readTrade({ slug, raw, body, origin, problems }: Checked<RawTrade>): TradeDraft {
+  if (hasErrors(problems)) return { slug, problems };
+  const whole: Trade = {
+    slug,
+    name: raw.name,
+    contact: raw.contact,
+    sections: raw.sections,
+    needsToKnow: raw['needs-to-know'] ?? [],
+    scopeIn: raw['scope-in'] ?? [],
+    scopeOut: raw['scope-out'] ?? [],
+    body,
+    origin,
+  };
+  return { slug, whole, problems };
+}

@@ -1,0 +1,22 @@
+import type { Problem } from '../../problem/index.js';
+import type { Draft } from '../draft.js';
+import { categoryReferences } from './category.js';
+import { houseReferences, milestoneReferences } from './house.js';
+import { openingReferences } from './opening.js';
+import { optionReferences } from './option.js';
+import { placeReferences } from './place.js';
+import { roomReferences } from './room.js';
+import { allowanceUse, selectionReferences } from './selection.js';
+
+/** Every check of what one record says about another, as one list. */
+export const references: readonly ((draft: Draft) => readonly Problem[])[] = [
+  houseReferences,
+  milestoneReferences,
+  categoryReferences,
+  optionReferences,
+  roomReferences,
+  openingReferences,
+  selectionReferences,
+  placeReferences,
+  allowanceUse,
+];

@@ -1,0 +1,80 @@
+import { randomBytes } from 'node:crypto';
+import { mkdir, readdir, rename, rm, writeFile } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
+
+/** A folder that is not written to, in words for the person who named it. */
+export class OutputRefused extends Error {}
+
+/** Left in every folder that this program wrote, so that it never clears away one that somebody else filled. */
+const mark = '.bookmatch-output';
+
+/** Replaces a folder by `files` (path with / → content), all of them or none: they are written beside it first, and only
+ *  when every one is there does the new folder take the old one's place. Rejects with OutputRefused for a folder that holds
+ *  other things, and for a path that leads out of it; otherwise when the disk refuses. */
+export async function writeTree(dir: string, files: ReadonlyMap<string, Uint8Array | string>): Promise<void> {
+  const target = resolve(dir);
+  for (const path of files.keys()) {
+    if (!isInside(path)) throw new OutputRefused(`'${path}' leads out of ${dir}`);
+  }
+  await refuseForeign(target, dir);
+  await mkdir(dirname(target), { recursive: true });
+  const name = `.${basename(target)}.${randomBytes(6).toString('hex')}`;
+  const [fresh, former] = [join(dirname(target), `${name}.new`), join(dirname(target), `${name}.old`)];
+  try {
+    await writeAll(fresh, files);
+    const had = await moveAway(target, former);
+    try {
+      await rename(fresh, target);
+    } catch (error) {
+      if (had) await rename(former, target);
+      throw error;
+    }
+  } catch (error) {
+    await rm(fresh, { recursive: true, force: true });
+    throw error;
+  }
+  await rm(former, { recursive: true, force: true });
+}
+
+async function writeAll(folder: string, files: ReadonlyMap<string, Uint8Array | string>): Promise<void> {
+  await mkdir(folder);
+  await writeFile(join(folder, mark), 'Made by bookmatch: the whole folder is replaced by the next build.\n');
+  for (const [path, content] of files) {
+    const full = join(folder, ...path.split('/'));
+    await mkdir(dirname(full), { recursive: true });
+    await writeFile(full, content);
+  }
+}
+
+/** Was there a folder to move? */
+async function moveAway(target: string, former: string): Promise<boolean> {
+  try {
+    await rename(target, former);
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return false;
+    throw error;
+  }
+}
+
+async function refuseForeign(target: string, dir: string): Promise<void> {
+  let names: string[];
+  try {
+    names = await readdir(target);
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'ENOENT') return;
+    if (code === 'ENOTDIR') throw new OutputRefused(`${dir} is a file, not a folder`);
+    throw error;
+  }
+  if (names.length === 0 || names.includes(mark)) return;
+  throw new OutputRefused(`${dir} holds files that this program did not write: name another folder, or empty it`);
+}
+
+/** Plain names with / between them. */
+function isInside(path: string): boolean {
+  const parts = path.split('/');
+  return (
+    !path.includes('\\') && !path.includes('\0') && parts.every((part) => part !== '' && part !== '.' && part !== '..')
+  );
+}

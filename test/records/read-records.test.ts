@@ -1,0 +1,121 @@
+import { describe, expect, it } from 'vitest';
+import { readRecords } from '../../src/records/index.js';
+import { edited, told } from './small-house.js';
+
+const foot = 304_800_000;
+const inch = 25_400_000;
+
+describe('a house with nothing wrong', () => {
+  const outcome = readRecords(edited());
+  const records = outcome.value;
+
+  it('has no problems', () => {
+    expect(told(outcome)).toEqual([]);
+    expect(records).toBeDefined();
+  });
+
+  it('comes in working order', () => {
+    expect(records?.rooms.map(({ number }) => number)).toEqual(['101', '102']);
+    expect(records?.categories.map(({ slug }) => slug)).toEqual(['interior-door', 'ceiling-board']);
+    expect(records?.options.map(({ slug }) => slug)).toEqual(['flush-door', 'fir-tg-1x6', 'pine-shiplap-1x8']);
+    expect(records?.trades.map(({ slug }) => slug)).toEqual(['finish-carpentry', 'framing']);
+    expect(records?.sources[0]?.path).toBe('content/categories/ceiling-board.md');
+  });
+
+  it('reads the house', () => {
+    expect(records?.house).toMatchObject({
+      name: 'Larch Hollow',
+      contract: {
+        sum: 148_600_000,
+        tax: { rate: { amount: 625, scale: 4 }, on: ['material', 'freight'] },
+        creditReturns: { amount: 100, scale: 2 },
+        creditMarkup: false,
+      },
+      allowances: [{ id: 'wood-ceilings', amount: { by: 'lump', sum: 980_000 } }],
+      calendar: { reviewDays: 5, closed: [{ from: '2026-07-03', to: '2026-07-10' }] },
+      milestones: [
+        { id: 'framing', when: { by: 'date', date: '2026-05-04' } },
+        { id: 'drywall', when: { by: 'after', after: 'framing', days: 40 } },
+        { id: 'trim' },
+      ],
+      body: 'The house.',
+    });
+  });
+
+  it('reads rooms', () => {
+    const [foyer, study] = records?.rooms ?? [];
+    expect(study).toMatchObject({
+      slug: 'study',
+      shape: { by: 'size', eastWest: 14 * foot, northSouth: 12.5 * foot, open: [{ wall: 'east', to: 'foyer' }] },
+      ceiling: [
+        { name: 'Ceiling', form: { form: 'gable', ridge: 'east-west', plate: 8 * foot, pitch: { rise: 6, run: 12 } } },
+      ],
+      openings: [
+        { by: 'own', mark: 'D01', operation: 'swing', sill: 0, hinge: 'left', swing: 'study' },
+        { by: 'own', mark: 'W01', operation: 'fixed', sill: 2.5 * foot, path: ['openings', 1] },
+      ],
+      features: [{ kind: 'built-in', id: 'bench', path: ['features', 0] }],
+      selections: [
+        {
+          at: ['ceiling'],
+          chosen: 'fir-tg-1x6',
+          supply: 'contractor',
+          waste: { amount: 12, scale: 2 },
+          path: ['selections', 0],
+        },
+        { at: ['D01'], considering: [] },
+      ],
+    });
+    // From the south-west corner, which a walk has at 0, 0: 1 to 5 feet east, 2 to 5 feet north.
+    expect(foyer?.voids[0]?.corners).toEqual([
+      { x: foot, y: 2 * foot },
+      { x: foot, y: 5 * foot },
+      { x: 5 * foot, y: 5 * foot },
+      { x: 5 * foot, y: 2 * foot },
+    ]);
+    expect(foyer?.shape).toMatchObject({
+      by: 'walk',
+      walls: [{}, {}, {}, { name: 'west', go: 'north', openTo: 'study' }],
+    });
+    expect(foyer?.openings).toEqual([
+      { by: 'seen', mark: 'D01', recordedIn: 'study', wall: 'north', at: 2 * foot, path: ['openings', 0] },
+    ]);
+  });
+
+  it('reads options and their attributes', () => {
+    expect(records?.options[1]).toMatchObject({
+      category: 'ceiling-board',
+      parts: [
+        {
+          part: 'main',
+          unit: 'sq ft',
+          material: { amount: 740, scale: 2 },
+          labor: { amount: 410, scale: 2 },
+          pack: { name: 'bundle', holds: 24 },
+          waste: { amount: 10, scale: 2 },
+        },
+      ],
+      freight: 18_500,
+      leadDays: 30,
+      weight: { pounds: 2.1, per: 'sq ft' },
+      thickness: 0.75 * inch,
+      attributes: {
+        nominal: { text: '1x8', value: { kind: 'text', text: '1x8' } },
+        face: { text: '6 3/4"', value: { kind: 'length', length: 6.75 * inch } },
+        stock: { text: "8', 10'", value: { kind: 'lengths', lengths: [8 * foot, 10 * foot] } },
+        grade: { value: { text: 'clear' } },
+      },
+      needs: [{ what: 'Strapping', by: 'framing', before: 'drywall' }],
+    });
+    expect(records?.options[0]).toMatchObject({ freight: 0, parts: [{ waste: { amount: 0 } }] });
+  });
+
+  it('knows where each value stands', () => {
+    const origin = records?.rooms[1]?.origin;
+    expect(origin?.at(['selections', 0, 'chosen'])).toEqual({ line: 20, column: 13 });
+    expect(origin?.key(['selections', 0, 'chosen'])).toEqual({ line: 20, column: 5 });
+    expect(origin?.at(['selections', 1, 'at', 0])).toEqual({ line: 24, column: 10 });
+    // What is not written has the place of what holds it.
+    expect(origin?.at(['selections', 1, 'waste'])).toEqual({ line: 24, column: 5 });
+  });
+});
