@@ -1,0 +1,45 @@
+import { expect } from 'vitest';
+import { layerResistance, resistanceInSeries, transmittance } from '../../../src/takeoff/arithmetic/index.js';
+import { fromInches } from '../../../src/units/index.js';
+import { published } from '../published.js';
+
+/** Roofs insulated above the deck; air films outside 0.17, inside (heat up) 0.61. */
+const roofs =
+  'ASHRAE 90.1 Appendix A, Table A2.2, https://up.codes/viewer/minnesota/mn-energy-code-2015/chapter/Normative_Appendix_A';
+const films = [0.17, 0.61];
+const printed = { 0: 1.282, 1: 0.562, 2: 0.36, 3: 0.265, 4: 0.209, 5: 0.173, 6: 0.147, 7: 0.129 };
+for (const [insulation, u] of Object.entries(printed)) {
+  published({ what: `R-${insulation} and air films: U ${u.toFixed(3)}`, source: roofs, mark: 'S' }, () => {
+    const layers = [...films, Number(insulation)];
+    expect((1 / resistanceInSeries(layers)).toFixed(3)).toBe(u.toFixed(3));
+    expect(transmittance([{ share: 1, layers }]).toFixed(3)).toBe(u.toFixed(3));
+  });
+}
+
+const walls = 'ASHRAE 90.1 section A3.4 and Table A3.4';
+/** Air film, stucco, two boards of gypsum, air film. */
+const rest = [0.17, 0.08, 0.56, 0.56, 0.68];
+
+published(
+  {
+    what: '2x4 at 16", R-13 between, a quarter framing: U 0.089, not the 0.066 of the cavity',
+    source: walls,
+    mark: 'M',
+  },
+  () => {
+    const cavity = { share: 0.75, layers: [...rest, 13] };
+    const framing = { share: 0.25, layers: [...rest, 4.38] };
+    expect(transmittance([cavity, framing]).toFixed(4)).toBe('0.0887');
+    expect(transmittance([{ ...cavity, share: 1 }]).toFixed(3)).toBe('0.066');
+  },
+);
+
+const wood = 'ASHRAE; Wood Handbook chapter 4';
+for (const [name, depth, r] of [
+  ['2x4', 3.5, 4.38],
+  ['2x6', 5.5, 6.88],
+] as const) {
+  published({ what: `${name} of softwood at 1.25 for an inch: R-${r}`, source: wood, mark: 'M' }, () => {
+    expect(Math.abs(layerResistance(fromInches(depth), 1.25) - r)).toBeLessThanOrEqual(0.005 + 1e-12);
+  });
+}
