@@ -21,7 +21,7 @@ const entities: Readonly<Record<string, string>> = {
 };
 
 function escape(text: string): string {
-  // eslint-disable-next-line no-control-regex -- these are the characters XML 1.0 does not allow
+  // The characters that XML 1.0 does not allow.
   return text
     .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '')
     .replace(/[&<>"']/g, (sign) => entities[sign] ?? sign);

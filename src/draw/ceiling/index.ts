@@ -1,0 +1,233 @@
+import { PathBuilder, path } from '../../svg/index.js';
+import type { CeilingFacet, RoomMeasure } from '../../model/index.js';
+import type { Spot } from '../convex.js';
+import type { DrawOptions, Drawing } from '../drawing.js';
+import { isInside, spotsInside } from '../inside.js';
+import { fitDrawing } from '../issue.js';
+import { lengthText } from '../length-text.js';
+import { pens, sizes } from '../pen.js';
+import { centered, between, readable } from '../plan/feature-symbol.js';
+import { drawPoche } from '../plan/poche.js';
+import { drawAlignedStrings, drawSideStrings } from '../plan/strings.js';
+import { drawVoid } from '../plan/void.js';
+import { wallLines } from '../plan/wall-line.js';
+import type { WallLine } from '../plan/wall-line.js';
+import { Sheet } from '../sheet.js';
+import { timberLines, timberNote } from '../timber-lines.js';
+import { drawCourses } from './course-lines.js';
+import type { CourseLayout } from './course-lines.js';
+import { facetHeights } from './facet-height.js';
+import type { HeightAt } from './facet-height.js';
+import { seamsOf } from './seam.js';
+import type { Seam } from './seam.js';
+
+export type { CourseLayout } from './course-lines.js';
+
+export interface CeilingPlanOptions extends DrawOptions {
+  readonly number: string;
+  readonly name: string;
+  /** Boards or sheets as laid out on the ceiling. */
+  readonly courses?: CourseLayout;
+}
+
+/** The ceiling as if the floor were a mirror: planes with their slopes, seams, heights above the floor, timbers, courses. */
+export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOptions): Drawing {
+  const title = {
+    title: `Reflected ceiling plan – ${options.number} ${options.name}`,
+    description: describe(measure, options),
+    north: true,
+    notes: ['Heights above the finished floor; arrows point up the slope'],
+  };
+  return fitDrawing(`1/2" = 1'-0"`, options, (scale) => {
+    const sheet = new Sheet(scale, options.palette);
+    const lines = wallLines(sheet, measure).map((line): WallLine => ({ ...line, openings: [], above: [] }));
+    drawPoche(sheet, lines);
+    for (const line of lines)
+      if (line.isOpen) sheet.polyline([line.from, line.to], { pen: 'fine', dash: 'open', color: 'ink' });
+    const { facets } = measure.ceiling;
+    const heightAt = facetHeights(measure);
+    const labels: (() => void)[] = [];
+    const notes = [...title.notes];
+    if (options.courses !== undefined) labels.push(drawCourses(sheet, facets, options.courses));
+    const seams = seamsOf(facets, heightAt);
+    seams.forEach((seam) => drawSeam(sheet, seam));
+    for (const feature of measure.features) {
+      if (feature.kind !== 'timber') continue;
+      const label = drawTimbers(sheet, measure, feature);
+      if (label === undefined) notes.push(timberNote(feature));
+      else labels.push(label);
+    }
+    for (const feature of measure.features) {
+      if (feature.overhead === undefined) continue;
+      const outline = feature.overhead.map((point) => sheet.spot(point));
+      sheet.polygon(outline, { pen: 'object', fill: 'deep', layer: 'object' });
+      const places = spotsInside(outline, 8).map(([x, y]): Spot => [x, y + 2.5]);
+      sheet.tryWrite(places.slice(0, 9), feature.name, { size: sizes.note, color: 'muted' });
+      sheet.reserve(outline);
+    }
+    const voids = measure.voids.map((outline) =>
+      drawVoid(
+        sheet,
+        outline.map((point) => sheet.spot(point)),
+      ),
+    );
+    facets.forEach((facet, index) => labelFacet(sheet, facet, heightAt[index]!));
+    labelSeams(sheet, seams);
+    labelEaves(sheet, measure, lines);
+    voids.forEach((label) => label());
+    labels.forEach((label) => label());
+    drawAlignedStrings(sheet, lines);
+    drawSideStrings(sheet, measure, lines);
+    return { sheet, title: { ...title, notes } };
+  });
+}
+
+function drawSeam(sheet: Sheet, { a, b, kind }: Seam): void {
+  const ends = [sheet.spot(a), sheet.spot(b)];
+  if (kind === 'valley') sheet.polyline(ends, { pen: 'object', dash: 'hidden', layer: 'object' });
+  else sheet.polyline(ends, { pen: kind === 'break' ? 'fine' : 'object', layer: 'object' });
+}
+
+function drawTimbers(
+  sheet: Sheet,
+  measure: RoomMeasure,
+  feature: RoomMeasure['features'][number],
+): (() => void) | undefined {
+  const { lines, width } = timberLines(sheet, measure, feature);
+  if (lines.length === 0) return undefined;
+  const half = width / 2;
+  for (const [from, to] of lines) {
+    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    const side: Spot = [(-(to[1] - from[1]) / length) * half, ((to[0] - from[0]) / length) * half];
+    const around: Spot[] = [
+      [from[0] + side[0], from[1] + side[1]],
+      [to[0] + side[0], to[1] + side[1]],
+      [to[0] - side[0], to[1] - side[1]],
+      [from[0] - side[0], from[1] - side[1]],
+    ];
+    sheet.polygon(around, { pen: 'fine', fill: 'tone', layer: 'object' });
+  }
+  return () => {
+    const middle = lines[Math.floor((lines.length - 1) / 2)];
+    if (middle === undefined) return;
+    const turn = readable([middle[1][0] - middle[0][0], middle[1][1] - middle[0][1]]);
+    const spots = [0.2, 0.8, 0.3, 0.7, 0.1].map((share) => centered(between(middle[0], middle[1], share), turn));
+    sheet.tryWrite(spots, feature.name, { size: sizes.note, color: 'muted', turn, ground: 'tone' });
+  };
+}
+
+/** An arrow up the slope with its pitch, or the height of a flat. */
+function labelFacet(sheet: Sheet, facet: CeilingFacet, heightAt: HeightAt): void {
+  const outline = facet.plan.outline.map((point) => sheet.spot(point));
+  const spots = spotsInside(outline, 18);
+  if (facet.slope === 0) {
+    const height = heightAt(facet.plan.outline[0]!);
+    const words = height === undefined ? 'flat' : `flat ${lengthText(height)}`;
+    sheet.tryWrite(
+      spots.map(([x, y]): Spot => [x, y + 2.5]),
+      words,
+      { size: sizes.dimension, ground: 'paper' },
+      4,
+    );
+    return;
+  }
+  const turn = (facet.riseDirection * Math.PI) / 180;
+  const up: Spot = [Math.cos(turn), -Math.sin(turn)];
+  for (const overLines of [false, true]) {
+    for (const half of [16, 10]) {
+      const place = spots.find((spot) => {
+        const box = arrowBox(spot, up, half);
+        return box.every((corner) => isInside(corner, outline)) && sheet.isFree(box, 2, overLines);
+      });
+      if (place === undefined) continue;
+      drawArrow(sheet, place, up, half, pitchText(facet.slope));
+      sheet.reserve(arrowBox(place, up, half));
+      return;
+    }
+  }
+  sheet.tryWrite(spots, pitchText(facet.slope), { size: sizes.note, color: 'accent', ground: 'paper' });
+}
+
+/** Ground of the arrow and of the pitch beside it. */
+function arrowBox([x, y]: Spot, up: Spot, half: number): Spot[] {
+  const isUpright = Math.abs(up[1]) > 0.5;
+  const [wide, high] = isUpright ? [16, half + 2] : [half + 4, 12];
+  return [
+    [x - wide, y - high],
+    [x + wide + (isUpright ? 8 : 0), y - high],
+    [x + wide + (isUpright ? 8 : 0), y + high],
+    [x - wide, y + high],
+  ];
+}
+
+function drawArrow(sheet: Sheet, [x, y]: Spot, up: Spot, half: number, words: string): void {
+  const tail: Spot = [x - up[0] * half, y - up[1] * half];
+  const tip: Spot = [x + up[0] * half, y + up[1] * half];
+  const barb = (side: number): Spot => [
+    tip[0] - up[0] * 6 - up[1] * 2.4 * side,
+    tip[1] - up[1] * 6 + up[0] * 2.4 * side,
+  ];
+  sheet.polyline([tail, tip], { pen: 'fine', color: 'accent', layer: 'label' });
+  const head = new PathBuilder().polygon([tip, barb(1), barb(-1)]).data;
+  sheet.place(
+    'label',
+    path(head, { fill: sheet.palette.accent, stroke: sheet.palette.accent, 'stroke-width': pens.hair }),
+    [[tip, barb(1), barb(-1)]],
+  );
+  const isUpright = Math.abs(up[1]) > 0.5;
+  const look = { size: sizes.dimension, weight: 600, color: 'accent', ground: 'paper' } as const;
+  if (isUpright) sheet.write([x + 4 + Math.abs(up[0]) * 4, y + 2.6], words, { ...look, anchor: 'start' });
+  else sheet.write([x, y - 4 - Math.abs(up[1]) * 6], words, look);
+}
+
+/** Rise in 12 of run: `8/12`. */
+export function pitchText(slope: number): string {
+  const rise = slope * 12;
+  const whole = Math.round(rise);
+  return `${Math.abs(rise - whole) < 0.005 ? whole : Number(rise.toFixed(2))}/12`;
+}
+
+function labelSeams(sheet: Sheet, seams: readonly Seam[]): void {
+  for (const { a, b, kind, heights } of seams) {
+    if (kind === 'break' || kind === 'step') continue;
+    const ends = [sheet.spot(a), sheet.spot(b)] as const;
+    const turn = readable([ends[1][0] - ends[0][0], ends[1][1] - ends[0][1]]);
+    const isLevel =
+      heights[0] !== undefined && heights[1] !== undefined && Math.abs(heights[0] - heights[1]) < 1_600_000;
+    const words = isLevel ? `${kind} ${lengthText(heights[0]!)}` : kind;
+    const length = Math.hypot(ends[1][0] - ends[0][0], ends[1][1] - ends[0][1]);
+    if (sheet.textBox([0, 0], words, { size: sizes.note })[1]![0] * 2 > length * 0.8) continue;
+    const radians = (turn * Math.PI) / 180;
+    const spots = [0.5, 0.3, 0.7, 0.2, 0.8].flatMap((share) => {
+      const [x, y] = between(ends[0], ends[1], share);
+      return [-2.5, 8.2].map((drop): Spot => [x - Math.sin(radians) * drop, y + Math.cos(radians) * drop]);
+    });
+    sheet.tryWrite(spots, words, { size: sizes.note, turn, ground: 'paper' });
+  }
+}
+
+/** Height of the ceiling along level wall tops, just inside the wall. */
+function labelEaves(sheet: Sheet, measure: RoomMeasure, lines: readonly WallLine[]): void {
+  if (measure.ceiling.facets.length === 1 && measure.ceiling.facets[0]!.slope === 0) return;
+  for (const line of lines) {
+    const tops = line.wall.top;
+    for (let index = 0; index + 1 < tops.length; index++) {
+      const a = tops[index]!;
+      const b = tops[index + 1]!;
+      const width = (b.along - a.along) * sheet.perNanometre;
+      if (Math.abs(a.height - b.height) > 1_600_000 || width < 40) continue;
+      const turn = readable(line.along);
+      const middle = ((a.along + b.along) / 2) * sheet.perNanometre;
+      const spots = [0, -0.22, 0.22, -0.36, 0.36].map((shift) => centered(line.at(middle + width * shift, -7.5), turn));
+      sheet.tryWrite(spots, lengthText(a.height), { size: sizes.note, turn, ground: 'paper' });
+    }
+  }
+}
+
+function describe(measure: RoomMeasure, { name }: CeilingPlanOptions): string {
+  const facets = measure.ceiling.facets.map((facet) =>
+    facet.slope === 0 ? `${facet.name}, flat` : `${facet.name}, sloping ${pitchText(facet.slope)}`,
+  );
+  const [low, high] = [lengthText(measure.lowest), lengthText(measure.highest)];
+  return `Reflected ceiling plan of ${name}: ${facets.join('; ')}. ${low === high ? `Height ${low}` : `Heights from ${low} to ${high}`}. True area ${Math.round(measure.ceiling.gross)} square feet.`;
+}

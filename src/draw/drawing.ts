@@ -1,0 +1,29 @@
+import type { SvgNode } from '../svg/index.js';
+import type { Palette } from './palette.js';
+
+/** What every drawing is told. */
+export interface DrawOptions {
+  /** Prefix of the ids in the drawing; unique on the page. */
+  readonly id: string;
+  readonly palette: Palette;
+  /** Default `Public Sans`. Widths are those of Public Sans. */
+  readonly font?: string;
+  /** Inches of paper that the drawing may take; 7 by 7 when absent. The scale is the largest standard one that fits. */
+  readonly box?: { readonly width: number; readonly height: number };
+  /** Without title, scale bar and north arrow: the caller writes `title` and `scale` beside it. */
+  readonly bare?: boolean;
+}
+
+/** A finished drawing. `svg` is the root node; `svgText` from src/svg writes it. */
+export interface Drawing {
+  readonly id: string;
+  readonly title: string;
+  /** The same words as in `<desc>`: what a reader who does not see it needs to know. */
+  readonly description: string;
+  /** `1/4" = 1'-0"`. */
+  readonly scale: string;
+  /** Size on paper in inches. */
+  readonly width: number;
+  readonly height: number;
+  readonly svg: SvgNode;
+}

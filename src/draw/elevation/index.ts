@@ -1,0 +1,195 @@
+import type { RoomMeasure, WallMeasure } from '../../model/index.js';
+import type { Spot } from '../convex.js';
+import { drawDimensions } from '../dimension.js';
+import type { DrawOptions, Drawing } from '../drawing.js';
+import { fitDrawing } from '../issue.js';
+import { lengthText } from '../length-text.js';
+import { sizes } from '../pen.js';
+import { Sheet } from '../sheet.js';
+import { textWidth } from '../text-width.js';
+import { drawFeatureFace } from './feature-face.js';
+import { drawFinishes } from './finish-region.js';
+import type { FinishRegion } from './finish-region.js';
+import { elevationFrame, topAt, wallOutline } from './frame.js';
+import type { ElevationFrame } from './frame.js';
+import { drawOpeningFace, labelOpening } from './opening-face.js';
+
+export type { FinishRegion } from './finish-region.js';
+
+export interface ElevationOptions extends DrawOptions {
+  /** Number and name of the room, for the title. */
+  readonly number: string;
+  readonly name: string;
+  readonly finishes?: readonly FinishRegion[];
+  /** Slug to name of the rooms that this one is open to. */
+  readonly neighbours?: ReadonlyMap<string, string>;
+}
+
+/** A wall as one sees it standing before it. `wall` is its id; undefined when the room has no such wall. */
+export function drawElevation(measure: RoomMeasure, wall: string, options: ElevationOptions): Drawing | undefined {
+  const found = measure.walls.find((candidate) => candidate.id === wall);
+  return found === undefined ? undefined : drawWall(measure, found, options);
+}
+
+/** One elevation for each wall, in the order of the walk. Ids are the prefix, a dash and the wall's id. */
+export function drawElevations(
+  measure: RoomMeasure,
+  options: Omit<ElevationOptions, 'finishes'> & { readonly finishes?: ReadonlyMap<string, readonly FinishRegion[]> },
+): Drawing[] {
+  const { finishes, ...rest } = options;
+  return measure.walls.map((wall) => {
+    const own = finishes?.get(wall.id);
+    return drawWall(measure, wall, {
+      ...rest,
+      id: `${options.id}-${wall.id}`,
+      ...(own === undefined ? {} : { finishes: own }),
+    });
+  });
+}
+
+function drawWall(measure: RoomMeasure, wall: WallMeasure, options: ElevationOptions): Drawing {
+  const title = {
+    title: `${wall.name} – ${options.number} ${options.name}`,
+    description: describe(measure, wall, options),
+  };
+  return fitDrawing(`1/2" = 1'-0"`, options, (scale) => {
+    const sheet = new Sheet(scale, options.palette);
+    const frame = elevationFrame(sheet, measure, wall);
+    const isOpen = wall.openTo !== undefined;
+    const outline = wallOutline(frame);
+    if (isOpen) sheet.polygon(outline, { pen: 'fine', dash: 'open', color: 'ink', fill: 'paper', layer: 'fill' });
+    else sheet.polygon(outline, { pen: 'cut', fill: 'paper', layer: 'fill' });
+    const labels: (() => void)[] = [drawFinishes(frame, options.finishes ?? [])];
+    for (const opening of openingsOf(frame)) drawOpeningFace(frame, opening);
+    for (const feature of measure.features) {
+      const label = drawFeatureFace(frame, feature);
+      if (label !== undefined) labels.push(label);
+    }
+    drawFloorLine(frame);
+    const missing = openingsOf(frame).flatMap((opening) => labelOpening(frame, opening));
+    if (isOpen) {
+      const [x, y] = frame.at(wall.run / 2, topAt(wall, wall.run / 2) / 2);
+      const words = `open to ${options.neighbours?.get(wall.openTo ?? '') ?? wall.openTo ?? ''}`;
+      const turn = textWidth(words, sizes.dimension) > wall.run * sheet.perNanometre - 8 ? -90 : 0;
+      sheet.tryWrite(
+        [0, 14, -14, 28, -28].map((shift): Spot => [x, y + shift]),
+        words,
+        { size: sizes.dimension, color: 'muted', turn, ground: 'paper' },
+      );
+    }
+    for (const label of labels.slice(1)) label();
+    labels[0]!();
+    drawStrings(frame);
+    return {
+      sheet,
+      title: { ...title, notes: missing.length > 0 ? [`Not written for want of space: ${missing.join(', ')}`] : [] },
+    };
+  });
+}
+
+function openingsOf({ measure, wall }: ElevationFrame): RoomMeasure['openings'] {
+  return measure.openings.filter((opening) => opening.wall === wall.id);
+}
+
+/** The floor is cut: it is the heaviest line and runs past the wall's ends. */
+function drawFloorLine({ sheet, wall, at }: ElevationFrame): void {
+  const [left, y] = at(0, 0);
+  const right = at(wall.run, 0)[0];
+  sheet.polygon(
+    [
+      [left - 9, y],
+      [right + 9, y],
+      [right + 9, y + 2.4],
+      [left - 9, y + 2.4],
+    ],
+    { pen: 'fine', fill: 'ink', layer: 'cut' },
+  );
+}
+
+function drawStrings(frame: ElevationFrame): void {
+  const { sheet, wall, at } = frame;
+  const openings = openingsOf(frame);
+  // Heights stand outside of everything, such as words longer than a narrow wall.
+  const reach = sheet.bounds;
+  const runStops = unique([0, wall.run, ...openings.flatMap((opening) => [opening.at, opening.at + opening.width])]);
+  let below = sheet.bounds.bottom + 20;
+  const onFloor = (stops: readonly number[]): Spot[] => stops.map((stop) => [at(stop, 0)[0], at(0, 0)[1] + 3]);
+  if (runStops.length > 2) {
+    below +=
+      drawDimensions(sheet, {
+        origin: [at(0, 0)[0], below],
+        along: [1, 0],
+        outward: [0, 1],
+        stops: runStops,
+        targets: onFloor(runStops),
+      }) + 13;
+  }
+  drawDimensions(sheet, { origin: [at(0, 0)[0], below], along: [1, 0], outward: [0, 1], stops: [0, wall.run] });
+  drawHeights(frame, reach);
+}
+
+function drawHeights(
+  { sheet, wall, at, measure }: ElevationFrame,
+  reach: { readonly left: number; readonly right: number },
+): void {
+  const openings = measure.openings.filter((opening) => opening.wall === wall.id);
+  const first = wall.top[0]!.height;
+  const last = wall.top.at(-1)!.height;
+  const peak = Math.max(...wall.top.map(({ height }) => height));
+  const levels = unique([
+    0,
+    first,
+    ...openings.flatMap((opening) => [opening.sill, opening.sill + opening.height]).filter((level) => level < first),
+  ]);
+  let left = reach.left - 11;
+  const edge = at(0, 0)[0];
+  const onLeft = (stops: readonly number[]): Spot[] => stops.map((stop) => [edge, at(0, stop)[1]]);
+  if (levels.length > 2) {
+    left -=
+      drawDimensions(sheet, {
+        origin: [left, at(0, 0)[1]],
+        along: [0, -1],
+        outward: [-1, 0],
+        stops: levels,
+        targets: onLeft(levels),
+      }) + 7;
+  }
+  if (first > 0) {
+    drawDimensions(sheet, { origin: [left, at(0, 0)[1]], along: [0, -1], outward: [-1, 0], stops: [0, first] });
+  }
+  let right = reach.right + 17;
+  if (Math.abs(last - first) > 1_600_000 && last > 0) {
+    right +=
+      drawDimensions(sheet, { origin: [right, at(0, 0)[1]], along: [0, -1], outward: [1, 0], stops: [0, last] }) + 15;
+  }
+  if (peak - Math.max(first, last) > 1_600_000) {
+    drawDimensions(sheet, { origin: [right, at(0, 0)[1]], along: [0, -1], outward: [1, 0], stops: [0, peak] });
+  }
+}
+
+function unique(stops: readonly number[]): number[] {
+  return [...stops]
+    .sort((a, b) => a - b)
+    .filter((stop, index, all) => index === 0 || stop - all[index - 1]! > 1_600_000);
+}
+
+function describe(measure: RoomMeasure, wall: WallMeasure, { name, neighbours, finishes }: ElevationOptions): string {
+  const heights = wall.top.map(({ height }) => height);
+  const [low, high] = [lengthText(Math.min(...heights)), lengthText(Math.max(...heights))];
+  const openings = measure.openings.filter((opening) => opening.wall === wall.id);
+  const seen = openings.map(
+    (opening) =>
+      `${opening.mark}, ${opening.kind}, ${lengthText(opening.width)} by ${lengthText(opening.height)}${opening.sill > 0 ? `, sill at ${lengthText(opening.sill)}` : ''}`,
+  );
+  const features = measure.features
+    .filter((feature) => feature.covers.some((cover) => cover.wall === wall.id))
+    .map((feature) => feature.name);
+  const parts = [
+    `Elevation of the ${wall.id} wall of ${name}, ${lengthText(wall.run)} long and ${low === high ? low : `${low} to ${high}`} high.`,
+    wall.openTo === undefined ? '' : `No wall stands here: open to ${neighbours?.get(wall.openTo) ?? wall.openTo}.`,
+    seen.length > 0 ? `Openings: ${seen.join('; ')}.` : '',
+    features.length > 0 ? `Before it: ${features.join(', ')}.` : '',
+    finishes !== undefined && finishes.length > 0 ? `Finishes: ${finishes.map(({ label }) => label).join(', ')}.` : '',
+  ];
+  return parts.filter((part) => part !== '').join(' ');
+}

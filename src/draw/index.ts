@@ -1,0 +1,17 @@
+/** Drawings and swatches as plain SVG data. In: a room's measure, a palette. Out: `Drawing` with its node, or a node. Absent: files,
+ *  browsers, records, money. */
+export type { DrawOptions, Drawing } from './drawing.js';
+export { darkPalette, printPalette, screenPalette } from './palette.js';
+export type { Palette } from './palette.js';
+export { drawPlan } from './plan/index.js';
+export type { PlanOptions } from './plan/index.js';
+export { drawElevation, drawElevations } from './elevation/index.js';
+export type { ElevationOptions, FinishRegion } from './elevation/index.js';
+export { drawCeilingPlan } from './ceiling/index.js';
+export type { CeilingPlanOptions, CourseLayout } from './ceiling/index.js';
+export { drawChimneyBreast } from './feature/chimney-breast.js';
+export type { FeatureOptions } from './feature/chimney-breast.js';
+export { drawEdgeSection } from './feature/edge-section.js';
+export type { EdgeSectionOptions } from './feature/edge-section.js';
+export { drawSwatch } from './swatch/index.js';
+export type { SwatchOptions } from './swatch/index.js';

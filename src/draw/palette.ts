@@ -1,0 +1,62 @@
+/** Every colour of a drawing by its role. Values are anything a presentation attribute takes. */
+export interface Palette {
+  /** Outlines of what is built. */
+  readonly ink: string;
+  /** Dimension lines, extension lines, hatching. */
+  readonly hair: string;
+  readonly text: string;
+  /** Second voice: sizes, notes. */
+  readonly muted: string;
+  /** Solid fill of cut walls. */
+  readonly poche: string;
+  /** Ground of the sheet, also behind text that stands on lines. */
+  readonly paper: string;
+  /** Light fill of features and finish regions, in two strengths. */
+  readonly tone: string;
+  readonly deep: string;
+  readonly glass: string;
+  /** Slope arrows, start lines, falls: what must not be missed. */
+  readonly accent: string;
+}
+
+/** For PDF and files: literal colours, since print renderers know no variables. */
+export const printPalette: Palette = {
+  ink: '#1f2421',
+  hair: '#6f7872',
+  text: '#1f2421',
+  muted: '#4f5852',
+  poche: '#3b423e',
+  paper: '#ffffff',
+  tone: '#efece4',
+  deep: '#d9d3c5',
+  glass: '#dbe7ea',
+  accent: '#9c3d17',
+};
+
+/** For pages: custom properties with the print colours as fallback, so that one drawing serves light and dark. */
+export const screenPalette: Palette = {
+  ink: 'var(--draw-ink, #1f2421)',
+  hair: 'var(--draw-hair, #6f7872)',
+  text: 'var(--draw-text, #1f2421)',
+  muted: 'var(--draw-muted, #4f5852)',
+  poche: 'var(--draw-poche, #3b423e)',
+  paper: 'var(--draw-paper, #ffffff)',
+  tone: 'var(--draw-tone, #efece4)',
+  deep: 'var(--draw-deep, #d9d3c5)',
+  glass: 'var(--draw-glass, #dbe7ea)',
+  accent: 'var(--draw-accent, #9c3d17)',
+};
+
+/** Values for `--draw-*` on a dark page, by role. */
+export const darkPalette: Palette = {
+  ink: '#e6e3da',
+  hair: '#8d9790',
+  text: '#edeae2',
+  muted: '#b3bab4',
+  poche: '#b9b8ae',
+  paper: '#191d1b',
+  tone: '#272c29',
+  deep: '#3a403c',
+  glass: '#223a42',
+  accent: '#e89468',
+};

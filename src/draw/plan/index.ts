@@ -1,0 +1,145 @@
+import type { RoomMeasure } from '../../model/index.js';
+import type { SvgNode } from '../../svg/index.js';
+import type { Spot } from '../convex.js';
+import type { DrawOptions, Drawing } from '../drawing.js';
+import { fitDrawing } from '../issue.js';
+import { lengthText } from '../length-text.js';
+import { drawMark, markSize } from '../mark.js';
+import { sizes } from '../pen.js';
+import { Sheet } from '../sheet.js';
+import { textWidth } from '../text-width.js';
+import { centered, drawFeature, readable } from './feature-symbol.js';
+import { drawOpening, drawOpeningAbove, swingsInward } from './opening-symbol.js';
+import { drawPoche } from './poche.js';
+import { drawRoomLabel } from './room-label.js';
+import { drawAlignedStrings, drawSideStrings } from './strings.js';
+import { drawSymbolNodes } from './symbol-nodes.js';
+import { drawVoid } from './void.js';
+import { planeHeight, wallLines } from './wall-line.js';
+import type { WallLine } from './wall-line.js';
+
+export interface PlanOptions extends DrawOptions {
+  readonly number: string;
+  readonly name: string;
+  /** Slug to name of the rooms that this one opens to. */
+  readonly neighbours?: ReadonlyMap<string, string>;
+  /** Plan symbols by feature id, for kinds that this folder does not know. */
+  readonly symbols?: ReadonlyMap<string, readonly SvgNode[]>;
+}
+
+/** The plan of a room: cut walls, openings, features, voids, dimensions to the inside faces. */
+export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
+  const title = {
+    title: `Plan – ${options.number} ${options.name}`,
+    description: describe(measure, options),
+    north: true,
+  };
+  return fitDrawing(`1/2" = 1'-0"`, options, (scale) => {
+    const sheet = new Sheet(scale, options.palette);
+    const lines = wallLines(sheet, measure);
+    drawPoche(sheet, lines);
+    const notes = ['Dimensions to inside faces; wall thickness as drawn'];
+    const labels: (() => void)[] = [];
+    for (const line of lines) {
+      if (line.isOpen) sheet.polyline([line.from, line.to], { pen: 'fine', dash: 'open', color: 'ink' });
+      for (const opening of line.openings) drawOpening(sheet, line, opening, measure.room);
+      for (const opening of line.above) drawOpeningAbove(sheet, line, opening);
+    }
+    if (lines.some((line) => line.above.length > 0))
+      notes.push(`Dashed on walls: openings above ${lengthText(planeHeight)}`);
+    for (const feature of measure.features) {
+      const symbol = options.symbols?.get(feature.id);
+      if (symbol !== undefined) {
+        drawSymbolNodes(sheet, symbol);
+        continue;
+      }
+      const { label, note } = drawFeature({ sheet, measure, feature, lines });
+      if (label !== undefined) labels.push(label);
+      if (note !== undefined) notes.push(note);
+    }
+    const labelVoids = measure.voids.map((outline) =>
+      drawVoid(
+        sheet,
+        outline.map((point) => sheet.spot(point)),
+      ),
+    );
+    const unmarked = drawMarks(sheet, lines, measure.room);
+    labelVoids.forEach((label) => label());
+    labels.forEach((label) => label());
+    drawRoomLabel(sheet, measure, options);
+    drawNeighbours(sheet, lines, options.neighbours ?? new Map<string, string>());
+    drawAlignedStrings(sheet, lines);
+    drawSideStrings(sheet, measure, lines);
+    if (unmarked.length > 0) notes.push(`Not marked for want of space: ${unmarked.join(', ')}`);
+    return { sheet, title: { ...title, notes } };
+  });
+}
+
+/** A mark stands on the side of the wall where no leaf swings. Returns those that found no place. */
+function drawMarks(sheet: Sheet, lines: readonly WallLine[], room: string): string[] {
+  const unmarked: string[] = [];
+  for (const line of lines) {
+    for (const opening of [...line.openings, ...line.above]) {
+      const middle = (opening.at + opening.width / 2) * sheet.perNanometre;
+      const { halfWidth, halfHeight } = markSize(opening.mark);
+      // Half the mark's extent across the wall, however the wall runs.
+      const reach = Math.abs(line.outward[0]) * halfWidth + Math.abs(line.outward[1]) * halfHeight;
+      const outside = [0, 14, -14, 28, -28].map((shift): Spot => line.at(middle + shift, line.thickness + 6 + reach));
+      const inside = [0, 14, -14].map((shift): Spot => line.at(middle + shift, -5 - reach));
+      const isInward = line.above.includes(opening)
+        ? line.openings.length === 0
+        : opening.kind !== 'door' ||
+          opening.operation === 'pocket' ||
+          opening.operation === 'sliding' ||
+          swingsInward(opening, room);
+      const places = isInward ? [...outside, ...inside] : [...inside, ...outside];
+      if (!drawMark(sheet, places, opening.mark)) unmarked.push(opening.mark);
+    }
+  }
+  return unmarked;
+}
+
+/** Names of the rooms behind openings and open edges, outside of the wall and along it. */
+function drawNeighbours(sheet: Sheet, lines: readonly WallLine[], neighbours: ReadonlyMap<string, string>): void {
+  const look = { size: sizes.note, color: 'muted' } as const;
+  for (const line of lines) {
+    const turn = readable(line.along);
+    // Level with the mark first, beside it; further out only when that is taken.
+    const beyond = (middle: number, from: number, words: string): Spot[] => {
+      const beside = textWidth(words, sizes.note) / 2 + 19;
+      return [0, 9, 18].flatMap((out) =>
+        [0, beside, -beside, 12, -12].map((shift) => centered(line.at(middle + shift, from + out), turn)),
+      );
+    };
+    const openTo = line.wall.openTo;
+    if (openTo !== undefined) {
+      const words = `open to ${neighbours.get(openTo) ?? openTo}`;
+      sheet.tryWrite(beyond(line.length / 2, 8, words), words, { ...look, turn });
+    }
+    for (const opening of line.openings) {
+      const name = neighbours.get(opening.to);
+      if (name === undefined || opening.kind === 'window') continue;
+      const middle = (opening.at + opening.width / 2) * sheet.perNanometre;
+      sheet.tryWrite(beyond(middle, line.thickness + 9, name), name, { ...look, turn });
+    }
+  }
+}
+
+function describe(measure: RoomMeasure, { name, neighbours }: PlanOptions): string {
+  const walls = measure.walls.map(
+    (wall) =>
+      `${wall.id} ${lengthText(wall.run)}${wall.openTo === undefined ? '' : ` (open to ${neighbours?.get(wall.openTo) ?? wall.openTo})`}`,
+  );
+  const openings = measure.openings.map(
+    (opening) => `${opening.mark}, a ${opening.kind} ${lengthText(opening.width)} wide in the ${opening.wall} wall`,
+  );
+  const features = measure.features.map((feature) => feature.name);
+  const parts = [
+    `Floor plan of ${name}, ${Math.round(measure.floor.gross)} square feet, seen from above with north up.`,
+    `Walls: ${walls.join(', ')}.`,
+    openings.length > 0 ? `Openings: ${openings.join('; ')}.` : '',
+    features.length > 0 ? `Features: ${features.join(', ')}.` : '',
+    measure.voids.length > 0 ? `${measure.voids.length} open to below.` : '',
+  ];
+  return parts.filter((part) => part !== '').join(' ');
+}

@@ -1,0 +1,226 @@
+import { PathBuilder, group, path, rect, text } from '../svg/index.js';
+import type { SvgNode } from '../svg/index.js';
+import { overlaps, turnedBox } from './convex.js';
+import type { Convex, Spot } from './convex.js';
+import type { Palette } from './palette.js';
+import { dashes, pens, sizes } from './pen.js';
+import type { Pen } from './pen.js';
+import { pointsPerNanometre } from './scale.js';
+import type { Scale } from './scale.js';
+import { textWidth } from './text-width.js';
+import type { Weight } from './text-width.js';
+
+/** Back to front. */
+export const layers = ['fill', 'fine', 'object', 'cut', 'label'] as const;
+export type Layer = (typeof layers)[number];
+
+export interface Stroke {
+  readonly pen: Pen;
+  readonly color?: keyof Palette;
+  readonly dash?: keyof typeof dashes;
+  readonly fill?: keyof Palette;
+  readonly layer?: Layer;
+  /** Lines that text may cross, such as hatching under a background. */
+  readonly quiet?: boolean;
+}
+
+export interface Lettering {
+  readonly size?: number;
+  readonly weight?: Weight;
+  readonly color?: keyof Palette;
+  readonly anchor?: 'start' | 'middle' | 'end';
+  /** Clockwise degrees. */
+  readonly turn?: number;
+  /** Puts paper, or another ground, behind the text. */
+  readonly ground?: keyof Palette;
+}
+
+/** A drawing in the making: places in points with y down, what is drawn by layer, and what text must keep clear of. */
+export class Sheet {
+  private readonly nodes: Record<Layer, SvgNode[]> = { fill: [], fine: [], object: [], cut: [], label: [] };
+  private readonly lines: Convex[] = [];
+  private readonly boxes: Convex[] = [];
+  private readonly reach = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
+  readonly perNanometre: number;
+
+  constructor(
+    readonly scale: Scale,
+    readonly palette: Palette,
+  ) {
+    this.perNanometre = pointsPerNanometre(scale);
+  }
+
+  /** The place on the sheet of a place in the house (x right, y up, nanometres). */
+  spot(point: { readonly x: number; readonly y: number }): Spot {
+    return [point.x * this.perNanometre, -point.y * this.perNanometre];
+  }
+
+  /** Extent of all that was drawn so far. */
+  get bounds(): { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number } {
+    return { ...this.reach };
+  }
+
+  layer(name: Layer): readonly SvgNode[] {
+    return this.nodes[name];
+  }
+
+  polyline(spots: readonly Spot[], stroke: Stroke): void {
+    this.trace([spots], false, stroke);
+  }
+
+  polygon(spots: readonly Spot[], stroke: Stroke): void {
+    this.trace([spots], true, stroke);
+  }
+
+  /** Closed outlines filled by the even-odd rule. */
+  region(outlines: readonly (readonly Spot[])[], stroke: Stroke): void {
+    this.trace(outlines, true, stroke);
+  }
+
+  /** An arc of less than half a turn about `center`, from one angle to another, in degrees clockwise from the right. */
+  arc(center: Spot, radius: number, from: number, to: number, stroke: Stroke): void {
+    const at = (degrees: number): Spot => {
+      const turn = (degrees * Math.PI) / 180;
+      return [center[0] + radius * Math.cos(turn), center[1] + radius * Math.sin(turn)];
+    };
+    const start = at(from);
+    const end = at(to);
+    const d = new PathBuilder().moveTo(...start).arcTo(radius, to > from, ...end).data;
+    this.push(stroke.layer ?? 'fine', path(d, this.look(stroke)));
+    const chords = Array.from({ length: 9 }, (_, index) => at(from + ((to - from) * index) / 8));
+    chords.forEach((spot, index) => {
+      this.grow(spot);
+      const last = chords[index - 1];
+      if (last !== undefined) this.lines.push([last, spot]);
+    });
+  }
+
+  /** A ready-made node with the figures it covers. */
+  place(layer: Layer, node: SvgNode, covers: readonly Convex[], keepClear = true): void {
+    this.push(layer, node);
+    for (const figure of covers) {
+      figure.forEach((spot) => this.grow(spot));
+      if (keepClear) this.boxes.push(figure);
+    }
+  }
+
+  /** Keeps text away from a figure without drawing it. */
+  reserve(figure: Convex): void {
+    this.boxes.push(figure);
+  }
+
+  /** The figure that text takes, baseline at `at`. */
+  textBox(at: Spot, content: string, lettering: Lettering = {}): Convex {
+    const { size = sizes.dimension, weight = 400, anchor = 'middle', turn = 0 } = lettering;
+    const width = textWidth(content, size, weight);
+    const left = anchor === 'start' ? 0 : anchor === 'end' ? -width : -width / 2;
+    return turnedBox(at, left, -size * 0.76, width, size * 0.96, turn);
+  }
+
+  /** True when no text, mark or (unless `overLines`) line of the sheet touches the figure. */
+  isFree(figure: Convex, clearance = 1, overLines = false): boolean {
+    if (this.boxes.some((box) => overlaps(figure, box, clearance))) return false;
+    return overLines || !this.lines.some((stretch) => overlaps(figure, stretch, clearance / 2));
+  }
+
+  /** Writes text whatever is there. */
+  write(at: Spot, content: string, lettering: Lettering = {}): void {
+    const { size = sizes.dimension, weight = 400, color = 'text', anchor = 'middle', turn = 0, ground } = lettering;
+    const box = this.textBox(at, content, lettering);
+    if (ground !== undefined) {
+      const d = new PathBuilder().polygon(turnedBox(at, ...inflate(content, size, weight, anchor), turn)).data;
+      this.push('label', path(d, { fill: this.palette[ground] }));
+    }
+    this.push(
+      'label',
+      text(at[0], at[1], content, {
+        'font-size': size,
+        'font-weight': weight === 600 ? 600 : undefined,
+        'text-anchor': anchor === 'start' ? undefined : anchor,
+        fill: this.palette[color],
+        transform: turn === 0 ? undefined : `rotate(${round(turn)} ${round(at[0])} ${round(at[1])})`,
+      }),
+    );
+    this.boxes.push(box);
+    box.forEach((spot) => this.grow(spot));
+  }
+
+  /** Writes text at the first place that is free; false when none is. With a ground, lines may run behind it. */
+  tryWrite(places: readonly Spot[], content: string, lettering: Lettering = {}, clearance = 1): boolean {
+    const spot = places.find((place) => this.isFree(this.textBox(place, content, lettering), clearance));
+    if (spot !== undefined) {
+      this.write(spot, content, lettering);
+      return true;
+    }
+    if (lettering.ground === undefined) return false;
+    const over = places.find((place) => this.isFree(this.textBox(place, content, lettering), clearance, true));
+    if (over === undefined) return false;
+    this.write(over, content, lettering);
+    return true;
+  }
+
+  /** All layers in order, as groups. */
+  groups(): SvgNode[] {
+    return layers
+      .filter((name) => this.nodes[name].length > 0)
+      .map((name) =>
+        group({ 'stroke-linejoin': name === 'cut' ? 'miter' : 'round', 'stroke-linecap': 'butt' }, this.nodes[name]),
+      );
+  }
+
+  private trace(outlines: readonly (readonly Spot[])[], closed: boolean, stroke: Stroke): void {
+    const builder = new PathBuilder();
+    for (const spots of outlines) {
+      if (closed) builder.polygon(spots);
+      else builder.polyline(spots);
+      spots.forEach((spot) => this.grow(spot));
+      if (stroke.quiet === true) continue;
+      const ends = closed ? [...spots, spots[0]!] : spots;
+      ends.slice(1).forEach((spot, index) => this.lines.push([ends[index]!, spot]));
+    }
+    this.push(stroke.layer ?? layerOf[stroke.pen], path(builder.data, this.look(stroke)));
+  }
+
+  private look(stroke: Stroke): Record<string, string | number> {
+    return {
+      fill: stroke.fill === undefined ? 'none' : this.palette[stroke.fill],
+      stroke: this.palette[stroke.color ?? (stroke.pen === 'hair' ? 'hair' : 'ink')],
+      'stroke-width': pens[stroke.pen],
+      ...(stroke.dash === undefined ? {} : { 'stroke-dasharray': dashes[stroke.dash] }),
+      ...(stroke.fill === undefined ? {} : { 'fill-rule': 'evenodd' }),
+    };
+  }
+
+  private push(layer: Layer, node: SvgNode): void {
+    this.nodes[layer].push(node);
+  }
+
+  private grow([x, y]: Spot): void {
+    this.reach.left = Math.min(this.reach.left, x);
+    this.reach.right = Math.max(this.reach.right, x);
+    this.reach.top = Math.min(this.reach.top, y);
+    this.reach.bottom = Math.max(this.reach.bottom, y);
+  }
+}
+
+const layerOf: Readonly<Record<Pen, Layer>> = { cut: 'cut', object: 'object', fine: 'fine', hair: 'fine' };
+
+function inflate(
+  content: string,
+  size: number,
+  weight: Weight,
+  anchor: 'start' | 'middle' | 'end',
+): [number, number, number, number] {
+  const width = textWidth(content, size, weight);
+  const left = anchor === 'start' ? 0 : anchor === 'end' ? -width : -width / 2;
+  return [left - 1.5, -size * 0.82, width + 3, size * 1.08];
+}
+
+function round(value: number): number {
+  return Math.round(value * 100) / 100;
+}
+
+/** A filled rectangle of the sheet by its corners. */
+export function plainRect(left: number, top: number, right: number, bottom: number, fill: string): SvgNode {
+  return rect(left, top, right - left, bottom - top, { fill });
+}

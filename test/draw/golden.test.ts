@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { drawCeilingPlan, drawElevations, drawPlan, drawSwatch, printPalette } from '../../src/draw/index.js';
+import { svgText } from '../../src/svg/index.js';
+import type { SvgNode } from '../../src/svg/index.js';
+import { closet, neighbours } from './rooms.js';
+
+const base = { number: '110', name: 'Coat closet', palette: printPalette, neighbours };
+
+/** One element a line, so that a change shows where it is. */
+function lines(svg: SvgNode): string {
+  return `${svgText(svg).replace(/></g, '>\n<')}\n`;
+}
+
+describe('small drawings, reviewed by eye', () => {
+  it('plan of a closet', async () => {
+    await expect(lines(drawPlan(closet(), { ...base, id: 'plan' }).svg)).toMatchFileSnapshot('golden/closet-plan.svg');
+  });
+
+  it('elevation of its door wall', async () => {
+    const south = drawElevations(closet(), { ...base, id: 'wall' }).find(({ id }) => id === 'wall-south');
+    await expect(lines(south!.svg)).toMatchFileSnapshot('golden/closet-south.svg');
+  });
+
+  it('its ceiling', async () => {
+    await expect(lines(drawCeilingPlan(closet(), { ...base, id: 'ceiling' }).svg)).toMatchFileSnapshot(
+      'golden/closet-ceiling.svg',
+    );
+  });
+
+  it('a swatch of knobs', async () => {
+    const svg = drawSwatch(
+      { pattern: 'knob', colors: ['#b79b62'] },
+      { width: 96, height: 60, seed: 'knob', title: 'Brass knob' },
+    );
+    await expect(lines(svg)).toMatchFileSnapshot('golden/knob.svg');
+  });
+});
