@@ -1,0 +1,71 @@
+import process from 'node:process';
+import syntaxHighlight from '@11ty/eleventy-plugin-syntaxhighlight';
+import type { UserConfig } from '@11ty/eleventy';
+import type { Book } from './src/book/index.js';
+import { assetCopies, pagesRoot } from './src/site/assets.js';
+import { swatchFile, swatchPath } from './src/site/drawings.js';
+import { checkPath } from './src/site/page.js';
+import { renderPage } from './src/site/render-page.js';
+import { searchEntries, searchScript } from './src/site/search-index.js';
+import { allSheets } from './src/site/sheets.js';
+import { makeView } from './src/site/view.js';
+
+/** Eleventy run by itself builds the house of this folder, or the folder and day that the environment names:
+ *  `node --import tsx node_modules/@11ty/eleventy/cmd.cjs --config=eleventy.config.ts` */
+export default async function demoConfig(config: UserConfig): Promise<void> {
+  const { loadBook } = await import('./src/load/index.js');
+  const house = process.env['BOOKMATCH_HOUSE'] ?? '.';
+  const { book, problems } = await loadBook(
+    house,
+    process.env['BOOKMATCH_ON'] ?? new Date().toLocaleDateString('sv-SE'),
+  );
+  if (!book) throw new Error(`${house} has ${problems.length} problems; run: bookmatch check --house ${house}`);
+  config.setInputDirectory(pagesRoot);
+  config.setOutputDirectory('_site/book');
+  bookConfig(book)(config);
+}
+
+/** Eleventy for one Book. The Book is held by closure: as Eleventy's data it would be copied for every page. No template
+ *  language reads people's text, and no file but the assets is read: every page is a virtual template. */
+export function bookConfig(book: Book): (config: UserConfig) => void {
+  return (config) => {
+    config.setQuietMode(true);
+    // Quiet mode still prints what took long.
+    config.benchmarks.config.setMinimumThresholdPercent(100);
+    config.benchmarks.aggregate.setMinimumThresholdPercent(100);
+    config.setTemplateFormats(['11ty.js']);
+    config.setDataFileSuffixes([]);
+    config.setUseGitIgnore(false);
+    config.ignores.clear();
+    config.addPlugin(syntaxHighlight, {
+      languages: ['yaml', 'markdown'],
+      trim: false,
+      lineSeparator: '\n',
+      errorOnInvalidLanguage: true,
+    });
+    config.addPassthroughCopy(assetCopies());
+
+    const view = makeView(book);
+    for (const page of allSheets(view)) {
+      config.addTemplate(`${page.path}.11ty.js`, {
+        data: () => ({ permalink: page.path, eleventyExcludeFromCollections: true }),
+        render() {
+          return renderPage(page, view, (language, text) => this.highlight(language, text));
+        },
+      });
+    }
+    for (const option of book.options) {
+      for (const size of ['small', 'large'] as const) {
+        const path = checkPath(swatchPath(option, size));
+        config.addTemplate(`${path}.11ty.js`, {
+          data: () => ({ permalink: path, eleventyExcludeFromCollections: true }),
+          render: () => swatchFile(option, size),
+        });
+      }
+    }
+    config.addTemplate('search-index.11ty.js', {
+      data: () => ({ permalink: 'assets/search-index.js', eleventyExcludeFromCollections: true }),
+      render: () => searchScript(searchEntries(view)),
+    });
+  };
+}

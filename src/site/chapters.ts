@@ -1,0 +1,19 @@
+import { pagePaths } from './paths.js';
+
+/** The sheet index: every chapter of the book in the order of the set. */
+export const chapters = [
+  { id: 'start', sheet: 'G-1', title: 'Start', path: pagePaths.start },
+  { id: 'rooms', sheet: 'A-1', title: 'Rooms', path: pagePaths.rooms },
+  { id: 'options', sheet: 'A-2', title: 'Options', path: pagePaths.options },
+  { id: 'finish-schedule', sheet: 'A-3', title: 'Finish schedule', path: pagePaths.finishSchedule },
+  { id: 'openings', sheet: 'A-4', title: 'Doors and openings', path: pagePaths.openings },
+  { id: 'quantities', sheet: 'Q-1', title: 'Quantities', path: pagePaths.quantities },
+  { id: 'orders', sheet: 'Q-2', title: 'Order list', path: pagePaths.orders },
+  { id: 'money', sheet: 'M-1', title: 'Money', path: pagePaths.money },
+  { id: 'calendar', sheet: 'C-1', title: 'Calendar', path: pagePaths.calendar },
+  { id: 'records', sheet: 'R-1', title: 'Records', path: pagePaths.records },
+  { id: 'numbers', sheet: 'G-2', title: 'About the numbers', path: pagePaths.numbers },
+  { id: 'search', sheet: 'G-3', title: 'Search', path: pagePaths.search },
+] as const;
+
+export type ChapterId = (typeof chapters)[number]['id'];

@@ -1,0 +1,72 @@
+import type { BookOption, BookRoom } from '../book/index.js';
+import {
+  drawCeilingPlan,
+  drawChimneyBreast,
+  drawEdgeSection,
+  drawElevations,
+  drawPlan,
+  drawSwatch,
+  screenPalette,
+} from '../draw/index.js';
+import type { Drawing, FinishRegion } from '../draw/index.js';
+import { svgText } from '../svg/index.js';
+import type { View } from './view.js';
+
+export interface RoomDrawings {
+  readonly plan: Drawing;
+  readonly ceiling: Drawing;
+  readonly features: readonly Drawing[];
+  readonly elevations: readonly Drawing[];
+}
+
+/** The drawings of a room, for pages: colours are the style sheet's, so that one drawing serves light and dark. */
+export function drawRoom(room: BookRoom, view: View): RoomDrawings {
+  const { measure, number, name } = room;
+  const look = { palette: screenPalette, number, name };
+  const neighbours = new Map(view.book.rooms.map((other) => [other.slug, other.name]));
+  return {
+    plan: drawPlan(measure, { ...look, id: 'draw-plan', neighbours }),
+    ceiling: drawCeilingPlan(measure, { ...look, id: 'draw-ceiling' }),
+    features: measure.features.flatMap((feature) => {
+      const options = { ...look, id: `draw-feature-${feature.id}` };
+      return drawChimneyBreast(feature, options) ?? drawEdgeSection(feature, options) ?? [];
+    }),
+    elevations: drawElevations(measure, { ...look, id: 'draw-wall', neighbours, finishes: wallFinishes(room, view) }),
+  };
+}
+
+/** What is seen of each wall in the end: the finish that comes last in working order. */
+function wallFinishes(room: BookRoom, view: View): ReadonlyMap<string, readonly FinishRegion[]> {
+  const finishes = new Map<string, readonly FinishRegion[]>();
+  for (const selection of view.selectionsOf(room)) {
+    if (view.category(selection.category)?.layer !== 'finish') continue;
+    const option = view.option(selection.category, selection.counted);
+    if (!option) continue;
+    for (const wall of measureWalls(room)) {
+      if (!selection.places.some((place) => place.id === wall.id)) continue;
+      finishes.set(
+        wall.id,
+        wall.regions.map((region) => ({ label: option.name, region })),
+      );
+    }
+  }
+  return finishes;
+}
+
+function measureWalls(room: BookRoom): BookRoom['measure']['walls'] {
+  return room.measure.walls.filter((wall) => wall.openTo === undefined);
+}
+
+/** Two sizes of each swatch: the small one is drawn coarser. Both are shown at half their pixels or less. */
+export const swatchSizes = { small: { width: 144, height: 108 }, large: { width: 400, height: 300 } } as const;
+export type SwatchSize = keyof typeof swatchSizes;
+
+/** Where an option's drawn sample stands in the book's folder. A file of its own: many pages show it. */
+export function swatchPath(option: Pick<BookOption, 'category' | 'slug'>, size: SwatchSize): string {
+  return `assets/swatches/${option.category}/${option.slug}-${size}.svg`;
+}
+
+/** The sample as a file. */
+export function swatchFile(option: BookOption, size: SwatchSize): string {
+  return `${svgText(drawSwatch(option.swatch, { ...swatchSizes[size], seed: option.id, title: option.name }))}\n`;
+}

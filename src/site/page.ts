@@ -1,0 +1,38 @@
+import type { VNode } from 'preact';
+import type { ChapterId } from './chapters.js';
+
+/** One page of the book before it is written. */
+export interface Page {
+  /** Path in the book's folder, with `/`: `rooms/great-room.html`. */
+  readonly path: string;
+  /** Sheet number as in a set of drawings: `A-101`. */
+  readonly sheet: string;
+  readonly title: string;
+  /** The chapter of the sheet index that this page belongs to. */
+  readonly chapter: ChapterId;
+  /** Called when the page is written. */
+  readonly content: () => VNode;
+  /** Classic scripts it needs besides the theme, as paths in the book's folder. */
+  readonly scripts?: readonly string[];
+}
+
+const safe = /^(?:[a-z0-9]+(?:-[a-z0-9]+)*\/)*[a-z0-9]+(?:-[a-z0-9]+)*\.(?:html|js|svg)$/;
+
+/** Throws when a path could leave the book's folder or would not work as a link on every disk. Paths come from slugs that
+ *  the loader has checked: an error here is a mistake in the program. */
+export function checkPath(path: string): string {
+  if (!safe.test(path)) throw new Error(`not a safe path for a page: ${JSON.stringify(path)}`);
+  return path;
+}
+
+/** The link from one page of the book to another, relative, so that it works from a disk: `../rooms/study.html#walls`. */
+export function relativeLink(from: string, to: string): string {
+  const [path = '', anchor] = to.split('#');
+  const here = from.split('/').slice(0, -1);
+  const there = path === '' ? from.split('/') : path.split('/');
+  let shared = 0;
+  while (shared < here.length && shared < there.length - 1 && here[shared] === there[shared]) shared++;
+  const up = here.slice(shared).map(() => '..');
+  const link = [...up, ...there.slice(shared)].join('/');
+  return anchor === undefined ? link : `${path === '' ? '' : link}#${anchor}`;
+}

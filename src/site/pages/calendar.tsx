@@ -1,0 +1,145 @@
+import type { VNode } from 'preact';
+import type { BookSelection } from '../../book/index.js';
+import type { DatedMilestone } from '../../calendar/index.js';
+import { printDay } from '../../units/index.js';
+import type { IsoDate } from '../../units/index.js';
+import { Facts } from '../parts/facts.js';
+import { Day } from '../parts/figures.js';
+import { SelectionLink } from '../parts/link.js';
+import { Phrase } from '../parts/prose.js';
+import { StateMark } from '../parts/state-mark.js';
+import { capital, counted, joinWords, shownState, slackWords, lower } from '../parts/words.js';
+import { anchorOf } from '../paths.js';
+import { useView } from '../sheet-context.js';
+
+type Entry =
+  | { readonly day: IsoDate; readonly kind: 'milestone'; readonly milestone: DatedMilestone }
+  | { readonly day: IsoDate; readonly kind: 'decision'; readonly selection: BookSelection }
+  | { readonly day: IsoDate; readonly kind: 'today' };
+
+/** Milestones and the last days to decide, in the order they come. */
+export function CalendarPage(): VNode {
+  const { book } = useView();
+  const open = book.selections.filter((selection) => selection.state === 'open');
+  const late = open.filter((selection) => shownState(selection) === 'late');
+  const months = byMonth(entries(book.calendar.milestones, open, book.on));
+  const { rules } = book.calendar;
+  return (
+    <>
+      <h1>Calendar</h1>
+      <p class="lead">
+        {counted(open.length, 'choice')} to make.{' '}
+        {late.length === 0 ? 'None is late.' : `${counted(late.length, 'is', 'are')} late.`} Days are working days of
+        this job; a choice is due early enough to order it, or before the work that it fixes.
+      </p>
+      {late.length > 0 && (
+        <section class="late-list" aria-labelledby="late-title">
+          <h2 id="late-title">Late</h2>
+          <ol class="agenda">
+            {late.map((selection) => (
+              <DecisionLine selection={selection} />
+            ))}
+          </ol>
+        </section>
+      )}
+      {months.map(({ month, name, list }) => (
+        <section aria-labelledby={anchorOf('month', month)}>
+          <h2 id={anchorOf('month', month)}>{name}</h2>
+          <ol class="agenda">
+            {list.map((entry) => (
+              <EntryLine entry={entry} />
+            ))}
+          </ol>
+        </section>
+      ))}
+      <section aria-labelledby="days-title">
+        <h2 id="days-title">Which days count</h2>
+        <Facts
+          facts={[
+            { label: 'No work on', value: joinWords(rules.weekend.map(capital)) || 'no day of the week' },
+            { label: 'Holidays', value: rules.holidays === 'us-federal' ? 'United States federal holidays' : 'none' },
+            { label: 'Review of a choice', value: `${rules.reviewDays} working days` },
+            ...rules.closed.map((closed) => ({
+              label: closed.why,
+              value: `${printDay(closed.from)} to ${printDay(closed.to)}`,
+            })),
+          ]}
+        />
+      </section>
+    </>
+  );
+}
+
+function EntryLine({ entry }: { entry: Entry }): VNode {
+  if (entry.kind === 'today') {
+    return (
+      <li class="agenda-today">
+        <p class="agenda-day">
+          <Day day={entry.day} />
+        </p>
+        <p>The day this book is computed for</p>
+      </li>
+    );
+  }
+  if (entry.kind === 'decision') return <DecisionLine selection={entry.selection} />;
+  return (
+    <li class="agenda-milestone">
+      <p class="agenda-day">
+        <Day day={entry.day} />
+      </p>
+      <div>
+        <p class="agenda-name">{entry.milestone.name}</p>
+        <p class="why">
+          {capital(entry.milestone.basis)}.{' '}
+          {entry.milestone.note !== undefined && <Phrase text={entry.milestone.note} />}
+        </p>
+      </div>
+    </li>
+  );
+}
+
+function DecisionLine({ selection }: { selection: BookSelection }): VNode {
+  const view = useView();
+  const { decision } = selection;
+  const room = view.room(selection.room);
+  return (
+    <li class="agenda-decision">
+      <p class="agenda-day">
+        <Day day={decision.by} />
+        <span class="due-slack">{slackWords(decision.slack)}</span>
+      </p>
+      <div>
+        <p class="agenda-name">
+          <SelectionLink selection={selection}>
+            {room?.number} {room?.name}: {lower(view.category(selection.category)?.name ?? selection.category)},{' '}
+            {lower(selection.placeText)}
+          </SelectionLink>
+        </p>
+        <p class="why">
+          {decision.reason}. Order by {printDay(decision.orderBy)}, on site {printDay(decision.onSite)}.
+          {decision.pushes > 0 &&
+            ` Decided today, it moves ${decision.milestoneName} by ${counted(decision.pushes, 'working day')}${decision.pushesTo === undefined ? '' : `, to ${printDay(decision.pushesTo)}`}.`}
+        </p>
+      </div>
+      <StateMark selection={selection} />
+    </li>
+  );
+}
+
+function entries(milestones: readonly DatedMilestone[], open: readonly BookSelection[], on: IsoDate): Entry[] {
+  const all: Entry[] = [
+    ...milestones.map((milestone): Entry => ({ day: milestone.date, kind: 'milestone', milestone })),
+    ...open.map((selection): Entry => ({ day: selection.decision.by, kind: 'decision', selection })),
+    { day: on, kind: 'today' },
+  ];
+  return all.sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
+}
+
+function byMonth(list: readonly Entry[]): { month: string; name: string; list: Entry[] }[] {
+  const months = new Map<string, Entry[]>();
+  for (const entry of list) {
+    const month = entry.day.slice(0, 7);
+    months.set(month, [...(months.get(month) ?? []), entry]);
+  }
+  return [...months].map(([month, own]) => ({ month, name: printDay(`${month}-01`).replace(/^1 /, ''), list: own }));
+}

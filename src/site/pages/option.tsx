@@ -1,0 +1,169 @@
+import type { VNode } from 'preact';
+import type { BookOption, BookSelection } from '../../book/index.js';
+import type { OptionPart } from '../../model/index.js';
+import { printDollars, printLength, printMoney, printPercent } from '../../units/index.js';
+import { orderText, quantityText } from '../parts/arithmetic.js';
+import { DataTable } from '../parts/data-table.js';
+import { Swatch } from '../parts/drawing.js';
+import { Facts } from '../parts/facts.js';
+import { Day } from '../parts/figures.js';
+import { PageLink, RecordLink, SelectionLink } from '../parts/link.js';
+import { Phrase, Prose } from '../parts/prose.js';
+import { StateMark } from '../parts/state-mark.js';
+import { capital, lower } from '../parts/words.js';
+import { anchorOf, pagePaths } from '../paths.js';
+import { useView } from '../sheet-context.js';
+
+export function OptionPage({ option }: { option: BookOption }): VNode {
+  const view = useView();
+  const category = view.category(option.category);
+  const trade = category && view.trade(category.trade);
+  return (
+    <>
+      <header class="option-head">
+        <Swatch option={option} size="large" />
+        <div>
+          <p class="cover-kind">
+            <PageLink to={`${pagePaths.options}#${anchorOf('category', option.category)}`}>
+              {category?.name ?? option.category}
+            </PageLink>
+          </p>
+          <h1>{option.name}</h1>
+          <p class="maker">
+            {option.maker} {option.model}
+          </p>
+          <p class="lead">{option.summary}</p>
+        </div>
+      </header>
+      <section aria-labelledby="data-title">
+        <h2 id="data-title">Product data</h2>
+        <Facts
+          facts={[
+            ...option.attributes.map(({ label, attribute }) => ({ label, value: attribute.text })),
+            option.thickness !== undefined && { label: 'Thickness', value: printLength(option.thickness) },
+            option.weight && { label: 'Weight', value: `${option.weight.pounds} lb / ${option.weight.per}` },
+            { label: 'Lead time', value: option.leadDays === 0 ? 'from stock' : `${option.leadDays} working days` },
+            { label: 'Freight, whole order', value: option.freight === 0 ? 'none' : printMoney(option.freight) },
+            option.quoted && {
+              label: 'Quoted',
+              value: (
+                <>
+                  <Day day={option.quoted.on} />, {option.quoted.by}
+                </>
+              ),
+            },
+            trade && { label: 'Trade', value: trade.name },
+            category && { label: 'Section', value: category.section },
+          ]}
+        />
+        <DataTable<OptionPart>
+          id="price-table"
+          caption="Price and how it is bought"
+          rows={option.parts}
+          columns={[
+            { head: 'Part', names: true, cell: ({ part }) => (part === 'main' ? 'Whole' : capital(part)) },
+            { head: 'Material', numeric: true, cell: ({ material }) => printDollars(material) },
+            { head: 'Labor', numeric: true, cell: ({ labor }) => printDollars(labor) },
+            { head: 'For each', class: 'unit', cell: ({ unit }) => unit },
+            {
+              head: 'Sold in',
+              cell: ({ pack, unit }) =>
+                pack
+                  ? `${pack.name} of ${quantityText(pack.holds, unit)}`
+                  : unit === 'each'
+                    ? 'single pieces'
+                    : 'any amount',
+            },
+            { head: 'Waste', numeric: true, cell: ({ waste }) => printPercent(waste) },
+            {
+              head: 'The house orders',
+              cell: ({ part }) => {
+                const order = view.order(option.id, part);
+                return order ? orderText(order) : 'nothing';
+              },
+            },
+          ]}
+        />
+      </section>
+      <OptionUses option={option} />
+      {option.needs.length > 0 && (
+        <section aria-labelledby="needs-title">
+          <h2 id="needs-title">What must be there first</h2>
+          <ul class="plain-list">
+            {option.needs.map((need) => (
+              <li>
+                {need.what}: {view.trade(need.by)?.name ?? need.by}, before{' '}
+                {view.milestone(need.before)?.name ?? need.before}.
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <section aria-labelledby="spec-title">
+        <h2 id="spec-title">Specification</h2>
+        <div class="specification">
+          <h3>General</h3>
+          <p>
+            <Phrase text={option.specification.general} />
+          </p>
+          <h3>Products</h3>
+          <p>
+            <Phrase text={option.specification.products} />
+          </p>
+          <h3>Execution</h3>
+          <p>
+            <Phrase text={option.specification.execution} />
+          </p>
+          <h3>Care</h3>
+          <p>
+            <Phrase text={option.care} />
+          </p>
+        </div>
+      </section>
+      {option.body.trim() !== '' && (
+        <section aria-labelledby="notes-title">
+          <h2 id="notes-title">Notes</h2>
+          <Prose text={option.body} />
+        </section>
+      )}
+      <p class="choice-source">
+        <RecordLink source={option.source}>The record as written: {option.source}</RecordLink>
+      </p>
+    </>
+  );
+}
+
+function OptionUses({ option }: { option: BookOption }): VNode {
+  const { counted, considered } = useView().uses(option);
+  return (
+    <section aria-labelledby="uses-title">
+      <h2 id="uses-title">Where</h2>
+      {counted.length === 0 && considered.length === 0 && <p>Nowhere in this house so far.</p>}
+      <UseList title="Counted" selections={counted} />
+      <UseList title="Could stand" selections={considered} />
+    </section>
+  );
+}
+
+function UseList({ title, selections }: { title: string; selections: readonly BookSelection[] }): VNode | null {
+  const view = useView();
+  if (selections.length === 0) return null;
+  return (
+    <>
+      <h3>{title}</h3>
+      <ul class="use-list">
+        {selections.map((selection) => {
+          const room = view.room(selection.room);
+          return (
+            <li>
+              <SelectionLink selection={selection}>
+                {room?.number} {room?.name}: {lower(selection.placeText)}
+              </SelectionLink>{' '}
+              <StateMark selection={selection} />
+            </li>
+          );
+        })}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,218 @@
+import type { VNode } from 'preact';
+import type { BookRoom, BookSelection } from '../../book/index.js';
+import { printAmount, printLength, printMoney } from '../../units/index.js';
+import type { Cents } from '../../units/index.js';
+import { drawRoom } from '../drawings.js';
+import { DataTable } from '../parts/data-table.js';
+import { DrawingFigure } from '../parts/drawing.js';
+import { Facts } from '../parts/facts.js';
+import { AmountCell, AreaText, Len } from '../parts/figures.js';
+import { PageLink, RecordLink } from '../parts/link.js';
+import { Prose } from '../parts/prose.js';
+import { RoomQuantities } from '../parts/room-quantities.js';
+import { SelectionCard } from '../parts/selection-card.js';
+import { Shape } from '../parts/state-mark.js';
+import { capital, counted, lower, shownState } from '../parts/words.js';
+import { roomPath, selectionAnchor } from '../paths.js';
+import { useView } from '../sheet-context.js';
+
+export function RoomPage({ room }: { room: BookRoom }): VNode {
+  const view = useView();
+  const selections = view.selectionsOf(room);
+  const open = selections.filter((selection) => selection.state === 'open');
+  const decided = selections.filter((selection) => selection.state !== 'open');
+  const { plan, ceiling, features, elevations } = drawRoom(room, view);
+  return (
+    <>
+      <header class="room-head">
+        <p class="room-number">
+          <span class="number-disc">{room.number}</span> {view.levelName(room.level)}
+        </p>
+        <h1>{room.name}</h1>
+        <p class="room-sum">
+          {room.open === 0 ? 'Everything here is decided.' : `${counted(room.open, 'choice')} still open here.`}{' '}
+          Finishes {printMoney(room.cost.total)}. {contractWords(room)}
+        </p>
+      </header>
+      <nav class="in-page" aria-label="In this room">
+        <ul>
+          {open.map((selection) => (
+            <li>
+              <a href={`#${selectionAnchor(selection)}`}>
+                <Shape state={shownState(selection)} /> {view.category(selection.category)?.name},{' '}
+                {lower(selection.placeText)}
+              </a>
+            </li>
+          ))}
+          {decided.length > 0 && (
+            <li>
+              <a href="#decided-title">{counted(decided.length, 'choice')} made</a>
+            </li>
+          )}
+          <li>
+            <a href="#walls-title">Walls</a>
+          </li>
+          <li>
+            <a href="#facts-title">Measured</a>
+          </li>
+        </ul>
+      </nav>
+      <section class="drawings" aria-labelledby="plan-title">
+        <h2 id="plan-title">Plan and ceiling</h2>
+        <div class="drawing-set">
+          <DrawingFigure drawing={plan} />
+          <DrawingFigure drawing={ceiling} />
+        </div>
+      </section>
+      {room.body.trim() !== '' && (
+        <section aria-labelledby="notes-title">
+          <h2 id="notes-title">Notes</h2>
+          <Prose text={room.body} />
+        </section>
+      )}
+      <Choices id="open-title" title="Still to decide" selections={open} />
+      <Choices id="decided-title" title="Decided" selections={decided} />
+      {selections.length === 0 && <p>No finish is recorded here yet.</p>}
+      <section class="drawings" aria-labelledby="walls-title">
+        <h2 id="walls-title">Walls{features.length > 0 && ' and what stands in the room'}</h2>
+        <div class="drawing-set">
+          {[...elevations, ...features].map((drawing) => (
+            <DrawingFigure drawing={drawing} />
+          ))}
+        </div>
+      </section>
+      <RoomFacts room={room} />
+      {selections.length > 0 && <RoomQuantities room={room} selections={selections} />}
+      <RoomNeighbours room={room} />
+    </>
+  );
+}
+
+function Choices({
+  id,
+  title,
+  selections,
+}: {
+  id: string;
+  title: string;
+  selections: readonly BookSelection[];
+}): VNode | null {
+  if (selections.length === 0) return null;
+  return (
+    <section aria-labelledby={id}>
+      <h2 id={id}>{title}</h2>
+      {selections.map((selection) => (
+        <SelectionCard selection={selection} />
+      ))}
+      <p class="why">Colors on a screen are not the sample. Choose by the sample.</p>
+    </section>
+  );
+}
+
+/** What the room's choices do to the contract, in words. */
+function contractWords({ change }: BookRoom): string {
+  if (change === 0) return 'The choices here leave the contract as it is.';
+  const size = printMoney(Math.abs(change) as Cents);
+  return change > 0
+    ? `The choices here add ${size} to the contract.`
+    : `The choices here take ${size} off the contract.`;
+}
+
+function RoomFacts({ room }: { room: BookRoom }): VNode {
+  const { measure } = room;
+  const slopes = measure.lowest !== measure.highest;
+  return (
+    <section aria-labelledby="facts-title">
+      <h2 id="facts-title">Measured</h2>
+      <Facts
+        facts={[
+          { label: 'Floor', value: <AreaText area={measure.floor.gross} /> },
+          measure.floor.net !== measure.floor.gross && {
+            label: 'Floor less what stands on it',
+            value: <AreaText area={measure.floor.net} />,
+          },
+          { label: 'Ceiling', value: <AreaText area={measure.ceiling.gross} /> },
+          { label: 'Perimeter', value: <Len length={measure.perimeter} /> },
+          measure.wallRun !== measure.perimeter && {
+            label: 'Of it with walls',
+            value: <Len length={measure.wallRun} />,
+          },
+          slopes
+            ? { label: 'Height, lowest', value: <Len length={measure.lowest} /> }
+            : { label: 'Height', value: <Len length={measure.highest} /> },
+          slopes && { label: 'Height, highest', value: <Len length={measure.highest} /> },
+          { label: 'Volume', value: `${printAmount(measure.volume, 0)} cu ft` },
+          slopes && { label: `Floor under 7'-0" or more`, value: <AreaText area={measure.headroom.sevenFeet} /> },
+        ]}
+      />
+      <DataTable
+        id="walls-table"
+        caption="Walls, as seen from inside"
+        rows={measure.walls}
+        columns={[
+          { head: 'Wall', names: true, cell: (wall) => capital(wall.name) },
+          { head: 'Run', numeric: true, cell: (wall) => printLength(wall.run) },
+          {
+            head: 'Gross, sq ft',
+            numeric: true,
+            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.gross} /> : '–'),
+          },
+          {
+            head: 'Taken off',
+            cell: (wall) =>
+              wall.openTo === undefined
+                ? wall.deductions
+                    .map((deduction) => `${deduction.what} ${printAmount(deduction.area, 1)}`)
+                    .join(', ') || 'nothing'
+                : 'open, no wall',
+          },
+          {
+            head: 'Net, sq ft',
+            numeric: true,
+            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.net} /> : '–'),
+          },
+        ]}
+      />
+      {measure.features.length > 0 && (
+        <>
+          <h3>In the room</h3>
+          {measure.features.map((feature) => (
+            <div class="feature">
+              <h4>{feature.name}</h4>
+              <Facts
+                facts={[
+                  ...feature.facts.map((fact) => ({ label: fact.label, value: fact.text })),
+                  ...feature.faces.map((face) => ({ label: face.name, value: `${printAmount(face.net, 1)} sq ft` })),
+                  ...feature.runs.map((run) => ({ label: run.name, value: printLength(run.length) })),
+                ]}
+              />
+            </div>
+          ))}
+        </>
+      )}
+      <p class="choice-source">
+        <RecordLink source={room.source}>The record as written: {room.source}</RecordLink>
+      </p>
+    </section>
+  );
+}
+
+function RoomNeighbours({ room }: { room: BookRoom }): VNode {
+  const { rooms } = useView().book;
+  const index = rooms.findIndex((candidate) => candidate.slug === room.slug);
+  const [before, after] = [rooms[index - 1], rooms[index + 1]];
+  return (
+    <nav class="neighbours" aria-label="Rooms before and after">
+      {before && (
+        <PageLink to={roomPath(before)} class="before">
+          <span class="label">Before</span> {before.number} {before.name}
+        </PageLink>
+      )}
+      {after && (
+        <PageLink to={roomPath(after)} class="after">
+          <span class="label">Next</span> {after.number} {after.name}
+        </PageLink>
+      )}
+    </nav>
+  );
+}

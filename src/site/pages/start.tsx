@@ -1,0 +1,218 @@
+import type { VNode } from 'preact';
+import type { BookSelection } from '../../book/index.js';
+import { printMoney, printMoneyChange } from '../../units/index.js';
+import type { Cents } from '../../units/index.js';
+import { AllowanceBar } from '../parts/allowance-bar.js';
+import { Swatch } from '../parts/drawing.js';
+import { Facts } from '../parts/facts.js';
+import { Day } from '../parts/figures.js';
+import { PageLink, SelectionLink } from '../parts/link.js';
+import { Prose } from '../parts/prose.js';
+import { RangeChart } from '../parts/range-chart.js';
+import { RoomGrid } from '../parts/room-grid.js';
+import { StateMark } from '../parts/state-mark.js';
+import { capital, counted, slackWords, lower } from '../parts/words.js';
+import { anchorOf, pagePaths } from '../paths.js';
+import { useView } from '../sheet-context.js';
+
+const shown = { due: 8, recent: 6 };
+
+export function StartPage(): VNode {
+  const { book } = useView();
+  const { house } = book;
+  const open = book.selections.filter((selection) => selection.state === 'open');
+  return (
+    <>
+      <header class="cover">
+        <p class="cover-kind">Selections and specification book</p>
+        <h1>{house.name}</h1>
+        <p class="cover-place">{house.place}</p>
+        <Facts
+          class="cover-facts"
+          facts={[
+            { label: 'Job', value: house.number },
+            { label: 'Computed for', value: <Day day={book.on} /> },
+            { label: 'Climate zone', value: house.climateZone },
+            ...house.people.map((person) => ({ label: capital(person.role), value: person.name })),
+          ]}
+        />
+      </header>
+      <MoneyToday open={open.length} />
+      <DueNext open={open} />
+      <AllowancesAtAGlance />
+      <RecentChoices />
+      <section class="start-rooms" aria-labelledby="rooms-title">
+        <h2 id="rooms-title">Rooms</h2>
+        <RoomGrid heading="h3" />
+      </section>
+      {house.body.trim() !== '' && (
+        <section aria-labelledby="house-notes">
+          <h2 id="house-notes">About this house</h2>
+          <Prose text={house.body} />
+        </section>
+      )}
+    </>
+  );
+}
+
+function MoneyToday({ open }: { open: number }): VNode {
+  const { money } = useView().book;
+  const change = (money.today - money.contractSum) as Cents;
+  return (
+    <section class="money-today" aria-labelledby="money-title">
+      <h2 id="money-title">Where the money stands</h2>
+      <div class="money-figures">
+        <p class="money-total">
+          <span class="label">Total today</span>
+          <strong>{printMoney(money.today)}</strong>
+        </p>
+        <Facts
+          class="money-facts"
+          facts={[
+            { label: 'Contract sum', value: printMoney(money.contractSum) },
+            { label: 'Change by choices made', value: printMoneyChange(change) },
+            open > 0 && {
+              label: `With ${counted(open, 'open choice')}`,
+              value: `${printMoney(money.low)} to ${printMoney(money.high)}`,
+            },
+            money.ownerPurchases !== 0 && {
+              label: 'Bought by the owners besides',
+              value: printMoney(money.ownerPurchases),
+            },
+          ]}
+        />
+      </div>
+      <RangeChart money={money} />
+      <p>
+        <PageLink to={pagePaths.money} class="onward">
+          Every step from the contract sum to today
+        </PageLink>
+      </p>
+    </section>
+  );
+}
+
+function DueNext({ open }: { open: readonly BookSelection[] }): VNode {
+  const view = useView();
+  const next = [...open]
+    .sort((a, b) => (a.decision.by < b.decision.by ? -1 : a.decision.by > b.decision.by ? 1 : 0))
+    .slice(0, shown.due);
+  return (
+    <section class="due" aria-labelledby="due-title">
+      <h2 id="due-title">Open and due next</h2>
+      {next.length === 0 ? (
+        <p>Every choice of the house is made.</p>
+      ) : (
+        <ol class="due-list">
+          {next.map((selection) => {
+            const room = view.room(selection.room);
+            return (
+              <li>
+                <p class="due-day">
+                  <Day day={selection.decision.by} />
+                  <span class="due-slack">{slackWords(selection.decision.slack)}</span>
+                </p>
+                <div class="due-what">
+                  <p class="due-name">
+                    <SelectionLink selection={selection}>
+                      {room?.name}: {lower(view.category(selection.category)?.name ?? selection.category)},{' '}
+                      {lower(selection.placeText)}
+                    </SelectionLink>
+                  </p>
+                  <p class="why">{selection.decision.reason}.</p>
+                </div>
+                <p class="due-state">
+                  <StateMark selection={selection} />
+                  <span class="due-range">{rangeText(selection)}</span>
+                </p>
+              </li>
+            );
+          })}
+        </ol>
+      )}
+      <p>
+        <PageLink to={pagePaths.calendar} class="onward">
+          {open.length > next.length ? `All ${open.length} open choices in the calendar` : 'The whole calendar'}
+        </PageLink>
+      </p>
+    </section>
+  );
+}
+
+/** What the cheapest and the dearest of the options would do to today's total. */
+function rangeText({ alternatives }: BookSelection): string {
+  const changes = alternatives.map((alternative) => alternative.againstToday);
+  if (changes.length === 0) return '';
+  const [low, high] = [Math.min(...changes) as Cents, Math.max(...changes) as Cents];
+  return low === high ? printMoneyChange(low) : `${printMoneyChange(low)} to ${printMoneyChange(high)}`;
+}
+
+function AllowancesAtAGlance(): VNode | null {
+  const { allowances } = useView().book.money;
+  if (allowances.length === 0) return null;
+  return (
+    <section class="allowances" aria-labelledby="allowances-title">
+      <h2 id="allowances-title">Allowances</h2>
+      <ul class="allowance-list">
+        {allowances.map((entry) => (
+          <li>
+            <p class="allowance-name">
+              <PageLink to={`${pagePaths.money}#${anchorOf('allowance', entry.id)}`}>{entry.name}</PageLink>
+            </p>
+            <AllowanceBar entry={entry} />
+            <p class="allowance-words">
+              {printMoney(entry.committed)} of {printMoney(entry.amount)}
+              {entry.balance < 0 ? (
+                <strong>, {printMoney(entry.overage)} over</strong>
+              ) : (
+                `, ${printMoney(entry.balance)} left`
+              )}
+              {entry.openHigh > 0 && `; ${printMoney(entry.openLow)} to ${printMoney(entry.openHigh)} open`}
+            </p>
+          </li>
+        ))}
+      </ul>
+      <p class="bar-key">
+        <span class="key-mark key-committed" /> committed <span class="key-mark key-open" /> open, cheapest to dearest{' '}
+        <span class="key-mark key-amount" /> the allowance <span class="key-mark key-over" /> over it
+      </p>
+    </section>
+  );
+}
+
+function RecentChoices(): VNode | null {
+  const view = useView();
+  const recent = view.book.selections
+    .filter((selection) => selection.chosenOn !== undefined && selection.counted !== undefined)
+    .sort((a, b) => ((a.chosenOn ?? '') < (b.chosenOn ?? '') ? 1 : (a.chosenOn ?? '') > (b.chosenOn ?? '') ? -1 : 0))
+    .slice(0, shown.recent);
+  if (recent.length === 0) return null;
+  return (
+    <section class="recent" aria-labelledby="recent-title">
+      <h2 id="recent-title">Chosen lately</h2>
+      <ul class="recent-list">
+        {recent.map((selection) => {
+          const option = view.option(selection.category, selection.counted);
+          return (
+            <li>
+              {option && <Swatch option={option} size="small" />}
+              <div>
+                <p class="recent-name">
+                  <SelectionLink selection={selection}>{option?.name}</SelectionLink>
+                </p>
+                <p>
+                  {view.room(selection.room)?.name}, {lower(selection.placeText)}
+                </p>
+                <p class="why">
+                  {selection.chosenOn !== undefined && <Day day={selection.chosenOn} />}
+                  {selection.chosenBy !== undefined && `, ${selection.chosenBy}`}
+                </p>
+              </div>
+              <p class="recent-change">{selection.change === 0 ? 'no change' : printMoneyChange(selection.change)}</p>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,125 @@
+import { Fragment } from 'preact';
+import type { VNode } from 'preact';
+import type { Order } from '../../price/index.js';
+import type { Takeoff } from '../../takeoff/index.js';
+import { printAmount, printLength, printQuantity } from '../../units/index.js';
+import { useView } from '../sheet-context.js';
+import { AmountCell } from './figures.js';
+import { capital, counted } from './words.js';
+
+/** `342.5 sq ft`, `9 each` without the word each. */
+export function quantityText(amount: number, unit: Takeoff['unit']): string {
+  if (unit === 'each') return printAmount(amount, 1);
+  if (unit === 'lump') return 'lump sum';
+  return printQuantity(amount, unit);
+}
+
+/** What the house orders of a part, in packs: `14 bundles of 24 sq ft`. */
+export function orderText(order: Order): string {
+  const { packs, pack, unit, ordered, stock } = order;
+  const pieces = stock.map(({ count, length }) => `${count} × ${printLength(length)}`).join(', ');
+  const text = pack ? `${packs} × ${pack.name} of ${quantityText(pack.holds, unit)}` : quantityText(ordered, unit);
+  return pieces === '' ? text : `${text} (${pieces})`;
+}
+
+/** From the shape of the room to what is bought, every step with its reason. */
+export function Arithmetic({ option, takeoff }: { option: string; takeoff: readonly Takeoff[] }): VNode {
+  return (
+    <>
+      {takeoff.map((part) => (
+        <PartArithmetic option={option} takeoff={part} many={takeoff.length > 1} />
+      ))}
+    </>
+  );
+}
+
+function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Takeoff; many: boolean }): VNode {
+  const view = useView();
+  const order = view.order(option, takeoff.part);
+  const { places, net, factors, waste, required, unit, rule, source, layout } = takeoff;
+  const single = places.length === 1 && (places[0]?.adjustments.length ?? 0) === 0;
+  return (
+    <div class="arithmetic">
+      {many && <p class="arithmetic-part">{capital(takeoff.part)}</p>}
+      <table>
+        <caption class="for-the-ear">Quantity step by step, {unit === 'each' ? 'each' : unit}</caption>
+        <tbody>
+          {places.map((place) => (
+            <Fragment>
+              <tr>
+                <th scope="row">{place.name}</th>
+                <td class="number">
+                  <AmountCell amount={place.gross} />
+                </td>
+                <td class="unit">{unit}</td>
+              </tr>
+              {place.adjustments.map((adjustment) => (
+                <tr class="step">
+                  <th scope="row">
+                    {adjustment.what} <span class="why">{adjustment.why}</span>
+                  </th>
+                  <td class="number">
+                    <AmountCell amount={adjustment.amount} />
+                  </td>
+                  <td class="unit">{unit}</td>
+                </tr>
+              ))}
+            </Fragment>
+          ))}
+          {!single && (
+            <tr class="sum">
+              <th scope="row">Net</th>
+              <td class="number">
+                <AmountCell amount={net} />
+              </td>
+              <td class="unit">{unit}</td>
+            </tr>
+          )}
+          {factors.map((factor) => (
+            <tr class="step">
+              <th scope="row">
+                Times <span class="why">{factor.why}</span>
+              </th>
+              <td class="number">
+                <AmountCell amount={factor.times} />
+              </td>
+              <td class="unit">×</td>
+            </tr>
+          ))}
+          <tr class="step">
+            <th scope="row">
+              Waste <span class="why">{waste.why}</span>
+            </th>
+            <td class="number">
+              <AmountCell amount={waste.percent} />
+            </td>
+            <td class="unit">%</td>
+          </tr>
+          <tr class="sum">
+            <th scope="row">Needed here</th>
+            <td class="number">
+              <AmountCell amount={required} />
+            </td>
+            <td class="unit">{unit}</td>
+          </tr>
+        </tbody>
+      </table>
+      {layout && (
+        <p>
+          Laid out in {counted(layout.courses, 'course')}: the first {printLength(layout.firstCourse)} wide, the last{' '}
+          {printLength(layout.lastCourse)}. Pieces:{' '}
+          {layout.stock.map(({ count, length }) => `${count} × ${printLength(length)}`).join(', ')}.
+        </p>
+      )}
+      {order && (
+        <p>
+          The house orders {orderText(order)} for {counted(order.shares.length, 'place')}, and the cost is shared by
+          what each needs.
+        </p>
+      )}
+      <p class="rule">
+        <strong>Rule.</strong> {rule} <span class="why">Source: {source}.</span>
+      </p>
+    </div>
+  );
+}

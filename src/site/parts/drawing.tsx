@@ -1,0 +1,46 @@
+import { h } from 'preact';
+import type { VNode } from 'preact';
+import type { BookOption } from '../../book/index.js';
+import type { Drawing } from '../../draw/index.js';
+import { numberText } from '../../svg/index.js';
+import type { SvgNode } from '../../svg/index.js';
+import { swatchPath, swatchSizes } from '../drawings.js';
+import { useLink } from '../sheet-context.js';
+
+/** A drawing near its scale, in a region that scrolls when the screen is narrower than the lettering can bear. */
+export function DrawingFigure({ drawing }: { drawing: Drawing }): VNode {
+  const { id, title, width, svg } = drawing;
+  return (
+    <figure class="drawing" id={id} style={`flex:1 1 ${numberText(width)}in;max-width:${numberText(width * 1.12)}in`}>
+      <div class="scroll" role="region" aria-label={`Drawing: ${title}`} tabIndex={0}>
+        <Svg node={svg} style={`min-width:${numberText(width * 0.95)}in`} />
+      </div>
+    </figure>
+  );
+}
+
+/** A drawn sample of an option. Its name stands beside it wherever it is shown, so the picture needs none. */
+export function Swatch({ option, size = 'card' }: { option: BookOption; size?: 'card' | 'small' | 'large' }): VNode {
+  const link = useLink();
+  const file = size === 'small' ? 'small' : 'large';
+  return (
+    <span class={`swatch swatch-${size}`}>
+      <img src={link(swatchPath(option, file))} alt="" {...swatchSizes[file]} />
+    </span>
+  );
+}
+
+/** SVG data as elements of the page; text in it is escaped like all text. */
+function Svg({ node, style }: { node: SvgNode; style?: string }): VNode<object> {
+  return h<object>(
+    node.name,
+    { ...shortNumbers(node.attributes), ...(style !== undefined && { style }) },
+    node.children.map((child) => (typeof child === 'string' ? child : <Svg node={child} />)),
+  );
+}
+
+function shortNumbers(attributes: SvgNode['attributes']): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(attributes).map(([name, value]) => [name, typeof value === 'number' ? numberText(value) : value]),
+  );
+}

@@ -1,0 +1,75 @@
+import type { VNode } from 'preact';
+import {
+  printAmount,
+  printAreaMetric,
+  printDay,
+  printLength,
+  printMetric,
+  printMoney,
+  printMoneyChange,
+} from '../../units/index.js';
+import type { Area, Cents, IsoDate, Length } from '../../units/index.js';
+import { useView } from '../sheet-context.js';
+
+/** Money in running text: `$1,240` or `$7.40`. */
+export function Money({ cents }: { cents: Cents }): VNode {
+  return <span class="figure">{printMoney(cents)}</span>;
+}
+
+/** What a choice changes, in running text: `+$1,240`. */
+export function Change({ cents }: { cents: Cents }): VNode {
+  return <span class="figure">{printMoneyChange(cents)}</span>;
+}
+
+/** Money in a column: always with cents, so that points stand under each other. A bare zero is a dash. */
+export function MoneyCell({ cents, change = false }: { cents: Cents; change?: boolean }): VNode {
+  if (cents === 0) return <Aligned text="–" digits={2} quiet />;
+  return <Aligned text={change ? printMoneyChange(cents, 'always') : printMoney(cents, 'always')} digits={2} />;
+}
+
+/** A quantity in a column, one digit after the point at most. */
+export function AmountCell({ amount, digits = 1 }: { amount: number; digits?: number }): VNode {
+  return <Aligned text={printAmount(amount, digits)} digits={digits} />;
+}
+
+/** A number whose point stands under the points above it: what follows the point has a fixed width. */
+export function Aligned({ text, digits, quiet = false }: { text: string; digits: number; quiet?: boolean }): VNode {
+  const at = text.indexOf('.');
+  const whole = at < 0 ? text : text.slice(0, at);
+  const part = at < 0 ? '' : text.slice(at);
+  return (
+    <span class={quiet ? 'figure quiet' : 'figure'}>
+      {whole}
+      {digits > 0 && <span class={`part part-${digits}`}>{part}</span>}
+    </span>
+  );
+}
+
+/** Feet and inches, with metric beside where the house asks for it. */
+export function Len({ length }: { length: Length }): VNode {
+  const { metric } = useView().book.house;
+  return (
+    <span class="figure">
+      {printLength(length)}
+      {metric === 'beside' && <span class="metric"> {printMetric(length)}</span>}
+    </span>
+  );
+}
+
+export function AreaText({ area }: { area: Area }): VNode {
+  const { metric } = useView().book.house;
+  return (
+    <span class="figure">
+      {printAmount(area, 1)} sq ft
+      {metric === 'beside' && <span class="metric"> {printAreaMetric(area)}</span>}
+    </span>
+  );
+}
+
+export function Day({ day }: { day: IsoDate }): VNode {
+  return (
+    <time class="figure" dateTime={day}>
+      {printDay(day)}
+    </time>
+  );
+}

@@ -1,0 +1,60 @@
+import type { ComponentChildren, VNode } from 'preact';
+import type { BookOption, BookRoom, BookSelection } from '../../book/index.js';
+import { optionPath, recordPath, roomPath, selectionPath } from '../paths.js';
+import { useLink } from '../sheet-context.js';
+
+/** A link to a page of the book, by its path in the book. */
+export function PageLink({
+  to,
+  class: className,
+  children,
+}: {
+  to: string;
+  class?: string;
+  children: ComponentChildren;
+}): VNode {
+  const link = useLink();
+  return (
+    <a href={link(to)} class={className}>
+      {children}
+    </a>
+  );
+}
+
+export function RoomLink({ room }: { room: Pick<BookRoom, 'slug' | 'number' | 'name'> }): VNode {
+  return (
+    <PageLink to={roomPath(room)}>
+      <span class="mark">{room.number}</span> {room.name}
+    </PageLink>
+  );
+}
+
+export function OptionLink({ option }: { option: BookOption }): VNode {
+  return <PageLink to={optionPath(option)}>{option.name}</PageLink>;
+}
+
+export function SelectionLink({
+  selection,
+  children,
+}: {
+  selection: BookSelection;
+  children: ComponentChildren;
+}): VNode {
+  return <PageLink to={selectionPath(selection)}>{children}</PageLink>;
+}
+
+export function RecordLink({
+  source,
+  line,
+  children,
+}: {
+  source: string;
+  line?: number;
+  children?: ComponentChildren;
+}): VNode {
+  return (
+    <PageLink to={recordPath(source, line)} class="record-link">
+      {children ?? (line === undefined ? source : `${source}, line ${line}`)}
+    </PageLink>
+  );
+}

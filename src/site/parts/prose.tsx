@@ -1,0 +1,13 @@
+import type { VNode } from 'preact';
+import { phraseHtml, proseHtml } from '../prose.js';
+
+/** A record's body. markdown-it has escaped it: raw HTML in it is shown as text. */
+export function Prose({ text }: { text: string }): VNode | null {
+  if (text.trim() === '') return null;
+  return <div class="prose" dangerouslySetInnerHTML={{ __html: proseHtml(text) }} />;
+}
+
+/** A record's one-line text, such as a note. */
+export function Phrase({ text }: { text: string }): VNode {
+  return <span dangerouslySetInnerHTML={{ __html: phraseHtml(text) }} />;
+}

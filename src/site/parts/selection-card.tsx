@@ -1,0 +1,133 @@
+import type { VNode } from 'preact';
+import type { BookSelection } from '../../book/index.js';
+import { printAmount, printMoney, printMoneyChange } from '../../units/index.js';
+import { anchorOf, pagePaths, selectionAnchor } from '../paths.js';
+import { useView } from '../sheet-context.js';
+import { Alternatives } from './alternatives.js';
+import { Arithmetic, quantityText } from './arithmetic.js';
+import { CostTable } from './cost-table.js';
+import { Swatch } from './drawing.js';
+import { Facts } from './facts.js';
+import { Day } from './figures.js';
+import { OptionLink, PageLink, RecordLink } from './link.js';
+import { Phrase } from './prose.js';
+import { StateMark } from './state-mark.js';
+import { shownState, slackWords } from './words.js';
+
+/** One choice of a room: what is decided, what it costs, where the figures come from, or what is still to decide. */
+export function SelectionCard({ selection }: { selection: BookSelection }): VNode {
+  const view = useView();
+  const category = view.category(selection.category);
+  const option = view.option(selection.category, selection.counted);
+  const open = selection.state === 'open';
+  const anchor = selectionAnchor(selection);
+  return (
+    <article class={`choice choice-${shownState(selection)}`} id={anchor} aria-labelledby={`${anchor}-title`}>
+      <header class="choice-head">
+        <h3 id={`${anchor}-title`}>
+          {selection.placeText} <span class="choice-kind">{category?.name ?? selection.category}</span>
+        </h3>
+        <StateMark selection={selection} />
+      </header>
+      {selection.note !== undefined && (
+        <p class="note">
+          <Phrase text={selection.note} />
+        </p>
+      )}
+      {!open && option && (
+        <div class="choice-body">
+          <Swatch option={option} />
+          <div class="choice-option">
+            <p class="choice-name">
+              <OptionLink option={option} />
+            </p>
+            <p class="maker">
+              {option.maker} {option.model}
+            </p>
+            <p>{option.summary}</p>
+          </div>
+          <ChoiceFacts selection={selection} />
+        </div>
+      )}
+      {selection.state === 'none' && <p class="choice-none">Nothing is wanted here, and that was decided.</p>}
+      {open && (
+        <>
+          <p class="choice-due">
+            Decide by <Day day={selection.decision.by} />: {slackWords(selection.decision.slack)}.{' '}
+            {selection.decision.reason}.
+            {selection.decision.pushes > 0 &&
+              ` Decided today, it would move ${selection.decision.milestoneName} by ${selection.decision.pushes} working days.`}
+          </p>
+          <Alternatives selection={selection} />
+          <p class="choice-counted">
+            {option
+              ? `Until it is decided the totals count the standard, ${option.name}.`
+              : 'Until it is decided the totals count nothing here.'}
+            {selection.allowance !== undefined && <AllowanceWords selection={selection} />}
+          </p>
+        </>
+      )}
+      {option && selection.takeoff.length > 0 && (
+        <details>
+          <summary>{open ? 'Quantity and cost of the standard' : 'How quantity and cost come about'}</summary>
+          <div class="workings">
+            <Arithmetic option={option.id} takeoff={selection.takeoff} />
+            <CostTable cost={selection.cost} id={anchorOf('cost', selection.id)} />
+          </div>
+        </details>
+      )}
+      {!open && selection.alternatives.length > 1 && (
+        <details>
+          <summary>What else was considered</summary>
+          <Alternatives selection={selection} />
+        </details>
+      )}
+      <p class="choice-source">
+        <RecordLink source={selection.source} line={selection.line} />
+      </p>
+    </article>
+  );
+}
+
+function ChoiceFacts({ selection }: { selection: BookSelection }): VNode {
+  const { change, cost, takeoff, pounds, chosenOn, chosenBy, allowance, standard, supply, decision, state } = selection;
+  return (
+    <Facts
+      class="choice-facts"
+      facts={[
+        takeoff.length > 0 && {
+          label: 'Quantity',
+          value: takeoff.map((part) => quantityText(part.required, part.unit)).join(' + '),
+        },
+        {
+          label: supply === 'owner-furnished' ? 'Cost, owner-furnished' : 'Cost in place',
+          value: printMoney(cost.total),
+        },
+        standard !== undefined && {
+          label: 'Against the standard',
+          value: change === 0 ? 'no change' : printMoneyChange(change),
+        },
+        standard === undefined && change !== 0 && { label: 'Changes the contract by', value: printMoneyChange(change) },
+        allowance !== undefined && { label: 'Allowance', value: <AllowanceLink id={allowance} /> },
+        pounds !== undefined && { label: 'Weight in place', value: `${printAmount(pounds, 0)} lb` },
+        chosenOn !== undefined && { label: 'Chosen', value: <Day day={chosenOn} /> },
+        chosenBy !== undefined && { label: 'Chosen by', value: chosenBy },
+        state === 'chosen' && { label: 'Order by', value: <Day day={decision.orderBy} /> },
+      ]}
+    />
+  );
+}
+
+function AllowanceLink({ id }: { id: string }): VNode {
+  return <PageLink to={`${pagePaths.money}#${anchorOf('allowance', id)}`}>{useView().allowanceName(id)}</PageLink>;
+}
+
+function AllowanceWords({ selection }: { selection: BookSelection }): VNode | null {
+  if (selection.allowance === undefined) return null;
+  return (
+    <>
+      {' '}
+      It draws on the allowance <AllowanceLink id={selection.allowance} />.
+    </>
+  );
+}

@@ -1,0 +1,45 @@
+import type { BookOption, BookRoom, BookSelection } from '../book/index.js';
+
+/** Where things are in the book. One function for each kind of thing, so that a link cannot be mistyped. */
+export const pagePaths = {
+  start: 'index.html',
+  rooms: 'rooms.html',
+  options: 'options.html',
+  finishSchedule: 'finish-schedule.html',
+  openings: 'openings.html',
+  quantities: 'quantities.html',
+  orders: 'orders.html',
+  money: 'money.html',
+  calendar: 'calendar.html',
+  records: 'records.html',
+  numbers: 'about-the-numbers.html',
+  search: 'search.html',
+} as const;
+
+export function roomPath(room: Pick<BookRoom, 'slug'> | string): string {
+  return `rooms/${typeof room === 'string' ? room : room.slug}.html`;
+}
+
+export function optionPath(option: Pick<BookOption, 'category' | 'slug'>): string {
+  return `options/${option.category}/${option.slug}.html`;
+}
+
+/** Anchor of a selection on its room's page. Ids hold slugs, marks and slashes; `_` is in none of them. */
+export function selectionAnchor(selection: Pick<BookSelection, 'id' | 'room'>): string {
+  return anchorOf('choice', selection.id.slice(selection.room.length + 1));
+}
+
+export function selectionPath(selection: Pick<BookSelection, 'id' | 'room'>): string {
+  return `${roomPath(selection.room)}#${selectionAnchor(selection)}`;
+}
+
+/** `content/rooms/study.md` is shown at `records/rooms/study.html`. */
+export function recordPath(source: string, line?: number): string {
+  const path = `records/${source.replace(/^content\//, '').replace(/\.md$/, '')}.html`;
+  return line === undefined ? path : `${path}#L${line}`;
+}
+
+/** An id that is valid in HTML: a letter first, then letters, digits, `-` and `_`. */
+export function anchorOf(kind: string, name: string): string {
+  return `${kind}-${name.replaceAll('/', '_').replace(/[^A-Za-z0-9_-]/g, '-')}`;
+}

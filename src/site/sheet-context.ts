@@ -1,0 +1,33 @@
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
+import { relativeLink } from './page.js';
+import type { View } from './view.js';
+
+/** What every part of a page may ask for without being handed it. */
+export interface SheetContext {
+  readonly view: View;
+  /** Path of the page in the book's folder. */
+  readonly path: string;
+  /** Coloured HTML of a record's text, escaped. */
+  readonly highlight: (language: string, text: string) => string;
+}
+
+const Context = createContext<SheetContext | undefined>(undefined);
+
+export const SheetProvider = Context.Provider;
+
+export function useSheet(): SheetContext {
+  const context = useContext(Context);
+  if (!context) throw new Error('a part of a page was rendered outside a page');
+  return context;
+}
+
+export function useView(): View {
+  return useSheet().view;
+}
+
+/** Turns a path in the book into a link that works from this page. */
+export function useLink(): (to: string) => string {
+  const { path } = useSheet();
+  return (to) => relativeLink(path, to);
+}

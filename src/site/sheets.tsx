@@ -1,0 +1,76 @@
+import type { Page } from './page.js';
+import { checkPath } from './page.js';
+import type { ChapterId } from './chapters.js';
+import { chapters } from './chapters.js';
+import { CalendarPage } from './pages/calendar.js';
+import { FinishSchedulePage } from './pages/finish-schedule.js';
+import { MoneyPage } from './pages/money.js';
+import { NumbersPage } from './pages/numbers.js';
+import { OpeningsPage } from './pages/openings.js';
+import { OptionPage } from './pages/option.js';
+import { OptionsPage } from './pages/options.js';
+import { OrdersPage } from './pages/orders.js';
+import { QuantitiesPage } from './pages/quantities.js';
+import { RecordPage } from './pages/record.js';
+import { RecordsPage } from './pages/records.js';
+import { RoomPage } from './pages/room.js';
+import { RoomsPage } from './pages/rooms.js';
+import { SearchPage } from './pages/search.js';
+import { StartPage } from './pages/start.js';
+import { optionPath, recordPath, roomPath } from './paths.js';
+import type { View } from './view.js';
+
+/** Every page of the book, in the order of the set. */
+export function allSheets(view: View): readonly Page[] {
+  const { rooms, options, sources } = view.book;
+  const pages: Page[] = [
+    ...chapters.map((chapter) => ({
+      path: chapter.path,
+      sheet: chapter.sheet,
+      title: chapter.title,
+      chapter: chapter.id,
+      content: chapterContent[chapter.id],
+      ...(chapter.id === 'search' && {
+        scripts: ['assets/minisearch.js', 'assets/search-index.js', 'assets/search.js'],
+      }),
+    })),
+    ...rooms.map((room) => ({
+      path: roomPath(room),
+      sheet: `A-${room.number}`,
+      title: room.name,
+      chapter: 'rooms' as const,
+      content: () => <RoomPage room={room} />,
+    })),
+    ...options.map((option, index) => ({
+      path: optionPath(option),
+      sheet: `A-2.${index + 1}`,
+      title: option.name,
+      chapter: 'options' as const,
+      content: () => <OptionPage option={option} />,
+    })),
+    ...sources.map((source, index) => ({
+      path: recordPath(source.path),
+      sheet: `R-1.${index + 1}`,
+      title: source.path,
+      chapter: 'records' as const,
+      content: () => <RecordPage source={source} />,
+    })),
+  ];
+  pages.forEach((page) => checkPath(page.path));
+  return pages;
+}
+
+const chapterContent: Readonly<Record<ChapterId, Page['content']>> = {
+  start: () => <StartPage />,
+  rooms: () => <RoomsPage />,
+  options: () => <OptionsPage />,
+  'finish-schedule': () => <FinishSchedulePage />,
+  openings: () => <OpeningsPage />,
+  quantities: () => <QuantitiesPage />,
+  orders: () => <OrdersPage />,
+  money: () => <MoneyPage />,
+  calendar: () => <CalendarPage />,
+  records: () => <RecordsPage />,
+  numbers: () => <NumbersPage />,
+  search: () => <SearchPage />,
+};
