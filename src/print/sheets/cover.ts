@@ -1,0 +1,46 @@
+import type { BookRoom } from '../../book/index.js';
+import { printDay } from '../../units/index.js';
+import { coverDrawing } from '../drawings.js';
+import type { PrintDrawing } from '../drawings.js';
+import { readProse } from '../prose.js';
+import type { Block } from '../prose.js';
+import type { LookUp } from './look-up.js';
+
+export interface Cover {
+  readonly house: string;
+  readonly number: string;
+  readonly place: string;
+  readonly day: string;
+  readonly standing: string;
+  readonly people: readonly { readonly role: string; readonly name: string; readonly contact: string }[];
+  readonly drawing: PrintDrawing | null;
+  readonly body: readonly Block[];
+}
+
+export function makeCover(look: LookUp): Cover {
+  const { house, on, rooms } = look.book;
+  const room = greatestRoom(rooms);
+  return {
+    house: house.name,
+    number: house.number,
+    place: house.place,
+    day: printDay(on),
+    standing,
+    people: house.people.map(({ role, name, contact }) => ({ role: capitalise(role), name, contact: contact ?? '' })),
+    drawing: room ? coverDrawing(room, look) : null,
+    body: readProse(house.body),
+  };
+}
+
+/** What every sheet says of its standing: a book made from records alone is nobody's agreement. */
+export const standing = 'Not issued';
+
+/** The room people would know the house by: the living room, else the one with the largest floor. */
+function greatestRoom(rooms: readonly BookRoom[]): BookRoom | undefined {
+  const living = rooms.filter(({ use }) => use === 'living');
+  return [...(living.length > 0 ? living : rooms)].sort((a, b) => b.measure.floor.gross - a.measure.floor.gross)[0];
+}
+
+function capitalise(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

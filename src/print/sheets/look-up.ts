@@ -1,0 +1,46 @@
+import type { Book, BookCategory, BookOption, BookRoom, BookSelection } from '../../book/index.js';
+
+/** Finds what the Book's ids point to. Names of what is missing fall back to the id, so that a page is never lost. */
+export interface LookUp {
+  readonly book: Book;
+  option(category: string, slug: string | undefined): BookOption | undefined;
+  category(slug: string): BookCategory | undefined;
+  selection(id: string): BookSelection | undefined;
+  selectionsOf(room: BookRoom): readonly BookSelection[];
+  roomName(slug: string): string;
+  /** `101 Great room`. */
+  roomTitle(slug: string): string;
+  categoryName(slug: string): string;
+  tradeName(slug: string): string;
+  levelName(id: string): string;
+  milestoneName(id: string): string;
+  allowanceName(id: string): string;
+}
+
+export function lookUp(book: Book): LookUp {
+  const options = new Map(book.options.map((option) => [option.id, option]));
+  const categories = new Map(book.categories.map((category) => [category.slug, category]));
+  const selections = new Map(book.selections.map((selection) => [selection.id, selection]));
+  const rooms = new Map(book.rooms.map((room) => [room.slug, room]));
+  const trades = new Map(book.trades.map((trade) => [trade.slug, trade.name]));
+  const levels = new Map(book.levels.map((level) => [level.id, level.name]));
+  const milestones = new Map(book.calendar.milestones.map((milestone) => [milestone.id, milestone.name]));
+  const allowances = new Map(book.money.allowances.map((allowance) => [allowance.id, allowance.name]));
+  return {
+    book,
+    option: (category, slug) => (slug === undefined ? undefined : options.get(`${category}/${slug}`)),
+    category: (slug) => categories.get(slug),
+    selection: (id) => selections.get(id),
+    selectionsOf: (room) => room.selections.flatMap((id) => selections.get(id) ?? []),
+    roomName: (slug) => rooms.get(slug)?.name ?? (slug === 'outside' ? 'Outside' : slug),
+    roomTitle: (slug) => {
+      const room = rooms.get(slug);
+      return room ? `${room.number} ${room.name}` : slug;
+    },
+    categoryName: (slug) => categories.get(slug)?.name ?? slug,
+    tradeName: (slug) => trades.get(slug) ?? slug,
+    levelName: (id) => levels.get(id) ?? id,
+    milestoneName: (id) => milestones.get(id) ?? id,
+    allowanceName: (id) => allowances.get(id) ?? id,
+  };
+}

@@ -1,0 +1,48 @@
+import { printDay, printPercent } from '../../units/index.js';
+import type { StateMark } from './state.js';
+import type { LookUp } from './look-up.js';
+
+/** Half a page that says how the book is meant. */
+export interface Reading {
+  readonly states: readonly { readonly sign: StateMark['sign']; readonly word: string; readonly text: string }[];
+  readonly rules: readonly { readonly term: string; readonly text: string }[];
+}
+
+export function makeReading(look: LookUp): Reading {
+  const { on, money } = look.book;
+  const returns = money.creditMarkup ? 'and the mark-up returns with it' : 'without mark-up';
+  return {
+    states: [
+      { sign: 'open', word: 'Open', text: 'not decided; the options considered are listed with the room' },
+      { sign: 'chosen', word: 'Chosen', text: 'decided, and counted in every total' },
+      { sign: 'ordered', word: 'Ordered', text: 'bought; to change it is a change order' },
+      { sign: 'installed', word: 'Installed', text: 'in place' },
+      { sign: 'none', word: 'None', text: 'deliberately nothing here' },
+    ],
+    rules: [
+      { term: 'Day', text: `All states, totals and days left are as of ${printDay(on)}.` },
+      {
+        term: 'Change',
+        text: `What a choice adds to (+) or takes from (−) the contract sum, against what the contract holds for that place. What goes over carries ${printPercent(money.overageMarkup)} mark-up; of what is saved ${printPercent(money.creditReturns)} returns to the owner, ${returns}.`,
+      },
+      {
+        term: 'Allowance',
+        text: 'A sum in the contract for things not chosen when it was signed. It says what it covers. It moves the total when it is overrun, or when everything on it is decided.',
+      },
+      {
+        term: 'Quantity',
+        text: 'Net, measured from the recorded dimensions by the rule of the trade. Waste and whole packs are in the order list. For budget: the installer confirms.',
+      },
+      {
+        term: 'Tax',
+        text: `${printPercent(money.tax.rate)} on ${listText(money.tax.on)}. Rounding: ${money.rounding}.`,
+      },
+      { term: 'Swatch', text: 'A drawing, for telling things apart. The sample on site decides, not the page.' },
+      { term: 'Precedence', text: 'A note with a selection comes before the general text of its product.' },
+    ],
+  };
+}
+
+export function listText(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}

@@ -1,0 +1,112 @@
+import type { BookRoom } from '../../book/index.js';
+import { printArea, printAreaMetric, printLength, printMetric, printMoneyChange } from '../../units/index.js';
+import type { Area, Length } from '../../units/index.js';
+import { elevationDrawings, planDrawing } from '../drawings.js';
+import type { PrintDrawing } from '../drawings.js';
+import { readProse } from '../prose.js';
+import type { Block } from '../prose.js';
+import type { LookUp } from './look-up.js';
+import { shorten } from '../shorten.js';
+import { openChoice, selectionRow } from './selection-row.js';
+import type { OpenChoice, SelectionRow } from './selection-row.js';
+
+export interface RoomSheet {
+  readonly slug: string;
+  readonly number: string;
+  readonly name: string;
+  /** Number and name, short enough for the title block. */
+  readonly sheet: string;
+  readonly level: string;
+  /** In the columns they are set in. */
+  readonly facts: readonly (readonly Fact[])[];
+  readonly body: readonly Block[];
+  readonly plan: PrintDrawing;
+  /** Is there room for the facts beside the plan? */
+  readonly besidePlan: boolean;
+  readonly elevations: readonly PrintDrawing[];
+  readonly selections: readonly SelectionRow[];
+  readonly notes: readonly { readonly key: string; readonly place: string; readonly text: string }[];
+  readonly open: readonly OpenChoice[];
+  readonly summary: string;
+  /** Middle of the names of the room's initials fields: a slug, because a field's name may hold no full stop. */
+  readonly initials: string;
+}
+
+export interface Fact {
+  readonly label: string;
+  readonly text: string;
+  /** Metric, where the house asks for it. */
+  readonly beside: string;
+}
+
+export function roomSheet(room: BookRoom, look: LookUp): RoomSheet {
+  const selections = look.selectionsOf(room);
+  const noted = selections.filter(({ note }) => note !== undefined);
+  const keys = new Map(noted.map(({ id }, index) => [id, String(index + 1)]));
+  const { plan, isBeside } = planDrawing(room, look);
+  const elevations = elevationDrawings(room, look);
+  const facts = roomFacts(room, look);
+  return {
+    slug: room.slug,
+    number: room.number,
+    name: room.name,
+    sheet: shorten(`${room.number} ${room.name}`, 44),
+    level: look.levelName(room.level),
+    facts: isBeside ? [facts] : inColumns(facts),
+    body: readProse(room.body),
+    plan,
+    besidePlan: isBeside,
+    elevations,
+    selections: selections.map((selection) => selectionRow(selection, look, keys.get(selection.id) ?? '')),
+    notes: noted.map(({ id, placeText, note }) => ({ key: keys.get(id) ?? '', place: placeText, text: note ?? '' })),
+    open: selections.filter(({ state }) => state === 'open').map((selection) => openChoice(selection, look)),
+    summary: summaryText(room, selections.length),
+    initials: room.slug,
+  };
+}
+
+function roomFacts(room: BookRoom, look: LookUp): readonly Fact[] {
+  const { measure } = room;
+  const metric = look.book.house.metric === 'beside';
+  const area = (label: string, value: Area): Fact => ({
+    label,
+    text: printArea(value),
+    beside: metric ? printAreaMetric(value) : '',
+  });
+  const length = (label: string, value: Length): Fact => ({
+    label,
+    text: printLength(value),
+    beside: metric ? printMetric(value) : '',
+  });
+  const level = measure.lowest === measure.highest;
+  const walls = measure.walls.filter(({ openTo }) => openTo === undefined);
+  const net = walls.reduce((sum, wall) => sum + wall.net, 0) as Area;
+  return [
+    area('Floor', measure.floor.net),
+    area(level ? 'Ceiling' : 'Ceiling, on the slope', measure.ceiling.net),
+    area('Walls less openings', net),
+    length('Wall run', measure.wallRun),
+    ...(level
+      ? [length('Ceiling height', measure.highest)]
+      : [length('Height, lowest', measure.lowest), length('Height, highest', measure.highest)]),
+    ...measure.features.flatMap((feature) =>
+      feature.facts
+        .slice(0, 2)
+        .map(({ label, text }) => ({ label: `${feature.name}: ${label.toLowerCase()}`, text, beside: '' })),
+    ),
+  ];
+}
+
+function inColumns(facts: readonly Fact[]): readonly (readonly Fact[])[] {
+  const half = Math.ceil(facts.length / 2);
+  return [facts.slice(0, half), facts.slice(half)].filter((column) => column.length > 0);
+}
+
+function summaryText(room: BookRoom, count: number): string {
+  const choices = count === 0 ? 'No selections' : count === 1 ? '1 selection' : `${count} selections`;
+  if (count === 0) return choices;
+  const open = room.open === 0 ? 'none open' : `${room.open} open`;
+  const change =
+    room.change === 0 ? 'no change to the contract' : `${printMoneyChange(room.change)} against the contract`;
+  return `${choices}, ${open}, ${change}`;
+}

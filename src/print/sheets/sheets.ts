@@ -1,0 +1,110 @@
+import type { Book } from '../../book/index.js';
+import { printDay, printMoneyChange } from '../../units/index.js';
+import { swatchSvg } from '../drawings.js';
+import { makeCover, standing } from './cover.js';
+import type { Cover } from './cover.js';
+import { makeDecisions } from './decisions.js';
+import type { DecisionSheet } from './decisions.js';
+import { printArea } from '../../units/index.js';
+import { makeFinishSchedule } from './finish-schedule.js';
+import type { FinishSchedule } from './finish-schedule.js';
+import { lookUp } from './look-up.js';
+import type { LookUp } from './look-up.js';
+import { makeMoney } from './money.js';
+import type { MoneySheet } from './money.js';
+import { makeOpeningSchedule } from './opening-schedule.js';
+import type { OpeningSchedule } from './opening-schedule.js';
+import { makeOrders } from './orders.js';
+import type { TradeOrders } from './orders.js';
+import { makeReading } from './reading.js';
+import type { Reading } from './reading.js';
+import { roomSheet } from './room.js';
+import type { RoomSheet } from './room.js';
+import { shorten } from '../shorten.js';
+import { makeSignOff } from './sign-off.js';
+import type { SignOff } from './sign-off.js';
+
+/** All that the printed book says. Everything is text, so the page layout does no arithmetic. */
+export interface Sheets {
+  readonly document: DocumentFacts;
+  /** The running title block at the foot of each sheet. */
+  readonly foot: { readonly house: string; readonly job: string; readonly standing: string; readonly day: string };
+  readonly cover: Cover;
+  readonly reading: Reading;
+  readonly register: readonly RegisterRow[];
+  readonly rooms: readonly RoomSheet[];
+  readonly finishes: FinishSchedule;
+  readonly openings: OpeningSchedule;
+  readonly money: MoneySheet;
+  readonly decisions: DecisionSheet;
+  readonly orders: readonly TradeOrders[];
+  readonly signOff: SignOff;
+  /** SVG text by option id. */
+  readonly swatches: Readonly<Record<string, string>>;
+}
+
+export interface DocumentFacts {
+  readonly title: string;
+  readonly author: string;
+  readonly subject: string;
+  readonly keywords: readonly string[];
+  /** The Book's day: the only date in the file. */
+  readonly day: { readonly year: number; readonly month: number; readonly day: number };
+}
+
+/** A line of the list of rooms. */
+export interface RegisterRow {
+  readonly slug: string;
+  readonly number: string;
+  readonly name: string;
+  readonly level: string;
+  readonly floor: string;
+  readonly selections: string;
+  readonly open: string;
+  readonly change: string;
+}
+
+export function makeSheets(book: Book): Sheets {
+  const look = lookUp(book);
+  const { house, on } = book;
+  return {
+    document: documentFacts(book),
+    foot: { house: shorten(house.name, 26), job: shorten(house.number, 12), standing, day: printDay(on) },
+    cover: makeCover(look),
+    reading: makeReading(look),
+    register: register(look),
+    rooms: book.rooms.map((room) => roomSheet(room, look)),
+    finishes: makeFinishSchedule(look),
+    openings: makeOpeningSchedule(look),
+    money: makeMoney(look),
+    decisions: makeDecisions(look),
+    orders: makeOrders(look),
+    signOff: makeSignOff(look),
+    swatches: Object.fromEntries(book.options.map((option) => [option.id, swatchSvg(option)])),
+  };
+}
+
+function documentFacts({ house, on }: Book): DocumentFacts {
+  const [year = 0, month = 0, day = 0] = on.split('-').map(Number);
+  const builder = house.people.find(({ role }) => role === 'builder');
+  return {
+    title: `${house.name}: selections and specification book`,
+    author: builder?.name ?? 'The builder',
+    subject: `Job ${house.number}, ${house.place}, as of ${printDay(on)}, ${standing.toLowerCase()}`,
+    keywords: ['selections', 'finish schedule', 'allowances', house.name, `job ${house.number}`],
+    day: { year, month, day },
+  };
+}
+
+function register(look: LookUp): readonly RegisterRow[] {
+  return look.book.rooms.map((room) => ({
+    slug: room.slug,
+    number: room.number,
+    name: room.name,
+    level: look.levelName(room.level),
+    floor: printArea(room.measure.floor.net),
+    selections: String(room.selections.length),
+    open: room.open === 0 ? '–' : String(room.open),
+    change: room.change === 0 ? '–' : printMoneyChange(room.change),
+  }));
+}

@@ -1,0 +1,33 @@
+import { printDay, printMoney } from '../../units/index.js';
+import type { LookUp } from './look-up.js';
+import { changeText } from './money.js';
+
+export interface SignOff {
+  readonly statement: readonly string[];
+  readonly figures: readonly { readonly label: string; readonly text: string }[];
+  readonly parties: readonly { readonly key: 'owner' | 'builder'; readonly role: string; readonly name: string }[];
+}
+
+export function makeSignOff(look: LookUp): SignOff {
+  const { house, on, money, selections } = look.book;
+  const open = selections.filter(({ state }) => state === 'open').length;
+  const nameOf = (role: string): string => house.people.find((person) => person.role === role)?.name ?? '';
+  return {
+    statement: [
+      `The owner and the builder have read the sheets of this book for ${house.name}, job ${house.number}, as of ${printDay(on)}, and have set their initials to each room.`,
+      'What is marked chosen is agreed at the change of price printed beside it. What is marked open is not agreed: it stays under its allowance or the contract standard until it is decided, and the day it must be decided by is printed with it.',
+      'This copy is not an issued version. It becomes an agreement only when it is issued with a number and signed.',
+    ],
+    figures: [
+      { label: 'Selections', text: String(selections.length) },
+      { label: 'Still open', text: String(open) },
+      { label: 'Contract sum', text: printMoney(money.contractSum, 'always') },
+      { label: 'Choices made so far', text: changeText((money.today - money.contractSum) as typeof money.today) },
+      { label: 'Total today', text: printMoney(money.today, 'always') },
+    ],
+    parties: [
+      { key: 'owner', role: 'Owner', name: nameOf('owner') },
+      { key: 'builder', role: 'Builder', name: nameOf('builder') },
+    ],
+  };
+}

@@ -1,0 +1,43 @@
+import { fileURLToPath } from 'node:url';
+import { join } from 'node:path';
+import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import { bookFonts } from './fonts.js';
+import type { Sheets } from './sheets/index.js';
+
+/** A box of the page that becomes a form field. Points; y runs down from the top of the page. */
+export interface PlacedField {
+  readonly name: string;
+  readonly kind: 'text' | 'signature';
+  /** What the field is for, in words. */
+  readonly says: string;
+  /** From 1. */
+  readonly page: number;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+const workspace = fileURLToPath(new URL('./typst/', import.meta.url));
+
+let compiler: NodeCompiler | undefined;
+
+/** Lays the sheets out as a tagged PDF (PDF/UA-1) and says where the boxes to fill in are. The templates belong to the
+ *  program: when they fail, that is a fault of the program and is thrown. */
+export function typeset(sheets: Sheets): { readonly pdf: Uint8Array; readonly fields: readonly PlacedField[] } {
+  compiler ??= NodeCompiler.create({
+    workspace,
+    fontArgs: [{ fontBlobs: bookFonts().map(({ bytes }) => Buffer.from(bytes)) }],
+  });
+  compiler.mapShadow(join(workspace, 'book.json'), Buffer.from(JSON.stringify(sheets)));
+  const compiled = compiler.compile({ mainFilePath: join(workspace, 'book.typ') });
+  const document = compiled.result;
+  if (!document) {
+    const failure = compiled.takeDiagnostics();
+    throw new Error(`page layout failed: ${JSON.stringify(failure ? compiler.fetchDiagnostics(failure) : [])}`);
+  }
+  const fields = compiler.query(document, { selector: '<field>', field: 'value' }) as readonly PlacedField[];
+  const pdf = compiler.pdf(document, { pdfStandard: 'ua-1' });
+  compiler.evictCache(10);
+  return { pdf, fields };
+}

@@ -1,0 +1,181 @@
+import { PDFDocument } from 'pdf-lib';
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { BookPdf } from '../../src/print/index.js';
+import { makeBookPdf } from '../../src/print/index.js';
+import { makeFixture } from './fixture.js';
+import { putDown } from './tool.js';
+import type { Printed } from './tool.js';
+
+const book = makeFixture();
+let made: BookPdf;
+let printed: Printed;
+
+beforeAll(async () => {
+  made = await makeBookPdf(book);
+  printed = putDown(made.pdf);
+}, 60_000);
+
+describe('the file', () => {
+  it('is sound by qpdf', () => {
+    expect(printed.check()).toContain('No syntax or stream encoding errors found');
+  });
+
+  it('says what it is: title, author, subject, day, Letter, tagged', () => {
+    const info = printed.info();
+    expect(info).toMatch(/^Title: +Quail Ridge: selections and specification book$/m);
+    expect(info).toMatch(/^Author: +Project manager$/m);
+    expect(info).toMatch(/^Subject: +Job 2601, North Fork, Alder County, as of 9 March 2026, not issued$/m);
+    expect(info).toMatch(/^Keywords: .*finish schedule/m);
+    expect(info).toMatch(/^Tagged: +yes$/m);
+    expect(info).toMatch(/^Form: +AcroForm$/m);
+    expect(info).toMatch(/^Page size: +612 x 792 pts \(letter\)$/m);
+    for (const line of ['CreationDate', 'ModDate'])
+      expect(info).toMatch(new RegExp(`^${line}: +Mon Mar +9 00:00:00 2026`, 'm'));
+  });
+
+  it('embeds every font, and none but the two families', () => {
+    const fonts = printed.fonts();
+    expect(fonts.length).toBeGreaterThanOrEqual(4);
+    for (const { name, embedded } of fonts) {
+      expect(name).toMatch(/PublicSans|Spectral/);
+      expect(embedded, name).toBe('yes');
+    }
+  });
+
+  it('carries the Book as JSON', () => {
+    expect(printed.attachments()).toContain('book.json');
+    expect(JSON.parse(printed.attachment())).toEqual(JSON.parse(JSON.stringify(book)));
+  });
+
+  it('claims PDF/UA-1 and marks the attachment as data', async () => {
+    const document = await PDFDocument.load(made.pdf, { updateMetadata: false });
+    const plain = await document.save({ useObjectStreams: false });
+    const text = Buffer.from(plain).toString('latin1');
+    expect(text).toContain('<pdfuaid:part>1</pdfuaid:part>');
+    expect(text).toMatch(/\/AFRelationship\s*\/Data/);
+    expect(text).toMatch(/\/DisplayDocTitle true/);
+  });
+
+  it('is the same, byte for byte, when made again', async () => {
+    const again = await makeBookPdf(makeFixture());
+    expect(Buffer.compare(Buffer.from(again.pdf), Buffer.from(made.pdf))).toBe(0);
+    expect(made.problems).toEqual([]);
+  });
+
+  it('is another when the Book is another', async () => {
+    const other = await makeBookPdf({ ...book, on: '2026-03-10' });
+    expect(Buffer.compare(Buffer.from(other.pdf), Buffer.from(made.pdf))).not.toBe(0);
+  });
+});
+
+describe('the pages', () => {
+  it('come in order: cover, contents, rooms by number, schedules, money, calendar, orders, sign-off', () => {
+    const pages = printed.text().split('\f');
+    const heads = [
+      /Selections and specification book/i,
+      /How to read this book/,
+      /^ *Rooms$/m,
+      /^ *101 Great room +MAIN LEVEL/m,
+      /^ *102 Pantry +MAIN LEVEL/m,
+      /^ *201 Loft +UPPER LEVEL/m,
+      /^ *Room finish schedule$/m,
+      /^ *Door and opening schedule$/m,
+      /^ *Contract sum$/m,
+      /^ *Allowance ledger$/m,
+      /^ *Upgrades and credits$/m,
+      /^ *Decide-by calendar$/m,
+      /^ *Order list by trade$/m,
+      /^ *Sign-off$/m,
+    ];
+    const at = heads.map((head) =>
+      pages.findIndex((page, index) => head.test(page) && (index !== 1 || head.source.includes('How to read'))),
+    );
+    expect(at).not.toContain(-1);
+    expect(at).toEqual([...at].sort((a, b) => a - b));
+  });
+
+  it('give the contents the page on which each part begins', () => {
+    const pages = printed.text().split('\f');
+    const contents = pages[1] ?? '';
+    for (const name of ['102 Pantry', 'Contract sum', 'Sign-off']) {
+      const row = new RegExp(`^ *${name}[ .]+(\\d+)$`, 'm').exec(contents);
+      const page = Number(row?.[1]);
+      expect(pages[page - 1], name).toMatch(new RegExp(`^ *${name}`, 'm'));
+    }
+  });
+
+  it('say the figures of the Book, to the cent', () => {
+    const text = printed.text();
+    for (const figure of [
+      '$980,000.00',
+      '$980,930.50',
+      '+$1,240.50',
+      '−$310.00',
+      '+$930.50',
+      '$980,725.50',
+      '$981,910.50',
+      '$4,595.00 to $5,780.00',
+    ]) {
+      expect(text, figure).toContain(figure);
+    }
+  });
+
+  it('name the day to decide by, and what is considered with its difference', () => {
+    const page = printed.text(4, 6);
+    expect(page).toContain('Decide by 20 April 2026');
+    expect(page).toMatch(/Fir tongue and groove.*\n?.*\+\$980\.00/);
+    expect(page).toMatch(/Pine nickel gap.*\n?.*−\$205\.00/);
+  });
+
+  it('hold a running title block with page n of m', () => {
+    const pages = printed.text().split('\f').slice(0, -1);
+    pages.slice(1).forEach((page, index) => {
+      expect(page).toMatch(
+        new RegExp(`Quail Ridge +2601 +.+ +Not issued +9 March 2026 +${index + 2} of ${pages.length}`),
+      );
+    });
+  });
+
+  it('resolve every code of the finish schedule on the same sheet', () => {
+    const page =
+      printed
+        .text()
+        .split('\f')
+        .find((one) => /^ *Room finish schedule$/m.test(one)) ?? '';
+    const [table = '', legend = ''] = page.split(/^ *Codes$/m);
+    const codes = new Set(table.match(/\b[FBWCT]-\d+\b/g));
+    expect([...codes].sort()).toEqual(['F-1', 'F-2']);
+    for (const code of codes) expect(legend).toContain(code);
+  });
+
+  it('keep money off the order list', () => {
+    const pages = printed
+      .text()
+      .split('\f')
+      .filter((page) => /^ *Order list by trade$/m.test(page) && !page.includes('Contents'));
+    expect(pages).toHaveLength(1);
+    expect(pages[0]).toMatch(/20 cartons of 23\.8 sq ft/);
+    expect(pages[0]).not.toContain('$');
+  });
+});
+
+describe('the tags', () => {
+  it('have headings, table heads, row heads, figures with words, and forms', () => {
+    const tags = printed.tags();
+    expect(tags).toMatch(/^ +H1 "Contents"/m);
+    expect(tags).toMatch(/^ +H2 "101 Great room"/m);
+    expect(tags).toMatch(/^ +THead/m);
+    expect(tags).toMatch(/\/Scope \/Column/);
+    expect(tags).toMatch(/\/Scope \/Row/);
+    expect(tags.match(/^ +Form/gm)).toHaveLength(12);
+    expect(tags).not.toMatch(/field:/);
+  });
+
+  it('keep bookmarks and links', async () => {
+    const document = await PDFDocument.load(made.pdf, { updateMetadata: false });
+    const text = Buffer.from(await document.save({ useObjectStreams: false })).toString('latin1');
+    expect(text).toMatch(/\/Outlines \d+ 0 R/);
+    expect(text).toContain('(https://example.com/oak)');
+    expect(text.match(/\/Subtype \/Link/g)?.length).toBeGreaterThan(14);
+  });
+});

@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import type { Book } from '../../src/book/index.js';
+import { makeBookPdf } from '../../src/print/index.js';
+import { makeFixture } from './fixture.js';
+import { putDown } from './tool.js';
+
+/** Words that are commands to the page layout, to Markdown, to SVG or to a PDF. */
+const hostile = [
+  '#panic("ran")',
+  '#read("/etc/passwd")',
+  '$ x^2 $ and $5',
+  '*not bold* _nor this_',
+  '<x> <field>',
+  '\\u{41} \\',
+  '@label [x] = head',
+  '`raw` ```',
+  '// gone /* gone */',
+  '</svg><script>1</script>',
+  'it\'s & "so"',
+  '%PDF (((',
+  '~ -- --- ...',
+] as const;
+
+function withText(book: Book, text: string): Book {
+  return {
+    ...book,
+    house: {
+      ...book.house,
+      name: `House ${text}`,
+      place: text,
+      people: book.house.people.map((person) => ({ ...person, contact: text })),
+    },
+    rooms: book.rooms.map((room) => ({ ...room, name: `Room ${text}` })),
+    options: book.options.map((option) => ({ ...option, name: `Option ${text}`, maker: text })),
+    selections: book.selections.map((selection) => ({ ...selection, note: text, placeText: text })),
+  };
+}
+
+describe('text of a record', () => {
+  it.each([hostile.slice(0, 7), hostile.slice(7)])('is printed as it is written: %s', async (...texts) => {
+    const text = texts.join(' ');
+    const { pdf, problems } = await makeBookPdf(withText(makeFixture(), text));
+    const printed = putDown(pdf);
+    const flat = printed.text().replace(/\s+/g, '');
+    expect(problems).toEqual([]);
+    for (const name of ['House', 'Room', 'Option']) expect(flat).toContain(`${name}${text}`.replace(/\s+/g, ''));
+    expect(printed.check()).toContain('No syntax');
+  });
+
+  it('in Markdown runs nothing, and a link cannot pose as a field', async () => {
+    const body = [
+      '#panic("ran")',
+      '[sign](field:owner-name)',
+      '[x](javascript:alert(1))',
+      '<b>raw</b>',
+      '$x$',
+      '`#panic()`',
+      '```\n#panic()\n```',
+      '| a | b |\n|---|---|\n| #x | 2 |',
+    ].join('\n\n');
+    const book = makeFixture();
+    const { pdf } = await makeBookPdf({ ...book, rooms: book.rooms.map((room) => ({ ...room, body })) });
+    const printed = putDown(pdf);
+    expect(printed.text()).toContain('#panic("ran")');
+    expect(printed.text()).toContain('<b>raw</b>');
+    expect(printed.tags().match(/^ +Form/gm)).toHaveLength(12);
+  }, 30_000);
+
+  it('that the fonts cannot draw is replaced and reported once, and the book is still made', async () => {
+    const { pdf, problems } = await makeBookPdf(withText(makeFixture(), 'pick 😀 or 漢\u202e\u0007'));
+    expect(problems.map(({ message }) => /U\+\w+/.exec(message)?.[0])).toEqual(['U+1F600', 'U+6F22']);
+    expect(problems.every(({ severity, code }) => severity === 'warning' && code === 'print-character')).toBe(true);
+    expect(putDown(pdf).text()).toContain('House pick ? or ?');
+  }, 30_000);
+
+  it('that is long stays on the sheet', async () => {
+    const { pdf } = await makeBookPdf(withText(makeFixture(), 'word '.repeat(120).trim()));
+    const words = putDown(pdf).boxes();
+    expect(words.filter(({ text }) => text === 'word').length).toBeGreaterThan(120 * 20);
+    const off = words.filter(
+      ({ left, top, right, bottom, page }) => left < 0 || top < 0 || right > page.width || bottom > page.height,
+    );
+    expect(off).toEqual([]);
+  });
+});
