@@ -1,4 +1,5 @@
 import type { Book } from '../../book/index.js';
+import { writeCsv } from '../csv/index.js';
 
 /** One product to buy for the whole house. No money in it. */
 export interface OrderRow {
@@ -44,6 +45,25 @@ export function orderRows(book: Book): OrderRow[] {
   });
   const key = (row: OrderRow) => `${row.trade} ${row.category} ${row.option}`;
   return rows.sort((a, b) => (key(a) === key(b) ? 0 : key(a) < key(b) ? -1 : 1));
+}
+
+/** The order list as CSV. */
+export function ordersCsv(book: Book): string {
+  return writeCsv(orderRows(book), [
+    'trade',
+    'category',
+    'option',
+    'maker',
+    'model',
+    'part',
+    'net',
+    'required',
+    'unit',
+    'packs',
+    'ordered',
+    'supply',
+    'leadDays',
+  ]);
 }
 
 function packWords(packs: number, pack: { name: string; holds: number } | undefined): string {

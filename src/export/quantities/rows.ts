@@ -1,4 +1,5 @@
 import type { Book, BookSelection } from '../../book/index.js';
+import { writeCsv } from '../csv/index.js';
 import type { Takeoff } from '../../takeoff/index.js';
 
 /** One line of the quantities: what one place takes of one part of one product, with the figures that lead to it. */
@@ -31,6 +32,28 @@ export function quantityRows(book: Book): QuantityRow[] {
     if (!room || option === undefined) return [];
     return selection.takeoff.map((takeoff) => makeRow(selection, takeoff, room.number, room.name, option));
   });
+}
+
+/** The quantities as CSV. */
+export function quantitiesCsv(book: Book): string {
+  return writeCsv(quantityRows(book), [
+    'trade',
+    'room',
+    'roomName',
+    'place',
+    'category',
+    'option',
+    'part',
+    'gross',
+    'deducted',
+    'net',
+    'unit',
+    'times',
+    'wastePercent',
+    'required',
+    'rule',
+    'state',
+  ]);
 }
 
 function makeRow(

@@ -1,0 +1,55 @@
+import { join, resolve } from 'node:path';
+import { Command } from 'commander';
+import type { Book } from '../book/index.js';
+import { bookCalendar, ordersCsv, quantitiesCsv } from '../export/index.js';
+import { printProblems } from '../problem/index.js';
+import { makeBookPdf } from '../print/index.js';
+import { writeSite } from '../site/index.js';
+import { writeAtomically, writeTree } from '../store/index.js';
+import type { Console } from './console.js';
+import { loadFor, reportProblems, withHouseOptions } from './house-options.js';
+import type { HouseOptions } from './house-options.js';
+
+interface BuildOptions extends HouseOptions {
+  readonly out?: string;
+  readonly json?: boolean;
+}
+
+/** `bookmatch build`: the book as a site and a PDF. Nothing is written when the records have errors. */
+export function build(console: Console, done: (code: number) => void): Command {
+  return withHouseOptions(new Command('build'))
+    .description('make the book: a site to open from disk, and a PDF to print and sign')
+    .option('--out <dir>', 'where to write (default: _site in the house folder)')
+    .option('--json', 'print the computed Book as JSON instead of writing anything')
+    .action(async (options: BuildOptions) => {
+      const loaded = await loadFor(options, console);
+      reportProblems(loaded, loaded.book ? '' : 'Nothing was written.', console);
+      if (!loaded.book) return done(1);
+      if (options.json) {
+        console.out(`${JSON.stringify(loaded.book, null, 2)}\n`);
+        return done(0);
+      }
+      const out = resolve(options.out ?? resolve(options.house, '_site'));
+      const pdf = await makeBookPdf(loaded.book);
+      if (pdf.problems.length > 0) console.error(printProblems(pdf.problems, { color: console.color }));
+      const pages = await writeSite(loaded.book, out);
+      await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
+      await writeTree(join(out, 'data'), dataFiles(loaded.book));
+      console.out(
+        `${join(out, 'book', 'index.html')}  the book, ${pages.length} pages\n` +
+          `${join(out, 'book.pdf')}  the book to print and sign\n` +
+          `${join(out, 'data')}  the Book as JSON, quantities and orders as CSV, decide-by days as iCalendar\n`,
+      );
+      done(0);
+    });
+}
+
+/** What other programs read: the whole Book, and tables for a spreadsheet or a calendar. */
+function dataFiles(book: Book): Map<string, string> {
+  return new Map([
+    ['book.json', `${JSON.stringify(book, null, 1)}\n`],
+    ['quantities.csv', quantitiesCsv(book)],
+    ['orders.csv', ordersCsv(book)],
+    ['decide-by.ics', bookCalendar(book, 0)],
+  ]);
+}

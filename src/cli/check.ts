@@ -1,0 +1,29 @@
+import { Command } from 'commander';
+import type { Book } from '../book/index.js';
+import type { Console } from './console.js';
+import { loadFor, reportProblems, withHouseOptions } from './house-options.js';
+import type { HouseOptions } from './house-options.js';
+
+/** `bookmatch check`: every problem in the records, nothing written. */
+export function check(console: Console, done: (code: number) => void): Command {
+  return withHouseOptions(new Command('check'))
+    .description('list every problem in the records: where, what, and what to do')
+    .option('--json', 'print the problems as JSON')
+    .action(async (options: HouseOptions & { json?: boolean }) => {
+      const loaded = await loadFor(options, console);
+      if (options.json) console.out(`${JSON.stringify(loaded.problems, null, 2)}\n`);
+      else reportProblems(loaded, '', console);
+      if (!options.json && loaded.book) console.out(summary(loaded.files, loaded.book));
+      done(loaded.book ? 0 : 1);
+    });
+}
+
+function summary(files: number, { rooms, options, selections }: Book): string {
+  const open = selections.filter((selection) => selection.state === 'open').length;
+  const counts = [count(rooms.length, 'room'), count(options.length, 'option'), count(selections.length, 'selection')];
+  return `${count(files, 'record')} read: ${counts.join(', ')}, ${open} open. No errors.\n`;
+}
+
+function count(number: number, noun: string): string {
+  return `${number} ${noun}${number === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,46 @@
+import { existsSync } from 'node:fs';
+import { resolve } from 'node:path';
+import type { Command } from 'commander';
+import { printProblems } from '../problem/index.js';
+import { loadBook } from '../load/index.js';
+import type { LoadedBook } from '../load/index.js';
+import { parseDay } from '../units/index.js';
+import type { Console } from './console.js';
+import { UsageError } from './usage-error.js';
+
+export interface HouseOptions {
+  readonly house: string;
+  readonly on?: string;
+}
+
+/** The two options that every command on a house takes. */
+export function withHouseOptions(command: Command): Command {
+  return command
+    .option('--house <dir>', 'the house folder: the one that holds content/', '.')
+    .option('--on <day>', 'compute for this day, YYYY-MM-DD (default: today)');
+}
+
+/** Loads the Book that the options ask for. A wrong day or a folder that is not there is wrong usage. */
+export async function loadFor({ house, on }: HouseOptions, console: Console): Promise<LoadedBook> {
+  return loadBook(checkHouseDir(house), dayOf(on, console));
+}
+
+/** The house folder's path, if there is such a folder. */
+export function checkHouseDir(house: string): string {
+  const dir = resolve(house);
+  if (!existsSync(dir)) throw new UsageError(`there is no folder ${house}`);
+  return dir;
+}
+
+/** The day asked for, else today. */
+export function dayOf(on: string | undefined, console: Console): string {
+  if (on === undefined) return console.today();
+  const day = parseDay(on);
+  if (!day.ok) throw new UsageError(`--on ${on}: ${day.why}`);
+  return day.value;
+}
+
+/** Writes problems to the error stream, with what became of the command. */
+export function reportProblems(loaded: LoadedBook, outcome: string, console: Console): void {
+  if (loaded.problems.length > 0) console.error(printProblems(loaded.problems, { color: console.color, outcome }));
+}

@@ -1,0 +1,41 @@
+import { Command, CommanderError } from 'commander';
+import { build } from './build.js';
+import { calendar } from './calendar.js';
+import { check } from './check.js';
+import { takeoff } from './takeoff.js';
+import { compare } from './compare.js';
+import type { Console } from './console.js';
+import { UsageError } from './usage-error.js';
+
+/** Every command, in the order of `--help`. */
+const commands = [check, build, takeoff, calendar, compare];
+
+/** Runs one command line and answers its exit code: 0 fine, 1 the records have errors, 2 wrong usage. */
+export async function run(argv: readonly string[], console: Console): Promise<number> {
+  let code = 0;
+  const program = new Command('bookmatch')
+    .description("Makes a custom house's selections and specification book from its records")
+    .exitOverride()
+    .configureOutput({ writeOut: (text) => console.out(text), writeErr: (text) => console.error(text) })
+    .showHelpAfterError('Run bookmatch --help to see the commands.');
+  for (const command of commands) {
+    program.addCommand(
+      command(console, (result) => {
+        code = result;
+      }),
+      {},
+    );
+  }
+  program.commands.forEach((command) => command.exitOverride().configureOutput(program.configureOutput()));
+  try {
+    await program.parseAsync(argv, { from: 'user' });
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    if (error instanceof UsageError) {
+      console.error(`${error.message}\n`);
+      return 2;
+    }
+    throw error;
+  }
+  return code;
+}
