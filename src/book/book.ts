@@ -127,7 +127,8 @@ export interface BookSelection {
   readonly cost: Cost;
   /** Weight of the counted option in place, in pounds. */
   readonly pounds?: number;
-  /** Change of the contract total by this choice; 0 when it is the standard or within an allowance. */
+  /** Change of the contract total by this choice; 0 when it is the standard or within an allowance. What others'
+   *  choices move in packs that it shares is in `money.sharedPacks`. */
   readonly change: Cents;
   /** Every option that could stand here, the counted one too, in the record's order. */
   readonly alternatives: readonly Alternative[];
@@ -162,6 +163,8 @@ export interface BookMoney {
   readonly contingency: Cents;
   /** From the contract sum to today's total, step by step. */
   readonly steps: readonly ContractStep[];
+  /** What choices elsewhere move at places that stand at their standard, because whole packs are shared. */
+  readonly sharedPacks: Cents;
   readonly contractSum: Cents;
   /** Contract sum with every choice made so far. */
   readonly today: Cents;

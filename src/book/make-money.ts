@@ -9,7 +9,9 @@ export function makeMoney(records: Records, house: HousePrice, selections: reado
   const { contract } = records.house;
   const ledger = makeLedger(house);
   const { low, high } = forecast(house, selections);
-  const steps = contractSteps(contract.sum, ledger, describeAll(records, selections));
+  const moved = [...ledger, ...selections].reduce((total, { change }) => total + change, 0);
+  const sharedPacks = (house.change - moved) as Cents;
+  const steps = contractSteps(contract.sum, ledger, describeAll(records, selections), sharedPacks);
   const sum = (change: Cents): Cents => (contract.sum + change) as Cents;
   return {
     tax: contract.tax,
@@ -20,6 +22,7 @@ export function makeMoney(records: Records, house: HousePrice, selections: reado
     rounding: 'each line once, half up, to the cent',
     contingency: contract.contingency,
     steps,
+    sharedPacks,
     contractSum: contract.sum,
     today: sum(house.change),
     low: sum(low),

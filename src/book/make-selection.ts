@@ -23,7 +23,8 @@ export function makeSelection(draft: Draft, item: Item, house: HousePrice, decid
   const cost = house.today.costs.get(id);
   const standard = house.standard.costs.get(id);
   const allowance = house.allowances.find((sized) => sized.allowance.id === item.allowance)?.allowance;
-  const change = selectionEffect(
+  const own = countedId === undefined || countedId !== item.standard;
+  const effect = selectionEffect(
     item,
     cost ?? (item.decided ? noCost : undefined),
     standard,
@@ -52,7 +53,8 @@ export function makeSelection(draft: Draft, item: Item, house: HousePrice, decid
     takeoff: counted?.[1].takeoffs ?? [],
     cost: cost ?? noCost,
     ...(pounds !== undefined && { pounds }),
-    change,
+    // At its standard a place changes nothing itself: what shared packs move is told once for the house.
+    change: own ? effect : (0 as Cents),
     alternatives: makeAlternatives(draft, item, house, decide),
     decision: decide({ category, options: deciding, chosen: item.decided }),
     source: room.origin.file,

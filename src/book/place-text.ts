@@ -6,11 +6,19 @@ export function placeText(words: readonly string[], places: readonly Place[]): s
   const walls = places.filter((place) => place.kind === 'wall');
   const openings = places.filter((place) => place.kind === 'opening');
   if (words.includes('walls')) groups.push('Walls');
-  else if (walls.length > 0)
-    groups.push(`${joinWords(walls.map((wall) => wall.name))} ${walls.length > 1 ? 'walls' : 'wall'}`);
+  else if (walls.length > 0) groups.push(wallText(walls.map((wall) => wall.name)));
   for (const place of places) if (place.kind !== 'wall' && place.kind !== 'opening') groups.push(place.name);
   if (openings.length > 0) groups.push(openingText(openings));
   return capitalise(joinWords(groups));
+}
+
+/** 'North wall', 'North and east walls', 'North wall and bay, left': wall names as measured end in 'wall' unless they are
+ *  names of their own. */
+function wallText(names: readonly string[]): string {
+  const plain = names.every((name) => / wall$/i.test(name));
+  if (!plain || names.length === 1) return joinWords(names);
+  const short = names.map((name) => name.replace(/ wall$/i, ''));
+  return `${joinWords(short.map((name, index) => (index === 0 ? name : name.toLowerCase())))} walls`;
 }
 
 function openingText(openings: readonly Extract<Place, { kind: 'opening' }>[]): string {
@@ -24,7 +32,7 @@ function openingText(openings: readonly Extract<Place, { kind: 'opening' }>[]): 
   return joinWords(
     kinds.map((kind) => {
       const marks = openings.filter(({ opening }) => opening.kind === kind).map(({ id }) => id);
-      return `${words[kind][marks.length > 1 ? 1 : 0]} ${joinWords(marks)}`;
+      return `${words[kind][marks.length > 1 ? 1 : 0]} ${joinWords(foldRuns(marks))}`;
     }),
   );
 }
@@ -36,4 +44,20 @@ function joinWords(words: readonly string[]): string {
 
 function capitalise(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Three or more marks in a row become one: W01, W02, W03 → 'W01 to W03'. */
+function foldRuns(marks: readonly string[]): string[] {
+  const runs: string[][] = [];
+  for (const mark of marks) {
+    const run = runs.at(-1);
+    if (run && follows(run.at(-1) ?? '', mark)) run.push(mark);
+    else runs.push([mark]);
+  }
+  return runs.flatMap((run) => (run.length < 3 ? run : [`${run[0]} to ${run.at(-1)}`]));
+}
+
+function follows(before: string, mark: string): boolean {
+  const [, prefix, number] = /^(\D*)(\d+)$/.exec(mark) ?? [];
+  return number !== undefined && before === `${prefix}${String(Number(number) - 1).padStart(number.length, '0')}`;
 }

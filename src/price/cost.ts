@@ -65,7 +65,7 @@ export interface LedgerEntry {
 /** A line of the way from the contract sum to today's total. */
 export interface ContractStep {
   readonly what: string;
-  readonly kind: 'contract' | 'allowance' | 'upgrade' | 'credit' | 'change-order' | 'total';
+  readonly kind: 'contract' | 'allowance' | 'upgrade' | 'credit' | 'shared-packs' | 'change-order' | 'total';
   /** Allowance id or selection id it comes from. */
   readonly of?: string;
   readonly amount: Cents;

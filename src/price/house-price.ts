@@ -77,6 +77,7 @@ interface EffectTotals {
 class Effect {
   private readonly byId: ReadonlyMap<string, SizedAllowance>;
   private readonly itemOf: ReadonlyMap<string, Item>;
+  private readonly drawnOn: ReadonlySet<string | undefined>;
 
   constructor(
     private readonly items: readonly Item[],
@@ -86,6 +87,7 @@ class Effect {
   ) {
     this.byId = new Map(allowances.map((sized) => [sized.allowance.id, sized]));
     this.itemOf = new Map(items.map((item) => [item.selection, item]));
+    this.drawnOn = new Set(items.map((item) => item.allowance));
   }
 
   /** A deliberate none costs nothing, which may be less than the standard; an open place has no cost to compare yet. */
@@ -147,6 +149,7 @@ class Effect {
 
   private allowance(id: string, committed: number, settled: boolean): number {
     const amount = this.byId.get(id)?.amount ?? (0 as Cents);
-    return allowanceEffect(amount, committed as Cents, settled, this.book.contract).change;
+    // An allowance that nothing draws on is not spent less: nobody has said yet what it is for.
+    return allowanceEffect(amount, committed as Cents, settled && this.drawnOn.has(id), this.book.contract).change;
   }
 }

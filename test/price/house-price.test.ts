@@ -111,6 +111,14 @@ describe('an allowance', () => {
     expect(makeLedger(settled)[0]).toMatchObject({ credit: cents(500), settled: true });
   });
 
+  test('one that nothing draws on returns nothing', () => {
+    const items = [
+      item({ selection: 'a/floor/floor', net: 10, options: both, standard: 'floor/oak', chosen: 'floor/oak' }),
+    ];
+    const priced = priceHouse(items, [allowance('floors', 900)], priceBook([oak, pine]));
+    expect([priced.change, makeLedger(priced)[0]?.change]).toEqual([0, 0]);
+  });
+
   test('what it does not cover is compared with the standard', () => {
     const dear = option({ id: 'floor/dear', material: 4, labor: 8 });
     const items = [
