@@ -45,7 +45,7 @@ async function main(): Promise<number> {
   const report = join(mkdtempSync(join(tmpdir(), 'bookmatch-test-')), 'report.json');
   const tests = {
     name: 'tests',
-    ...bin('vitest', 'run', '--reporter=dot', '--reporter=json', `--outputFile.json=${report}`),
+    ...bin('vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`),
   };
   if (!(await runStep(tests))) failed.push('tests');
   if (failed.length > 0) console.error(`\nNot in order: ${failed.join(', ')}`);
@@ -72,7 +72,7 @@ function inPairs(steps: readonly Step[]): Step[][] {
 async function runStep({ name, command, args }: Step): Promise<boolean> {
   const started = Date.now();
   const output: string[] = [];
-  const child = spawn(command, args, { stdio: ['ignore', 'pipe', 'pipe'] });
+  const child = spawn(command, args, { stdio: ['ignore', 'pipe', 'pipe'], env: { ...process.env, NO_COLOR: '1' } });
   child.stdout.on('data', (chunk: Buffer) => output.push(chunk.toString()));
   child.stderr.on('data', (chunk: Buffer) => output.push(chunk.toString()));
   const code = await new Promise((done) => child.on('close', done).on('error', () => done(1)));

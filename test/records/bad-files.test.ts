@@ -145,7 +145,7 @@ describe('a file in the wrong place', () => {
 
   it('is a house without house.md', () => {
     expect(told(readRecords([]))).toEqual([
-      'house.md:1:1 house-missing there is no content/house.md | a house folder holds content/house.md; bookmatch new DIR makes one',
+      'house.md:1:1 house-missing there is no content/house.md | a house folder holds content/house.md',
     ]);
   });
 

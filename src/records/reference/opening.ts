@@ -52,7 +52,7 @@ function wallProblems(
   return [problemAt(record.origin, at, 'wall-open', message, { fix: 'leave the opening out, or the open side' })];
 }
 
-function ownProblems({ mark, to, swing, path }: OwnOpening, room: RoomDraft, draft: Draft): readonly Problem[] {
+function ownProblems({ mark, kind, to, swing, path }: OwnOpening, room: RoomDraft, draft: Draft): readonly Problem[] {
   const { origin } = room.record;
   const problems: Problem[] = [];
   if (to === room.slug) {
@@ -67,8 +67,8 @@ function ownProblems({ mark, to, swing, path }: OwnOpening, room: RoomDraft, dra
     problems.push(unknown(origin, [...path, 'to'], { code: 'room-unknown', message, name: to, among, lives: rooms }));
   } else if (to !== 'outside') {
     const there = draft.rooms.find(({ slug }) => slug === to);
-    const runsOn = there?.sides?.some(({ openTo }) => openTo === room.slug) ?? false;
-    // Where the other room is open to this one, there is no wall on its side to record the opening in.
+    // An open way into a room that is open to this one has no wall on the other side to be recorded in.
+    const runsOn = kind === 'open' && (there?.sides?.some(({ openTo }) => openTo === room.slug) ?? false);
     if (there && !runsOn && !there.marks.has(mark)) {
       const message = `${there.name} does not record the other side of ${mark}, so its wall is measured without it`;
       const fix = `add to ${there.record.origin.file}: { mark: ${mark}, recorded-in: ${room.slug}, wall: …, at: … }`;
