@@ -11,6 +11,7 @@ export interface Draft {
   readonly room: Room;
   readonly selection: Selection;
   readonly category: Category;
+  readonly measure: RoomMeasure;
   readonly places: readonly Place[];
   /** By option slug, in the order to show. */
   readonly options: ReadonlyMap<string, { readonly option: Option; readonly takeoffs: readonly Takeoff[] }>;
@@ -80,6 +81,7 @@ function draft({ room, selection, category, measure, options, problems }: DraftI
     room,
     selection,
     category,
+    measure,
     places,
     options: taken,
   };

@@ -12,6 +12,7 @@ import type { Draft } from './draft.js';
 import { makeMoney } from './make-money.js';
 import { makeSelection } from './make-selection.js';
 import type { Decider } from './make-selection.js';
+import { withStock } from './order-stock.js';
 import { sizeAllowance } from './size-allowance.js';
 
 /** Composes the Book: everything computed for a house on one day. The same records and day give the same Book.
@@ -44,7 +45,7 @@ export function makeBook(
       return measure ? [makeRoom(room, measure, selections)] : [];
     }),
     selections,
-    orders: [...house.today.pools.values()].flatMap((pool) => pool.orders).sort(byOption),
+    orders: withStock([...house.today.pools.values()].flatMap((pool) => pool.orders).sort(byOption), selections),
     money: makeMoney(records, house, selections),
     calendar: { milestones: dated.value, rules: records.house.calendar },
     sources: records.sources,

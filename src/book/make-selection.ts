@@ -2,6 +2,8 @@ import type { Decision } from '../calendar/index.js';
 import type { Category, Option } from '../model/index.js';
 import { costsWith, countedOption, noCost, selectionEffect } from '../price/index.js';
 import type { HousePrice, Item } from '../price/index.js';
+import { layPlaces } from '../takeoff/index.js';
+import type { Takeoff } from '../takeoff/index.js';
 import type { Cents } from '../units/index.js';
 import type { Alternative, BookSelection, SelectionState } from './book.js';
 import { optionId } from './draft.js';
@@ -50,7 +52,7 @@ export function makeSelection(draft: Draft, item: Item, house: HousePrice, decid
     state: stateOf(selection),
     ...(selection.note !== undefined && { note: selection.note }),
     ...(counted && { counted: counted[0] }),
-    takeoff: counted?.[1].takeoffs ?? [],
+    takeoff: counted ? withLayout(draft, counted[1]) : [],
     cost: cost ?? noCost,
     ...(pounds !== undefined && { pounds }),
     // At its standard a place changes nothing itself: what shared packs move is told once for the house.
@@ -60,6 +62,16 @@ export function makeSelection(draft: Draft, item: Item, house: HousePrice, decid
     source: room.origin.file,
     line: room.origin.at(selection.path).line,
   };
+}
+
+/** The take-off of what is counted, with its pieces laid out where the category asks for it. Only what is counted is laid:
+ *  alternatives are compared by area. */
+function withLayout(
+  { places, category, measure }: Draft,
+  { option, takeoffs }: { readonly option: Option; readonly takeoffs: readonly Takeoff[] },
+): readonly Takeoff[] {
+  const layout = layPlaces(places, option, category.measure, measure);
+  return layout ? takeoffs.map((takeoff, index) => (index === 0 ? { ...takeoff, layout } : takeoff)) : takeoffs;
 }
 
 function stateOf(selection: Draft['selection']): SelectionState {

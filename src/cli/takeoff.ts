@@ -97,6 +97,7 @@ const orderColumns: readonly Column<OrderRow>[] = [
   { head: 'Order', align: 'right', text: (row) => number(row.ordered) },
   { head: 'Unit', align: 'left', text: (row) => row.unit },
   { head: 'Packs', align: 'left', text: (row) => row.packs },
+  { head: 'Pieces laid out', align: 'left', text: (row) => row.pieces },
   { head: 'Lead days', align: 'right', text: (row) => String(row.leadDays) },
   { head: 'Supply', align: 'left', text: (row) => row.supply },
 ];

@@ -140,6 +140,8 @@ export interface Convention {
     { readonly rule: 'all' } | { readonly rule: 'none' } | { readonly rule: 'over'; readonly area: number };
   /** Coats or layers that multiply the area. */
   readonly times: number;
+  /** Lay the pieces out on the surface as well, cut from the option's `stock` lengths at its `face` coverage. */
+  readonly lay?: 'boards' | 'sheets';
   /** What is said beside the number: the rule in words. */
   readonly words: string;
   /** Source of the rule, or `common practice, no source`. */

@@ -56,6 +56,7 @@ function wholeCategory(
       by: measure.by,
       openings: passed(readOpeningRule(measure.openings ?? 'none')),
       times: measure.times ?? 1,
+      ...(measure.lay !== undefined && { lay: measure.lay }),
       words: measure.words,
       source: measure.source,
     },

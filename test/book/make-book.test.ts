@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
+import { fromInches } from '../../src/units/index.js';
 import { smallBook } from './small-house.js';
 
 const study = 'content/rooms/study.md';
@@ -83,4 +84,23 @@ test('the day moves states, not money', () => {
   const late = smallBook({}, '2026-07-20');
   expect(late.money).toEqual(smallBook().money);
   expect(late.selections.find((selection) => selection.category === 'ceiling-board')?.decision.state).toBe('late');
+});
+
+// 10 × 12 ft, boards along the 12 ft: 120" / 5 1/8" is 23.4, so 24 courses of one 12 ft board; the ends are equal at
+// (120 − 22 × 5.125) / 2 = 3 5/8". Bought 24 × 12 × 5 1/8" = 123 sq ft, of which 120 lie on the ceiling: 2.4 % waste.
+test('a chosen board ceiling is laid out, and the order says which lengths to buy', () => {
+  const laid = smallBook({
+    [study]: [
+      [
+        '    considering: [pine-shiplap-1x8, fir-tg-1x6]',
+        '    considering: [pine-shiplap-1x8, fir-tg-1x6]\n    chosen: fir-tg-1x6',
+      ],
+    ],
+  });
+  const layout = laid.selections.find((selection) => selection.category === 'ceiling-board')?.takeoff[0]?.layout;
+  expect(layout).toMatchObject({ courses: 24, firstCourse: fromInches(3.625), lastCourse: fromInches(3.625) });
+  expect(layout?.waste).toBeCloseTo(3 / 123, 9);
+  const order = laid.orders.find((each) => each.option === 'ceiling-board/fir-tg-1x6');
+  expect(order?.stock).toEqual([{ length: fromInches(144), count: 24 }]);
+  expect(laid.orders.find((each) => each.option === 'floor/pine')?.stock).toEqual([]);
 });

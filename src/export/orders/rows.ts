@@ -1,4 +1,5 @@
 import type { Book } from '../../book/index.js';
+import { printLength } from '../../units/index.js';
 import { writeCsv } from '../csv/index.js';
 
 /** One product to buy for the whole house. No money in it. */
@@ -15,6 +16,8 @@ export interface OrderRow {
   /** Whole packs with the pack's name, or the pieces or units themselves. */
   readonly packs: string;
   readonly ordered: number;
+  /** Pieces by stock length where the product was laid out: `18 × 12'-0"; 24 × 16'-0"`. */
+  readonly pieces: string;
   readonly supply: string;
   readonly leadDays: number;
 }
@@ -26,6 +29,7 @@ export function orderRows(book: Book): OrderRow[] {
     const option = options.get(order.option);
     if (!option) return [];
     const { category, name, maker, model, leadDays } = option;
+    const pieces = order.stock.map(({ length, count }) => `${count} × ${printLength(length)}`).join('; ');
     const { trade, part, net, required, unit, packs, pack, ordered, supply } = order;
     return {
       trade,
@@ -39,6 +43,7 @@ export function orderRows(book: Book): OrderRow[] {
       unit,
       packs: packWords(packs, pack),
       ordered,
+      pieces,
       supply,
       leadDays,
     };
@@ -61,6 +66,7 @@ export function ordersCsv(book: Book): string {
     'unit',
     'packs',
     'ordered',
+    'pieces',
     'supply',
     'leadDays',
   ]);

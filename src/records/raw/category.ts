@@ -69,6 +69,10 @@ export interface RawCategory {
      * Source of the rule, or: common practice, no source.
      */
     source: string;
+    /**
+     * Lay the pieces out on the surface, course by course, cut from the option's stock lengths: boards or sheets.
+     */
+    lay?: 'boards' | 'sheets';
   };
   /**
    * What options of this category must say, by name.
