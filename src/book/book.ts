@@ -5,19 +5,17 @@ import type {
   CostPart,
   HouseCalendar,
   Level,
-  Need,
-  OptionPart,
+  Option,
   Person,
   RoomUse,
   Source,
-  Swatch,
   Trade,
 } from '../model/index.js';
 import type { Decision, DatedMilestone } from '../calendar/index.js';
 import type { RoomMeasure } from '../measure/index.js';
 import type { Cost, LedgerEntry, Order, ContractStep } from '../price/index.js';
 import type { Takeoff } from '../takeoff/index.js';
-import type { Cents, Decimal, IsoDate, Length, Unit } from '../units/index.js';
+import type { Cents, Decimal, IsoDate } from '../units/index.js';
 
 /** Everything computed for a house on one day; all outputs render this and nothing else. Plain JSON:
  *  lengths in whole nanometres (25 400 000 an inch), areas in sq ft, money in whole cents, days as YYYY-MM-DD. */
@@ -56,28 +54,11 @@ export interface BookHouse {
 export type BookTrade = Omit<Trade, 'origin'> & { readonly source: string };
 export type BookCategory = Omit<Category, 'origin'> & { readonly source: string };
 
-export interface BookOption {
+export interface BookOption extends Omit<Option, 'origin' | 'attributes'> {
   /** `<category>/<slug>`. */
   readonly id: string;
-  readonly slug: string;
-  readonly category: string;
-  readonly name: string;
-  readonly maker: string;
-  readonly model: string;
-  readonly summary: string;
-  readonly parts: readonly OptionPart[];
-  readonly freight: Cents;
-  readonly quoted?: { readonly on: IsoDate; readonly by: string };
-  readonly leadDays: number;
-  readonly weight?: { readonly pounds: number; readonly per: Unit };
-  readonly thickness?: Length;
   /** In the category's order, with the label to print. */
   readonly attributes: readonly { readonly name: string; readonly label: string; readonly attribute: Attribute }[];
-  readonly needs: readonly Need[];
-  readonly swatch: Swatch;
-  readonly specification: { readonly general: string; readonly products: string; readonly execution: string };
-  readonly care: string;
-  readonly body: string;
   readonly source: string;
 }
 

@@ -1,23 +1,9 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Weekday } from '../model/index.js';
+import { printDay } from '../units/index.js';
 import type { IsoDate } from '../units/index.js';
 
 const weekdays: readonly Weekday[] = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
-
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
 
 /** Whether the text is a day of the calendar, written `YYYY-MM-DD`. The other functions here expect one. */
 export function isDay(text: string): text is IsoDate {
@@ -55,10 +41,7 @@ export function daysOfYear(year: number): { readonly date: IsoDate; readonly wee
   return days;
 }
 
-/** '4 May 2026' */
-export function printDay(date: IsoDate): string {
-  return `${Number(date.slice(8))} ${months[Number(date.slice(5, 7)) - 1]} ${yearOf(date)}`;
-}
+export { printDay };
 
 /** 'Mon 4 May 2026' */
 export function printWeekday(date: IsoDate): string {

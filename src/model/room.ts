@@ -1,5 +1,5 @@
 import type { Origin, Path } from '../problem/index.js';
-import type { Decimal, IsoDate, Length } from '../units/index.js';
+import type { CompassBearing, Decimal, IsoDate, Length } from '../units/index.js';
 
 export interface Room {
   readonly slug: string;
@@ -43,17 +43,7 @@ export const roomUses = [
 ] as const;
 export type RoomUse = (typeof roomUses)[number];
 
-export const bearings = [
-  'north',
-  'north-east',
-  'east',
-  'south-east',
-  'south',
-  'south-west',
-  'west',
-  'north-west',
-] as const;
-export type Bearing = (typeof bearings)[number];
+export type Bearing = CompassBearing;
 
 /** x runs east, y runs north, both in nanometres from any corner the record likes. */
 export interface Point {

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bearings, openingKinds, roomUses, swatchPatterns } from '../../src/model/index.js';
+import { openingKinds, roomUses, swatchPatterns } from '../../src/model/index.js';
 import { readRecords } from '../../src/records/index.js';
+import { compass } from '../../src/units/index.js';
 import { partsByMeasure } from '../../src/records/reference/option.js';
 import { validatorOf } from '../../src/records/validators.js';
 import category from '../../schemas/category.schema.json' with { type: 'json' };
@@ -124,7 +125,7 @@ describe('the schemas', () => {
 
   it('list what the model lists', () => {
     expect(room.properties.use.enum).toEqual(roomUses);
-    expect(room.properties.walls.items.properties.go.enum).toEqual(bearings);
+    expect(room.properties.walls.items.properties.go.enum).toEqual(compass);
     expect(opening.$defs.own.properties.kind.enum).toEqual(openingKinds);
     expect(option.properties.swatch.properties.pattern.enum).toEqual(swatchPatterns);
     expect(category.properties.measure.properties.by.enum).toEqual(Object.keys(partsByMeasure));

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bearings } from '../../src/model/index.js';
 import {
   compass,
   findUnit,
@@ -122,7 +121,7 @@ describe('pitch, weight, bearing', () => {
   });
 
   it('reads a bearing as the model names it', () => {
-    expect(compass).toEqual(bearings);
+    expect(compass).toEqual(['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west']);
     expect(parseBearing('north-east')).toEqual({ ok: true, value: 'north-east' });
     expect(parseBearing('NE')).toMatchObject({ ok: false, fix: 'did you mean north-east?' });
     expect(parseBearing('northeast')).toMatchObject({ fix: 'did you mean north-east?' });

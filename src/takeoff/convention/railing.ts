@@ -1,4 +1,6 @@
 import { feet } from '../../units/index.js';
+import { postsAlong } from '../arithmetic/index.js';
+import type { Length } from '../../units/index.js';
 import type { Run } from '../../model/index.js';
 import type { Place } from '../places.js';
 import type { ConventionRule } from './convention.js';
@@ -13,8 +15,9 @@ export const railing: ConventionRule = {
     if (!run) return undefined;
     const length = feet(run.length);
     const spacing = option.attributes['post-spacing']?.value;
-    const apart = spacing?.kind === 'length' ? feet(spacing.length) : Infinity;
-    const posts = run.pieces.reduce((sum, piece) => sum + postsAlong(feet(piece), apart), 0);
+    // Without a spacing the option's rail spans from end to end.
+    const apart = (piece: Length) => (spacing?.kind === 'length' ? spacing.length : piece);
+    const posts = run.pieces.reduce((sum, piece) => sum + postsAlong(piece, apart(piece)).posts, 0);
     const { id, name } = place;
     return {
       rail: [{ place: id, name, gross: length, adjustments: [], net: length }],
@@ -27,9 +30,4 @@ function railOf(place: Place): Run | undefined {
   if (place.kind === 'run') return place.run;
   if (place.kind !== 'feature') return undefined;
   return place.feature.runs.find((run) => run.id === 'rail' || run.id.endsWith('/rail'));
-}
-
-/** Posts at both ends, equal spaces no wider than `apart` feet. */
-function postsAlong(length: number, apart: number): number {
-  return Math.max(1, Math.ceil(length / apart - 1e-9)) + 1;
 }
