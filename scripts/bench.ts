@@ -1,0 +1,85 @@
+import { mkdtemp, readFile, readdir, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import Eleventy from '@11ty/eleventy';
+import type { UserConfig } from '@11ty/eleventy';
+import type { Book } from '../src/book/index.js';
+import { composeBook, loadHouse } from '../src/load/index.js';
+import { makeBookPdf } from '../src/print/index.js';
+import { makeDrawable } from '../src/print/drawable.js';
+import { makeSheets } from '../src/print/sheets/index.js';
+import { typeset } from '../src/print/typeset.js';
+import { writeSite } from '../src/site/index.js';
+
+/** Times the demo house's way through the program. Machines differ and are noisy, so what counts are the ratios, each
+ *  against a reference in the same run: bare Eleventy writing the same pages, bare Typst setting the same sheets. */
+const day = '2026-04-20';
+const scratch = await mkdtemp(join(tmpdir(), 'bookmatch-bench-'));
+
+try {
+  const cold = await time(() => loadHouse('.'));
+  const loaded = cold.result;
+  const { book } = composeBook(loaded, day);
+  if (!book) throw new Error('the demo house has errors; run: npm run bookmatch -- check');
+  const roll = await best(10, () => composeBook(loaded, day));
+  report('read and measure the records, first time', cold.ms);
+  report(`compose the Book: ${book.selections.length} selections, every alternative priced, best of 10`, roll);
+  await benchSite(book);
+  await benchPdf(book);
+} finally {
+  await rm(scratch, { recursive: true, force: true });
+}
+
+async function benchSite(book: Book): Promise<void> {
+  const out = join(scratch, 'site');
+  const pages = await writeSite(book, out);
+  const texts = await Promise.all(
+    pages.map(async ({ path }) => ({ path, text: await readFile(join(out, path), 'utf8') })),
+  );
+  const ours = await best(3, () => writeSite(book, out));
+  const bare = await best(3, () => writeBare(texts));
+  const written = (await readdir(join(scratch, 'bare'), { recursive: true })).filter((name) => name.endsWith('.html'));
+  if (written.length !== pages.length)
+    throw new Error(`bare Eleventy wrote ${written.length} of ${pages.length} pages`);
+  report(`${pages.length} pages`, ours, bare, 'bare Eleventy with the finished pages');
+}
+
+async function writeBare(pages: readonly { path: string; text: string }[]): Promise<void> {
+  const config = (eleventy: UserConfig): void => {
+    eleventy.setQuietMode(true);
+    eleventy.setTemplateFormats(['11ty.js']);
+    eleventy.setUseGitIgnore(false);
+    for (const { path, text } of pages) {
+      eleventy.addTemplate(`${path}.11ty.js`, { data: () => ({ permalink: path }), render: () => text });
+    }
+  };
+  const input = await mkdtemp(join(scratch, 'input-'));
+  const eleventy = new Eleventy(input, join(scratch, 'bare'), { quietMode: true, configPath: false, config });
+  eleventy.disableLogger();
+  await eleventy.write();
+}
+
+async function benchPdf(book: Book): Promise<void> {
+  const ours = await best(3, () => makeBookPdf(book));
+  const sheets = makeDrawable(makeSheets(book)).model;
+  const bare = await best(3, () => typeset(sheets));
+  report('the printed book', ours, bare, 'bare Typst with the finished sheets');
+}
+
+async function time<T>(run: () => T | Promise<T>): Promise<{ result: T; ms: number }> {
+  const started = performance.now();
+  const result = await run();
+  return { result, ms: performance.now() - started };
+}
+
+async function best(times: number, run: () => unknown): Promise<number> {
+  let least = Infinity;
+  for (let i = 0; i < times; i += 1) least = Math.min(least, (await time(run)).ms);
+  return least;
+}
+
+function report(what: string, ms: number, reference?: number, name?: string): void {
+  const ratio =
+    reference === undefined ? '' : `  ${(ms / reference).toFixed(2)} × ${name} (${reference.toFixed(0)} ms)`;
+  console.log(`${ms.toFixed(0).padStart(6)} ms  ${what}${ratio}`);
+}
