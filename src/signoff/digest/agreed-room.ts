@@ -1,0 +1,67 @@
+import type { Book, BookOption, BookRoom, BookSelection } from '../../book/index.js';
+import { leaveOut, withoutPaths } from './leave-out.js';
+
+/** What initials on a room's page agree to: the room as measured, each selection with its quantities and its money, and the
+ *  options behind them. Left out: the calendar, order and delivery facts, who chose when, where the record stands, and
+ *  what was considered once a choice is made. None of these changes what will be built or paid. */
+export function agreedRoom(book: Book, room: BookRoom): object {
+  const selections = book.selections.filter((selection) => selection.room === room.slug);
+  const used = new Set(selections.flatMap(optionsBehind));
+  return {
+    format: 'bookmatch/agreed-room/1',
+    house: { name: book.house.name, number: book.house.number, currency: book.house.currency },
+    room: {
+      slug: room.slug,
+      number: room.number,
+      name: room.name,
+      level: room.level,
+      use: room.use,
+      body: room.body,
+      measure: withoutPaths(room.measure),
+      cost: room.cost,
+      change: room.change,
+    },
+    selections: selections.map(agreedSelection),
+    options: book.options.filter(({ id }) => used.has(id)).map(agreedOption),
+  };
+}
+
+function agreedSelection(selection: BookSelection): object {
+  return {
+    ...workOf(selection),
+    standard: selection.standard,
+    allowance: selection.allowance,
+    considering: selection.state === 'open' ? selection.considering : [],
+    cost: selection.cost,
+    change: selection.change,
+  };
+}
+
+/** The part of a selection that is work and not money. */
+export function workOf(selection: BookSelection): object {
+  return {
+    id: selection.id,
+    category: selection.category,
+    trade: selection.trade,
+    places: selection.places,
+    placeText: selection.placeText,
+    chosen: selection.chosen,
+    none: selection.state === 'none',
+    counted: selection.counted,
+    supply: selection.supply,
+    note: selection.note,
+    takeoff: selection.takeoff,
+    pounds: selection.pounds,
+  };
+}
+
+/** Ids of the options that a selection stands on. */
+function optionsBehind(selection: BookSelection): readonly string[] {
+  const { counted, chosen, standard, considering, state, category } = selection;
+  const slugs = [counted, chosen, standard, ...(state === 'open' ? considering : [])];
+  return slugs.flatMap((slug) => (slug === undefined ? [] : [`${category}/${slug}`]));
+}
+
+function agreedOption(option: BookOption): object {
+  return leaveOut(option, 'source', 'quoted', 'leadDays');
+}

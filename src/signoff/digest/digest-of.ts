@@ -1,0 +1,23 @@
+import { createHash } from 'node:crypto';
+import { canonicalJson } from './canonical-json.js';
+
+/** SHA-256 of the canonical JSON (RFC 8785) of a value, as 64 hexadecimal digits in lower case. */
+export function digestOf(value: unknown): string {
+  return digestOfBytes(new TextEncoder().encode(canonicalJson(value)));
+}
+
+/** SHA-256 of bytes, as 64 hexadecimal digits in lower case. */
+export function digestOfBytes(bytes: Uint8Array): string {
+  return createHash('sha256').update(bytes).digest('hex');
+}
+
+/** The first 48 bits of a digest for people to read out: `4F2A-91C0-77BE`. Two versions of a house that differ share it
+ *  with a chance of one in 280 million million; nobody should trust it where someone wants to deceive: use the whole one. */
+export function shortDigest(hex: string): string {
+  return (
+    hex
+      .slice(0, 12)
+      .toUpperCase()
+      .match(/.{1,4}/gu) ?? []
+  ).join('-');
+}

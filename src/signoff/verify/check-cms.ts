@@ -1,0 +1,126 @@
+import { createHash } from 'node:crypto';
+import * as asn1js from 'asn1js';
+import { Certificate, ContentInfo, IssuerAndSerialNumber, SignedData } from 'pkijs';
+import type { SignerInfo } from 'pkijs';
+import { engine } from '../cms/engine.js';
+import { namesCertificate, signingCertificateType } from '../cms/signing-certificate.js';
+
+/** What a CMS message (RFC 5652) says of some bytes. */
+export interface CmsCheck {
+  readonly digestMatches: boolean;
+  readonly signatureVerifies: boolean;
+  readonly at?: Date;
+  readonly certificate?: Certificate;
+  /** All certificates that came with it. */
+  readonly certificates: readonly Certificate[];
+  readonly problem?: string;
+}
+
+/** The fault that tells a file that was altered from a signature that cannot be checked. */
+export const otherBytes = 'the bytes are not those that were signed';
+
+const oids = {
+  signedData: '1.2.840.113549.1.7.2',
+  data: '1.2.840.113549.1.7.1',
+  contentType: '1.2.840.113549.1.9.3',
+  messageDigest: '1.2.840.113549.1.9.4',
+  signingTime: '1.2.840.113549.1.9.5',
+} as const;
+
+/** Digests that still hold; SHA-1 and MD5 do not. */
+const digests: Readonly<Record<string, string>> = {
+  '2.16.840.1.101.3.4.2.1': 'sha256',
+  '2.16.840.1.101.3.4.2.2': 'sha384',
+  '2.16.840.1.101.3.4.2.3': 'sha512',
+};
+
+/** Checks a detached CMS signature over bytes: one signer, signed attributes that name the digest, and the signature over
+ *  them. Never throws. */
+export async function checkCms(message: Uint8Array, signed: readonly Uint8Array[]): Promise<CmsCheck> {
+  const none = { digestMatches: false, signatureVerifies: false, certificates: [] };
+  try {
+    const data = readSignedData(message);
+    if (typeof data === 'string') return { ...none, problem: data };
+    const certificates = (data.certificates ?? []).filter((one): one is Certificate => one instanceof Certificate);
+    const [signer] = data.signerInfos;
+    if (!signer || data.signerInfos.length !== 1) return { ...none, certificates, problem: 'it has not one signer' };
+    const certificate = certificateOf(signer, certificates);
+    const at = timeOf(signer);
+    const known = { ...none, certificates, ...(certificate && { certificate }), ...(at && { at }) };
+    const problem = await findFault(data, signer, signed);
+    if (problem === 'digest') return { ...known, problem: otherBytes };
+    if (problem !== undefined) return { ...known, problem };
+    if (!certificate) return { ...known, digestMatches: true, problem: 'the certificate of the signer is not in it' };
+    if (!isNamed(signer, certificate))
+      return { ...known, digestMatches: true, problem: 'its certificate was exchanged' };
+    const signatureVerifies = await verifies(data, signed);
+    return {
+      ...known,
+      digestMatches: true,
+      signatureVerifies,
+      ...(!signatureVerifies && { problem: 'the signature was not made with the key of its certificate' }),
+    };
+  } catch {
+    return { ...none, problem: 'its contents are not a signature that can be read' };
+  }
+}
+
+function readSignedData(message: Uint8Array): SignedData | string {
+  const parsed = asn1js.fromBER(message);
+  if (parsed.offset === -1) return 'its contents are not a signature that can be read';
+  const content = new ContentInfo({ schema: parsed.result });
+  if (content.contentType !== oids.signedData) return 'its contents are not a signature';
+  const data = new SignedData({ schema: content.content });
+  // A message that brings bytes of its own would be checked against those.
+  if (data.encapContentInfo.eContent !== undefined) return 'it brings its own bytes, not those of the file';
+  return data.encapContentInfo.eContentType === oids.data ? data : 'it signs something other than bytes of a file';
+}
+
+/** `digest`, another fault in words, or undefined. */
+async function findFault(
+  data: SignedData,
+  signer: SignerInfo,
+  signed: readonly Uint8Array[],
+): Promise<string | undefined> {
+  const digest = digests[signer.digestAlgorithm.algorithmId];
+  if (digest === undefined) return 'it uses a digest that no longer proves anything';
+  const attributes = signer.signedAttrs?.attributes ?? [];
+  const stated = attributes.filter(({ type }) => type === oids.messageDigest);
+  const types = attributes.filter(({ type }) => type === oids.contentType);
+  const [one] = stated;
+  if (!one || stated.length !== 1 || types.length !== 1) return 'it does not name the digest of what it signs';
+  const value: unknown = one.values[0];
+  if (!(value instanceof asn1js.OctetString)) return 'it does not name the digest of what it signs';
+  const hash = createHash(digest);
+  for (const part of signed) hash.update(part);
+  return hash.digest().equals(value.valueBlock.valueHexView) ? undefined : 'digest';
+}
+
+async function verifies(data: SignedData, signed: readonly Uint8Array[]): Promise<boolean> {
+  try {
+    const all = Buffer.concat([...signed]);
+    const bytes = all.buffer.slice(all.byteOffset, all.byteOffset + all.length) as ArrayBuffer;
+    return await data.verify({ signer: 0, data: bytes, checkChain: false }, engine);
+  } catch {
+    return false;
+  }
+}
+
+function certificateOf({ sid }: SignerInfo, certificates: readonly Certificate[]): Certificate | undefined {
+  if (!(sid instanceof IssuerAndSerialNumber)) return certificates.length === 1 ? certificates[0] : undefined;
+  return certificates.find((one) => one.issuer.isEqual(sid.issuer) && one.serialNumber.isEqual(sid.serialNumber));
+}
+
+/** Signers of some programs do not name their certificate; then only a trusted root can vouch for the name in it. */
+function isNamed({ signedAttrs }: SignerInfo, certificate: Certificate): boolean {
+  const named = signedAttrs?.attributes.filter(({ type }) => type === signingCertificateType) ?? [];
+  const der = new Uint8Array(certificate.toSchema(false).toBER());
+  return named.every((attribute) => namesCertificate(attribute, der));
+}
+
+function timeOf({ signedAttrs }: SignerInfo): Date | undefined {
+  const value: unknown = signedAttrs?.attributes.find(({ type }) => type === oids.signingTime)?.values[0];
+  const isTime = value instanceof asn1js.UTCTime || value instanceof asn1js.GeneralizedTime;
+  const date = isTime ? value.toDate() : undefined;
+  return date && Number.isFinite(date.getTime()) ? date : undefined;
+}

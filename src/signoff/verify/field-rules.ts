@@ -1,0 +1,77 @@
+import { PDFArray, PDFDict, PDFName, PDFNumber, PDFRef } from 'pdf-lib';
+import type { PDFObject } from 'pdf-lib';
+import { formFields, isFilled, rectOf, textOf } from '../pdf/index.js';
+import type { FormField, Revision } from '../pdf/index.js';
+import type { Met, Rule } from './allowed-changes.js';
+import { changedKeys } from './same-object.js';
+
+export interface FieldScene {
+  readonly before: Revision;
+  readonly after: Revision;
+  readonly met: Met;
+  readonly locks: (name: string) => boolean;
+}
+
+const changeable = new Set(['V', 'AP', 'AS', 'MK', 'RV', 'I', 'DA', 'F', 'M']);
+
+/** A field that was empty when signed may be filled in or signed; one that was filled in is part of what was signed. */
+export function fieldRule(field: FormField, later: FormField | undefined, scene: FieldScene): Rule {
+  const { name, type } = field;
+  return (old, next) => {
+    if (!(old instanceof PDFDict) || !(next instanceof PDFDict)) return `the field ${name} is gone`;
+    const other = changedKeys(old, next).filter((key) => !changeable.has(key));
+    if (other.length > 0) return `the field ${name} was changed (${other.join(', ')})`;
+    if (isFilled(scene.before, field)) {
+      return type === 'signature'
+        ? `the signature in ${name} was replaced`
+        : `${name} was filled in when signed and was changed`;
+    }
+    if (scene.locks(name)) return `the field ${name} was locked by a signature`;
+    if (later === undefined || !isFilled(scene.after, later))
+      return `the field ${name} shows something and holds nothing`;
+    scene.met[type === 'signature' ? 'signed' : 'filled'].add(name);
+    return undefined;
+  };
+}
+
+/** Is a new entry of a list a field or box of a signature that takes no room on the page? A box that is seen could lie over
+ *  what was signed. */
+export function isUnseenSignature(value: PDFObject, before: Revision, after: Revision): boolean {
+  const dict = value instanceof PDFRef ? after.dict(value) : undefined;
+  if (!dict) return false;
+  const parent = after.dict(dict.get(PDFName.of('Parent')));
+  const type = after.resolve(dict.get(PDFName.of('FT')) ?? parent?.get(PDFName.of('FT')));
+  if (type !== PDFName.of('Sig')) return false;
+  if (['A', 'AA'].some((key) => dict.has(PDFName.of(key)))) return false;
+  const name = textOf(after.resolve(dict.get(PDFName.of('T'))));
+  if (name !== undefined && formFields(before).some((field) => field.name === name)) return false;
+  const kids = after.resolve(dict.get(PDFName.of('Kids')));
+  const boxes = kids instanceof PDFArray ? kids.asArray().map((kid) => after.dict(kid)) : [dict];
+  return boxes.every((box) => box !== undefined && takesNoRoom(after, box));
+}
+
+function takesNoRoom(revision: Revision, box: PDFDict): boolean {
+  const [left = 0, bottom = 0, right = 0, top = 0] = rectOf(revision, box) ?? [];
+  const flags = revision.resolve(box.get(PDFName.of('F')));
+  // Bit 2: hidden; bit 6: not shown (ISO 32000-1, table 165). Bit 6 alone would still print.
+  const isHidden = flags instanceof PDFNumber && (flags.asNumber() & 2) !== 0;
+  return isHidden || left === right || bottom === top;
+}
+
+/** Is a field locked by a signature that stands (ISO 32000-1, 12.7.4.5)? */
+export function lockedFields(revision: Revision): (name: string) => boolean {
+  const locks = formFields(revision)
+    .filter(({ type, value }) => type === 'signature' && value)
+    .flatMap(({ dict }) => {
+      const lock = revision.dict(dict.get(PDFName.of('Lock')));
+      if (!lock) return [];
+      const list = revision.resolve(lock.get(PDFName.of('Fields')));
+      const names = (list instanceof PDFArray ? list.asArray() : []).map((one) => textOf(revision.resolve(one)) ?? '');
+      return [{ action: String(revision.resolve(lock.get(PDFName.of('Action')))), names }];
+    });
+  return (name) =>
+    locks.some(({ action, names }) => {
+      const isNamed = names.some((one) => name === one || name.startsWith(`${one}.`));
+      return action === '/Include' ? isNamed : action === '/Exclude' ? !isNamed : true;
+    });
+}
