@@ -1,3 +1,5 @@
 export * from './book.js';
 export { makeBook } from './make-book.js';
 export { optionId } from './draft.js';
+export { lookUp } from './look-up.js';
+export type { LookUp } from './look-up.js';

@@ -9,6 +9,7 @@ import type { Book, BookRoom, BookSelection } from './book.js';
 import { describeCategory, describeHouse, describeOption, describeTrade } from './describe.js';
 import { draftSelections, optionId } from './draft.js';
 import type { Draft } from './draft.js';
+import { groupBy } from './group-by.js';
 import { makeMoney } from './make-money.js';
 import { makeSelection } from './make-selection.js';
 import type { Decider } from './make-selection.js';
@@ -28,10 +29,11 @@ export function makeBook(
   const dated = dateMilestones(records.house, slips);
   const problems = [...drafted.problems, ...dated.problems];
   if (!dated.value || problems.some((problem) => problem.severity === 'error')) return { problems };
-  const house = priceDrafts(records, drafted.value);
+  const drafts = drafted.value.map((draft) => ({ draft, item: makeItem(draft) }));
+  const house = priceDrafts(records, drafts);
   const decider = makeDecider(records, dated.value, on);
-  const items = new Map(house.items.map((item) => [item.selection, item]));
-  const selections = drafted.value.map((draft) => makeSelection(draft, itemFor(items, draft), house, decider));
+  const selections = drafts.map(({ draft, item }) => makeSelection(draft, item, house, decider));
+  const byRoom = groupBy(selections, (selection) => selection.room);
   const book: Book = {
     format: 'bookmatch/book/1',
     on,
@@ -42,7 +44,7 @@ export function makeBook(
     options: records.options.map((option) => describeOption(option, records.categories)),
     rooms: records.rooms.flatMap((room) => {
       const measure = measures.get(room.slug);
-      return measure ? [makeRoom(room, measure, selections)] : [];
+      return measure ? [makeRoom(room, measure, byRoom.get(room.slug) ?? [])] : [];
     }),
     selections,
     orders: withStock([...house.today.pools.values()].flatMap((pool) => pool.orders).sort(byOption), selections),
@@ -53,10 +55,15 @@ export function makeBook(
   return { value: book, problems };
 }
 
-function priceDrafts(records: Records, drafts: readonly Draft[]): HousePrice {
+function priceDrafts(records: Records, drafts: readonly { readonly draft: Draft; readonly item: Item }[]): HousePrice {
   const options = new Map(records.options.map((option) => [optionId(option.category, option.slug), option]));
-  const allowances = records.house.allowances.map((allowance) => sizeAllowance(allowance, drafts));
-  return priceHouse(drafts.map(makeItem), allowances, { contract: records.house.contract, options });
+  const onAllowance = groupBy(
+    drafts.map(({ draft }) => draft),
+    ({ selection }) => selection.allowance ?? '',
+  );
+  const allowances = records.house.allowances.map((each) => sizeAllowance(each, onAllowance.get(each.id) ?? []));
+  const items = drafts.map(({ item }) => item);
+  return priceHouse(items, allowances, { contract: records.house.contract, options });
 }
 
 function makeItem({ id, room, selection, category, options }: Draft): Item {
@@ -75,17 +82,12 @@ function makeItem({ id, room, selection, category, options }: Draft): Item {
   };
 }
 
-function itemFor(items: ReadonlyMap<string, Item>, draft: Draft): Item {
-  return items.get(draft.id) ?? makeItem(draft);
-}
-
 function makeDecider(records: Records, milestones: readonly DatedMilestone[], on: IsoDate): Decider {
   const calendar = workingDays(records.house.calendar);
   return (input) => decide(input, milestones, calendar, on);
 }
 
-function makeRoom(room: Records['rooms'][number], measure: RoomMeasure, all: readonly BookSelection[]): BookRoom {
-  const own = all.filter((selection) => selection.room === room.slug);
+function makeRoom(room: Records['rooms'][number], measure: RoomMeasure, own: readonly BookSelection[]): BookRoom {
   const { slug, number, name, level, use, body } = room;
   const cost: Cost = own.length === 0 ? noCost : addCosts(own.map((selection) => selection.cost));
   return {

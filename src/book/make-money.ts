@@ -4,6 +4,7 @@ import type { HousePrice, Item } from '../price/index.js';
 import type { Cents } from '../units/index.js';
 import type { BookMoney, BookSelection, Total } from './book.js';
 import { optionId } from './draft.js';
+import { groupBy } from './group-by.js';
 
 export function makeMoney(records: Records, house: HousePrice, selections: readonly BookSelection[]): BookMoney {
   const { contract } = records.house;
@@ -90,15 +91,4 @@ function totals(
       change: group.reduce((sum, selection) => sum + selection.change, 0) as Cents,
     };
   });
-}
-
-function groupBy<T>(list: readonly T[], keyOf: (item: T) => string): Map<string, T[]> {
-  const groups = new Map<string, T[]>();
-  for (const item of list) {
-    const key = keyOf(item);
-    const group = groups.get(key);
-    if (group) group.push(item);
-    else groups.set(key, [item]);
-  }
-  return groups;
 }

@@ -1,6 +1,6 @@
 import type { Decision } from '../calendar/index.js';
 import type { Category, Option } from '../model/index.js';
-import { costsWith, countedOption, noCost, selectionEffect } from '../price/index.js';
+import { countedOption, noCost, selectionEffect } from '../price/index.js';
 import type { HousePrice, Item } from '../price/index.js';
 import { layPlaces } from '../takeoff/index.js';
 import type { Takeoff } from '../takeoff/index.js';
@@ -86,8 +86,7 @@ function makeAlternatives(draft: Draft, item: Item, house: HousePrice, decide: D
   const withStandard = house.changeWith(item, item.standard);
   return [...options].map(([slug, { option, takeoffs }]) => {
     const id = optionId(category.slug, slug);
-    const againstToday = house.changeWith(item, id);
-    const costs = costsWith(house.today, item, id, house.book);
+    const { change: againstToday, costs } = house.whatIf(item, id);
     const cost = costs.get(item.selection) ?? house.today.costs.get(item.selection) ?? noCost;
     const pounds = weigh(option, takeoffs);
     return {

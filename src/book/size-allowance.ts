@@ -1,18 +1,16 @@
 import type { Allowance } from '../model/index.js';
+import { printDecimal } from '../units/index.js';
 import { priceOf } from '../price/index.js';
 import type { SizedAllowance } from '../price/index.js';
 import type { Draft } from './draft.js';
 
-/** The sum an allowance holds. One given as a rate is that rate for each unit measured, net of waste, at the places that
+/** The sum an allowance holds; `drafts` are those that draw on it. One given as a rate is that rate for each unit measured, net of waste, at the places that
  *  draw on it. */
 export function sizeAllowance(allowance: Allowance, drafts: readonly Draft[]): SizedAllowance {
   const { amount } = allowance;
   if (amount.by === 'lump') return { allowance, amount: amount.sum, basis: 'lump sum' };
-  const measured = drafts
-    .filter(({ selection }) => selection.allowance === allowance.id)
-    .reduce((sum, draft) => sum + netOf(draft, amount.unit), 0);
-  const dollars = (amount.rate.amount / 10 ** amount.rate.scale).toFixed(Math.max(2, amount.rate.scale));
-  const basis = `${Number(measured.toFixed(2)).toLocaleString('en-US')} ${amount.unit} × $${dollars}`;
+  const measured = drafts.reduce((sum, draft) => sum + netOf(draft, amount.unit), 0);
+  const basis = `${Number(measured.toFixed(2)).toLocaleString('en-US')} ${amount.unit} × $${printDecimal(amount.rate, 2)}`;
   return { allowance, amount: priceOf(amount.rate, measured), basis };
 }
 

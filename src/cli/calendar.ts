@@ -1,5 +1,6 @@
 import { Command } from 'commander';
-import type { Book } from '../book/index.js';
+import { lookUp } from '../book/index.js';
+import type { Book, LookUp } from '../book/index.js';
 import { describeState, printDay, slipEffects, workingDays } from '../calendar/index.js';
 import type { SlipEffects, Slips } from '../calendar/index.js';
 import { bookCalendar } from '../export/index.js';
@@ -9,6 +10,7 @@ import type { Console } from './console.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
 import { printTable } from './table.js';
+import { signed } from './signed.js';
 import { UsageError } from './usage-error.js';
 
 interface CalendarOptions extends HouseOptions {
@@ -71,6 +73,7 @@ function datesOf(book: Book) {
 }
 
 function printDecisions(book: Book): string {
+  const look = lookUp(book);
   const rows = book.selections
     .filter((selection) => selection.state === 'open')
     .sort((a, b) => (a.decision.by < b.decision.by ? -1 : 1));
@@ -81,9 +84,9 @@ function printDecisions(book: Book): string {
   ]);
   const decisions = printTable(rows, [
     { head: 'Decide by', align: 'right', text: (row) => printDay(row.decision.by) },
-    { head: 'Room', align: 'left', text: (row) => roomText(book, row.room) },
+    { head: 'Room', align: 'left', text: (row) => look.roomTitle(row.room) },
     { head: 'Place', align: 'left', text: (row) => row.placeText },
-    { head: 'What', align: 'left', text: (row) => categoryText(book, row.category) },
+    { head: 'What', align: 'left', text: (row) => look.categoryName(row.category) },
     { head: 'State', align: 'left', text: (row) => describeState(row.decision) },
   ]);
   return `${milestones}\nStill open\n\n${rows.length === 0 ? 'Nothing.\n' : decisions}`;
@@ -96,10 +99,10 @@ function printEffects(book: Book, { milestones, decisions }: SlipEffects): strin
     { head: 'Now', align: 'right', text: (row) => printDay(row.to) },
     { head: 'Working days', align: 'right', text: (row) => signed(row.days) },
   ]);
-  const selections = new Map(book.selections.map((selection) => [selection.id, selection]));
-  const open = decisions.filter(({ id }) => selections.get(id)?.state === 'open');
+  const look = lookUp(book);
+  const open = decisions.filter(({ id }) => look.selection(id)?.state === 'open');
   const decided = printTable(open, [
-    { head: 'Decide by', align: 'left', text: ({ id }) => describe(book, selections.get(id)) },
+    { head: 'Decide by', align: 'left', text: ({ id }) => describe(look, id) },
     { head: 'Was', align: 'right', text: (row) => printDay(row.from) },
     { head: 'Now', align: 'right', text: (row) => printDay(row.to) },
     { head: 'Working days', align: 'right', text: (row) => signed(row.days) },
@@ -112,21 +115,8 @@ function printEffects(book: Book, { milestones, decisions }: SlipEffects): strin
   return `${moved}\n${open.length === 0 ? 'No open choice moves.\n' : decided}`;
 }
 
-function describe(book: Book, selection: Book['selections'][number] | undefined): string {
-  return selection
-    ? `${roomText(book, selection.room)}, ${selection.placeText}: ${categoryText(book, selection.category)}`
-    : '';
-}
-
-function roomText(book: Book, slug: string): string {
-  const room = book.rooms.find((candidate) => candidate.slug === slug);
-  return room ? `${room.number} ${room.name}` : slug;
-}
-
-function categoryText(book: Book, slug: string): string {
-  return book.categories.find((candidate) => candidate.slug === slug)?.name ?? slug;
-}
-
-function signed(days: number): string {
-  return days > 0 ? `+${days}` : days < 0 ? `−${-days}` : '0';
+function describe(look: LookUp, id: string): string {
+  const selection = look.selection(id);
+  if (!selection) return '';
+  return `${look.roomTitle(selection.room)}, ${selection.placeText}: ${look.categoryName(selection.category)}`;
 }

@@ -8,6 +8,7 @@ import { printMoney, printMoneyChange } from '../units/index.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
+import { signed } from './signed.js';
 import { printTable } from './table.js';
 import { UsageError } from './usage-error.js';
 
@@ -74,10 +75,6 @@ function quantityText({ quantities }: SelectionChange): string {
       ({ part, unit, from, to }) => `${part === 'main' ? '' : `${part} `}${from.toFixed(1)} → ${to.toFixed(1)} ${unit}`,
     )
     .join('; ');
-}
-
-function signed(amount: number): string {
-  return amount > 0 ? `+${amount}` : `−${-amount}`;
 }
 
 function printPriceBook({ priceBook }: Comparison): string {

@@ -1,6 +1,7 @@
 import { Command, Option } from 'commander';
 import { orderRows, ordersCsv, quantitiesCsv, quantityRows } from '../export/index.js';
 import type { OrderRow, QuantityRow } from '../export/index.js';
+import { lookUp } from '../book/index.js';
 import type { Book } from '../book/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportProblems, withHouseOptions } from './house-options.js';
@@ -38,21 +39,23 @@ export function takeoff(console: Console, done: (code: number) => void): Command
 }
 
 function printQuantities(book: Book, { by, json, csv }: TakeoffOptions): string {
+  const look = lookUp(book);
   const rows = quantityRows(book);
   if (json) return `${JSON.stringify(rows, null, 2)}\n`;
   if (csv) return quantitiesCsv(book);
   const headOf =
     by === 'trade'
-      ? (row: QuantityRow) => tradeName(book, row.trade)
+      ? (row: QuantityRow) => look.tradeName(row.trade)
       : (row: QuantityRow) => `${row.room} ${row.roomName}`;
   return inGroups(rows, headOf, by === 'trade' ? [roomColumn, ...quantityColumns] : quantityColumns);
 }
 
 function printOrders(book: Book, { json, csv }: TakeoffOptions): string {
+  const look = lookUp(book);
   const rows = orderRows(book);
   if (json) return `${JSON.stringify(rows, null, 2)}\n`;
   if (csv) return ordersCsv(book);
-  return inGroups(rows, (row) => tradeName(book, row.trade), orderColumns);
+  return inGroups(rows, (row) => look.tradeName(row.trade), orderColumns);
 }
 
 function inGroups<Row>(rows: readonly Row[], headOf: (row: Row) => string, columns: readonly Column<Row>[]): string {
@@ -66,10 +69,6 @@ function inGroups<Row>(rows: readonly Row[], headOf: (row: Row) => string, colum
         )}`,
     )
     .join('\n');
-}
-
-function tradeName(book: Book, slug: string): string {
-  return book.trades.find((trade) => trade.slug === slug)?.name ?? slug;
 }
 
 const number = (amount: number) => amount.toFixed(1);

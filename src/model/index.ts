@@ -3,3 +3,4 @@ export * from './room.js';
 export * from './product.js';
 export * from './records.js';
 export * from './measure.js';
+export * from './measure-parts.js';

@@ -17,7 +17,10 @@ export interface HousePrice {
   /** With every selection at its standard. */
   readonly standard: World;
   readonly change: Cents;
-  /** House total with `option` for the item, less today's. The option counts as decided; undefined leaves it open. */
+  /** What the house would be with `option` for the item: its total less today's, and the costs that differ from today's.
+   *  The option counts as decided; undefined leaves the item open. */
+  whatIf(item: Item, option: string | undefined): { readonly change: Cents; readonly costs: ReadonlyMap<string, Cost> };
+  /** The change alone. */
   changeWith(item: Item, option: string | undefined): Cents;
 }
 
@@ -44,6 +47,10 @@ export function priceHouse(
   const standard = priceWorld(items, (item) => item.standard, book);
   const effect = new Effect(items, allowances, book, standard);
   const base = effect.of(today.costs, (item) => item.decided);
+  const whatIf: HousePrice['whatIf'] = (item, option) => {
+    const costs = costsWith(today, item, option, book);
+    return { costs, change: effect.difference(base, today.costs, costs, item, option !== undefined) };
+  };
   return {
     items,
     allowances,
@@ -51,8 +58,8 @@ export function priceHouse(
     today,
     standard,
     change: base.total,
-    changeWith: (item, option) =>
-      effect.difference(base, today.costs, costsWith(today, item, option, book), item, option !== undefined),
+    whatIf,
+    changeWith: (item, option) => whatIf(item, option).change,
   };
 }
 

@@ -4,6 +4,7 @@ import { makeCost } from './cost.js';
 import type { Cost, Order } from './cost.js';
 import type { Item, PriceBook } from './item.js';
 import { priceOf, shareOf, shareOut } from './rounding.js';
+import { wholePieces } from '../takeoff/index.js';
 import type { Takeoff } from '../takeoff/index.js';
 
 /** One product bought once for the whole house, and what each selection's share of it costs. */
@@ -63,18 +64,13 @@ function orderQuantity(
   const net = takeoffs.reduce((sum, takeoff) => sum + (takeoff?.net ?? 0), 0);
   const required = takeoffs.reduce((sum, takeoff) => sum + (takeoff?.required ?? 0), 0);
   if (holds !== undefined) {
-    const packs = roundUp(required / holds);
+    const packs = wholePieces(required / holds);
     return { net, required, packs, quantity: packs * holds };
   }
   if (unit === 'each' || unit === 'lump')
-    return { net, required, packs: roundUp(required), quantity: roundUp(required) };
-  const quantity = roundUp(required * 100) / 100;
+    return { net, required, packs: wholePieces(required), quantity: wholePieces(required) };
+  const quantity = wholePieces(required * 100) / 100;
   return { net, required, packs: quantity, quantity };
-}
-
-/** Up to the next whole number, forgiving the last bits of a float. */
-function roundUp(number: number): number {
-  return Math.ceil(number - 1e-9);
 }
 
 function taxOn(cost: Record<'material' | 'freight' | 'labor', number>, { contract }: PriceBook): Cents {

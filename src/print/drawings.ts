@@ -3,7 +3,7 @@ import { drawElevations, drawPlan, drawSwatch, printPalette } from '../draw/inde
 import type { DrawOptions, Drawing } from '../draw/index.js';
 import { svgText } from '../svg/index.js';
 import { feet } from '../units/index.js';
-import type { LookUp } from './sheets/look-up.js';
+import type { LookUp } from '../book/index.js';
 import { shorten } from './shorten.js';
 
 /** A drawing for the page: SVG text, words for who does not see it, size on paper in inches. */

@@ -1,21 +1,15 @@
-import type { Alternative, Book, BookCategory, BookOption, BookRoom, BookSelection, BookTrade } from '../book/index.js';
+import { lookUp } from '../book/index.js';
+import type { Alternative, Book, BookOption, BookRoom, BookSelection, BookTrade, LookUp } from '../book/index.js';
 import type { DatedMilestone } from '../calendar/index.js';
 import type { Order } from '../price/index.js';
 
 /** A Book with its parts at hand by name. */
-export interface View {
-  readonly book: Book;
+export interface View extends LookUp {
   room(slug: string): BookRoom | undefined;
-  selection(id: string): BookSelection | undefined;
-  selectionsOf(room: BookRoom): readonly BookSelection[];
-  category(slug: string): BookCategory | undefined;
   trade(slug: string): BookTrade | undefined;
-  /** By category and slug. */
-  option(category: string, slug: string | undefined): BookOption | undefined;
   /** By `<category>/<slug>`. */
   optionById(id: string): BookOption | undefined;
   milestone(id: string): DatedMilestone | undefined;
-  allowanceName(id: string): string;
   /** The house's order that a part of an option belongs to. */
   order(option: string, part: string): Order | undefined;
   /** Selections for which an option is chosen, and those that consider it. */
@@ -23,34 +17,23 @@ export interface View {
     readonly counted: readonly BookSelection[];
     readonly considered: readonly BookSelection[];
   };
-  levelName(id: string): string;
 }
 
 export function makeView(book: Book): View {
   const rooms = new Map(book.rooms.map((room) => [room.slug, room]));
-  const selections = new Map(book.selections.map((selection) => [selection.id, selection]));
-  const categories = new Map(book.categories.map((category) => [category.slug, category]));
   const trades = new Map(book.trades.map((trade) => [trade.slug, trade]));
   const options = new Map(book.options.map((option) => [option.id, option]));
   const milestones = new Map(book.calendar.milestones.map((milestone) => [milestone.id, milestone]));
-  const allowances = new Map(book.money.allowances.map((entry) => [entry.id, entry.name]));
   const orders = new Map(book.orders.map((order) => [`${order.option} ${order.part}`, order]));
-  const levels = new Map(book.levels.map((level) => [level.id, level.name]));
   const uses = usesByOption(book.selections);
   return {
-    book,
+    ...lookUp(book),
     room: (slug) => rooms.get(slug),
-    selection: (id) => selections.get(id),
-    selectionsOf: (room) => room.selections.flatMap((id) => selections.get(id) ?? []),
-    category: (slug) => categories.get(slug),
     trade: (slug) => trades.get(slug),
-    option: (category, slug) => (slug === undefined ? undefined : options.get(`${category}/${slug}`)),
     optionById: (id) => options.get(id),
     milestone: (id) => milestones.get(id),
-    allowanceName: (id) => allowances.get(id) ?? id,
     order: (option, part) => orders.get(`${option} ${part}`),
     uses: (option) => uses.get(option.id) ?? { counted: [], considered: [] },
-    levelName: (id) => levels.get(id) ?? id,
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Category, Option, OptionPart, RoomMeasure, Selection } from '../model/index.js';
-import { printDecimalPercent } from './waste.js';
+import { printPercent } from '../units/index.js';
+import { wholePieces, withWaste } from './arithmetic/index.js';
 import { conventions } from './convention/index.js';
 import type { ConventionRule } from './convention/index.js';
 import { findPlaces } from './places.js';
@@ -64,9 +65,9 @@ function makeTakeoff(
   const factors = times === 1 ? [] : [{ times, why: `${times} coats or layers` }];
   const waste = selection.waste ?? part.waste;
   const share = waste.amount / 10 ** waste.scale;
-  const why = selection.waste ? 'given for this place' : `allowed for this product: ${printDecimalPercent(waste)}`;
-  const needed = net * times * (1 + share);
-  const required = part.unit === 'each' || part.unit === 'lump' ? Math.ceil(needed - 1e-9) : needed;
+  const why = selection.waste ? 'given for this place' : `allowed for this product: ${printPercent(waste)}`;
+  const needed = withWaste(net * times, share);
+  const required = part.unit === 'each' || part.unit === 'lump' ? wholePieces(needed) : needed;
   return {
     part: part.part,
     unit: part.unit,

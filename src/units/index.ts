@@ -18,3 +18,4 @@ export * from './pitch.js';
 export * from './weight.js';
 export * from './bearing.js';
 export { groupDigits } from './plain-text.js';
+export * from './plural.js';

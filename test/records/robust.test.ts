@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { openingKinds, roomUses, swatchPatterns } from '../../src/model/index.js';
+import { measureParts, openingKinds, roomUses, swatchPatterns } from '../../src/model/index.js';
 import { readRecords } from '../../src/records/index.js';
 import { compass } from '../../src/units/index.js';
-import { partsByMeasure } from '../../src/records/reference/option.js';
 import { validatorOf } from '../../src/records/validators.js';
 import category from '../../schemas/category.schema.json' with { type: 'json' };
 import opening from '../../schemas/opening.schema.json' with { type: 'json' };
@@ -128,7 +127,7 @@ describe('the schemas', () => {
     expect(room.properties.walls.items.properties.go.enum).toEqual(compass);
     expect(opening.$defs.own.properties.kind.enum).toEqual(openingKinds);
     expect(option.properties.swatch.properties.pattern.enum).toEqual(swatchPatterns);
-    expect(category.properties.measure.properties.by.enum).toEqual(Object.keys(partsByMeasure));
+    expect(category.properties.measure.properties.by.enum).toEqual(Object.keys(measureParts));
   });
 
   it('say of every key what it is', () => {

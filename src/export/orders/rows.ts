@@ -1,5 +1,5 @@
 import type { Book } from '../../book/index.js';
-import { printLength } from '../../units/index.js';
+import { plural, printLength } from '../../units/index.js';
 import { writeCsv } from '../csv/index.js';
 
 /** One product to buy for the whole house. No money in it. */
@@ -74,9 +74,5 @@ export function ordersCsv(book: Book): string {
 
 function packWords(packs: number, pack: { name: string; holds: number } | undefined): string {
   if (!pack) return '';
-  return `${packs} ${pack.name}${packs === 1 ? '' : plural(pack.name)} of ${pack.holds}`;
-}
-
-function plural(name: string): string {
-  return /(s|x|ch|sh)$/.test(name) ? 'es' : 's';
+  return `${packs} ${packs === 1 ? pack.name : plural(pack.name)} of ${pack.holds}`;
 }

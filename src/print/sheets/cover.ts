@@ -4,7 +4,7 @@ import { coverDrawing } from '../drawings.js';
 import type { PrintDrawing } from '../drawings.js';
 import { readProse } from '../prose.js';
 import type { Block } from '../prose.js';
-import type { LookUp } from './look-up.js';
+import type { LookUp } from '../../book/index.js';
 
 export interface Cover {
   readonly house: string;

@@ -1,5 +1,5 @@
 import { printDay } from '../../units/index.js';
-import type { LookUp } from './look-up.js';
+import type { LookUp } from '../../book/index.js';
 
 export interface DecisionSheet {
   readonly open: readonly DecisionRow[];

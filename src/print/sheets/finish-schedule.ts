@@ -1,6 +1,6 @@
 import type { BookRoom, BookSelection } from '../../book/index.js';
 import { printLength } from '../../units/index.js';
-import type { LookUp } from './look-up.js';
+import type { LookUp } from '../../book/index.js';
 import { productText } from './selection-row.js';
 
 /** Room finish schedule: codes by room, and on the same sheet what each code means. */

@@ -4,7 +4,7 @@ import { printMoney, printMoneyChange, printPercent } from '../../units/index.js
 import type { Cents } from '../../units/index.js';
 import { changeFigure, moneyFigure } from './figure.js';
 import type { Figure } from './figure.js';
-import type { LookUp } from './look-up.js';
+import type { LookUp } from '../../book/index.js';
 import { listText } from './reading.js';
 
 export interface MoneySheet {

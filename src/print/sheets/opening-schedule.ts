@@ -1,7 +1,7 @@
 import type { BookRoom, BookSelection } from '../../book/index.js';
 import type { OpeningMeasure } from '../../model/index.js';
 import { printLength } from '../../units/index.js';
-import type { LookUp } from './look-up.js';
+import type { LookUp } from '../../book/index.js';
 
 /** Door and opening schedule: each opening of the house once, in order of its mark. */
 export interface OpeningSchedule {

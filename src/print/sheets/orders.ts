@@ -1,8 +1,8 @@
 import type { Order } from '../../price/index.js';
-import { printAmount, printLength } from '../../units/index.js';
+import { plural, printAmount, printLength } from '../../units/index.js';
 import { amountFigure } from './figure.js';
 import type { Figure } from './figure.js';
-import type { LookUp } from './look-up.js';
+import type { LookUp } from '../../book/index.js';
 import { leadText, productText, unitText } from './selection-row.js';
 
 /** What one trade orders. Holds no money, so that its page may be handed on. */
@@ -53,11 +53,6 @@ function orderText({ pack, packs, ordered, unit }: Order): string {
   const amount = printAmount(ordered, 1);
   if (!pack) return `${amount} ${unit}`;
   return `${packs} ${packs === 1 ? pack.name : plural(pack.name)} of ${printAmount(pack.holds, 2)} ${unit}`;
-}
-
-function plural(name: string): string {
-  if (/(s|x|ch|sh)$/.test(name)) return `${name}es`;
-  return /[^aeiou]y$/.test(name) ? `${name.slice(0, -1)}ies` : `${name}s`;
 }
 
 function roomNumbers(order: Order, look: LookUp): string {

@@ -1,6 +1,6 @@
 import { printDay, printPercent } from '../../units/index.js';
 import type { StateMark } from './state.js';
-import type { LookUp } from './look-up.js';
+import type { LookUp } from '../../book/index.js';
 
 /** Half a page that says how the book is meant. */
 export interface Reading {

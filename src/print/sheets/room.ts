@@ -5,7 +5,7 @@ import { elevationDrawings, planDrawing } from '../drawings.js';
 import type { PrintDrawing } from '../drawings.js';
 import { readProse } from '../prose.js';
 import type { Block } from '../prose.js';
-import type { LookUp } from './look-up.js';
+import type { LookUp } from '../../book/index.js';
 import { shorten } from '../shorten.js';
 import { openChoice, selectionRow } from './selection-row.js';
 import type { OpenChoice, SelectionRow } from './selection-row.js';

@@ -3,7 +3,7 @@ import type { Takeoff } from '../../takeoff/index.js';
 import { printDay, printLength } from '../../units/index.js';
 import { amountFigure, changeFigure } from './figure.js';
 import type { Figure } from './figure.js';
-import type { LookUp } from './look-up.js';
+import type { LookUp } from '../../book/index.js';
 import { stateMark } from './state.js';
 import type { StateMark } from './state.js';
 

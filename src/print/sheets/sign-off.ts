@@ -1,5 +1,5 @@
 import { printDay, printMoney } from '../../units/index.js';
-import type { LookUp } from './look-up.js';
+import type { LookUp } from '../../book/index.js';
 import { changeText } from './money.js';
 
 export interface SignOff {

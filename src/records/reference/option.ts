@@ -1,3 +1,4 @@
+import { measureParts } from '../../model/index.js';
 import { problemAt } from '../../problem/index.js';
 import type { Problem } from '../../problem/index.js';
 import type { Unit } from '../../units/index.js';
@@ -6,17 +7,6 @@ import type { Draft } from '../draft.js';
 import type { RawNeed } from '../raw/option.js';
 import type { OptionDraft } from '../read-option.js';
 import { some, unknown } from './unknown.js';
-
-/** Parts that each way of measuring yields, with their units. Mirrors the conventions of the take-off, which is a later room. */
-export const partsByMeasure: Readonly<Record<string, Readonly<Record<string, Unit>>>> = {
-  area: { main: 'sq ft' },
-  run: { main: 'lin ft' },
-  each: { main: 'each' },
-  stone: { flats: 'sq ft', corners: 'lin ft' },
-  railing: { rail: 'lin ft', post: 'each' },
-  stair: { tread: 'each', riser: 'each' },
-  lump: { main: 'lump' },
-};
 
 /** An option lives in a known category, is priced in what the category is measured in, and needs known trades. */
 export function optionReferences(draft: Draft): readonly Problem[] {
@@ -50,7 +40,7 @@ function partProblems(
   { parts, record: { raw, origin, sound }, category }: OptionDraft,
   by: string,
 ): readonly Problem[] {
-  const asked = partsByMeasure[by] ?? {};
+  const asked: Readonly<Record<string, Unit>> = by in measureParts ? measureParts[by as keyof typeof measureParts] : {};
   const names = Object.keys(asked);
   const simple = names.length === 1 && names[0] === 'main';
   if (simple !== (raw.parts === undefined) && (raw.price === undefined) !== (raw.parts === undefined)) {

@@ -1,3 +1,4 @@
+import { measureParts } from '../../model/index.js';
 import type { Convention, Deduction, Surface } from '../../model/index.js';
 import type { Place } from '../places.js';
 import type { PlaceQuantity } from '../takeoff.js';
@@ -6,7 +7,7 @@ import type { ConventionRule } from './convention.js';
 /** Square feet of a surface, less openings by the category's rule and whatever hides the surface. */
 export const area: ConventionRule = {
   by: 'area',
-  parts: { main: 'sq ft' },
+  parts: measureParts.area,
   measures: 'a surface',
   quantify(place, { rule }) {
     const surfaces = surfacesOf(place);

@@ -1,3 +1,4 @@
+import { measureParts } from '../../model/index.js';
 import type { PlaceQuantity } from '../takeoff.js';
 import type { ConventionRule } from './convention.js';
 
@@ -5,7 +6,7 @@ import type { ConventionRule } from './convention.js';
  *  is counted in the room that records it. */
 export const each: ConventionRule = {
   by: 'each',
-  parts: { main: 'each' },
+  parts: measureParts.each,
   measures: 'an opening or a feature',
   quantify(place) {
     switch (place.kind) {

@@ -1,3 +1,4 @@
+import { measureParts } from '../../model/index.js';
 import { feet } from '../../units/index.js';
 import { postsAlong } from '../arithmetic/index.js';
 import type { Length } from '../../units/index.js';
@@ -8,7 +9,7 @@ import type { ConventionRule } from './convention.js';
 /** Rail by the run; a post at both ends of each straight piece and no further apart than the option's `post-spacing`. */
 export const railing: ConventionRule = {
   by: 'railing',
-  parts: { rail: 'lin ft', post: 'each' },
+  parts: measureParts.railing,
   measures: 'an open edge or a stair',
   quantify(place, { option }) {
     const run = railOf(place);

@@ -1,5 +1,7 @@
+import { measureParts } from '../../model/index.js';
 import type { OpeningMeasure, RoomMeasure } from '../../model/index.js';
 import { feet } from '../../units/index.js';
+import { baseLength, casingLength } from '../arithmetic/index.js';
 import type { Length } from '../../units/index.js';
 import type { PlaceQuantity } from '../takeoff.js';
 import type { ConventionContext, ConventionRule } from './convention.js';
@@ -7,7 +9,7 @@ import type { ConventionContext, ConventionRule } from './convention.js';
 /** Lineal feet: base along walls less openings, casing around openings, edges and runs of features. */
 export const run: ConventionRule = {
   by: 'run',
-  parts: { main: 'lin ft' },
+  parts: measureParts.run,
   measures: 'a run, a wall or an opening',
   quantify(place, context) {
     switch (place.kind) {
@@ -43,35 +45,37 @@ function baseRuns(measure: RoomMeasure): readonly PlaceQuantity[] {
     .map((wall) => {
       const openings = measure.openings
         .filter((opening) => opening.wall === wall.id && opening.sill === 0)
-        .map((opening) => ({ what: opening.mark, amount: -feet(opening.width), why: 'opening down to the floor' }));
-      const features = measure.features.flatMap((feature) =>
-        feature.covers
+        .map(({ mark, width }) => ({ what: mark, width, why: 'opening down to the floor' }));
+      const features = measure.features.flatMap(({ name, covers }) =>
+        covers
           .filter((cover) => cover.wall === wall.id)
-          .map((cover) => ({
-            what: feature.name,
-            amount: -feet((cover.to - cover.from) as Length),
-            why: 'stands against the wall',
-          })),
+          .map(({ from, to }) => ({ what: name, width: (to - from) as Length, why: 'stands against the wall' })),
       );
-      const adjustments = [...openings, ...features];
-      const gross = feet(wall.run);
-      const net = Math.max(
-        0,
-        adjustments.reduce((sum, { amount }) => sum + amount, gross),
-      );
-      return { place: wall.id, name: `Base, ${wall.name}`, gross, adjustments, net };
+      const gaps = [...openings, ...features];
+      return {
+        place: wall.id,
+        name: `Base, ${wall.name}`,
+        gross: feet(wall.run),
+        adjustments: gaps.map(({ what, width, why }) => ({ what, amount: -feet(width), why })),
+        net: baseLength(
+          [{ run: wall.run, sides: 1 }],
+          gaps.map(({ width }) => width),
+        ),
+      };
     });
 }
 
-/** Two legs and a head; a window is trimmed on four sides. The head runs past the legs by the trim's face on each side
- *  (attribute `face`). Common practice, no source. */
+/** Casing with the option's `face`, when it gives one. */
 function trimAround(opening: OpeningMeasure, name: string, { option }: ConventionContext): PlaceQuantity {
   const face = option.attributes['face']?.value;
-  const past = face?.kind === 'length' ? 2 * feet(face.length) : 0;
-  const heads = opening.kind === 'window' ? 2 : 1;
-  const gross = 2 * feet(opening.height) + heads * feet(opening.width);
-  if (past === 0) return { place: opening.mark, name, gross, adjustments: [], net: gross };
-  const amount = heads * past;
-  const why = heads === 2 ? 'head and sill run past the legs' : 'the head runs past the legs';
-  return { place: opening.mark, name, gross, adjustments: [{ what: 'Corners', amount, why }], net: gross + amount };
+  const sides = opening.kind === 'window' ? 4 : 3;
+  const casing = casingLength({ ...opening, sides }, face?.kind === 'length' ? face.length : undefined);
+  const why = sides === 4 ? 'head and sill run past the legs' : 'the head runs past the legs';
+  return {
+    place: opening.mark,
+    name,
+    gross: casing.opening,
+    adjustments: casing.past === 0 ? [] : [{ what: 'Corners', amount: casing.past, why }],
+    net: casing.opening + casing.past,
+  };
 }

@@ -1,9 +1,10 @@
+import { measureParts } from '../../model/index.js';
 import type { ConventionRule } from './convention.js';
 
 /** A stair by its treads and risers. */
 export const stair: ConventionRule = {
   by: 'stair',
-  parts: { tread: 'each', riser: 'each' },
+  parts: measureParts.stair,
   measures: 'a stair',
   quantify(place) {
     if (place.kind !== 'feature') return undefined;

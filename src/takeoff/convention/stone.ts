@@ -1,4 +1,8 @@
-import { feet } from '../../units/index.js';
+import { measureParts } from '../../model/index.js';
+import type { Run } from '../../model/index.js';
+import { feet, fromFeet } from '../../units/index.js';
+import type { Area } from '../../units/index.js';
+import { stoneFlats } from '../arithmetic/index.js';
 import type { PlaceQuantity } from '../takeoff.js';
 import { quantityOf, surfacesOf } from './area.js';
 import type { ConventionContext, ConventionRule } from './convention.js';
@@ -7,7 +11,7 @@ import type { ConventionContext, ConventionRule } from './convention.js';
  *  covers is product data (`corner-covers`): makers publish 0.5 and 0.75 sq ft for a foot. */
 export const stone: ConventionRule = {
   by: 'stone',
-  parts: { flats: 'sq ft', corners: 'lin ft' },
+  parts: measureParts.stone,
   measures: 'a surface',
   quantify(place, context) {
     const surfaces = surfacesOf(place);
@@ -23,12 +27,12 @@ function sellsCorners({ option }: ConventionContext): boolean {
   return option.parts.some((part) => part.part === 'corners');
 }
 
-function cornersOf(runs: readonly { id: string; length: number }[], id: string, name: string): PlaceQuantity[] {
+function cornersOf(runs: readonly Run[], id: string, name: string): PlaceQuantity[] {
   return runs
     .filter((candidate) => candidate.id.endsWith('corners'))
-    .map((corners) => {
-      const length = feet(corners.length as Parameters<typeof feet>[0]);
-      return { place: `${id}/corners`, name: `${name}, outside corners`, gross: length, adjustments: [], net: length };
+    .map(({ length }) => {
+      const run = feet(length);
+      return { place: `${id}/corners`, name: `${name}, outside corners`, gross: run, adjustments: [], net: run };
     });
 }
 
@@ -42,9 +46,8 @@ function lessCorners(
   if (covers?.kind !== 'number') return flats;
   const run = corners.reduce((sum, corner) => sum + corner.net, 0);
   const largest = flats.reduce((best, flat) => (flat.net > best.net ? flat : best));
-  const amount = -Math.min(largest.net, run * covers.number);
-  const taken = { what: 'Corner pieces', amount, why: `a foot of corner covers ${covers.number} sq ft` };
-  return flats.map((flat) =>
-    flat === largest ? { ...flat, adjustments: [...flat.adjustments, taken], net: flat.net + amount } : flat,
-  );
+  const net = stoneFlats(largest.net as Area, fromFeet(run), covers.number);
+  const why = `a foot of corner covers ${covers.number} sq ft`;
+  const taken = { what: 'Corner pieces', amount: net - largest.net, why };
+  return flats.map((flat) => (flat === largest ? { ...flat, adjustments: [...flat.adjustments, taken], net } : flat));
 }

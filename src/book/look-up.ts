@@ -1,4 +1,4 @@
-import type { Book, BookCategory, BookOption, BookRoom, BookSelection } from '../../book/index.js';
+import type { Book, BookCategory, BookOption, BookRoom, BookSelection } from './book.js';
 
 /** Finds what the Book's ids point to. Names of what is missing fall back to the id, so that a page is never lost. */
 export interface LookUp {

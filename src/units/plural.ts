@@ -1,0 +1,5 @@
+/** The plural of a pack's or a unit's name: `cartons`, `boxes`, `trays`, `assemblies`. */
+export function plural(name: string): string {
+  if (/(s|x|ch|sh)$/.test(name)) return `${name}es`;
+  return /[^aeiou]y$/.test(name) ? `${name.slice(0, -1)}ies` : `${name}s`;
+}
