@@ -13,6 +13,7 @@ const flow = [
   ['scope'],
   ['book'],
   ['compare', 'draw', 'export'],
+  ['handout'],
   ['store', 'history', 'signoff'],
   ['load'],
   ['site', 'print'],

@@ -20,6 +20,7 @@ const pure = [
   'compare',
   'draw',
   'export',
+  'handout',
 ].map((room) => `src/${room}/**/*.{ts,tsx}`);
 
 export default tseslint.config(

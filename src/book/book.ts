@@ -12,8 +12,10 @@ import type {
   Trade,
 } from '../model/index.js';
 import type { Decision, DatedMilestone } from '../calendar/index.js';
+import type { Caution } from '../caution/index.js';
 import type { RoomMeasure } from '../measure/index.js';
 import type { Cost, LedgerEntry, Order, ContractStep } from '../price/index.js';
+import type { Scope } from '../scope/index.js';
 import type { Takeoff } from '../takeoff/index.js';
 import type { Cents, Decimal, IsoDate } from '../units/index.js';
 
@@ -34,6 +36,8 @@ export interface Book {
   readonly orders: readonly Order[];
   readonly money: BookMoney;
   readonly calendar: { readonly milestones: readonly DatedMilestone[]; readonly rules: HouseCalendar };
+  readonly cautions: readonly Caution[];
+  readonly scope: Scope;
   /** Each record as written. */
   readonly sources: readonly Source[];
 }
@@ -170,3 +174,12 @@ export interface Total {
 }
 
 export type { Allowance, CostPart };
+
+/** What an issued copy says of itself at the foot of every page. */
+export interface Stamp {
+  readonly number: number;
+  readonly purpose: 'pricing' | 'sign-off' | 'construction';
+  readonly date: IsoDate;
+  /** SHA-256 of the snapshot, in hexadecimal. */
+  readonly digest: string;
+}

@@ -50,6 +50,8 @@ export function makeBook(
     orders: withStock([...house.today.pools.values()].flatMap((pool) => pool.orders).sort(byOption), selections),
     money: makeMoney(records, house, selections),
     calendar: { milestones: dated.value, rules: records.house.calendar },
+    cautions: [],
+    scope: { buildUps: [], findings: [] },
     sources: records.sources,
   };
   return { value: book, problems };

@@ -173,6 +173,8 @@ export function makeFixture(): Book {
       ],
       rules: { weekend: ['saturday', 'sunday'], holidays: 'none', closed: [], reviewDays: 5 },
     },
+    cautions: [],
+    scope: { buildUps: [], findings: [] },
     sources: [],
   };
 }

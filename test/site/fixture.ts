@@ -226,6 +226,8 @@ export const fixtureBook: Book = {
       reviewDays: 5,
     },
   },
+  cautions: [],
+  scope: { buildUps: [], findings: [] },
   sources: [
     record('content/house.md', '---\nname: Larch Hollow\n---\n\nA house on a bench above the creek.\n'),
     ...['great-room', 'study', 'loft'].map((slug) =>
