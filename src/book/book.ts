@@ -2,8 +2,11 @@ import type {
   Allowance,
   Attribute,
   Category,
+  ChangeOrder,
   CostPart,
   HouseCalendar,
+  Issue,
+  IssuePurpose,
   Level,
   Option,
   Person,
@@ -38,6 +41,8 @@ export interface Book {
   readonly calendar: { readonly milestones: readonly DatedMilestone[]; readonly rules: HouseCalendar };
   readonly cautions: readonly Caution[];
   readonly scope: Scope;
+  readonly issues: readonly BookIssue[];
+  readonly changeOrders: readonly BookChangeOrder[];
   /** Each record as written. */
   readonly sources: readonly Source[];
 }
@@ -56,6 +61,8 @@ export interface BookHouse {
 }
 
 export type BookTrade = Omit<Trade, 'origin'> & { readonly source: string };
+export type BookIssue = Omit<Issue, 'origin'> & { readonly source: string };
+export type BookChangeOrder = Omit<ChangeOrder, 'origin'> & { readonly source: string };
 export type BookCategory = Omit<Category, 'origin'> & { readonly source: string };
 
 export interface BookOption extends Omit<Option, 'origin' | 'attributes'> {
@@ -80,7 +87,18 @@ export interface BookRoom {
   /** Change against the contract that this room's choices make. */
   readonly change: Cents;
   readonly open: number;
+  /** How it stands against the last issue that owner and builder signed; absent while nothing is signed. */
+  readonly signed?: SignedState;
   readonly source: string;
+}
+
+/** What was signed, and whether it is still so. */
+export interface SignedState {
+  /** Number of the signed issue. */
+  readonly issue: number;
+  readonly state: 'signed' | 'changed' | 'new';
+  /** What changed since, each in a few words; empty unless `changed`. */
+  readonly what: readonly string[];
 }
 
 export type SelectionState = 'open' | 'chosen' | 'none' | 'ordered' | 'installed';
@@ -118,6 +136,7 @@ export interface BookSelection {
   /** Every option that could stand here, the counted one too, in the record's order. */
   readonly alternatives: readonly Alternative[];
   readonly decision: Decision;
+  readonly signed?: SignedState;
   readonly source: string;
   /** Line of the selection in its room's record. */
   readonly line: number;
@@ -151,6 +170,8 @@ export interface BookMoney {
   /** What choices elsewhere move at places that stand at their standard, because whole packs are shared. */
   readonly sharedPacks: Cents;
   readonly contractSum: Cents;
+  /** What was agreed by change order, and what was not. */
+  readonly agreed: AgreedMoney;
   /** Contract sum with every choice made so far. */
   readonly today: Cents;
   /** The same with the cheapest and the dearest of what is still open. */
@@ -166,6 +187,17 @@ export interface BookMoney {
   readonly ownerPurchases: Cents;
 }
 
+/** The contract as it was changed, from the sum first agreed to today's total. */
+export interface AgreedMoney {
+  /** The contract sum, each approved change order, the current contract sum, what no change order covers, today's total. */
+  readonly steps: readonly ContractStep[];
+  readonly changeOrders: Cents;
+  /** Contract sum with the approved change orders. */
+  readonly current: Cents;
+  /** Today's total less the current contract sum. */
+  readonly notCovered: Cents;
+}
+
 export interface Total {
   /** Slug of the room, trade or category. */
   readonly of: string;
@@ -178,7 +210,7 @@ export type { Allowance, CostPart };
 /** What an issued copy says of itself at the foot of every page. */
 export interface Stamp {
   readonly number: number;
-  readonly purpose: 'pricing' | 'sign-off' | 'construction';
+  readonly purpose: IssuePurpose;
   readonly date: IsoDate;
   /** SHA-256 of the issue's snapshot, in hexadecimal. */
   readonly digest: string;

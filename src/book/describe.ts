@@ -1,5 +1,5 @@
-import type { Category, House, Option, Trade } from '../model/index.js';
-import type { BookCategory, BookHouse, BookOption, BookTrade } from './book.js';
+import type { Category, ChangeOrder, House, Issue, Option, Trade } from '../model/index.js';
+import type { BookCategory, BookChangeOrder, BookHouse, BookIssue, BookOption, BookTrade } from './book.js';
 import { optionId } from './draft.js';
 
 export function describeHouse({
@@ -22,6 +22,14 @@ export function describeTrade({ origin, ...trade }: Trade): BookTrade {
 
 export function describeCategory({ origin, ...category }: Category): BookCategory {
   return { ...category, source: origin.file };
+}
+
+export function describeIssue({ origin, ...issue }: Issue): BookIssue {
+  return { ...issue, source: origin.file };
+}
+
+export function describeChangeOrder({ origin, ...changeOrder }: ChangeOrder): BookChangeOrder {
+  return { ...changeOrder, source: origin.file };
 }
 
 /** An option with its attributes in the order and with the labels that its category gives. */

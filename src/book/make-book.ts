@@ -6,7 +6,14 @@ import { addCosts, noCost, priceHouse } from '../price/index.js';
 import type { Cost, HousePrice, Item } from '../price/index.js';
 import type { Cents, IsoDate } from '../units/index.js';
 import type { Book, BookRoom, BookSelection } from './book.js';
-import { describeCategory, describeHouse, describeOption, describeTrade } from './describe.js';
+import {
+  describeCategory,
+  describeChangeOrder,
+  describeHouse,
+  describeIssue,
+  describeOption,
+  describeTrade,
+} from './describe.js';
 import { draftSelections, optionId } from './draft.js';
 import type { Draft } from './draft.js';
 import { groupBy } from './group-by.js';
@@ -52,6 +59,8 @@ export function makeBook(
     calendar: { milestones: dated.value, rules: records.house.calendar },
     cautions: [],
     scope: { buildUps: [], findings: [] },
+    issues: records.issues.map(describeIssue),
+    changeOrders: records.changes.map(describeChangeOrder),
     sources: records.sources,
   };
   return { value: book, problems };

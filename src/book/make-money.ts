@@ -1,8 +1,16 @@
 import type { Records } from '../model/index.js';
-import { addCosts, changeInWorld, contractSteps, makeLedger, ownerPurchases, worldCost } from '../price/index.js';
+import {
+  addCosts,
+  agreedSteps,
+  changeInWorld,
+  contractSteps,
+  makeLedger,
+  ownerPurchases,
+  worldCost,
+} from '../price/index.js';
 import type { HousePrice, Item } from '../price/index.js';
 import type { Cents } from '../units/index.js';
-import type { BookMoney, BookSelection, Total } from './book.js';
+import type { AgreedMoney, BookMoney, BookSelection, Total } from './book.js';
 import { optionId } from './draft.js';
 import { groupBy } from './group-by.js';
 
@@ -25,6 +33,7 @@ export function makeMoney(records: Records, house: HousePrice, selections: reado
     steps,
     sharedPacks,
     contractSum: contract.sum,
+    agreed: agreedMoney(records, sum(house.change)),
     today: sum(house.change),
     low: sum(low),
     high: sum(high),
@@ -46,6 +55,18 @@ export function makeMoney(records: Records, house: HousePrice, selections: reado
     ),
     allowances: ledger,
     ownerPurchases: ownerPurchases(house.today),
+  };
+}
+
+function agreedMoney({ house, changes }: Records, today: Cents): AgreedMoney {
+  const approved = changes.filter(({ state }) => state === 'approved');
+  const changeOrders = approved.reduce((total, { amount }) => total + amount, 0) as Cents;
+  const current = (house.contract.sum + changeOrders) as Cents;
+  return {
+    steps: agreedSteps(house.contract.sum, approved, today),
+    changeOrders,
+    current,
+    notCovered: (today - current) as Cents,
   };
 }
 

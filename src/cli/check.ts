@@ -1,7 +1,11 @@
+import { resolve } from 'node:path';
 import { Command } from 'commander';
 import type { Book } from '../book/index.js';
+import { checkChangeOrders } from '../load/index.js';
+import type { LoadedBook } from '../load/index.js';
+import { hasErrors, sortProblems } from '../problem/index.js';
 import type { Console } from './console.js';
-import { loadFor, reportProblems, withHouseOptions } from './house-options.js';
+import { dayOf, loadFor, reportProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
 
 /** `bookmatch check`: every problem in the records, nothing written. */
@@ -10,12 +14,21 @@ export function check(console: Console, done: (code: number) => void): Command {
     .description('list every problem in the records: where, what, and what to do')
     .option('--json', 'print the problems as JSON')
     .action(async (options: HouseOptions & { json?: boolean }) => {
-      const loaded = await loadFor(options, console);
+      const loaded = await loadChecked(options, console);
       if (options.json) console.out(`${JSON.stringify(loaded.problems, null, 2)}\n`);
       else reportProblems(loaded, '', console);
       if (!options.json && loaded.book) console.out(summary(loaded.files, loaded.book));
       done(loaded.book ? 0 : 1);
     });
+}
+
+/** The Book and every problem, with each change order computed again from its two versions. */
+async function loadChecked(options: HouseOptions, console: Console): Promise<LoadedBook> {
+  const { book, ...loaded } = await loadFor(options, console);
+  if (!book || book.changeOrders.length === 0) return { ...loaded, ...(book && { book }) };
+  const stale = await checkChangeOrders(resolve(options.house), dayOf(options.on, console));
+  const problems = sortProblems([...loaded.problems, ...stale]);
+  return { ...loaded, problems, ...(!hasErrors(stale) && { book }) };
 }
 
 function summary(files: number, { rooms, options, selections }: Book): string {

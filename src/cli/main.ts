@@ -2,13 +2,14 @@ import { Command, CommanderError } from 'commander';
 import { build } from './build.js';
 import { calendar } from './calendar.js';
 import { check } from './check.js';
+import { issue } from './issue.js';
 import { takeoff } from './takeoff.js';
 import { compare } from './compare.js';
 import type { Console } from './console.js';
 import { UsageError } from './usage-error.js';
 
 /** Every command, in the order of `--help`. */
-const commands = [check, build, takeoff, calendar, compare];
+const commands = [check, build, takeoff, calendar, compare, issue];
 
 /** Runs one command line and answers its exit code: 0 fine, 1 the records have errors, 2 wrong usage. */
 export async function run(argv: readonly string[], console: Console): Promise<number> {

@@ -8,6 +8,7 @@ import { composeBook } from './load-book.js';
 import type { LoadedBook } from './load-book.js';
 import { loadHouse, measureFiles } from './load-house.js';
 import type { LoadedHouse } from './load-house.js';
+import { readSnapshot } from './read-snapshot.js';
 
 /** The name of the records as they lie on disk, beside git versions. */
 export const onDisk = 'working tree';
@@ -17,7 +18,7 @@ export type LoadedComparison =
   /** A version that cannot be had, in words; or one whose records have errors. */
   | { readonly ok: false; readonly why: string; readonly problems: readonly Problem[] };
 
-/** Compares two versions of a house (git versions, or `working tree`) on one day, so that only records differ. */
+/** Compares two versions of a house (git versions, issues as `issue-2`, or `working tree`) on one day, so that only records differ. */
 export async function loadComparison(
   houseDir: string,
   from: string,
@@ -43,8 +44,25 @@ export async function loadComparison(
 
 async function loadSide(houseDir: string, version: string): Promise<LoadedHouse | { readonly why: string }> {
   if (version === onDisk) return loadHouse(houseDir);
+  const issued = /^issue-([1-9]\d*)$/u.exec(version);
+  if (issued) return loadIssued(houseDir, Number(issued[1]));
   const read = await readVersion(houseDir, version);
   return read.ok ? measureFiles(read.files) : { why: read.why };
+}
+
+/** The records of an issue, out of its snapshot. */
+async function loadIssued(houseDir: string, number: number): Promise<LoadedHouse | { readonly why: string }> {
+  const { house } = await loadHouse(houseDir);
+  const issues = house?.records.issues ?? [];
+  const issue = issues.find((one) => one.number === number);
+  if (!issue) {
+    const last = issues.at(-1);
+    return {
+      why: `there is no issue ${number}: ${last ? `the last is issue-${last.number}` : 'nothing was issued yet'}`,
+    };
+  }
+  const snapshot = await readSnapshot(houseDir, issue);
+  return snapshot.ok ? measureFiles(snapshot.sources) : snapshot;
 }
 
 /** The newer rooms, with every other record as it was before where it was there: what the choices alone do. */

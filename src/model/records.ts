@@ -1,3 +1,4 @@
+import type { ChangeOrder, Issue } from './agreement.js';
 import type { House } from './house.js';
 import type { Category, Option, Trade } from './product.js';
 import type { Room } from './room.js';
@@ -12,6 +13,10 @@ export interface Records {
   /** In order of sequence, then slug. */
   readonly categories: readonly Category[];
   readonly trades: readonly Trade[];
+  /** In order of number. */
+  readonly changes: readonly ChangeOrder[];
+  /** In order of number. */
+  readonly issues: readonly Issue[];
   /** Every record as written, in order of path. */
   readonly sources: readonly Source[];
 }

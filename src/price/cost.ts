@@ -65,8 +65,9 @@ export interface LedgerEntry {
 /** A line of the way from the contract sum to today's total. */
 export interface ContractStep {
   readonly what: string;
-  readonly kind: 'contract' | 'allowance' | 'upgrade' | 'credit' | 'shared-packs' | 'change-order' | 'total';
-  /** Allowance id or selection id it comes from. */
+  readonly kind:
+    'contract' | 'allowance' | 'upgrade' | 'credit' | 'shared-packs' | 'change-order' | 'not-covered' | 'total';
+  /** Allowance id, selection id or number of the change order it comes from. */
   readonly of?: string;
   readonly amount: Cents;
   readonly running: Cents;

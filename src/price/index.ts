@@ -1,4 +1,5 @@
 export * from './cost.js';
+export { agreedSteps } from './agreed-steps.js';
 export { contractSteps } from './contract-steps.js';
 export { contractEffect, selectionEffect } from './effect.js';
 export { changeInWorld, countedOption, priceHouse } from './house-price.js';

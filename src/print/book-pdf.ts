@@ -1,6 +1,7 @@
 import { AFRelationship, ParseSpeeds, PDFDocument } from 'pdf-lib';
-import type { Book } from '../book/index.js';
+import type { Book, Stamp } from '../book/index.js';
 import type { Problem } from '../problem/index.js';
+import { canonicalJson } from '../signoff/index.js';
 import { makeDrawable } from './drawable.js';
 import { addFields } from './fill-in.js';
 import { markRowHeads } from './row-heads.js';
@@ -13,10 +14,11 @@ export interface BookPdf {
   readonly problems: readonly Problem[];
 }
 
-/** The Book as a printed book: Letter, tagged, with fields for initials and signatures, and the Book's JSON attached as
- *  `book.json`. The same Book gives the same bytes. */
-export async function makeBookPdf(book: Book): Promise<BookPdf> {
-  const { model, problems } = makeDrawable(makeSheets(book));
+/** The Book as a printed book: Letter, tagged, with fields for initials and signatures, and the Book's canonical JSON (RFC 8785)
+ *  attached as `book.json`. `stamp` is what an issued copy says of itself; its digest is that of the attached bytes. The
+ *  same Book gives the same bytes. */
+export async function makeBookPdf(book: Book, stamp?: Stamp): Promise<BookPdf> {
+  const { model, problems } = makeDrawable(makeSheets(book, stamp));
   const { pdf, fields } = typeset(model);
   const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
   markRowHeads(document);
@@ -27,7 +29,7 @@ export async function makeBookPdf(book: Book): Promise<BookPdf> {
 
 async function attachBook(document: PDFDocument, book: Book): Promise<void> {
   const day = new Date(`${book.on}T00:00:00Z`);
-  await document.attach(new TextEncoder().encode(`${JSON.stringify(book)}\n`), 'book.json', {
+  await document.attach(new TextEncoder().encode(canonicalJson(book)), 'book.json', {
     mimeType: 'application/json',
     description: 'The book as data: all that these sheets were printed from',
     creationDate: day,

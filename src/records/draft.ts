@@ -1,5 +1,7 @@
 import type { CategoryDraft } from './read-category.js';
+import type { ChangeOrderDraft } from './read-change-order.js';
 import type { HouseDraft } from './read-house.js';
+import type { IssueDraft } from './read-issue.js';
 import type { OptionDraft } from './read-option.js';
 import type { RoomDraft } from './read-room.js';
 import type { TradeDraft } from './read-trade.js';
@@ -13,11 +15,15 @@ export interface Draft {
   readonly options: readonly OptionDraft[];
   readonly categories: readonly CategoryDraft[];
   readonly trades: readonly TradeDraft[];
+  readonly changes: readonly ChangeOrderDraft[];
+  readonly issues: readonly IssueDraft[];
   /** Names by folder and file, whether or not they can be read. */
   readonly slugs: {
     readonly rooms: ReadonlySet<string>;
     readonly categories: ReadonlySet<string>;
     readonly trades: ReadonlySet<string>;
+    readonly changes: ReadonlySet<string>;
+    readonly issues: ReadonlySet<string>;
     /** Options by category. */
     readonly options: ReadonlyMap<string, ReadonlySet<string>>;
   };

@@ -88,6 +88,7 @@ export const notations: Readonly<Record<string, Notation>> = {
   size: { what: 'a size', example: `24'-0" x 18'-6"`, read: parseSize },
   area: { what: 'an area', example: '32 sq ft', read: parseArea },
   money: { what: 'an amount of money', example: '$12,450', read: readMoney, fromNumber: money },
+  'money-change': { what: 'an amount of money', example: '$1,240 or -$310', read: parseMoney, fromNumber: money },
   rate: { what: 'a rate', example: '$7.40 / sq ft', read: parseRate },
   'money-or-rate': {
     what: 'an amount of money or a rate',
@@ -122,6 +123,10 @@ export const patternWords: Readonly<Record<string, { readonly what: string; read
     fix: 'write three pairs of digits in quotes, such as "06 20 00"',
   },
   '^#[0-9a-fA-F]{6}$': { what: 'a colour', fix: 'write it in quotes as "#rrggbb", such as "#b98a5a"' },
+  '^[0-9a-f]{64}$': { what: 'a SHA-256 digest', fix: 'leave it as the program wrote it: 64 digits and letters a to f' },
+  '^[0-9a-f]{40}$': { what: 'a commit', fix: 'write the whole id that git rev-parse prints' },
+  '^(issue-[1-9][0-9]*|[0-9a-f]{40})$': { what: 'a version', fix: 'write issue-2, or the whole id of a commit' },
+  '^issued/[A-Za-z0-9._-]+$': { what: 'a signed file', fix: 'signed files lie in issued/' },
   '^[A-Z]{3}$': { what: 'a currency', fix: 'write three capital letters, such as USD' },
   '^[A-Za-z0-9]+([.-][A-Za-z0-9]+)*$': { what: 'a mark', fix: 'use letters and digits, such as D01' },
 };

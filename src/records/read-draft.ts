@@ -7,13 +7,17 @@ import type { Draft } from './draft.js';
 import { readFrontMatter } from './front-matter.js';
 import type { FrontMatter } from './front-matter.js';
 import type { RawCategory } from './raw/category.js';
+import type { RawChangeOrder } from './raw/change-order.js';
 import type { RawHouse } from './raw/house.js';
+import type { RawIssue } from './raw/issue.js';
 import type { RawOption } from './raw/option.js';
 import type { RawRoom } from './raw/room.js';
 import type { RawTrade } from './raw/trade.js';
 import { readCategory } from './read-category.js';
+import { readChangeOrder } from './read-change-order.js';
 import { featureFindings } from './read-features.js';
 import { readHouse } from './read-house.js';
+import { readIssue } from './read-issue.js';
 import { readOption } from './read-option.js';
 import { readRoom } from './read-room.js';
 import { readTrade } from './read-trade.js';
@@ -55,17 +59,28 @@ export function readDraft(
     attributeFindings(data, rulesOf(category)),
   ).map(({ record, category }) => readOption(record, category, rulesOf(category)));
   const trades = checked<RawTrade>('trades', 'trade').map(({ record }) => readTrade(record));
+  const changes = checked<RawChangeOrder>('changes', 'change-order').map(({ record }) => readChangeOrder(record));
+  const issues = checked<RawIssue>('issues', 'issue').map(({ record }) => readIssue(record));
+  const names = (kind: RecordKind): ReadonlySet<string> => new Set(of(kind).map(({ slug }) => slug));
   const slugs = {
-    rooms: new Set(of('rooms').map(({ slug }) => slug)),
-    categories: new Set(of('categories').map(({ slug }) => slug)),
-    trades: new Set(of('trades').map(({ slug }) => slug)),
+    rooms: names('rooms'),
+    categories: names('categories'),
+    trades: names('trades'),
+    changes: names('changes'),
+    issues: names('issues'),
     options: optionSlugs(of('options')),
   };
-  const own = [...(house ? [house] : []), ...rooms, ...options, ...categories, ...trades].flatMap(
-    (one) => one.problems,
-  );
+  const own = [
+    ...(house ? [house] : []),
+    ...rooms,
+    ...options,
+    ...categories,
+    ...trades,
+    ...changes,
+    ...issues,
+  ].flatMap((one) => one.problems);
   return {
-    draft: { rooms, options, categories, trades, slugs, ...(house && { house }) },
+    draft: { rooms, options, categories, trades, changes, issues, slugs, ...(house && { house }) },
     problems: [...problems, ...own],
   };
 }

@@ -54,6 +54,8 @@ function wholeRecords(draft: Draft, sources: readonly Source[]): Records | undef
     trades: draft.trades
       .flatMap(whole)
       .toSorted((a, b) => firstWork(a.slug, categories) - firstWork(b.slug, categories) || byText(a.slug, b.slug)),
+    changes: draft.changes.flatMap(whole).toSorted((a, b) => a.number - b.number),
+    issues: draft.issues.flatMap(whole).toSorted((a, b) => a.number - b.number),
     sources,
   };
 }

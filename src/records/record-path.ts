@@ -2,7 +2,7 @@ import { didYouMean, problemIn } from '../problem/index.js';
 import type { Outcome, Problem } from '../problem/index.js';
 import type { Source } from '../model/index.js';
 
-export type RecordKind = 'house' | 'rooms' | 'options' | 'categories' | 'trades';
+export type RecordKind = 'house' | 'rooms' | 'options' | 'categories' | 'trades' | 'changes' | 'issues';
 
 /** What a record is, told by its folder and file name. */
 export interface RecordPath {
@@ -12,8 +12,11 @@ export interface RecordPath {
   readonly category?: string;
 }
 
-const folders = ['rooms', 'options', 'categories', 'trades'] as const;
+const folders = ['rooms', 'options', 'categories', 'trades', 'changes', 'issues'] as const;
+/** Records whose name is their number. */
+const numbered: readonly RecordKind[] = ['changes', 'issues'];
 const slugForm = /^[a-z0-9]+(?:-[a-z0-9]+)*$/u;
+const numberForm = /^(?!000)\d{3}$/u;
 
 /** Tells a record's kind and slug by its path. */
 export function readPath(source: Source): Outcome<RecordPath> {
@@ -46,6 +49,8 @@ export function readPath(source: Source): Outcome<RecordPath> {
     return refuse('file-misplaced', `'${file}' is in the wrong folder`, fix);
   }
   const slug = file.slice(0, -'.md'.length);
+  if (numbered.includes(known) && !numberForm.test(slug))
+    return refuse('number-form', `'${slug}' is not a number`, `name it by its number, such as content/${known}/003.md`);
   const [category] = known === 'options' ? rest : [];
   for (const name of [slug, ...(category === undefined ? [] : [category])]) {
     if (!slugForm.test(name)) return refuse('slug-form', `'${name}' is not a slug`, slugFix(name));

@@ -5,14 +5,18 @@ import type { Category } from '../model/index.js';
 import allowance from '../../schemas/allowance.schema.json' with { type: 'json' };
 import category from '../../schemas/category.schema.json' with { type: 'json' };
 import ceiling from '../../schemas/ceiling.schema.json' with { type: 'json' };
+import changeLine from '../../schemas/change-line.schema.json' with { type: 'json' };
+import changeOrder from '../../schemas/change-order.schema.json' with { type: 'json' };
 import feature from '../../schemas/feature.schema.json' with { type: 'json' };
 import house from '../../schemas/house.schema.json' with { type: 'json' };
+import issue from '../../schemas/issue.schema.json' with { type: 'json' };
 import level from '../../schemas/level.schema.json' with { type: 'json' };
 import milestone from '../../schemas/milestone.schema.json' with { type: 'json' };
 import opening from '../../schemas/opening.schema.json' with { type: 'json' };
 import option from '../../schemas/option.schema.json' with { type: 'json' };
 import room from '../../schemas/room.schema.json' with { type: 'json' };
 import selection from '../../schemas/selection.schema.json' with { type: 'json' };
+import signature from '../../schemas/signature.schema.json' with { type: 'json' };
 import trade from '../../schemas/trade.schema.json' with { type: 'json' };
 import { attributeSchema } from './attribute-schema.js';
 import { notations } from './formats.js';
@@ -22,14 +26,18 @@ const schemas = [
   allowance,
   category,
   ceiling,
+  changeLine,
+  changeOrder,
   feature,
   house,
+  issue,
   level,
   milestone,
   opening,
   option,
   room,
   selection,
+  signature,
   trade,
 ];
 

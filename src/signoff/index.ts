@@ -3,5 +3,8 @@
 export * from './digest/index.js';
 export { carriesBook } from './pdf/index.js';
 export type { PdfFacts } from './pdf/index.js';
+export { issueBlockers } from './issue-blockers.js';
+export { issueRecord } from './issue-record.js';
+export { markSigned } from './mark-signed.js';
 export * from './sign/index.js';
 export * from './verify/index.js';

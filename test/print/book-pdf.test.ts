@@ -24,7 +24,7 @@ describe('the file', () => {
     const info = printed.info();
     expect(info).toMatch(/^Title: +Quail Ridge: selections and specification book$/m);
     expect(info).toMatch(/^Author: +Project manager$/m);
-    expect(info).toMatch(/^Subject: +Job 2601, North Fork, Alder County, as of 9 March 2026, not issued$/m);
+    expect(info).toMatch(/^Subject: +Job 2601, North Fork, Alder County, as of 9 March 2026: Not issued$/m);
     expect(info).toMatch(/^Keywords: .*finish schedule/m);
     expect(info).toMatch(/^Tagged: +yes$/m);
     expect(info).toMatch(/^Form: +AcroForm$/m);
@@ -131,7 +131,7 @@ describe('the pages', () => {
     const pages = printed.text().split('\f').slice(0, -1);
     pages.slice(1).forEach((page, index) => {
       expect(page).toMatch(
-        new RegExp(`Quail Ridge +2601 +.+ +Not issued +9 March 2026 +${index + 2} of ${pages.length}`),
+        new RegExp(`Quail Ridge +2601 +.+ +Not issued +– +9 March 2026 +${index + 2} of ${pages.length}`),
       );
     });
   });

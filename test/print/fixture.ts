@@ -130,6 +130,7 @@ export function makeFixture(): Book {
       ],
       sharedPacks: 0 as Cents,
       contractSum: 98000000 as Cents,
+      agreed: { steps: [], changeOrders: 0 as Cents, current: 98000000 as Cents, notCovered: 93050 as Cents },
       today: 98093050 as Cents,
       low: 98072550 as Cents,
       high: 98191050 as Cents,
@@ -175,6 +176,8 @@ export function makeFixture(): Book {
     },
     cautions: [],
     scope: { buildUps: [], findings: [] },
+    issues: [],
+    changeOrders: [],
     sources: [],
   };
 }

@@ -151,6 +151,7 @@ export const fixtureBook: Book = {
     ],
     sharedPacks: 0 as Cents,
     contractSum: cents(148600000),
+    agreed: { steps: [], changeOrders: cents(0), current: cents(148600000), notCovered: cents(124310) },
     today: cents(148724310),
     low: cents(148724310),
     high: cents(148770820),
@@ -228,6 +229,8 @@ export const fixtureBook: Book = {
   },
   cautions: [],
   scope: { buildUps: [], findings: [] },
+  issues: [],
+  changeOrders: [],
   sources: [
     record('content/house.md', '---\nname: Larch Hollow\n---\n\nA house on a bench above the creek.\n'),
     ...['great-room', 'study', 'loft'].map((slug) =>

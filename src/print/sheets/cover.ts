@@ -17,7 +17,7 @@ export interface Cover {
   readonly body: readonly Block[];
 }
 
-export function makeCover(look: LookUp): Cover {
+export function makeCover(look: LookUp, standing: string): Cover {
   const { house, on, rooms } = look.book;
   const room = greatestRoom(rooms);
   return {
@@ -31,9 +31,6 @@ export function makeCover(look: LookUp): Cover {
     body: readProse(house.body),
   };
 }
-
-/** What every sheet says of its standing: a book made from records alone is nobody's agreement. */
-export const standing = 'Not issued';
 
 /** The room people would know the house by: the living room, else the one with the largest floor. */
 function greatestRoom(rooms: readonly BookRoom[]): BookRoom | undefined {

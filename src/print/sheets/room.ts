@@ -30,6 +30,10 @@ export interface RoomSheet {
   readonly summary: string;
   /** Middle of the names of the room's initials fields: a slug, because a field's name may hold no full stop. */
   readonly initials: string;
+  /** Short digest of what initials on this page agree to: the same in every issue in which nothing of it changed. */
+  readonly digest: string;
+  /** What is signed of it, and what changed since. */
+  readonly standing: string;
 }
 
 export interface Fact {
@@ -39,7 +43,7 @@ export interface Fact {
   readonly beside: string;
 }
 
-export function roomSheet(room: BookRoom, look: LookUp): RoomSheet {
+export function roomSheet(room: BookRoom, look: LookUp, digest: string): RoomSheet {
   const selections = look.selectionsOf(room);
   const noted = selections.filter(({ note }) => note !== undefined);
   const keys = new Map(noted.map(({ id }, index) => [id, String(index + 1)]));
@@ -62,7 +66,15 @@ export function roomSheet(room: BookRoom, look: LookUp): RoomSheet {
     open: selections.filter(({ state }) => state === 'open').map((selection) => openChoice(selection, look)),
     summary: summaryText(room, selections.length),
     initials: room.slug,
+    digest,
+    standing: signedText(room),
   };
+}
+
+function signedText({ signed }: BookRoom): string {
+  if (!signed || signed.state === 'new') return '';
+  if (signed.state === 'signed') return `As signed in issue ${signed.issue}: initials given there stand.`;
+  return `Changed since issue ${signed.issue} was signed: ${signed.what.join(', ')}.`;
 }
 
 function roomFacts(room: BookRoom, look: LookUp): readonly Fact[] {

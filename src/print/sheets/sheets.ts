@@ -1,13 +1,14 @@
-import type { Book } from '../../book/index.js';
+import type { Book, Stamp } from '../../book/index.js';
 import { printDay, printMoneyChange } from '../../units/index.js';
 import { swatchSvg } from '../drawings.js';
-import { makeCover, standing } from './cover.js';
+import { makeCover } from './cover.js';
 import type { Cover } from './cover.js';
 import { makeDecisions } from './decisions.js';
 import type { DecisionSheet } from './decisions.js';
 import { printArea } from '../../units/index.js';
 import { makeFinishSchedule } from './finish-schedule.js';
 import type { FinishSchedule } from './finish-schedule.js';
+import { digestsOf, shortDigest } from '../../signoff/index.js';
 import { lookUp } from '../../book/index.js';
 import type { LookUp } from '../../book/index.js';
 import { makeMoney } from './money.js';
@@ -21,6 +22,7 @@ import type { Reading } from './reading.js';
 import { roomSheet } from './room.js';
 import type { RoomSheet } from './room.js';
 import { shorten } from '../shorten.js';
+import { standingOf } from '../standing.js';
 import { makeSignOff } from './sign-off.js';
 import type { SignOff } from './sign-off.js';
 
@@ -28,7 +30,13 @@ import type { SignOff } from './sign-off.js';
 export interface Sheets {
   readonly document: DocumentFacts;
   /** The running title block at the foot of each sheet. */
-  readonly foot: { readonly house: string; readonly job: string; readonly standing: string; readonly day: string };
+  readonly foot: {
+    readonly house: string;
+    readonly job: string;
+    readonly standing: string;
+    readonly digest: string;
+    readonly day: string;
+  };
   readonly cover: Cover;
   readonly reading: Reading;
   readonly register: readonly RegisterRow[];
@@ -64,33 +72,35 @@ export interface RegisterRow {
   readonly change: string;
 }
 
-export function makeSheets(book: Book): Sheets {
+export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   const look = lookUp(book);
   const { house, on } = book;
+  const { standing, digest } = standingOf(stamp);
+  const digests = digestsOf(book).rooms;
   return {
-    document: documentFacts(book),
-    foot: { house: shorten(house.name, 26), job: shorten(house.number, 12), standing, day: printDay(on) },
-    cover: makeCover(look),
+    document: documentFacts(book, standing),
+    foot: { house: shorten(house.name, 26), job: shorten(house.number, 12), standing, digest, day: printDay(on) },
+    cover: makeCover(look, standing),
     reading: makeReading(look),
     register: register(look),
-    rooms: book.rooms.map((room) => roomSheet(room, look)),
+    rooms: book.rooms.map((room) => roomSheet(room, look, shortDigest(digests[room.slug] ?? ''))),
     finishes: makeFinishSchedule(look),
     openings: makeOpeningSchedule(look),
     money: makeMoney(look),
     decisions: makeDecisions(look),
     orders: makeOrders(look),
-    signOff: makeSignOff(look),
+    signOff: makeSignOff(look, stamp),
     swatches: Object.fromEntries(book.options.map((option) => [option.id, swatchSvg(option)])),
   };
 }
 
-function documentFacts({ house, on }: Book): DocumentFacts {
+function documentFacts({ house, on }: Book, standing: string): DocumentFacts {
   const [year = 0, month = 0, day = 0] = on.split('-').map(Number);
   const builder = house.people.find(({ role }) => role === 'builder');
   return {
     title: `${house.name}: selections and specification book`,
     author: builder?.name ?? 'The builder',
-    subject: `Job ${house.number}, ${house.place}, as of ${printDay(on)}, ${standing.toLowerCase()}`,
+    subject: `Job ${house.number}, ${house.place}, as of ${printDay(on)}: ${standing}`,
     keywords: ['selections', 'finish schedule', 'allowances', house.name, `job ${house.number}`],
     day: { year, month, day },
   };

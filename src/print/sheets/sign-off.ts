@@ -1,5 +1,5 @@
 import { printDay, printMoney } from '../../units/index.js';
-import type { LookUp } from '../../book/index.js';
+import type { LookUp, Stamp } from '../../book/index.js';
 import { changeText } from './money.js';
 
 export interface SignOff {
@@ -8,7 +8,7 @@ export interface SignOff {
   readonly parties: readonly { readonly key: 'owner' | 'builder'; readonly role: string; readonly name: string }[];
 }
 
-export function makeSignOff(look: LookUp): SignOff {
+export function makeSignOff(look: LookUp, stamp?: Stamp): SignOff {
   const { house, on, money, selections } = look.book;
   const open = selections.filter(({ state }) => state === 'open').length;
   const nameOf = (role: string): string => house.people.find((person) => person.role === role)?.name ?? '';
@@ -16,7 +16,7 @@ export function makeSignOff(look: LookUp): SignOff {
     statement: [
       `The owner and the builder have read the sheets of this book for ${house.name}, job ${house.number}, as of ${printDay(on)}, and have set their initials to each room.`,
       'What is marked chosen is agreed at the change of price printed beside it. What is marked open is not agreed: it stays under its allowance or the contract standard until it is decided, and the day it must be decided by is printed with it.',
-      'This copy is not an issued version. It becomes an agreement only when it is issued with a number and signed.',
+      stampText(stamp),
     ],
     figures: [
       { label: 'Selections', text: String(selections.length) },
@@ -30,4 +30,11 @@ export function makeSignOff(look: LookUp): SignOff {
       { key: 'builder', role: 'Builder', name: nameOf('builder') },
     ],
   };
+}
+
+function stampText(stamp: Stamp | undefined): string {
+  if (!stamp)
+    return 'This copy is not an issued version. It becomes an agreement only when it is issued with a number and signed.';
+  const { number, purpose, date, digest } = stamp;
+  return `This is issue ${number}, issued for ${purpose} on ${printDay(date)}. The file book.json attached to it holds all that was issued; its SHA-256 digest is ${digest}.`;
 }

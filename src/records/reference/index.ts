@@ -1,5 +1,6 @@
 import type { Problem } from '../../problem/index.js';
 import type { Draft } from '../draft.js';
+import { changeOrderReferences, numberReferences } from './agreement.js';
 import { categoryReferences } from './category.js';
 import { houseReferences, milestoneReferences } from './house.js';
 import { openingReferences } from './opening.js';
@@ -19,4 +20,6 @@ export const references: readonly ((draft: Draft) => readonly Problem[])[] = [
   selectionReferences,
   placeReferences,
   allowanceUse,
+  numberReferences,
+  changeOrderReferences,
 ];

@@ -94,6 +94,7 @@ const stepWords: Readonly<Record<ContractStep['kind'], string>> = {
   credit: 'Credit',
   'shared-packs': 'Shared packs',
   'change-order': 'Change order',
+  'not-covered': 'Not agreed',
   total: 'Total',
 };
 

@@ -1,0 +1,94 @@
+import { join } from 'node:path';
+import { Command, Option } from 'commander';
+import type { Book, Stamp } from '../book/index.js';
+import { commitFiles, workingTree } from '../history/index.js';
+import { checkChangeOrders, issuedPath, loadBook } from '../load/index.js';
+import { issuePurposes } from '../model/index.js';
+import type { IssuePurpose } from '../model/index.js';
+import { hasErrors, printProblems } from '../problem/index.js';
+import { makeBookPdf } from '../print/index.js';
+import { canonicalJson, digestOfBytes, digestsOf, issueBlockers, issueRecord, shortDigest } from '../signoff/index.js';
+import { writeAtomically } from '../store/index.js';
+import { printDay } from '../units/index.js';
+import type { Console } from './console.js';
+import { checkHouseDir, dayOf, reportProblems, withHouseOptions } from './house-options.js';
+import type { HouseOptions } from './house-options.js';
+import { UsageError } from './usage-error.js';
+
+interface IssueOptions extends HouseOptions {
+  readonly for: IssuePurpose;
+}
+
+/** `bookmatch issue --for PURPOSE`: the next numbered version of the book, kept in the house folder and committed. */
+export function issue(console: Console, done: (code: number) => void): Command {
+  return withHouseOptions(new Command('issue'))
+    .description('make the next numbered version of the book: record, snapshot and PDF, committed to git')
+    .addOption(new Option('--for <purpose>', 'what it is for').choices([...issuePurposes]).makeOptionMandatory())
+    .action(async (options: IssueOptions) => {
+      const dir = checkHouseDir(options.house);
+      const on = dayOf(options.on, console);
+      const tree = await workingTree(dir);
+      if (!tree.ok) throw new UsageError(`${tree.why}: an issue is made from what is committed`);
+      if (tree.changed.length > 0) {
+        const list = tree.changed.map((path) => `  ${path}\n`).join('');
+        console.error(`Not everything is committed; an issue is made from what is:\n${list}Nothing was issued.\n`);
+        return done(1);
+      }
+      const loaded = await loadBook(dir, on);
+      reportProblems(loaded, loaded.book ? '' : 'Nothing was issued.', console);
+      if (!loaded.book) return done(1);
+      const stale = await checkChangeOrders(dir, on);
+      if (stale.length > 0) console.error(printProblems(stale, { color: console.color, outcome: '' }));
+      const blockers = options.for === 'construction' ? issueBlockers(loaded.book) : [];
+      if (blockers.length > 0)
+        console.error(`What stands in the way of construction:\n${blockers.map((one) => `  ${one}\n`).join('')}`);
+      if (hasErrors(stale) || blockers.length > 0) {
+        console.error('Nothing was issued.\n');
+        return done(1);
+      }
+      done(await makeIssue(dir, loaded.book, { purpose: options.for, commit: tree.commit }, console));
+    });
+}
+
+async function makeIssue(
+  dir: string,
+  book: Book,
+  { purpose, commit }: { readonly purpose: IssuePurpose; readonly commit: string },
+  console: Console,
+): Promise<number> {
+  const number = (book.issues.at(-1)?.number ?? 0) + 1;
+  const snapshot = new TextEncoder().encode(canonicalJson(book));
+  const digest = digestOfBytes(snapshot);
+  const stamp: Stamp = { number, purpose, date: book.on, digest };
+  const { pdf, problems } = await makeBookPdf(book, stamp);
+  if (problems.length > 0) console.error(printProblems(problems, { color: console.color }));
+  const { rooms, trades } = digestsOf(book);
+  const record = issueRecord(
+    { purpose, date: book.on, commit, digest, rooms, trades, signatures: [], body: '' },
+    `Issued for ${purpose} on ${printDay(book.on)}.`,
+  );
+  const path = issuedPath(number);
+  const recordPath = `content/issues/${String(number).padStart(3, '0')}.md`;
+  // The record comes last: an issue is there when its record is.
+  const files: [string, Uint8Array | string][] = [
+    [`${path}.json`, snapshot],
+    [`${path}.pdf`, pdf],
+    [recordPath, record],
+  ];
+  for (const [file, bytes] of files) await writeAtomically(join(dir, file), bytes);
+  const words = `Issue ${number} for ${purpose}`;
+  const committed = await commitFiles(
+    dir,
+    files.map(([file]) => file),
+    words,
+  );
+  console.out(
+    `${words}, ${printDay(book.on)}, digest ${shortDigest(digest)}\n` +
+      `${join(dir, `${path}.pdf`)}  to print or to sign\n` +
+      `${join(dir, `${path}.json`)}  what was issued, as data\n` +
+      `${join(dir, recordPath)}  its record\n`,
+  );
+  if (committed.ok) return 0;
+  console.error(`These files are written but git would not commit them: ${committed.why}. Commit them yourself.\n`);
+  return 1;
+}

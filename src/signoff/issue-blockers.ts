@@ -1,0 +1,24 @@
+import type { Book } from '../book/index.js';
+import { printDay, printMoneyChange } from '../units/index.js';
+
+/** What stands in the way of issuing for construction, each in a sentence with its place: choices that are due and open,
+ *  work that nobody does, and change that no approved change order covers. Empty when nothing does. */
+export function issueBlockers({ selections, rooms, scope, money }: Book): readonly string[] {
+  const names = new Map(rooms.map(({ slug, number, name }) => [slug, `${number} ${name}`]));
+  const due = selections.filter(
+    ({ state, decision }) => state === 'open' && (decision.state === 'late' || decision.state === 'due-soon'),
+  );
+  const gaps = scope.findings.filter(({ kind }) => kind !== 'overlap');
+  return [
+    ...due.map(
+      ({ room, placeText, category, decision, source, line }) =>
+        `${source}:${line}: ${names.get(room) ?? room}, ${placeText}: ${category} is open and was to be decided by ${printDay(decision.by)}`,
+    ),
+    ...gaps.map(({ source, line, what }) => `${source}:${line}: ${what}`),
+    ...(money.agreed.notCovered === 0
+      ? []
+      : [
+          `${printMoneyChange(money.agreed.notCovered, 'always')} of change is not covered by an approved change order: draft one with bookmatch compare --draft`,
+        ]),
+  ];
+}

@@ -1,0 +1,62 @@
+import { execFileSync } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { run } from '../../src/cli/main.js';
+
+/** The small house in a git folder of its own, with commands run on it. */
+export class HouseUnderGit {
+  readonly dir = mkdtempSync(join(tmpdir(), 'bookmatch-house-'));
+
+  constructor() {
+    cpSync(join(import.meta.dirname, '..', 'cases', 'small-house'), this.dir, { recursive: true });
+    this.git('init', '-q', '--initial-branch=main');
+    this.git('config', 'user.name', 'Builder');
+    this.git('config', 'user.email', 'builder@example.invalid');
+    this.commit('Records as of the contract');
+  }
+
+  git(...args: string[]): string {
+    return execFileSync('git', ['-C', this.dir, ...args], { encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
+  }
+
+  commit(message: string): string {
+    this.git('add', '-A');
+    this.git('commit', '-qm', message);
+    return this.git('rev-parse', 'HEAD').trim();
+  }
+
+  read(path: string): string {
+    return readFileSync(join(this.dir, path), 'utf8');
+  }
+
+  /** Replaces a text that must be there. */
+  edit(path: string, from: string, to: string): void {
+    const text = this.read(path);
+    if (!text.includes(from)) throw new Error(`${path} has no text: ${from}`);
+    writeFileSync(
+      join(this.dir, path),
+      text.replace(from, () => to),
+    );
+  }
+
+  /** Runs a command line on this house. */
+  async run(
+    line: string,
+    on = '2026-04-20',
+  ): Promise<{ readonly code: number; readonly out: string; readonly error: string }> {
+    const printed = { out: '', error: '' };
+    const code = await run([...line.split(' '), '--house', this.dir, '--on', on], {
+      out: (text) => void (printed.out += text),
+      error: (text) => void (printed.error += text),
+      today: () => on,
+      color: false,
+    });
+    const plain = (text: string): string => text.replaceAll(this.dir, 'HOUSE');
+    return { code, out: plain(printed.out), error: plain(printed.error) };
+  }
+
+  remove(): void {
+    rmSync(this.dir, { recursive: true });
+  }
+}
