@@ -62,7 +62,12 @@ export interface BookHouse {
 
 export type BookTrade = Omit<Trade, 'origin'> & { readonly source: string };
 export type BookIssue = Omit<Issue, 'origin'> & { readonly source: string };
-export type BookChangeOrder = Omit<ChangeOrder, 'origin'> & { readonly source: string };
+export type BookChangeOrder = Omit<ChangeOrder, 'origin'> & {
+  readonly source: string;
+  /** The contract sum with the change orders approved before this one, and with this one too. */
+  readonly contractBefore: Cents;
+  readonly contractAfter: Cents;
+};
 export type BookCategory = Omit<Category, 'origin'> & { readonly source: string };
 
 export interface BookOption extends Omit<Option, 'origin' | 'attributes'> {

@@ -1,5 +1,6 @@
 import type { Category, ChangeOrder, House, Issue, Option, Trade } from '../model/index.js';
 import type { BookCategory, BookChangeOrder, BookHouse, BookIssue, BookOption, BookTrade } from './book.js';
+import type { Cents } from '../units/index.js';
 import { optionId } from './draft.js';
 
 export function describeHouse({
@@ -28,8 +29,14 @@ export function describeIssue({ origin, ...issue }: Issue): BookIssue {
   return { ...issue, source: origin.file };
 }
 
-export function describeChangeOrder({ origin, ...changeOrder }: ChangeOrder): BookChangeOrder {
-  return { ...changeOrder, source: origin.file };
+/** Change orders with the contract sum before and after each. */
+export function describeChangeOrders(contractSum: Cents, orders: readonly ChangeOrder[]): BookChangeOrder[] {
+  let running: number = contractSum;
+  return orders.map(({ origin, ...order }) => {
+    const [before, after] = [running, running + order.amount] as [Cents, Cents];
+    if (order.state === 'approved') running = after;
+    return { ...order, source: origin.file, contractBefore: before, contractAfter: after };
+  });
 }
 
 /** An option with its attributes in the order and with the labels that its category gives. */

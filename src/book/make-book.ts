@@ -8,7 +8,7 @@ import type { Cents, IsoDate } from '../units/index.js';
 import type { Book, BookRoom, BookSelection } from './book.js';
 import {
   describeCategory,
-  describeChangeOrder,
+  describeChangeOrders,
   describeHouse,
   describeIssue,
   describeOption,
@@ -60,7 +60,7 @@ export function makeBook(
     cautions: [],
     scope: { buildUps: [], findings: [] },
     issues: records.issues.map(describeIssue),
-    changeOrders: records.changes.map(describeChangeOrder),
+    changeOrders: describeChangeOrders(records.house.contract.sum, records.changes),
     sources: records.sources,
   };
   return { value: book, problems };

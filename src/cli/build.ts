@@ -3,7 +3,7 @@ import { Command } from 'commander';
 import type { Book } from '../book/index.js';
 import { bookCalendar, ordersCsv, quantitiesCsv } from '../export/index.js';
 import { printProblems } from '../problem/index.js';
-import { makeBookPdf } from '../print/index.js';
+import { makeBookPdf, makeChangeOrderPdf } from '../print/index.js';
 import { writeSite } from '../site/index.js';
 import { writeAtomically, writeTree } from '../store/index.js';
 import type { Console } from './console.js';
@@ -35,6 +35,7 @@ export function build(console: Console, done: (code: number) => void): Command {
       const pages = await writeSite(loaded.book, out);
       await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
       await writeTree(join(out, 'data'), dataFiles(loaded.book));
+      await writeTree(join(out, 'change-orders'), await changeOrderFiles(loaded.book));
       console.out(
         `${join(out, 'book', 'index.html')}  the book, ${pages.length} pages\n` +
           `${join(out, 'book.pdf')}  the book to print and sign\n` +
@@ -42,6 +43,14 @@ export function build(console: Console, done: (code: number) => void): Command {
       );
       done(0);
     });
+}
+
+/** Each change order to print and sign, by its number. */
+async function changeOrderFiles(book: Book): Promise<Map<string, Uint8Array>> {
+  const files = new Map<string, Uint8Array>();
+  for (const order of book.changeOrders)
+    files.set(`${String(order.number).padStart(3, '0')}.pdf`, (await makeChangeOrderPdf(book, order)).pdf);
+  return files;
 }
 
 /** What other programs read: the whole Book, and tables for a spreadsheet or a calendar. */

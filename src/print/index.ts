@@ -1,3 +1,4 @@
 /** The printed book. In: a Book. Out: the bytes of a PDF. Absent: any figure of its own, the disk beyond its own templates and
  *  fonts, the clock. */
 export * from './book-pdf.js';
+export * from './change-order-pdf.js';

@@ -2,7 +2,6 @@ import { fileURLToPath } from 'node:url';
 import { join } from 'node:path';
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import { bookFonts } from './fonts.js';
-import type { Sheets } from './sheets/index.js';
 
 /** A box of the page that becomes a form field. Points; y runs down from the top of the page. */
 export interface PlacedField {
@@ -22,15 +21,18 @@ const workspace = fileURLToPath(new URL('./typst/', import.meta.url));
 
 let compiler: NodeCompiler | undefined;
 
-/** Lays the sheets out as a tagged PDF (PDF/UA-1) and says where the boxes to fill in are. The templates belong to the
- *  program: when they fail, that is a fault of the program and is thrown. */
-export function typeset(sheets: Sheets): { readonly pdf: Uint8Array; readonly fields: readonly PlacedField[] } {
+/** Lays the sheets out by `typst/<kind>.typ` as a tagged PDF (PDF/UA-1) and says where the boxes to fill in are. The templates
+ *  belong to the program: when they fail, that is a fault of the program and is thrown. */
+export function typeset(
+  sheets: object,
+  kind: 'book' | 'change-order' = 'book',
+): { readonly pdf: Uint8Array; readonly fields: readonly PlacedField[] } {
   compiler ??= NodeCompiler.create({
     workspace,
     fontArgs: [{ fontBlobs: bookFonts().map(({ bytes }) => Buffer.from(bytes)) }],
   });
-  compiler.mapShadow(join(workspace, 'book.json'), Buffer.from(JSON.stringify(sheets)));
-  const compiled = compiler.compile({ mainFilePath: join(workspace, 'book.typ') });
+  compiler.mapShadow(join(workspace, `${kind}.json`), Buffer.from(JSON.stringify(sheets)));
+  const compiled = compiler.compile({ mainFilePath: join(workspace, `${kind}.typ`) });
   const document = compiled.result;
   if (!document) {
     const failure = compiled.takeDiagnostics();

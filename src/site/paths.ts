@@ -10,6 +10,7 @@ export const pagePaths = {
   quantities: 'quantities.html',
   orders: 'orders.html',
   money: 'money.html',
+  agreed: 'agreed.html',
   calendar: 'calendar.html',
   records: 'records.html',
   numbers: 'about-the-numbers.html',

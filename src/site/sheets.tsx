@@ -2,6 +2,7 @@ import type { Page } from './page.js';
 import { checkPath } from './page.js';
 import type { ChapterId } from './chapters.js';
 import { chapters } from './chapters.js';
+import { AgreedPage } from './pages/agreed.js';
 import { CalendarPage } from './pages/calendar.js';
 import { FinishSchedulePage } from './pages/finish-schedule.js';
 import { MoneyPage } from './pages/money.js';
@@ -69,6 +70,7 @@ const chapterContent: Readonly<Record<ChapterId, Page['content']>> = {
   quantities: () => <QuantitiesPage />,
   orders: () => <OrdersPage />,
   money: () => <MoneyPage />,
+  agreed: () => <AgreedPage />,
   calendar: () => <CalendarPage />,
   records: () => <RecordsPage />,
   numbers: () => <NumbersPage />,

@@ -1,5 +1,6 @@
 import type { Book, Stamp } from '../../book/index.js';
 import { printDay, printMoneyChange } from '../../units/index.js';
+import type { IsoDate } from '../../units/index.js';
 import { swatchSvg } from '../drawings.js';
 import { makeCover } from './cover.js';
 import type { Cover } from './cover.js';
@@ -78,7 +79,7 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   const { standing, digest } = standingOf(stamp);
   const digests = digestsOf(book).rooms;
   return {
-    document: documentFacts(book, standing),
+    document: documentFacts(book, { title: `${house.name}: selections and specification book`, standing, on }),
     foot: { house: shorten(house.name, 26), job: shorten(house.number, 12), standing, digest, day: printDay(on) },
     cover: makeCover(look, standing),
     reading: makeReading(look),
@@ -94,11 +95,15 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   };
 }
 
-function documentFacts({ house, on }: Book, standing: string): DocumentFacts {
+/** What the file says of itself. */
+export function documentFacts(
+  { house }: Book,
+  { title, standing, on }: { readonly title: string; readonly standing: string; readonly on: IsoDate },
+): DocumentFacts {
   const [year = 0, month = 0, day = 0] = on.split('-').map(Number);
   const builder = house.people.find(({ role }) => role === 'builder');
   return {
-    title: `${house.name}: selections and specification book`,
+    title,
     author: builder?.name ?? 'The builder',
     subject: `Job ${house.number}, ${house.place}, as of ${printDay(on)}: ${standing}`,
     keywords: ['selections', 'finish schedule', 'allowances', house.name, `job ${house.number}`],

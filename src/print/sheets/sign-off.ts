@@ -11,7 +11,6 @@ export interface SignOff {
 export function makeSignOff(look: LookUp, stamp?: Stamp): SignOff {
   const { house, on, money, selections } = look.book;
   const open = selections.filter(({ state }) => state === 'open').length;
-  const nameOf = (role: string): string => house.people.find((person) => person.role === role)?.name ?? '';
   return {
     statement: [
       `The owner and the builder have read the sheets of this book for ${house.name}, job ${house.number}, as of ${printDay(on)}, and have set their initials to each room.`,
@@ -25,10 +24,7 @@ export function makeSignOff(look: LookUp, stamp?: Stamp): SignOff {
       { label: 'Choices made so far', text: changeText((money.today - money.contractSum) as typeof money.today) },
       { label: 'Total today', text: printMoney(money.today, 'always') },
     ],
-    parties: [
-      { key: 'owner', role: 'Owner', name: nameOf('owner') },
-      { key: 'builder', role: 'Builder', name: nameOf('builder') },
-    ],
+    parties: signingParties(look),
   };
 }
 
@@ -37,4 +33,13 @@ function stampText(stamp: Stamp | undefined): string {
     return 'This copy is not an issued version. It becomes an agreement only when it is issued with a number and signed.';
   const { number, purpose, date, digest } = stamp;
   return `This is issue ${number}, issued for ${purpose} on ${printDay(date)}. The file book.json attached to it holds all that was issued; its SHA-256 digest is ${digest}.`;
+}
+
+/** Who signs. */
+export function signingParties({ book: { house } }: LookUp): SignOff['parties'] {
+  const nameOf = (role: string): string => house.people.find((person) => person.role === role)?.name ?? '';
+  return [
+    { key: 'owner', role: 'Owner', name: nameOf('owner') },
+    { key: 'builder', role: 'Builder', name: nameOf('builder') },
+  ];
 }

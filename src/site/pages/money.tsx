@@ -5,8 +5,9 @@ import { AllowanceLedger } from '../parts/allowance-ledger.js';
 import { DataTable } from '../parts/data-table.js';
 import { Facts } from '../parts/facts.js';
 import { MoneyCell } from '../parts/figures.js';
-import { PageLink, RoomLink, SelectionLink } from '../parts/link.js';
+import { PageLink, RoomLink } from '../parts/link.js';
 import { RangeChart } from '../parts/range-chart.js';
+import { StepName, StepTable, stepWords } from '../parts/step-table.js';
 import { TotalTable } from '../parts/total-table.js';
 import { joinWords } from '../parts/words.js';
 import { anchorOf, pagePaths } from '../paths.js';
@@ -47,7 +48,7 @@ export function MoneyPage(): VNode {
       </nav>
       <section aria-labelledby="steps-title">
         <h2 id="steps-title">From the contract sum to today</h2>
-        <StepTable steps={money.steps} />
+        <StepTable id="steps" caption="Each step and the running total" steps={money.steps} />
       </section>
       <section aria-labelledby="allowances-title">
         <h2 id="allowances-title">Allowances</h2>
@@ -87,40 +88,6 @@ export function MoneyPage(): VNode {
   );
 }
 
-const stepWords: Readonly<Record<ContractStep['kind'], string>> = {
-  contract: 'Contract',
-  allowance: 'Allowance',
-  upgrade: 'Upgrade',
-  credit: 'Credit',
-  'shared-packs': 'Shared packs',
-  'change-order': 'Change order',
-  'not-covered': 'Not agreed',
-  total: 'Total',
-};
-
-function StepTable({ steps }: { steps: readonly ContractStep[] }): VNode {
-  return (
-    <DataTable
-      id="steps"
-      caption="Each step and the running total"
-      quietCaption
-      rows={steps}
-      rowClass={(step) => (step.kind === 'total' ? 'sum' : undefined)}
-      columns={[
-        { head: 'Step', names: true, cell: (step) => <StepName step={step} /> },
-        { head: 'Kind', cell: (step) => stepWords[step.kind] },
-        {
-          head: 'Amount',
-          numeric: true,
-          cell: (step) =>
-            step.kind === 'total' ? '' : <MoneyCell cents={step.amount} change={step.kind !== 'contract'} />,
-        },
-        { head: 'Running', numeric: true, cell: (step) => <MoneyCell cents={step.running} /> },
-      ]}
-    />
-  );
-}
-
 function UpgradeTable({ steps }: { steps: readonly ContractStep[] }): VNode {
   return (
     <DataTable
@@ -135,14 +102,6 @@ function UpgradeTable({ steps }: { steps: readonly ContractStep[] }): VNode {
       ]}
     />
   );
-}
-
-function StepName({ step }: { step: ContractStep }): VNode {
-  const view = useView();
-  if (step.of === undefined) return <>{step.what}</>;
-  const selection = view.selection(step.of);
-  if (selection) return <SelectionLink selection={selection}>{step.what}</SelectionLink>;
-  return step.kind === 'allowance' ? <a href={`#${anchorOf('allowance', step.of)}`}>{step.what}</a> : <>{step.what}</>;
 }
 
 function RoomName({ slug }: { slug: string }): VNode {

@@ -11,6 +11,7 @@ import { PageLink, RecordLink } from '../parts/link.js';
 import { Prose } from '../parts/prose.js';
 import { RoomQuantities } from '../parts/room-quantities.js';
 import { SelectionCard } from '../parts/selection-card.js';
+import { SignedMark } from '../parts/signed-mark.js';
 import { Shape } from '../parts/state-mark.js';
 import { capital, counted, lower, shownState } from '../parts/words.js';
 import { roomPath, selectionAnchor } from '../paths.js';
@@ -33,6 +34,7 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
           {room.open === 0 ? 'Everything here is decided.' : `${counted(room.open, 'choice')} still open here.`}{' '}
           Finishes {printMoney(room.cost.total)}. {contractWords(room)}
         </p>
+        <SignedMark signed={room.signed} />
       </header>
       <nav class="in-page" aria-label="In this room">
         <ul>

@@ -11,6 +11,7 @@ import { Facts } from './facts.js';
 import { Day } from './figures.js';
 import { OptionLink, PageLink, RecordLink } from './link.js';
 import { Phrase } from './prose.js';
+import { SignedMark } from './signed-mark.js';
 import { StateMark } from './state-mark.js';
 import { shownState, slackWords } from './words.js';
 
@@ -29,6 +30,7 @@ export function SelectionCard({ selection }: { selection: BookSelection }): VNod
         </h3>
         <StateMark selection={selection} />
       </header>
+      <SignedMark signed={selection.signed} />
       {selection.note !== undefined && (
         <p class="note">
           <Phrase text={selection.note} />

@@ -5,6 +5,7 @@ import { Day } from './figures.js';
 /** What stands in the corner of every sheet of a set of drawings. */
 export function TitleBlock({ title, sheet }: { title: string; sheet: string }): VNode {
   const { book } = useView();
+  const last = book.issues.at(-1);
   return (
     <footer class="title-block">
       <h2 class="for-the-ear">Title block</h2>
@@ -29,7 +30,7 @@ export function TitleBlock({ title, sheet }: { title: string; sheet: string }): 
         </div>
         <div class="tb-issue">
           <dt>Issue</dt>
-          <dd>Not issued</dd>
+          <dd>{last ? `After issue ${last.number}, ${last.purpose}` : 'Not issued'}</dd>
         </div>
         <div class="tb-title">
           <dt>Sheet</dt>
