@@ -1,7 +1,8 @@
 import type { BookOption } from '../book/index.js';
 import type { OptionPart } from '../model/index.js';
-import { printMoney, printRate } from '../units/index.js';
-import type { OptionChange } from './comparison.js';
+import { printDays, printLength, printMoney, printRate } from '../units/index.js';
+import { compareText } from './compare-text.js';
+import type { FieldChange, OptionChange } from './comparison.js';
 import type { Pair } from './match.js';
 
 /** What the price book changed about one option, or undefined when nothing that decides cost, time or fit did. */
@@ -15,16 +16,17 @@ export function compareOptions({ from, to }: Pair<BookOption>): OptionChange | u
   return renamed ? { ...name, kind: 'renamed', renamedFrom: from.id } : { ...name, kind: 'changed' };
 }
 
-type Field = OptionChange['fields'][number];
-
-function scalarFields(from: BookOption, to: BookOption): Field[] {
-  return differing([
+function scalarFields(from: BookOption, to: BookOption): FieldChange[] {
+  return compareText([
     ['name', from.name, to.name],
     ['maker', from.maker, to.maker],
     ['model', from.model, to.model],
     ['freight', printMoney(from.freight), printMoney(to.freight)],
-    ['lead time', `${from.leadDays} days`, `${to.leadDays} days`],
+    ['lead time', printDays(from.leadDays), printDays(to.leadDays)],
     ['weight', weightText(from), weightText(to)],
+    ['thickness', thicknessText(from), thicknessText(to)],
+    ['needs', needsText(from), needsText(to)],
+    ...reworded(from, to),
   ]);
 }
 
@@ -32,7 +34,27 @@ function weightText({ weight }: BookOption): string {
   return weight ? `${weight.pounds} lb / ${weight.per}` : 'not given';
 }
 
-function partFields(from: BookOption, to: BookOption): Field[] {
+function thicknessText({ thickness }: BookOption): string {
+  return thickness === undefined ? 'not given' : printLength(thickness);
+}
+
+function needsText({ needs }: BookOption): string {
+  return needs.map(({ what, by, before }) => `${what}, by ${by}, before ${before}`).join('; ') || 'nothing';
+}
+
+/** Prose is too long to set beside prose in a table: the record's text shows it. */
+function reworded(from: BookOption, to: BookOption): (readonly [string, string, string])[] {
+  const prose: (readonly [string, unknown, unknown])[] = [
+    ['specification', from.specification, to.specification],
+    ['care', from.care, to.care],
+    ['sample drawn', from.swatch, to.swatch],
+  ];
+  return prose
+    .filter(([, a, b]) => JSON.stringify(a) !== JSON.stringify(b))
+    .map(([field]) => [field, 'as before', 'changed, see the record'] as const);
+}
+
+function partFields(from: BookOption, to: BookOption): FieldChange[] {
   const names = [...new Set([...from.parts, ...to.parts].map((part) => part.part))];
   return names.flatMap((name) => {
     const before = from.parts.find((part) => part.part === name);
@@ -40,7 +62,7 @@ function partFields(from: BookOption, to: BookOption): Field[] {
     const of = name === 'main' ? '' : ` of ${name}`;
     const rate = (part: OptionPart | undefined, kind: 'material' | 'labor') =>
       part ? printRate({ rate: part[kind], unit: part.unit }) : 'not sold';
-    return differing([
+    return compareText([
       [`material${of}`, rate(before, 'material'), rate(after, 'material')],
       [`labor${of}`, rate(before, 'labor'), rate(after, 'labor')],
       [`pack${of}`, packText(before), packText(after)],
@@ -57,13 +79,9 @@ function wasteText(part: OptionPart | undefined): string {
   return part ? `${(part.waste.amount * 100) / 10 ** part.waste.scale} %` : 'none';
 }
 
-function attributeFields(from: BookOption, to: BookOption): Field[] {
+function attributeFields(from: BookOption, to: BookOption): FieldChange[] {
   const text = (option: BookOption, name: string) =>
     option.attributes.find((each) => each.name === name)?.attribute.text ?? 'not given';
   const names = new Map([...from.attributes, ...to.attributes].map((each) => [each.name, each.label]));
-  return differing([...names].map(([name, label]) => [label, text(from, name), text(to, name)]));
-}
-
-function differing(fields: readonly (readonly [string, string, string])[]): Field[] {
-  return fields.filter(([, from, to]) => from !== to).map(([field, from, to]) => ({ field, from, to }));
+  return compareText([...names].map(([name, label]) => [label, text(from, name), text(to, name)]));
 }

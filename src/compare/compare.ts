@@ -1,100 +1,92 @@
-import type { Book, BookRoom, BookSelection } from '../book/index.js';
-import { optionId } from '../book/index.js';
-import type { Cents } from '../units/index.js';
+import { lookUp, optionId } from '../book/index.js';
+import type { Book } from '../book/index.js';
+import type { RoomNames } from './compare-measures.js';
 import { compareOptions } from './compare-options.js';
-import { compareSelections } from './compare-selections.js';
-import type { Comparison, MoneyChange, RecordChange, RoomChange } from './comparison.js';
-import { matchOptions, matchRooms, matchSelections } from './match.js';
-import type { Pair } from './match.js';
+import { compareRecords } from './compare-records.js';
+import { compareRooms } from './compare-rooms.js';
+import { selectionComparer } from './compare-selections.js';
+import { compareAllowances, compareMilestones, compareTerms } from './compare-terms.js';
+import type { Comparison, Side, TouchedTrade } from './comparison.js';
+import { matchOptions, matchRooms } from './match.js';
+import type { NoticeChange } from './notice-change.js';
+import { compareCautions, compareFindings } from './notice-change.js';
+import type { RoomChange } from './room-change.js';
+import { choicesAlone, splitMoney } from './split-money.js';
+import type { Between } from './split-money.js';
 
 export interface CompareInput {
   readonly from: Book;
   readonly to: Book;
   readonly labels: { readonly from: string; readonly to: string };
-  /** The newer rooms with the older price book, composed from records of both sides: what choices alone do. */
-  readonly newRoomsAtOldPrices?: Book;
+  readonly commits?: { readonly from?: string | undefined; readonly to?: string | undefined };
+  /** Houses composed from records of both sides, to tell choices, terms and prices apart. */
+  readonly between?: Between;
 }
 
-/** Compares two Books of one house. Comparing a Book with itself finds nothing; comparing the other way round turns every
- *  sign. */
-export function compare({ from, to, labels, newRoomsAtOldPrices }: CompareInput): Comparison {
+/** Compares two Books of one house. Comparing a Book with itself finds nothing. */
+export function compare({ from, to, labels, commits = {}, between = {} }: CompareInput): Comparison {
   const options = matchOptions(from, to);
-  const renamed = new Map(
-    options.flatMap((pair) => (pair.from && pair.to ? [[pair.from.id, pair.to.id] as const] : [])),
+  const matchedRooms = matchRooms(from, to);
+  const optionNow = new Map(options.flatMap((pair) => (pair.from && pair.to ? [[pair.from.id, pair.to.id]] : [])));
+  const slugNow = new Map(
+    matchedRooms.flatMap((pair) => (pair.from && pair.to ? [[pair.from.slug, pair.to.slug]] : [])),
   );
-  const sameOption = (category: string, a: string | undefined, b: string | undefined): boolean => {
-    if (a === undefined || b === undefined) return a === b;
-    return renamed.get(optionId(category, a)) === optionId(category, b);
+  const roomNow = (slug: string): string => slugNow.get(slug) ?? slug;
+  const [names, namesBefore] = [lookUp(to), lookUp(from)];
+  const roomName: RoomNames = {
+    from: (slug) => (slugNow.has(slug) ? names.roomName(roomNow(slug)) : namesBefore.roomName(slug)),
+    to: names.roomName,
   };
-  const rooms = matchRooms(from, to)
-    .map((pair) => compareRooms(pair, { from, to }, sameOption))
+  const alone = choicesAlone(to, between);
+  const compareSelections = selectionComparer({
+    from,
+    to,
+    byChoice: alone,
+    sameOption: (category, a, b) =>
+      a === undefined || b === undefined ? a === b : optionNow.get(optionId(category, a)) === optionId(category, b),
+  });
+  const rooms = matchedRooms
+    .map((pair) => compareRooms(pair, { from, to }, compareSelections, roomName))
     .filter((change) => change !== undefined)
     .sort((a, b) => (a.number < b.number ? -1 : a.number > b.number ? 1 : 0));
+  const allowances = compareAllowances(from, to, alone);
+  const cautions = compareCautions(from, to, roomNow);
+  const scope = compareFindings(from, to, roomNow);
   return {
     format: 'bookmatch/comparison/1',
-    from: { label: labels.from, on: from.on, today: from.money.today },
-    to: { label: labels.to, on: to.on, today: to.money.today },
+    house: { name: to.house.name, number: to.house.number },
+    from: describeSide(from, labels.from, commits.from),
+    to: describeSide(to, labels.to, commits.to),
     rooms,
     priceBook: options.map(compareOptions).filter((change) => change !== undefined),
-    records: compareRecords(from, to),
-    money: splitMoney(from, to, newRoomsAtOldPrices),
+    allowances,
+    terms: compareTerms(from, to),
     milestones: compareMilestones(from, to),
-    trades: [...new Set(rooms.flatMap((room) => room.selections.map((selection) => selection.trade)))].sort(),
+    cautions,
+    scope,
+    records: compareRecords(from, to, [...matchedRooms, ...options]),
+    money: splitMoney({ from, to, between }, rooms, allowances),
+    trades: touchedTrades(rooms, [...cautions, ...scope], [to, from]),
   };
 }
 
-function compareRooms(
-  { from, to }: Pair<BookRoom>,
-  books: { readonly from: Book; readonly to: Book },
-  sameOption: Parameters<typeof compareSelections>[2],
-): RoomChange | undefined {
-  const room = to ?? from;
-  if (!room) return undefined;
-  const pairs = matchSelections(selectionsOf(books.from, from), selectionsOf(books.to, to));
-  const selections = pairs
-    .map((pair) => compareSelections(pair, books, sameOption))
-    .filter((change) => change !== undefined);
-  const renamed = from && to && (from.slug !== to.slug || from.name !== to.name || from.number !== to.number);
-  if (from && to && selections.length === 0 && !renamed) return undefined;
-  return {
-    room: room.slug,
-    number: room.number,
-    name: room.name,
-    kind: !from ? 'added' : !to ? 'removed' : 'kept',
-    ...(renamed && from && { renamedFrom: `${from.number} ${from.name}` }),
-    selections,
-    difference: selections.reduce((sum, selection) => sum + selection.cost, 0) as Cents,
-  };
+function describeSide(book: Book, label: string, commit: string | undefined): Side {
+  const { contractSum, today } = book.money;
+  return { label, ...(commit !== undefined && { commit }), on: book.on, contractSum, today };
 }
 
-function selectionsOf(book: Book, room: BookRoom | undefined): BookSelection[] {
-  return room ? book.selections.filter((selection) => selection.room === room.slug) : [];
-}
-
-function compareRecords(from: Book, to: Book): RecordChange[] {
-  const before = new Map(from.sources.map((source) => [source.path, source.text]));
-  const after = new Map(to.sources.map((source) => [source.path, source.text]));
-  const paths = [...new Set([...before.keys(), ...after.keys()])].sort();
-  return paths.flatMap((path): RecordChange[] => {
-    if (!before.has(path)) return [{ path, kind: 'added' }];
-    if (!after.has(path)) return [{ path, kind: 'removed' }];
-    return before.get(path) === after.get(path) ? [] : [{ path, kind: 'edited' }];
-  });
-}
-
-function splitMoney(from: Book, to: Book, mixed: Book | undefined): MoneyChange {
-  const difference = (to.money.today - from.money.today) as Cents;
-  if (!mixed) return { difference };
-  const byChoice = (mixed.money.today - from.money.today) as Cents;
-  return { difference, byChoice, byPriceBook: (difference - byChoice) as Cents };
-}
-
-function compareMilestones(from: Book, to: Book): Comparison['milestones'] {
-  const before = new Map(from.calendar.milestones.map((milestone) => [milestone.id, milestone]));
-  const after = new Map(to.calendar.milestones.map((milestone) => [milestone.id, milestone]));
-  return [...new Set([...before.keys(), ...after.keys()])].flatMap((id) => {
-    const [a, b] = [before.get(id), after.get(id)];
-    if (a?.date === b?.date) return [];
-    return [{ id, name: b?.name ?? a?.name ?? id, ...(a && { from: a.date }), ...(b && { to: b.date }) }];
-  });
+/** In the order of the trades' slugs. */
+function touchedTrades(
+  rooms: readonly RoomChange[],
+  notices: readonly NoticeChange[],
+  books: readonly Book[],
+): TouchedTrade[] {
+  const own = rooms.flatMap((room) => room.selections.filter((selection) => selection.own));
+  const names = new Map(books.flatMap((book) => book.trades.map(({ slug, name }) => [slug, name] as const)).reverse());
+  const slugs = [...new Set([...own.map(({ trade }) => trade), ...notices.flatMap(({ trades }) => trades)])].sort();
+  return slugs.map((trade) => ({
+    trade,
+    name: names.get(trade) ?? trade,
+    selections: own.filter((selection) => selection.trade === trade).length,
+  }));
 }

@@ -1,91 +1,47 @@
-import type { Cents, IsoDate } from '../units/index.js';
+import type { Cents, IsoDate, Unit } from '../units/index.js';
+import type { NoticeChange } from './notice-change.js';
+import type { RoomChange } from './room-change.js';
 
-/** What lies between two Books of one house. Plain JSON. */
+/** What lies between two Books of one house. Plain JSON: lengths in nanometres, areas in sq ft, money in whole cents, days
+ *  as YYYY-MM-DD. Comparing the other way round turns every difference of rooms, weight and money; how money splits into
+ *  parts depends on whose prices are taken first. */
 export interface Comparison {
   readonly format: 'bookmatch/comparison/1';
+  readonly house: { readonly name: string; readonly number: string };
   readonly from: Side;
   readonly to: Side;
   /** Rooms with something in them that changed, in order of number. */
   readonly rooms: readonly RoomChange[];
   /** What suppliers and the builder changed in the options: not the owner's changes. */
   readonly priceBook: readonly OptionChange[];
+  readonly allowances: readonly AllowanceChange[];
+  /** Terms of the contract, the calendar's rules and other facts of the house's record, in words. */
+  readonly terms: readonly FieldChange[];
+  readonly milestones: readonly MilestoneChange[];
+  readonly cautions: readonly NoticeChange[];
+  /** Layers that nobody does, that two do, or that wait for somebody. */
+  readonly scope: readonly NoticeChange[];
   readonly records: readonly RecordChange[];
   readonly money: MoneyChange;
-  readonly milestones: readonly {
-    readonly id: string;
-    readonly name: string;
-    readonly from?: IsoDate;
-    readonly to?: IsoDate;
-  }[];
-  /** Slugs of trades that a changed selection belongs to. */
-  readonly trades: readonly string[];
+  /** Slugs of trades whose work changed: by a selection that a room's record changed, a caution or a finding of scope. */
+  readonly trades: readonly TouchedTrade[];
 }
 
 export interface Side {
   /** The git version, issue or 'working tree' it was read from. */
   readonly label: string;
+  /** Its commit, when it was read from git. */
+  readonly commit?: string;
   readonly on: IsoDate;
+  readonly contractSum: Cents;
   readonly today: Cents;
 }
 
-export interface RoomChange {
-  /** Slug on the newer side, or on the older when the room is gone. */
-  readonly room: string;
-  readonly number: string;
-  readonly name: string;
-  readonly kind: 'added' | 'removed' | 'kept';
-  /** The slug or name it had before, when it was renamed. */
-  readonly renamedFrom?: string;
-  readonly selections: readonly SelectionChange[];
-  readonly difference: Cents;
-}
-
-/** What about a selection differs. `cost` alone means that only the price book or shared packs moved it. */
-export type Aspect =
-  | 'added'
-  | 'removed'
-  | 'choice'
-  | 'places'
-  | 'quantity'
-  | 'supply'
-  | 'standard'
-  | 'allowance'
-  | 'state'
-  | 'note'
-  | 'cost'
-  | 'decide-by';
-
-export interface SelectionChange {
-  readonly selection: string;
-  readonly placeText: string;
-  readonly category: string;
-  readonly trade: string;
-  readonly aspects: readonly Aspect[];
-  readonly from?: SelectionSide;
-  readonly to?: SelectionSide;
-  readonly quantities: readonly {
-    readonly part: string;
-    readonly unit: string;
-    readonly from: number;
-    readonly to: number;
-  }[];
-  /** Change of the selection's own cost. */
-  readonly cost: Cents;
-  /** Change of what it does to the contract, outside allowances. */
-  readonly contract: Cents;
-  readonly pounds: number;
-}
-
-export interface SelectionSide {
-  /** Option slug, or absent while open or none. */
-  readonly option?: string;
-  readonly optionName: string;
-  readonly state: string;
-  readonly supply: string;
-  readonly cost: Cents;
-  readonly pounds?: number;
-  readonly leadDays: number;
-  readonly decideBy: IsoDate;
+/** A fact that reads otherwise now, in words: 'material', '$7.40 / sq ft', '$7.95 / sq ft'. */
+export interface FieldChange {
+  readonly field: string;
+  readonly from: string;
+  readonly to: string;
 }
 
 export interface OptionChange {
@@ -93,20 +49,70 @@ export interface OptionChange {
   readonly name: string;
   readonly kind: 'added' | 'removed' | 'renamed' | 'changed';
   readonly renamedFrom?: string;
-  /** Each field in words: 'material of main', '$7.40', '$7.95'. */
-  readonly fields: readonly { readonly field: string; readonly from: string; readonly to: string }[];
+  readonly fields: readonly FieldChange[];
+}
+
+export interface AllowanceChange {
+  readonly allowance: string;
+  readonly name: string;
+  readonly kind: 'added' | 'removed' | 'kept';
+  /** What its record says otherwise: amount, what it covers, name. */
+  readonly fields: readonly FieldChange[];
+  /** Drawn by what is chosen. */
+  readonly drawn: { readonly from: Cents; readonly to: Cents };
+  /** What choices do to the contract through it, at the older prices and terms: over or under, then the mark-up on it. */
+  readonly byChoice: { readonly overOrUnder: Cents; readonly markup: Cents; readonly total: Cents };
+  /** All that it moves the contract by. */
+  readonly contract: Cents;
+}
+
+export interface MilestoneChange {
+  readonly id: string;
+  readonly name: string;
+  readonly from?: IsoDate;
+  readonly to?: IsoDate;
+  /** Working days later, negative when earlier; absent when it is on one side only. */
+  readonly days?: number;
 }
 
 export interface RecordChange {
   readonly path: string;
-  readonly kind: 'added' | 'removed' | 'edited';
+  /** A record that was renamed may be edited too. */
+  readonly kind: 'added' | 'removed' | 'edited' | 'renamed';
+  readonly renamedFrom?: string;
+  /** The text of both sides as unified hunks, when asked for; empty when only the name differs. */
+  readonly diff?: string;
 }
 
+export interface TouchedTrade {
+  readonly trade: string;
+  readonly name: string;
+  /** How many selections of it a room's record changed. */
+  readonly selections: number;
+}
+
+/** Where the difference of the totals comes from. All parts add up to `difference` to the cent. */
 export interface MoneyChange {
   readonly difference: Cents;
-  /** Of it, by choices, places and rooms: the newer rooms priced from the older price book, less the older total. Absent
-   *  when that house cannot be composed, because it uses options or rules that the older side does not have. */
-  readonly byChoice?: Cents;
-  /** Of it, by prices, allowances and rules. */
-  readonly byPriceBook?: Cents;
+  /** By selections that the rooms' records changed, outside allowances, mark-up included. */
+  readonly choices: Cents;
+  /** By the same, through allowances: over, under, mark-up. */
+  readonly allowances: Cents;
+  /** What those choices move elsewhere, because whole packs and freight are shared by the house. */
+  readonly sharedPacks: Cents;
+  /** By prices, packs, waste and rules of measuring. */
+  readonly priceBook: Cents;
+  /** By allowances' amounts, tax, mark-up and what a credit returns. */
+  readonly terms: Cents;
+  /** The contract sum itself. */
+  readonly contractSum: Cents;
+  /** What could not be told apart, because the newer rooms cannot be composed with the older records: they use something
+   *  that those do not have. `terms-and-prices` stand in `priceBook`, the others in `choices`, `allowances`, `sharedPacks`. */
+  readonly together: 'nothing' | 'terms-and-prices' | 'choices-and-terms' | 'everything';
+}
+
+export interface Quantity {
+  readonly part: string;
+  readonly unit: Unit;
+  readonly net: number;
 }

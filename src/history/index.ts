@@ -1,6 +1,8 @@
-/** Git. In: a house folder and a version. Out: the records at that version, or why they cannot be had; files committed. Absent:
- *  any other writing to the repository. */
+/** Git. In: a house folder and a version. Out: the records at that version, or why they cannot be had; what differs in pairs of
+ *  texts; files committed. Absent: any other writing to the repository. */
 export { commitFiles } from './commit-files.js';
+export { diffTexts } from './diff-texts.js';
+export type { TextDiffs, TextPair } from './diff-texts.js';
 export { readVersion } from './read-version.js';
 export type { VersionFiles } from './read-version.js';
 export { workingTree } from './working-tree.js';

@@ -1,5 +1,6 @@
 import { isUtf8 } from 'node:buffer';
 import type { Source } from '../model/index.js';
+import { explainMissing } from './explain-missing.js';
 import { git } from './git.js';
 
 /** The records of a house at a version, or why they cannot be had. */
@@ -8,7 +9,7 @@ export type VersionFiles =
   | { readonly ok: false; readonly why: string };
 
 /** Reads `content/` of a house folder as it was at a git version (a commit, tag or branch). All files come from one
- *  `cat-file --batch`, so that a house of hundreds of records costs two git processes, and from a shallow clone all that
+ *  `cat-file --batch`, so that a house of hundreds of records costs three git processes, and from a shallow clone all that
  *  is there can be read. */
 export async function readVersion(houseDir: string, version: string): Promise<VersionFiles> {
   if (version.startsWith('-')) return { ok: false, why: `'${version}' is not a version` };
@@ -19,17 +20,11 @@ export async function readVersion(houseDir: string, version: string): Promise<Ve
   if (!tree.ok) return { ok: false, why: tree.why };
   const entries = parseTree(tree.out);
   if (entries.length === 0) return { ok: false, why: `version '${version}' has no content/ in this folder` };
-  const batch = await git(houseDir, ['cat-file', '--batch'], entries.map((entry) => `${entry.object}\n`).join(''));
+  const batch = await git(houseDir, ['cat-file', '--batch'], {
+    input: entries.map((entry) => `${entry.object}\n`).join(''),
+  });
   if (!batch.ok) return { ok: false, why: batch.why };
   return parseBatch(batch.out, entries, id, version);
-}
-
-async function explainMissing(houseDir: string, version: string, why: string): Promise<string> {
-  const inside = await git(houseDir, ['rev-parse', '--is-shallow-repository']);
-  if (!inside.ok) return inside.why.includes('not a git repository') ? 'the house folder is not under git' : inside.why;
-  const shallow = inside.out.toString('ascii').trim() === 'true';
-  if (shallow) return `there is no version '${version}' here: this clone is shallow and holds only the newest history`;
-  return `there is no version '${version}'${why === '' ? '' : `: ${why}`}`;
 }
 
 interface TreeEntry {

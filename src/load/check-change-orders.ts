@@ -1,12 +1,13 @@
-import type { ChangeOrder } from '../model/index.js';
+import { draftLines } from '../compare/index.js';
+import type { ChangeLine, ChangeOrder } from '../model/index.js';
 import { problemAt } from '../problem/index.js';
-import type { Problem } from '../problem/index.js';
+import type { Path, Problem } from '../problem/index.js';
 import { printMoneyChange } from '../units/index.js';
 import type { IsoDate } from '../units/index.js';
 import { loadComparison } from './load-comparison.js';
 import { loadHouse } from './load-house.js';
 
-/** Computes each change order again from its two versions. One that no longer agrees is an error; one whose versions are not
+/** Computes each change order again from its two versions, line by line. One that no longer agrees is an error; one whose versions are not
  *  here is a warning that says so. Void ones say nothing of the house any more. */
 export async function checkChangeOrders(houseDir: string, on: IsoDate): Promise<readonly Problem[]> {
   const { house } = await loadHouse(houseDir);
@@ -25,11 +26,31 @@ async function checkOne(houseDir: string, order: ChangeOrder, on: IsoDate): Prom
     const fix = 'its frozen lines stand; fetch the whole history to check them';
     return [problemAt(origin, ['from'], 'change-unchecked', message, { fix, severity: 'warning' })];
   }
-  const { difference } = loaded.comparison.money;
-  if (difference === amount) return [];
-  const message = `change order ${number} says ${printMoneyChange(amount, 'always')}, but from ${short(from)} to ${short(to)} is ${printMoneyChange(difference, 'always')}`;
+  const draft = draftLines(loaded.comparison);
+  const versions = `from ${short(from)} to ${short(to)}`;
   const fix = `draft it anew with bookmatch compare ${short(from)} ${short(to)} --draft, and void this one`;
-  return [problemAt(origin, ['amount'], 'change-disagrees', message, { fix })];
+  const disagrees = (path: Path, message: string): readonly Problem[] => [
+    problemAt(origin, path, 'change-disagrees', message, { fix }),
+  ];
+  if (draft.money !== amount) {
+    const [says, is] = [printMoneyChange(amount, 'always'), printMoneyChange(draft.money, 'always')];
+    return disagrees(['amount'], `change order ${number} says ${says}, but ${versions} is ${is}`);
+  }
+  const fresh = new Map(draft.lines.map((line) => [keyOf(line), line.money]));
+  const index = order.lines.findIndex((line) => fresh.get(keyOf(line)) !== line.amount);
+  if (index >= 0) {
+    const { what } = order.lines[index] ?? { what: '' };
+    return disagrees(['lines', index], `change order ${number}: '${what}' is not so ${versions}`);
+  }
+  if (fresh.size === order.lines.length) return [];
+  return disagrees(
+    ['lines'],
+    `change order ${number} has ${order.lines.length} lines, but ${versions} there are ${fresh.size}`,
+  );
+}
+
+function keyOf({ room = '', selection = '', what }: Pick<ChangeLine, 'room' | 'selection' | 'what'>): string {
+  return [room, selection, what].join('\n');
 }
 
 /** A commit as people write it. */

@@ -1,8 +1,6 @@
 import { makeBook } from '../book/index.js';
 import type { Book } from '../book/index.js';
 import type { Slips } from '../calendar/index.js';
-import { compare } from '../compare/index.js';
-import type { Comparison } from '../compare/index.js';
 import type { Issue } from '../model/index.js';
 import { problemAt, sortProblems } from '../problem/index.js';
 import type { Problem } from '../problem/index.js';
@@ -15,7 +13,7 @@ import { readSnapshot } from './read-snapshot.js';
 export interface LoadedBook {
   /** Absent when there is an error among the problems. */
   readonly book?: Book;
-  /** The last issue, and what changed since; absent while nothing was issued. */
+  /** The last issue, to compare with; absent while nothing was issued. */
   readonly since?: SinceIssue;
   /** All of them, in order of file and line. */
   readonly problems: readonly Problem[];
@@ -27,10 +25,9 @@ export interface SinceIssue {
   readonly issue: number;
   /** The Book of the records that were issued. */
   readonly book: Book;
-  readonly comparison: Comparison;
 }
 
-/** Reads a house folder and composes its Book for a day, marked with what is signed and compared with the last issue. */
+/** Reads a house folder and composes its Book for a day, marked with what is signed. */
 export async function loadBook(houseDir: string, on: IsoDate): Promise<LoadedBook> {
   const house = await loadHouse(houseDir);
   const loaded = composeBook(house, on);
@@ -70,18 +67,7 @@ async function withIssues(
     ...loaded,
     book: marked,
     problems: sortProblems([...loaded.problems, ...problems]),
-    ...(last &&
-      thenLast && {
-        since: {
-          issue: last.number,
-          book: thenLast,
-          comparison: compare({
-            from: thenLast,
-            to: book,
-            labels: { from: `issue-${last.number}`, to: 'the records today' },
-          }),
-        },
-      }),
+    ...(last && thenLast && { since: { issue: last.number, book: thenLast } }),
   };
 }
 

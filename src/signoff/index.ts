@@ -3,6 +3,7 @@
 export * from './digest/index.js';
 export { carriesBook } from './pdf/index.js';
 export type { PdfFacts } from './pdf/index.js';
+export { changeOrderRecord } from './change-order-record.js';
 export { issueBlockers } from './issue-blockers.js';
 export { issueRecord } from './issue-record.js';
 export { markSigned } from './mark-signed.js';

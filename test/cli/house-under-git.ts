@@ -40,18 +40,21 @@ export class HouseUnderGit {
     );
   }
 
-  /** Runs a command line on this house. */
+  /** Runs a command line on this house; words in double quotes stay together. */
   async run(
     line: string,
     on = '2026-04-20',
   ): Promise<{ readonly code: number; readonly out: string; readonly error: string }> {
     const printed = { out: '', error: '' };
-    const code = await run([...line.split(' '), '--house', this.dir, '--on', on], {
-      out: (text) => void (printed.out += text),
-      error: (text) => void (printed.error += text),
-      today: () => on,
-      color: false,
-    });
+    const code = await run(
+      [...(line.match(/"[^"]*"|\S+/g) ?? []).map((word) => word.replaceAll('"', '')), '--house', this.dir, '--on', on],
+      {
+        out: (text) => void (printed.out += text),
+        error: (text) => void (printed.error += text),
+        today: () => on,
+        color: false,
+      },
+    );
     const plain = (text: string): string => text.replaceAll(this.dir, 'HOUSE');
     return { code, out: plain(printed.out), error: plain(printed.error) };
   }

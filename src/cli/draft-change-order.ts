@@ -1,0 +1,52 @@
+import { join } from 'node:path';
+import type { Comparison } from '../compare/index.js';
+import { draftLines } from '../compare/index.js';
+import { loadHouse } from '../load/index.js';
+import { changeOrderRecord } from '../signoff/index.js';
+import { writeAtomically } from '../store/index.js';
+import { parseDays, printMoneyChange } from '../units/index.js';
+import type { Console } from './console.js';
+import { UsageError } from './usage-error.js';
+
+export interface DraftOptions {
+  readonly title?: string;
+  readonly reason?: string;
+  readonly days?: string;
+}
+
+/** Writes the comparison as the next change order, proposed, with its lines frozen. */
+export async function draftChangeOrder(
+  houseDir: string,
+  comparison: Comparison,
+  { title, reason, days = '0 days' }: DraftOptions,
+  console: Console,
+): Promise<number> {
+  if (reason === undefined) throw new UsageError('--draft wants --reason "why, in words that both parties understand"');
+  const read = parseDays(days);
+  if (!read.ok) throw new UsageError(`--days ${days}: ${read.why}${read.fix === undefined ? '' : `; ${read.fix}`}`);
+  const [from, to] = [versionOf(comparison.from), versionOf(comparison.to)];
+  const draft = draftLines(comparison);
+  if (draft.lines.length === 0) {
+    console.error(`Nothing that a change order speaks of differs between ${from} and ${to}. Nothing was written.\n`);
+    return 1;
+  }
+  const { house } = await loadHouse(houseDir);
+  const number = (house?.records.changes.at(-1)?.number ?? 0) + 1;
+  const path = `content/changes/${String(number).padStart(3, '0')}.md`;
+  const facts = { from, to, proposedOn: comparison.to.on, reason, days: read.value };
+  const record = changeOrderRecord(draft, { ...facts, ...(title !== undefined && { title }) });
+  await writeAtomically(join(houseDir, path), record);
+  console.out(
+    `Change order ${number}, proposed: ${printMoneyChange(draft.money, 'always')}\n${join(houseDir, path)}\n`,
+  );
+  return 0;
+}
+
+/** An issue by its name, anything else by its commit: a branch or a tag may move. */
+function versionOf({ label, commit }: Comparison['from']): string {
+  if (/^issue-[1-9]\d*$/u.test(label)) return label;
+  if (commit !== undefined) return commit;
+  throw new UsageError(
+    'a change order is drafted between two versions that are committed: commit first, then name HEAD',
+  );
+}

@@ -1,0 +1,6 @@
+import type { FieldChange } from './comparison.js';
+
+/** Fields that read otherwise now, of `[field, from, to]`. */
+export function compareText(fields: readonly (readonly [string, string, string])[]): FieldChange[] {
+  return fields.filter(([, from, to]) => from !== to).map(([field, from, to]) => ({ field, from, to }));
+}

@@ -1,0 +1,91 @@
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { HouseUnderGit } from './house-under-git.js';
+
+const room = 'content/rooms/study.md';
+const order = 'content/changes/001.md';
+
+let house: HouseUnderGit;
+beforeEach(() => {
+  house = new HouseUnderGit();
+  house.edit(room, 'chosen: pine', 'chosen: oak');
+  house.commit('The owner takes oak');
+});
+afterEach(() => house.remove());
+
+const draft = (more = '') =>
+  house.run(`compare HEAD~1 HEAD --draft --reason "The sample looked better." ${more}`.trim());
+
+describe('compare --draft', () => {
+  test('writes the next change order with frozen lines that the records are checked with', async () => {
+    const said = await draft('--days "2 days" --title "Oak in the study"');
+    expect(said).toMatchObject({ code: 0, error: '' });
+    const record = house.read(order);
+    const total = /^Change order 1, proposed: \+(\$[\d,.]+)$/m.exec(said.out)?.[1] ?? '';
+    expect(record).toContain(
+      `from: ${house.git('rev-parse', 'HEAD~1').trim()}\nto: ${house.git('rev-parse', 'HEAD').trim()}\n`,
+    );
+    expect(record).toContain(`title: Oak in the study\nstate: proposed\n`);
+    expect(record).toContain(`days: 2 days\namount: ${total}\n`);
+    expect(record).toContain('selection: study/floor/floor');
+    expect(await house.run('check')).toMatchObject({ code: 0, error: '' });
+  });
+
+  test('numbers are not given twice, even after one was voided', async () => {
+    await draft();
+    house.edit(order, 'state: proposed', 'state: void\ndecided-on: 2026-04-21\ndecided-by: Builder');
+    expect((await draft()).out).toMatch(/^Change order 2,/);
+  });
+
+  test('approved, it moves the contract and leaves nothing uncovered', async () => {
+    const money = async (): Promise<{ current: number; notCovered: number }> =>
+      (
+        JSON.parse((await house.run('build --json')).out) as {
+          money: { agreed: { current: number; notCovered: number } };
+        }
+      ).money.agreed;
+    await house.run('compare HEAD~1 HEAD --draft --reason "Oak."');
+    const before = await money();
+    house.edit(order, 'state: proposed', 'state: approved\ndecided-on: 2026-04-21\ndecided-by: The owner');
+    const after = await money();
+    const amount = Number(/^amount: -?\$([\d,.]+)$/m.exec(house.read(order))?.[1]?.replace(/[,.]/g, ''));
+    expect(amount).toBeGreaterThan(0);
+    expect(after.current - before.current).toBe(amount);
+    expect(before.notCovered - after.notCovered).toBe(amount);
+  });
+
+  test('a line that was edited no longer agrees, and check says which', async () => {
+    await draft();
+    house.edit(order, 'what: Floor', 'what: The floor');
+    const said = await house.run('check');
+    expect(said.code).toBe(1);
+    expect(said.error).toMatch(
+      /changes\/001\.md:\d+:\d+ +change-disagrees +change order 1: 'The floor[^']*' is not so/,
+    );
+  });
+
+  test('an amount that was edited with its line no longer agrees', async () => {
+    await draft();
+    const amount = /^amount: \$(.*)$/m.exec(house.read(order))?.[1] ?? '';
+    house.edit(order, `amount: $${amount}`, 'amount: $1.00');
+    house.edit(order, `    amount: $${amount}`, '    amount: $1.00');
+    expect((await house.run('check')).error).toMatch(
+      /change order 1 says \+\$1\.00, but from [0-9a-f]{10} to [0-9a-f]{10} is/,
+    );
+  });
+
+  test('history that is not there is a warning, not an error', async () => {
+    await draft();
+    house.edit(order, house.git('rev-parse', 'HEAD~1').trim(), 'ab'.repeat(20));
+    const said = await house.run('check');
+    expect(said.code).toBe(0);
+    expect(said.error).toContain('cannot be computed again');
+  });
+
+  test('wrong usage: no reason, the working tree, nothing to say', async () => {
+    expect((await house.run('compare HEAD~1 HEAD --draft')).error).toContain('--draft wants --reason');
+    house.edit(room, 'chosen: oak', 'chosen: pine');
+    expect(await house.run('compare HEAD --draft --reason Pine')).toMatchObject({ code: 2, out: '' });
+    expect(await house.run('compare HEAD HEAD --draft --reason Nothing')).toMatchObject({ code: 1, out: '' });
+    expect((await house.run('compare HEAD~1 HEAD --draft --reason x --days 2')).error).toContain("'2' has no unit");
+  });
+});

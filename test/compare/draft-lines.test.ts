@@ -1,0 +1,196 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { draftLines, moneyParts } from '../../src/compare/index.js';
+import type { Comparison } from '../../src/compare/index.js';
+import { compareBooks } from '../../src/load/index.js';
+import { smallBook } from '../book/small-house.js';
+import type { Edits } from '../book/small-house.js';
+
+const labels = { from: 'issue 1', to: 'issue 2' };
+const sum = (amounts: readonly number[]): number => amounts.reduce((total, amount) => total + amount, 0);
+
+/** What can differ between two versions of a house of two rooms that share the packs of one floor. */
+interface Version {
+  readonly study: string | undefined;
+  readonly den: string | undefined;
+  readonly ceiling: string | undefined;
+  readonly denLength: number;
+  readonly pine: string;
+  readonly carton: number;
+  readonly markup: number;
+  readonly allowance: number;
+  readonly contract: number;
+  readonly slug: 'den' | 'snug';
+}
+
+const first: Version = {
+  study: 'pine',
+  den: 'pine',
+  ceiling: undefined,
+  denLength: 9,
+  pine: '4.00',
+  carton: 20,
+  markup: 15,
+  allowance: 1000,
+  contract: 100_000,
+  slug: 'den',
+};
+
+const floors = fc.constantFrom('oak', 'pine', 'none', undefined);
+const versions: fc.Arbitrary<Version> = fc.record({
+  study: floors,
+  den: floors,
+  ceiling: fc.constantFrom('pine-shiplap-1x8', 'fir-tg-1x6', undefined),
+  denLength: fc.integer({ min: 6, max: 14 }),
+  pine: fc.constantFrom('4.00', '4.37', '11.15'),
+  carton: fc.constantFrom(20, 23, 45),
+  markup: fc.constantFrom(15, 12),
+  allowance: fc.constantFrom(1000, 650),
+  contract: fc.constantFrom(100_000, 100_250),
+  slug: fc.constantFrom('den', 'snug'),
+});
+
+function edits(version: Version): Edits {
+  const chosen = (option: string | undefined): string => (option === undefined ? '' : `    chosen: ${option}\n`);
+  return {
+    'content/rooms/study.md': [
+      ['    chosen: pine\n', chosen(version.study)],
+      ['[pine-shiplap-1x8, fir-tg-1x6]\n', `[pine-shiplap-1x8, fir-tg-1x6]\n${chosen(version.ceiling)}`],
+    ],
+    [`content/rooms/${version.slug}.md`]:
+      `---\nname: Den\nnumber: "102"\nlevel: main\nuse: study\nsize: 9'-0" x ${version.denLength}'-0"\nceiling: flat 9'-0"\n` +
+      `openings: []\nselections:\n  - at: floor\n    category: floor\n    standard: oak\n    considering: [oak, pine]\n${chosen(version.den)}---\n`,
+    'content/options/floor/pine.md': [
+      ['material: $4.00', `material: $${version.pine}`],
+      ['holds: 20 sq ft', `holds: ${version.carton} sq ft`],
+    ],
+    'content/house.md': [
+      ['overage-markup: 15 %', `overage-markup: ${version.markup} %`],
+      ['amount: "$1,000"', `amount: "$${version.allowance}"`.replace('$1000', '$1,000')],
+      ['sum: $100,000', `sum: $${version.contract / 1000 === 100 ? '100,000' : '100,250'}`],
+    ],
+  };
+}
+
+const between = (from: Partial<Version>, to: Partial<Version>): Comparison =>
+  compareBooks(smallBook(edits({ ...first, ...from })), smallBook(edits({ ...first, ...to })), labels);
+
+describe('money', () => {
+  test('adds up to the cent, whatever changes at once', () => {
+    fc.assert(
+      fc.property(versions, versions, (from, to) => {
+        const comparison = between(from, to);
+        const { money } = comparison;
+        expect(money.difference).toBe(comparison.to.today - comparison.from.today);
+        expect(sum(moneyParts(comparison).map(({ amount }) => amount))).toBe(money.difference);
+        const draft = draftLines(comparison);
+        expect(sum(draft.lines.map((line) => line.money))).toBe(draft.money);
+        expect(draft.money).toBe(money.difference);
+        const byRoom = comparison.rooms.map((room) => room.byChoice);
+        expect(sum(byRoom)).toBe(money.choices);
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  test('choices alone: neither the price book nor the terms move', () => {
+    fc.assert(
+      fc.property(versions, versions, (from, to) => {
+        const { pine, carton, markup, allowance, contract } = from;
+        const { money } = between(from, { ...to, pine, carton, markup, allowance, contract });
+        expect(money).toMatchObject({ priceBook: 0, terms: 0, contractSum: 0 });
+      }),
+      { numRuns: 8 },
+    );
+  });
+
+  test('prices alone: no choice, and no pack shared with one, moves', () => {
+    fc.assert(
+      fc.property(versions, versions, (from, to) => {
+        const { pine, carton } = to;
+        const comparison = between(from, { ...from, pine, carton });
+        expect(comparison.money).toMatchObject({ choices: 0, allowances: 0, sharedPacks: 0, terms: 0 });
+        expect(draftLines(comparison).lines.every((line) => line.kind === 'price-book')).toBe(true);
+      }),
+      { numRuns: 8 },
+    );
+  });
+});
+
+describe('lines of a change order', () => {
+  test('a choice, what it moves in packs that another room shares, and the price book apart', () => {
+    // Before: 120 + 81 sq ft of pine, 5 % waste: 211.05 sq ft in 11 cartons of 20.
+    // The den takes oak, its standard; the study's pine alone is 126 sq ft in 7 cartons.
+    const draft = draftLines(between({}, { den: 'oak', pine: '4.37' }));
+    expect(draft.title).toBe('102 Den: Floor');
+    const [den, shared, prices] = draft.lines;
+    expect(den).toMatchObject({
+      kind: 'selection',
+      room: 'den',
+      roomTitle: '102 Den',
+      selection: 'den/floor/floor',
+      what: 'Floor, floor',
+      from: 'Pine strip',
+      to: 'Oak strip',
+      quantity: '81 sq ft',
+    });
+    expect(shared?.kind).toBe('shared-packs');
+    // 7 cartons × 20 sq ft × $0.37 = $51.80, and 5 % tax, returned less of the study's credit.
+    expect(prices).toMatchObject({ kind: 'price-book', money: 5_439 });
+    expect(draft.trades).toEqual(['carpentry']);
+  });
+
+  test('an allowance that is overrun is a line, and its mark-up another', () => {
+    const comparison = between({}, { ceiling: 'fir-tg-1x6', allowance: 1000 });
+    const draft = draftLines(comparison);
+    expect(draft.lines.map(({ kind }) => kind)).toEqual(['selection', 'allowance', 'mark-up']);
+    const [choice, over, markup] = draft.lines;
+    expect(choice).toMatchObject({
+      money: 0,
+      to: expect.any(String) as string,
+      what: expect.stringContaining('drawn on Wood ceilings') as string,
+    });
+    expect(markup?.money).toBe(Math.round((over?.money ?? 0) * 0.15));
+  });
+
+  test('a choice that costs nothing is a line all the same; one that is ordered is not', () => {
+    const open = between({ den: undefined }, { den: 'oak' });
+    expect(draftLines(open).lines).toMatchObject([
+      { from: 'open, standard Oak strip counted', to: 'Oak strip', money: 0 },
+    ]);
+    const ordered = (text: string): Edits => ({ 'content/rooms/study.md': [['chosen: pine', text]] });
+    const comparison = compareBooks(
+      smallBook(),
+      smallBook(ordered('chosen: pine\n    chosen-on: 2026-03-01\n    ordered-on: 2026-04-01')),
+      labels,
+    );
+    expect(comparison.rooms[0]?.selections[0]?.aspects).toEqual(['state']);
+    expect(draftLines(comparison)).toMatchObject({ title: 'No change in any room', lines: [], money: 0 });
+  });
+
+  test('a shape that changes is a line without money', () => {
+    const draft = draftLines(between({}, { denLength: 10 }));
+    expect(
+      draft.lines.filter(({ kind }) => kind === 'shape').map(({ what, quantity, money }) => [what, quantity, money]),
+    ).toEqual([
+      ['Floor; only finishes are priced', '+9 sq ft', 0],
+      ['Ceiling; only finishes are priced', '+9 sq ft', 0],
+      ['Walls, less openings; only finishes are priced', '+18 sq ft', 0],
+    ]);
+  });
+
+  test('days: a milestone that moves, and an order that is late', () => {
+    const book = (edit: Edits, on: string) => smallBook(edit, on);
+    const later: Edits = { 'content/house.md': [['date: 2026-05-04', 'date: 2026-05-11']] };
+    const moved = draftLines(compareBooks(book({}, '2026-04-20'), book(later, '2026-04-20'), labels));
+    expect(moved.days.milestones[0]).toMatchObject({ name: 'Framing starts', days: 5 });
+    expect(moved.days.most).toBe(5);
+    // The floor is due at trim, 60 working days after 4 May, 20 of them for it to come: ordered in June, it is not late;
+    // on the last of July it is.
+    const oak: Edits = { 'content/rooms/study.md': [['chosen: pine', 'chosen: oak']] };
+    expect(draftLines(compareBooks(book({}, '2026-06-01'), book(oak, '2026-06-01'), labels)).days.late).toEqual([]);
+    const late = draftLines(compareBooks(book({}, '2026-07-31'), book(oak, '2026-07-31'), labels));
+    expect(late.days.late).toMatchObject([{ room: 'study', milestone: 'Trim' }]);
+    expect(late.days.most).toBeGreaterThan(0);
+  });
+});
