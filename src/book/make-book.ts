@@ -1,3 +1,4 @@
+import { acceptCautions, findCautions } from '../caution/index.js';
 import { dateMilestones, decide, workingDays } from '../calendar/index.js';
 import type { DatedMilestone, Slips } from '../calendar/index.js';
 import type { Records, RoomMeasure } from '../model/index.js';
@@ -21,6 +22,7 @@ import { makeMoney } from './make-money.js';
 import { makeSelection } from './make-selection.js';
 import type { Decider } from './make-selection.js';
 import { withStock } from './order-stock.js';
+import { seeHouse } from './see-house.js';
 import { sizeAllowance } from './size-allowance.js';
 
 /** Composes the Book: everything computed for a house on one day. The same records and day give the same Book.
@@ -41,6 +43,9 @@ export function makeBook(
   const decider = makeDecider(records, dated.value, on);
   const selections = drafts.map(({ draft, item }) => makeSelection(draft, item, house, decider));
   const byRoom = groupBy(selections, (selection) => selection.room);
+  const found = findCautions(seeHouse(records, measures, selections, dated.value, on));
+  const days = new Map(selections.map(({ id, chosenOn }) => [id, chosenOn]));
+  const accepted = acceptCautions(found, records.house, (id) => days.get(id));
   const book: Book = {
     format: 'bookmatch/book/1',
     on,
@@ -57,13 +62,13 @@ export function makeBook(
     orders: withStock([...house.today.pools.values()].flatMap((pool) => pool.orders).sort(byOption), selections),
     money: makeMoney(records, house, selections),
     calendar: { milestones: dated.value, rules: records.house.calendar },
-    cautions: [],
+    cautions: accepted.cautions,
     scope: { buildUps: [], findings: [] },
     issues: records.issues.map(describeIssue),
     changeOrders: describeChangeOrders(records.house.contract.sum, records.changes),
     sources: records.sources,
   };
-  return { value: book, problems };
+  return { value: book, problems: [...problems, ...accepted.problems] };
 }
 
 function priceDrafts(records: Records, drafts: readonly { readonly draft: Draft; readonly item: Item }[]): HousePrice {

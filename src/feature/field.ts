@@ -21,6 +21,10 @@ export function numberField(raw: Raw, key: string, otherwise: number): number {
   return typeof raw[key] === 'number' ? raw[key] : otherwise;
 }
 
+export function yesField(raw: Raw, key: string): boolean | undefined {
+  return typeof raw[key] === 'boolean' ? raw[key] : undefined;
+}
+
 /** A group of fields, such as `firebox: { width, height }`. */
 export function groupField(raw: Raw, key: string): Raw | undefined {
   const value = raw[key];

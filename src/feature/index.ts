@@ -10,6 +10,9 @@ import { timber } from './timber/index.js';
 
 export * from './kind.js';
 export * from './surface.js';
+export type { ChimneyBreast } from './chimney-breast/read.js';
+export { flightOf } from './stair/measure.js';
+export type { Stair } from './stair/read.js';
 
 /** Every kind, in the order in which people meet them in the book. A new kind is one folder and one line here. */
 export const featureKinds: readonly FeatureKind<unknown>[] = [

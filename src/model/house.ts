@@ -1,4 +1,4 @@
-import type { Origin } from '../problem/index.js';
+import type { Origin, Path } from '../problem/index.js';
 import type { Cents, Decimal, IsoDate, Unit } from '../units/index.js';
 
 export interface House {
@@ -16,6 +16,7 @@ export interface House {
   readonly allowances: readonly Allowance[];
   readonly calendar: HouseCalendar;
   readonly milestones: readonly Milestone[];
+  readonly acceptances: readonly Acceptance[];
   /** Markdown. */
   readonly body: string;
   readonly origin: Origin;
@@ -84,4 +85,15 @@ export interface Milestone {
     /** `days` working days after the milestone `after`. */
     | { readonly by: 'after'; readonly after: string; readonly days: number };
   readonly note?: string;
+}
+
+/** A caution that somebody accepts, with the reason. It stays in the register. */
+export interface Acceptance {
+  /** Id of the caution. */
+  readonly caution: string;
+  readonly by: string;
+  readonly on: IsoDate;
+  readonly why: string;
+  /** Where the id stands in the record. */
+  readonly path: Path;
 }

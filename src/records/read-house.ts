@@ -1,6 +1,6 @@
-import type { Allowance, House, HouseCalendar, Level, Milestone } from '../model/index.js';
+import type { Acceptance, Allowance, House, HouseCalendar, Level, Milestone } from '../model/index.js';
 import { hasErrors, problemAt } from '../problem/index.js';
-import type { Problem } from '../problem/index.js';
+import type { Path, Problem } from '../problem/index.js';
 import { parseDay, parseDays, parsePercent } from '../units/index.js';
 import { looseNames, soundItems } from './checked-record.js';
 import type { Checked, SoundItem } from './checked-record.js';
@@ -82,6 +82,7 @@ function wholeHouse(
     allowances: allowances.map(({ value }) => value),
     calendar: readCalendar(raw.calendar),
     milestones: milestones.map(({ value }) => value),
+    acceptances: (raw.cautions ?? []).flatMap(readAcceptances),
     body,
     origin,
   };
@@ -93,6 +94,16 @@ function readAllowance({ id, name, amount, covers, categories, note }: RawAllowa
 
 function readCalendar({ weekend, holidays, closed, review }: RawHouse['calendar']): HouseCalendar {
   return { weekend, holidays, closed: closed ?? [], reviewDays: passed(parseDays(review)) };
+}
+
+/** One for each caution that is accepted for the reason. */
+function readAcceptances(
+  { accept, by, on, why }: NonNullable<RawHouse['cautions']>[number],
+  index: number,
+): readonly Acceptance[] {
+  const read = (caution: string, path: Path): Acceptance => ({ caution, by, on: passed(parseDay(on)), why, path });
+  const path = ['cautions', index, 'accept'];
+  return typeof accept === 'string' ? [read(accept, path)] : accept.map((id, place) => read(id, [...path, place]));
 }
 
 function readMilestone({ id, name, date, after, days, note }: RawMilestone): Milestone {

@@ -44,6 +44,7 @@ export function house(milestones: readonly Milestone[], calendar: HouseCalendar 
     allowances: [],
     calendar,
     milestones,
+    acceptances: [],
     body: '',
     origin,
   };

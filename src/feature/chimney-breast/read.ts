@@ -1,5 +1,5 @@
 import type { Length } from '../../units/index.js';
-import { groupField, lengthField, optionalLength, textField } from '../field.js';
+import { groupField, lengthField, optionalLength, textField, yesField } from '../field.js';
 import type { Raw } from '../field.js';
 
 export interface ChimneyBreast {
@@ -16,12 +16,18 @@ export interface ChimneyBreast {
     readonly thickness: Length;
     readonly height: Length;
   };
+  /** A shelf on the front: its underside above the floor, and how far it stands out. */
+  readonly mantel?: { readonly height: Length; readonly projection: Length; readonly isCombustible?: boolean };
+  /** What carries the stone on it. */
+  readonly bearsOn?: 'concrete' | 'framing';
 }
 
 export function read(raw: Raw): ChimneyBreast {
   const height = optionalLength(raw, 'height');
   const firebox = groupField(raw, 'firebox');
   const hearth = groupField(raw, 'hearth');
+  const mantel = groupField(raw, 'mantel');
+  const bearsOn = textField(raw, 'bears-on');
   return {
     wall: textField(raw, 'wall'),
     at: lengthField(raw, 'at'),
@@ -30,6 +36,8 @@ export function read(raw: Raw): ChimneyBreast {
     ...(height === undefined ? {} : { height }),
     ...(firebox ? { firebox: readFirebox(firebox) } : {}),
     ...(hearth ? { hearth: readHearth(hearth) } : {}),
+    ...(mantel ? { mantel: readMantel(mantel) } : {}),
+    ...(bearsOn === 'concrete' || bearsOn === 'framing' ? { bearsOn } : {}),
   };
 }
 
@@ -43,5 +51,14 @@ function readHearth(raw: Raw): NonNullable<ChimneyBreast['hearth']> {
     depth: lengthField(raw, 'depth'),
     thickness: lengthField(raw, 'thickness'),
     height: lengthField(raw, 'height'),
+  };
+}
+
+function readMantel(raw: Raw): NonNullable<ChimneyBreast['mantel']> {
+  const isCombustible = yesField(raw, 'is-combustible');
+  return {
+    height: lengthField(raw, 'height'),
+    projection: lengthField(raw, 'projection'),
+    ...(isCombustible === undefined ? {} : { isCombustible }),
   };
 }

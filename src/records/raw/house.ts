@@ -148,6 +148,27 @@ export interface RawHouse {
    */
   milestones: RawMilestone[];
   /**
+   * Cautions that somebody accepts, with the reason. They stay in the register, shown as accepted.
+   */
+  cautions?: {
+    /**
+     * Id of the caution, as bookmatch check --cautions prints it; or a list of them for one reason.
+     */
+    accept: string | string[];
+    /**
+     * Who accepts it, by role.
+     */
+    by: string;
+    /**
+     * Day of the acceptance.
+     */
+    on: string;
+    /**
+     * The reason, as printed.
+     */
+    why: string;
+  }[];
+  /**
    * A note the builder keeps: printed in no handout.
    */
   private?: string;

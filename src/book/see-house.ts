@@ -1,0 +1,65 @@
+import type { DatedMilestone } from '../calendar/index.js';
+import { viewHouse, viewRoom } from '../caution/index.js';
+import type { HouseView, SelectionView } from '../caution/index.js';
+import type { IsoDate } from '../units/index.js';
+import type { Category, Option, Records, RoomMeasure } from '../model/index.js';
+import type { BookSelection } from './book.js';
+import { optionId } from './draft.js';
+import { groupBy } from './group-by.js';
+
+/** The house as the rules of caution see it. */
+export function seeHouse(
+  { house, rooms, categories, options }: Records,
+  measures: ReadonlyMap<string, RoomMeasure>,
+  selections: readonly BookSelection[],
+  milestones: readonly DatedMilestone[],
+  on: IsoDate,
+): HouseView {
+  const byCategory = new Map(categories.map((category) => [category.slug, category]));
+  const byOption = new Map(options.map((option) => [optionId(option.category, option.slug), option]));
+  const byRoom = groupBy(selections, ({ room }) => room);
+  return viewHouse({
+    on,
+    climateZone: house.climateZone,
+    levels: house.levels.map(({ id }) => id),
+    categories,
+    rooms: rooms.flatMap(({ slug, name, level, use }) => {
+      const measure = measures.get(slug);
+      const own = (byRoom.get(slug) ?? []).flatMap((selection) => {
+        const category = byCategory.get(selection.category);
+        return category ? [seeSelection(selection, category, byOption)] : [];
+      });
+      return measure ? [viewRoom({ slug, name, level, use, measure, selections: own })] : [];
+    }),
+    milestones: new Map(milestones.map(({ id, name, date }) => [id, { name, date }])),
+  });
+}
+
+function seeSelection(
+  { id, room, placeText, places, state, counted, chosen, standard, alternatives, pounds, chosenOn }: BookSelection,
+  category: Category,
+  options: ReadonlyMap<string, Option>,
+): SelectionView {
+  const find = (slug: string): readonly Option[] => {
+    const option = options.get(optionId(category.slug, slug));
+    return option ? [option] : [];
+  };
+  const [standing] = find(chosen ?? counted ?? standard ?? '');
+  return {
+    id,
+    room,
+    category,
+    placeText,
+    places,
+    state: state === 'open' || state === 'none' ? state : 'decided',
+    ...(standing && state !== 'none' && { counted: standing }),
+    options:
+      state === 'none'
+        ? []
+        : state === 'open'
+          ? alternatives.flatMap(({ option }) => find(option))
+          : find(chosen ?? ''),
+    ...(pounds !== undefined && { pounds }),
+    ...(chosenOn !== undefined && { chosenOn }),
+  };
+}

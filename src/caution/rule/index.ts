@@ -1,0 +1,43 @@
+import { adheredFacing } from './adhered-facing.js';
+import { combustibleNearFire } from './combustible-near-fire.js';
+import { doorUnderSlope } from './door-under-slope.js';
+import { floorBuildUp } from './floor-build-up.js';
+import { fullBedSupport } from './full-bed-support.js';
+import { guardAtDrop } from './guard-at-drop.js';
+import { guardOpening } from './guard-opening.js';
+import { headroom } from './headroom.js';
+import { hearthExtension } from './hearth-extension.js';
+import { hungTimber } from './hung-timber.js';
+import { insulationByZone } from './insulation-by-zone.js';
+import { jambDepth } from './jamb-depth.js';
+import { onlyWayUp } from './only-way-up.js';
+import { roughOpening } from './rough-opening.js';
+import type { Rule } from './rule.js';
+import { sheenOverLevel } from './sheen-over-level.js';
+import { soundAtBath } from './sound-at-bath.js';
+import { textureBetweenRooms } from './texture-between-rooms.js';
+import { thermalBarrier } from './thermal-barrier.js';
+import { wetRoom } from './wet-room.js';
+
+/** Every rule, what can hurt first. A new rule is one file and one line here. */
+export const rules: readonly Rule[] = [
+  guardAtDrop,
+  guardOpening,
+  onlyWayUp,
+  headroom,
+  hearthExtension,
+  combustibleNearFire,
+  thermalBarrier,
+  fullBedSupport,
+  adheredFacing,
+  hungTimber,
+  doorUnderSlope,
+  roughOpening,
+  insulationByZone,
+  wetRoom,
+  soundAtBath,
+  floorBuildUp,
+  jambDepth,
+  textureBetweenRooms,
+  sheenOverLevel,
+];

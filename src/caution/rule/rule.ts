@@ -1,0 +1,16 @@
+import type { Caution } from '../caution.js';
+import type { HouseView } from '../view.js';
+
+/** One thing that is worth a second look, as a rule in a file of its own. */
+export interface Rule {
+  /** Slug, the first part of the ids of its cautions. */
+  readonly id: string;
+  readonly title: string;
+  readonly source: Caution['source'];
+  /** The figures it looks for, with units, as printed in the register. */
+  readonly limits: readonly { readonly what: string; readonly text: string }[];
+  find(house: HouseView): readonly Finding[];
+}
+
+/** What a rule saw at one place. Of one place, a rule's findings become one caution. */
+export type Finding = Pick<Caution, 'room' | 'place' | 'placeText' | 'selections' | 'trades' | 'seen' | 'says' | 'ask'>;

@@ -1,0 +1,66 @@
+import { carries, numberFact, selectionsAt, tradesOf } from '../fact.js';
+import type { HouseView, RoomView, SelectionView } from '../view.js';
+import type { Finding, Rule } from './rule.js';
+
+/** Loud speech on the other side is no longer heard. Source: the usual scale of STC ratings, as specifiers print it. */
+const least = 45;
+const says = `At STC ${least} loud speech behind the wall is no longer heard; at 40 it is a murmur. A house has no rule for it: this is for comfort. Doors, pipes and boxes let through more than the wall.`;
+const ask = 'the owners what they want to hear, and the insulation contractor for the tested wall';
+
+export const soundAtBath: Rule = {
+  id: 'sound-at-bath',
+  title: 'Sound between bedroom and bath',
+  source: { document: 'STC scale after ASTM E413', edition: 'as specifiers print it', section: 'what is heard' },
+  limits: [{ what: 'Tested wall, at least', text: `STC ${least}` }],
+  find: (house) => house.rooms.flatMap((room) => [...weak(room), ...missing(room, house)]),
+};
+
+const isSound = ({ category, state }: SelectionView): boolean => carries(category, 'stc') && state !== 'none';
+
+/** Sound walls of a bath or a bedroom. */
+function weak({ slug, use, selections }: RoomView): readonly Finding[] {
+  if (use !== 'bath' && use !== 'bedroom') return [];
+  return selections.filter(isSound).flatMap(({ id, places, placeText, category, counted }) => {
+    const [first] = places;
+    const stc = counted && numberFact(counted, 'stc');
+    if (!first || !counted || (stc !== undefined && stc >= least)) return [];
+    const rating = stc === undefined ? 'the STC of its wall is not recorded' : `tested at STC ${stc}`;
+    return [
+      {
+        room: slug,
+        place: first.id,
+        placeText,
+        selections: [id],
+        trades: [category.trade],
+        seen: `${placeText}: ${counted.name}, ${rating}.`,
+        says,
+        ask,
+      },
+    ];
+  });
+}
+
+/** The wall that a bath's door shows to be shared with a bedroom, with no sound insulation on either side. */
+function missing(room: RoomView, house: HouseView): readonly Finding[] {
+  if (room.use !== 'bath') return [];
+  const walls = new Map<string, Finding>();
+  for (const { wall, to, mark } of room.measure.openings) {
+    const beside = house.bySlug.get(to);
+    if (beside?.use !== 'bedroom' || walls.has(wall)) continue;
+    const across = beside.measure.openings.find((opening) => opening.mark === mark)?.wall;
+    const both = [...selectionsAt(room, wall), ...(across === undefined ? [] : selectionsAt(beside, across))];
+    if (both.some(isSound)) continue;
+    const name = room.measure.walls.find(({ id }) => id === wall)?.name ?? wall;
+    walls.set(wall, {
+      room: room.slug,
+      place: wall,
+      placeText: name,
+      selections: [],
+      trades: tradesOf(house, (category) => carries(category, 'stc')),
+      seen: `${name} stands between ${room.name} and ${beside.name}, and no sound insulation is selected in it.`,
+      says,
+      ask,
+    });
+  }
+  return [...walls.values()];
+}

@@ -1,0 +1,37 @@
+import type { Option } from '../../model/index.js';
+import type { Length } from '../../units/index.js';
+import { isStone, lengthFact, textFact } from '../fact.js';
+import type { HouseView, RoomView, SelectionView } from '../view.js';
+
+/** Stone that still may stand somewhere, by how it is carried. */
+export interface StoneChoice {
+  readonly room: RoomView;
+  readonly selection: SelectionView;
+  readonly option: Option;
+}
+
+/** Full-bed stone stands on something; the rest is stuck to its wall. */
+export function stoneChoices(house: HouseView, fullBed: boolean): readonly StoneChoice[] {
+  return house.rooms.flatMap((room) =>
+    room.selections
+      .filter(({ category }) => isStone(category))
+      .flatMap((selection) =>
+        selection.options
+          .filter((option) => isFullBed(option) === fullBed)
+          .map((option) => ({ room, selection, option })),
+      ),
+  );
+}
+
+function isFullBed(option: Option): boolean {
+  return textFact(option, 'kind') === 'full bed' || textFact(option, 'setting') === 'ledge';
+}
+
+export function bedOf(option: Option): Length | undefined {
+  return lengthFact(option, 'bed') ?? option.thickness;
+}
+
+/** Pounds on a square foot. */
+export function poundsPerFoot({ weight }: Option): number | undefined {
+  return weight?.per === 'sq ft' ? weight.pounds : undefined;
+}

@@ -1,0 +1,92 @@
+import type { Option } from '../../model/index.js';
+import { carries, selectionsAt } from '../fact.js';
+import type { HouseView, RoomView, SelectionView } from '../view.js';
+import { joinWords, sideWords } from '../words.js';
+import { acrossFrom } from './doors.js';
+import type { Finding, Rule } from './rule.js';
+
+export const textureBetweenRooms: Rule = {
+  id: 'texture-between-rooms',
+  title: 'Textures of rooms that are open to one another',
+  source: { document: 'common practice, no source', edition: '', section: 'a texture ends at a corner or a bead' },
+  limits: [{ what: 'Walls, and ceilings where no wall stands', text: 'one texture, or a place where it ends' }],
+  find: (house) => house.rooms.flatMap((room) => [...throughOpenings(house, room), ...overOpenSides(house, room)]),
+};
+
+const isTexture = ({ category }: SelectionView): boolean => carries(category, 'level') && carries(category, 'applied');
+
+/** Openings without casing: one wall runs into the other. Windows, doors and cased openings have trim between. */
+function throughOpenings(house: HouseView, room: RoomView): readonly Finding[] {
+  return room.measure.openings.flatMap((opening) => {
+    const across = acrossFrom(house, opening);
+    if (!opening.own || opening.kind !== 'open' || !across) return [];
+    const pair = [at(room, [opening.wall]), at(across.room, [across.wall])] as const;
+    return differ(room, across.room, { place: opening.mark, placeText: `Opening ${opening.mark}` }, [
+      ['walls', ...pair],
+    ]);
+  });
+}
+
+function overOpenSides(house: HouseView, room: RoomView): readonly Finding[] {
+  return room.measure.walls.flatMap(({ id, name, openTo }) => {
+    const beside = openTo === undefined ? undefined : house.bySlug.get(openTo);
+    if (!beside || room.slug > beside.slug) return [];
+    const kinds = [
+      ['walls', at(room, wallsOf(room)), at(beside, wallsOf(beside))],
+      ['ceilings', ceilingOf(room), ceilingOf(beside)],
+    ] as const;
+    return differ(room, beside, { place: id, placeText: sideWords(name, beside.name) }, kinds);
+  });
+}
+
+function differ(
+  room: RoomView,
+  beside: RoomView,
+  where: Pick<Finding, 'place' | 'placeText'>,
+  kinds: readonly (readonly [string, readonly Textured[], readonly Textured[]])[],
+): readonly Finding[] {
+  const unlike = kinds.filter(([, here, there]) => here.length > 0 && there.length > 0 && names(here) !== names(there));
+  if (unlike.length === 0) return [];
+  const both = unlike.flatMap(([, here, there]) => [...here, ...there]);
+  return [
+    {
+      room: room.slug,
+      ...where,
+      selections: [...new Set(both.map(({ selection }) => selection.id))],
+      trades: [...new Set(both.map(({ selection }) => selection.category.trade))],
+      seen: unlike
+        .map(
+          ([kind, here, there]) => `${room.name} and ${beside.name}, ${kind}: ${names(here)} against ${names(there)}.`,
+        )
+        .join(' '),
+      says: 'Where no door or casing parts two rooms, a change of texture shows as a mistake unless it ends at a corner, a bead or a beam.',
+      ask: 'the designer where it ends, and the drywall foreman before the first coat',
+    },
+  ];
+}
+
+interface Textured {
+  readonly selection: SelectionView;
+  readonly option: Option;
+}
+
+function at(room: RoomView, places: readonly string[]): readonly Textured[] {
+  const selections = new Set(places.flatMap((place) => selectionsAt(room, place).filter(isTexture)));
+  return [...selections].flatMap((selection) => (selection.counted ? [{ selection, option: selection.counted }] : []));
+}
+
+/** None where a finish covers the ceiling's texture, as boards do. */
+function ceilingOf(room: RoomView): readonly Textured[] {
+  const covered = selectionsAt(room, 'ceiling').some(
+    ({ category, counted }) => counted && category.layer === 'finish' && category.schedule === 'ceiling',
+  );
+  return covered ? [] : at(room, ['ceiling']);
+}
+
+function wallsOf({ measure }: RoomView): readonly string[] {
+  return measure.walls.filter(({ openTo }) => openTo === undefined).map(({ id }) => id);
+}
+
+function names(textured: readonly Textured[]): string {
+  return joinWords([...new Set(textured.map(({ option }) => option.name))].sort());
+}

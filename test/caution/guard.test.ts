@@ -1,0 +1,132 @@
+import { describe, expect, test } from 'vitest';
+import type { RoomView } from '../../src/caution/index.js';
+import { category, feature, len, measuredBy, option, room, seenBy, selection, wall } from './house.js';
+
+const railing = category(['height', 'clear-opening'], { slug: 'railing', trade: 'metal', ...measuredBy('railing') });
+
+function edge(drop: string, rail?: Record<string, string>): RoomView {
+  const selections = rail ? [selection(['edge'], railing, option(rail))] : [];
+  const edgeOf = feature('drop-edge', 'edge', { wall: 'north' }, { drop: len(drop) });
+  return room({ use: 'gallery', selections, measure: { features: [edgeOf] } });
+}
+
+/** The open side of a stair that rises ten feet. */
+function flight(rail: Record<string, string>): RoomView {
+  const stair = { rise: len(`10'`), risers: 17, going: len('10 1/2"'), width: len(`3'-6"`), rails: 1 };
+  const selections = [selection(['stair'], railing, option(rail))];
+  return room({ selections, measure: { features: [feature('stair', 'stair', stair)] } });
+}
+
+describe('guard at a drop', () => {
+  test.each([
+    ['29 15/16"', 0],
+    ['30"', 0],
+    ['30 1/16"', 1],
+  ])('a drop of %s without a guard: %i', (drop, count) => {
+    expect(seenBy('guard-at-drop', edge(drop))).toHaveLength(count);
+  });
+
+  test.each([
+    ['35 15/16"', 1],
+    ['36"', 0],
+    ['36 1/16"', 0],
+  ])('a guard of %s: %i', (height, count) => {
+    expect(seenBy('guard-at-drop', edge(`10'`, { height, 'clear-opening': '3"' }))).toHaveLength(count);
+  });
+
+  test.each([
+    ['33 15/16"', 1],
+    ['34"', 0],
+    ['34 1/16"', 0],
+  ])('on the open side of a stair, %s: %i', (height, count) => {
+    expect(seenBy('guard-at-drop', flight({ height, 'clear-opening': '3"' }))).toHaveLength(count);
+  });
+
+  test('one railing over edge and stair is held to the edge', () => {
+    const stair = { rise: len(`10'`), risers: 17, going: len('10 1/2"'), width: len(`3'-6"`), rails: 1 };
+    const both = [feature('drop-edge', 'edge', {}, { drop: len(`10'`) }), feature('stair', 'stair', stair)];
+    const selections = [selection(['edge', 'stair'], railing, option({ height: '35"', 'clear-opening': '3"' }))];
+    expect(seenBy('guard-at-drop', room({ selections, measure: { features: both } }))).toHaveLength(1);
+  });
+
+  test('says what is not recorded, and asks', () => {
+    const [caution] = seenBy('guard-at-drop', edge(`10'`, { 'clear-opening': '3"' }));
+    expect(caution?.seen).toContain('the height is not recorded');
+    expect(caution?.ask).toContain('building office');
+    expect(caution?.trades).toEqual(['metal']);
+  });
+
+  test('a guard that was deliberately left out is still a caution, and names the choice', () => {
+    const none = selection(['edge'], railing, undefined, { state: 'none' });
+    const open = edge(`10'`);
+    const [caution] = seenBy('guard-at-drop', room({ selections: [none], measure: open.measure }));
+    expect(caution?.seen).toContain('deliberately left out');
+    expect(caution?.selections).toEqual([none.id]);
+  });
+
+  test('while open, each option that is considered is looked at', () => {
+    const low = option({ height: '34"', 'clear-opening': '3"' }, { name: 'Low bars' });
+    const tall = option({ height: '36"', 'clear-opening': '3"' }, { name: 'Tall bars' });
+    const open = selection(['edge'], railing, tall, { state: 'open', options: [tall, low] });
+    const [caution] = seenBy('guard-at-drop', room({ selections: [open], measure: edge(`10'`).measure }));
+    expect(caution?.seen).toContain('Low bars, still considered: 2\'-10" high');
+    expect(caution?.seen).not.toContain('Tall bars');
+  });
+
+  describe('an open side to a lower level', () => {
+    const below = (features: RoomView['measure']['features'] = []): RoomView =>
+      room({ slug: 'below', measure: { features } });
+    const above = (run: string): RoomView =>
+      room({ level: 'upper', measure: { walls: [wall('north', { openTo: 'below', run: len(run) })] } });
+    const stair = feature('stair', 'stair', {
+      rise: len(`10'`),
+      risers: 17,
+      going: len('11"'),
+      width: len(`3'-6"`),
+      rails: 0,
+    });
+    const levels = ['main', 'upper'];
+
+    test('without a recorded drop is a caution', () => {
+      expect(seenBy('guard-at-drop', [below(), above(`14'`)], { levels })).toHaveLength(1);
+    });
+
+    test.each([
+      [`3'-5"`, 0],
+      [`3'-6"`, 0],
+      [`3'-7"`, 1],
+    ])('%s wide, where a stair of 3\'-6" arrives: %i', (run, count) => {
+      expect(seenBy('guard-at-drop', [below([stair]), above(run)], { levels })).toHaveLength(count);
+    });
+
+    test('to a room of its own level is none', () => {
+      expect(seenBy('guard-at-drop', [below(), above(`14'`)], { levels: ['upper', 'main'] })).toHaveLength(0);
+    });
+  });
+});
+
+describe('opening between the parts of a guard', () => {
+  test.each([
+    ['3 15/16"', 0],
+    ['4"', 1],
+    ['4 1/16"', 1],
+  ])('at an edge, %s clear: %i', (opening, count) => {
+    expect(seenBy('guard-opening', edge(`10'`, { height: '36"', 'clear-opening': opening }))).toHaveLength(count);
+  });
+
+  test.each([
+    ['4 5/16"', 0],
+    ['4 3/8"', 1],
+    ['4 7/16"', 1],
+  ])('on a stair, %s clear: %i', (opening, count) => {
+    expect(seenBy('guard-opening', flight({ height: '36"', 'clear-opening': opening }))).toHaveLength(count);
+  });
+
+  test('says what is not recorded', () => {
+    expect(seenBy('guard-opening', edge(`10'`, { height: '36"' }))[0]?.seen).toContain('not recorded');
+  });
+
+  test('at a step of less than the guarded drop there is nothing to pass through', () => {
+    expect(seenBy('guard-opening', edge('30"', { height: '36"', 'clear-opening': '6"' }))).toHaveLength(0);
+  });
+});
