@@ -1,4 +1,6 @@
+import type { Caution } from '../caution/index.js';
 import type { Book, BookCategory, BookOption, BookRoom, BookSelection } from './book.js';
+import { groupBy } from './group-by.js';
 
 /** Finds what the Book's ids point to. Names of what is missing fall back to the id, so that a page is never lost. */
 export interface LookUp {
@@ -7,6 +9,9 @@ export interface LookUp {
   category(slug: string): BookCategory | undefined;
   selection(id: string): BookSelection | undefined;
   selectionsOf(room: BookRoom): readonly BookSelection[];
+  /** Cautions of a room, and those that speak of a selection. */
+  cautionsIn(room: string): readonly Caution[];
+  cautionsOf(selection: string): readonly Caution[];
   roomName(slug: string): string;
   /** `101 Great room`. */
   roomTitle(slug: string): string;
@@ -26,12 +31,19 @@ export function lookUp(book: Book): LookUp {
   const levels = new Map(book.levels.map((level) => [level.id, level.name]));
   const milestones = new Map(book.calendar.milestones.map((milestone) => [milestone.id, milestone.name]));
   const allowances = new Map(book.money.allowances.map((allowance) => [allowance.id, allowance.name]));
+  const cautionsIn = groupBy(book.cautions, ({ room }) => room);
+  const bySelection = groupBy(
+    book.cautions.flatMap((caution) => caution.selections.map((selection) => ({ selection, caution }))),
+    ({ selection }) => selection,
+  );
   return {
     book,
     option: (category, slug) => (slug === undefined ? undefined : options.get(`${category}/${slug}`)),
     category: (slug) => categories.get(slug),
     selection: (id) => selections.get(id),
     selectionsOf: (room) => room.selections.flatMap((id) => selections.get(id) ?? []),
+    cautionsIn: (room) => cautionsIn.get(room) ?? [],
+    cautionsOf: (selection) => (bySelection.get(selection) ?? []).map(({ caution }) => caution),
     roomName: (slug) => rooms.get(slug)?.name ?? (slug === 'outside' ? 'Outside' : slug),
     roomTitle: (slug) => {
       const room = rooms.get(slug);

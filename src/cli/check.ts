@@ -5,6 +5,7 @@ import { checkChangeOrders } from '../load/index.js';
 import type { LoadedBook } from '../load/index.js';
 import { hasErrors, sortProblems } from '../problem/index.js';
 import type { Console } from './console.js';
+import { cautionLine, printCautions } from './print-cautions.js';
 import { dayOf, loadFor, reportProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
 
@@ -13,11 +14,16 @@ export function check(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('check'))
     .description('list every problem in the records: where, what, and what to do')
     .option('--json', 'print the problems as JSON')
-    .action(async (options: HouseOptions & { json?: boolean }) => {
+    .option('--cautions', 'list what wants a second look as well: what was seen, what the source says, whom to ask')
+    .action(async (options: HouseOptions & { json?: boolean; cautions?: boolean }) => {
       const loaded = await loadChecked(options, console);
       if (options.json) console.out(`${JSON.stringify(loaded.problems, null, 2)}\n`);
       else reportProblems(loaded, '', console);
-      if (!options.json && loaded.book) console.out(summary(loaded.files, loaded.book));
+      if (!options.json && loaded.book) {
+        if (options.cautions) console.out(printCautions(loaded.book));
+        console.out(summary(loaded.files, loaded.book));
+        console.out(cautionLine(loaded.book, options.cautions === true));
+      }
       done(loaded.book ? 0 : 1);
     });
 }

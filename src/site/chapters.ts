@@ -1,3 +1,4 @@
+import { cautionWords } from '../caution/index.js';
 import { pagePaths } from './paths.js';
 
 /** The sheet index: every chapter of the book in the order of the set. */
@@ -7,6 +8,7 @@ export const chapters = [
   { id: 'options', sheet: 'A-2', title: 'Options', path: pagePaths.options },
   { id: 'finish-schedule', sheet: 'A-3', title: 'Finish schedule', path: pagePaths.finishSchedule },
   { id: 'openings', sheet: 'A-4', title: 'Doors and openings', path: pagePaths.openings },
+  { id: 'cautions', sheet: 'A-5', title: cautionWords.title, path: pagePaths.cautions },
   { id: 'quantities', sheet: 'Q-1', title: 'Quantities', path: pagePaths.quantities },
   { id: 'orders', sheet: 'Q-2', title: 'Order list', path: pagePaths.orders },
   { id: 'money', sheet: 'M-1', title: 'Money', path: pagePaths.money },

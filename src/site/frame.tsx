@@ -86,6 +86,7 @@ export const styles = [
   'table.css',
   'parts.css',
   'choice.css',
+  'caution.css',
   'drawn.css',
   'start.css',
   'pages.css',

@@ -1,3 +1,4 @@
+import type { Caution } from '../caution/index.js';
 import type { BookOption, BookRoom, BookSelection } from '../book/index.js';
 
 /** Where things are in the book. One function for each kind of thing, so that a link cannot be mistyped. */
@@ -7,6 +8,7 @@ export const pagePaths = {
   options: 'options.html',
   finishSchedule: 'finish-schedule.html',
   openings: 'openings.html',
+  cautions: 'cautions.html',
   quantities: 'quantities.html',
   orders: 'orders.html',
   money: 'money.html',
@@ -32,6 +34,15 @@ export function selectionAnchor(selection: Pick<BookSelection, 'id' | 'room'>): 
 
 export function selectionPath(selection: Pick<BookSelection, 'id' | 'room'>): string {
   return `${roomPath(selection.room)}#${selectionAnchor(selection)}`;
+}
+
+/** Anchor of a caution, on its room's page and in the register. */
+export function cautionAnchor({ id }: Pick<Caution, 'id'>): string {
+  return anchorOf('caution', id);
+}
+
+export function cautionPath(caution: Pick<Caution, 'id' | 'room'>): string {
+  return `${roomPath(caution.room)}#${cautionAnchor(caution)}`;
 }
 
 /** `content/rooms/study.md` is shown at `records/rooms/study.html`. */

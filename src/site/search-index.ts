@@ -1,4 +1,5 @@
-import { optionPath, pagePaths, recordPath, roomPath, selectionPath } from './paths.js';
+import { sourceText, stateWords } from '../caution/index.js';
+import { cautionPath, optionPath, pagePaths, recordPath, roomPath, selectionPath } from './paths.js';
 import { chapters } from './chapters.js';
 import type { View } from './view.js';
 
@@ -13,7 +14,7 @@ export interface SearchEntry {
 
 /** What the search finds: sheets, rooms, options, choices and records. No private notes: the Book holds none. */
 export function searchEntries(view: View): readonly SearchEntry[] {
-  const { rooms, options, selections, sources, trades } = view.book;
+  const { rooms, options, selections, sources, trades, cautions } = view.book;
   const entries: Omit<SearchEntry, 'id'>[] = [
     ...chapters.map(({ title, sheet, path }) => ({ title, kind: 'Sheet', text: sheet, path })),
     ...rooms.map((room) => ({
@@ -43,6 +44,12 @@ export function searchEntries(view: View): readonly SearchEntry[] {
         path: selectionPath(selection),
       };
     }),
+    ...cautions.map((caution) => ({
+      title: `${view.roomName(caution.room)}: ${caution.title}, ${caution.placeText}`,
+      kind: 'Caution',
+      text: `${stateWords(caution)} ${caution.seen} ${caution.says} ${sourceText(caution.source)}`,
+      path: cautionPath(caution),
+    })),
     ...trades.map((trade) => ({
       title: trade.name,
       kind: 'Trade',

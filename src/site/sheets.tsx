@@ -4,6 +4,7 @@ import type { ChapterId } from './chapters.js';
 import { chapters } from './chapters.js';
 import { AgreedPage } from './pages/agreed.js';
 import { CalendarPage } from './pages/calendar.js';
+import { CautionsPage } from './pages/cautions.js';
 import { FinishSchedulePage } from './pages/finish-schedule.js';
 import { MoneyPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
@@ -67,6 +68,7 @@ const chapterContent: Readonly<Record<ChapterId, Page['content']>> = {
   options: () => <OptionsPage />,
   'finish-schedule': () => <FinishSchedulePage />,
   openings: () => <OpeningsPage />,
+  cautions: () => <CautionsPage />,
   quantities: () => <QuantitiesPage />,
   orders: () => <OrdersPage />,
   money: () => <MoneyPage />,

@@ -148,6 +148,18 @@ describe('the pages', () => {
     for (const code of codes) expect(legend).toContain(code);
   });
 
+  it('show cautions at their room and in a register, with source, state and reason', () => {
+    const pages = printed.text().split('\f');
+    const register = pages.find((page) => /^ *Cautions$/m.test(page) && page.includes('1 of them accepted')) ?? '';
+    expect(register).toContain('2 cautions, 1 of them accepted');
+    const words = register.replace(/\s+/g, ' ');
+    expect(words).toContain('A code, 2018, R312');
+    expect(words).toContain('Accepted by Architect');
+    expect(printed.text().replace(/\s+/g, ' ')).toContain(
+      'No guard is selected over a fall of ten feet. Ask the building office.',
+    );
+  });
+
   it('keep money off the order list', () => {
     const pages = printed
       .text()

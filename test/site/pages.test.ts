@@ -90,3 +90,26 @@ describe('the search index', () => {
     expect(entries.some((entry) => entry.text.includes(hostile))).toBe(true);
   });
 });
+
+describe('cautions', () => {
+  test('stand in the register, on the page of their room and at the choice they speak of', () => {
+    expect(words('cautions.html')).toContain('2 cautions, 1 of them accepted');
+    expect(words('cautions.html')).toContain('Ask');
+    expect(words('cautions.html')).toContain('A code, 2018, R312');
+    expect(words('rooms/loft.html')).toContain('No guard is selected.');
+    expect(words('rooms/great-room.html')).toContain('Accepted by Architect');
+    const card =
+      html('rooms/great-room.html')
+        .split('<article')
+        .find((part) => part.includes('caution-lines')) ?? '';
+    expect(card).toContain('They meet half an inch apart.');
+  });
+
+  test('are counted on the start page', () => {
+    expect(words('index.html')).toContain('2 cautions, 1 of them accepted');
+  });
+
+  test('a rule that saw nothing is listed as having looked', () => {
+    expect(words('cautions.html')).toMatch(/Headroom in a gallery or under a slope.*nothing/);
+  });
+});

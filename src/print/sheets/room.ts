@@ -7,6 +7,8 @@ import { readProse } from '../prose.js';
 import type { Block } from '../prose.js';
 import type { LookUp } from '../../book/index.js';
 import { shorten } from '../shorten.js';
+import { cautionRow } from './cautions.js';
+import type { CautionRow } from './cautions.js';
 import { openChoice, selectionRow } from './selection-row.js';
 import type { OpenChoice, SelectionRow } from './selection-row.js';
 
@@ -26,6 +28,7 @@ export interface RoomSheet {
   readonly elevations: readonly PrintDrawing[];
   readonly selections: readonly SelectionRow[];
   readonly notes: readonly { readonly key: string; readonly place: string; readonly text: string }[];
+  readonly cautions: readonly CautionRow[];
   readonly open: readonly OpenChoice[];
   readonly summary: string;
   /** Middle of the names of the room's initials fields: a slug, because a field's name may hold no full stop. */
@@ -63,6 +66,7 @@ export function roomSheet(room: BookRoom, look: LookUp, digest: string): RoomShe
     elevations,
     selections: selections.map((selection) => selectionRow(selection, look, keys.get(selection.id) ?? '')),
     notes: noted.map(({ id, placeText, note }) => ({ key: keys.get(id) ?? '', place: placeText, text: note ?? '' })),
+    cautions: look.cautionsIn(room.slug).map(cautionRow),
     open: selections.filter(({ state }) => state === 'open').map((selection) => openChoice(selection, look)),
     summary: summaryText(room, selections.length),
     initials: room.slug,

@@ -2,6 +2,8 @@ import type { Book, Stamp } from '../../book/index.js';
 import { printDay, printMoneyChange } from '../../units/index.js';
 import type { IsoDate } from '../../units/index.js';
 import { swatchSvg } from '../drawings.js';
+import { makeCautions } from './cautions.js';
+import type { CautionSheet } from './cautions.js';
 import { makeCover } from './cover.js';
 import type { Cover } from './cover.js';
 import { makeDecisions } from './decisions.js';
@@ -45,6 +47,7 @@ export interface Sheets {
   readonly finishes: FinishSchedule;
   readonly openings: OpeningSchedule;
   readonly money: MoneySheet;
+  readonly cautions: CautionSheet;
   readonly decisions: DecisionSheet;
   readonly orders: readonly TradeOrders[];
   readonly signOff: SignOff;
@@ -88,6 +91,7 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     finishes: makeFinishSchedule(look),
     openings: makeOpeningSchedule(look),
     money: makeMoney(look),
+    cautions: makeCautions(look),
     decisions: makeDecisions(look),
     orders: makeOrders(look),
     signOff: makeSignOff(look, stamp),

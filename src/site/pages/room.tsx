@@ -2,7 +2,10 @@ import type { VNode } from 'preact';
 import type { BookRoom, BookSelection } from '../../book/index.js';
 import { printAmount, printLength, printMoney } from '../../units/index.js';
 import type { Cents } from '../../units/index.js';
+import { cautionWords, countWords } from '../../caution/index.js';
+import type { Caution } from '../../caution/index.js';
 import { drawRoom } from '../drawings.js';
+import { CautionCard } from '../parts/caution.js';
 import { DataTable } from '../parts/data-table.js';
 import { DrawingFigure } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
@@ -20,6 +23,7 @@ import { useView } from '../sheet-context.js';
 export function RoomPage({ room }: { room: BookRoom }): VNode {
   const view = useView();
   const selections = view.selectionsOf(room);
+  const cautions = view.cautionsIn(room.slug);
   const open = selections.filter((selection) => selection.state === 'open');
   const decided = selections.filter((selection) => selection.state !== 'open');
   const { plan, ceiling, features, elevations } = drawRoom(room, view);
@@ -51,6 +55,11 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
               <a href="#decided-title">{counted(decided.length, 'choice')} made</a>
             </li>
           )}
+          {cautions.length > 0 && (
+            <li>
+              <a href="#cautions-title">{countWords(cautions)}</a>
+            </li>
+          )}
           <li>
             <a href="#walls-title">Walls</a>
           </li>
@@ -72,6 +81,7 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
           <Prose text={room.body} />
         </section>
       )}
+      <Cautions cautions={cautions} />
       <Choices id="open-title" title="Still to decide" selections={open} />
       <Choices id="decided-title" title="Decided" selections={decided} />
       {selections.length === 0 && <p>No finish is recorded here yet.</p>}
@@ -87,6 +97,19 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
       {selections.length > 0 && <RoomQuantities room={room} selections={selections} />}
       <RoomNeighbours room={room} />
     </>
+  );
+}
+
+function Cautions({ cautions }: { cautions: readonly Caution[] }): VNode | null {
+  if (cautions.length === 0) return null;
+  return (
+    <section aria-labelledby="cautions-title">
+      <h2 id="cautions-title">{cautionWords.title}</h2>
+      <p class="why">{cautionWords.lead}</p>
+      {cautions.map((caution) => (
+        <CautionCard caution={caution} />
+      ))}
+    </section>
   );
 }
 

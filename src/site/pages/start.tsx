@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import type { BookSelection } from '../../book/index.js';
+import { cautionWords, countWords } from '../../caution/index.js';
 import { printMoney, printMoneyChange } from '../../units/index.js';
 import type { Cents } from '../../units/index.js';
 import { AllowanceBar } from '../parts/allowance-bar.js';
@@ -39,6 +40,7 @@ export function StartPage(): VNode {
       </header>
       <MoneyToday open={open.length} />
       <DueNext open={open} />
+      <CautionCount />
       <AllowancesAtAGlance />
       <RecentChoices />
       <section class="start-rooms" aria-labelledby="rooms-title">
@@ -133,6 +135,21 @@ function DueNext({ open }: { open: readonly BookSelection[] }): VNode {
       <p>
         <PageLink to={pagePaths.calendar} class="onward">
           {open.length > next.length ? `All ${open.length} open choices in the calendar` : 'The whole calendar'}
+        </PageLink>
+      </p>
+    </section>
+  );
+}
+
+function CautionCount(): VNode {
+  const { cautions } = useView().book;
+  return (
+    <section aria-labelledby="cautions-title">
+      <h2 id="cautions-title">{cautionWords.title}</h2>
+      <p>{cautions.length === 0 ? cautionWords.none : `${countWords(cautions)}. ${cautionWords.lead}`}</p>
+      <p>
+        <PageLink to={pagePaths.cautions} class="onward">
+          The register, by room and by rule
         </PageLink>
       </p>
     </section>

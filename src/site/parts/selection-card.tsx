@@ -5,6 +5,7 @@ import { anchorOf, pagePaths, selectionAnchor } from '../paths.js';
 import { useView } from '../sheet-context.js';
 import { Alternatives } from './alternatives.js';
 import { Arithmetic, quantityText } from './arithmetic.js';
+import { CautionLines } from './caution.js';
 import { CostTable } from './cost-table.js';
 import { Swatch } from './drawing.js';
 import { Facts } from './facts.js';
@@ -36,6 +37,7 @@ export function SelectionCard({ selection }: { selection: BookSelection }): VNod
           <Phrase text={selection.note} />
         </p>
       )}
+      <CautionLines selection={selection} />
       {!open && option && (
         <div class="choice-body">
           <Swatch option={option} />
