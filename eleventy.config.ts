@@ -2,13 +2,18 @@ import process from 'node:process';
 import syntaxHighlight from '@11ty/eleventy-plugin-syntaxhighlight';
 import type { UserConfig } from '@11ty/eleventy';
 import type { Book } from './src/book/index.js';
+import type { Comparison } from './src/compare/index.js';
 import { assetCopies, pagesRoot } from './src/site/assets.js';
+import { bookSet } from './src/site/chapters.js';
+import { comparisonPages, comparisonSet } from './src/site/comparison/index.js';
 import { swatchFile, swatchPath } from './src/site/drawings.js';
 import { checkPath } from './src/site/page.js';
+import type { Page, SheetSet } from './src/site/page.js';
 import { renderPage } from './src/site/render-page.js';
 import { searchEntries, searchScript } from './src/site/search-index.js';
 import { allSheets } from './src/site/sheets.js';
 import { makeView } from './src/site/view.js';
+import type { View } from './src/site/view.js';
 
 /** Eleventy run by itself builds the house of this folder, or the folder and day that the environment names:
  *  `node --import tsx node_modules/@11ty/eleventy/cmd.cjs --config=eleventy.config.ts` */
@@ -25,35 +30,11 @@ export default async function demoConfig(config: UserConfig): Promise<void> {
   bookConfig(book)(config);
 }
 
-/** Eleventy for one Book. The Book is held by closure: as Eleventy's data it would be copied for every page. No template
- *  language reads people's text, and no file but the assets is read: every page is a virtual template. */
+/** Eleventy for one Book. */
 export function bookConfig(book: Book): (config: UserConfig) => void {
   return (config) => {
-    config.setQuietMode(true);
-    // Quiet mode still prints what took long.
-    config.benchmarks.config.setMinimumThresholdPercent(100);
-    config.benchmarks.aggregate.setMinimumThresholdPercent(100);
-    config.setTemplateFormats(['11ty.js']);
-    config.setDataFileSuffixes([]);
-    config.setUseGitIgnore(false);
-    config.ignores.clear();
-    config.addPlugin(syntaxHighlight, {
-      languages: ['yaml', 'markdown'],
-      trim: false,
-      lineSeparator: '\n',
-      errorOnInvalidLanguage: true,
-    });
-    config.addPassthroughCopy(assetCopies());
-
     const view = makeView(book);
-    for (const page of allSheets(view)) {
-      config.addTemplate(`${page.path}.11ty.js`, {
-        data: () => ({ permalink: page.path, eleventyExcludeFromCollections: true }),
-        render() {
-          return renderPage(page, view, (language, text) => this.highlight(language, text));
-        },
-      });
-    }
+    sheetsConfig(config, allSheets(view), view, bookSet(view));
     for (const option of book.options) {
       for (const size of ['small', 'large'] as const) {
         const path = checkPath(swatchPath(option, size));
@@ -68,4 +49,40 @@ export function bookConfig(book: Book): (config: UserConfig) => void {
       render: () => searchScript(searchEntries(view)),
     });
   };
+}
+
+/** Eleventy for what lies between two Books, as a folder of its own. */
+export function comparisonConfig(comparison: Comparison, from: Book, to: Book): (config: UserConfig) => void {
+  return (config) => {
+    const pages = comparisonPages(comparison, from, to);
+    sheetsConfig(config, pages, makeView(to), comparisonSet(comparison, pages));
+  };
+}
+
+/** What every set of sheets has. The Book is held by closure: as Eleventy's data it would be copied for every page. No
+ *  template language reads people's text, and no file but the assets is read: every page is a virtual template. */
+function sheetsConfig(config: UserConfig, pages: readonly Page[], view: View, set: SheetSet): void {
+  config.setQuietMode(true);
+  // Quiet mode still prints what took long.
+  config.benchmarks.config.setMinimumThresholdPercent(100);
+  config.benchmarks.aggregate.setMinimumThresholdPercent(100);
+  config.setTemplateFormats(['11ty.js']);
+  config.setDataFileSuffixes([]);
+  config.setUseGitIgnore(false);
+  config.ignores.clear();
+  config.addPlugin(syntaxHighlight, {
+    languages: ['yaml', 'markdown'],
+    trim: false,
+    lineSeparator: '\n',
+    errorOnInvalidLanguage: true,
+  });
+  config.addPassthroughCopy(assetCopies());
+  for (const page of pages) {
+    config.addTemplate(`${page.path}.11ty.js`, {
+      data: () => ({ permalink: page.path, eleventyExcludeFromCollections: true }),
+      render() {
+        return renderPage(page, view, (language, text) => this.highlight(language, text), set);
+      },
+    });
+  }
 }

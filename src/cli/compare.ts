@@ -1,6 +1,9 @@
+import { join, resolve } from 'node:path';
 import { Command } from 'commander';
-import { loadComparison, onDisk } from '../load/index.js';
+import { loadComparison, onDisk, withTextDiffs } from '../load/index.js';
+import type { LoadedComparison } from '../load/index.js';
 import { printProblems } from '../problem/index.js';
+import { writeComparison } from '../site/index.js';
 import type { Console } from './console.js';
 import { draftChangeOrder } from './draft-change-order.js';
 import type { DraftOptions } from './draft-change-order.js';
@@ -12,6 +15,7 @@ import { UsageError } from './usage-error.js';
 interface CompareOptions extends HouseOptions, DraftOptions {
   readonly json?: boolean;
   readonly draft?: boolean;
+  readonly out?: string;
 }
 
 /** `bookmatch compare A [B]`: what changed between two versions and what it costs. */
@@ -25,6 +29,7 @@ export function compare(console: Console, done: (code: number) => void): Command
     .option('--title <words>', 'with --draft: what it is about')
     .option('--reason <words>', 'with --draft: why')
     .option('--days <days>', 'with --draft: working days that it moves the end of the job (default: 0 days)')
+    .option('--out <dir>', 'write it as pages that open from disk, into comparison/ of this folder')
     .action(async (from: string, to: string | undefined, options: CompareOptions) => {
       const dir = checkHouseDir(options.house);
       const loaded = await loadComparison(dir, from, to ?? onDisk, dayOf(options.on, console));
@@ -35,8 +40,21 @@ export function compare(console: Console, done: (code: number) => void): Command
       }
       const { comparison } = loaded;
       if (options.draft) return done(await draftChangeOrder(dir, comparison, options, console));
+      const written = options.out === undefined ? undefined : await writePages(loaded, options.out, console);
       if (options.json) console.out(`${JSON.stringify(comparison, null, 2)}\n`);
-      else console.out(printComparison(comparison));
+      else console.out(written ?? printComparison(comparison));
       done(0);
     });
+}
+
+async function writePages(
+  { comparison, from, to }: Extract<LoadedComparison, { ok: true }>,
+  dir: string,
+  console: Console,
+): Promise<string> {
+  const told = await withTextDiffs(comparison, from.book, to.book);
+  if (told.why !== undefined) console.error(`The records' text is left out: ${told.why}.\n`);
+  const out = resolve(dir);
+  const pages = await writeComparison(told.comparison, from.book, to.book, out);
+  return `${join(out, 'comparison', 'index.html')}  what changed, ${pages.length} pages\n`;
 }

@@ -1,6 +1,7 @@
 import { printDay, printWorkingDays } from '../calendar/index.js';
 import {
   aspectWords,
+  isTold,
   laterWords,
   leadWords,
   mainMeasures,
@@ -56,13 +57,6 @@ function printTotals(comparison: Comparison): string {
     { head: 'Money', align: 'left', text: (row) => row.what },
     { head: '', align: 'right', text: (row) => row.amount },
   ])}${note === undefined ? '' : `${note}\n`}`;
-}
-
-/** Has the room more to tell than what prices or dates elsewhere moved in it? */
-function isTold(room: RoomChange): boolean {
-  const { kind, renamedFrom, fields, measures, parts, selections } = room;
-  const own = selections.some((selection) => selection.own);
-  return kind !== 'kept' || renamedFrom !== undefined || fields.length + measures.length + parts.length > 0 || own;
 }
 
 function roomTitle({ number, name, kind, renamedFrom }: RoomChange): string {

@@ -80,7 +80,8 @@ function areas(what: string, from: Area | undefined, to: Area | undefined, when 
 
 function lengths(what: string, from: Length | undefined, to: Length | undefined): MeasureChange[] {
   const difference = ((to ?? 0) - (from ?? 0)) as Length;
-  if (difference === 0) return [];
+  // A room that is there on one side only has no height to compare.
+  if (difference === 0 || from === undefined || to === undefined) return [];
   return [{ what, unit: 'length', ...(from !== undefined && { from }), ...(to !== undefined && { to }), difference }];
 }
 

@@ -28,7 +28,6 @@ export function compareRooms(
   const drawings = compareDrawings(from?.measure, to?.measure);
   const found = [selections, fields, measures, parts, drawings].some((list) => list.length > 0);
   if (from && to && !renamed && !found) return undefined;
-  const weighed = selections.every((selection) => selection.pounds !== undefined);
   return {
     room: room.slug,
     ...(from && { roomBefore: from.slug }),
@@ -43,7 +42,8 @@ export function compareRooms(
     selections,
     difference: selections.reduce((sum, selection) => sum + selection.cost, 0) as Cents,
     byChoice: selections.reduce((sum, { own, byChoice }) => sum + (own ? byChoice : 0), 0) as Cents,
-    ...(weighed && { pounds: selections.reduce((sum, selection) => sum + (selection.pounds ?? 0), 0) }),
+    pounds: selections.reduce((sum, selection) => sum + (selection.pounds ?? 0), 0),
+    unweighed: selections.filter((selection) => selection.pounds === undefined).length,
   };
 }
 

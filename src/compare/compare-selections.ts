@@ -51,7 +51,8 @@ export function selectionComparer(context: SelectionContext): CompareSelections 
     ];
     const byChoice = ((alone?.change ?? 0) - (from?.change ?? 0)) as Cents;
     if (aspects.length === 0 && byChoice === 0) return undefined;
-    const pounds = poundsBetween(from, to);
+    const sameThing = quantities.length === 0 && context.sameOption(either.category, from?.counted, to?.counted);
+    const pounds = poundsBetween(from, to, sameThing);
     const days = (a: string | undefined, b: string | undefined): number =>
       a === undefined || b === undefined ? 0 : calendar.between(a, b);
     return {
@@ -149,9 +150,14 @@ function differsInWaste(from: BookSelection | undefined, to: BookSelection | und
 }
 
 /** Nothing counted weighs nothing; an option without a recorded weight leaves the difference unknown. */
-function poundsBetween(from: BookSelection | undefined, to: BookSelection | undefined): number | undefined {
+function poundsBetween(
+  from: BookSelection | undefined,
+  to: BookSelection | undefined,
+  sameThing: boolean,
+): number | undefined {
   const weigh = (side: BookSelection | undefined) => (side?.counted === undefined ? 0 : side.pounds);
   const [before, after] = [weigh(from), weigh(to)];
+  if (before === undefined && after === undefined && sameThing) return 0;
   return before === undefined || after === undefined ? undefined : after - before;
 }
 

@@ -10,3 +10,5 @@ export type { NoticeChange } from './notice-change.js';
 export { draftLines } from './draft-lines.js';
 export type { Draft, DraftDays, DraftLine } from './draft-lines.js';
 export * from './words.js';
+export { selectionRows } from './selection-rows.js';
+export type { SelectionRow } from './selection-rows.js';

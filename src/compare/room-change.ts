@@ -24,8 +24,9 @@ export interface RoomChange {
   readonly difference: Cents;
   /** What its own changed selections do to the contract outside allowances, at the older prices. */
   readonly byChoice: Cents;
-  /** Change of weight in place; absent when the weight of a changed selection is not recorded. */
-  readonly pounds?: number;
+  /** Change of weight in place, as far as it is recorded, and of how many selections it is not. */
+  readonly pounds: number;
+  readonly unweighed: number;
 }
 
 /** Of a room as a whole, or of one wall. */

@@ -154,3 +154,39 @@ export interface MovedProduct {
   readonly cost: Cents;
   readonly contract: Cents;
 }
+
+/** Has the room more to tell than what prices or dates elsewhere moved in it? */
+export function isTold({ kind, renamedFrom, fields, measures, parts, drawings, selections }: RoomChange): boolean {
+  const lists = [fields, measures, parts, drawings, selections.filter(({ own }) => own)];
+  return kind !== 'kept' || renamedFrom !== undefined || lists.some((list) => list.length > 0);
+}
+
+/** `new room`, `2 choices, 3 quantities, shape`. */
+export function roomWords({ kind, renamedFrom, fields, measures, parts, selections }: RoomChange): string {
+  const own = selections.filter((selection) => selection.own);
+  const chosen = own.filter(({ aspects }) => aspects.some((aspect) => ['choice', 'added', 'removed'].includes(aspect)));
+  const others = own.length - chosen.length;
+  const several = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
+  const words = [
+    ...(kind === 'kept' ? [] : [kind === 'added' ? 'new room' : 'room taken out']),
+    ...(renamedFrom === undefined ? [] : [`was ${renamedFrom}`]),
+    ...(chosen.length === 0 ? [] : [several(chosen.length, 'choice')]),
+    ...(others === 0 ? [] : [several(others, 'other selection')]),
+    ...(measures.length + parts.length === 0 || kind !== 'kept' ? [] : ['shape']),
+    ...(fields.length === 0 ? [] : fields.map(({ field }) => field)),
+  ];
+  return words.length === 0 ? 'drawings' : words.join(', ');
+}
+
+/** How the days of a selection move: `decide by 5 working days later` while it is open, else `order by …`. */
+export function daysWords({ days, to }: SelectionChange): string {
+  const [what, moved] = to?.state === 'open' ? ['decide', days.decideBy] : ['order', days.orderBy];
+  return moved === 0 ? '' : `${what} by ${laterWords(moved)}`;
+}
+
+/** The change of a room's weight: `+312 lb`, `+312 lb, 2 selections not recorded`. */
+export function roomPoundsWords({ pounds, unweighed }: RoomChange): string {
+  if (unweighed === 0) return poundsWords(pounds);
+  const missing = `${unweighed === 1 ? '1 selection' : `${unweighed} selections`} not recorded`;
+  return Math.abs(pounds) < 0.5 ? missing : `${poundsWords(pounds)}, ${missing}`;
+}

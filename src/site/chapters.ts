@@ -1,4 +1,6 @@
 import { cautionWords } from '../caution/index.js';
+import type { View } from './view.js';
+import type { SheetSet } from './page.js';
 import { pagePaths } from './paths.js';
 
 /** The sheet index: every chapter of the book in the order of the set. */
@@ -18,5 +20,10 @@ export const chapters = [
   { id: 'numbers', sheet: 'G-2', title: 'About the numbers', path: pagePaths.numbers },
   { id: 'search', sheet: 'G-3', title: 'Search', path: pagePaths.search },
 ] as const;
+
+/** The book as a set of sheets. */
+export function bookSet({ book }: View): SheetSet {
+  return { title: `${book.house.name}: selections and specification book`, index: chapters };
+}
 
 export type ChapterId = (typeof chapters)[number]['id'];

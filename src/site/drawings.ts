@@ -19,19 +19,25 @@ export interface RoomDrawings {
   readonly elevations: readonly Drawing[];
 }
 
-/** The drawings of a room, for pages: colours are the style sheet's, so that one drawing serves light and dark. */
-export function drawRoom(room: BookRoom, view: View): RoomDrawings {
+/** The drawings of a room, for pages: colours are the style sheet's, so that one drawing serves light and dark. `prefix`
+ *  keeps their ids apart where a page shows two rooms. */
+export function drawRoom(room: BookRoom, view: View, prefix = 'draw'): RoomDrawings {
   const { measure, number, name } = room;
   const look = { palette: screenPalette, number, name };
   const neighbours = new Map(view.book.rooms.map((other) => [other.slug, other.name]));
   return {
-    plan: drawPlan(measure, { ...look, id: 'draw-plan', neighbours }),
-    ceiling: drawCeilingPlan(measure, { ...look, id: 'draw-ceiling' }),
+    plan: drawPlan(measure, { ...look, id: `${prefix}-plan`, neighbours }),
+    ceiling: drawCeilingPlan(measure, { ...look, id: `${prefix}-ceiling` }),
     features: measure.features.flatMap((feature) => {
-      const options = { ...look, id: `draw-feature-${feature.id}` };
+      const options = { ...look, id: `${prefix}-feature-${feature.id}` };
       return drawChimneyBreast(feature, options) ?? drawEdgeSection(feature, options) ?? [];
     }),
-    elevations: drawElevations(measure, { ...look, id: 'draw-wall', neighbours, finishes: wallFinishes(room, view) }),
+    elevations: drawElevations(measure, {
+      ...look,
+      id: `${prefix}-wall`,
+      neighbours,
+      finishes: wallFinishes(room, view),
+    }),
   };
 }
 

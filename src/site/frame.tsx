@@ -1,18 +1,16 @@
 import type { VNode } from 'preact';
-import { chapters } from './chapters.js';
 import type { Page } from './page.js';
 import { pagePaths } from './paths.js';
-import { useLink, useView } from './sheet-context.js';
+import { useLink, useSheet } from './sheet-context.js';
 import { TitleBlock } from './parts/title-block.js';
 
 /** A whole page: head, sheet index, the sheet itself and its title block. */
 export function Frame({ page }: { page: Page }): VNode {
-  const { book } = useView();
+  const { view, set } = useSheet();
+  const { book } = view;
   const link = useLink();
-  const title =
-    page.path === pagePaths.start
-      ? `${book.house.name}: selections and specification book`
-      : `${page.title} – ${book.house.name}`;
+  const title = page.path === pagePaths.start ? set.title : `${page.title} – ${book.house.name}`;
+  const searchable = set.index.some((entry) => entry.path === pagePaths.search);
   return (
     <html lang="en">
       <head>
@@ -40,9 +38,11 @@ export function Frame({ page }: { page: Page }): VNode {
             <span class="top-job">Job {book.house.number}</span>
           </p>
           <div class="top-tools">
-            <a class="tool" href={link(pagePaths.search)} data-search-link="">
-              Search
-            </a>
+            {searchable && (
+              <a class="tool" href={link(pagePaths.search)} data-search-link="">
+                Search
+              </a>
+            )}
             <button class="tool" type="button" data-theme-button="" hidden>
               <span data-theme-name="">Dark</span>
               <span class="wide-only"> sheet</span>
@@ -61,7 +61,7 @@ export function Frame({ page }: { page: Page }): VNode {
         </header>
         <nav id="sheet-index" class="index" aria-label="Sheets">
           <ol>
-            {chapters.map((chapter) => (
+            {set.index.map((chapter) => (
               <li>
                 <a href={link(chapter.path)} aria-current={current(chapter.id, chapter.path, page)}>
                   <span class="index-number">{chapter.sheet}</span> {chapter.title}
@@ -87,6 +87,7 @@ export const styles = [
   'parts.css',
   'choice.css',
   'caution.css',
+  'compare.css',
   'drawn.css',
   'start.css',
   'pages.css',

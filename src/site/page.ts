@@ -1,5 +1,4 @@
 import type { VNode } from 'preact';
-import type { ChapterId } from './chapters.js';
 
 /** One page of the book before it is written. */
 export interface Page {
@@ -8,12 +7,26 @@ export interface Page {
   /** Sheet number as in a set of drawings: `A-101`. */
   readonly sheet: string;
   readonly title: string;
-  /** The chapter of the sheet index that this page belongs to. */
-  readonly chapter: ChapterId;
+  /** Id of the entry in the sheet index that this page belongs to. */
+  readonly chapter: string;
   /** Called when the page is written. */
   readonly content: () => VNode;
   /** Classic scripts it needs besides the theme, as paths in the book's folder. */
   readonly scripts?: readonly string[];
+}
+
+/** A set of sheets that is written and opened together. */
+export interface SheetSet {
+  /** What a reader's window says of its first page. */
+  readonly title: string;
+  readonly index: readonly IndexEntry[];
+}
+
+export interface IndexEntry {
+  readonly id: string;
+  readonly sheet: string;
+  readonly title: string;
+  readonly path: string;
 }
 
 const safe = /^(?:[a-z0-9]+(?:-[a-z0-9]+)*\/)*[a-z0-9]+(?:-[a-z0-9]+)*\.(?:html|js|svg)$/;

@@ -1,22 +1,45 @@
-/** Coloured code as lines with anchors `L1`, `L2` …: a line that another page points to can be linked. Spans that run over
- *  a line's end are closed there and opened again. `html` is what the highlighter returned: `<pre …><code …>…</code></pre>`. */
+/** Coloured code as lines with anchors `L1`, `L2` …: a line that another page points to can be linked. `html` is what the
+ *  highlighter returned: `<pre …><code …>…</code></pre>`. */
 export function numberedLines(html: string): string {
+  const lines = wholeLines(html).map((line, index) => {
+    const number = index + 1;
+    return `<span class="line" id="L${number}"><a class="line-number" href="#L${number}" aria-label="Line ${number}">${number}</a>${line}\n</span>`;
+  });
+  return `<pre class="record-text" tabindex="0"><code>${lines.join('')}</code></pre>`;
+}
+
+/** Unified hunks, coloured, as lines that say for the ear what their sign says for the eye. */
+export function diffLines(html: string): string {
+  const lines = wholeLines(html).map((line) => {
+    const text = line.replace(/<[^>]*>/g, '');
+    const [, was, now] = /^@@ -(\d+)(?:,\d+)? \+(\d+)/.exec(text) ?? [];
+    if (was !== undefined) return `<span class="line line-hunk">from line ${now === '0' ? was : now}\n</span>`;
+    if (text.startsWith('-')) return `<span class="line line-gone">${ear('Taken out: ')}${line}\n</span>`;
+    if (text.startsWith('+')) return `<span class="line line-new">${ear('New: ')}${line}\n</span>`;
+    return `<span class="line">${line}\n</span>`;
+  });
+  return `<pre class="record-text diff-text" tabindex="0"><code>${lines.join('')}</code></pre>`;
+}
+
+function ear(words: string): string {
+  return `<span class="for-the-ear">${words}</span>`;
+}
+
+/** The lines of coloured code. Spans that run over a line's end are closed there and opened again. */
+function wholeLines(html: string): string[] {
   const inside = /^<pre[^>]*><code[^>]*>([\s\S]*)<\/code><\/pre>$/.exec(html)?.[1] ?? '';
   const open: string[] = [];
-  const lines = inside
-    .replace(/\n$/, '')
+  return inside
+    .replace(/\n((?:<\/span>)*)$/, '$1')
     .split('\n')
-    .map((line, index) => {
+    .map((line) => {
       const before = open.join('');
       for (const [tag] of line.matchAll(/<span[^>]*>|<\/span>/g)) {
         if (tag === '</span>') open.pop();
         else open.push(tag);
       }
-      const after = '</span>'.repeat(open.length);
-      const number = index + 1;
-      return `<span class="line" id="L${number}"><a class="line-number" href="#L${number}" aria-label="Line ${number}">${number}</a>${before}${line}${after}\n</span>`;
+      return `${before}${line}${'</span>'.repeat(open.length)}`;
     });
-  return `<pre class="record-text" tabindex="0"><code>${lines.join('')}</code></pre>`;
 }
 
 /** Text as the highlighter would return it, when it is too long to colour. */

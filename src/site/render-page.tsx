@@ -1,14 +1,20 @@
 import { render } from 'preact-render-to-string';
+import { bookSet } from './chapters.js';
 import { Frame } from './frame.js';
-import type { Page } from './page.js';
+import type { Page, SheetSet } from './page.js';
 import { SheetProvider } from './sheet-context.js';
 import type { SheetContext } from './sheet-context.js';
 import type { View } from './view.js';
 
-/** A page as a whole HTML document. */
-export function renderPage(page: Page, view: View, highlight: SheetContext['highlight']): string {
+/** A page as a whole HTML document, of the book if no other set is named. */
+export function renderPage(
+  page: Page,
+  view: View,
+  highlight: SheetContext['highlight'],
+  set: SheetSet = bookSet(view),
+): string {
   const html = render(
-    <SheetProvider value={{ view, path: page.path, highlight }}>
+    <SheetProvider value={{ view, set, path: page.path, highlight }}>
       <Frame page={page} />
     </SheetProvider>,
   );

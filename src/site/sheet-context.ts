@@ -1,11 +1,13 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import { relativeLink } from './page.js';
+import type { SheetSet } from './page.js';
 import type { View } from './view.js';
 
 /** What every part of a page may ask for without being handed it. */
 export interface SheetContext {
   readonly view: View;
+  readonly set: SheetSet;
   /** Path of the page in the book's folder. */
   readonly path: string;
   /** Coloured HTML of a record's text, escaped. */

@@ -1,8 +1,10 @@
 import { chmod, mkdir, mkdtemp, readdir, rename, rm } from 'node:fs/promises';
 import { join, relative, resolve, sep } from 'node:path';
 import Eleventy from '@11ty/eleventy';
-import { bookConfig } from '../../eleventy.config.js';
+import type { UserConfig } from '@11ty/eleventy';
+import { bookConfig, comparisonConfig } from '../../eleventy.config.js';
 import type { Book } from '../book/index.js';
+import type { Comparison } from '../compare/index.js';
 import { pagesRoot } from './assets.js';
 
 export interface WrittenPage {
@@ -13,18 +15,36 @@ export interface WrittenPage {
 /** Writes the book's pages into `book/` of a folder. They are made beside it and swapped in when all are there: a page
  *  that no longer is vanishes, and a build that fails leaves the last book as it was. */
 export async function writeSite(book: Book, outDir: string): Promise<WrittenPage[]> {
+  return writeSheets(bookConfig(book), outDir, 'book');
+}
+
+/** Writes what lies between two Books into `comparison/` of a folder, in the same way. */
+export async function writeComparison(
+  comparison: Comparison,
+  from: Book,
+  to: Book,
+  outDir: string,
+): Promise<WrittenPage[]> {
+  return writeSheets(comparisonConfig(comparison, from, to), outDir, 'comparison');
+}
+
+async function writeSheets(
+  config: (config: UserConfig) => void,
+  outDir: string,
+  name: 'book' | 'comparison',
+): Promise<WrittenPage[]> {
   const out = resolve(outDir);
   await mkdir(out, { recursive: true });
-  const fresh = await mkdtemp(join(out, '.book-'));
+  const fresh = await mkdtemp(join(out, `.${name}-`));
   try {
-    // One instance writes one Book: a second write would reuse the first one's data.
-    const eleventy = new Eleventy(pagesRoot, fresh, { quietMode: true, configPath: false, config: bookConfig(book) });
+    // One instance writes one set of sheets: a second write would reuse the first one's data.
+    const eleventy = new Eleventy(pagesRoot, fresh, { quietMode: true, configPath: false, config });
     eleventy.disableLogger();
     await eleventy.write();
     // A temporary folder is its owner's alone; the book is for everyone to read.
     await chmod(fresh, 0o755);
-    const pages = await listPages(fresh);
-    await swap(fresh, join(out, 'book'));
+    const pages = await listPages(fresh, name);
+    await swap(fresh, join(out, name));
     return pages;
   } finally {
     await rm(fresh, { recursive: true, force: true });
@@ -41,10 +61,10 @@ async function swap(fresh: string, target: string): Promise<void> {
   if (had) await rm(old, { recursive: true, force: true });
 }
 
-async function listPages(folder: string): Promise<WrittenPage[]> {
+async function listPages(folder: string, name: string): Promise<WrittenPage[]> {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
   return entries
     .filter((entry) => entry.isFile() && entry.name.endsWith('.html'))
-    .map((entry) => ({ path: `book/${relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/')}` }))
+    .map((entry) => ({ path: `${name}/${relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/')}` }))
     .sort((a, b) => (a.path < b.path ? -1 : 1));
 }

@@ -1,16 +1,14 @@
 import { readFileSync, statSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { dirname, join, normalize } from 'node:path';
 import { rm } from 'node:fs/promises';
 import { pathToFileURL } from 'node:url';
 import { HtmlValidate } from 'html-validate';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { axeViolations } from './axe.js';
 import { buildDemo, buildHostile } from './built-books.js';
 import { openBrowser } from './open-browser.js';
 import { htmlFiles, onePageOfEachKind } from './site-files.js';
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** A browser on a busy machine takes its time. */
 vi.setConfig({ testTimeout: 180_000 });
@@ -44,17 +42,7 @@ describe.each([
         await page.goto(url(kind));
         for (const details of await page.locator('details').all())
           await details.evaluate((element) => element.setAttribute('open', ''));
-        await page.evaluate(axe);
-        const violations = await page.evaluate(async () => {
-          const { axe: runner } = window as unknown as {
-            axe: {
-              run(): Promise<{ violations: { id: string; nodes: { html: string; failureSummary?: string }[] }[] }>;
-            };
-          };
-          return (await runner.run()).violations.map(
-            ({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 200) ?? ''} ${nodes[0]?.failureSummary ?? ''}`,
-          );
-        });
+        const violations = await axeViolations(page);
         failures.push(...violations.map((violation) => `${kind} ${violation}`));
       }
     });

@@ -1,5 +1,15 @@
 import { execFileSync } from 'node:child_process';
-import { chmodSync, cpSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
@@ -166,4 +176,28 @@ test('many records cost no more git processes than few: one cat-file for a versi
     (call) => /(rev-parse|ls-tree|cat-file|[a-z-]+$)/.exec(call.replace(/^.*quotePath=false /, ''))?.[1],
   );
   expect(what).toEqual(['rev-parse', 'ls-tree', 'cat-file']);
+});
+
+describe('--out', () => {
+  test('writes pages that hold both sides and the text of the records', async () => {
+    const out = join(scratch, 'pages');
+    const { code, out: said } = await command('issue-1', 'issue-2', '--house', house, '--out', out);
+    expect(code).toBe(0);
+    expect(said).toContain(join(out, 'comparison', 'index.html'));
+    const room = readFileSync(join(out, 'comparison/rooms/study.html'), 'utf8');
+    expect(room).toContain('Pine strip');
+    expect(room).toContain('Oak strip');
+    const lines = [...room.matchAll(/<span class="(line[^"]*)">(.*?)\n<\/span>/gs)].map(
+      ([, kind, html = '']) => `${kind ?? ''}: ${html.replace(/<[^>]+>/g, '')}`,
+    );
+    expect(lines).toContain('line line-gone: Taken out: -    chosen: pine');
+    expect(lines).toContain('line line-new: New: +    chosen: oak');
+    const records = readFileSync(join(out, 'comparison/records.html'), 'utf8');
+    expect(records).toContain('content/options/floor/pine.md');
+    expect(room.match(/class="swatch swatch-card"/g)).toHaveLength(2);
+    const index = readFileSync(join(out, 'comparison/index.html'), 'utf8');
+    expect(index).toContain('what changed from issue-1 to issue-2');
+    expect(index).not.toContain('data-search-link');
+    expect(readdirSync(out)).toEqual(['comparison']);
+  });
 });

@@ -62,10 +62,12 @@
         open(false);
         indexButton.focus();
       } else if (event.key === '/' && !field && !event.ctrlKey && !event.metaKey && !event.altKey) {
-        event.preventDefault();
         var words = document.getElementById('search-words');
+        var link = document.querySelector('[data-search-link]');
+        if (!words && !link) return;
+        event.preventDefault();
         if (words) words.focus();
-        else document.querySelector('[data-search-link]').click();
+        else link.click();
       }
     });
   });

@@ -1,6 +1,7 @@
 import { h } from 'preact';
 import type { VNode } from 'preact';
 import type { BookOption } from '../../book/index.js';
+import { drawSwatch } from '../../draw/index.js';
 import type { Drawing } from '../../draw/index.js';
 import { numberText } from '../../svg/index.js';
 import type { SvgNode } from '../../svg/index.js';
@@ -26,6 +27,16 @@ export function Swatch({ option, size = 'card' }: { option: BookOption; size?: '
   return (
     <span class={`swatch swatch-${size}`}>
       <img src={link(swatchPath(option, file))} alt="" {...swatchSizes[file]} />
+    </span>
+  );
+}
+
+/** The same, drawn into the page: where an option's sample is not among the files, as that of an older version. */
+export function DrawnSwatch({ option }: { option: BookOption }): VNode {
+  const svg = drawSwatch(option.swatch, { ...swatchSizes.large, seed: option.id, title: option.name });
+  return (
+    <span class="swatch swatch-card" aria-hidden="true">
+      <Svg node={svg} style="display:block;width:100%;height:auto" />
     </span>
   );
 }

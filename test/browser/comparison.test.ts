@@ -1,0 +1,196 @@
+import { readFileSync } from 'node:fs';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { dirname, join, normalize } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { HtmlValidate } from 'html-validate';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import type { Book } from '../../src/book/index.js';
+import { compareBooks, composeBook, loadHouse, measureFiles, withTextDiffs } from '../../src/load/index.js';
+import { writeComparison } from '../../src/site/index.js';
+import { axeViolations } from './axe.js';
+import { demoDay } from './built-books.js';
+import { openBrowser } from './open-browser.js';
+import { htmlFiles } from './site-files.js';
+
+vi.setConfig({ testTimeout: 180_000 });
+
+const hostile = `<script>window.hit = 1</script><img src=x onerror="window.hit = 1">`;
+
+/** What an owner changes in an evening, what a supplier changes by mail, and a note with markup in it. */
+const edits: Readonly<Record<string, readonly (readonly [string, string])[]>> = {
+  'content/rooms/great-room.md': [
+    ['    chosen: fir-tg-1x6\n', '    chosen: alder-nickel-gap-1x8\n'],
+    [`wall: north, at: 1'-6", width: 5'-6", height: 7'-0"`, `wall: north, at: 1'-6", width: 5'-0", height: 7'-0"`],
+    ['note: Taped behind the boards.', `note: '${hostile}'`],
+  ],
+  'content/rooms/study.md': [[`ceiling: flat 9'-0"`, `ceiling: flat 9'-6"`]],
+  'content/options/floor/white-oak-engineered-7.md': [['material: $', 'material: $1']],
+  'content/house.md': [
+    ['overage-markup: 15 %', 'overage-markup: 14 %'],
+    ['date: 2026-04-06', 'date: 2026-04-13'],
+  ],
+};
+
+let browser: Browser;
+let folder: string;
+let pages: string[];
+
+beforeAll(async () => {
+  browser = await openBrowser();
+  const before = await loadHouse('.');
+  const after = before.sources.map(({ path, text }) => ({
+    path,
+    text: (edits[path] ?? []).reduce((edited, [from, to]) => {
+      if (!edited.includes(from)) throw new Error(`${path} has no ${from}`);
+      return edited.replace(from, () => to);
+    }, text),
+  }));
+  const from = composeBook(before, demoDay).book;
+  const newer = composeBook(measureFiles(after), demoDay);
+  if (!from || !newer.book) throw new Error(JSON.stringify(newer.problems.slice(0, 3)));
+  const to = withCaution(newer.book);
+  const { comparison } = await withTextDiffs(compareBooks(from, to, { from: 'issue 1', to: 'issue 2' }), from, to);
+  const out = await mkdtemp(join(tmpdir(), 'bookmatch-comparison-'));
+  await writeComparison(comparison, from, to, out);
+  folder = join(out, 'comparison');
+  pages = htmlFiles(folder);
+});
+afterAll(async () => {
+  await browser.close();
+  await rm(dirname(folder), { recursive: true, force: true });
+});
+
+function withCaution(book: Book): Book {
+  const caution = {
+    id: 'clear-of-heat/great-room/breast',
+    rule: 'clear-of-heat',
+    title: 'Board near a firebox',
+    room: 'great-room',
+    place: 'breast',
+    placeText: 'Chimney breast',
+    selections: [],
+    trades: ['masonry'],
+    seen: 'Boards end near the breast.',
+    says: '',
+    source: { document: '', edition: '', section: '' },
+    ask: 'Ask the maker of the unit.',
+  };
+  return { ...book, cautions: [...book.cautions, caution] };
+}
+
+test('has an overview, a page for each room that changed, and the records', () => {
+  expect(pages).toEqual(['index.html', 'records.html', 'rooms/great-room.html', 'rooms/study.html']);
+  const text = read('index.html').replace(/<[^>]+>/g, ' ');
+  expect(text).toMatch(/Where the difference comes from/);
+  expect(text).toMatch(/New: +101 Great room/);
+  expect(text).toMatch(/Mark-up on what goes over +15 % +14 %/);
+});
+
+test.each(['light', 'dark'] as const)('has no accessibility violations in %s', async (colorScheme) => {
+  const failures: string[] = [];
+  await visit({ colorScheme, width: 1280 }, async (page) => {
+    for (const path of pages) {
+      await page.goto(url(path));
+      failures.push(...(await axeViolations(page)).map((violation) => `${path} ${violation}`));
+    }
+  });
+  expect(failures).toEqual([]);
+});
+
+test('opens from a disk, asks nothing of the network, runs nothing from a record, and fits a screen 360 wide', async () => {
+  const complaints: string[] = [];
+  await visit({ colorScheme: 'light', width: 360 }, async (page) => {
+    page.on('console', (message) => complaints.push(message.text()));
+    page.on('pageerror', (error) => complaints.push(error.message));
+    page.on('request', (request) => {
+      if (!/^(file|data):/.test(request.url())) complaints.push(`asked ${request.url()}`);
+    });
+    for (const path of pages) {
+      await page.goto(url(path));
+      await page.keyboard.press('/');
+      if (await page.evaluate(() => 'hit' in window)) complaints.push(`${path} ran markup from a record`);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+      if (wide > 360) complaints.push(`${path} is ${wide} wide`);
+    }
+  });
+  expect(complaints).toEqual([]);
+});
+
+test('prints both sides of a drawing beside each other', async () => {
+  await visit({ colorScheme: 'light', width: 800 }, async (page) => {
+    await page.goto(url('rooms/great-room.html'));
+    await page.emulateMedia({ media: 'print' });
+    const [was, now] = await page
+      .locator('.sides-drawn')
+      .first()
+      .locator('.side')
+      .evaluateAll((sides) => sides.map((side) => side.getBoundingClientRect().top));
+    expect(was).toBe(now);
+  });
+});
+
+test('links only to pages and anchors that are there', () => {
+  const ids = new Map(
+    pages.map((page) => [page, new Set([...read(page).matchAll(/ id="([^"]+)"/g)].map((match) => match[1]))]),
+  );
+  const broken: string[] = [];
+  for (const page of pages) {
+    for (const [, raw = ''] of read(page).matchAll(/ href="([^"]*)"/g)) {
+      if (raw === 'data:,') continue;
+      const [path = '', anchor] = raw.split('#');
+      const target = path === '' ? page : normalize(join(dirname(page), path));
+      if (target.startsWith('..') || !exists(target)) broken.push(`${page}: ${raw}`);
+      else if (anchor !== undefined && !ids.get(target)?.has(anchor)) broken.push(`${page}: ${raw} has no anchor`);
+    }
+  }
+  expect(broken).toEqual([]);
+});
+
+test('is valid HTML on every page', async () => {
+  const validator = new HtmlValidate({
+    extends: ['html-validate:recommended'],
+    rules: {
+      'no-inline-style': 'off',
+      'void-style': 'off',
+      'long-title': 'off',
+      'no-trailing-whitespace': 'off',
+      'prefer-native-element': 'off',
+    },
+  });
+  const failures: string[] = [];
+  for (const page of pages) {
+    const report = await validator.validateString(read(page), page);
+    for (const message of report.results[0]?.messages ?? []) {
+      failures.push(`${page}:${message.line}:${message.column} ${message.ruleId} ${message.message}`);
+    }
+  }
+  expect(failures.slice(0, 20)).toEqual([]);
+});
+
+const url = (page: string): string => pathToFileURL(join(folder, page)).href;
+const read = (page: string): string => readFileSync(join(folder, page), 'utf8');
+const exists = (path: string): boolean => {
+  try {
+    readFileSync(join(folder, path));
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+async function visit(
+  look: { colorScheme: 'light' | 'dark'; width: number },
+  work: (page: Page) => Promise<void>,
+): Promise<void> {
+  const context = await browser.newContext({
+    colorScheme: look.colorScheme,
+    viewport: { width: look.width, height: 800 },
+  });
+  try {
+    await work(await context.newPage());
+  } finally {
+    await context.close();
+  }
+}
