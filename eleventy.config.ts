@@ -13,7 +13,7 @@ import { renderPage } from './src/site/render-page.js';
 import { searchEntries, searchScript } from './src/site/search-index.js';
 import { allSheets } from './src/site/sheets.js';
 import { makeView } from './src/site/view.js';
-import type { View } from './src/site/view.js';
+import type { Beside, View } from './src/site/view.js';
 
 /** Eleventy run by itself builds the house of this folder, or the folder and day that the environment names:
  *  `node --import tsx node_modules/@11ty/eleventy/cmd.cjs --config=eleventy.config.ts` */
@@ -31,9 +31,9 @@ export default async function demoConfig(config: UserConfig): Promise<void> {
 }
 
 /** Eleventy for one Book. */
-export function bookConfig(book: Book): (config: UserConfig) => void {
+export function bookConfig(book: Book, beside?: Beside): (config: UserConfig) => void {
   return (config) => {
-    const view = makeView(book);
+    const view = makeView(book, beside);
     sheetsConfig(config, allSheets(view), view, bookSet(view));
     for (const option of book.options) {
       for (const size of ['small', 'large'] as const) {

@@ -2,9 +2,12 @@ import { join, resolve } from 'node:path';
 import { Command } from 'commander';
 import type { Book } from '../book/index.js';
 import { bookCalendar, ordersCsv, quantitiesCsv } from '../export/index.js';
+import { compareBooks, withTextDiffs } from '../load/index.js';
+import type { LoadedBook } from '../load/index.js';
 import { printProblems } from '../problem/index.js';
 import { makeBookPdf, makeChangeOrderPdf } from '../print/index.js';
-import { writeSite } from '../site/index.js';
+import { writeComparison, writeSite } from '../site/index.js';
+import type { Beside } from '../site/index.js';
 import { writeAtomically, writeTree } from '../store/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportProblems, withHouseOptions } from './house-options.js';
@@ -32,7 +35,12 @@ export function build(console: Console, done: (code: number) => void): Command {
       const out = resolve(options.out ?? resolve(options.house, '_site'));
       const pdf = await makeBookPdf(loaded.book);
       if (pdf.problems.length > 0) console.error(printProblems(pdf.problems, { color: console.color }));
-      const pages = await writeSite(loaded.book, out);
+      const since = await writeSince(loaded, out, console);
+      const pages = await writeSite(loaded.book, out, {
+        ...since,
+        pdf: '../book.pdf',
+        changeOrders: '../change-orders/',
+      });
       await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
       await writeTree(join(out, 'data'), dataFiles(loaded.book));
       await writeTree(join(out, 'change-orders'), await changeOrderFiles(loaded.book));
@@ -43,6 +51,16 @@ export function build(console: Console, done: (code: number) => void): Command {
       );
       done(0);
     });
+}
+
+/** What changed since the last issue, as pages beside the book; nothing when there is no issue to compare with. */
+async function writeSince({ book, since }: LoadedBook, out: string, console: Console): Promise<Beside> {
+  if (!book || !since) return {};
+  const labels = { from: `issue-${since.issue}`, to: 'the records today' };
+  const told = await withTextDiffs(compareBooks(since.book, book, labels), since.book, book);
+  if (told.why !== undefined) console.error(`The records' text is left out of the comparison: ${told.why}.\n`);
+  await writeComparison(told.comparison, since.book, book, out);
+  return { comparison: '../comparison/index.html' };
 }
 
 /** Each change order to print and sign, by its number. */

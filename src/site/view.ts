@@ -3,8 +3,18 @@ import type { Alternative, Book, BookOption, BookRoom, BookSelection, BookTrade,
 import type { DatedMilestone } from '../calendar/index.js';
 import type { Order } from '../price/index.js';
 
+/** What lies beside the book's pages, as links from a page at the top of the book; only what was written. */
+export interface Beside {
+  readonly pdf?: string;
+  /** What changed since the last issue. */
+  readonly comparison?: string;
+  /** Folder of the change orders' PDFs, with a slash at its end. */
+  readonly changeOrders?: string;
+}
+
 /** A Book with its parts at hand by name. */
 export interface View extends LookUp {
+  readonly beside: Beside;
   room(slug: string): BookRoom | undefined;
   trade(slug: string): BookTrade | undefined;
   /** By `<category>/<slug>`. */
@@ -19,7 +29,7 @@ export interface View extends LookUp {
   };
 }
 
-export function makeView(book: Book): View {
+export function makeView(book: Book, beside: Beside = {}): View {
   const rooms = new Map(book.rooms.map((room) => [room.slug, room]));
   const trades = new Map(book.trades.map((trade) => [trade.slug, trade]));
   const options = new Map(book.options.map((option) => [option.id, option]));
@@ -28,6 +38,7 @@ export function makeView(book: Book): View {
   const uses = usesByOption(book.selections);
   return {
     ...lookUp(book),
+    beside,
     room: (slug) => rooms.get(slug),
     trade: (slug) => trades.get(slug),
     optionById: (id) => options.get(id),

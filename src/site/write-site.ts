@@ -6,6 +6,7 @@ import { bookConfig, comparisonConfig } from '../../eleventy.config.js';
 import type { Book } from '../book/index.js';
 import type { Comparison } from '../compare/index.js';
 import { pagesRoot } from './assets.js';
+import type { Beside } from './view.js';
 
 export interface WrittenPage {
   /** Path below the folder that was asked for: `book/rooms/study.html`. */
@@ -13,9 +14,10 @@ export interface WrittenPage {
 }
 
 /** Writes the book's pages into `book/` of a folder. They are made beside it and swapped in when all are there: a page
- *  that no longer is vanishes, and a build that fails leaves the last book as it was. */
-export async function writeSite(book: Book, outDir: string): Promise<WrittenPage[]> {
-  return writeSheets(bookConfig(book), outDir, 'book');
+ *  that no longer is vanishes, and a build that fails leaves the last book as it was. `beside` is what the caller puts next
+ *  to them, to be linked. */
+export async function writeSite(book: Book, outDir: string, beside?: Beside): Promise<WrittenPage[]> {
+  return writeSheets(bookConfig(book, beside), outDir, 'book');
 }
 
 /** Writes what lies between two Books into `comparison/` of a folder, in the same way. */

@@ -15,7 +15,8 @@ import { useView } from '../sheet-context.js';
 
 /** What was agreed: the issued versions with who signed them, and the change orders with what they add up to. */
 export function AgreedPage(): VNode {
-  const { issues, changeOrders, money } = useView().book;
+  const { book, beside } = useView();
+  const { issues, changeOrders, money } = book;
   const { current, notCovered } = money.agreed;
   return (
     <>
@@ -29,6 +30,13 @@ export function AgreedPage(): VNode {
           ? ', and every change since is covered by a change order.'
           : `; ${printMoneyChange(notCovered)} of change is not covered by a change order.`}
       </p>
+      {beside.comparison !== undefined && (
+        <p>
+          <a href={beside.comparison} class="onward">
+            What changed since issue {issues.length}
+          </a>
+        </p>
+      )}
       {issues.length > 0 && (
         <section aria-labelledby="issues-title">
           <h2 id="issues-title">Issues</h2>
@@ -83,7 +91,7 @@ function IssueTable({ issues }: { issues: readonly BookIssue[] }): VNode {
 function Signatures({ issue: { signatures } }: { issue: BookIssue }): VNode {
   if (signatures.length === 0) return <span class="quiet">not signed</span>;
   return (
-    <ul class="plain">
+    <ul class="plain-list">
       {signatures.map(({ role, name, on, how }) => (
         <li>
           {capital(role)}: {name}, <Day day={on} />
@@ -103,6 +111,7 @@ const signs: Readonly<Record<BookChangeOrder['state'], string>> = {
 
 function ChangeOrderCard({ order }: { order: BookChangeOrder }): VNode {
   const { number, title, state, reason, days, amount, lines, body, source } = order;
+  const { beside } = useView();
   const anchor = anchorOf('change', String(number));
   return (
     <article class={`choice change-order change-order-${state}`} id={anchor} aria-labelledby={`${anchor}-title`}>
@@ -158,6 +167,12 @@ function ChangeOrderCard({ order }: { order: BookChangeOrder }): VNode {
       {body.trim() !== '' && <Prose text={body} />}
       <p class="choice-source">
         <RecordLink source={source} />
+        {beside.changeOrders !== undefined && (
+          <>
+            {' '}
+            <a href={`${beside.changeOrders}${String(number).padStart(3, '0')}.pdf`}>To print and sign (PDF)</a>
+          </>
+        )}
       </p>
     </article>
   );

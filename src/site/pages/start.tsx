@@ -37,6 +37,7 @@ export function StartPage(): VNode {
             ...house.people.map((person) => ({ label: capital(person.role), value: person.name })),
           ]}
         />
+        <Onward />
       </header>
       <MoneyToday open={open.length} />
       <DueNext open={open} />
@@ -54,6 +55,38 @@ export function StartPage(): VNode {
         </section>
       )}
     </>
+  );
+}
+
+/** The same book on paper, and what changed since people last agreed. */
+function Onward(): VNode | null {
+  const { book, beside } = useView();
+  const last = book.issues.at(-1);
+  if (!last && beside.pdf === undefined) return null;
+  return (
+    <ul class="plain-list cover-links">
+      {last && beside.comparison !== undefined && (
+        <li>
+          <a href={beside.comparison} class="onward">
+            What changed since issue {last.number}
+          </a>
+        </li>
+      )}
+      {last && (
+        <li>
+          <PageLink to={pagePaths.agreed} class="onward">
+            Issues and change orders
+          </PageLink>
+        </li>
+      )}
+      {beside.pdf !== undefined && (
+        <li>
+          <a href={beside.pdf} class="onward">
+            The book to print and sign (PDF)
+          </a>
+        </li>
+      )}
+    </ul>
   );
 }
 
