@@ -112,6 +112,8 @@ function money(number: number): string {
 
 export const slugPattern = '^[a-z0-9]+(-[a-z0-9]+)*$';
 
+export const fingerprintPattern = '^([0-9A-Fa-f]{2}:?){31}[0-9A-Fa-f]{2}$';
+
 /** Forms that a schema gives as `pattern`, in words. */
 export const patternWords: Readonly<Record<string, { readonly what: string; readonly fix: string }>> = {
   [slugPattern]: {
@@ -127,6 +129,10 @@ export const patternWords: Readonly<Record<string, { readonly what: string; read
   '^[0-9a-f]{40}$': { what: 'a commit', fix: 'write the whole id that git rev-parse prints' },
   '^(issue-[1-9][0-9]*|[0-9a-f]{40})$': { what: 'a version', fix: 'write issue-2, or the whole id of a commit' },
   '^issued/[A-Za-z0-9._-]+$': { what: 'a signed file', fix: 'signed files lie in issued/' },
+  [fingerprintPattern]: {
+    what: 'a fingerprint',
+    fix: 'write the SHA-256 fingerprint that bookmatch sign prints: 64 digits from 0 to 9 and a to f',
+  },
   '^[A-Z]{3}$': { what: 'a currency', fix: 'write three capital letters, such as USD' },
   '^[A-Za-z0-9]+([.-][A-Za-z0-9]+)*$': { what: 'a mark', fix: 'use letters and digits, such as D01' },
 };

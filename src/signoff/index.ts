@@ -1,6 +1,7 @@
 /** What was agreed, and the proof of it. In: a Book, or the bytes of a PDF and of a certificate. Out: digests, a signed PDF, a
  *  report on a signed PDF. Absent: the disk, git, issues and change orders. */
 export * from './digest/index.js';
+export * from './match/index.js';
 export { carriesBook } from './pdf/index.js';
 export type { PdfFacts } from './pdf/index.js';
 export { changeOrderRecord } from './change-order-record.js';

@@ -12,12 +12,14 @@ export interface Cover {
   readonly place: string;
   readonly day: string;
   readonly standing: string;
+  /** Short digest of an issued copy; empty for any other. */
+  readonly digest: string;
   readonly people: readonly { readonly role: string; readonly name: string; readonly contact: string }[];
   readonly drawing: PrintDrawing | null;
   readonly body: readonly Block[];
 }
 
-export function makeCover(look: LookUp, standing: string): Cover {
+export function makeCover(look: LookUp, standing: string, digest: string): Cover {
   const { house, on, rooms } = look.book;
   const room = greatestRoom(rooms);
   return {
@@ -26,6 +28,7 @@ export function makeCover(look: LookUp, standing: string): Cover {
     place: house.place,
     day: printDay(on),
     standing,
+    digest,
     people: house.people.map(({ role, name, contact }) => ({ role: capitalise(role), name, contact: contact ?? '' })),
     drawing: room ? coverDrawing(room, look) : null,
     body: readProse(house.body),

@@ -84,7 +84,7 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   return {
     document: documentFacts(book, { title: `${house.name}: selections and specification book`, standing, on }),
     foot: { house: shorten(house.name, 26), job: shorten(house.number, 12), standing, digest, day: printDay(on) },
-    cover: makeCover(look, standing),
+    cover: makeCover(look, standing, stamp ? digest : ''),
     reading: makeReading(look),
     register: register(look),
     rooms: book.rooms.map((room) => roomSheet(room, look, shortDigest(digests[room.slug] ?? ''))),

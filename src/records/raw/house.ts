@@ -169,6 +169,19 @@ export interface RawHouse {
     why: string;
   }[];
   /**
+   * Certificates that owner and builder sign with, so that `verify` knows them.
+   */
+  signers?: {
+    /**
+     * For whom it signs.
+     */
+    role: 'owner' | 'builder';
+    /**
+     * SHA-256 of the certificate, as `sign` prints it: 64 hexadecimal digits, with or without colons.
+     */
+    fingerprint: string;
+  }[];
+  /**
    * A note the builder keeps: printed in no handout.
    */
   private?: string;

@@ -13,4 +13,5 @@ export { Allowance, Malformed, TooMuchWork } from './malformed.js';
 export { ObjectParser } from './object-parser.js';
 export { lastStart, openPdf } from './pdf-file.js';
 export type { PdfFile, Revision } from './pdf-file.js';
+export { pageTexts } from './page-text.js';
 export { pagesOf } from './pages.js';

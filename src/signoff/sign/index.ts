@@ -2,5 +2,6 @@
  *  Absent: the disk, the clock, any log. */
 export { openCertificate } from './open-certificate.js';
 export type { CertificateFacts, CertificateRefusal, Opened } from './open-certificate.js';
-export { signPdf } from './sign-pdf.js';
-export type { Signed, SignRefusal, SignRequest } from './sign-pdf.js';
+export { printInstant } from './place-signature.js';
+export { findSignable, signPdf } from './sign-pdf.js';
+export type { Signable, Signed, SignRefusal, SignRequest } from './sign-pdf.js';

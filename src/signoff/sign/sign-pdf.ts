@@ -74,6 +74,30 @@ export async function signPdf(pdf: Uint8Array, request: SignRequest): Promise<Si
   }
 }
 
+/** What is left to sign and to fill in. */
+export interface Signable {
+  readonly ok: true;
+  /** Names of the empty signature fields, and of the empty text fields. */
+  readonly toSign: readonly string[];
+  readonly toFill: readonly string[];
+}
+
+/** What of a PDF is left to sign, or why it cannot be signed; asks for no certificate. With `field`, only when that one can. */
+export async function findSignable(
+  pdf: Uint8Array,
+  field?: string,
+  isOurs: (facts: PdfFacts) => boolean = carriesBook,
+): Promise<Signable | Refused> {
+  const ready = await openToSign(pdf, isOurs);
+  if ('code' in ready) return ready;
+  const fields = formFields(ready.revision);
+  const target = chooseField(fields, field);
+  if (target && 'code' in target) return target;
+  const empty = (wanted: FormField['type']): readonly string[] =>
+    fields.flatMap((one) => (one.type === wanted && !isFilled(ready.revision, one) ? [one.name] : []));
+  return { ok: true, toSign: empty('signature'), toFill: empty('text') };
+}
+
 interface Prepared {
   readonly pdf: Uint8Array;
   readonly field: string;

@@ -6,6 +6,8 @@ export interface PdfReport {
   readonly verdict: 'whole' | 'altered' | 'unproven' | 'unsigned' | 'unreadable';
   /** In the order in which they were made. */
   readonly signatures: readonly SignatureReport[];
+  /** Names of the signature fields that nobody has signed, in the newest state of the PDF. */
+  readonly toSign: readonly string[];
   /** Why the verdict is not `whole`, the gravest first, in words. */
   readonly problems: readonly string[];
   /** Files that the PDF carries. */

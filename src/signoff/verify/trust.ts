@@ -63,6 +63,11 @@ function derOf(certificate: Certificate): Buffer {
   return Buffer.from(certificate.toSchema(false).toBER());
 }
 
+/** Is there a certificate in it, as PEM text or DER bytes? */
+export function holdsCertificate(root: string | Uint8Array): boolean {
+  return readCertificates([root]).length > 0;
+}
+
 /** Certificates from PEM text or DER bytes; what is none is passed over. */
 export function readCertificates(roots: readonly (string | Uint8Array)[]): readonly Certificate[] {
   return roots.flatMap((root) => {

@@ -44,7 +44,7 @@ async function report(file: PdfFile, { roots = [] }: VerifyOptions): Promise<Pdf
   checked.sort((a, b) => (a.range?.end ?? Infinity) - (b.range?.end ?? Infinity));
   const steps = stepsOf(file, checked);
   const signatures = checked.map((one) => finish(one, steps));
-  const carried = carriedFiles(file);
+  const carried = { toSign: emptyFields(file), ...carriedFiles(file) };
   if (signatures.length === 0) {
     return holdsSignature(file.bytes)
       ? { ...failed('altered', 'the signature that it holds is no longer part of it'), ...carried }
@@ -106,6 +106,11 @@ function finish({ range, report: one }: CheckedSignature, steps: readonly Step[]
   return { ...one, after, problems, state: alterations.length > 0 ? 'altered' : one.state };
 }
 
+function emptyFields({ revisions: [newest] }: PdfFile): readonly string[] {
+  if (!newest) return [];
+  return formFields(newest).flatMap(({ name, type, value }) => (type === 'signature' && !value ? [name] : []));
+}
+
 function carriedFiles(file: PdfFile): Pick<PdfReport, 'attachments' | 'book'> {
   const [newest] = file.revisions;
   const files = newest ? attachmentsOf(file, newest).map(({ name, bytes }) => ({ name, bytes: bytes() })) : [];
@@ -122,5 +127,5 @@ function holdsSignature(bytes: Uint8Array): boolean {
 }
 
 function failed(verdict: PdfReport['verdict'], problem: string): PdfReport {
-  return { verdict, signatures: [], problems: [problem], attachments: [] };
+  return { verdict, signatures: [], toSign: [], problems: [problem], attachments: [] };
 }
