@@ -1,10 +1,14 @@
 #!/usr/bin/env node
 import process from 'node:process';
+import { askSecret } from './ask-secret.js';
 import { run } from './main.js';
 
 process.exitCode = await run(process.argv.slice(2), {
   out: (text) => process.stdout.write(text),
   error: (text) => process.stderr.write(text),
   today: () => new Date().toLocaleDateString('sv-SE'),
+  now: () => new Date(),
+  environment: (name) => process.env[name],
+  askSecret,
   color: process.stderr.isTTY && process.env['NO_COLOR'] === undefined,
 });

@@ -1,9 +1,15 @@
-/** Where a command writes, and what day it is: given from outside so that commands can be tested. */
+/** Where a command writes, what time it is, and what it may ask for: given from outside so that commands can be tested. */
 export interface Console {
   out(text: string): void;
   error(text: string): void;
   /** Today as YYYY-MM-DD. */
   today(): string;
+  /** This moment, by the clock of the machine. */
+  now(): Date;
+  /** A variable of the environment. */
+  environment(name: string): string | undefined;
+  /** Asks for a word that is not shown while it is typed; undefined when there is nobody to ask or nothing was given. */
+  askSecret(question: string): Promise<string | undefined>;
   /** Does the reader of `error` understand colour? */
   readonly color: boolean;
 }

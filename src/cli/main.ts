@@ -3,15 +3,17 @@ import { build } from './build.js';
 import { calendar } from './calendar.js';
 import { check } from './check.js';
 import { issue } from './issue.js';
+import { sign } from './sign.js';
 import { takeoff } from './takeoff.js';
 import { compare } from './compare.js';
+import { verify } from './verify.js';
 import type { Console } from './console.js';
 import { UsageError } from './usage-error.js';
 
 /** Every command, in the order of `--help`. */
-const commands = [check, build, takeoff, calendar, compare, issue];
+const commands = [check, build, takeoff, calendar, compare, issue, sign, verify];
 
-/** Runs one command line and answers its exit code: 0 fine, 1 the records have errors, 2 wrong usage. */
+/** Runs one command line and answers its exit code: 0 fine, 1 the records have errors or something else does not hold, 2 wrong usage. */
 export async function run(argv: readonly string[], console: Console): Promise<number> {
   let code = 0;
   const program = new Command('bookmatch')

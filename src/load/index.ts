@@ -3,3 +3,5 @@ export * from './load-comparison.js';
 export * from './load-house.js';
 export * from './check-change-orders.js';
 export { issuedPath, readSnapshot } from './read-snapshot.js';
+export * from './load-signing.js';
+export * from './verify-signed.js';

@@ -26,16 +26,16 @@ export function printProblems(problems: readonly Problem[], { color = false, out
 }
 
 function printProblem(problem: Problem, paint: Paint): string {
-  const place = `${clean(problem.file)}:${problem.at.line}:${problem.at.column}`;
+  const place = `${printable(problem.file)}:${problem.at.line}:${problem.at.column}`;
   const warning = problem.severity === 'warning';
   const code = warning ? paint.yellow(problem.code) : paint.red(problem.code);
-  const head = `${paint.bold(place)}  ${code}  ${warning ? 'warning: ' : ''}${clean(problem.message)}`;
+  const head = `${paint.bold(place)}  ${code}  ${warning ? 'warning: ' : ''}${printable(problem.message)}`;
   if (problem.excerpt === undefined) {
-    return problem.fix === undefined ? head : `${head}\n      ${paint.dim('|')} ${clean(problem.fix)}`;
+    return problem.fix === undefined ? head : `${head}\n      ${paint.dim('|')} ${printable(problem.fix)}`;
   }
   const { shown, caret } = crop(problem.excerpt, problem.at.column);
   const number = problem.at.line.toString().padStart(5);
-  const fix = problem.fix === undefined ? '' : ` ${clean(problem.fix)}`;
+  const fix = problem.fix === undefined ? '' : ` ${printable(problem.fix)}`;
   const bar = paint.dim('|');
   return `${head}\n${paint.dim(number)} ${bar} ${shown}\n      ${bar} ${' '.repeat(caret)}${paint.cyan(`^${fix}`)}`;
 }
@@ -47,13 +47,13 @@ function crop(line: string, column: number): { shown: string; caret: number } {
   const end = line.length > at + after + 3 ? at + after : line.length;
   const lead = start > 0 ? '…' : '';
   return {
-    shown: clean(`${lead}${line.slice(start, end)}${end < line.length ? '…' : ''}`).trimEnd(),
+    shown: printable(`${lead}${line.slice(start, end)}${end < line.length ? '…' : ''}`).trimEnd(),
     caret: lead.length + at - start,
   };
 }
 
 /** Control characters would move the cursor or ring the bell; each becomes one plain sign so that columns stay. */
-function clean(text: string): string {
+export function printable(text: string): string {
   return text.replace(/\t/gu, ' ').replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069]/gu, '�');
 }
 

@@ -4,6 +4,7 @@ import { dirname, join } from 'node:path';
 import process from 'node:process';
 import { afterAll, describe, expect, test } from 'vitest';
 import { run } from '../../src/cli/main.js';
+import { makeConsole } from '../cli/make-console.js';
 
 /** Each page in this folder is a trade example: what is changed in the small house, a command, and what it prints.
  *  `RECORD=1 npx vitest run test/cases` writes what is printed now into the pages; read the difference before keeping it. */
@@ -51,12 +52,10 @@ async function runCase({ files, commands }: Case): Promise<string[]> {
   const outputs: string[] = [];
   for (const { line } of commands) {
     let printed = '';
-    const console = {
+    const console = makeConsole({
       out: (text: string) => void (printed += text),
       error: (text: string) => void (printed += text),
-      today: () => '2026-04-20',
-      color: false,
-    };
+    });
     const [, ...words] = line.split(' ');
     const code = await run([...words, '--house', house], console);
     outputs.push(`${printed.replaceAll(house, 'HOUSE').replace(/\n*$/, '\n')}exit ${code}\n`);

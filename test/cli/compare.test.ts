@@ -15,6 +15,7 @@ import { join } from 'node:path';
 import process from 'node:process';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { run } from '../../src/cli/main.js';
+import { makeConsole } from './make-console.js';
 import type { Comparison } from '../../src/compare/index.js';
 
 const scratch = mkdtempSync(join(tmpdir(), 'bookmatch-compare-'));
@@ -40,12 +41,10 @@ function edit(path: string, ...pairs: readonly (readonly [string, string])[]): v
 
 async function command(...words: string[]): Promise<{ code: number; out: string; error: string }> {
   let [out, error] = ['', ''];
-  const console = {
+  const console = makeConsole({
     out: (text: string) => void (out += text),
     error: (text: string) => void (error += text),
-    today: () => '2026-04-20',
-    color: false,
-  };
+  });
   const code = await run(['compare', ...words], console);
   return { code, out, error };
 }

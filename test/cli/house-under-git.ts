@@ -3,6 +3,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { run } from '../../src/cli/main.js';
+import { makeConsole } from './make-console.js';
 
 /** The small house in a git folder of its own, with commands run on it. */
 export class HouseUnderGit {
@@ -48,12 +49,11 @@ export class HouseUnderGit {
     const printed = { out: '', error: '' };
     const code = await run(
       [...(line.match(/"[^"]*"|\S+/g) ?? []).map((word) => word.replaceAll('"', '')), '--house', this.dir, '--on', on],
-      {
+      makeConsole({
         out: (text) => void (printed.out += text),
         error: (text) => void (printed.error += text),
         today: () => on,
-        color: false,
-      },
+      }),
     );
     const plain = (text: string): string => text.replaceAll(this.dir, 'HOUSE');
     return { code, out: plain(printed.out), error: plain(printed.error) };

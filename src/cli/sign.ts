@@ -1,0 +1,138 @@
+import { existsSync } from 'node:fs';
+import { basename, dirname, extname, join } from 'node:path';
+import { Command, Option } from 'commander';
+import { printDay } from '../calendar/index.js';
+import { printable } from '../problem/index.js';
+import { findSignable, openCertificate, printInstant, signatureField, signerRoles, signPdf } from '../signoff/index.js';
+import type { CertificateFacts, SignerRole } from '../signoff/index.js';
+import { writeAtomically } from '../store/index.js';
+import type { Console } from './console.js';
+import { passphraseVariable, readPassphrase } from './passphrase.js';
+import { printFingerprint } from './print-fingerprint.js';
+import { readNamed } from './read-named.js';
+import { UsageError } from './usage-error.js';
+
+interface SignOptions {
+  readonly certificate: string;
+  readonly as?: SignerRole;
+  readonly name?: string;
+  readonly reason?: string;
+  readonly out?: string;
+  readonly passphraseFile?: string;
+  readonly passphrase?: unknown;
+}
+
+/** Letters that the printed book's fields for a name hold. */
+const longestName = 80;
+
+const help = `
+The passphrase of the certificate is asked for and not shown; or give it by --passphrase-file, or in the environment as
+${passphraseVariable}. The signed PDF is a new file beside the old one, which stays as it is. Name and date are filled in where
+they are empty. Two people sign one after the other: the second signs the file that the first one made.
+
+  bookmatch sign issued/002.pdf --certificate owner.p12 --as owner
+  bookmatch sign issued/002-signed-owner.pdf --certificate builder.p12 --as builder
+  bookmatch verify issued/002-signed-owner-builder.pdf --house .
+`;
+
+/** `bookmatch sign`: a signature in the owner's or the builder's field of a printed book. */
+export function sign(console: Console, done: (code: number) => void): Command {
+  return (
+    new Command('sign')
+      .description("sign a printed book with a certificate, in the owner's or the builder's field")
+      .argument('<file>', 'the PDF to sign')
+      .requiredOption('--certificate <file>', 'the certificate with its key, as PKCS#12: a .p12 or .pfx file')
+      .addOption(
+        new Option('--as <role>', 'who signs (default: the one who has not signed yet, when there is one)').choices(
+          signerRoles,
+        ),
+      )
+      .option('--name <name>', 'the name to put in the field (default: the name in the certificate)')
+      .option('--reason <words>', 'what the signature says (default: Agreed as owner, or as builder)')
+      .option('--out <file>', 'where to write (default: beside FILE, as FILE-signed-owner.pdf)')
+      .option('--passphrase-file <file>', 'a file that holds the passphrase, on one line')
+      // Named only so that it is refused without being repeated in a message.
+      .addOption(new Option('--passphrase [word]').hideHelp())
+      .addHelpText('after', help)
+      .action(async (file: string, options: SignOptions) => {
+        checkOptions(options);
+        const pdf = await readNamed(file, 'the PDF');
+        const p12 = await readNamed(options.certificate, 'the certificate');
+        const refuse = (message: string): void => {
+          console.error(`${printable(message)}. Nothing was written.\n`);
+          done(1);
+        };
+        const signable = await findSignable(pdf, options.as && signatureField(options.as));
+        if (!signable.ok) return refuse(`${file}: ${signable.message}`);
+        const role = options.as ?? chooseRole(signable.toSign);
+        const out = options.out ?? besideAs(file, role);
+        if (existsSync(out)) throw new UsageError(`${out} is there already: name another file with --out`);
+        const passphrase = await readPassphrase(
+          options.passphraseFile,
+          `Passphrase of ${options.certificate}: `,
+          console,
+        );
+        const opened = openCertificate(p12, passphrase);
+        if (!opened.ok) return refuse(`${options.certificate}: ${opened.message}`);
+        const name = options.name ?? opened.certificate.facts.name;
+        const reason = options.reason ?? `Agreed as ${role}`;
+        const entries = { [`${role}-name`]: shortened(name), [`${role}-date`]: printDay(console.today()) };
+        const fill = Object.fromEntries(Object.entries(entries).filter(([field]) => signable.toFill.includes(field)));
+        const at = console.now();
+        const signed = await signPdf(pdf, { p12, passphrase, name, reason, at, fill, field: signatureField(role) });
+        if (!signed.ok) return refuse(signed.message);
+        await writeAtomically(out, signed.pdf);
+        console.out(`${out}  signed as ${role} by ${printable(name)}, ${printInstant(at)}\n`);
+        console.out(describeCertificate(signed.certificate, role));
+        done(0);
+      })
+  );
+}
+
+function checkOptions({ passphrase, name, reason }: SignOptions): void {
+  if (passphrase !== undefined) {
+    throw new UsageError(
+      `a passphrase on the command line can be read by others: type it when asked, or use --passphrase-file FILE or the ` +
+        `variable ${passphraseVariable}`,
+    );
+  }
+  for (const [option, text] of Object.entries({ name, reason })) {
+    if (text?.trim() === '') throw new UsageError(`--${option} is empty`);
+  }
+  if (name !== undefined && [...name].length > longestName) {
+    throw new UsageError(`--name has ${[...name].length} letters; the field holds ${longestName}`);
+  }
+}
+
+/** The one who has not signed yet. */
+function chooseRole(toSign: readonly string[]): SignerRole {
+  const roles = signerRoles.filter((role) => toSign.includes(signatureField(role)));
+  const [role] = roles;
+  if (role && roles.length === 1) return role;
+  throw new UsageError(
+    role ? `say who signs: --as ${roles.join(' or --as ')}` : 'nothing is left to sign: owner and builder have signed',
+  );
+}
+
+/** `book.pdf` → `book-signed-owner.pdf` → `book-signed-owner-builder.pdf`. */
+function besideAs(file: string, role: SignerRole): string {
+  const stem = basename(file, extname(file));
+  const isSigned = signerRoles.some((one) => stem.endsWith(`-signed-${one}`));
+  return join(dirname(file), `${stem}${isSigned ? '' : '-signed'}-${role}.pdf`);
+}
+
+function shortened(name: string): string {
+  return [...name].slice(0, longestName).join('');
+}
+
+function describeCertificate(
+  { name, issuer, selfSigned, to, fingerprint }: CertificateFacts,
+  role: SignerRole,
+): string {
+  const by = selfSigned ? 'by itself' : `by ${printable(issuer)}`;
+  return (
+    `certificate of ${printable(name)}, issued ${by}, valid until ${printInstant(to)}\n` +
+    `So that verify knows it, content/house.md can name it under signers:\n` +
+    `  - { role: ${role}, fingerprint: "${printFingerprint(fingerprint)}" }\n`
+  );
+}

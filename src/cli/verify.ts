@@ -1,0 +1,62 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { Command } from 'commander';
+import { verifySigned } from '../load/index.js';
+import { holdsCertificate } from '../signoff/index.js';
+import type { Console } from './console.js';
+import { checkHouseDir } from './house-options.js';
+import { readNamed } from './read-named.js';
+import { UsageError } from './usage-error.js';
+import { printVerification, verificationJson } from './verification-text.js';
+
+interface VerifyCommandOptions {
+  readonly house?: string;
+  readonly trust?: readonly string[];
+  readonly json?: boolean;
+}
+
+const help = `
+Exit code 0 only when all holds: nothing was altered after the first signature; each certificate was valid when it signed,
+and the house's record (signers: in content/house.md) or --trust vouches for it; the attached data, the digest printed on
+every page and, where issued/ has it, the issued PDF are those of an issue of the house; and whoever the issue's record says
+has signed is in the file. The time of a signature is by the signer's own clock. Nothing is asked over the network, so a
+certificate that was revoked is not seen.
+`;
+
+/** `bookmatch verify`: what a signed book proves. */
+export function verify(console: Console, done: (code: number) => void): Command {
+  return new Command('verify')
+    .description('say whether a signed book is whole, who signed it and when, and whether it is an issue of the house')
+    .argument('<file>', 'the signed PDF')
+    .option('--house <dir>', 'the house folder to compare with (default: the current one, when it holds a house)')
+    .option(
+      '--trust <file>',
+      'a certificate that vouches for signers, as PEM or DER; may be given again',
+      (text: string, all: readonly string[] = []) => [...all, text],
+    )
+    .option('--json', 'print as JSON')
+    .addHelpText('after', help)
+    .action(async (file: string, options: VerifyCommandOptions) => {
+      const houseDir = houseOf(options.house);
+      const roots = await Promise.all((options.trust ?? []).map(readRoot));
+      const pdf = await readNamed(file, 'the PDF');
+      const verification = await verifySigned(pdf, { roots, ...(houseDir !== undefined && { houseDir }) });
+      if (options.json) console.out(`${JSON.stringify(verificationJson(verification), null, 2)}\n`);
+      else console.out(printVerification(file, verification));
+      done(verification.holds ? 0 : 1);
+    });
+}
+
+function houseOf(named: string | undefined): string | undefined {
+  const dir = checkHouseDir(named ?? '.');
+  if (existsSync(join(dir, 'content', 'house.md'))) return dir;
+  if (named !== undefined) throw new UsageError(`there is no content/house.md in ${named}`);
+  return undefined;
+}
+
+async function readRoot(path: string): Promise<string | Uint8Array> {
+  const bytes = await readNamed(path, 'the certificate');
+  const root = bytes.includes('-----BEGIN') ? bytes.toString('latin1') : bytes;
+  if (!holdsCertificate(root)) throw new UsageError(`the certificate ${path}: there is none in it, as PEM or DER`);
+  return root;
+}

@@ -1,0 +1,14 @@
+import type { Console } from '../../src/cli/console.js';
+
+/** A console for a test: at the small house's usual day unless told, with an empty environment and nobody to ask. */
+export function makeConsole(given: Pick<Console, 'out' | 'error'> & Partial<Console>): Console {
+  const now = given.now ?? (() => new Date(`${given.today?.() ?? '2026-04-20'}T15:00:00Z`));
+  return {
+    today: () => now().toISOString().slice(0, 10),
+    environment: () => undefined,
+    askSecret: () => Promise.resolve(undefined),
+    color: false,
+    ...given,
+    now,
+  };
+}
