@@ -43,7 +43,7 @@ export function makeBook(
   const decider = makeDecider(records, dated.value, on);
   const selections = drafts.map(({ draft, item }) => makeSelection(draft, item, house, decider));
   const byRoom = groupBy(selections, (selection) => selection.room);
-  const found = findCautions(seeHouse(records, measures, selections, dated.value, on));
+  const found = findCautions(seeHouse(records, measures, selections, dated.value));
   const days = new Map(selections.map(({ id, chosenOn }) => [id, chosenOn]));
   const accepted = acceptCautions(found, records.house, (id) => days.get(id));
   const book: Book = {

@@ -1,7 +1,6 @@
 import type { DatedMilestone } from '../calendar/index.js';
 import { viewHouse, viewRoom } from '../caution/index.js';
 import type { HouseView, SelectionView } from '../caution/index.js';
-import type { IsoDate } from '../units/index.js';
 import type { Category, Option, Records, RoomMeasure } from '../model/index.js';
 import type { BookSelection } from './book.js';
 import { optionId } from './draft.js';
@@ -13,13 +12,11 @@ export function seeHouse(
   measures: ReadonlyMap<string, RoomMeasure>,
   selections: readonly BookSelection[],
   milestones: readonly DatedMilestone[],
-  on: IsoDate,
 ): HouseView {
   const byCategory = new Map(categories.map((category) => [category.slug, category]));
   const byOption = new Map(options.map((option) => [optionId(option.category, option.slug), option]));
   const byRoom = groupBy(selections, ({ room }) => room);
   return viewHouse({
-    on,
     climateZone: house.climateZone,
     levels: house.levels.map(({ id }) => id),
     categories,

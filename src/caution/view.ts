@@ -1,9 +1,9 @@
 import type { Category, Option, RoomMeasure, RoomUse } from '../model/index.js';
 import type { IsoDate } from '../units/index.js';
 
-/** The house as rules see it: what is measured, what is selected there, and on which days the work moves on. */
+/** The house as rules see it: what is measured, what is selected there, and on which days the work moves on. The day of the
+ *  Book is not in it: the same records give the same cautions on every day. */
 export interface HouseView {
-  readonly on: IsoDate;
   readonly climateZone: string;
   /** Ids of the levels, lowest first. */
   readonly levels: readonly string[];

@@ -2,7 +2,9 @@ import { Command, CommanderError } from 'commander';
 import { build } from './build.js';
 import { calendar } from './calendar.js';
 import { check } from './check.js';
+import { accept } from './accept.js';
 import { issue } from './issue.js';
+import { makeNew } from './new.js';
 import { sign } from './sign.js';
 import { takeoff } from './takeoff.js';
 import { compare } from './compare.js';
@@ -11,7 +13,7 @@ import type { Console } from './console.js';
 import { UsageError } from './usage-error.js';
 
 /** Every command, in the order of `--help`. */
-const commands = [check, build, takeoff, calendar, compare, issue, sign, verify];
+const commands = [makeNew(run), check, build, takeoff, calendar, compare, issue, sign, verify, accept];
 
 /** Runs one command line and answers its exit code: 0 fine, 1 the records have errors or something else does not hold, 2 wrong usage. */
 export async function run(argv: readonly string[], console: Console): Promise<number> {

@@ -4,6 +4,7 @@ export * from './digest/index.js';
 export * from './match/index.js';
 export { carriesBook } from './pdf/index.js';
 export type { PdfFacts } from './pdf/index.js';
+export { addSignatures } from './add-signatures.js';
 export { changeOrderRecord } from './change-order-record.js';
 export { issueBlockers } from './issue-blockers.js';
 export { issueRecord } from './issue-record.js';

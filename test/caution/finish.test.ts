@@ -7,15 +7,9 @@ describe('hung timber', () => {
   const timber = category(['structural'], { slug: 'timber', layer: 'framing' });
   const blocking: Partial<Option> = { needs: [{ what: 'Blocking', by: 'framing', before: 'drywall' }] };
   const milestones = new Map([['drywall', { name: 'Drywall hung', date: '2026-04-20' }]]);
-  const hung = (
-    attributes: Record<string, boolean>,
-    more: Partial<Option>,
-    of: Partial<SelectionView> = {},
-    on = '2026-04-20',
-  ) =>
+  const hung = (attributes: Record<string, boolean>, more: Partial<Option>, of: Partial<SelectionView> = {}) =>
     seenBy('hung-timber', room({ selections: [selection(['beams'], timber, option(attributes, more), of)] }), {
       milestones,
-      on,
     });
 
   test('that needs nothing has no backing; what carries is framing itself', () => {
@@ -31,15 +25,6 @@ describe('hung timber', () => {
     ['2026-04-21', 1],
   ])('chosen on %s for backing that is in by 20 April: %i', (chosenOn, count) => {
     expect(hung({ structural: false }, blocking, { chosenOn })).toHaveLength(count);
-  });
-
-  test.each([
-    ['2026-04-19', 0],
-    ['2026-04-20', 0],
-    ['2026-04-21', 1],
-  ])('still open on %s: %i', (on, count) => {
-    const beam = option({ structural: false }, blocking);
-    expect(hung({ structural: false }, blocking, { state: 'open', options: [beam] }, on)).toHaveLength(count);
   });
 
   test('says what it weighs', () => {

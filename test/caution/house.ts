@@ -153,7 +153,6 @@ export function room(
 export function house(rooms: readonly RoomView[], more: Partial<Omit<HouseView, 'bySlug' | 'rooms'>> = {}): HouseView {
   const categories = [...new Set(rooms.flatMap(({ selections }) => selections.map((one) => one.category)))];
   return viewHouse({
-    on: '2026-04-20',
     climateZone: '6B',
     levels: ['main'],
     categories,

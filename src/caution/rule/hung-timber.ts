@@ -39,20 +39,19 @@ export const hungTimber: Rule = {
     ),
 };
 
-/** Timber that carries is framing itself; what hangs needs something recorded by somebody before some day. */
-function backingWords({ milestones, on }: HouseView, selection: SelectionView, option: Option): readonly string[] {
+/** Timber that carries is framing itself; what hangs needs something recorded by somebody before some day. That a choice
+ *  is still open too late is told by the calendar. */
+function backingWords({ milestones }: HouseView, selection: SelectionView, option: Option): readonly string[] {
   const structural = yesFact(option, 'structural');
   const name = optionWords(selection, option);
   if (structural === undefined) return [`${name}: whether it carries load is not recorded.`];
   if (structural) return [];
   if (option.needs.length === 0) return [`${name} is hung, and no backing is recorded among its needs.`];
-  const chosen = selection.state === 'open' ? on : selection.chosenOn;
+  const { chosenOn } = selection;
   return option.needs.flatMap(({ what, before }) => {
     const milestone = milestones.get(before);
-    if (!milestone || chosen === undefined || chosen <= milestone.date) return [];
-    const when = selection.state === 'open' ? 'still open' : `chosen on ${printDay(chosen)}`;
-    return [
-      `${name}: ${what.toLowerCase()} had to be in before ${milestone.name}, ${printDay(milestone.date)}; it was ${when}.`,
-    ];
+    if (!milestone || chosenOn === undefined || chosenOn <= milestone.date) return [];
+    const due = `${what.toLowerCase()} had to be in before ${milestone.name}, ${printDay(milestone.date)}`;
+    return [`${name}: ${due}; it was chosen on ${printDay(chosenOn)}.`];
   });
 }

@@ -2,10 +2,11 @@ import type { VNode } from 'preact';
 import type { BookSelection } from '../../book/index.js';
 import { cautionWords, sourceText, stateWords } from '../../caution/index.js';
 import type { Caution } from '../../caution/index.js';
-import { cautionAnchor } from '../paths.js';
+import { cautionAnchor, cautionPath } from '../paths.js';
 import { useView } from '../sheet-context.js';
 import { Facts } from './facts.js';
 import { Day } from './figures.js';
+import { PageLink } from './link.js';
 import { joinWords } from './words.js';
 
 /** One caution in full, at its place: what was seen, what the source says, whom to ask, and who accepts it. */
@@ -49,7 +50,8 @@ export function CautionState({ caution }: { caution: Caution }): VNode {
   );
 }
 
-/** The cautions that speak of a choice, one line each, with the way to the whole of it on the same page. */
+/** The cautions that speak of a choice, one line each, with the way to the whole of it; it may be on the
+ *  page of the room beside. */
 export function CautionLines({ selection }: { selection: BookSelection }): VNode | null {
   const cautions = useView().cautionsOf(selection.id);
   if (cautions.length === 0) return null;
@@ -59,7 +61,7 @@ export function CautionLines({ selection }: { selection: BookSelection }): VNode
         <li>
           <CautionShape accepted={caution.accepted !== undefined} />
           <span>
-            <a href={`#${cautionAnchor(caution)}`}>{caution.title}</a>
+            <PageLink to={cautionPath(caution)}>{caution.title}</PageLink>
             {caution.accepted ? `, ${stateWords(caution).toLowerCase()}` : ''}: {caution.seen}
           </span>
         </li>

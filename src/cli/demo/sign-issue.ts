@@ -1,0 +1,43 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { writeAtomically } from '../../store/index.js';
+import type { IsoDate } from '../../units/index.js';
+import { throwAwayCertificate } from './throw-away-certificate.js';
+
+/** Of the demo's throw-away certificates: no secret. */
+export const demoPassphrase = 'larch';
+
+const parties = [
+  { role: 'owner', name: 'The owners' },
+  { role: 'builder', name: 'Project manager' },
+] as const;
+
+/** Makes a throw-away certificate for each party, lets the house's record vouch for it, and has both sign an issue one after
+ *  the other; `run` runs a command, `commit` commits what changed. */
+export async function signIssue(
+  { issue, on }: { readonly issue: number; readonly on: IsoDate },
+  dir: string,
+  run: (argv: readonly string[]) => Promise<void>,
+  commit: (message: string) => Promise<void>,
+): Promise<void> {
+  const signers: string[] = [];
+  for (const { role, name } of parties) {
+    const { p12, fingerprint } = throwAwayCertificate(name, on, demoPassphrase);
+    await writeAtomically(join(dir, `${role}.p12`), p12);
+    signers.push(`  - { role: ${role}, fingerprint: "${fingerprint}" }\n`);
+  }
+  const house = join(dir, 'content', 'house.md');
+  const text = await readFile(house, 'utf8');
+  await writeAtomically(
+    house,
+    text.replace(/^contract:\n/mu, () => `signers:\n${signers.join('')}contract:\n`),
+  );
+  await commit('The certificates that owners and builder sign with');
+  let file = join(dir, 'issued', `${String(issue).padStart(3, '0')}.pdf`);
+  for (const { role } of parties) {
+    const signed = file.replace(/\.pdf$/u, role === 'owner' ? '-signed-owner.pdf' : '-builder.pdf');
+    await run(['sign', file, '--certificate', join(dir, `${role}.p12`), '--as', role, '--out', signed]);
+    file = signed;
+  }
+  await run(['accept', file, '--house', dir]);
+}
