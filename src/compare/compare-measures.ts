@@ -82,7 +82,7 @@ function lengths(what: string, from: Length | undefined, to: Length | undefined)
   const difference = ((to ?? 0) - (from ?? 0)) as Length;
   // A room that is there on one side only has no height to compare.
   if (difference === 0 || from === undefined || to === undefined) return [];
-  return [{ what, unit: 'length', ...(from !== undefined && { from }), ...(to !== undefined && { to }), difference }];
+  return [{ what, unit: 'length', from, to, difference }];
 }
 
 interface PartText {
