@@ -133,7 +133,6 @@ export const patternWords: Readonly<Record<string, { readonly what: string; read
     what: 'a fingerprint',
     fix: 'write the SHA-256 fingerprint that bookmatch sign prints: 64 digits from 0 to 9 and a to f',
   },
-  '^[A-Z]{3}$': { what: 'a currency', fix: 'write three capital letters, such as USD' },
   '^[A-Za-z0-9]+([.-][A-Za-z0-9]+)*$': { what: 'a mark', fix: 'use letters and digits, such as D01' },
 };
 

@@ -17,5 +17,7 @@ export * from './working-days.js';
 export * from './pitch.js';
 export * from './weight.js';
 export * from './bearing.js';
+export { oneCurrency } from './currency.js';
 export { groupDigits } from './plain-text.js';
 export * from './plural.js';
+export * from './list.js';

@@ -1,3 +1,4 @@
+import { namesCurrency, oneCurrency } from './currency.js';
 import { readDecimal } from './decimal.js';
 import { groupDigits, plainText } from './plain-text.js';
 import { read, unread } from './reading.js';
@@ -18,6 +19,7 @@ export function parseMoney(text: string): Reading<Cents> {
 }
 
 function refuse(written: string, text: string): Reading<Cents> {
+  if (namesCurrency(written)) return unread(`'${text}' names a currency of its own`, oneCurrency);
   const bare = readDecimal(written);
   if (bare && bare.scale <= 2) {
     return unread(

@@ -10,7 +10,13 @@ export function parsePercent(text: string): Reading<Decimal> {
   const [, digits = '', sign = ''] = /^(-?[\d.,]+) ?(%|percent|per cent)?$/iu.exec(written) ?? [];
   const amount = readDecimal(digits);
   if (!amount) return unread(`'${text}' is not a percentage`, 'write a percentage such as 7.25 %');
-  if (sign === '') return unread(`'${text}' has no % sign`, `did you mean ${digits} %?`);
+  if (sign === '') {
+    const share = amount.amount > 0 && amount.amount <= 10 ** amount.scale && amount.scale > 0;
+    const meant = share
+      ? `${digits} % or ${printDecimal({ amount: amount.amount * 100, scale: amount.scale })} %`
+      : `${digits} %`;
+    return unread(`'${text}' has no % sign`, `did you mean ${meant}?`);
+  }
   if (amount.amount < 0) return unread(`'${text}' is less than nothing`);
   if (amount.amount > 100 * 10 ** amount.scale) return unread(`'${text}' is more than 100 %`);
   return read({ amount: amount.amount, scale: amount.scale + 2 });

@@ -1,3 +1,4 @@
+import { namesCurrency, oneCurrency } from './currency.js';
 import { printDecimal, readDecimal } from './decimal.js';
 import { groupDigits, plainText } from './plain-text.js';
 import { read, unread } from './reading.js';
@@ -15,6 +16,7 @@ export interface Rate {
 export function parseRate(text: string): Reading<Rate> {
   const written = plainText(text);
   const [, sign = '', digits = '', unitText = ''] = /^(\$?) ?(-?[\d.,]+) ?(?:\/|per\b)? ?(.*)$/u.exec(written) ?? [];
+  if (namesCurrency(written)) return unread(`'${text}' names a currency of its own`, oneCurrency);
   const rate = readDecimal(digits);
   if (!rate || rate.amount < 0)
     return unread(`'${text}' is not a rate`, 'write dollars for a unit, such as $7.40 / sq ft or $385 / each');

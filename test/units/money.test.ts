@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   decimalNumber,
+  oneCurrency,
   parseMoney,
   parsePercent,
   parseRate,
@@ -34,7 +35,10 @@ describe('money', () => {
     ['12450', `'12450' has no currency sign`, 'did you mean $12,450?'],
     ['$12,45', `'$12,45' has a comma in the wrong place`, 'did you mean $1,245?'],
     ['$7.405', `'$7.405' has parts of a cent`, 'write dollars and whole cents, such as $7.40'],
-    ['€20', `'€20' is not an amount of money`, 'write dollars such as $12,450 or $7.40'],
+    ...['€20', '£7.40', 'CAD 12', 'CAD12', '12 CAD', 'CA$12', 'US$ 12', '$12 USD', '12,50 €', '12 euros'].map(
+      (text) => [text, `'${text}' names a currency of its own`, oneCurrency] as [string, string, string],
+    ),
+    ['CAD', `'CAD' is not an amount of money`, 'write dollars such as $12,450 or $7.40'],
   ])('refuses %s', (text, why, fix) => {
     expect(parseMoney(text)).toEqual({ ok: false, why, fix });
   });
@@ -81,6 +85,8 @@ describe('rates', () => {
   it.each([
     ['$7.40', `'$7.40' does not say for what`],
     ['7.40 / sq ft', `'7.40 / sq ft' has no currency sign`],
+    ['€7.40 / sq ft', `'€7.40 / sq ft' names a currency of its own`],
+    ['CA$7.40 per each', `'CA$7.40 per each' names a currency of its own`],
     ['$7.40 / yard', `'yard' is not a unit`],
     ['$-7 / each', `'$-7 / each' is not a rate`],
   ])('refuses %s', (text, why) => {
@@ -102,6 +108,7 @@ describe('percent', () => {
 
   it('asks what 15 means', () => {
     expect(parsePercent('15')).toEqual({ ok: false, why: `'15' has no % sign`, fix: 'did you mean 15 %?' });
+    expect(parsePercent('0.8')).toEqual({ ok: false, why: `'0.8' has no % sign`, fix: 'did you mean 0.8 % or 80 %?' });
   });
 
   it.each(['-1 %', '101 %', 'ten %', ''])('refuses %s', (text) => {

@@ -21,9 +21,9 @@ export interface RawHouse {
    */
   metric?: 'none' | 'beside';
   /**
-   * Currency of the contract, as three letters such as USD.
+   * Which dollars the contract's $ means: the house has one currency.
    */
-  currency: string;
+  currency: 'USD' | 'CAD' | 'AUD' | 'NZD';
   /**
    * Climate zone that insulation is checked against, such as 6B.
    */
