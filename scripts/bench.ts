@@ -10,6 +10,7 @@ import { makeDrawable } from '../src/print/drawable.js';
 import { makeSheets } from '../src/print/sheets/index.js';
 import { typeset } from '../src/print/typeset.js';
 import { writeSite } from '../src/site/index.js';
+import { rollUp } from './roll-up.js';
 
 /** Times the demo house's way through the program. Machines differ and are noisy, so what counts are the ratios, each
  *  against a reference in the same run: bare Eleventy writing the same pages, bare Typst setting the same sheets. */
@@ -23,11 +24,22 @@ try {
   if (!book) throw new Error('the demo house has errors; run: npm run bookmatch -- check');
   const roll = await best(10, () => composeBook(loaded, day));
   report('read and measure the records, first time', cold.ms);
+  benchPricing();
   report(`compose the Book: ${book.selections.length} selections, every alternative priced, best of 10`, roll);
   await benchSite(book);
   await benchPdf(book);
 } finally {
   await rm(scratch, { recursive: true, force: true });
+}
+
+/** Pricing alone, in one run: a house, and all choices of it one after the other, as a multiple of one house each. */
+function benchPricing(): void {
+  const { records, measures } = loaded.house ?? {};
+  if (!records || !measures) return;
+  const { house, choices, count } = rollUp(records, measures, 10);
+  report('price the house and its ledger, best of 10', house);
+  const apart = house * count;
+  report(`price each of ${count} choices with the whole house`, choices, apart, 'pricing the house anew for each');
 }
 
 async function benchSite(book: Book): Promise<void> {
@@ -81,5 +93,5 @@ async function best(times: number, run: () => unknown): Promise<number> {
 function report(what: string, ms: number, reference?: number, name?: string): void {
   const ratio =
     reference === undefined ? '' : `  ${(ms / reference).toFixed(2)} × ${name} (${reference.toFixed(0)} ms)`;
-  console.log(`${ms.toFixed(0).padStart(6)} ms  ${what}${ratio}`);
+  console.log(`${ms.toFixed(ms < 10 ? 1 : 0).padStart(6)} ms  ${what}${ratio}`);
 }

@@ -17,7 +17,7 @@ import type {
 import type { Decision, DatedMilestone } from '../calendar/index.js';
 import type { Caution } from '../caution/index.js';
 import type { RoomMeasure } from '../measure/index.js';
-import type { Cost, LedgerEntry, Order, ContractStep } from '../price/index.js';
+import type { ContractStep, Cost, LedgerEntry, Lot, Order, ReasonedFigure, Reckoning } from '../price/index.js';
 import type { Scope } from '../scope/index.js';
 import type { Takeoff } from '../takeoff/index.js';
 import type { Cents, Decimal, IsoDate } from '../units/index.js';
@@ -138,6 +138,8 @@ export interface BookSelection {
   /** Change of the contract total by this choice; 0 when it is the standard or within an allowance. What others'
    *  choices move in packs that it shares is in `money.sharedPacks`. */
   readonly change: Cents;
+  /** How the change comes about, figure by figure; absent at the standard and where an allowance pays for all of it. */
+  readonly reckoning?: Reckoning;
   /** Every option that could stand here, the counted one too, in the record's order. */
   readonly alternatives: readonly Alternative[];
   readonly decision: Decision;
@@ -154,11 +156,17 @@ export interface Alternative {
   readonly isChosen: boolean;
   readonly takeoff: readonly Takeoff[];
   readonly cost: Cost;
+  /** What the whole house would buy of it then, with what other places need of the same. */
+  readonly lots: readonly Lot[];
   readonly pounds?: number;
   /** House total with it, less house total with the standard (or with the place left out when there is none). */
   readonly againstStandard: Cents;
   /** House total with it, less house total as it stands today. */
   readonly againstToday: Cents;
+  /** The contract's total with it. */
+  readonly houseTotal: Cents;
+  /** Where `againstToday` comes from; the amounts add up to it. */
+  readonly effects: readonly ReasonedFigure[];
   readonly decision: Decision;
 }
 
@@ -179,9 +187,16 @@ export interface BookMoney {
   readonly agreed: AgreedMoney;
   /** Contract sum with every choice made so far. */
   readonly today: Cents;
-  /** The same with the cheapest and the dearest of what is still open. */
+  /** The same with the cheapest, the likely and the dearest of what is still open. */
   readonly low: Cents;
+  readonly expected: Cents;
   readonly high: Cents;
+  /** How these come about, choice by choice. */
+  readonly forecast: { readonly low: Forecast; readonly expected: Forecast; readonly high: Forecast };
+  /** Sums of what choices add and take off beside the allowances. */
+  readonly upgrades: Cents;
+  readonly credits: Cents;
+  readonly net: Cents;
   /** Cost of all counted finishes. */
   readonly finishes: Cost;
   readonly byRoom: readonly Total[];
@@ -201,6 +216,16 @@ export interface AgreedMoney {
   readonly current: Cents;
   /** Today's total less the current contract sum. */
   readonly notCovered: Cents;
+}
+
+/** One way that what is open may be decided: today + every `alone` + `together` = `total`. */
+export interface Forecast {
+  readonly total: Cents;
+  /** How the options were picked. */
+  readonly why: string;
+  readonly lines: readonly { readonly selection: string; readonly option: string; readonly alone: Cents }[];
+  /** What they move only together: allowances that settle, packs that they share. */
+  readonly together: Cents;
 }
 
 export interface Total {

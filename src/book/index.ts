@@ -1,5 +1,6 @@
 export * from './book.js';
 export { makeBook } from './make-book.js';
 export { optionId } from './draft.js';
+export { priceRecords } from './price-drafts.js';
 export { lookUp } from './look-up.js';
 export type { LookUp } from './look-up.js';

@@ -1,27 +1,19 @@
 import type { Records } from '../model/index.js';
-import {
-  addCosts,
-  agreedSteps,
-  changeInWorld,
-  contractSteps,
-  makeLedger,
-  ownerPurchases,
-  worldCost,
-} from '../price/index.js';
-import type { HousePrice, Item } from '../price/index.js';
+import { addCosts, agreedSteps, contractSteps, makeLedger, ownerPurchases, worldCost } from '../price/index.js';
+import type { HousePrice, SelectionStep } from '../price/index.js';
 import type { Cents } from '../units/index.js';
 import type { AgreedMoney, BookMoney, BookSelection, Total } from './book.js';
 import { optionId } from './draft.js';
+import { forecastHouse } from './forecast.js';
 import { groupBy } from './group-by.js';
 
 export function makeMoney(records: Records, house: HousePrice, selections: readonly BookSelection[]): BookMoney {
   const { contract } = records.house;
   const ledger = makeLedger(house);
-  const { low, high } = forecast(house, selections);
+  const forecast = forecastHouse(house, selections);
   const moved = [...ledger, ...selections].reduce((total, { change }) => total + change, 0);
   const sharedPacks = (house.change - moved) as Cents;
-  const steps = contractSteps(contract.sum, ledger, describeAll(records, selections), sharedPacks);
-  const sum = (change: Cents): Cents => (contract.sum + change) as Cents;
+  const steps = contractSteps(contract, ledger, describeAll(records, selections), sharedPacks);
   return {
     tax: contract.tax,
     overageMarkup: contract.overageMarkup,
@@ -33,10 +25,15 @@ export function makeMoney(records: Records, house: HousePrice, selections: reado
     steps,
     sharedPacks,
     contractSum: contract.sum,
-    agreed: agreedMoney(records, sum(house.change)),
-    today: sum(house.change),
-    low: sum(low),
-    high: sum(high),
+    agreed: agreedMoney(records, (contract.sum + house.change) as Cents),
+    today: (contract.sum + house.change) as Cents,
+    low: forecast.low.total,
+    expected: forecast.expected.total,
+    high: forecast.high.total,
+    forecast,
+    upgrades: sumOf(selections.filter(({ change }) => change > 0)),
+    credits: sumOf(selections.filter(({ change }) => change < 0)),
+    net: sumOf(selections),
     finishes: worldCost(house.today),
     byRoom: totals(
       records.rooms.map((room) => room.slug),
@@ -70,31 +67,17 @@ function agreedMoney({ house, changes }: Records, today: Cents): AgreedMoney {
   };
 }
 
-/** The house with the cheapest and the dearest of what is still open, each computed as a whole house with its pooled
- *  orders and allowances. Cheapest and dearest are by what each choice alone does to today's total. */
-function forecast(house: HousePrice, selections: readonly BookSelection[]): { low: Cents; high: Cents } {
-  const byId = new Map(selections.map((selection) => [selection.id, selection]));
-  const pick = (direction: 1 | -1) => (item: Item) => {
-    if (item.decided) return item.chosen;
-    const alternatives = byId.get(item.selection)?.alternatives ?? [];
-    if (alternatives.length === 0) return item.standard;
-    const rank = (alternative: (typeof alternatives)[number]) =>
-      direction * (alternative.againstToday * 1e6 + alternative.cost.total / 1e6);
-    const best = alternatives.reduce((a, b) => (rank(b) < rank(a) ? b : a));
-    return optionId(item.category, best.option);
-  };
-  return { low: changeInWorld(house, pick(1)).change, high: changeInWorld(house, pick(-1)).change };
-}
-
-function describeAll(
-  records: Records,
-  selections: readonly BookSelection[],
-): { id: string; words: string; change: Cents }[] {
+function describeAll(records: Records, selections: readonly BookSelection[]): SelectionStep[] {
   const rooms = new Map(records.rooms.map((room) => [room.slug, `${room.number} ${room.name}`]));
   const options = new Map(records.options.map((option) => [optionId(option.category, option.slug), option.name]));
-  return selections.map(({ id, room, category, counted, placeText, change }) => {
+  return selections.map(({ id, room, category, counted, placeText, change, reckoning }) => {
     const option = counted === undefined ? undefined : options.get(optionId(category, counted));
-    return { id, words: `${rooms.get(room) ?? room}, ${placeText}: ${option ?? 'none'}`, change };
+    return {
+      id,
+      words: `${rooms.get(room) ?? room}, ${placeText}: ${option ?? 'none'}`,
+      change,
+      why: reckoning?.why ?? '',
+    };
   });
 }
 
@@ -109,7 +92,11 @@ function totals(
     return {
       of,
       cost: addCosts(group.map((selection) => selection.cost)),
-      change: group.reduce((sum, selection) => sum + selection.change, 0) as Cents,
+      change: sumOf(group),
     };
   });
+}
+
+function sumOf(selections: readonly BookSelection[]): Cents {
+  return selections.reduce((sum, { change }) => sum + change, 0) as Cents;
 }

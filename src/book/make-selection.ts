@@ -1,38 +1,26 @@
-import type { Decision } from '../calendar/index.js';
-import type { Category, Option } from '../model/index.js';
-import { countedOption, noCost, selectionEffect } from '../price/index.js';
+import type { Option } from '../model/index.js';
+import { countedOption, noCost } from '../price/index.js';
 import type { HousePrice, Item } from '../price/index.js';
 import { layPlaces } from '../takeoff/index.js';
 import type { Takeoff } from '../takeoff/index.js';
 import type { Cents } from '../units/index.js';
-import type { Alternative, BookSelection, SelectionState } from './book.js';
+import type { BookSelection, SelectionState } from './book.js';
 import { optionId } from './draft.js';
 import type { Draft } from './draft.js';
+import { makeAlternatives } from './make-alternatives.js';
+import type { Decider } from './make-decider.js';
 import { placeText } from './place-text.js';
+import { reckon } from './reckon.js';
 import { weigh } from './weigh.js';
-
-/** Works out when a choice must be made; the Book's day and calendar are already in it. */
-export type Decider = (input: {
-  readonly category: Category;
-  readonly options: readonly Option[];
-  readonly chosen: boolean;
-}) => Decision;
 
 export function makeSelection(draft: Draft, item: Item, house: HousePrice, decide: Decider): BookSelection {
   const { id, room, selection, category, places, options } = draft;
   const countedId = countedOption(item);
   const counted = [...options].find(([slug]) => optionId(category.slug, slug) === countedId);
   const cost = house.today.costs.get(id);
-  const standard = house.standard.costs.get(id);
-  const allowance = house.allowances.find((sized) => sized.allowance.id === item.allowance)?.allowance;
+  // At its standard a place changes nothing itself: what shared packs move is told once for the house.
   const own = countedId === undefined || countedId !== item.standard;
-  const effect = selectionEffect(
-    item,
-    cost ?? (item.decided ? noCost : undefined),
-    standard,
-    allowance,
-    house.book.contract,
-  );
+  const reckoning = own ? reckon(house, item, countedId, cost ?? (item.decided ? noCost : undefined)) : undefined;
   const deciding = counted && item.decided ? [counted[1].option] : [...options.values()].map(({ option }) => option);
   const pounds = counted && weigh(counted[1].option, counted[1].takeoffs);
   return {
@@ -55,8 +43,8 @@ export function makeSelection(draft: Draft, item: Item, house: HousePrice, decid
     takeoff: counted ? withLayout(draft, counted[1]) : [],
     cost: cost ?? noCost,
     ...(pounds !== undefined && { pounds }),
-    // At its standard a place changes nothing itself: what shared packs move is told once for the house.
-    change: own ? effect : (0 as Cents),
+    change: reckoning?.change ?? (0 as Cents),
+    ...(reckoning && { reckoning }),
     alternatives: makeAlternatives(draft, item, house, decide),
     decision: decide({ category, options: deciding, chosen: item.decided }),
     source: room.origin.file,
@@ -79,26 +67,4 @@ function stateOf(selection: Draft['selection']): SelectionState {
   if (selection.chosen === 'none') return 'none';
   if (selection.installedOn !== undefined) return 'installed';
   return selection.orderedOn === undefined ? 'chosen' : 'ordered';
-}
-
-function makeAlternatives(draft: Draft, item: Item, house: HousePrice, decide: Decider): Alternative[] {
-  const { category, selection, options } = draft;
-  const withStandard = house.changeWith(item, item.standard);
-  return [...options].map(([slug, { option, takeoffs }]) => {
-    const id = optionId(category.slug, slug);
-    const { change: againstToday, costs } = house.whatIf(item, id);
-    const cost = costs.get(item.selection) ?? house.today.costs.get(item.selection) ?? noCost;
-    const pounds = weigh(option, takeoffs);
-    return {
-      option: slug,
-      isStandard: slug === selection.standard,
-      isChosen: slug === selection.chosen,
-      takeoff: takeoffs,
-      cost,
-      ...(pounds !== undefined && { pounds }),
-      againstStandard: (againstToday - withStandard) as Cents,
-      againstToday,
-      decision: decide({ category, options: [option], chosen: item.decided }),
-    };
-  });
 }

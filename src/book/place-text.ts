@@ -1,4 +1,5 @@
 import type { Place } from '../takeoff/index.js';
+import { joinWords } from '../units/index.js';
 
 /** Places as people say them: 'Ceiling', 'North and east walls', 'Doors D01 and D02', 'All walls'. */
 export function placeText(words: readonly string[], places: readonly Place[]): string {
@@ -35,11 +36,6 @@ function openingText(openings: readonly Extract<Place, { kind: 'opening' }>[]): 
       return `${words[kind][marks.length > 1 ? 1 : 0]} ${joinWords(foldRuns(marks))}`;
     }),
   );
-}
-
-function joinWords(words: readonly string[]): string {
-  if (words.length < 2) return words.join('');
-  return `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
 function capitalise(text: string): string {

@@ -19,6 +19,11 @@ export function plusDays(date: IsoDate, days: number): IsoDate {
   return Temporal.PlainDate.from(date).add({ days }).toString();
 }
 
+/** Calendar days from one day to another; negative when the other comes first. */
+export function daysBetween(from: IsoDate, to: IsoDate): number {
+  return Temporal.PlainDate.from(from).until(Temporal.PlainDate.from(to), { largestUnit: 'day' }).days;
+}
+
 export function yearOf(date: IsoDate): number {
   return Number(date.slice(0, 4));
 }

@@ -30,4 +30,15 @@ export interface Decision {
   readonly pushes: number;
   /** The milestone's day then; present when late. */
   readonly pushesTo?: IsoDate;
+  /** Every milestone that moves then, in order of their days, the pushed one first; present when late. */
+  readonly moves?: readonly MovedMilestone[];
+}
+
+/** `days`: working days later, negative when earlier; 0 when only days off lie between. */
+export interface MovedMilestone {
+  readonly id: string;
+  readonly name: string;
+  readonly from: IsoDate;
+  readonly to: IsoDate;
+  readonly days: number;
 }

@@ -1,20 +1,11 @@
 import type { IsoDate } from '../units/index.js';
-import type { DatedMilestone, Decision } from './decision.js';
+import type { DatedMilestone, Decision, MovedMilestone } from './decision.js';
 import type { WorkingDays } from './working-days.js';
 
 /** A house's dates: a Book gives `{ milestones: book.calendar.milestones, decisions: book.selections }`. */
 export interface HouseDates {
   readonly milestones: readonly DatedMilestone[];
   readonly decisions: readonly { readonly id: string; readonly decision: Decision }[];
-}
-
-/** `days`: working days later, negative when earlier; 0 when only days off lie between. */
-export interface MovedMilestone {
-  readonly id: string;
-  readonly name: string;
-  readonly from: IsoDate;
-  readonly to: IsoDate;
-  readonly days: number;
 }
 
 export interface MovedDecision {
@@ -34,13 +25,9 @@ export interface SlipEffects {
 /** Which milestones and decide-by days move, and by how many working days. What did not move, or is on one side only,
  *  is left out; the order is that of `after`. */
 export function slipEffects(before: HouseDates, after: HouseDates, calendar: WorkingDays): SlipEffects {
-  const dates = new Map(before.milestones.map((milestone) => [milestone.id, milestone.date]));
   const decisions = new Map(before.decisions.map(({ id, decision }) => [id, decision]));
   return {
-    milestones: after.milestones.flatMap(({ id, name, date: to }) => {
-      const from = dates.get(id);
-      return from === undefined || from === to ? [] : [{ id, name, from, to, days: calendar.between(from, to) }];
-    }),
+    milestones: movedMilestones(before.milestones, after.milestones, calendar),
     decisions: after.decisions.flatMap(({ id, decision }) => {
       const was = decisions.get(id);
       if (!was || was.by === decision.by) return [];
@@ -48,4 +35,16 @@ export function slipEffects(before: HouseDates, after: HouseDates, calendar: Wor
       return [{ id, from: was.by, to: decision.by, days, stateFrom: was.state, stateTo: decision.state }];
     }),
   };
+}
+
+export function movedMilestones(
+  before: readonly DatedMilestone[],
+  after: readonly DatedMilestone[],
+  calendar: WorkingDays,
+): readonly MovedMilestone[] {
+  const dates = new Map(before.map((milestone) => [milestone.id, milestone.date]));
+  return after.flatMap(({ id, name, date: to }) => {
+    const from = dates.get(id);
+    return from === undefined || from === to ? [] : [{ id, name, from, to, days: calendar.between(from, to) }];
+  });
 }

@@ -77,6 +77,6 @@ function dataFiles(book: Book): Map<string, string> {
     ['book.json', `${JSON.stringify(book, null, 1)}\n`],
     ['quantities.csv', quantitiesCsv(book)],
     ['orders.csv', ordersCsv(book)],
-    ['decide-by.ics', bookCalendar(book, 0)],
+    ['decide-by.ics', bookCalendar(book)],
   ]);
 }

@@ -16,6 +16,7 @@ import { UsageError } from './usage-error.js';
 interface CalendarOptions extends HouseOptions {
   readonly slip: readonly string[];
   readonly ics?: boolean;
+  readonly sequence?: string;
   readonly json?: boolean;
 }
 
@@ -30,16 +31,21 @@ export function calendar(console: Console, done: (code: number) => void): Comman
       [],
     )
     .option('--ics', 'print an iCalendar file')
+    .option(
+      '--sequence <n>',
+      'with --ics: the number by which calendar programs know a newer file (default: it grows with the day)',
+    )
     .option('--json', 'print as JSON')
     .action(async (options: CalendarOptions) => {
       const slips = readSlips(options.slip);
+      const sequence = readSequence(options);
       const loaded = await loadHouse(checkHouseDir(options.house));
       const on = dayOf(options.on, console);
       const recorded = composeBook(loaded, on);
       const slipped = slips.size === 0 ? recorded : composeBook(loaded, on, slips);
       reportProblems(recorded.book ? slipped : recorded, '', console);
       if (!recorded.book || !slipped.book) return done(1);
-      console.out(print(recorded.book, slipped.book, options));
+      console.out(options.ics ? bookCalendar(slipped.book, sequence) : print(recorded.book, slipped.book, options));
       done(0);
     });
 }
@@ -58,8 +64,16 @@ function readSlips(texts: readonly string[]): Slips {
   );
 }
 
+/** Whole, and small enough for an INTEGER of iCalendar (RFC 5545, 3.3.8). */
+function readSequence({ ics, sequence }: CalendarOptions): number | undefined {
+  if (sequence === undefined) return undefined;
+  if (!ics) throw new UsageError('--sequence goes with --ics');
+  const number = Number(sequence);
+  if (/^\d+$/.test(sequence) && number <= 2_147_483_647) return number;
+  throw new UsageError(`--sequence ${sequence}: write a whole number from 0, higher than every one handed out before`);
+}
+
 function print(recorded: Book, slipped: Book, options: CalendarOptions): string {
-  if (options.ics) return bookCalendar(slipped, 0);
   const effects = slipEffects(datesOf(recorded), datesOf(slipped), workingDays(recorded.calendar.rules));
   if (options.json) {
     const decisions = slipped.selections.map(({ id, decision }) => ({ id, ...decision }));

@@ -26,11 +26,46 @@ export interface Order {
   readonly shares: readonly { readonly selection: string; readonly required: number; readonly cost: Cost }[];
 }
 
+/** What is bought of one part of a product, without who pays for what of it. */
+export type Lot = Pick<Order, 'part' | 'unit' | 'packs' | 'pack' | 'ordered'>;
+
+/** How a difference between a cost and what the contract holds for it changes the contract:
+ *  change = difference + markup + retained. */
+export interface Effect {
+  /** Cost less what the contract holds: negative when it stays under. */
+  readonly difference: Cents;
+  /** Added to what goes over; negative when mark-up returns with a credit. */
+  readonly markup: Cents;
+  /** What of a credit stays with the builder, when it does not return in full. */
+  readonly retained: Cents;
+  readonly change: Cents;
+}
+
+/** How one selection changes the contract, beside what it draws on an allowance. */
+export interface Reckoning extends Effect {
+  /** What of the costs is compared: all of it, or what its allowance does not cover. */
+  readonly parts: readonly CostPart[];
+  /** Cost in these parts of what is counted, and of the standard. */
+  readonly counted: Cents;
+  readonly standard: Cents;
+  /** In words, with the contract's percentages. */
+  readonly why: string;
+}
+
+/** A figure with the reason for it. */
+export interface ReasonedFigure {
+  readonly what: string;
+  readonly amount: Cents;
+  readonly why: string;
+}
+
 /** One allowance: what it holds, what draws on it, and what is left. */
 export interface LedgerEntry {
   readonly id: string;
   readonly name: string;
   readonly covers: readonly CostPart[];
+  /** 'Covers material and tax; freight and labor are not drawn on it.' */
+  readonly coversText: string;
   /** How the amount came about, in words, when it is a rate. */
   readonly basis: string;
   readonly amount: Cents;
@@ -42,6 +77,8 @@ export interface LedgerEntry {
     readonly low: Cents;
     readonly high: Cents;
     readonly open: boolean;
+    /** 'material $792.00 + tax $39.60', or the cheapest and the dearest of what is open, by name. */
+    readonly why: string;
   }[];
   /** Covered cost of what is chosen. */
   readonly committed: Cents;
@@ -54,11 +91,16 @@ export interface LedgerEntry {
   readonly settled: boolean;
   /** committed − amount when above, else 0. */
   readonly overage: Cents;
+  /** On the overage; negative when mark-up returns with a credit. */
   readonly markup: Cents;
-  /** What returns to the owner when below, as a positive figure. */
+  /** What of an underrun stays with the builder. */
+  readonly retained: Cents;
+  /** What returns to the owner when below, mark-up included, as a positive figure. */
   readonly credit: Cents;
   /** overage + markup − credit once settled; an overrun counts at once. */
   readonly change: Cents;
+  /** The same figures in the order to tick them, each with its reason. */
+  readonly figures: readonly ReasonedFigure[];
   readonly note?: string;
 }
 
@@ -71,6 +113,7 @@ export interface ContractStep {
   readonly of?: string;
   readonly amount: Cents;
   readonly running: Cents;
+  readonly why: string;
 }
 
 export const noCost: Cost = makeCost({});

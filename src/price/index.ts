@@ -1,10 +1,15 @@
 export * from './cost.js';
 export { agreedSteps } from './agreed-steps.js';
+export type { AllowanceMove, EffectDifference } from './contract-effects.js';
 export { contractSteps } from './contract-steps.js';
-export { contractEffect, selectionEffect } from './effect.js';
+export type { SelectionStep } from './contract-steps.js';
+export { allowanceEffect, comparedParts, contractEffect, selectionEffect } from './effect.js';
 export { changeInWorld, countedOption, priceHouse } from './house-price.js';
 export type { HousePrice, SizedAllowance } from './house-price.js';
 export type { Item, PriceBook } from './item.js';
 export { makeLedger } from './ledger.js';
+export { lotsOf, orderList } from './order-list.js';
+export { effectText, partsText, reckoningText } from './reason.js';
 export { priceOf, shareOf, shareOut } from './rounding.js';
-export { costsWith, ownerPurchases, priceWorld, worldCost } from './world.js';
+export { costsWith, ownerPurchases, priceWorld, swapIn, worldCost } from './world.js';
+export type { Swap, World } from './world.js';

@@ -4,6 +4,7 @@ import type { Cost, LedgerEntry } from './cost.js';
 import { allowanceEffect } from './effect.js';
 import type { HousePrice, SizedAllowance } from './house-price.js';
 import type { Item } from './item.js';
+import { coversText, ledgerFigures, openReason, partsText } from './reason.js';
 import { costsWith } from './world.js';
 
 /** The ledger of every allowance, in the house record's order. */
@@ -24,14 +25,16 @@ function makeEntry(
   items: readonly Item[],
 ): LedgerEntry {
   const onSame = new Set(items.map((item) => item.selection));
-  const lines = items.map((item) => makeLine(house, item, onSame, (cost) => costOf(cost, allowance.covers)));
+  const lines = items.map((item) => makeLine(house, item, onSame, allowance));
   const committed = sum(lines.filter((line) => !line.open).map((line) => line.covered));
   const open = lines.filter((line) => line.open);
   const settled = items.length > 0 && open.length === 0;
-  return {
+  const { difference, markup, retained, change } = allowanceEffect(amount, committed, settled, house.book.contract);
+  const entry = {
     id: allowance.id,
     name: allowance.name,
     covers: allowance.covers,
+    coversText: coversText(allowance.covers),
     basis,
     amount,
     lines,
@@ -40,27 +43,43 @@ function makeEntry(
     openHigh: sum(open.map((line) => line.high)),
     balance: (amount - committed) as Cents,
     settled,
-    ...allowanceEffect(amount, committed, settled, house.book.contract),
+    overage: Math.max(0, difference) as Cents,
+    markup,
+    retained,
+    credit: Math.max(0, -change) as Cents,
+    change,
     ...(allowance.note !== undefined && { note: allowance.note }),
   };
+  return { ...entry, figures: ledgerFigures(entry, house.book.contract) };
 }
 
 function makeLine(
   house: HousePrice,
   item: Item,
   onSame: ReadonlySet<string>,
-  covered: (cost: Cost) => Cents,
+  { covers }: SizedAllowance['allowance'],
 ): LedgerEntry['lines'][number] {
   const { selection } = item;
   if (item.decided) {
-    const cost = covered(house.today.costs.get(selection) ?? noCost);
+    const cost = house.today.costs.get(selection) ?? noCost;
+    const covered = costOf(cost, covers);
     const option = item.chosen === undefined ? {} : { option: item.chosen };
-    return { selection, ...option, covered: cost, low: cost, high: cost, open: false };
+    const why = item.chosen === undefined ? 'nothing is wanted here' : partsText(cost, covers);
+    return { selection, ...option, covered, low: covered, high: covered, open: false, why };
   }
-  const draws = [...item.takeoffs.keys()].map((option) => drawnBy(house, item, option, onSame, covered));
-  const low = draws.length === 0 ? 0 : Math.min(...draws);
-  const high = draws.length === 0 ? 0 : Math.max(...draws);
-  return { selection, covered: 0 as Cents, low: low as Cents, high: high as Cents, open: true };
+  const draws = [...item.takeoffs.keys()]
+    .map((option) => ({ option, drawn: drawnBy(house, item, option, onSame, (cost) => costOf(cost, covers)) }))
+    .sort((a, b) => a.drawn - b.drawn);
+  const [low, high] = [draws[0], draws.at(-1)];
+  const name = (draw: typeof low) => (draw ? (house.book.options.get(draw.option)?.name ?? draw.option) : '');
+  return {
+    selection,
+    covered: 0 as Cents,
+    low: (low?.drawn ?? 0) as Cents,
+    high: (high?.drawn ?? 0) as Cents,
+    open: true,
+    why: openReason(name(low), name(high), draws.length),
+  };
 }
 
 /** What the allowance would be drawn on if the item took an option. Other places on the same allowance may share the

@@ -36,27 +36,48 @@ export function priceWorld(items: readonly Item[], choose: (item: Item) => strin
   return { pools, members, costs, counted };
 }
 
-/** Costs that differ from the world's when `item` takes another option: only the two products concerned are priced anew. */
+/** What differs from the world when `item` takes another option: only the two products concerned are priced anew. */
+export interface Swap {
+  /** Costs of the selections that it touches. */
+  readonly costs: ReadonlyMap<string, Cost>;
+  /** The product taken, as the house would buy it then. */
+  readonly taken?: PricedPool;
+}
+
+export function swapIn(world: World, item: Item, option: string | undefined, book: PriceBook): Swap {
+  const before = world.counted.get(item.selection);
+  if (before === option) {
+    const taken = option === undefined ? undefined : world.pools.get(keyOf(option, item.supply));
+    return { costs: new Map(), ...(taken && { taken }) };
+  }
+  const costs = new Map<string, Cost>([[item.selection, noCost]]);
+  const put = (pool: PricedPool) => pool.costs.forEach((cost, selection) => costs.set(selection, cost));
+  if (before !== undefined) {
+    const members = world.members.get(keyOf(before, item.supply)) ?? [];
+    put(
+      pricePool(
+        before,
+        members.filter((member) => member !== item),
+        item.supply,
+        book,
+      ),
+    );
+  }
+  if (option === undefined) return { costs };
+  const joined = insertSorted(world.members.get(keyOf(option, item.supply)) ?? [], item);
+  const taken = pricePool(option, joined, item.supply, book);
+  put(taken);
+  return { costs, taken };
+}
+
+/** The costs alone. */
 export function costsWith(
   world: World,
   item: Item,
   option: string | undefined,
   book: PriceBook,
 ): ReadonlyMap<string, Cost> {
-  const before = world.counted.get(item.selection);
-  const changed = new Map<string, Cost>([[item.selection, noCost]]);
-  if (before === option) return new Map();
-  if (before !== undefined) {
-    const key = keyOf(before, item.supply);
-    const rest = (world.members.get(key) ?? []).filter((member) => member !== item);
-    for (const [selection, cost] of priceKey(key, rest, book).costs) changed.set(selection, cost);
-  }
-  if (option !== undefined) {
-    const key = keyOf(option, item.supply);
-    const joined = insertSorted(world.members.get(key) ?? [], item);
-    for (const [selection, cost] of priceKey(key, joined, book).costs) changed.set(selection, cost);
-  }
-  return changed;
+  return swapIn(world, item, option, book).costs;
 }
 
 export function ownerPurchases(world: World): Cents {

@@ -81,7 +81,7 @@ test('choosing what is open turns its forecast into the total', () => {
 });
 
 test('the day moves states, not money', () => {
-  const late = smallBook({}, '2026-07-20');
+  const late = smallBook({}, '2026-07-20', ({ code }) => code === 'decide-late');
   expect(late.money).toEqual(smallBook().money);
   expect(late.selections.find((selection) => selection.category === 'ceiling-board')?.decision.state).toBe('late');
 });

@@ -1,6 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dateMilestones, decide, describeState, dueSoonDays, plusDays, workingDays } from '../../src/calendar/index.js';
+import {
+  dateMilestones,
+  decide,
+  describePush,
+  describeSlack,
+  describeState,
+  dueSoonDays,
+  plusDays,
+  workingDays,
+} from '../../src/calendar/index.js';
 import type { DecideInput } from '../../src/calendar/index.js';
 import { category, chain, dated, house, option, rules } from './house.js';
 
@@ -102,6 +111,28 @@ describe('how it stands, doors by Mon 27 April 2026', () => {
     const decision = decideOn(day);
     expect(decision).toMatchObject({ state, slack, pushes: Math.max(0, -slack) });
     expect(describeState(decision)).toBe(words);
+  });
+
+  test.each([
+    [12, '12 working days left'],
+    [1, '1 working day left'],
+    [0, 'last working day'],
+    [-1, '1 working day late'],
+    [-15, '15 working days late'],
+  ])('%i days off: %s', (slack, words) => {
+    expect(describeSlack(slack)).toBe(words);
+  });
+
+  test('a late one tells what it moves, and how far the last of them goes', () => {
+    const late = decideOn('2026-04-30');
+    expect(describePush(late)).toBe('Decided today, it moves Framing starts by 3 working days, to 7 May 2026');
+    const move = (name: string, to: string) => ({ id: name, name, from: '2026-05-04', to, days: 3 });
+    const framing = move('Framing starts', '2026-05-07');
+    const one = { ...late, moves: [framing, move('Trim', '2026-09-16')] };
+    expect(describePush(one)).toMatch(/, to 7 May 2026, and Trim after it to 16 September 2026$/);
+    const two = { ...one, moves: [...one.moves, move('Hand-over', '2026-10-02')] };
+    expect(describePush(two)).toMatch(/; 2 milestones after it move too, the last, Hand-over, to 2 October 2026$/);
+    expect(describePush(decideOn('2026-04-10'))).toBe('');
   });
 
   test('due soon begins at the constant', () => {

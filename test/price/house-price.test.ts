@@ -5,12 +5,14 @@ import {
   changeInWorld,
   costsWith,
   makeLedger,
+  orderList,
   ownerPurchases,
   priceHouse,
   worldCost,
 } from '../../src/price/index.js';
 import type { HousePrice, Item } from '../../src/price/index.js';
 import { allowance, cents, item, option, percent, priceBook } from './house.js';
+import { randomHouse } from './random-house.js';
 
 const oak = option({ id: 'floor/oak', material: 10, labor: 5, holds: 20 });
 const pine = option({ id: 'floor/pine', material: 4, labor: 5 });
@@ -24,7 +26,7 @@ describe('a pooled order', () => {
       item({ selection: 'b/floor/floor', net: 24, options: both, standard: 'floor/oak', chosen: 'floor/oak' }),
     ];
     const { today } = priceHouse(items, [], priceBook([oak, pine]));
-    const [order] = [...today.pools.values()].flatMap((pool) => pool.orders);
+    const [order] = orderList(today);
     expect(order).toMatchObject({ packs: 6, ordered: 120, net: 105 });
     expect(order?.cost.material).toBe(cents(1200));
     // 1 200 × 81/105 = 925.714… and 274.285…: the cent left over goes to the larger remainder
@@ -111,6 +113,27 @@ describe('an allowance', () => {
     expect(makeLedger(settled)[0]).toMatchObject({ credit: cents(500), settled: true });
   });
 
+  test('what does not return in full says what stays, figure by figure', () => {
+    const items = [
+      item({ selection: 'a/floor/floor', net: 100, options: both, chosen: 'floor/oak', allowance: 'floors' }),
+    ];
+    const rules = { creditReturns: percent(80), creditMarkup: true };
+    const [entry] = makeLedger(priceHouse(items, [allowance('floors', 1500)], priceBook([oak, pine], rules)));
+    // 500 left; 80 % is 400, and 15 % of it, 60, returns with it
+    expect(entry).toMatchObject({ retained: cents(100), markup: cents(-60), credit: cents(460), change: cents(-460) });
+    expect(entry?.figures.map(({ what, amount, why }) => `${what} ${amount / 100}: ${why}`)).toEqual([
+      'Allowance 1500: lump sum',
+      'Committed 1000: 1 choice made, in what it covers',
+      'Left 500: the allowance less committed',
+      'Stays with the builder 100: the contract returns 80 % of what is left',
+      'Mark-up that returns with it -60: 15 % of $400.00',
+      'Returns to the owner 460: $500.00 less $100.00 plus $60.00',
+      'Change of the contract -460: what returns to the owner comes off the contract',
+    ]);
+    expect(entry?.coversText).toBe('Covers material, freight and tax. Labor is not drawn on it.');
+    expect(entry?.lines[0]?.why).toBe('material $1,000.00');
+  });
+
   test('one that nothing draws on returns nothing', () => {
     const items = [
       item({ selection: 'a/floor/floor', net: 10, options: both, standard: 'floor/oak', chosen: 'floor/oak' }),
@@ -154,60 +177,19 @@ test('owner-furnished goods cost the contract their installation only', () => {
   expect(worldCost(byOwner.today).total).toBe(0);
 });
 
-// Random houses: up to five products over up to 25 places, some open, some on allowances, in random order of files.
-const products = fc.array(
-  fc.record({
-    material: fc.integer({ min: 1, max: 40_000 }).map((n) => n / 1000),
-    labor: fc.integer({ min: 0, max: 20_000 }).map((n) => n / 1000),
-    freight: fc.integer({ min: 0, max: 50_000 }).map((n) => n / 100),
-    holds: fc.option(fc.integer({ min: 1, max: 60 }), { nil: undefined }),
-  }),
-  { minLength: 2, maxLength: 5 },
-);
-const randomHouse = products.chain((sketches) => {
-  const ids = sketches.map((_, index) => `floor/p${index}`);
-  const id = fc.constantFrom(...ids);
-  const sketch = fc.record({
-    net: fc.integer({ min: 0, max: 500_000 }).map((n) => n / 1000),
-    waste: fc.integer({ min: 0, max: 20 }),
-    standard: fc.option(id, { nil: undefined }),
-    chosen: fc.option(id, { nil: undefined }),
-    decided: fc.boolean(),
-    allowance: fc.option(fc.constantFrom('a1', 'a2'), { nil: undefined }),
-    supply: fc.constantFrom('contractor' as const, 'contractor' as const, 'owner-furnished' as const),
-  });
-  return fc.array(sketch, { minLength: 1, maxLength: 25 }).map((list) => {
-    const items: Item[] = list.map(({ chosen, decided, ...rest }, index) =>
-      item({
-        ...JSON.parse(JSON.stringify(rest)),
-        selection: `r${index % 6}/floor/p${index}`,
-        options: ids,
-        decided: decided || chosen !== undefined,
-        ...(chosen && { chosen }),
-      }),
-    );
-    const options = sketches.map(({ holds, ...rest }, index) =>
-      option({ id: `floor/p${index}`, ...rest, ...(holds && { holds }) }),
-    );
-    const book = priceBook(options, { tax: { rate: percent(6.25), on: ['material', 'freight'] } });
-    return { items, book, allowances: [allowance('a1', 900), allowance('a2', 2500)] };
-  });
-});
-
 describe('random houses', () => {
   test('shares add up to the orders to the cent, by room, allowance and house', () => {
     fc.assert(
       fc.property(randomHouse, ({ items, allowances, book }) => {
         const { today } = priceHouse(items, allowances, book);
-        const orders = addCosts([...today.pools.values()].flatMap((pool) => pool.orders.map((order) => order.cost)));
+        const orders = addCosts(orderList(today).map((order) => order.cost));
         expect(worldCost(today)).toEqual(orders);
         const rooms = [...new Set(items.map((each) => each.room))];
         const byRoom = rooms.map((room) =>
           addCosts(items.filter((each) => each.room === room).flatMap((each) => today.costs.get(each.selection) ?? [])),
         );
         expect(addCosts(byRoom)).toEqual(orders);
-        for (const pool of today.pools.values())
-          for (const order of pool.orders) expect(order.ordered).toBeGreaterThanOrEqual(order.required - 1e-6);
+        for (const order of orderList(today)) expect(order.ordered).toBeGreaterThanOrEqual(order.required - 1e-6);
       }),
     );
   });

@@ -86,6 +86,8 @@ export interface ItemSketch {
   readonly allowance?: string;
   readonly supply?: Item['supply'];
   readonly waste?: number;
+  readonly category?: string;
+  readonly trade?: string;
 }
 
 export function item({
@@ -94,6 +96,8 @@ export function item({
   options,
   waste = 0,
   supply = 'contractor',
+  category = 'floor',
+  trade = 'flooring',
   decided,
   ...rest
 }: ItemSketch): Item {
@@ -101,8 +105,8 @@ export function item({
     ...rest,
     selection,
     room: selection.split('/')[0] ?? '',
-    category: 'floor',
-    trade: 'flooring',
+    category,
+    trade,
     supply,
     decided: decided ?? rest.chosen !== undefined,
     takeoffs: new Map(options.map((id) => [id, [takeoff(net, waste)]])),

@@ -61,8 +61,11 @@ export function alternative(option: string, againstStandard: number): Alternativ
     isChosen: false,
     takeoff: [takeoff('sq ft', 444)],
     cost: cost(480000 + againstStandard),
+    lots: [],
     againstStandard: againstStandard as Cents,
     againstToday: againstStandard as Cents,
+    houseTotal: (98093050 + againstStandard) as Cents,
+    effects: [],
     decision,
   };
 }

@@ -50,8 +50,11 @@ const alternative = (of: BookOption, facts: Partial<Alternative>): Alternative =
   takeoff: [takeoff('main', 'sq ft', 444, 430, 10)],
   cost: makeCost({ material: 355200, freight: 18500, tax: 23356, labor: 182040 }),
   pounds: 932.4,
+  lots: [{ part: 'main', unit: 'sq ft', packs: 20, pack: { name: 'bundle', holds: 24 }, ordered: 480 }],
   againstStandard: cents(124000),
   againstToday: cents(0),
+  houseTotal: cents(148724310),
+  effects: [{ what: 'Allowance Wood ceilings', amount: cents(0), why: '$3,970.56 of $3,967.86 drawn then' }],
   decision: decision('2026-05-11', 'open', 12),
   ...facts,
 });

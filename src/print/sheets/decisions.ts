@@ -1,3 +1,4 @@
+import { describePush, describeSlack } from '../../calendar/index.js';
 import { printDay } from '../../units/index.js';
 import type { LookUp } from '../../book/index.js';
 
@@ -20,7 +21,7 @@ export interface DecisionRow {
   readonly reason: string;
   readonly orderBy: string;
   readonly onSite: string;
-  /** '12 days left', '3 days late'. */
+  /** '12 working days left', '3 working days late'. */
   readonly left: string;
   readonly state: 'open' | 'due-soon' | 'late' | 'decided';
 }
@@ -40,10 +41,10 @@ export function makeDecisions(look: LookUp): DecisionSheet {
       room: look.roomTitle(room),
       place: placeText,
       category: look.categoryName(category),
-      reason: decision.reason,
+      reason: decision.pushes === 0 ? decision.reason : `${decision.reason}. ${describePush(decision)}`,
       orderBy: printDay(decision.orderBy),
       onSite: printDay(decision.onSite),
-      left: leftText(decision.slack),
+      left: describeSlack(decision.slack),
       state: decision.state,
     })),
     milestones: milestones.map(({ name, date, basis, note }) => ({
@@ -54,9 +55,4 @@ export function makeDecisions(look: LookUp): DecisionSheet {
     })),
     review: `${calendar.rules.reviewDays} working days`,
   };
-}
-
-function leftText(slack: number): string {
-  const days = Math.abs(slack) === 1 ? 'day' : 'days';
-  return slack < 0 ? `${-slack} ${days} late` : `${slack} ${days} left`;
 }

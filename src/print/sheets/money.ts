@@ -1,16 +1,18 @@
-import type { BookSelection } from '../../book/index.js';
+import type { BookSelection, Total } from '../../book/index.js';
+import { costParts } from '../../model/index.js';
 import type { LedgerEntry } from '../../price/index.js';
-import { printMoney, printMoneyChange, printPercent } from '../../units/index.js';
+import { joinWords, printMoneyChange, printPercent } from '../../units/index.js';
 import type { Cents } from '../../units/index.js';
 import { changeFigure, moneyFigure } from './figure.js';
 import type { Figure } from './figure.js';
 import type { LookUp } from '../../book/index.js';
-import { listText } from './reading.js';
 
 export interface MoneySheet {
   readonly steps: readonly {
     readonly what: string;
     readonly kind: string;
+    /** Empty for a choice: its figures are on the sheet of upgrades and credits. */
+    readonly why: string;
     readonly amount: Figure;
     readonly running: Figure;
   }[];
@@ -20,7 +22,14 @@ export interface MoneySheet {
   readonly upgrades: Figure;
   readonly credits: Figure;
   readonly net: Figure;
+  readonly totals: readonly TotalSheet[];
   readonly rules: readonly string[];
+}
+
+/** One way to cut the cost of all finishes; the last line is the sum, the same in each. */
+export interface TotalSheet {
+  readonly title: string;
+  readonly lines: readonly { readonly name: string; readonly figures: readonly Figure[]; readonly isSum: boolean }[];
 }
 
 export interface LedgerSheet {
@@ -32,13 +41,14 @@ export interface LedgerSheet {
     readonly place: string;
     readonly finish: string;
     readonly covered: Figure;
+    readonly why: string;
     readonly isOpen: boolean;
   }[];
+  /** Every figure with its reason, the change of the contract last. */
+  readonly figures: readonly { readonly what: string; readonly why: string; readonly figure: Figure }[];
   readonly amount: Figure;
   readonly committed: Figure;
   readonly balance: Figure;
-  readonly open: string;
-  readonly markup: Figure;
   readonly change: Figure;
   readonly state: string;
 }
@@ -49,6 +59,12 @@ export interface RoomChanges {
     readonly place: string;
     readonly finish: string;
     readonly instead: string;
+    readonly chosen: Figure;
+    readonly standard: Figure;
+    readonly difference: Figure;
+    readonly markup: Figure;
+    /** What of a credit does not return. */
+    readonly retained: Figure;
     readonly amount: Figure;
   }[];
   readonly total: Figure;
@@ -57,18 +73,19 @@ export interface RoomChanges {
 export function makeMoney(look: LookUp): MoneySheet {
   const { money, selections } = look.book;
   const moved = selections.filter(({ change }) => change !== 0);
-  const sum = (list: readonly BookSelection[]): Cents => list.reduce((total, { change }) => total + change, 0) as Cents;
   return {
-    steps: money.steps.map(({ what, kind, amount, running }) => ({
+    steps: money.steps.map(({ what, kind, amount, running, why }) => ({
       what,
-      kind,
+      kind: kind.replace('-', ' '),
+      why: kind === 'upgrade' || kind === 'credit' ? '' : why,
       amount: kind === 'contract' || kind === 'total' ? moneyFigure(amount) : changeFigure(amount),
       running: moneyFigure(running),
     })),
     forecast: [
-      { label: 'Lowest', figure: moneyFigure(money.low), words: 'with the cheapest of all that is still open' },
+      { label: 'Lowest', figure: moneyFigure(money.low), words: money.forecast.low.why },
       { label: 'Today', figure: moneyFigure(money.today), words: 'with every choice made so far' },
-      { label: 'Highest', figure: moneyFigure(money.high), words: 'with the dearest of all that is still open' },
+      { label: 'Likely', figure: moneyFigure(money.expected), words: money.forecast.expected.why },
+      { label: 'Highest', figure: moneyFigure(money.high), words: money.forecast.high.why },
       {
         label: 'Contingency',
         figure: moneyFigure(money.contingency),
@@ -78,9 +95,14 @@ export function makeMoney(look: LookUp): MoneySheet {
     ],
     ledger: money.allowances.map((entry) => ledgerSheet(entry, look)),
     changes: roomChanges(moved, look),
-    upgrades: changeFigure(sum(moved.filter(({ change }) => change > 0))),
-    credits: changeFigure(sum(moved.filter(({ change }) => change < 0))),
-    net: changeFigure(sum(moved)),
+    upgrades: changeFigure(money.upgrades),
+    credits: changeFigure(money.credits),
+    net: changeFigure(money.net),
+    totals: [
+      totalSheet('By room', money.byRoom, look, (slug) => look.roomTitle(slug)),
+      totalSheet('By trade', money.byTrade, look, (slug) => look.tradeName(slug)),
+      totalSheet('By category', money.byCategory, look, (slug) => look.categoryName(slug)),
+    ],
     rules: ruleTexts(look),
   };
 }
@@ -88,8 +110,8 @@ export function makeMoney(look: LookUp): MoneySheet {
 function ledgerSheet(entry: LedgerEntry, look: LookUp): LedgerSheet {
   return {
     name: entry.name,
-    words: [`Covers ${listText(entry.covers)}.`, `Holds ${entry.basis}.`, entry.note ?? ''].join(' ').trim(),
-    lines: entry.lines.map(({ selection: id, option, covered, open }) => {
+    words: [entry.coversText, entry.note ?? ''].join(' ').trim(),
+    lines: entry.lines.map(({ selection: id, option, covered, open, why }) => {
       const selection = look.selection(id);
       const slug = option?.split('/').at(-1);
       return {
@@ -97,14 +119,18 @@ function ledgerSheet(entry: LedgerEntry, look: LookUp): LedgerSheet {
         place: selection?.placeText ?? '',
         finish: open ? 'open' : (look.option(selection?.category ?? '', slug)?.name ?? 'none'),
         covered: open ? { ...moneyFigure(0 as Cents), whole: '–', rest: '', tone: 'muted' } : moneyFigure(covered),
+        why,
         isOpen: open,
       };
     }),
+    figures: entry.figures.map(({ what, why, amount }, index) => ({
+      what,
+      why,
+      figure: index === entry.figures.length - 1 ? changeFigure(amount) : moneyFigure(amount),
+    })),
     amount: moneyFigure(entry.amount),
     committed: moneyFigure(entry.committed),
     balance: { ...moneyFigure(entry.balance), tone: entry.balance < 0 ? 'more' : 'plain' },
-    open: entry.openHigh > 0 ? `${printMoney(entry.openLow, 'always')} to ${printMoney(entry.openHigh, 'always')}` : '',
-    markup: changeFigure(entry.markup),
     change: changeFigure(entry.change),
     state: ledgerState(entry),
   };
@@ -126,19 +152,56 @@ function roomChanges(moved: readonly BookSelection[], look: LookUp): readonly Ro
         lines: own.map((selection) => ({
           place: selection.placeText,
           finish: look.option(selection.category, selection.counted)?.name ?? 'none',
-          instead: look.option(selection.category, selection.standard)?.name ?? 'nothing in the contract',
+          instead: insteadText(selection, look),
+          ...reckoned(selection),
           amount: changeFigure(selection.change),
         })),
-        total: changeFigure(own.reduce((sum, { change }) => sum + change, 0) as Cents),
+        total: changeFigure(room.change),
       },
     ];
   });
 }
 
+function insteadText({ category, standard, reckoning }: BookSelection, look: LookUp): string {
+  const name = look.option(category, standard)?.name ?? 'nothing in the contract';
+  const parts = reckoning?.parts ?? costParts;
+  return parts.length === costParts.length ? name : `${name}; ${joinWords(parts)} only`;
+}
+
+function reckoned({ reckoning }: BookSelection) {
+  const figure = (print: typeof moneyFigure, cents: Cents | undefined): Figure => print(cents ?? (0 as Cents));
+  return {
+    chosen: figure(moneyFigure, reckoning?.counted),
+    standard: figure(moneyFigure, reckoning?.standard),
+    difference: figure(changeFigure, reckoning?.difference),
+    markup: figure(changeFigure, reckoning?.markup),
+    retained: figure(changeFigure, reckoning?.retained),
+  };
+}
+
+function totalSheet(
+  title: string,
+  totals: readonly Total[],
+  { book: { money } }: LookUp,
+  name: (slug: string) => string,
+): TotalSheet {
+  const figures = (cost: Total['cost'], change: Cents): Figure[] => [
+    ...[...costParts, 'total' as const].map((part) => moneyFigure(cost[part])),
+    changeFigure(change),
+  ];
+  const lines = totals
+    .filter(({ cost, change }) => cost.total !== 0 || change !== 0)
+    .map(({ of, cost, change }) => ({ name: name(of), figures: figures(cost, change), isSum: false }));
+  return {
+    title,
+    lines: [...lines, { name: 'All finishes', figures: figures(money.finishes, money.net), isSum: true }],
+  };
+}
+
 function ruleTexts({ book: { money } }: LookUp): readonly string[] {
   const install = money.ownerFurnishedInstall === 'contract' ? 'in the contract' : "the owner's";
   return [
-    `Tax of ${printPercent(money.tax.rate)} on ${listText(money.tax.on)}.`,
+    `Tax of ${printPercent(money.tax.rate)} on ${joinWords(money.tax.on)}.`,
     `Mark-up of ${printPercent(money.overageMarkup)} on what goes over an allowance or a standard.`,
     `${printPercent(money.creditReturns)} of what is saved returns to the owner, ${money.creditMarkup ? 'with' : 'without'} mark-up.`,
     `Installing what the owner furnishes is ${install}.`,

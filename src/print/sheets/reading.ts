@@ -1,4 +1,4 @@
-import { printDay, printPercent } from '../../units/index.js';
+import { joinWords, printDay, printPercent } from '../../units/index.js';
 import type { StateMark } from './state.js';
 import type { LookUp } from '../../book/index.js';
 
@@ -35,14 +35,10 @@ export function makeReading(look: LookUp): Reading {
       },
       {
         term: 'Tax',
-        text: `${printPercent(money.tax.rate)} on ${listText(money.tax.on)}. Rounding: ${money.rounding}.`,
+        text: `${printPercent(money.tax.rate)} on ${joinWords(money.tax.on)}. Rounding: ${money.rounding}.`,
       },
       { term: 'Swatch', text: 'A drawing, for telling things apart. The sample on site decides, not the page.' },
       { term: 'Precedence', text: 'A note with a selection comes before the general text of its product.' },
     ],
   };
-}
-
-export function listText(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }

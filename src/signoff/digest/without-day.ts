@@ -17,5 +17,5 @@ function undated(selection: BookSelection): object {
 }
 
 function fixedPart(decision: Decision): object {
-  return leaveOut(decision, 'slack', 'state', 'pushes', 'pushesTo');
+  return leaveOut(decision, 'slack', 'state', 'pushes', 'pushesTo', 'moves');
 }

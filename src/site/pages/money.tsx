@@ -1,36 +1,41 @@
 import type { VNode } from 'preact';
 import type { ContractStep } from '../../price/index.js';
-import { printMoney, printPercent } from '../../units/index.js';
+import { joinWords, printMoney, printPercent } from '../../units/index.js';
+import type { Cents } from '../../units/index.js';
 import { AllowanceLedger } from '../parts/allowance-ledger.js';
 import { DataTable } from '../parts/data-table.js';
 import { Facts } from '../parts/facts.js';
 import { MoneyCell } from '../parts/figures.js';
+import { ForecastTable } from '../parts/forecast-table.js';
 import { PageLink, RoomLink } from '../parts/link.js';
 import { RangeChart } from '../parts/range-chart.js';
-import { StepName, StepTable, stepWords } from '../parts/step-table.js';
+import { StepTable } from '../parts/step-table.js';
 import { TotalTable } from '../parts/total-table.js';
-import { joinWords } from '../parts/words.js';
+import { UpgradeTable } from '../parts/upgrade-table.js';
+import { counted } from '../parts/words.js';
 import { anchorOf, pagePaths } from '../paths.js';
 import { useView } from '../sheet-context.js';
 
 export function MoneyPage(): VNode {
   const view = useView();
-  const { money } = view.book;
-  const changes = money.steps.filter(
-    (step) => step.kind !== 'contract' && step.kind !== 'allowance' && step.kind !== 'total',
-  );
+  const { money, house } = view.book;
+  const shared = money.steps.find(({ kind }) => kind === 'shared-packs');
   return (
     <>
       <h1>Money</h1>
       <p class="lead">
         Total today {printMoney(money.today)}, against a contract sum of {printMoney(money.contractSum)}. With what is
-        still open it will be between {printMoney(money.low)} and {printMoney(money.high)}.
+        still open it will be between {printMoney(money.low)} and {printMoney(money.high)}; likely{' '}
+        {printMoney(money.expected)}. All amounts are in {currencyWords[house.currency] ?? house.currency}.
       </p>
       <RangeChart money={money} />
       <nav class="in-page" aria-label="On this sheet">
         <ul>
           <li>
             <a href="#steps-title">Step by step</a>
+          </li>
+          <li>
+            <a href="#forecast-title">Where it can end</a>
           </li>
           <li>
             <a href="#allowances-title">Allowances</a>
@@ -48,7 +53,11 @@ export function MoneyPage(): VNode {
       </nav>
       <section aria-labelledby="steps-title">
         <h2 id="steps-title">From the contract sum to today</h2>
-        <StepTable id="steps" caption="Each step and the running total" steps={money.steps} />
+        <ContractSteps steps={money.steps} />
+      </section>
+      <section aria-labelledby="forecast-title">
+        <h2 id="forecast-title">Where it can end</h2>
+        <ForecastTable />
       </section>
       <section aria-labelledby="allowances-title">
         <h2 id="allowances-title">Allowances</h2>
@@ -58,15 +67,25 @@ export function MoneyPage(): VNode {
       </section>
       <section aria-labelledby="upgrades-title">
         <h2 id="upgrades-title">Upgrades and credits</h2>
-        {changes.length === 0 ? (
-          <p>No choice outside the allowances changes the contract.</p>
-        ) : (
-          <UpgradeTable steps={changes} />
+        <p>
+          Chosen less standard is the difference; with the mark-up, or less what does not return, it is the change.
+          Upgrades add {printMoney(money.upgrades, 'always')}, credits take off{' '}
+          {printMoney(Math.abs(money.credits) as Cents, 'always')}.
+        </p>
+        <UpgradeTable />
+        {shared && (
+          <p class="after-table">
+            Besides, {shared.what.toLowerCase()} {shared.amount > 0 ? 'add' : 'take off'}{' '}
+            {printMoney(Math.abs(shared.amount) as Cents, 'always')}: {shared.why}.
+          </p>
         )}
       </section>
       <section aria-labelledby="totals-title">
         <h2 id="totals-title">Totals</h2>
-        <p>Three ways to cut the same sum. Each adds up to {printMoney(money.finishes.total, 'always')}.</p>
+        <p>
+          Three ways to cut the same sum. Each adds up to {printMoney(money.finishes.total, 'always')}; the changes are
+          those of upgrades and credits, beside the allowances.
+        </p>
         <TotalTable id="by-room" caption="By room" totals={money.byRoom} name={(slug) => <RoomName slug={slug} />} />
         <TotalTable
           id="by-trade"
@@ -88,20 +107,26 @@ export function MoneyPage(): VNode {
   );
 }
 
-function UpgradeTable({ steps }: { steps: readonly ContractStep[] }): VNode {
-  return (
-    <DataTable
-      id="upgrades"
-      caption="Choices that change the contract outside the allowances"
-      quietCaption
-      rows={steps}
-      columns={[
-        { head: 'Choice', names: true, cell: (step) => <StepName step={step} /> },
-        { head: 'Kind', cell: (step) => stepWords[step.kind] },
-        { head: 'Change', numeric: true, cell: (step) => <MoneyCell cents={step.amount} change /> },
-      ]}
-    />
-  );
+const currencyWords: Readonly<Record<string, string>> = {
+  USD: 'US dollars',
+  CAD: 'Canadian dollars',
+  AUD: 'Australian dollars',
+  NZD: 'New Zealand dollars',
+};
+
+/** Choices are one step here: the table of upgrades and credits has each of them, and the same sum at its foot. */
+function ContractSteps({ steps }: { steps: readonly ContractStep[] }): VNode {
+  const { money, selections } = useView().book;
+  const isChoice = ({ kind }: ContractStep) => kind === 'upgrade' || kind === 'credit';
+  const last = steps.findLast(isChoice);
+  const choices = selections.filter(({ change }) => change !== 0).length;
+  const rows = steps.flatMap((step): ContractStep[] => {
+    if (!isChoice(step)) return [step];
+    if (step !== last) return [];
+    const what = `Upgrades less credits: ${counted(choices, 'choice')}`;
+    return [{ what, kind: 'upgrade', amount: money.net, running: step.running, why: 'each of them below, by room' }];
+  });
+  return <StepTable id="steps" caption="Each step and the running total" steps={rows} />;
 }
 
 function RoomName({ slug }: { slug: string }): VNode {

@@ -1,23 +1,11 @@
 import type { VNode } from 'preact';
 import type { ContractStep } from '../../price/index.js';
 import { anchorOf, pagePaths } from '../paths.js';
-import { useView } from '../sheet-context.js';
 import { DataTable } from './data-table.js';
 import { MoneyCell } from './figures.js';
-import { PageLink, SelectionLink } from './link.js';
+import { PageLink } from './link.js';
 
-export const stepWords: Readonly<Record<ContractStep['kind'], string>> = {
-  contract: 'Contract',
-  allowance: 'Allowance',
-  upgrade: 'Upgrade',
-  credit: 'Credit',
-  'shared-packs': 'Shared packs',
-  'change-order': 'Change order',
-  'not-covered': 'Not agreed',
-  total: 'Total',
-};
-
-/** A way from one sum to another, with the running total. */
+/** A way from one sum to another, each step with its reason and the running total. */
 export function StepTable({
   id,
   caption,
@@ -35,8 +23,15 @@ export function StepTable({
       rows={steps}
       rowClass={(step) => (step.kind === 'total' ? 'sum' : undefined)}
       columns={[
-        { head: 'Step', names: true, cell: (step) => <StepName step={step} /> },
-        { head: 'Kind', cell: (step) => stepWords[step.kind] },
+        {
+          head: 'Step, and how it comes about',
+          names: true,
+          cell: (step) => (
+            <>
+              <StepName step={step} /> <span class="why under">{step.why}</span>
+            </>
+          ),
+        },
         {
           head: 'Amount',
           numeric: true,
@@ -49,16 +44,9 @@ export function StepTable({
   );
 }
 
-export function StepName({ step }: { step: ContractStep }): VNode {
-  const view = useView();
-  if (step.of === undefined) return <>{step.what}</>;
-  if (step.kind === 'change-order')
-    return <PageLink to={`${pagePaths.agreed}#${anchorOf('change', step.of)}`}>{step.what}</PageLink>;
-  const selection = view.selection(step.of);
-  if (selection) return <SelectionLink selection={selection}>{step.what}</SelectionLink>;
-  return step.kind === 'allowance' ? (
-    <PageLink to={`${pagePaths.money}#${anchorOf('allowance', step.of)}`}>{step.what}</PageLink>
-  ) : (
-    <>{step.what}</>
-  );
+function StepName({ step: { kind, of, what } }: { step: ContractStep }): VNode {
+  if (kind === 'upgrade') return <PageLink to={`${pagePaths.money}#upgrades-title`}>{what}</PageLink>;
+  if (of === undefined) return <>{what}</>;
+  if (kind === 'change-order') return <PageLink to={`${pagePaths.agreed}#${anchorOf('change', of)}`}>{what}</PageLink>;
+  return <PageLink to={`${pagePaths.money}#${anchorOf('allowance', of)}`}>{what}</PageLink>;
 }

@@ -13,7 +13,7 @@ interface TotalTableProps {
 
 /** One way to cut the cost of all finishes; its foot is the same in every one. */
 export function TotalTable({ id, caption, totals, name }: TotalTableProps): VNode {
-  const { finishes } = useView().book.money;
+  const { finishes, net } = useView().book.money;
   return (
     <DataTable
       id={id}
@@ -51,7 +51,12 @@ export function TotalTable({ id, caption, totals, name }: TotalTableProps): VNod
           cell: ({ cost }) => <MoneyCell cents={cost.total} />,
           foot: <MoneyCell cents={finishes.total} />,
         },
-        { head: 'Change', numeric: true, cell: ({ change }) => <MoneyCell cents={change} change /> },
+        {
+          head: 'Change',
+          numeric: true,
+          cell: ({ change }) => <MoneyCell cents={change} change />,
+          foot: <MoneyCell cents={net} change />,
+        },
       ]}
     />
   );

@@ -38,6 +38,15 @@ test('a Book becomes entries named by category, room and place, decisions first 
   expect(events.map((event) => event.sequence)).toEqual([2, 2, 2]);
 });
 
+test('without a sequence the day gives it: a later day updates, the same day gives the same file', () => {
+  const sequence = (on: string) => Number(/SEQUENCE:(\d+)/.exec(bookCalendar({ ...book, on }))?.[1]);
+  // 2000-01-01 and 26 years with 7 leap days later
+  expect(sequence('2026-01-01')).toBe(26 * 365 + 7);
+  expect(sequence('2026-03-03')).toBe(sequence('2026-03-02') + 1);
+  expect(sequence('1999-12-31')).toBe(0);
+  expect(bookCalendar(book)).toBe(bookCalendar(book));
+});
+
 test('the Book is left as it was', () => {
   const ids = book.selections.map(({ id }) => id);
   bookCalendar(book, 2);

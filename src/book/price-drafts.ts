@@ -1,0 +1,42 @@
+import type { Records, RoomMeasure } from '../model/index.js';
+import { priceHouse } from '../price/index.js';
+import type { HousePrice, Item } from '../price/index.js';
+import { draftSelections, optionId } from './draft.js';
+import type { Draft } from './draft.js';
+import { groupBy } from './group-by.js';
+import { sizeAllowance } from './size-allowance.js';
+
+/** Selections that are taken off, priced as one house; each draft beside what pricing sees of it. */
+export function priceDrafts(
+  records: Records,
+  taken: readonly Draft[],
+): { readonly drafts: readonly { readonly draft: Draft; readonly item: Item }[]; readonly house: HousePrice } {
+  const drafts = taken.map((draft) => ({ draft, item: makeItem(draft) }));
+  const options = new Map(records.options.map((option) => [optionId(option.category, option.slug), option]));
+  const onAllowance = groupBy(taken, ({ selection }) => selection.allowance ?? '');
+  const allowances = records.house.allowances.map((each) => sizeAllowance(each, onAllowance.get(each.id) ?? []));
+  const items = drafts.map(({ item }) => item);
+  return { drafts, house: priceHouse(items, allowances, { contract: records.house.contract, options }) };
+}
+
+/** Takes the house off once, and answers what prices it: to time pricing alone. */
+export function priceRecords(records: Records, measures: ReadonlyMap<string, RoomMeasure>): () => HousePrice {
+  const taken = draftSelections(records, measures).value;
+  return () => priceDrafts(records, taken).house;
+}
+
+function makeItem({ id, room, selection, category, options }: Draft): Item {
+  const { standard, allowance, chosen, supply } = selection;
+  return {
+    selection: id,
+    room: room.slug,
+    category: category.slug,
+    trade: category.trade,
+    supply,
+    decided: chosen !== undefined,
+    ...(allowance !== undefined && { allowance }),
+    ...(standard !== undefined && { standard: optionId(category.slug, standard) }),
+    ...(chosen !== undefined && chosen !== 'none' && { chosen: optionId(category.slug, chosen) }),
+    takeoffs: new Map([...options].map(([slug, { takeoffs }]) => [optionId(category.slug, slug), takeoffs])),
+  };
+}

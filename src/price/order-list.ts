@@ -1,0 +1,44 @@
+import type { Lot, Order } from './cost.js';
+import type { PricedPart, PricedPool } from './pool.js';
+import type { World } from './world.js';
+
+/** What the whole house buys, with its shares: by option id, its parts in the record's order. */
+export function orderList(world: World): Order[] {
+  const orders = [...world.pools.values()].flatMap((pool) => pool.parts.map((part) => makeOrder(pool, part)));
+  return orders.sort((a, b) => (a.option === b.option ? 0 : a.option < b.option ? -1 : 1));
+}
+
+/** How much is bought of each part of a product. */
+export function lotsOf({ parts }: PricedPool): Lot[] {
+  return parts.map(({ part: { part, unit, pack }, ordered: { packs, quantity } }) => ({
+    part,
+    unit,
+    packs,
+    ...(pack && { pack }),
+    ordered: quantity,
+  }));
+}
+
+function makeOrder({ option, items, supply }: PricedPool, priced: PricedPart): Order {
+  const { part, ordered, cost, takeoffs, shares } = priced;
+  return {
+    option,
+    part: part.part,
+    trade: items[0]?.trade ?? '',
+    unit: part.unit,
+    net: ordered.net,
+    required: ordered.required,
+    packs: ordered.packs,
+    ...(part.pack && { pack: part.pack }),
+    ordered: ordered.quantity,
+    stock: [],
+    rate: part.material,
+    supply,
+    cost,
+    shares: items.flatMap((item, index) => {
+      const takeoff = takeoffs[index];
+      const share = shares[index];
+      return takeoff && share ? [{ selection: item.selection, required: takeoff.required, cost: share }] : [];
+    }),
+  };
+}
