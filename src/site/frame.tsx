@@ -88,6 +88,7 @@ export const styles = [
   'choice.css',
   'caution.css',
   'compare.css',
+  'side.css',
   'drawn.css',
   'start.css',
   'pages.css',

@@ -45,6 +45,21 @@ export function cautionPath(caution: Pick<Caution, 'id' | 'room'>): string {
   return `${roomPath(caution.room)}#${cautionAnchor(caution)}`;
 }
 
+/** A page for each selection, by id. Marks differ in more than a path may hold, such as D1, d1 and D.1: a number tells apart
+ *  those that would meet. */
+export function choicePaths(selections: readonly Pick<BookSelection, 'id'>[]): ReadonlyMap<string, string> {
+  const taken = new Set<string>();
+  return new Map(
+    selections.map(({ id }) => {
+      const plain = `choices/${id.toLowerCase().replace(/[^a-z0-9/]+/g, '-')}`;
+      let path = plain;
+      for (let next = 2; taken.has(path); next += 1) path = `${plain}-${next}`;
+      taken.add(path);
+      return [id, `${path}.html`];
+    }),
+  );
+}
+
 /** `content/rooms/study.md` is shown at `records/rooms/study.html`. */
 export function recordPath(source: string, line?: number): string {
   const path = `records/${source.replace(/^content\//, '').replace(/\.md$/, '')}.html`;

@@ -5,6 +5,7 @@ import { chapters } from './chapters.js';
 import { AgreedPage } from './pages/agreed.js';
 import { CalendarPage } from './pages/calendar.js';
 import { CautionsPage } from './pages/cautions.js';
+import { ChoicePage } from './pages/choice.js';
 import { FinishSchedulePage } from './pages/finish-schedule.js';
 import { MoneyPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
@@ -43,6 +44,21 @@ export function allSheets(view: View): readonly Page[] {
       chapter: 'rooms' as const,
       content: () => <RoomPage room={room} />,
     })),
+    ...rooms.flatMap((room) =>
+      view.selectionsOf(room).flatMap((selection, index) => {
+        const path = view.choicePath(selection);
+        if (path === undefined) return [];
+        return [
+          {
+            path,
+            sheet: `D-${room.number}.${index + 1}`,
+            title: `${view.categoryName(selection.category)}, ${room.name}`,
+            chapter: 'rooms' as const,
+            content: () => <ChoicePage selection={selection} />,
+          },
+        ];
+      }),
+    ),
     ...options.map((option, index) => ({
       path: optionPath(option),
       sheet: `A-2.${index + 1}`,

@@ -2,6 +2,7 @@ import { lookUp } from '../book/index.js';
 import type { Alternative, Book, BookOption, BookRoom, BookSelection, BookTrade, LookUp } from '../book/index.js';
 import type { DatedMilestone } from '../calendar/index.js';
 import type { Order } from '../price/index.js';
+import { choicePaths } from './paths.js';
 
 /** What lies beside the book's pages, as links from a page at the top of the book; only what was written. */
 export interface Beside {
@@ -22,6 +23,10 @@ export interface View extends LookUp {
   milestone(id: string): DatedMilestone | undefined;
   /** The house's order that a part of an option belongs to. */
   order(option: string, part: string): Order | undefined;
+  /** The page that sets the options of a place side by side; none where there is nothing to compare. */
+  choicePath(selection: Pick<BookSelection, 'id'>): string | undefined;
+  /** Open selections with options to compare, by the day they are due. */
+  openChoices(): readonly BookSelection[];
   /** Selections for which an option is chosen, and those that consider it. */
   uses(option: BookOption): {
     readonly counted: readonly BookSelection[];
@@ -36,6 +41,10 @@ export function makeView(book: Book, beside: Beside = {}): View {
   const milestones = new Map(book.calendar.milestones.map((milestone) => [milestone.id, milestone]));
   const orders = new Map(book.orders.map((order) => [`${order.option} ${order.part}`, order]));
   const uses = usesByOption(book.selections);
+  const choices = choicePaths(book.selections.filter(({ alternatives }) => alternatives.length > 1));
+  const open = book.selections
+    .filter(({ id, state }) => state === 'open' && choices.has(id))
+    .sort((a, b) => (a.decision.by < b.decision.by ? -1 : a.decision.by > b.decision.by ? 1 : 0));
   return {
     ...lookUp(book),
     beside,
@@ -44,6 +53,8 @@ export function makeView(book: Book, beside: Beside = {}): View {
     optionById: (id) => options.get(id),
     milestone: (id) => milestones.get(id),
     order: (option, part) => orders.get(`${option} ${part}`),
+    openChoices: () => open,
+    choicePath: ({ id }) => choices.get(id),
     uses: (option) => uses.get(option.id) ?? { counted: [], considered: [] },
   };
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkPath, relativeLink } from '../../src/site/page.js';
-import { recordPath, selectionAnchor, selectionPath } from '../../src/site/paths.js';
+import { choicePaths, recordPath, selectionAnchor, selectionPath } from '../../src/site/paths.js';
 
 describe('relativeLink', () => {
   test.each([
@@ -43,6 +43,19 @@ describe('checkPath', () => {
 describe('paths', () => {
   test('a record is shown under records, with an anchor for its line', () => {
     expect(recordPath('content/rooms/study.md', 14)).toBe('records/rooms/study.html#L14');
+  });
+
+  test('each choice has a page of its own, whatever its mark', () => {
+    const ids = ['a/door/D1', 'a/door/d1', 'a/door/D.1', 'a/hearth/breast.hearth', 'a/floor/floor'];
+    const paths = [...choicePaths(ids.map((id) => ({ id }))).values()];
+    expect(paths).toEqual([
+      'choices/a/door/d1.html',
+      'choices/a/door/d1-2.html',
+      'choices/a/door/d-1.html',
+      'choices/a/hearth/breast-hearth.html',
+      'choices/a/floor/floor.html',
+    ]);
+    for (const path of paths) expect(checkPath(path)).toBe(path);
   });
 
   test("a selection is an anchor on its room's page; a feature's face keeps its anchor valid", () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Book } from '../../src/book/index.js';
 import { renderPage } from '../../src/site/render-page.js';
 import { searchEntries, searchScript } from '../../src/site/search-index.js';
 import { allSheets } from '../../src/site/sheets.js';
@@ -69,6 +70,52 @@ describe('a room page', () => {
 
   test('links to the line of its record', () => {
     expect(html('rooms/great-room.html')).toContain('href="../records/rooms/great-room.html#L9"');
+  });
+});
+
+describe('options side by side', () => {
+  const choice = fixtureBook.selections.find(({ alternatives }) => alternatives.length > 1)!;
+  const path = view.choicePath(choice)!;
+
+  test('say once what is the same for all, and mark what differs from what is counted', () => {
+    const page = html(path);
+    expect(page).toMatch(/<th scope="row">Needed here<\/th><td class="side-same" colspan="\d"/i);
+    expect(page).toMatch(/<th scope="row">Contract total<\/th><td[^>]*>\$1,487,243\.10/);
+    expect(page).toContain('class="side-differs"');
+    expect(words(path)).toContain('20 × bundle of 24 sq ft');
+    expect(words(path)).toContain('$3,970.56 of $3,967.86 drawn then');
+  });
+
+  test('are linked from the room, the card and, while open, the start page', () => {
+    expect(html(`rooms/${choice.room}.html`)).toContain(`href="../${path}"`);
+    const open = fixtureBook.selections.find(({ state, alternatives }) => state === 'open' && alternatives.length > 1);
+    if (open) expect(html('index.html')).toContain(`href="${view.choicePath(open)!}"`);
+  });
+
+  test('tell the cautions that speak of the place, and nothing where there are none', () => {
+    expect(words(path)).not.toContain('To check here');
+    const caution: Book['cautions'][number] = {
+      id: 'guard-at-drop/great-room/ceiling',
+      rule: 'guard-at-drop',
+      title: 'A drop without a guard',
+      room: choice.room,
+      place: 'edge',
+      placeText: 'Edge',
+      selections: [choice.id],
+      trades: [],
+      seen: 'The edge drops 10\'-6".',
+      says: 'A guard is asked for above thirty inches.',
+      source: { document: 'A code', edition: '2018', section: '312' },
+      ask: 'The building official.',
+    };
+    const cautious = makeView({ ...fixtureBook, cautions: [caution] });
+    const page = allSheets(cautious).find((sheet) => sheet.path === path)!;
+    expect(renderPage(page, cautious, () => '')).toContain('A drop without a guard');
+  });
+
+  test('have no page where there is one candidate', () => {
+    const single = fixtureBook.selections.find(({ alternatives }) => alternatives.length < 2)!;
+    expect(view.choicePath(single)).toBeUndefined();
   });
 });
 

@@ -1,14 +1,15 @@
 import type { VNode } from 'preact';
 import type { BookSelection } from '../../book/index.js';
+import { describePush, describeSlack } from '../../calendar/index.js';
 import type { DatedMilestone } from '../../calendar/index.js';
-import { printDay } from '../../units/index.js';
+import { joinWords, printDay } from '../../units/index.js';
 import type { IsoDate } from '../../units/index.js';
 import { Facts } from '../parts/facts.js';
 import { Day } from '../parts/figures.js';
 import { SelectionLink } from '../parts/link.js';
 import { Phrase } from '../parts/prose.js';
 import { StateMark } from '../parts/state-mark.js';
-import { capital, counted, joinWords, shownState, slackWords, lower } from '../parts/words.js';
+import { capital, counted, shownState, lower } from '../parts/words.js';
 import { anchorOf } from '../paths.js';
 import { useView } from '../sheet-context.js';
 
@@ -106,7 +107,7 @@ function DecisionLine({ selection }: { selection: BookSelection }): VNode {
     <li class="agenda-decision">
       <p class="agenda-day">
         <Day day={decision.by} />
-        <span class="due-slack">{slackWords(decision.slack)}</span>
+        <span class="due-slack">{describeSlack(decision.slack)}</span>
       </p>
       <div>
         <p class="agenda-name">
@@ -117,8 +118,7 @@ function DecisionLine({ selection }: { selection: BookSelection }): VNode {
         </p>
         <p class="why">
           {decision.reason}. Order by {printDay(decision.orderBy)}, on site {printDay(decision.onSite)}.
-          {decision.pushes > 0 &&
-            ` Decided today, it moves ${decision.milestoneName} by ${counted(decision.pushes, 'working day')}${decision.pushesTo === undefined ? '' : `, to ${printDay(decision.pushesTo)}`}.`}
+          {decision.pushes > 0 && ` ${describePush(decision)}.`}
         </p>
       </div>
       <StateMark selection={selection} />

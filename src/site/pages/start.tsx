@@ -1,18 +1,19 @@
 import type { VNode } from 'preact';
 import type { BookSelection } from '../../book/index.js';
 import { cautionWords, countWords } from '../../caution/index.js';
+import { describeSlack } from '../../calendar/index.js';
 import { printMoney, printMoneyChange } from '../../units/index.js';
 import type { Cents } from '../../units/index.js';
 import { AllowanceBar } from '../parts/allowance-bar.js';
 import { Swatch } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
 import { Day } from '../parts/figures.js';
-import { PageLink, SelectionLink } from '../parts/link.js';
+import { ChoiceLink, PageLink, SelectionLink } from '../parts/link.js';
 import { Prose } from '../parts/prose.js';
 import { RangeChart } from '../parts/range-chart.js';
 import { RoomGrid } from '../parts/room-grid.js';
 import { StateMark } from '../parts/state-mark.js';
-import { capital, counted, slackWords, lower } from '../parts/words.js';
+import { capital, counted, lower } from '../parts/words.js';
 import { anchorOf, pagePaths } from '../paths.js';
 import { useView } from '../sheet-context.js';
 
@@ -145,7 +146,7 @@ function DueNext({ open }: { open: readonly BookSelection[] }): VNode {
               <li>
                 <p class="due-day">
                   <Day day={selection.decision.by} />
-                  <span class="due-slack">{slackWords(selection.decision.slack)}</span>
+                  <span class="due-slack">{describeSlack(selection.decision.slack)}</span>
                 </p>
                 <div class="due-what">
                   <p class="due-name">
@@ -155,6 +156,9 @@ function DueNext({ open }: { open: readonly BookSelection[] }): VNode {
                     </SelectionLink>
                   </p>
                   <p class="why">{selection.decision.reason}.</p>
+                  <p>
+                    <ChoiceLink selection={selection} class="due-choice" />
+                  </p>
                 </div>
                 <p class="due-state">
                   <StateMark selection={selection} />

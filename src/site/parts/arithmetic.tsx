@@ -1,6 +1,6 @@
 import { Fragment } from 'preact';
 import type { VNode } from 'preact';
-import type { Order } from '../../price/index.js';
+import type { Lot, Order } from '../../price/index.js';
 import type { Takeoff } from '../../takeoff/index.js';
 import { printAmount, printLength, printQuantity } from '../../units/index.js';
 import { useView } from '../sheet-context.js';
@@ -16,10 +16,13 @@ export function quantityText(amount: number, unit: Takeoff['unit']): string {
 
 /** What the house orders of a part, in packs: `14 bundles of 24 sq ft`. */
 export function orderText(order: Order): string {
-  const { packs, pack, unit, ordered, stock } = order;
-  const pieces = stock.map(({ count, length }) => `${count} × ${printLength(length)}`).join(', ');
-  const text = pack ? `${packs} × ${pack.name} of ${quantityText(pack.holds, unit)}` : quantityText(ordered, unit);
-  return pieces === '' ? text : `${text} (${pieces})`;
+  const pieces = order.stock.map(({ count, length }) => `${count} × ${printLength(length)}`).join(', ');
+  return pieces === '' ? lotText(order) : `${lotText(order)} (${pieces})`;
+}
+
+/** `14 × bundle of 24 sq ft`, or the quantity of what is not sold in packs. */
+export function lotText({ packs, pack, unit, ordered }: Lot): string {
+  return pack ? `${packs} × ${pack.name} of ${quantityText(pack.holds, unit)}` : quantityText(ordered, unit);
 }
 
 /** From the shape of the room to what is bought, every step with its reason. */

@@ -7,7 +7,7 @@ import { useView } from '../sheet-context.js';
 import { Facts } from './facts.js';
 import { Day } from './figures.js';
 import { PageLink } from './link.js';
-import { joinWords } from './words.js';
+import { joinWords } from '../../units/index.js';
 
 /** One caution in full, at its place: what was seen, what the source says, whom to ask, and who accepts it. */
 export function CautionCard({ caution }: { caution: Caution }): VNode {

@@ -1,7 +1,7 @@
 import type { ComponentChildren, VNode } from 'preact';
 import type { BookOption, BookRoom, BookSelection } from '../../book/index.js';
 import { optionPath, recordPath, roomPath, selectionPath } from '../paths.js';
-import { useLink } from '../sheet-context.js';
+import { useLink, useView } from '../sheet-context.js';
 
 /** A link to a page of the book, by its path in the book. */
 export function PageLink({
@@ -41,6 +41,25 @@ export function SelectionLink({
   children: ComponentChildren;
 }): VNode {
   return <PageLink to={selectionPath(selection)}>{children}</PageLink>;
+}
+
+/** To the page that sets the options of a place side by side, where there is one. */
+export function ChoiceLink({
+  selection,
+  class: className = 'onward',
+  children = 'Options side by side',
+}: {
+  selection: BookSelection;
+  class?: string;
+  children?: ComponentChildren;
+}): VNode | null {
+  const path = useView().choicePath(selection);
+  if (path === undefined) return null;
+  return (
+    <PageLink to={path} class={className}>
+      {children}
+    </PageLink>
+  );
 }
 
 export function RecordLink({

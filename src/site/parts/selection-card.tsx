@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import type { BookSelection } from '../../book/index.js';
+import { describePush, describeSlack } from '../../calendar/index.js';
 import { printAmount, printMoney, printMoneyChange } from '../../units/index.js';
 import { anchorOf, pagePaths, selectionAnchor } from '../paths.js';
 import { useView } from '../sheet-context.js';
@@ -10,11 +11,11 @@ import { CostTable } from './cost-table.js';
 import { Swatch } from './drawing.js';
 import { Facts } from './facts.js';
 import { Day } from './figures.js';
-import { OptionLink, PageLink, RecordLink } from './link.js';
+import { ChoiceLink, OptionLink, PageLink, RecordLink } from './link.js';
 import { Phrase } from './prose.js';
 import { SignedMark } from './signed-mark.js';
 import { StateMark } from './state-mark.js';
-import { shownState, slackWords } from './words.js';
+import { shownState } from './words.js';
 
 /** One choice of a room: what is decided, what it costs, where the figures come from, or what is still to decide. */
 export function SelectionCard({ selection }: { selection: BookSelection }): VNode {
@@ -57,12 +58,13 @@ export function SelectionCard({ selection }: { selection: BookSelection }): VNod
       {open && (
         <>
           <p class="choice-due">
-            Decide by <Day day={selection.decision.by} />: {slackWords(selection.decision.slack)}.{' '}
-            {selection.decision.reason}.
-            {selection.decision.pushes > 0 &&
-              ` Decided today, it would move ${selection.decision.milestoneName} by ${selection.decision.pushes} working days.`}
+            Decide by <Day day={selection.decision.by} />: {describeSlack(selection.decision.slack)}.{' '}
+            {selection.decision.reason}.{selection.decision.pushes > 0 && ` ${describePush(selection.decision)}.`}
           </p>
           <Alternatives selection={selection} />
+          <p class="choice-onward">
+            <ChoiceLink selection={selection} />
+          </p>
           <p class="choice-counted">
             {option
               ? `Until it is decided the totals count the standard, ${option.name}.`
@@ -84,6 +86,9 @@ export function SelectionCard({ selection }: { selection: BookSelection }): VNod
         <details>
           <summary>What else was considered</summary>
           <Alternatives selection={selection} />
+          <p class="choice-onward">
+            <ChoiceLink selection={selection} />
+          </p>
         </details>
       )}
       <p class="choice-source">

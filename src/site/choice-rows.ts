@@ -1,0 +1,154 @@
+import type { Alternative, BookOption, BookSelection } from '../book/index.js';
+import { describeSlack } from '../calendar/index.js';
+import { costParts } from '../model/index.js';
+import {
+  printAmount,
+  printDay,
+  printDollars,
+  printLength,
+  printMetric,
+  printMoney,
+  printMoneyChange,
+} from '../units/index.js';
+import type { Length } from '../units/index.js';
+import { lotText, quantityText } from './parts/arithmetic.js';
+import type { SideRow } from './parts/side-by-side.js';
+import { capital, partWords } from './parts/words.js';
+import type { View } from './view.js';
+
+/** An option that could stand in a place, with its record. */
+export interface Candidate {
+  readonly alternative: Alternative;
+  readonly option: BookOption;
+}
+
+export function candidatesOf(selection: BookSelection, view: View): readonly Candidate[] {
+  return selection.alternatives.flatMap((alternative) => {
+    const option = view.option(selection.category, alternative.option);
+    return option ? [{ alternative, option }] : [];
+  });
+}
+
+interface RowGroup {
+  readonly title: string;
+  readonly rows: readonly SideRow[];
+}
+
+/** Every short fact of the candidates for a place, and what follows from each. */
+export function choiceRows(selection: BookSelection, candidates: readonly Candidate[], view: View): RowGroup[] {
+  const row = (label: string, cell: (candidate: Candidate) => string, more: Partial<SideRow> = {}): SideRow => ({
+    label,
+    cells: candidates.map(cell),
+    ...more,
+  });
+  const drawn = (figure: (candidate: Candidate) => number | undefined) => {
+    const figures = candidates.map(figure);
+    return figures.every((each) => each !== undefined) ? { drawn: figures } : {};
+  };
+  return [
+    { title: 'The house', rows: houseRows(selection, row, drawn) },
+    { title: 'Cost in place', rows: costRows(candidates, row) },
+    { title: 'Quantity', rows: quantityRows(candidates, row) },
+    { title: 'What it is', rows: productRows(selection, row, drawn, view) },
+    { title: 'Time', rows: timeRows(row, drawn) },
+  ];
+}
+
+type RowMaker = (label: string, cell: (candidate: Candidate) => string, more?: Partial<SideRow>) => SideRow;
+type Drawer = (figure: (candidate: Candidate) => number | undefined) => { readonly drawn?: readonly number[] };
+
+function houseRows({ standard }: BookSelection, row: RowMaker, drawn: Drawer): SideRow[] {
+  return [
+    row('Contract total', ({ alternative }) => printMoney(alternative.houseTotal, 'always'), { strong: true }),
+    row(
+      'Against today',
+      ({ alternative }) =>
+        alternative.againstToday === 0 ? 'no change' : printMoneyChange(alternative.againstToday, 'always'),
+      drawn(({ alternative }) => alternative.againstToday),
+    ),
+    row(standard === undefined ? 'Against none' : 'Against the standard', ({ alternative }) =>
+      alternative.againstStandard === 0 ? 'no difference' : printMoneyChange(alternative.againstStandard, 'always'),
+    ),
+  ];
+}
+
+function costRows(candidates: readonly Candidate[], row: RowMaker): SideRow[] {
+  const parts = costParts.filter((part) => candidates.some(({ alternative }) => alternative.cost[part] !== 0));
+  return [
+    ...parts.map((part) =>
+      row(capital(partWords[part]), ({ alternative }) => printMoney(alternative.cost[part], 'always')),
+    ),
+    row('Total', ({ alternative }) => printMoney(alternative.cost.total, 'always'), { strong: true }),
+    row('Material price', ({ option }) => pricesText(option, 'material')),
+    row('Labor price', ({ option }) => pricesText(option, 'labor')),
+  ];
+}
+
+function quantityRows(candidates: readonly Candidate[], row: RowMaker): SideRow[] {
+  const anything = candidates.some(({ alternative }) => alternative.takeoff.length > 0);
+  if (!anything) return [];
+  const each = ({ alternative }: Candidate, text: (part: Alternative['takeoff'][number]) => string): string => {
+    const { takeoff } = alternative;
+    if (takeoff.length === 0) return 'nothing';
+    return takeoff.map((part) => (takeoff.length > 1 ? `${part.part} ${text(part)}` : text(part))).join('\n');
+  };
+  return [
+    row('Measured, net', (candidate) => each(candidate, ({ net, unit }) => quantityText(net, unit))),
+    row('Waste', (candidate) => each(candidate, ({ waste }) => `${printAmount(waste.percent, 1)} %`)),
+    row('Needed here', (candidate) => each(candidate, ({ required, unit }) => quantityText(required, unit))),
+    row('The house would order', ({ alternative: { lots } }) =>
+      lots.length === 0
+        ? 'nothing'
+        : lots.map((lot) => (lots.length > 1 ? `${lot.part} ${lotText(lot)}` : lotText(lot))).join('\n'),
+    ),
+  ];
+}
+
+function productRows({ category }: BookSelection, row: RowMaker, drawn: Drawer, view: View): SideRow[] {
+  const length = (value: Length): string =>
+    view.book.house.metric === 'beside' ? `${printLength(value)} (${printMetric(value)})` : printLength(value);
+  const rules = view.category(category)?.attributes ?? [];
+  const attribute = ({ option }: Candidate, name: string): string =>
+    option.attributes.find((each) => each.name === name)?.attribute.text ?? '–';
+  return [
+    row('Thickness', ({ option }) => (option.thickness === undefined ? 'not recorded' : length(option.thickness))),
+    row('Weight', ({ option }) =>
+      option.weight ? `${option.weight.pounds} lb / ${option.weight.per}` : 'not recorded',
+    ),
+    row(
+      'Weight in place',
+      ({ alternative: { pounds } }) => (pounds === undefined ? 'not recorded' : `${printAmount(pounds, 0)} lb`),
+      drawn(({ alternative }) => alternative.pounds),
+    ),
+    ...rules
+      .map(({ name, label }) => row(label, (candidate) => attribute(candidate, name)))
+      .filter(({ cells }) => cells.some((cell) => cell !== '–')),
+  ];
+}
+
+function timeRows(row: RowMaker, drawn: Drawer): SideRow[] {
+  return [
+    row(
+      'Lead time',
+      ({ option }) => (option.leadDays === 0 ? 'from stock' : `${option.leadDays} working days`),
+      drawn(({ option }) => option.leadDays),
+    ),
+    row('Decide by', ({ alternative }) => printDay(alternative.decision.by), { strong: true }),
+    row('How far off', ({ alternative: { decision } }) =>
+      decision.state === 'decided' ? 'decided' : describeSlack(decision.slack),
+    ),
+    row('Order by', ({ alternative }) => printDay(alternative.decision.orderBy)),
+    row('On site', ({ alternative }) => printDay(alternative.decision.onSite)),
+    row('Price quoted', ({ option }) => (option.quoted ? printDay(option.quoted.on) : 'not recorded')),
+  ];
+}
+
+/** `$7.40 / sq ft`; parts by name where there are several. */
+function pricesText({ parts }: BookOption, of: 'material' | 'labor'): string {
+  return parts
+    .map(({ part, unit, ...rates }) => {
+      const price = `${printDollars(rates[of])} / ${unit}`;
+      return parts.length > 1 ? `${part} ${price}` : price;
+    })
+    .join('\n');
+}
