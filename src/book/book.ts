@@ -19,7 +19,7 @@ import type { Caution } from '../caution/index.js';
 import type { RoomMeasure } from '../measure/index.js';
 import type { ContractStep, Cost, LedgerEntry, Lot, Order, ReasonedFigure, Reckoning } from '../price/index.js';
 import type { Scope } from '../scope/index.js';
-import type { Takeoff } from '../takeoff/index.js';
+import type { SupplyOrder, Takeoff } from '../takeoff/index.js';
 import type { Cents, Decimal, IsoDate } from '../units/index.js';
 
 /** Everything computed for a house on one day; all outputs render this and nothing else. Plain JSON:
@@ -37,6 +37,8 @@ export interface Book {
   readonly selections: readonly BookSelection[];
   /** What the whole house buys, pooled by option and part. */
   readonly orders: readonly Order[];
+  /** What is used up with the finishes, for the whole house; the finishes' own rates cover it. */
+  readonly supplies: readonly SupplyOrder[];
   readonly money: BookMoney;
   readonly calendar: { readonly milestones: readonly DatedMilestone[]; readonly rules: HouseCalendar };
   readonly cautions: readonly Caution[];
@@ -88,6 +90,8 @@ export interface BookRoom {
   readonly measure: RoomMeasure;
   /** Ids of its selections, in working order. */
   readonly selections: readonly string[];
+  /** What is used up in it; whole packs are opened for the house, not for a room. */
+  readonly supplies?: readonly SupplyOrder[];
   readonly cost: Cost;
   /** Change against the contract that this room's choices make. */
   readonly change: Cents;

@@ -5,6 +5,7 @@ import type { Records, RoomMeasure } from '../model/index.js';
 import type { Outcome } from '../problem/index.js';
 import { addCosts, noCost, orderList } from '../price/index.js';
 import type { Cost } from '../price/index.js';
+import { poolSupplies, sumSupplies } from '../takeoff/index.js';
 import type { Cents, IsoDate } from '../units/index.js';
 import type { Book, BookRoom, BookSelection } from './book.js';
 import {
@@ -21,6 +22,7 @@ import { lateProblems } from './late-problems.js';
 import { makeDecider } from './make-decider.js';
 import { makeMoney } from './make-money.js';
 import { makeSelection } from './make-selection.js';
+import { withCounts } from './order-counts.js';
 import { withStock } from './order-stock.js';
 import { priceDrafts } from './price-drafts.js';
 import { seeHouse } from './see-house.js';
@@ -58,7 +60,8 @@ export function makeBook(
       return measure ? [makeRoom(room, measure, byRoom.get(room.slug) ?? [])] : [];
     }),
     selections,
-    orders: withStock(orderList(house.today), selections),
+    orders: withCounts(withStock(orderList(house.today), selections), selections, records),
+    supplies: poolSupplies(selections.map(using)),
     money: makeMoney(records, house, selections),
     calendar: { milestones: dated.value, rules: records.house.calendar },
     cautions: accepted.cautions,
@@ -72,6 +75,7 @@ export function makeBook(
 
 function makeRoom(room: Records['rooms'][number], measure: RoomMeasure, own: readonly BookSelection[]): BookRoom {
   const { slug, number, name, level, use, body } = room;
+  const supplies = sumSupplies(own.map(using));
   const cost: Cost = own.length === 0 ? noCost : addCosts(own.map((selection) => selection.cost));
   return {
     slug,
@@ -81,10 +85,15 @@ function makeRoom(room: Records['rooms'][number], measure: RoomMeasure, own: rea
     use,
     body,
     measure,
+    ...(supplies.length > 0 && { supplies }),
     cost,
     selections: own.map((selection) => selection.id),
     change: own.reduce((sum, selection) => sum + selection.change, 0) as Cents,
     open: own.filter((selection) => selection.state === 'open').length,
     source: room.origin.file,
   };
+}
+
+function using({ id, trade, takeoff }: BookSelection): Parameters<typeof poolSupplies>[0][number] {
+  return { selection: id, trade, takeoff };
 }

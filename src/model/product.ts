@@ -1,5 +1,5 @@
 import type { Origin } from '../problem/index.js';
-import type { Cents, Decimal, IsoDate, Length, Unit } from '../units/index.js';
+import type { Cents, Decimal, IsoDate, Length, Unit, Usage } from '../units/index.js';
 
 /** A finish that can be chosen. */
 export interface Option {
@@ -107,6 +107,8 @@ export interface Category {
   /** Specification section number, such as `09 29 00`. */
   readonly section: string;
   readonly measure: Convention;
+  /** What the finish is built into, where its resistance to heat is worked out. */
+  readonly assemblies?: readonly Assembly[];
   /** Working order on site: lower comes first. */
   readonly sequence: number;
   /** Milestone at which the product must be on site. */
@@ -130,6 +132,8 @@ export interface AttributeRule {
   readonly kind: 'text' | 'number' | 'length' | 'lengths' | 'yes-no';
   readonly required: boolean;
   readonly choices?: readonly string[];
+  /** What a value means, in words: said beside the quantities. `from` is its source. */
+  readonly means?: { readonly words: Readonly<Record<string, string>>; readonly from: string };
 }
 
 /** How a category is measured. `by` names a convention in src/takeoff/convention. */
@@ -140,12 +144,54 @@ export interface Convention {
     { readonly rule: 'all' } | { readonly rule: 'none' } | { readonly rule: 'over'; readonly area: number };
   /** Coats or layers that multiply the area. */
   readonly times: number;
+  /** Attribute of the option that says how many instead. */
+  readonly timesBy?: string;
   /** Lay the pieces out on the surface as well, cut from the option's `stock` lengths at its `face` coverage. */
   readonly lay?: 'boards' | 'sheets';
+  /** How the trade counts it beside the measure: boards in lineal and board feet, sheets, gallons. */
+  readonly counted?: 'boards' | 'sheets' | 'gallons';
+  /** What is used up with it. */
+  readonly supplies?: readonly SupplyRule[];
   /** What is said beside the number: the rule in words. */
   readonly words: string;
   /** Source of the rule, or `common practice, no source`. */
   readonly source: string;
+}
+
+/** Something used up with a finish: compound with board, grout with tile. It goes with the net quantity of the part that
+ *  is measured in the unit of `usage.of`; with `cu ft`, with the joints between the pieces. */
+export interface SupplyRule {
+  readonly what: string;
+  readonly usage: Usage;
+  /** A number among the option's attributes that multiplies it, such as coats. */
+  readonly timesBy?: string;
+  /** Only with options whose attribute says one of these. */
+  readonly when: readonly { readonly attribute: string; readonly says: readonly string[] }[];
+  /** Attribute whose text goes with the name: the color of the grout. */
+  readonly namedBy?: string;
+  readonly pack?: { readonly name: string; readonly holds: number };
+  readonly waste: Decimal;
+  readonly why?: string;
+  readonly source: string;
+}
+
+/** A wall, ceiling or floor with framing in it, of which the option fills the cavity. The option's attribute `r-value` is
+ *  the cavity's. Resistances are in ft²·h·°F/Btu. */
+export interface Assembly {
+  readonly name: string;
+  /** The surfaces of a room that are of this kind. */
+  readonly over: 'walls' | 'ceiling' | 'floor';
+  readonly framing: {
+    readonly what: string;
+    /** Share of the area that is framing. */
+    readonly share: Decimal;
+    readonly rPerInch: number;
+    /** Absent: as deep as the insulation, the option's `thickness-in-place`. */
+    readonly depth?: Length;
+    readonly source: string;
+  };
+  /** What covers framing and cavity alike, air films among it, from outside in. */
+  readonly layers: readonly { readonly what: string; readonly r: number; readonly source: string }[];
 }
 
 export interface Trade {

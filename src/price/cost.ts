@@ -1,4 +1,5 @@
 import type { CostPart } from '../model/index.js';
+import type { TradeCount } from '../takeoff/index.js';
 import type { Cents, Decimal, Length, Unit } from '../units/index.js';
 
 /** A cost by what it is made of; `total` is their sum. */
@@ -19,6 +20,8 @@ export interface Order {
   readonly ordered: number;
   /** Pieces by stock length where boards were laid out. */
   readonly stock: readonly { readonly length: Length; readonly count: number }[];
+  /** As the trade counts it: gallons, lineal feet, sheets. */
+  readonly counts?: readonly TradeCount[];
   readonly rate: Decimal;
   readonly supply: 'contractor' | 'owner-furnished';
   readonly cost: Cost;

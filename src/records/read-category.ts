@@ -2,8 +2,8 @@ import type { AttributeRule, Category } from '../model/index.js';
 import { hasErrors, problemAt } from '../problem/index.js';
 import type { Path, Problem } from '../problem/index.js';
 import type { Checked } from './checked-record.js';
-import { passed, readOpeningRule } from './formats.js';
 import type { RawAttributeRule, RawCategory } from './raw/category.js';
+import { measureProblems, readAssembly, readMeasure } from './read-measure.js';
 
 /** A category's record, as far as it can be read. */
 export interface CategoryDraft {
@@ -27,7 +27,10 @@ export function readCategory(record: Checked<RawCategory>): CategoryDraft {
   const rules = record.sound(['attributes'])
     ? Object.entries(record.raw.attributes ?? {}).map(([name, raw]) => readRule(name, raw))
     : undefined;
-  const problems = [...record.problems, ...(rules ? ruleProblems(rules, record) : [])];
+  const problems = [
+    ...record.problems,
+    ...(rules ? [...ruleProblems(rules, record), ...measureProblems(rules, record)] : []),
+  ];
   return {
     slug: record.slug,
     record,
@@ -37,29 +40,31 @@ export function readCategory(record: Checked<RawCategory>): CategoryDraft {
   };
 }
 
-function readRule(name: string, { label, kind, required, choices }: RawAttributeRule): AttributeRule {
-  return { name, label, kind, required: required ?? false, ...(choices && { choices }) };
+function readRule(name: string, raw: RawAttributeRule): AttributeRule {
+  const { label, kind, required, choices, means, source } = raw;
+  return {
+    name,
+    label,
+    kind,
+    required: required ?? false,
+    ...(choices && { choices }),
+    ...(means && { means: { words: means, from: source ?? "the category's record" } }),
+  };
 }
 
 function wholeCategory(
   { slug, raw, body, origin }: Checked<RawCategory>,
   attributes: readonly AttributeRule[],
 ): Category {
-  const { measure, schedule } = raw;
+  const { schedule, assemblies } = raw;
   const early = raw['fixes-early'];
   return {
     slug,
     name: raw.name,
     trade: raw.trade,
     section: raw.section,
-    measure: {
-      by: measure.by,
-      openings: passed(readOpeningRule(measure.openings ?? 'none')),
-      times: measure.times ?? 1,
-      ...(measure.lay !== undefined && { lay: measure.lay }),
-      words: measure.words,
-      source: measure.source,
-    },
+    measure: readMeasure(raw),
+    ...(assemblies && { assemblies: assemblies.map(readAssembly) }),
     sequence: raw.sequence,
     neededAt: raw['needed-at'],
     ...(early && { fixesEarly: { milestone: early.milestone, why: early.why } }),

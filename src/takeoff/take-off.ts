@@ -1,11 +1,16 @@
-import type { Category, Option, OptionPart, RoomMeasure, Selection } from '../model/index.js';
-import { printPercent } from '../units/index.js';
+import type { Assembly, Category, Option, OptionPart, RoomMeasure, Selection } from '../model/index.js';
+import { decimalNumber, printPercent } from '../units/index.js';
+import type { Area } from '../units/index.js';
 import { wholePieces, withWaste } from './arithmetic/index.js';
+import { assembliesOf } from './assembly.js';
+import { numberOf } from './attribute.js';
 import { conventions } from './convention/index.js';
 import type { ConventionRule } from './convention/index.js';
+import { countsOf } from './count.js';
 import { findPlaces } from './places.js';
 import type { Place } from './places.js';
-import type { PlaceQuantity, Takeoff } from './takeoff.js';
+import { suppliesOf } from './supply.js';
+import type { PlaceQuantity, Takeoff, TakeoffNote } from './takeoff.js';
 
 export interface TakeOffInput {
   readonly selection: Selection;
@@ -49,25 +54,45 @@ export function takeOff(
   }
   const takeoffs = option.parts
     .filter((part) => byPart.has(part.part))
-    .map((part) => makeTakeoff(part, byPart.get(part.part) ?? [], selection, category));
-  return { takeoffs, unsuited };
+    .map((part) => makeTakeoff(part, byPart.get(part.part) ?? [], { selection, category, option }));
+  const [first, ...more] = takeoffs;
+  return { takeoffs: first ? [withWords(first, category, option, places), ...more] : [], unsuited };
+}
+
+/** What the option's attributes mean, and what it makes of the walls and ceilings it fills; said once, with its first part. */
+function withWords(takeoff: Takeoff, category: Category, option: Option, places: readonly Place[]): Takeoff {
+  const notes = category.attributes.flatMap(({ name, label, means }): TakeoffNote[] => {
+    const text = option.attributes[name]?.text ?? '';
+    const words = means?.words[text];
+    return means && words !== undefined ? [{ what: `${label}: ${text}`, words, source: means.from }] : [];
+  });
+  const assemblies = assembliesOf(category, option, places.flatMap(filledPlace));
+  return { ...takeoff, ...(notes.length > 0 && { notes }), ...(assemblies.length > 0 && { assemblies }) };
+}
+
+function filledPlace({ kind, id }: Place): { id: string; over: Assembly['over'] }[] {
+  if (kind === 'wall') return [{ id, over: 'walls' }];
+  return id === 'ceiling' || id === 'floor' ? [{ id, over: id }] : [];
 }
 
 function makeTakeoff(
   part: OptionPart,
   places: readonly PlaceQuantity[],
-  selection: Selection,
-  category: Category,
+  { selection, category, option }: { selection: Selection; category: Category; option: Option },
 ): Takeoff {
+  const { measure: rule } = category;
   const gross = sum(places.map((place) => place.gross));
   const net = sum(places.map((place) => place.net));
-  const times = part.unit === 'sq ft' ? category.measure.times : 1;
-  const factors = times === 1 ? [] : [{ times, why: `${times} coats or layers` }];
+  const factors = part.unit === 'sq ft' ? layerFactors(category, option) : [];
+  const times = factors.reduce((product, factor) => product * factor.times, 1);
   const waste = selection.waste ?? part.waste;
-  const share = waste.amount / 10 ** waste.scale;
+  const share = decimalNumber(waste);
   const why = selection.waste ? 'given for this place' : `allowed for this product: ${printPercent(waste)}`;
   const needed = withWaste(net * times, share);
   const required = part.unit === 'each' || part.unit === 'lump' ? wholePieces(needed) : needed;
+  const supplies = suppliesOf(rule.supplies ?? [], option, { quantity: net, unit: part.unit });
+  const counts =
+    part.unit === 'sq ft' ? countsOf(rule, option, { net: [net as Area], times, waste: share, whole: false }) : [];
   return {
     part: part.part,
     unit: part.unit,
@@ -77,9 +102,21 @@ function makeTakeoff(
     factors,
     waste: { percent: share * 100, why },
     required,
-    rule: category.measure.words,
-    source: category.measure.source,
+    rule: rule.words,
+    source: rule.source,
+    ...(supplies.length > 0 && { supplies }),
+    ...(counts.length > 0 && { counts }),
   };
+}
+
+/** Coats or layers: the option's own where the category's record asks for it, else the category's. */
+function layerFactors({ measure }: Category, option: Option): Takeoff['factors'] {
+  const own = measure.timesBy === undefined ? undefined : numberOf(option, measure.timesBy);
+  const times = own ?? measure.times;
+  if (times === 1) return [];
+  return [
+    { times, why: own === undefined ? `${times} coats or layers` : `${measure.timesBy ?? ''} of ${option.name}` },
+  ];
 }
 
 function sum(numbers: readonly number[]): number {

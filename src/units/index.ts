@@ -11,6 +11,7 @@ export * from './unit.js';
 export * from './amount.js';
 export * from './money.js';
 export * from './rate.js';
+export * from './usage.js';
 export * from './percent.js';
 export * from './day.js';
 export * from './working-days.js';

@@ -84,6 +84,7 @@ export function makeFixture(): Book {
         takeoff: [takeoff('sq ft', 48)],
       }),
     ],
+    supplies: [],
     orders: [
       {
         option: 'floor/white-oak',

@@ -105,6 +105,7 @@ export const fixtureBook: Book = {
   options,
   rooms: bookRooms,
   selections,
+  supplies: [],
   orders: [
     {
       option: boards.id,

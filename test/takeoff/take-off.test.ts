@@ -42,8 +42,8 @@ describe('area', () => {
   test('says why each opening was taken or left', () => {
     const [takeoff] = take(['north', 'south'], 'area', { openings: { rule: 'over', area: 32 } });
     expect(takeoff?.places.flatMap((place) => place.adjustments)).toEqual([
-      { what: 'Window W01', amount: -36, why: 'over 32 sq ft: deducted' },
-      { what: 'Door D01', amount: 0, why: 'not over 32 sq ft: not deducted' },
+      { what: 'Window W01', amount: -36, why: 'deducted: over 32 sq ft' },
+      { what: 'Door D01', amount: 0, why: 'not deducted: not over 32 sq ft (21 sq ft)' },
     ]);
   });
 

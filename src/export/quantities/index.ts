@@ -1,1 +1,2 @@
 export * from './rows.js';
+export * from './steps.js';

@@ -1,9 +1,12 @@
 import type { Book, BookSelection } from '../../book/index.js';
 import { writeCsv } from '../csv/index.js';
-import type { Takeoff } from '../../takeoff/index.js';
+import { countWords, countsWords, resistanceWords, supplyWords } from '../../takeoff/index.js';
+import type { SupplyQuantity, Takeoff } from '../../takeoff/index.js';
+import { assemblySteps, stepWords, takeoffSteps } from './steps.js';
 
 /** One line of the quantities: what one place takes of one part of one product, with the figures that lead to it. */
 export interface QuantityRow {
+  readonly kind: 'finish' | 'supply';
   readonly trade: string;
   readonly room: string;
   readonly roomName: string;
@@ -18,25 +21,36 @@ export interface QuantityRow {
   readonly times: number;
   readonly wastePercent: number;
   readonly required: number;
+  /** The same as the trade counts it: `8.2 gal`, `1,204 lin ft; 903 board ft`, `Outside wall R-28.8 with its framing`. */
+  readonly counted: string;
   readonly rule: string;
+  /** Every step from gross to required, with its reason. */
+  readonly why: string;
   readonly state: string;
 }
 
 /** Quantities of every selection that has an option counted, in order of room and then of work. */
 export function quantityRows(book: Book): QuantityRow[] {
-  const rooms = new Map(book.rooms.map((room) => [room.slug, room]));
-  const options = new Map(book.options.map((option) => [option.id, option.name]));
-  return book.selections.flatMap((selection) => {
-    const room = rooms.get(selection.room);
-    const option = options.get(`${selection.category}/${selection.counted ?? ''}`);
-    if (!room || option === undefined) return [];
-    return selection.takeoff.map((takeoff) => makeRow(selection, takeoff, room.number, room.name, option));
-  });
+  return eachTakeoff(book, (takeoff, place) => [makeRow(takeoff, place)]);
 }
 
-/** The quantities as CSV. */
+/** What is used up with them, selection by selection. `option` names the supply. */
+export function supplyRows(book: Book): QuantityRow[] {
+  return eachTakeoff(book, ({ supplies = [] }, place) => supplies.map((supply) => makeSupplyRow(supply, place)));
+}
+
+/** Finishes, each followed by its supplies. */
+export function takeoffRows(book: Book): QuantityRow[] {
+  return eachTakeoff(book, (takeoff, place) => [
+    makeRow(takeoff, place),
+    ...(takeoff.supplies ?? []).map((supply) => makeSupplyRow(supply, place)),
+  ]);
+}
+
+/** Finishes and supplies as CSV. */
 export function quantitiesCsv(book: Book): string {
-  return writeCsv(quantityRows(book), [
+  return writeCsv(takeoffRows(book), [
+    'kind',
     'trade',
     'room',
     'roomName',
@@ -51,34 +65,73 @@ export function quantitiesCsv(book: Book): string {
     'times',
     'wastePercent',
     'required',
+    'counted',
     'rule',
+    'why',
     'state',
   ]);
 }
 
-function makeRow(
-  selection: BookSelection,
-  takeoff: Takeoff,
-  room: string,
-  roomName: string,
-  option: string,
-): QuantityRow {
+/** Where a quantity is, in the words of its row. */
+type RowPlace = Pick<QuantityRow, 'trade' | 'room' | 'roomName' | 'place' | 'category' | 'option' | 'state'>;
+
+function eachTakeoff(book: Book, rowsOf: (takeoff: Takeoff, place: RowPlace) => QuantityRow[]): QuantityRow[] {
+  const rooms = new Map(book.rooms.map((room) => [room.slug, room]));
+  const options = new Map(book.options.map((option) => [option.id, option.name]));
+  return book.selections.flatMap((selection: BookSelection) => {
+    const { trade, placeText, category, counted, state } = selection;
+    const room = rooms.get(selection.room);
+    const option = options.get(`${category}/${counted ?? ''}`);
+    if (!room || option === undefined) return [];
+    const place = { trade, room: room.number, roomName: room.name, place: placeText, category, option, state };
+    return selection.takeoff.flatMap((takeoff) => rowsOf(takeoff, place));
+  });
+}
+
+function makeRow(takeoff: Takeoff, place: RowPlace): QuantityRow {
+  const { part, gross, net, unit, factors, waste, required, counts = [], assemblies = [], notes = [], rule } = takeoff;
   return {
-    trade: selection.trade,
-    room,
-    roomName,
-    place: selection.placeText,
-    category: selection.category,
-    option,
-    part: takeoff.part,
-    gross: takeoff.gross,
-    deducted: takeoff.gross - takeoff.net,
-    net: takeoff.net,
-    unit: takeoff.unit,
-    times: takeoff.factors.reduce((product, factor) => product * factor.times, 1),
-    wastePercent: takeoff.waste.percent,
-    required: takeoff.required,
-    rule: takeoff.rule,
-    state: selection.state,
+    kind: 'finish',
+    ...place,
+    part,
+    gross,
+    deducted: gross - net,
+    net,
+    unit,
+    times: product(factors),
+    wastePercent: waste.percent,
+    required,
+    counted: [countsWords(counts), ...assemblies.map(resistanceWords)].filter((words) => words !== '').join('; '),
+    rule,
+    why: [
+      ...takeoffSteps(takeoff).map(stepWords),
+      ...counts.map((count) => `${countWords(count)}: ${count.why}`),
+      ...notes.map((note) => `${note.what}: ${note.words}`),
+      ...assemblies.flatMap((assembly) => [assembly.name, ...assemblySteps(assembly).map(stepWords)]),
+    ].join('; '),
   };
+}
+
+function makeSupplyRow(supply: SupplyQuantity, place: RowPlace): QuantityRow {
+  const { what, net, unit, factors, waste, required, source } = supply;
+  return {
+    kind: 'supply',
+    ...place,
+    option: what,
+    part: `for ${place.option}`,
+    gross: net,
+    deducted: 0,
+    net,
+    unit,
+    times: product(factors),
+    wastePercent: waste.percent,
+    required,
+    counted: '',
+    rule: source,
+    why: supplyWords(supply),
+  };
+}
+
+function product(factors: readonly { readonly times: number }[]): number {
+  return factors.reduce((times, factor) => times * factor.times, 1);
 }

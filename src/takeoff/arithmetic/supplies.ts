@@ -1,36 +1,23 @@
-import type { Area } from '../../units/index.js';
+import { feet } from '../../units/index.js';
+import type { Length } from '../../units/index.js';
 import { wholePieces, withWaste } from './whole.js';
 
-/** Something used up over an area: so much of `unit` for every 1,000 sq ft. */
-export interface SupplyRate {
-  readonly name: string;
-  readonly unit: string;
-  readonly perThousand: number;
-  /** What is sold whole, such as a roll of 50 lin ft, and the waste added before counting it. */
-  readonly pack?: { readonly name: string; readonly holds: number; readonly waste: number };
+/** What is used up with a quantity, at so much for so much: 380 lin ft of tape for 1,000 sq ft of board. */
+export function usedWith(quantity: number, usage: { readonly amount: number; readonly per: number }): number {
+  return (quantity / usage.per) * usage.amount;
 }
 
-export interface Supply {
-  readonly name: string;
-  readonly unit: string;
-  readonly quantity: number;
-  readonly packs?: { readonly name: string; readonly count: number };
+/** Whole packs, such as rolls of 50 lin ft, after waste. Source: Estimating in Building Construction, example 16-3. */
+export function packsFor(quantity: number, waste: number, holds: number): number {
+  return wholePieces(withWaste(quantity, waste) / holds);
 }
 
-/** Tape, compound and screws for gypsum board. Source: Estimating in Building Construction, example 16-3; the waste on tape
- *  is the example's own. */
-export const gypsumBoardRates: readonly SupplyRate[] = [
-  { name: 'joint tape', unit: 'lin ft', perThousand: 380, pack: { name: 'roll of 50 lin ft', holds: 50, waste: 0.1 } },
-  { name: 'joint compound, ready-mixed', unit: 'gal', perThousand: 5 },
-  { name: 'screws', unit: 'each', perThousand: 1000 },
-];
-
-/** Supplies for an area, by rates. */
-export function suppliesFor(area: Area, rates: readonly SupplyRate[]): readonly Supply[] {
-  return rates.map(({ name, unit, perThousand, pack }) => {
-    const quantity = (area / 1000) * perThousand;
-    if (!pack) return { name, unit, quantity };
-    const count = wholePieces(withWaste(quantity, pack.waste) / pack.holds);
-    return { name, unit, quantity, packs: { name: pack.name, count } };
-  });
+/** Cubic feet of joint in a square foot of pieces set with a joint on all sides, as deep as they are thick. Hexagons by the
+ *  width across their flats have the same share of joint as squares. Source: geometry. */
+export function jointVolume(
+  { length, width, thickness }: { readonly length: Length; readonly width: Length; readonly thickness: Length },
+  joint: Length,
+): number {
+  const [long, wide, gap] = [feet(length), feet(width), feet(joint)];
+  return feet(thickness) * (1 - (long * wide) / ((long + gap) * (wide + gap)));
 }

@@ -1,5 +1,6 @@
 import { measureParts } from '../../model/index.js';
 import type { Convention, Deduction, Surface } from '../../model/index.js';
+import { printAmount } from '../../units/index.js';
 import type { Place } from '../places.js';
 import type { PlaceQuantity } from '../takeoff.js';
 import type { ConventionRule } from './convention.js';
@@ -40,11 +41,12 @@ export function quantityOf(id: string, name: string, surface: Surface, rule: Con
 }
 
 function adjust(deduction: Deduction, rule: Convention): PlaceQuantity['adjustments'][number] {
-  const what = deduction.what;
+  const { what } = deduction;
+  const size = `${printAmount(deduction.area, 1)} sq ft`;
   if (deduction.kind !== 'opening') return { what, amount: -deduction.area, why: 'hides the surface' };
-  if (rule.openings.rule === 'none') return { what, amount: 0, why: 'openings are not deducted' };
-  if (rule.openings.rule === 'all') return { what, amount: -deduction.area, why: 'every opening is deducted' };
-  const limit = rule.openings.area;
-  if (deduction.area > limit) return { what, amount: -deduction.area, why: `over ${limit} sq ft: deducted` };
-  return { what, amount: 0, why: `not over ${limit} sq ft: not deducted` };
+  if (rule.openings.rule === 'none') return { what, amount: 0, why: `not deducted: openings are left in (${size})` };
+  if (rule.openings.rule === 'all') return { what, amount: -deduction.area, why: 'deducted: every opening is' };
+  const limit = `${printAmount(rule.openings.area, 1)} sq ft`;
+  if (deduction.area > rule.openings.area) return { what, amount: -deduction.area, why: `deducted: over ${limit}` };
+  return { what, amount: 0, why: `not deducted: not over ${limit} (${size})` };
 }

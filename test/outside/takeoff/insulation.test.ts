@@ -1,7 +1,11 @@
 import { expect } from 'vitest';
 import { layerResistance, resistanceInSeries, transmittance } from '../../../src/takeoff/arithmetic/index.js';
 import { fromInches } from '../../../src/units/index.js';
+import type { Assembly } from '../../../src/model/index.js';
+import { assembliesOf } from '../../../src/takeoff/assembly.js';
+import { option } from '../../takeoff/room.js';
 import { published } from '../published.js';
+import { demoCategory } from './demo.js';
 
 /** Roofs insulated above the deck; air films outside 0.17, inside (heat up) 0.61. */
 const roofs =
@@ -43,3 +47,42 @@ for (const [name, depth, r] of [
     expect(Math.abs(layerResistance(fromInches(depth), 1.25) - r)).toBeLessThanOrEqual(0.005 + 1e-12);
   });
 }
+
+published(
+  {
+    what: "the demo's wall record has the framing of the table: a quarter, at 1.25 for an inch, and its outside film",
+    source: walls,
+    mark: 'M',
+  },
+  async () => {
+    const [wall] = (await demoCategory('insulation')).assemblies ?? [];
+    expect([wall?.framing.share, wall?.framing.rPerInch, wall?.layers[0]?.r]).toEqual([
+      { amount: 25, scale: 2 },
+      1.25,
+      0.17,
+    ]);
+  },
+);
+
+published(
+  {
+    what: 'the table reproduced through the take-off: 2x4 at 16", R-13, U 0.089',
+    source: walls,
+    mark: 'M',
+  },
+  () => {
+    const attributes = {
+      'r-value': { text: '13', value: { kind: 'number', number: 13 } },
+      'thickness-in-place': { text: '3 1/2"', value: { kind: 'length', length: fromInches(3.5) } },
+    } as const;
+    const assembly: Assembly = {
+      name: 'Wall',
+      over: 'walls',
+      framing: { what: '2x4', share: { amount: 25, scale: 2 }, rPerInch: 1.25, source: walls },
+      layers: rest.map((r) => ({ what: '', r, source: walls })),
+    };
+    const [result] = assembliesOf({ assemblies: [assembly] }, option([{}], attributes), [{ id: 'n', over: 'walls' }]);
+    expect(result?.transmittance.toFixed(3)).toBe('0.089');
+    expect(result?.effective.toFixed(1)).toBe('11.3');
+  },
+);
