@@ -10,6 +10,7 @@ import { Day } from '../parts/figures.js';
 import { PageLink, RecordLink, SelectionLink } from '../parts/link.js';
 import { Phrase, Prose } from '../parts/prose.js';
 import { StateMark } from '../parts/state-mark.js';
+import { Resistance } from '../parts/resistance.js';
 import { capital, lower } from '../parts/words.js';
 import { anchorOf, pagePaths } from '../paths.js';
 import { useView } from '../sheet-context.js';
@@ -85,6 +86,7 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
           ]}
         />
       </section>
+      <OptionResistance option={option} />
       <OptionUses option={option} />
       {option.needs.length > 0 && (
         <section aria-labelledby="needs-title">
@@ -130,6 +132,24 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
         <RecordLink source={option.source}>The record as written: {option.source}</RecordLink>
       </p>
     </>
+  );
+}
+
+/** What it makes of each kind of wall or ceiling that it could stand in here. */
+function OptionResistance({ option }: { option: BookOption }): VNode | null {
+  const { counted, considered } = useView().uses(option);
+  const takeoffs = [...counted, ...considered].flatMap(({ alternatives }) =>
+    alternatives.flatMap((alternative) => (alternative.option === option.slug ? alternative.takeoff : [])),
+  );
+  const byName = new Map(takeoffs.flatMap(({ assemblies = [] }) => assemblies.map((one) => [one.name, one])));
+  if (byName.size === 0) return null;
+  return (
+    <section aria-labelledby="resistance-title">
+      <h2 id="resistance-title">What the framing leaves of its R</h2>
+      {[...byName.values()].map((assembly) => (
+        <Resistance assembly={assembly} />
+      ))}
+    </section>
   );
 }
 

@@ -1,17 +1,20 @@
 import type { VNode } from 'preact';
 import type { Order } from '../../price/index.js';
+import { countsWords } from '../../takeoff/index.js';
 import { printLength } from '../../units/index.js';
 import { quantityText } from '../parts/arithmetic.js';
 import { DataTable } from '../parts/data-table.js';
 import { AmountCell, MoneyCell } from '../parts/figures.js';
 import { OptionLink } from '../parts/link.js';
+import { SupplyTable } from '../parts/supply-table.js';
 import { OwnerMark } from '../parts/state-mark.js';
+import { lower } from '../parts/words.js';
 import { useView } from '../sheet-context.js';
 
 /** What the whole house buys: pooled by option and part, in whole packs. */
 export function OrdersPage(): VNode {
   const view = useView();
-  const { trades, orders, money } = view.book;
+  const { trades, orders, supplies, money } = view.book;
   const groups = trades.flatMap((trade) => {
     const rows = orders.filter((order) => order.trade === trade.slug);
     return rows.length === 0 ? [] : [{ title: trade.name, rows }];
@@ -51,6 +54,13 @@ export function OrdersPage(): VNode {
           },
         ]}
       />
+      {trades.map((trade) => (
+        <SupplyTable
+          id={`supplies-${trade.slug}`}
+          title={`Supplies of ${lower(trade.name)}`}
+          supplies={supplies.filter((supply) => supply.trade === trade.slug)}
+        />
+      ))}
     </>
   );
 }
@@ -72,12 +82,13 @@ function Product({ order }: { order: Order }): VNode {
   );
 }
 
-function Pack({ order: { pack, packs, unit, stock } }: { order: Order }): VNode {
+function Pack({ order: { pack, packs, unit, stock, counts = [] } }: { order: Order }): VNode {
   const pieces = stock.map(({ count, length }) => `${count} × ${printLength(length)}`).join(', ');
   return (
     <>
       {pack ? `${packs} × ${pack.name} of ${quantityText(pack.holds, unit)}` : <span class="quiet">–</span>}
       {pieces !== '' && <span class="why"> {pieces}</span>}
+      {counts.length > 0 && <span class="why"> {countsWords(counts)}</span>}
     </>
   );
 }

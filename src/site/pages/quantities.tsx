@@ -4,6 +4,8 @@ import { DataTable } from '../parts/data-table.js';
 import { AmountCell } from '../parts/figures.js';
 import { PageLink, RoomLink, SelectionLink } from '../parts/link.js';
 import { Phrase, Prose } from '../parts/prose.js';
+import { SupplyTable } from '../parts/supply-table.js';
+import { ResistanceTable } from '../parts/resistance.js';
 import { State } from '../parts/state-mark.js';
 import { shownState, lower } from '../parts/words.js';
 import { anchorOf, optionPath } from '../paths.js';
@@ -74,6 +76,15 @@ export function QuantitiesPage(): VNode {
                 { head: 'Needed', numeric: true, cell: ({ takeoff }) => <AmountCell amount={takeoff.required} /> },
                 { head: 'Unit', class: 'unit', cell: ({ takeoff }) => takeoff.unit },
               ]}
+            />
+            <SupplyTable
+              id={`${id}-supplies`}
+              title={`Supplies of ${lower(trade.name)}, for the house`}
+              supplies={view.book.supplies.filter((supply) => supply.trade === trade.slug)}
+            />
+            <ResistanceTable
+              id={`${id}-resistance`}
+              selections={selections.filter((selection) => selection.trade === trade.slug)}
             />
           </section>
         );

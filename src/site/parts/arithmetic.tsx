@@ -1,10 +1,12 @@
 import { Fragment } from 'preact';
 import type { VNode } from 'preact';
 import type { Lot, Order } from '../../price/index.js';
+import { countsWords, supplyWords } from '../../takeoff/index.js';
 import type { Takeoff } from '../../takeoff/index.js';
 import { printAmount, printLength, printQuantity } from '../../units/index.js';
 import { useView } from '../sheet-context.js';
 import { AmountCell } from './figures.js';
+import { Resistance } from './resistance.js';
 import { capital, counted } from './words.js';
 
 /** `342.5 sq ft`, `9 each` without the word each. */
@@ -14,10 +16,16 @@ export function quantityText(amount: number, unit: Takeoff['unit']): string {
   return printQuantity(amount, unit);
 }
 
+/** `106 sheets …`, after what is ordered; nothing where the trade counts no other way. */
+function countedText({ counts = [] }: Order): string {
+  return counts.length === 0 ? '' : `, counted as ${countsWords(counts)}`;
+}
+
 /** What the house orders of a part, in packs: `14 bundles of 24 sq ft`. */
 export function orderText(order: Order): string {
   const pieces = order.stock.map(({ count, length }) => `${count} × ${printLength(length)}`).join(', ');
-  return pieces === '' ? lotText(order) : `${lotText(order)} (${pieces})`;
+  const text = pieces === '' ? lotText(order) : `${lotText(order)} (${pieces})`;
+  return `${text}${countedText(order)}`;
 }
 
 /** `14 × bundle of 24 sq ft`, or the quantity of what is not sold in packs. */
@@ -40,6 +48,7 @@ function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Ta
   const view = useView();
   const order = view.order(option, takeoff.part);
   const { places, net, factors, waste, required, unit, rule, source, layout } = takeoff;
+  const { supplies = [], counts = [], notes = [], assemblies = [] } = takeoff;
   const single = places.length === 1 && (places[0]?.adjustments.length ?? 0) === 0;
   return (
     <div class="arithmetic">
@@ -107,6 +116,11 @@ function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Ta
           </tr>
         </tbody>
       </table>
+      {counts.length > 0 && (
+        <p>
+          Counted as {countsWords(counts)}. <span class="why">{counts.map(({ why }) => why).join('; ')}.</span>
+        </p>
+      )}
       {layout && (
         <p>
           Laid out in {counted(layout.courses, 'course')}: the first {printLength(layout.firstCourse)} wide, the last{' '}
@@ -120,6 +134,29 @@ function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Ta
           what each needs.
         </p>
       )}
+      {notes.map((note) => (
+        <p>
+          {note.what}: {note.words}. <span class="why">Source: {note.source}.</span>
+        </p>
+      ))}
+      {supplies.length > 0 && (
+        <>
+          <p>Used up with it, in the price above:</p>
+          <ul class="plain-list">
+            {supplies.map((supply) => (
+              <li>
+                {supply.what}: {printAmount(supply.required, 1)} {supply.unit}{' '}
+                <span class="why">
+                  {supplyWords(supply)}. Source: {supply.source}.
+                </span>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {assemblies.map((assembly) => (
+        <Resistance assembly={assembly} />
+      ))}
       <p class="rule">
         <strong>Rule.</strong> {rule} <span class="why">Source: {source}.</span>
       </p>

@@ -3,6 +3,7 @@ import type { BookRoom, BookSelection } from '../../book/index.js';
 import { useView } from '../sheet-context.js';
 import { DataTable } from './data-table.js';
 import { AmountCell, MoneyCell } from './figures.js';
+import { SupplyTable } from './supply-table.js';
 
 interface QuantityLine {
   readonly selection: BookSelection;
@@ -38,6 +39,11 @@ export function RoomQuantities({ room, selections }: { room: BookRoom; selection
           { head: 'Unit', class: 'unit', cell: ({ takeoff }) => takeoff.unit },
           { head: 'Rule', class: 'rule-cell', cell: ({ takeoff }) => takeoff.rule },
         ]}
+      />
+      <SupplyTable
+        id="supplies-table"
+        title={`What is used up with it in ${room.name}`}
+        supplies={room.supplies ?? []}
       />
       <DataTable
         id="costs-table"
