@@ -90,6 +90,7 @@ function draft({ room, selection, category, measure, options, problems }: DraftI
 function placeWords(measure: RoomMeasure): string[] {
   return [
     'ceiling',
+    ...(measure.steps ? ['ceiling-steps', ...measure.steps.map((step) => step.id)] : []),
     'floor',
     'walls',
     'base',

@@ -8,7 +8,12 @@ export function placeText(words: readonly string[], places: readonly Place[]): s
   const openings = places.filter((place) => place.kind === 'opening');
   if (words.includes('walls')) groups.push('Walls');
   else if (walls.length > 0) groups.push(wallText(walls.map((wall) => wall.name)));
-  for (const place of places) if (place.kind !== 'wall' && place.kind !== 'opening') groups.push(place.name);
+  const steps = words.includes('ceiling-steps');
+  for (const place of places) {
+    if (place.kind === 'wall' || place.kind === 'opening') continue;
+    if (!steps || !place.id.startsWith('step-')) groups.push(place.name);
+  }
+  if (steps) groups.push('steps of the ceiling');
   if (openings.length > 0) groups.push(openingText(openings));
   return capitalise(joinWords(groups));
 }

@@ -7,6 +7,7 @@ export { drawPlan } from './plan/index.js';
 export type { PlanOptions } from './plan/index.js';
 export { drawElevation, drawElevations } from './elevation/index.js';
 export type { ElevationOptions, FinishRegion } from './elevation/index.js';
+export { drawStep } from './elevation/step.js';
 export { drawCeilingPlan } from './ceiling/index.js';
 export type { CeilingPlanOptions, CourseLayout } from './ceiling/index.js';
 export { drawChimneyBreast } from './feature/chimney-breast.js';

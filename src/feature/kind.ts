@@ -10,7 +10,14 @@ export interface RoomSpace {
   readonly plan: Polygon;
   /** South-west corner of the plan's bounding box: `x` and `y` in a feature's record are from here. */
   readonly corner: Point;
-  readonly walls: readonly { readonly name: string; readonly from: Point; readonly to: Point; readonly run: Length }[];
+  readonly walls: readonly {
+    readonly name: string;
+    readonly from: Point;
+    readonly to: Point;
+    readonly run: Length;
+    /** No wall stands here. */
+    readonly openTo?: string;
+  }[];
   /** Ceiling height above the floor at a point of the plan. */
   heightAt(point: Point): Length;
   /** Ceiling height along a straight line of the plan, in feet, with a point at each break; two at one place are a step. */

@@ -47,7 +47,7 @@ export function roomSpace(room: Room, plan: Plan, vaults: readonly Vault[], wall
   return {
     plan: plan.corners.map(pointOf),
     corner: pointOf(plan.origin),
-    walls: walls.map(({ name, from, to, run }) => ({ name, from, to, run })),
+    walls: walls.map(({ name, from, to, run, openTo }) => ({ name, from, to, run, ...(openTo ? { openTo } : {}) })),
     heightAt: (point) => lengthOf(heightAt(vaults, pointInFeet(point))),
     topAlong: (from, to) => topAlong(vaults, pointInFeet(from), pointInFeet(to)),
     origin: room.origin,

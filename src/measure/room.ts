@@ -11,6 +11,7 @@ import type { Space } from './ceiling.js';
 import { featuresOf } from './feature.js';
 import { openingsOf } from './opening.js';
 import { planOf } from './plan.js';
+import { stepsOf } from './step.js';
 import { vaultsOf } from './vault.js';
 import { voidCuts } from './void.js';
 import { measureWall, wallShapes } from './wall.js';
@@ -38,6 +39,7 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
   const standing = features.flatMap((feature) => featureCut(feature, feature.footprint));
   const high = features.flatMap((feature) => featureCut(feature, feature.overhead));
   const walls = shapes.map((shape) => measureWall(shape, openings, features));
+  const steps = stepsOf(vaults);
   const value: RoomMeasure = {
     room: room.slug,
     plan: plan.corners.map(pointOf),
@@ -46,6 +48,7 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
     wallRun: total(walls.filter(({ openTo }) => openTo === undefined).map(({ run }) => run)),
     floor: surfaceOf('floor', 'Floor', [plan.patch], [...voids, ...standing]),
     ceiling: measureCeiling(vaults, [plan.patch], [...voids, ...high]),
+    ...(steps.length > 0 && { steps }),
     walls,
     openings,
     features,

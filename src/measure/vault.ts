@@ -21,6 +21,7 @@ import type { CeilingPart, Room } from '../model/index.js';
 import { problemAt } from '../problem/index.js';
 import type { Outcome, Problem } from '../problem/index.js';
 import { printLength } from '../units/index.js';
+import type { Length } from '../units/index.js';
 import { planesOf } from './form.js';
 import type { Plan } from './plan.js';
 import { printArea, slackAround } from './tape.js';
@@ -33,6 +34,8 @@ export interface Vault {
   readonly patches: readonly Patch[];
   /** Its outline as recorded; absent when it covers the whole room. */
   readonly over?: Patch;
+  /** From this height up its sides are open to another room. */
+  readonly openAbove?: Length;
 }
 
 /** The parts of a room's ceiling, checked: planes in order, the parts over all of the room once. */
@@ -48,7 +51,8 @@ function vaultOf(part: CeilingPart, plan: Plan): Vault {
   const over = part.over && patchFrom(ringInFeet(part.over));
   const patches = over ? intersect([plan.patch], over) : [plan.patch];
   const planes = patches.length === 0 ? [] : planesOf(part, patches);
-  return { name: part.name, planes, patches, ...(over ? { over } : {}) };
+  const { name, openAbove } = part;
+  return { name, planes, patches, ...(over ? { over } : {}), ...(openAbove ? { openAbove: openAbove.height } : {}) };
 }
 
 /** Ceiling height in feet at a point of the plan; on the border of two parts, the lower. */

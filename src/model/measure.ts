@@ -21,6 +21,9 @@ export interface RoomMeasure {
   readonly wallRun: Length;
   readonly floor: Surface;
   readonly ceiling: CeilingMeasure;
+  /** Upright faces between parts of the ceiling at different heights, in neither the ceiling's area nor the walls'. Ids are
+   *  `step-<lower part>-<higher part>`; absent where there are none. */
+  readonly steps?: readonly Surface[];
   readonly walls: readonly WallMeasure[];
   readonly openings: readonly OpeningMeasure[];
   readonly features: readonly FeatureMeasure[];

@@ -97,6 +97,8 @@ export interface CeilingPart {
   readonly over?: readonly Point[];
   /** A flat that cuts the form, as a collar does. */
   readonly cut?: Length;
+  /** Above this height its sides are open to a room, as a stair well's are to the level above: no step to finish there. */
+  readonly openAbove?: { readonly height: Length; readonly to: string };
   readonly path: Path;
 }
 

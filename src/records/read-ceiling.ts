@@ -37,10 +37,12 @@ export function readCeiling(
 }
 
 function readPart(part: RawCeilingPart, path: Path, name: string, shape: Shape): CeilingPart {
+  const open = part['open-above'];
   return {
     name,
     form: formOf(part),
     ...(part.over && { over: boxCorners(part.over, shape) }),
+    ...(open && { openAbove: { height: passed(readDimension(open.height)), to: open.to } }),
     ...(part.cut !== undefined && { cut: passed(readDimension(part.cut)) }),
     path,
   };

@@ -10,7 +10,16 @@ import type { RawRoom, RawVoid } from './raw/room.js';
 import { walkProblems } from './walk-closure.js';
 
 /** Words that mean a kind of place, which no wall, opening or feature may be named after. */
-export const placeWords = ['ceiling', 'floor', 'walls', 'base', 'openings', 'doors', 'windows'] as const;
+export const placeWords = [
+  'ceiling',
+  'floor',
+  'walls',
+  'base',
+  'openings',
+  'doors',
+  'windows',
+  'ceiling-steps',
+] as const;
 
 /** A side of a room: its name, what it is open to, and where it is written. */
 export interface Side {

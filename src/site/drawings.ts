@@ -4,6 +4,7 @@ import {
   drawChimneyBreast,
   drawEdgeSection,
   drawElevations,
+  drawStep,
   drawPlan,
   drawSwatch,
   screenPalette,
@@ -28,10 +29,13 @@ export function drawRoom(room: BookRoom, view: View, prefix = 'draw'): RoomDrawi
   return {
     plan: drawPlan(measure, { ...look, id: `${prefix}-plan`, neighbours }),
     ceiling: drawCeilingPlan(measure, { ...look, id: `${prefix}-ceiling` }),
-    features: measure.features.flatMap((feature) => {
-      const options = { ...look, id: `${prefix}-feature-${feature.id}` };
-      return drawChimneyBreast(feature, options) ?? drawEdgeSection(feature, options) ?? [];
-    }),
+    features: [
+      ...(measure.steps ?? []).map((step) => drawStep(step, { ...look, id: `${prefix}-${step.id}` })),
+      ...measure.features.flatMap((feature) => {
+        const options = { ...look, id: `${prefix}-feature-${feature.id}` };
+        return drawChimneyBreast(feature, options) ?? drawEdgeSection(feature, options) ?? [];
+      }),
+    ],
     elevations: drawElevations(measure, {
       ...look,
       id: `${prefix}-wall`,

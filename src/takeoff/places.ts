@@ -10,7 +10,7 @@ export type Place =
   | { readonly kind: 'count'; readonly id: string; readonly name: string; readonly count: number }
   | { readonly kind: 'feature'; readonly id: string; readonly name: string; readonly feature: FeatureMeasure };
 
-/** Finds the places of one word of a selection's `at`. `walls`, `doors`, `windows` and `openings` mean each of them;
+/** Finds the places of one word of a selection's `at`. `walls`, `ceiling-steps`, `doors`, `windows` and `openings` mean each of them;
  *  a side of the room that is open has no wall and is left out. Undefined when the room has nothing of that name. */
 export function findPlaces(word: string, measure: RoomMeasure): readonly Place[] | undefined {
   const standing = measure.walls.filter((wall) => wall.openTo === undefined);
@@ -19,6 +19,8 @@ export function findPlaces(word: string, measure: RoomMeasure): readonly Place[]
       return [{ kind: 'surface', id: 'floor', name: 'Floor', surface: measure.floor }];
     case 'ceiling':
       return [{ kind: 'surface', id: 'ceiling', name: 'Ceiling', surface: measure.ceiling }];
+    case 'ceiling-steps':
+      return measure.steps?.map(stepPlace);
     case 'base':
       return [{ kind: 'base', id: 'base', name: 'Base of the walls' }];
     case 'walls':
@@ -34,6 +36,8 @@ export function findPlaces(word: string, measure: RoomMeasure): readonly Place[]
   if (wall) return [wallPlace(wall)];
   const opening = measure.openings.find((candidate) => candidate.mark === word);
   if (opening) return [openingPlace(opening)];
+  const step = measure.steps?.find((candidate) => candidate.id === word);
+  if (step) return [stepPlace(step)];
   return findFeaturePlaces(word, measure);
 }
 
@@ -49,6 +53,10 @@ function findFeaturePlaces(word: string, measure: RoomMeasure): readonly Place[]
   const count = feature.counts.find((candidate) => candidate.id === word || candidate.id === part);
   if (count) return [{ kind: 'count', id: word, name: `${feature.name}, ${count.name}`, count: count.count }];
   return undefined;
+}
+
+function stepPlace(step: Surface): Place {
+  return { kind: 'surface', id: step.id, name: step.name, surface: step };
 }
 
 function wallPlace(wall: WallMeasure): Place {

@@ -41,14 +41,16 @@ describe('chimney breast', () => {
     const measure = measured({ ...hall, features: [raw] });
     const breast = only(measure);
     expect(faces(breast)).toEqual({
-      'breast/front': 101.5, // 7 × 16 − 3.5 × 3
+      'breast/front': 94.5, // 7 × 16 − 3.5 × 3 − 7 × 1 behind the raised hearth
       'breast/left': 32, // 2 × 16
       'breast/right': 32,
       'breast/hearth': 11.666667, // 7 × 1 2/3
+      'breast/hearth-riser': 8.611111, // (7 + 2 × 1 2/3) × 10 in. below the slab
     });
     expect(breast.runs.map(({ id, length, pieces }) => [id, feet(length), pieces.length])).toEqual([
-      ['breast/corners', 32, 2],
+      ['breast/corners', 30, 2], // from the top of the hearth
       ['breast/hearth-edge', 7 + 2 * (20 / 12), 3],
+      ['breast/hearth-corners', feet(len(`1'-8"`)), 2],
     ]);
     expect(wall(measure, 'north').net).toBeCloseTo(24 * 16 - 7 * 16, 9);
     expect(measure.floor.net).toBeCloseTo(432 - 14 - 7 * (20 / 12), 9);
@@ -57,9 +59,18 @@ describe('chimney breast', () => {
     expect(measure.volume).toBeCloseTo(432 * 16, 6); // of the room, breast included
   });
 
+  test('a hearth on the floor has no riser, and a narrow one leaves the corners whole', () => {
+    const flush = only(measured({ ...hall, features: [{ ...raw, hearth: { ...raw.hearth, height: `2"` } }] }));
+    expect(faces(flush)).toMatchObject({ 'breast/front': 101.5 });
+    expect(faces(flush)).not.toHaveProperty('breast/hearth-riser');
+    const narrow = only(measured({ ...hall, features: [{ ...raw, hearth: { ...raw.hearth, width: `5'` } }] }));
+    expect(faces(narrow)).toMatchObject({ 'breast/front': 112 - 10.5 - 5 });
+    expect(feet(narrow.runs[0]?.length ?? len(`0"`))).toBe(32);
+  });
+
   test('of 10 ft leaves the ceiling alone and the wall above it', () => {
     const measure = measured({ ...hall, features: [{ ...raw, height: `10'` }] });
-    expect(faces(only(measure))).toMatchObject({ 'breast/front': 59.5, 'breast/left': 20 });
+    expect(faces(only(measure))).toMatchObject({ 'breast/front': 52.5, 'breast/left': 20 });
     expect(measure.ceiling.net).toBeCloseTo(432, 9);
     expect(wall(measure, 'north').net).toBeCloseTo(384 - 70, 9);
   });
@@ -200,9 +211,21 @@ test('half wall: two faces, a cap, and the floor under it', () => {
   };
   const measure = measured({ ...hall, features: [raw] });
   const pony = only(measure);
-  expect(faces(pony)).toEqual({ 'pony/left': 14, 'pony/right': 14 });
+  expect(faces(pony)).toEqual({ 'pony/left': 14, 'pony/right': 14, 'pony/ends': 2.625 }); // 2 × 4 1/2" × 3'-6"
   expect(pony.runs[0]).toMatchObject({ id: 'pony/cap', length: len(`4'`) });
   expect(measure.floor.net).toBeCloseTo(432 - 4 * 0.375, 9);
+});
+
+test('half wall against a wall has one free end, and between two walls none', () => {
+  const raw = { kind: 'half-wall', id: 'pony', name: 'Half wall', x: `0'`, y: `5'`, go: 'east' };
+  const sizes = { height: `3'-6"`, thickness: `4 1/2"` };
+  const one = only(measured({ ...hall, features: [{ ...raw, ...sizes, run: `4'` }] }));
+  expect(faces(one)).toMatchObject({ 'pony/ends': 1.3125 });
+  const none = only(measured({ ...hall, features: [{ ...raw, ...sizes, run: `24'` }] }));
+  expect(faces(none)).toEqual({ 'pony/left': 84, 'pony/right': 84 });
+  const openSide = { shape: size(`24'`, `18'`, { west: 'foyer' }), ceiling: flat(`16'`) };
+  const open = only(measured({ ...openSide, features: [{ ...raw, ...sizes, run: `4'` }] }));
+  expect(faces(open)).toMatchObject({ 'pony/ends': 2.625 });
 });
 
 test('built-in: front, top edge, and what it hides', () => {

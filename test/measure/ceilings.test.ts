@@ -141,3 +141,70 @@ test('a void under a slope comes off the ceiling by its sloped area', () => {
   expect(measure.ceiling.deductions[0]?.area).toBeCloseTo(12 * Math.sqrt(13 / 9), 9);
   expect(measure.ceiling.gross).toBeCloseTo(432 * Math.sqrt(13 / 9), 9);
 });
+
+describe('steps between parts of a ceiling', () => {
+  const border = { name: 'Border', form: flat(`9'`), over: box(`0'`, `0'`, `2'`, `12'`) };
+  const over = box(`2'`, `0'`, `8'`, `12'`);
+  const steps = (ceiling: Parameters<typeof measured>[0]['ceiling']) =>
+    measured({ shape: size(`10'`, `12'`), ceiling } as Parameters<typeof measured>[0]).steps?.map(
+      ({ id, net }) => [id, Math.round(net * 1e6) / 1e6] as const,
+    );
+
+  test('one foot up along 12 ft, in neither ceiling nor walls', () => {
+    const measure = measured({
+      shape: size(`10'`, `12'`),
+      ceiling: [border, { name: 'Tray', form: flat(`10'`), over }],
+    });
+    expect(measure.steps?.map(({ id, name, net }) => [id, name, net])).toEqual([
+      ['step-border-tray', 'Step from border up to tray', 12],
+    ]);
+    expect(regionArea(measure.steps?.[0]?.regions ?? [])).toBeCloseTo(12, 6);
+    expect(measure.ceiling.net).toBeCloseTo(120, 9);
+    expect(wall(measure, 'south').gross).toBeCloseTo(2 * 9 + 8 * 10, 9);
+  });
+
+  test('parts of one height, or one part, have none', () => {
+    expect(steps([border, { name: 'Rest', form: flat(`9'`), over }])).toBeUndefined();
+    expect(steps(flat(`9'`))).toBeUndefined();
+  });
+
+  test('under a gable across the step the face is a triangle on a rectangle', () => {
+    // Ridge east-west over 12 ft at 6/12: 10 ft at the plates, 13 in the middle; 12 × 1 + 12 × 3 / 2 above the border's 9.
+    const form = { form: 'gable', ridge: 'east-west', plate: len(`10'`), pitch: pitch('6/12') } as const;
+    expect(steps([border, { name: 'Vault', form, over }])).toEqual([['step-border-vault', 30]]);
+  });
+
+  test('a slope that starts below its neighbour makes a step each way', () => {
+    // Low in the south at 8 ft, 4/12 over 12 ft: 12 in the north, level with the border at 3 ft. 3 × 1 / 2 and 9 × 3 / 2.
+    const form = { form: 'shed', low: 'south', plate: len(`8'`), pitch: pitch('4/12') } as const;
+    expect(steps([border, { name: 'Slope', form, over }])).toEqual([
+      ['step-slope-border', 1.5],
+      ['step-border-slope', 13.5],
+    ]);
+  });
+
+  test('where the higher part is open above there is nothing to finish', () => {
+    const well = { name: 'Well', form: flat(`18'`), over, openAbove: { height: len(`10'-4"`), to: 'gallery' } };
+    expect(steps([border, well])).toEqual([['step-border-well', 16]]);
+  });
+
+  test('a tray in the middle of a room has four sides', () => {
+    const part = (name: string, height: string, ...place: [string, string, string, string]) => ({
+      name,
+      form: flat(height),
+      over: box(...place),
+    });
+    const measure = measured({
+      shape: size(`10'`, `12'`),
+      ceiling: [
+        part('South', `9'`, `0'`, `0'`, `10'`, `2'`),
+        part('North', `9'`, `0'`, `10'`, `10'`, `2'`),
+        part('West', `9'`, `0'`, `2'`, `2'`, `8'`),
+        part('East', `9'`, `8'`, `2'`, `2'`, `8'`),
+        part('Tray', `9'-6"`, `2'`, `2'`, `6'`, `8'`),
+      ],
+    });
+    // 6 + 6 + 8 + 8 ft, half a foot high.
+    expect(measure.steps?.map(({ net }) => net)).toEqual([3, 3, 4, 4]);
+  });
+});

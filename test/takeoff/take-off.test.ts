@@ -3,6 +3,7 @@ import type { Convention, Option } from '../../src/model/index.js';
 import { resolvePlaces, takeOff } from '../../src/takeoff/index.js';
 import type { Takeoff } from '../../src/takeoff/index.js';
 import { fromFeet } from '../../src/units/index.js';
+import type { Area } from '../../src/units/index.js';
 import { category, option, room, selection } from './room.js';
 
 function take(
@@ -25,6 +26,31 @@ function take(
 
 const net = (takeoffs: readonly Takeoff[], part = 'main') => takeoffs.find((takeoff) => takeoff.part === part)?.net;
 const waste10 = { amount: 10, scale: 2 };
+
+describe('steps of the ceiling', () => {
+  const step = {
+    ...room.floor,
+    id: 'step-border-tray',
+    name: 'Step from border up to tray',
+    gross: 12 as Area,
+    net: 12 as Area,
+  };
+  const stepped = { ...room, steps: [step] };
+  const taken = (measure: typeof room, ...at: string[]) => {
+    const { places, unknown } = resolvePlaces(selection(...at), measure);
+    return { ids: places.map(({ id }) => id), unknown };
+  };
+
+  test('are places by themselves and together, and no part of the ceiling', () => {
+    expect(taken(stepped, 'ceiling').ids).toEqual(['ceiling']);
+    expect(taken(stepped, 'ceiling', 'ceiling-steps').ids).toEqual(['ceiling', 'step-border-tray']);
+    expect(taken(stepped, 'step-border-tray', 'ceiling-steps').ids).toEqual(['step-border-tray']);
+  });
+
+  test('are unknown where there are none', () => {
+    expect(taken(room, 'ceiling-steps', 'step-border-tray').unknown).toEqual(['ceiling-steps', 'step-border-tray']);
+  });
+});
 
 describe('area', () => {
   // Standing walls: 14 × 9 + 16 × 9 + 14 × 9 = 396; the west side is open and has no wall.
@@ -91,6 +117,25 @@ describe('stone', () => {
     const half = take(['breast'], 'stone', {}, covers(0.5));
     expect([net(half, 'flats'), net(half, 'corners')]).toEqual([79.5 - 9, 18]);
     expect(net(take(['breast'], 'stone', {}, covers(0.75)), 'flats')).toBe(79.5 - 13.5);
+  });
+
+  test('the riser of a hearth is named apart, with corners of its own', () => {
+    const [breast] = room.features;
+    if (!breast) throw new Error('the fixture has a breast');
+    const face = breast.faces[3];
+    if (!face) throw new Error('and a hearth');
+    const riser = { ...face, id: 'breast/hearth-riser', gross: 8 as Area, net: 8 as Area };
+    const corners = { ...breast.runs[0], id: 'breast/hearth-corners', name: '', length: fromFeet(2), pieces: [] };
+    const raised = { ...breast, faces: [...breast.faces, riser], runs: [...breast.runs, corners] };
+    const measure = { ...room, features: [raised] };
+    const of = (...at: string[]) => {
+      const { places } = resolvePlaces(selection(...at), measure);
+      return takeOff({ selection: selection(...at), category: category('stone'), measure }, places, covers(0.5))
+        .takeoffs;
+    };
+    expect([net(of('breast'), 'flats'), net(of('breast'), 'corners')]).toEqual([79.5 - 9, 18]);
+    const both = of('breast', 'breast/hearth-riser');
+    expect([net(both, 'flats'), net(both, 'corners')]).toEqual([79.5 - 9 + 8 - 1, 20]);
   });
 
   test('a stone sold without corner pieces covers it all with flats', () => {

@@ -21,7 +21,7 @@ import type { WallFrame } from '../place.js';
 import { surfaceOf } from '../surface.js';
 import type { ChimneyBreast } from './read.js';
 
-/** Front less the firebox, two sides, hearth top, outside corners; what it takes off wall, floor and, when it reaches it, ceiling. */
+/** Front less the firebox and what a raised hearth hides, two sides, hearth top and riser, outside corners; what it takes off wall, floor and, when it reaches it, ceiling. */
 export function measure(data: ChimneyBreast, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure> {
   const { width, depth } = data;
   const problems = [...sizeProblems(feature, space, { width, depth }), ...wallProblems(feature, space, data)];
@@ -127,20 +127,50 @@ function facesOf({ width, firebox, hearth }: ChimneyBreast, tops: Tops, id: stri
       feet(firebox.height),
     ),
   };
+  const raised = hearth && riserHeight(hearth);
+  const hidden =
+    hearth && raised
+      ? [{ what: 'Raised hearth', of: id, kind: 'feature' as const, patch: hearthAgainst(hearth, width) }]
+      : [];
   const faces = [
-    surfaceOf(`${id}/front`, 'Front', faceUnder(tops.front), hole ? [hole] : []),
+    surfaceOf(`${id}/front`, 'Front', faceUnder(tops.front), [...(hole ? [hole] : []), ...hidden]),
     surfaceOf(`${id}/left`, 'Left side', faceUnder(tops.left)),
     surfaceOf(`${id}/right`, 'Right side', faceUnder(tops.right)),
   ];
   if (hearth)
     faces.push(surfaceOf(`${id}/hearth`, 'Hearth', [rectangle(0, 0, feet(hearth.width), feet(hearth.depth))]));
+  if (hearth && raised) faces.push(surfaceOf(`${id}/hearth-riser`, 'Hearth riser', riserFaces(hearth, feet(raised))));
   return faces;
 }
 
-function runsOf({ hearth }: ChimneyBreast, { front }: Tops, id: string): readonly Run[] {
-  const corners = [front[0], front[front.length - 1]].map((end) => lengthOf(end?.height ?? 0));
+type Hearth = NonNullable<ChimneyBreast['hearth']>;
+
+/** From the floor to the underside of the slab; undefined for a hearth that lies on the floor. */
+function riserHeight({ height, thickness }: Hearth): Length | undefined {
+  return height > thickness ? ((height - thickness) as Length) : undefined;
+}
+
+/** What the hearth hides of the front: it stands against its middle, as high as its top. */
+function hearthAgainst(hearth: Hearth, width: Length): Patch {
+  const covered = Math.min(feet(hearth.width), feet(width));
+  return rectangle((feet(width) - covered) / 2, 0, covered, feet(hearth.height));
+}
+
+/** Left side, front and right side, unfolded. */
+function riserFaces({ width, depth }: Hearth, height: number): readonly Patch[] {
+  return [rectangle(0, 0, 2 * feet(depth) + feet(width), height)];
+}
+
+/** The breast's corners start on top of a raised hearth that is as wide as it. */
+function runsOf({ hearth, width }: ChimneyBreast, { front }: Tops, id: string): readonly Run[] {
+  const raised = hearth && riserHeight(hearth);
+  const foot = hearth && raised && hearth.width >= width ? hearth.height : (0 as Length);
+  const corners = [front[0], front[front.length - 1]].map(
+    (end) => Math.max(0, lengthOf(end?.height ?? 0) - foot) as Length,
+  );
   const runs = [runOf(`${id}/corners`, 'Outside corners', corners)];
   if (hearth) runs.push(runOf(`${id}/hearth-edge`, 'Hearth edge', [hearth.depth, hearth.width, hearth.depth]));
+  if (raised) runs.push(runOf(`${id}/hearth-corners`, 'Outside corners of the hearth', [raised, raised]));
   return runs;
 }
 

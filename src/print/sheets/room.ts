@@ -101,6 +101,9 @@ function roomFacts(room: BookRoom, look: LookUp): readonly Fact[] {
     area('Floor', measure.floor.net),
     area(level ? 'Ceiling' : 'Ceiling, on the slope', measure.ceiling.net),
     area('Walls less openings', net),
+    ...(measure.steps
+      ? [area('Steps of the ceiling', measure.steps.reduce((sum, step) => sum + step.net, 0) as Area)]
+      : []),
     length('Wall run', measure.wallRun),
     ...(level
       ? [length('Ceiling height', measure.highest)]

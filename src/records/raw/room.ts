@@ -218,6 +218,7 @@ export interface RawFlat {
    * Height of a flat that cuts the form, as a collar does.
    */
   cut?: string;
+  'open-above'?: RawCeilingOpenAbove;
 }
 /**
  * Rectangle that this part covers, measured from the south-west corner of the room.
@@ -239,6 +240,19 @@ export interface RawCeilingOver {
    * North-south extent.
    */
   depth: string;
+}
+/**
+ * Above this height the sides of this part are open to a room, as a stair well's are to the level above: there is no step to finish.
+ */
+export interface RawCeilingOpenAbove {
+  /**
+   * Height above this room's floor.
+   */
+  height: string;
+  /**
+   * The room, by its file name.
+   */
+  to: string;
 }
 /**
  * A ceiling that rises one way.
@@ -269,6 +283,7 @@ export interface RawShed {
    * Height of a flat that cuts the form, as a collar does.
    */
   cut?: string;
+  'open-above'?: RawCeilingOpenAbove;
 }
 /**
  * A ceiling that rises from two sides to a ridge.
@@ -303,6 +318,7 @@ export interface RawGable {
    * Height of a flat that cuts the form, as a collar does.
    */
   cut?: string;
+  'open-above'?: RawCeilingOpenAbove;
 }
 /**
  * A ceiling that rises from all four sides.
@@ -329,6 +345,7 @@ export interface RawHip {
    * Height of a flat that cuts the form, as a collar does.
    */
   cut?: string;
+  'open-above'?: RawCeilingOpenAbove;
 }
 /**
  * An opening recorded in this room.
@@ -427,7 +444,7 @@ export interface RawFeature {
  */
 export interface RawSelection {
   /**
-   * Where: ceiling, floor, walls, a wall's name, base, openings, doors, windows, an opening's mark, a feature's id, feature/face; or a list of them.
+   * Where: ceiling, ceiling-steps, floor, walls, a wall's name, base, openings, doors, windows, an opening's mark, a feature's id, feature/face; or a list of them.
    */
   at: RawPlace | RawPlaces;
   /**

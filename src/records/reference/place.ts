@@ -6,8 +6,8 @@ import { placeWords } from '../read-shape.js';
 import type { RoomDraft } from '../read-room.js';
 import { some, unknown } from './unknown.js';
 
-/** Places of selections are in their room, and each has one selection of a category. Faces and runs of a feature are known
- *  when it is measured; here only the feature itself is. */
+/** Places of selections are in their room, and each has one selection of a category. Faces and runs of a feature and
+ *  steps of the ceiling are known when they are measured; here only the feature itself is. */
 export function placeReferences({ rooms }: Draft): readonly Problem[] {
   return rooms.flatMap((room) => {
     const taken = new Map<string, string>();
@@ -30,7 +30,7 @@ function unknownPlace(place: string, path: Path, room: RoomDraft): readonly Prob
   const { sides, marks, featureIds, record } = room;
   if (placeWords.some((word) => word === place)) return undefined;
   const [feature = ''] = place.split('/');
-  if (marks.has(place) || featureIds.has(feature)) return undefined;
+  if (marks.has(place) || featureIds.has(feature) || place.startsWith('step-')) return undefined;
   // Without a shape the walls are not known, and the place may be one of them.
   if (!sides) return [];
   const side = sides.find(({ name }) => name === place);

@@ -1,5 +1,6 @@
 import { problemAt } from '../../problem/index.js';
 import type { Problem } from '../../problem/index.js';
+import { printLength } from '../../units/index.js';
 import type { Draft } from '../draft.js';
 import { placeWords } from '../read-shape.js';
 import type { RoomDraft } from '../read-room.js';
@@ -26,19 +27,23 @@ export function roomReferences({ rooms, house, slugs }: Draft): readonly Problem
         unknown(origin, ['level'], { code: 'level-unknown', message, name, among, lives: `Levels are ${some(among)}` }),
       );
     }
-    for (const { name: wall, openTo, path } of room.sides ?? []) {
-      if (openTo === undefined || slugs.rooms.has(openTo)) continue;
-      const message = `'${wall}' is open to a room '${openTo}', which there is not`;
-      const at = path[0] === 'open' ? path : [...path, 'open-to'];
-      problems.push(
-        unknown(origin, at, {
-          code: 'room-unknown',
-          message,
-          name: openTo,
-          among: slugs.rooms,
-          lives: 'Rooms live in content/rooms/',
-        }),
-      );
+    const open = [
+      ...(room.sides ?? []).map(({ name, openTo, path }) => ({
+        name: `'${name}'`,
+        to: openTo,
+        at: path[0] === 'open' ? path : [...path, 'open-to'],
+      })),
+      ...(room.whole?.ceiling ?? []).map(({ name, openAbove, path }) => ({
+        name: `${name} above ${openAbove ? printLength(openAbove.height) : ''}`,
+        to: openAbove?.to,
+        at: [...path, 'open-above', 'to'],
+      })),
+    ];
+    for (const { name: what, to, at } of open) {
+      if (to === undefined || slugs.rooms.has(to)) continue;
+      const message = `${what} is open to a room '${to}', which there is not`;
+      const lives = 'Rooms live in content/rooms/';
+      problems.push(unknown(origin, at, { code: 'room-unknown', message, name: to, among: slugs.rooms, lives }));
     }
     return problems;
   });

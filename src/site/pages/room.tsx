@@ -198,6 +198,17 @@ function RoomFacts({ room }: { room: BookRoom }): VNode {
           },
         ]}
       />
+      {measure.steps && (
+        <DataTable
+          id="steps-table"
+          caption="Steps of the ceiling, in neither its area nor the walls'"
+          rows={measure.steps}
+          columns={[
+            { head: 'Step', names: true, cell: (step) => step.name },
+            { head: 'Net, sq ft', numeric: true, cell: (step) => <AmountCell amount={step.net} /> },
+          ]}
+        />
+      )}
       {measure.features.length > 0 && (
         <>
           <h3>In the room</h3>

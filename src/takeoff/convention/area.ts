@@ -16,7 +16,8 @@ export const area: ConventionRule = {
   },
 };
 
-/** Surfaces of a place. A feature by its own name means its faces that stand: a hearth is named apart. */
+/** Surfaces of a place. A feature by its own name means its faces that stand: a hearth and its riser are named
+ *  apart. */
 export function surfacesOf(place: Place): readonly { id: string; name: string; surface: Surface }[] | undefined {
   switch (place.kind) {
     case 'surface':
@@ -24,7 +25,7 @@ export function surfacesOf(place: Place): readonly { id: string; name: string; s
     case 'wall':
       return [{ id: place.id, name: place.name, surface: place.wall }];
     case 'feature': {
-      const faces = place.feature.faces.filter((face) => !face.id.endsWith('/hearth'));
+      const faces = place.feature.faces.filter((face) => !/\/hearth(-riser)?$/u.test(face.id));
       if (faces.length === 0) return undefined;
       return faces.map((surface) => ({ id: surface.id, name: `${place.name}, ${surface.name}`, surface }));
     }

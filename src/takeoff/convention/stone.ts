@@ -1,8 +1,9 @@
 import { measureParts } from '../../model/index.js';
-import type { Run } from '../../model/index.js';
+import type { RoomMeasure } from '../../model/index.js';
 import { feet, fromFeet } from '../../units/index.js';
 import type { Area } from '../../units/index.js';
 import { stoneFlats } from '../arithmetic/index.js';
+import type { Place } from '../places.js';
 import type { PlaceQuantity } from '../takeoff.js';
 import { quantityOf, surfacesOf } from './area.js';
 import type { ConventionContext, ConventionRule } from './convention.js';
@@ -17,7 +18,7 @@ export const stone: ConventionRule = {
     const surfaces = surfacesOf(place);
     if (!surfaces) return undefined;
     const flats = surfaces.map(({ id, name, surface }) => quantityOf(id, name, surface, context.rule));
-    const corners = place.kind === 'feature' ? cornersOf(place.feature.runs, place.id, place.name) : [];
+    const corners = cornersOf(place, context.measure);
     if (corners.length === 0 || !sellsCorners(context)) return { flats, corners: [] };
     return { flats: lessCorners(flats, corners, context), corners };
   },
@@ -27,12 +28,15 @@ function sellsCorners({ option }: ConventionContext): boolean {
   return option.parts.some((part) => part.part === 'corners');
 }
 
-function cornersOf(runs: readonly Run[], id: string, name: string): PlaceQuantity[] {
+/** A feature's own outside corners, or those of its hearth with the hearth's riser. */
+function cornersOf(place: Place, { features }: RoomMeasure): PlaceQuantity[] {
+  const runs = place.kind === 'feature' ? place.feature.runs : features.flatMap((feature) => feature.runs);
+  const id = place.kind === 'feature' ? `${place.id}/corners` : place.id.replace(/-riser$/u, '-corners');
   return runs
-    .filter((candidate) => candidate.id.endsWith('corners'))
+    .filter((candidate) => candidate.id === id)
     .map(({ length }) => {
       const run = feet(length);
-      return { place: `${id}/corners`, name: `${name}, outside corners`, gross: run, adjustments: [], net: run };
+      return { place: id, name: `${place.name}, outside corners`, gross: run, adjustments: [], net: run };
     });
 }
 

@@ -1,0 +1,45 @@
+import type { Surface } from '../../model/index.js';
+import { printArea } from '../../units/index.js';
+import { drawDimensions } from '../dimension.js';
+import type { DrawOptions, Drawing } from '../drawing.js';
+import { extentOf } from '../figures.js';
+import { fitDrawing } from '../issue.js';
+import { lengthText } from '../length-text.js';
+import { Sheet } from '../sheet.js';
+
+export interface StepOptions extends DrawOptions {
+  /** Number and name of the room, for the title. */
+  readonly number: string;
+  readonly name: string;
+}
+
+/** An upright face between two parts of a ceiling, unfolded as seen from under the higher one. Heights are above the floor. */
+export function drawStep(step: Surface, options: StepOptions): Drawing {
+  const whole = extentOf(step.regions);
+  const title = {
+    title: `${step.name} – ${options.number} ${options.name}`,
+    description: `${step.name}, seen from under the higher part of the ceiling: ${printArea(step.net)}.`,
+    notes: whole ? [`From ${lengthText(whole.bottom)} to ${lengthText(whole.top)} above the finished floor`] : [],
+  };
+  return fitDrawing(`1/2" = 1'-0"`, options, (scale) => {
+    const sheet = new Sheet(scale, options.palette);
+    for (const { outline } of step.regions) {
+      const spots = outline.map((point) => sheet.spot(point));
+      sheet.polygon(spots, { pen: 'cut', fill: 'tone', layer: 'fill' });
+    }
+    if (!whole) return { sheet, title };
+    const [left, low] = sheet.spot({ x: whole.left, y: whole.bottom });
+    const ends = step.regions
+      .flatMap((region) => extentOf([region]) ?? [])
+      .flatMap(({ left: from, right }) => [from, right]);
+    drawDimensions(sheet, {
+      origin: [0, low + 22],
+      along: [1, 0],
+      outward: [0, 1],
+      stops: [...new Set(ends)].sort((a, b) => a - b),
+    });
+    const stops = [whole.bottom, whole.top];
+    drawDimensions(sheet, { origin: [left - 20, 0], along: [0, -1], outward: [-1, 0], stops });
+    return { sheet, title };
+  });
+}
