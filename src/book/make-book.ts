@@ -5,6 +5,7 @@ import type { Records, RoomMeasure } from '../model/index.js';
 import type { Outcome } from '../problem/index.js';
 import { addCosts, noCost, orderList } from '../price/index.js';
 import type { Cost } from '../price/index.js';
+import { findScope } from '../scope/index.js';
 import { poolSupplies, sumSupplies } from '../takeoff/index.js';
 import type { Cents, IsoDate } from '../units/index.js';
 import type { Book, BookRoom, BookSelection } from './book.js';
@@ -65,7 +66,7 @@ export function makeBook(
     money: makeMoney(records, house, selections),
     calendar: { milestones: dated.value, rules: records.house.calendar },
     cautions: accepted.cautions,
-    scope: { buildUps: [], findings: [] },
+    scope: findScope(records, measures, drafted.value),
     issues: records.issues.map(describeIssue),
     changeOrders: describeChangeOrders(records.house.contract.sum, records.changes),
     sources: records.sources,

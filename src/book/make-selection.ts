@@ -1,7 +1,7 @@
 import type { Option } from '../model/index.js';
 import { countedOption, noCost } from '../price/index.js';
 import type { HousePrice, Item } from '../price/index.js';
-import { layPlaces } from '../takeoff/index.js';
+import { layPlaces, placeText } from '../takeoff/index.js';
 import type { Takeoff } from '../takeoff/index.js';
 import type { Cents } from '../units/index.js';
 import type { BookSelection, SelectionState } from './book.js';
@@ -9,7 +9,6 @@ import { optionId } from './draft.js';
 import type { Draft } from './draft.js';
 import { makeAlternatives } from './make-alternatives.js';
 import type { Decider } from './make-decider.js';
-import { placeText } from './place-text.js';
 import { reckon } from './reckon.js';
 import { weigh } from './weigh.js';
 

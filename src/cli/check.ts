@@ -3,7 +3,8 @@ import { Command } from 'commander';
 import type { Book } from '../book/index.js';
 import { checkChangeOrders } from '../load/index.js';
 import type { LoadedBook } from '../load/index.js';
-import { hasErrors, sortProblems } from '../problem/index.js';
+import { hasErrors, problemIn, sortProblems } from '../problem/index.js';
+import type { Problem } from '../problem/index.js';
 import type { Console } from './console.js';
 import { cautionLine, printCautions } from './print-cautions.js';
 import { dayOf, loadFor, reportProblems, withHouseOptions } from './house-options.js';
@@ -31,10 +32,26 @@ export function check(console: Console, done: (code: number) => void): Command {
 /** The Book and every problem, with each change order computed again from its two versions. */
 async function loadChecked(options: HouseOptions, console: Console): Promise<LoadedBook> {
   const { book, ...loaded } = await loadFor(options, console);
-  if (!book || book.changeOrders.length === 0) return { ...loaded, ...(book && { book }) };
-  const stale = await checkChangeOrders(resolve(options.house), dayOf(options.on, console));
-  const problems = sortProblems([...loaded.problems, ...stale]);
+  if (!book) return loaded;
+  const stale =
+    book.changeOrders.length === 0 ? [] : await checkChangeOrders(resolve(options.house), dayOf(options.on, console));
+  const problems = sortProblems([...loaded.problems, ...scopeWarnings(book), ...stale]);
   return { ...loaded, problems, ...(!hasErrors(stale) && { book }) };
+}
+
+/** What nobody or two do, as warnings at the lines to mend. */
+function scopeWarnings({ scope, sources, rooms }: Book): readonly Problem[] {
+  const texts = new Map(sources.map(({ path, text }) => [path, text]));
+  const names = new Map(rooms.map(({ slug, number, name }) => [slug, `${number} ${name}`]));
+  return scope.findings.map(({ kind, room, what, fix, source, line }) => {
+    const text = texts.get(source) ?? '';
+    const column = (text.split('\n')[line - 1] ?? '').search(/\S/) + 1;
+    const message = `${names.get(room) ?? room}: ${what}`;
+    return problemIn({ file: source, text }, { line, column: Math.max(1, column) }, `scope-${kind}`, message, {
+      fix,
+      severity: 'warning',
+    });
+  });
 }
 
 function summary(files: number, { rooms, options, selections }: Book): string {

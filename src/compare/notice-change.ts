@@ -44,6 +44,7 @@ const findingTitles = {
   overlap: 'Two do it',
   'no-installer': 'Nobody installs it',
   'need-without-trade': 'Needed, and by no trade',
+  'never-chosen': 'Never chosen',
 } as const;
 
 /** Findings of scope by id, likewise. */

@@ -1,5 +1,6 @@
 import type { Origin, Path } from '../problem/index.js';
-import type { Cents, Decimal, IsoDate, Unit } from '../units/index.js';
+import type { Cents, Decimal, IsoDate, Length, Unit } from '../units/index.js';
+import type { RoomUse } from './room.js';
 
 export interface House {
   readonly name: string;
@@ -17,6 +18,10 @@ export interface House {
   readonly calendar: HouseCalendar;
   readonly milestones: readonly Milestone[];
   readonly acceptances: readonly Acceptance[];
+  /** Depth of the studs, from which jambs are worked out. */
+  readonly studs?: Studs;
+  /** What every room of a kind must have. */
+  readonly slots?: readonly Slot[];
   /** Markdown. */
   readonly body: string;
   readonly origin: Origin;
@@ -48,6 +53,38 @@ export interface Contract {
   readonly ownerFurnishedInstall: 'contract' | 'owner';
   /** How tenths of a cent round. The only rule so far is half-up, once a line. */
   readonly rounding: 'half-up';
+}
+
+/** Depth of the studs in walls between rooms and in outside walls. */
+export interface Studs {
+  readonly inside: Length;
+  readonly outside: Length;
+}
+
+/** Words of a slot for the places of a room; a kind of feature is a word too. */
+export const slotPlaces = [
+  'floor',
+  'ceiling',
+  /** A ceiling with a slope: it lies under a roof. */
+  'sloped-ceiling',
+  'walls',
+  /** Walls with an opening to outside. */
+  'outside-walls',
+  'base',
+  'doors',
+  /** Doors to another room, in the room that records them. */
+  'inside-doors',
+  'windows',
+  'cased-openings',
+] as const;
+
+/** A place that needs something: one of `needs`, each a layer, a category or the id of what a trade carries. */
+export interface Slot {
+  readonly at: string;
+  readonly needs: readonly string[];
+  /** Uses of rooms that it speaks of; absent: all. */
+  readonly in?: readonly RoomUse[];
+  readonly except?: readonly RoomUse[];
 }
 
 export interface Level {

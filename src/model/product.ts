@@ -56,6 +56,8 @@ export interface Attribute {
 
 /** Something that must be true, or be there, before the option can be installed. */
 export interface Need {
+  /** Name by which a trade says that it carries this; without one the trade named in `by` is taken at its word. */
+  readonly id?: string;
   readonly what: string;
   /** Trade that provides it. */
   readonly by: string;
@@ -99,6 +101,14 @@ export interface Swatch {
   readonly repeat?: Length;
 }
 
+/** Layers of a build-up, from the framing out. */
+export const layers = ['framing', 'insulation', 'backing', 'substrate', 'finish', 'edge', 'fixture'] as const;
+export type Layer = (typeof layers)[number];
+
+/** Columns of the room finish schedule. */
+export const scheduleColumns = ['floor', 'base', 'walls', 'ceiling', 'trim'] as const;
+export type ScheduleColumn = (typeof scheduleColumns)[number];
+
 /** A kind of finish, with the conventions of its trade as data. */
 export interface Category {
   readonly slug: string;
@@ -116,9 +126,12 @@ export interface Category {
   /** A milestone this choice fixes earlier than its own installation, with the reason in words. */
   readonly fixesEarly?: { readonly milestone: string; readonly why: string };
   /** What a finish of this kind is in the build-up. */
-  readonly layer: 'framing' | 'insulation' | 'backing' | 'substrate' | 'finish' | 'edge' | 'fixture';
+  readonly layer: Layer;
+  /** What must lie beneath it at the same place. Each item lists names, any of which will do: a layer, a category, or the
+   *  id of something that a trade carries. */
+  readonly needsBeneath?: readonly (readonly string[])[];
   /** Column of the room finish schedule it shows in, if any. */
-  readonly schedule?: 'floor' | 'base' | 'walls' | 'ceiling' | 'trim';
+  readonly schedule?: ScheduleColumn;
   readonly attributes: readonly AttributeRule[];
   /** Markdown. */
   readonly body: string;
@@ -202,7 +215,16 @@ export interface Trade {
   readonly needsToKnow: readonly string[];
   readonly scopeIn: readonly string[];
   readonly scopeOut: readonly string[];
+  /** What it provides for others, by id. */
+  readonly carries?: readonly Carried[];
   /** Markdown. */
   readonly body: string;
   readonly origin: Origin;
+}
+
+/** Something a trade provides, such as blocking for a railing: needs of options and categories name its id. */
+export interface Carried {
+  readonly id: string;
+  readonly what: string;
+  readonly layer: Layer;
 }

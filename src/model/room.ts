@@ -184,6 +184,9 @@ export interface Selection {
   readonly chosenOn?: IsoDate;
   readonly chosenBy?: string;
   readonly supply: 'contractor' | 'owner-furnished';
+  /** Who installs what the owner furnishes: a trade's slug, or `owner`. Absent: the category's trade, where the contract
+   *  includes that installation. */
+  readonly install?: string;
   /** Dated facts. */
   readonly orderedOn?: IsoDate;
   readonly installedOn?: IsoDate;

@@ -69,11 +69,17 @@ function wholeCategory(
     neededAt: raw['needed-at'],
     ...(early && { fixesEarly: { milestone: early.milestone, why: early.why } }),
     layer: raw.layer,
+    ...(raw['needs-beneath'] && { needsBeneath: raw['needs-beneath'].map(namesOf) }),
     ...(schedule && { schedule }),
     attributes,
     body,
     origin,
   };
+}
+
+/** One name is written without a list. */
+function namesOf(written: string | readonly string[]): readonly string[] {
+  return typeof written === 'string' ? [written] : written;
 }
 
 function ruleProblems(

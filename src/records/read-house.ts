@@ -1,11 +1,11 @@
-import type { Acceptance, Allowance, House, HouseCalendar, Level, Milestone } from '../model/index.js';
+import type { Acceptance, Allowance, House, HouseCalendar, Level, Milestone, Slot, Studs } from '../model/index.js';
 import { hasErrors, problemAt } from '../problem/index.js';
 import type { Path, Problem } from '../problem/index.js';
 import { parseDay, parseDays, parsePercent } from '../units/index.js';
 import { looseNames, soundItems } from './checked-record.js';
 import type { Checked, SoundItem } from './checked-record.js';
-import { passed, readMoney, readSum } from './formats.js';
-import type { RawAllowance, RawHouse, RawLevel, RawMilestone } from './raw/house.js';
+import { passed, readDimension, readMoney, readSum } from './formats.js';
+import type { RawAllowance, RawHouse, RawLevel, RawMilestone, RawSlot } from './raw/house.js';
 
 /** The house's record, as far as it can be read. */
 export interface HouseDraft {
@@ -83,6 +83,8 @@ function wholeHouse(
     calendar: readCalendar(raw.calendar),
     milestones: milestones.map(({ value }) => value),
     acceptances: (raw.cautions ?? []).flatMap(readAcceptances),
+    ...(raw.studs && { studs: readStuds(raw.studs) }),
+    ...(raw.slots && { slots: raw.slots.map(readSlot) }),
     body,
     origin,
   };
@@ -104,6 +106,20 @@ function readAcceptances(
   const read = (caution: string, path: Path): Acceptance => ({ caution, by, on: passed(parseDay(on)), why, path });
   const path = ['cautions', index, 'accept'];
   return typeof accept === 'string' ? [read(accept, path)] : accept.map((id, place) => read(id, [...path, place]));
+}
+
+function readStuds({ inside, outside }: NonNullable<RawHouse['studs']>): Studs {
+  return { inside: passed(readDimension(inside)), outside: passed(readDimension(outside)) };
+}
+
+/** One name is written without a list. */
+function readSlot({ at, needs, in: uses, except }: RawSlot): Slot {
+  return {
+    at,
+    needs: typeof needs === 'string' ? [needs] : needs,
+    ...(uses && { in: uses }),
+    ...(except && { except }),
+  };
 }
 
 function readMilestone({ id, name, date, after, days, note }: RawMilestone): Milestone {

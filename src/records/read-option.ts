@@ -59,7 +59,7 @@ function wholeOption(
     ...(weight !== undefined && { weight: passed(parseWeight(weight)) }),
     ...(thickness !== undefined && { thickness: passed(readDimension(thickness)) }),
     attributes: readAttributes(raw.attributes ?? {}, rules),
-    needs: (raw.needs ?? []).map(({ what, by, before }) => ({ what, by, before })),
+    needs: (raw.needs ?? []).map(({ id, what, by, before }) => ({ ...(id !== undefined && { id }), what, by, before })),
     swatch: {
       pattern: swatch.pattern,
       colors: swatch.colors,

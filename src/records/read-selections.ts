@@ -14,7 +14,7 @@ export function readSelections(record: Checked<RawRoom>): Outcome<readonly Selec
 }
 
 function readSelection(raw: RawSelection, path: Path): Selection {
-  const { standard, allowance, chosen, note, waste } = raw;
+  const { standard, allowance, chosen, note, waste, install } = raw;
   const [chosenOn, chosenBy] = [raw['chosen-on'], raw['chosen-by']];
   const [orderedOn, installedOn] = [raw['ordered-on'], raw['installed-on']];
   return {
@@ -27,6 +27,7 @@ function readSelection(raw: RawSelection, path: Path): Selection {
     ...(chosenOn !== undefined && { chosenOn }),
     ...(chosenBy !== undefined && { chosenBy }),
     supply: raw.supply ?? 'contractor',
+    ...(install !== undefined && { install }),
     ...(orderedOn !== undefined && { orderedOn }),
     ...(installedOn !== undefined && { installedOn }),
     ...(note !== undefined && { note }),

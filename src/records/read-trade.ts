@@ -7,12 +7,14 @@ import type { RawTrade } from './raw/trade.js';
 /** A trade's record, as far as it can be read. */
 export interface TradeDraft {
   readonly slug: string;
+  readonly record: Checked<RawTrade>;
   readonly whole?: Trade;
   readonly problems: readonly Problem[];
 }
 
-export function readTrade({ slug, raw, body, origin, problems }: Checked<RawTrade>): TradeDraft {
-  if (hasErrors(problems)) return { slug, problems };
+export function readTrade(record: Checked<RawTrade>): TradeDraft {
+  const { slug, raw, body, origin, problems } = record;
+  if (hasErrors(problems)) return { slug, record, problems };
   const whole: Trade = {
     slug,
     name: raw.name,
@@ -21,8 +23,9 @@ export function readTrade({ slug, raw, body, origin, problems }: Checked<RawTrad
     needsToKnow: raw['needs-to-know'] ?? [],
     scopeIn: raw['scope-in'] ?? [],
     scopeOut: raw['scope-out'] ?? [],
+    ...(raw.carries && { carries: raw.carries.map(({ id, what, layer = 'backing' }) => ({ id, what, layer })) }),
     body,
     origin,
   };
-  return { slug, whole, problems };
+  return { slug, record, whole, problems };
 }

@@ -1,2 +1,5 @@
-/** Scope. In: what each surface and feature needs, and what is selected for it. Out: who does each layer; gaps and overlaps. */
+/** Records with their places found → who does each layer of each place; gaps and overlaps. */
+export { findScope } from './find-scope.js';
+export { findingKinds } from './scope.js';
+export type { Selected } from './spot.js';
 export type { BuildUp, BuildUpLayer, Scope, ScopeFinding } from './scope.js';

@@ -1,3 +1,5 @@
+import type { Layer } from '../model/index.js';
+
 /** Who does what, layer by layer, and what nobody or two do. */
 export interface Scope {
   readonly buildUps: readonly BuildUp[];
@@ -13,7 +15,7 @@ export interface BuildUp {
 }
 
 export interface BuildUpLayer {
-  readonly layer: 'framing' | 'insulation' | 'backing' | 'substrate' | 'finish' | 'edge' | 'fixture';
+  readonly layer: Layer;
   /** The layer in words: 'Gypsum board', 'Blocking for the railing'. */
   readonly what: string;
   /** Selection that gives it, when it is one. */
@@ -24,11 +26,15 @@ export interface BuildUpLayer {
   readonly installedBy?: string;
 }
 
+/** Kinds of findings, the gravest first. `gap`: what must lie beneath a finish is not there. `never-chosen`: a place that a
+ *  room of its kind must have decided has nothing selected, not even a deliberate none. */
+export const findingKinds = ['gap', 'need-without-trade', 'overlap', 'no-installer', 'never-chosen'] as const;
+
 /** A layer that nobody does, that two do, or that waits for somebody. */
 export interface ScopeFinding {
-  /** `<kind>/<room>/<place>/<layer>`: stable. */
+  /** `<kind>/<room>/<place>/<layer or what is missing>`: stable. */
   readonly id: string;
-  readonly kind: 'gap' | 'overlap' | 'no-installer' | 'need-without-trade';
+  readonly kind: (typeof findingKinds)[number];
   readonly room: string;
   readonly place: string;
   readonly placeText: string;

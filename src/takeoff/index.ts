@@ -8,4 +8,7 @@ export { poolSupplies, sumSupplies, supplyWords } from './supply.js';
 export type { SupplyOrder } from './supply.js';
 export { layPlaces } from './lay-places.js';
 export { layoutWords } from './layout/index.js';
+export { placeText } from './place-text.js';
+export { surfacesOf } from './convention/area.js';
+export { findPlaces } from './places.js';
 export type { Place } from './places.js';

@@ -1,6 +1,17 @@
 /* Made from schemas/ by scripts/raw-types.ts: change the schema, then run `npx tsx scripts/raw-types.ts`. */
 
 /**
+ * A layer, a category, or what a trade carries.
+ */
+export type RawBeneath = string;
+/**
+ * Any of these.
+ *
+ * @minItems 1
+ */
+export type RawAnyBeneath = RawBeneath[];
+
+/**
  * A kind of finish, with the conventions of its trade.
  */
 export interface RawCategory {
@@ -41,6 +52,10 @@ export interface RawCategory {
    * Place in the build-up.
    */
   layer: 'framing' | 'insulation' | 'backing' | 'substrate' | 'finish' | 'edge' | 'fixture';
+  /**
+   * What must lie beneath it at the same place: a layer, a category, or the id of something that a trade carries. A list inside the list means any of them.
+   */
+  'needs-beneath'?: (RawBeneath | RawAnyBeneath)[];
   /**
    * Column of the room finish schedule.
    */

@@ -1,6 +1,17 @@
 /* Made from schemas/ by scripts/raw-types.ts: change the schema, then run `npx tsx scripts/raw-types.ts`. */
 
 /**
+ * One name.
+ */
+export type RawSlotNeed = string;
+/**
+ * Any of these.
+ *
+ * @minItems 1
+ */
+export type RawSlotNeeds = string[];
+
+/**
  * The house: parties, contract rules, allowances, working calendar and milestones.
  */
 export interface RawHouse {
@@ -182,6 +193,23 @@ export interface RawHouse {
     fingerprint: string;
   }[];
   /**
+   * Depth of the studs, from which jambs are worked out.
+   */
+  studs?: {
+    /**
+     * Walls between rooms.
+     */
+    inside: string;
+    /**
+     * Outside walls.
+     */
+    outside: string;
+  };
+  /**
+   * What every room of a kind must have: a place that lacks it is listed as never chosen.
+   */
+  slots?: RawSlot[];
+  /**
    * A note the builder keeps: printed in no handout.
    */
   private?: string;
@@ -260,4 +288,67 @@ export interface RawMilestone {
    * A remark printed in the calendar.
    */
   note?: string;
+}
+/**
+ * A place that needs something.
+ */
+export interface RawSlot {
+  /**
+   * floor, ceiling, sloped-ceiling, walls, outside-walls, base, doors, inside-doors, windows, cased-openings, or a kind of feature.
+   */
+  at: string;
+  /**
+   * A layer, a category or what a trade carries; a list means any of them.
+   */
+  needs: RawSlotNeed | RawSlotNeeds;
+  /**
+   * Uses of rooms that it speaks of. Absent: all.
+   *
+   * @minItems 1
+   */
+  in?: (
+    | 'living'
+    | 'kitchen'
+    | 'dining'
+    | 'study'
+    | 'bedroom'
+    | 'bath'
+    | 'powder'
+    | 'laundry'
+    | 'mudroom'
+    | 'hall'
+    | 'stair'
+    | 'gallery'
+    | 'closet'
+    | 'pantry'
+    | 'entry'
+    | 'utility'
+    | 'garage'
+    | 'porch'
+  )[];
+  /**
+   * Uses of rooms that it leaves out.
+   *
+   * @minItems 1
+   */
+  except?: (
+    | 'living'
+    | 'kitchen'
+    | 'dining'
+    | 'study'
+    | 'bedroom'
+    | 'bath'
+    | 'powder'
+    | 'laundry'
+    | 'mudroom'
+    | 'hall'
+    | 'stair'
+    | 'gallery'
+    | 'closet'
+    | 'pantry'
+    | 'entry'
+    | 'utility'
+    | 'garage'
+    | 'porch'
+  )[];
 }

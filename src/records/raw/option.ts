@@ -190,6 +190,10 @@ export interface RawPart {
  */
 export interface RawNeed {
   /**
+   * Name by which a trade says that it carries this.
+   */
+  id?: string;
+  /**
    * What is needed.
    */
   what: string;

@@ -480,6 +480,10 @@ export interface RawSelection {
    */
   supply?: 'contractor' | 'owner-furnished';
   /**
+   * Who installs what the owner furnishes: a trade, by its file name, or owner. Absent: the trade of the category, where the contract includes that installation.
+   */
+  install?: string;
+  /**
    * Day it was ordered.
    */
   'ordered-on'?: string;

@@ -29,7 +29,28 @@ export interface RawTrade {
    */
   'scope-out'?: string[];
   /**
+   * What the trade provides for others, by ids that options' needs and categories' needs-beneath name.
+   */
+  carries?: RawCarried[];
+  /**
    * A note the builder keeps: printed in no handout.
    */
   private?: string;
+}
+/**
+ * Something the trade provides.
+ */
+export interface RawCarried {
+  /**
+   * Name that needs refer to.
+   */
+  id: string;
+  /**
+   * What it is, as printed.
+   */
+  what: string;
+  /**
+   * Place in the build-up; backing when absent.
+   */
+  layer?: 'framing' | 'insulation' | 'backing' | 'substrate' | 'finish' | 'edge' | 'fixture';
 }

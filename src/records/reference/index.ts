@@ -1,6 +1,7 @@
 import type { Problem } from '../../problem/index.js';
 import type { Draft } from '../draft.js';
 import { changeOrderReferences, numberReferences } from './agreement.js';
+import { beneathReferences } from './beneath.js';
 import { categoryReferences } from './category.js';
 import { houseReferences, milestoneReferences } from './house.js';
 import { openingReferences } from './opening.js';
@@ -14,6 +15,7 @@ export const references: readonly ((draft: Draft) => readonly Problem[])[] = [
   houseReferences,
   milestoneReferences,
   categoryReferences,
+  beneathReferences,
   optionReferences,
   roomReferences,
   openingReferences,

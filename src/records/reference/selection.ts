@@ -12,6 +12,7 @@ export function selectionReferences(draft: Draft): readonly Problem[] {
     room.selections.flatMap((selection) => [
       ...optionProblems(selection, room, draft),
       ...allowanceProblems(selection, room, draft),
+      ...installProblems(selection, room, draft),
       ...emptyProblems(selection, room),
     ]),
   );
@@ -71,6 +72,27 @@ function allowanceProblems(
   const message = `allowance '${allowance}' does not cover the category '${category}'`;
   const fix = `it covers ${some(found.categories)}; add the category to the allowance in content/house.md, or leave it out here`;
   return [problemAt(origin, at, 'allowance-category', message, { fix })];
+}
+
+/** An installer is a known trade, or the owner, and is named for what the owner furnishes. */
+function installProblems(
+  { install, supply, path }: Selection,
+  { record: { origin } }: RoomDraft,
+  { slugs }: Draft,
+): readonly Problem[] {
+  if (install === undefined) return [];
+  const at = [...path, 'install'];
+  if (install !== 'owner' && !slugs.trades.has(install)) {
+    const among = [...slugs.trades, 'owner'];
+    const lives = 'Trades live in content/trades/; write owner when the owner does it';
+    const message = `there is no trade '${install}'`;
+    return [unknown(origin, at, { code: 'trade-unknown', message, name: install, among, lives })];
+  }
+  if (supply === 'owner-furnished') return [];
+  const message = `an installer is named, but the contractor supplies it and the category's trade installs it`;
+  return [
+    problemAt(origin, at, 'install-unsuited', message, { fix: 'leave install out, or write supply: owner-furnished' }),
+  ];
 }
 
 function emptyProblems(

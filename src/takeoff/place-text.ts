@@ -1,4 +1,4 @@
-import type { Place } from '../takeoff/index.js';
+import type { Place } from './places.js';
 import { joinWords } from '../units/index.js';
 
 /** Places as people say them: 'Ceiling', 'North and east walls', 'Doors D01 and D02', 'All walls'. */

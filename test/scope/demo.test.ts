@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import { loadBook } from '../../src/load/index.js';
+
+const { book } = await loadBook('.', '2026-04-20');
+
+test('the demo house has these findings, each true of its records, and no others', () => {
+  expect(book?.scope.findings.map(({ id }) => id)).toEqual([
+    'gap/laundry/ceiling/wall-texture',
+    'need-without-trade/great-room/ceiling/junction-boxes',
+    'need-without-trade/gallery/edge/gallery-angle',
+    'need-without-trade/upper-hall/ceiling/energy-report',
+    'never-chosen/dining/D12/casing',
+    'never-chosen/stair-hall/ceiling/insulation',
+    'never-chosen/primary-bath/W17/window-trim',
+  ]);
+});
+
+test('every selection that is not a deliberate none is a layer somewhere, and every layer but the gaps has a trade', () => {
+  const layers = book?.scope.buildUps.flatMap((buildUp) => buildUp.layers) ?? [];
+  const shown = new Set(layers.flatMap(({ selection }) => selection ?? []));
+  const wanted = book?.selections.filter(({ state }) => state !== 'none').map(({ id }) => id) ?? [];
+  expect(wanted.filter((id) => !shown.has(id))).toEqual([]);
+  const idle = new Set(layers.filter(({ installedBy }) => installedBy === undefined).map(({ what }) => what));
+  expect([...idle].sort()).toEqual([
+    'Energy report that accepts R-49 at these slopes',
+    'Junction boxes set to the face of the boards',
+    'Wall texture or ceiling texture or ceiling board',
+  ]);
+});
