@@ -12,6 +12,7 @@ import type {
   Person,
   RoomUse,
   Source,
+  Studs,
   Trade,
 } from '../model/index.js';
 import type { Decision, DatedMilestone } from '../calendar/index.js';
@@ -20,6 +21,7 @@ import type { RoomMeasure } from '../measure/index.js';
 import type { ContractStep, Cost, LedgerEntry, Lot, Order, ReasonedFigure, Reckoning } from '../price/index.js';
 import type { Scope } from '../scope/index.js';
 import type { SupplyOrder, Takeoff } from '../takeoff/index.js';
+import type { Schedules } from './schedule/schedule.js';
 import type { Cents, Decimal, IsoDate } from '../units/index.js';
 
 /** Everything computed for a house on one day; all outputs render this and nothing else. Plain JSON:
@@ -43,6 +45,7 @@ export interface Book {
   readonly calendar: { readonly milestones: readonly DatedMilestone[]; readonly rules: HouseCalendar };
   readonly cautions: readonly Caution[];
   readonly scope: Scope;
+  readonly schedules: Schedules;
   readonly issues: readonly BookIssue[];
   readonly changeOrders: readonly BookChangeOrder[];
   /** Each record as written. */
@@ -57,6 +60,7 @@ export interface BookHouse {
   readonly metric: 'none' | 'beside';
   readonly currency: string;
   readonly climateZone: string;
+  readonly studs?: Studs;
   /** Markdown. */
   readonly body: string;
   readonly source: string;

@@ -11,10 +11,22 @@ export function describeHouse({
   metric,
   currency,
   climateZone,
+  studs,
   body,
   origin,
 }: House): BookHouse {
-  return { name, number, place, people, metric, currency, climateZone, body, source: origin.file };
+  return {
+    name,
+    number,
+    place,
+    people,
+    metric,
+    currency,
+    climateZone,
+    ...(studs && { studs }),
+    body,
+    source: origin.file,
+  };
 }
 
 export function describeTrade({ origin, ...trade }: Trade): BookTrade {

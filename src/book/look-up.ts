@@ -3,10 +3,11 @@ import type { Book, BookCategory, BookOption, BookRoom, BookSelection } from './
 import { groupBy } from './group-by.js';
 
 /** Finds what the Book's ids point to. Names of what is missing fall back to the id, so that a page is never lost. */
-export interface LookUp {
-  readonly book: Book;
+export interface LookUp<B = Book> {
+  readonly book: B;
   option(category: string, slug: string | undefined): BookOption | undefined;
   category(slug: string): BookCategory | undefined;
+  room(slug: string): BookRoom | undefined;
   selection(id: string): BookSelection | undefined;
   selectionsOf(room: BookRoom): readonly BookSelection[];
   /** Cautions of a room, and those that speak of a selection. */
@@ -22,7 +23,7 @@ export interface LookUp {
   allowanceName(id: string): string;
 }
 
-export function lookUp(book: Book): LookUp {
+export function lookUp<B extends Omit<Book, 'schedules'> = Book>(book: B): LookUp<B> {
   const options = new Map(book.options.map((option) => [option.id, option]));
   const categories = new Map(book.categories.map((category) => [category.slug, category]));
   const selections = new Map(book.selections.map((selection) => [selection.id, selection]));
@@ -40,6 +41,7 @@ export function lookUp(book: Book): LookUp {
     book,
     option: (category, slug) => (slug === undefined ? undefined : options.get(`${category}/${slug}`)),
     category: (slug) => categories.get(slug),
+    room: (slug) => rooms.get(slug),
     selection: (id) => selections.get(id),
     selectionsOf: (room) => room.selections.flatMap((id) => selections.get(id) ?? []),
     cautionsIn: (room) => cautionsIn.get(room) ?? [],

@@ -26,6 +26,7 @@ import { makeSelection } from './make-selection.js';
 import { withCounts } from './order-counts.js';
 import { withStock } from './order-stock.js';
 import { priceDrafts } from './price-drafts.js';
+import { makeSchedules } from './schedule/index.js';
 import { seeHouse } from './see-house.js';
 
 /** Composes the Book: everything computed for a house on one day. The same records and day give the same Book.
@@ -48,7 +49,7 @@ export function makeBook(
   const found = findCautions(seeHouse(records, measures, selections, dated.value));
   const days = new Map(selections.map(({ id, chosenOn }) => [id, chosenOn]));
   const accepted = acceptCautions(found, records.house, (id) => days.get(id));
-  const book: Book = {
+  const book: Omit<Book, 'schedules'> = {
     format: 'bookmatch/book/1',
     on,
     house: describeHouse(records.house),
@@ -71,7 +72,11 @@ export function makeBook(
     changeOrders: describeChangeOrders(records.house.contract.sum, records.changes),
     sources: records.sources,
   };
-  return { value: book, problems: [...problems, ...accepted.problems, ...lateProblems(drafts, selections)] };
+  const late = lateProblems(drafts, selections);
+  return {
+    value: { ...book, schedules: makeSchedules(book) },
+    problems: [...problems, ...accepted.problems, ...late],
+  };
 }
 
 function makeRoom(room: Records['rooms'][number], measure: RoomMeasure, own: readonly BookSelection[]): BookRoom {

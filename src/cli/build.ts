@@ -1,7 +1,7 @@
 import { join, resolve } from 'node:path';
 import { Command } from 'commander';
 import type { Book } from '../book/index.js';
-import { bookCalendar, ordersCsv, quantitiesCsv } from '../export/index.js';
+import { bookCalendar, ordersCsv, quantitiesCsv, scheduleFiles } from '../export/index.js';
 import { compareBooks, withTextDiffs } from '../load/index.js';
 import type { LoadedBook } from '../load/index.js';
 import { printProblems } from '../problem/index.js';
@@ -47,7 +47,7 @@ export function build(console: Console, done: (code: number) => void): Command {
       console.out(
         `${join(out, 'book', 'index.html')}  the book, ${pages.length} pages\n` +
           `${join(out, 'book.pdf')}  the book to print and sign\n` +
-          `${join(out, 'data')}  the Book as JSON, quantities and orders as CSV, decide-by days as iCalendar\n`,
+          `${join(out, 'data')}  the Book as JSON, quantities, orders and schedules as CSV, decide-by days as iCalendar\n`,
       );
       done(0);
     });
@@ -77,6 +77,7 @@ function dataFiles(book: Book): Map<string, string> {
     ['book.json', `${JSON.stringify(book, null, 1)}\n`],
     ['quantities.csv', quantitiesCsv(book)],
     ['orders.csv', ordersCsv(book)],
+    ...scheduleFiles(book),
     ['decide-by.ics', bookCalendar(book)],
   ]);
 }

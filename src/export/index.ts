@@ -2,3 +2,4 @@ export * from './csv/index.js';
 export * from './ics/index.js';
 export * from './orders/index.js';
 export * from './quantities/index.js';
+export { scheduleFiles } from './schedules/index.js';

@@ -144,6 +144,8 @@ export interface Run {
   readonly length: Length;
   /** Straight pieces it is made of, when that matters (posts stand at each end). */
   readonly pieces: readonly Length[];
+  /** Rise over run, where it climbs. */
+  readonly slope?: number;
 }
 
 export interface Count {

@@ -130,8 +130,10 @@ export interface Category {
   /** What must lie beneath it at the same place. Each item lists names, any of which will do: a layer, a category, or the
    *  id of something that a trade carries. */
   readonly needsBeneath?: readonly (readonly string[])[];
-  /** Column of the room finish schedule it shows in, if any. */
-  readonly schedule?: ScheduleColumn;
+  /** Column of the room finish schedule it shows in, if any; `place`: the column of the place that it is on. */
+  readonly schedule?: ScheduleColumn | 'place';
+  /** Letters of its keys in the room finish schedule; absent: the letter of its column. */
+  readonly key?: string;
   readonly attributes: readonly AttributeRule[];
   /** Markdown. */
   readonly body: string;

@@ -71,6 +71,7 @@ function wholeCategory(
     layer: raw.layer,
     ...(raw['needs-beneath'] && { needsBeneath: raw['needs-beneath'].map(namesOf) }),
     ...(schedule && { schedule }),
+    ...(raw.key !== undefined && { key: raw.key }),
     attributes,
     body,
     origin,

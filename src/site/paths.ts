@@ -9,6 +9,8 @@ export const pagePaths = {
   finishSchedule: 'finish-schedule.html',
   openings: 'openings.html',
   cautions: 'cautions.html',
+  schedules: 'schedules.html',
+  scope: 'scope.html',
   quantities: 'quantities.html',
   orders: 'orders.html',
   money: 'money.html',

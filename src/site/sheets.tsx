@@ -18,6 +18,8 @@ import { RecordPage } from './pages/record.js';
 import { RecordsPage } from './pages/records.js';
 import { RoomPage } from './pages/room.js';
 import { RoomsPage } from './pages/rooms.js';
+import { SchedulesPage } from './pages/schedules.js';
+import { ScopePage } from './pages/scope.js';
 import { SearchPage } from './pages/search.js';
 import { StartPage } from './pages/start.js';
 import { optionPath, recordPath, roomPath } from './paths.js';
@@ -85,6 +87,8 @@ const chapterContent: Readonly<Record<ChapterId, Page['content']>> = {
   'finish-schedule': () => <FinishSchedulePage />,
   openings: () => <OpeningsPage />,
   cautions: () => <CautionsPage />,
+  schedules: () => <SchedulesPage />,
+  scope: () => <ScopePage />,
   quantities: () => <QuantitiesPage />,
   orders: () => <OrdersPage />,
   money: () => <MoneyPage />,

@@ -1,5 +1,5 @@
 import { lookUp } from '../book/index.js';
-import type { Alternative, Book, BookOption, BookRoom, BookSelection, BookTrade, LookUp } from '../book/index.js';
+import type { Alternative, Book, BookOption, BookSelection, BookTrade, LookUp } from '../book/index.js';
 import type { DatedMilestone } from '../calendar/index.js';
 import type { Order } from '../price/index.js';
 import { choicePaths } from './paths.js';
@@ -16,7 +16,6 @@ export interface Beside {
 /** A Book with its parts at hand by name. */
 export interface View extends LookUp {
   readonly beside: Beside;
-  room(slug: string): BookRoom | undefined;
   trade(slug: string): BookTrade | undefined;
   /** By `<category>/<slug>`. */
   optionById(id: string): BookOption | undefined;
@@ -35,7 +34,6 @@ export interface View extends LookUp {
 }
 
 export function makeView(book: Book, beside: Beside = {}): View {
-  const rooms = new Map(book.rooms.map((room) => [room.slug, room]));
   const trades = new Map(book.trades.map((trade) => [trade.slug, trade]));
   const options = new Map(book.options.map((option) => [option.id, option]));
   const milestones = new Map(book.calendar.milestones.map((milestone) => [milestone.id, milestone]));
@@ -48,7 +46,6 @@ export function makeView(book: Book, beside: Beside = {}): View {
   return {
     ...lookUp(book),
     beside,
-    room: (slug) => rooms.get(slug),
     trade: (slug) => trades.get(slug),
     optionById: (id) => options.get(id),
     milestone: (id) => milestones.get(id),

@@ -137,16 +137,16 @@ describe('the pages', () => {
     });
   });
 
-  it('resolve every code of the finish schedule on the same sheet', () => {
+  it('resolve every key of the finish schedule on the same sheet', () => {
     const page =
       printed
         .text()
         .split('\f')
         .find((one) => /^ *Room finish schedule$/m.test(one)) ?? '';
-    const [table = '', legend = ''] = page.split(/^ *Codes$/m);
-    const codes = new Set(table.match(/\b[FBWCT]-\d+\b/g));
-    expect([...codes].sort()).toEqual(['F-1', 'F-2']);
-    for (const code of codes) expect(legend).toContain(code);
+    const [table = '', legend = ''] = page.split(/^ *Keys$/m);
+    const keys = new Set(table.match(/\b[FBWCT]\d+\b/g));
+    expect([...keys].sort()).toEqual(['F1', 'F2']);
+    for (const key of keys) expect(legend).toContain(key);
   });
 
   it('show cautions at their room and in a register, with source, state and reason', () => {

@@ -1,3 +1,4 @@
+import { makeSchedules } from '../../src/book/index.js';
 import type { Book } from '../../src/book/index.js';
 import type { Cents } from '../../src/units/index.js';
 import { alternative, category, cost, option, selection, takeoff, trade } from './fixture-parts.js';
@@ -5,6 +6,11 @@ import { opening, room } from './fixture-room.js';
 
 /** A small house made by hand: three rooms, one open choice, one upgrade of $1,240.50 and one credit of $310. */
 export function makeFixture(): Book {
+  const book = unscheduled();
+  return { ...book, schedules: makeSchedules(book) };
+}
+
+function unscheduled(): Omit<Book, 'schedules'> {
   return {
     format: 'bookmatch/book/1',
     on: '2026-03-09',

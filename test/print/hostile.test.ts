@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { makeSchedules } from '../../src/book/index.js';
 import type { Book } from '../../src/book/index.js';
 import { makeBookPdf } from '../../src/print/index.js';
 import { makeFixture } from './fixture.js';
@@ -22,7 +23,7 @@ const hostile = [
 ] as const;
 
 function withText(book: Book, text: string): Book {
-  return {
+  const changed = {
     ...book,
     house: {
       ...book.house,
@@ -34,6 +35,7 @@ function withText(book: Book, text: string): Book {
     options: book.options.map((option) => ({ ...option, name: `Option ${text}`, maker: text })),
     selections: book.selections.map((selection) => ({ ...selection, note: text, placeText: text })),
   };
+  return { ...changed, schedules: makeSchedules(changed) };
 }
 
 describe('text of a record', () => {

@@ -1,3 +1,4 @@
+import { makeSchedules } from '../../src/book/index.js';
 import type { Book, BookRoom } from '../../src/book/index.js';
 import type { RoomMeasure } from '../../src/model/index.js';
 import { makeCost } from '../../src/price/index.js';
@@ -66,8 +67,7 @@ const bookRooms = rooms.map((measure, index): BookRoom => {
 
 const finishes = makeCost({ material: 655200, freight: 18500, tax: 42106, labor: 332040 });
 
-/** A small house made by hand for the pages' own tests; its sums are not asserted anywhere. */
-export const fixtureBook: Book = {
+const unscheduled: Omit<Book, 'schedules'> = {
   format: 'bookmatch/book/1',
   on: '2026-04-23',
   house: {
@@ -299,3 +299,6 @@ export const fixtureBook: Book = {
     record('content/trades/finish-carpentry.md', '---\nname: Finish carpentry\n---\n'),
   ],
 };
+
+/** A small house made by hand for the pages' own tests; its sums are not asserted anywhere. */
+export const fixtureBook: Book = { ...unscheduled, schedules: makeSchedules(unscheduled) };

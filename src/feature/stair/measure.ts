@@ -19,7 +19,15 @@ export function measure(data: Stair, feature: FeatureRecord, space: RoomSpace): 
     id: feature.id,
     name: feature.name,
     faces: [],
-    runs: [{ id: `${feature.id}/rail`, name: 'Rail along the slope', length: (slope * data.rails) as Length, pieces }],
+    runs: [
+      {
+        id: `${feature.id}/rail`,
+        name: 'Rail along the slope',
+        length: (slope * data.rails) as Length,
+        pieces,
+        slope: riser / going,
+      },
+    ],
     counts: [
       { id: `${feature.id}/treads`, name: 'Treads', count: treads },
       { id: `${feature.id}/risers`, name: 'Risers', count: data.risers },

@@ -1,84 +1,142 @@
-import type { BookRoom, BookSelection } from '../../book/index.js';
-import type { OpeningMeasure } from '../../model/index.js';
+import type { DoorRow as Door, HardwareSet, LookUp, OpeningRow as Opening } from '../../book/index.js';
 import { printLength } from '../../units/index.js';
-import type { LookUp } from '../../book/index.js';
+import { lengthText, scheduledText, sideText, trimText } from './scheduled-text.js';
+import type { ScheduledText } from './scheduled-text.js';
 
-/** Door and opening schedule: each opening of the house once, in order of its mark. */
+/** Door and opening schedule with the hardware sets. */
 export interface OpeningSchedule {
-  readonly doors: readonly OpeningRow[];
-  readonly windows: readonly OpeningRow[];
+  readonly doors: readonly DoorLine[];
+  readonly hardware: readonly HardwareLine[];
+  /** Cased openings and open passages, then windows. */
+  readonly passages: readonly OpeningLine[];
+  readonly windows: readonly OpeningLine[];
 }
 
-export interface OpeningRow {
+export interface DoorLine {
   readonly mark: string;
-  readonly kind: string;
   readonly from: string;
   readonly to: string;
   readonly width: string;
   readonly height: string;
-  readonly sill: string;
+  readonly thickness: string;
+  readonly door: ScheduledText;
+  /** Core and face. */
+  readonly make: string;
   readonly action: string;
-  /** Category and what is chosen, one a line. */
-  readonly finishes: readonly { readonly category: string; readonly text: string; readonly isOpen: boolean }[];
+  readonly roughWidth: string;
+  readonly roughHeight: string;
+  readonly jamb: string;
+  readonly wall: string;
+  readonly trim: readonly ScheduledText[];
+  /** `H1`, in brackets while it is the standard for now. */
+  readonly set: string;
+  readonly note: string;
+}
+
+export interface HardwareLine {
+  readonly set: string;
+  readonly name: string;
+  readonly product: string;
+  readonly holds: string;
+  readonly facts: string;
+  readonly doors: string;
+  readonly count: string;
+}
+
+export interface OpeningLine {
+  readonly mark: string;
+  readonly kind: string;
+  readonly room: string;
+  readonly to: string;
+  readonly width: string;
+  readonly height: string;
+  readonly sill: string;
+  readonly head: string;
+  readonly trim: readonly ScheduledText[];
   readonly note: string;
 }
 
 export function makeOpeningSchedule(look: LookUp): OpeningSchedule {
-  const rows = look.book.rooms.flatMap((room) =>
-    room.measure.openings
-      .filter(({ own }) => own)
-      .map((opening) => ({ opening, row: openingRow(room, opening, look) })),
-  );
-  rows.sort((a, b) => collator.compare(a.row.mark, b.row.mark));
+  const { doors, openings, hardware } = look.book.schedules;
+  const lines = openings.map((row) => ({ kind: row.kind, line: openingLine(row, look) }));
   return {
-    doors: rows.filter(({ opening }) => opening.kind !== 'window').map(({ row }) => row),
-    windows: rows.filter(({ opening }) => opening.kind === 'window').map(({ row }) => row),
+    doors: doors.map((row) => doorLine(row, look)),
+    hardware: hardware.map(hardwareLine),
+    passages: lines.filter(({ kind }) => kind !== 'window').map(({ line }) => line),
+    windows: lines.filter(({ kind }) => kind === 'window').map(({ line }) => line),
   };
 }
 
-const collator = new Intl.Collator('en', { numeric: true });
-
-function openingRow(room: BookRoom, opening: OpeningMeasure, look: LookUp): OpeningRow {
-  const on = look.book.selections.filter((selection) => isOn(selection, room, opening));
+function doorLine(row: Door, look: LookUp): DoorLine {
+  const { mark, width, height, thickness, core, face, rough, jamb, hardware } = row;
+  const set = hardware?.set ?? scheduledText(hardware).text;
   return {
-    mark: opening.mark,
-    kind: { door: 'Door', window: 'Window', cased: 'Cased opening', open: 'Opening' }[opening.kind],
-    from: look.roomTitle(room.slug),
-    to: opening.to === 'outside' ? 'Outside' : look.roomTitle(opening.to),
-    width: printLength(opening.width),
-    height: printLength(opening.height),
-    sill: opening.kind === 'window' ? printLength(opening.sill) : '',
-    action: actionText(room, opening, look),
-    finishes: on.map((selection) => ({
-      category: `${look.categoryName(selection.category)}${sideText(selection, on, look)}`,
-      text: look.option(selection.category, selection.chosen)?.name ?? (selection.state === 'none' ? 'none' : 'open'),
-      isOpen: selection.state === 'open',
-    })),
-    note: opening.record.by === 'own' ? (opening.record.note ?? '') : '',
+    mark,
+    from: sideText(row.room, look),
+    to: sideText(row.to, look),
+    width: printLength(width),
+    height: printLength(height),
+    thickness: lengthText(thickness),
+    door: scheduledText(row.door),
+    make: [core === undefined ? undefined : `${core} core`, face].filter((word) => word !== undefined).join(', '),
+    action: actionText(row, look),
+    roughWidth: lengthText(rough?.width),
+    roughHeight: lengthText(rough?.height),
+    jamb: lengthText(jamb.made),
+    wall: lengthText(jamb.wall),
+    trim: trimText(row.trim, look),
+    set: hardware?.standing === 'standard' ? `(${set})` : set,
+    note: remarksOf(row),
   };
 }
 
-/** The room whose side it is on, where both sides have one of the kind. */
-function sideText(selection: BookSelection, on: readonly BookSelection[], look: LookUp): string {
-  const sides = on.filter(({ category }) => category === selection.category);
-  return sides.length < 2 ? '' : `, side of ${look.roomTitle(selection.room).split(' ')[0] ?? ''}`;
+/** How it moves, from facts: 'hinges left seen from 101, into 104 Pantry; left hand'. */
+function actionText({ operation, hinge, swing, hand, room }: Door, look: LookUp): string {
+  if (operation !== 'swing' && operation !== 'double') return operation;
+  const facts = [
+    operation === 'double' ? 'pair' : '',
+    hinge === undefined ? '' : `hinges ${hinge} seen from ${look.room(room)?.number ?? room}`,
+    swing === undefined ? '' : `into ${sideText(swing, look)}`,
+  ].filter((fact) => fact !== '');
+  return [facts.join(', '), hand === undefined ? '' : `${hand} hand`].filter((fact) => fact !== '').join('; ');
 }
 
-/** Is the selection on this opening, in the room that records it or in the one behind it? */
-function isOn(selection: BookSelection, room: BookRoom, opening: OpeningMeasure): boolean {
-  if (selection.room !== room.slug && selection.room !== opening.to) return false;
-  return selection.places.some(({ id }) => id === opening.mark);
+function remarksOf({ note, jamb, hardware, fits, madeHeight }: Door): string {
+  const made = madeHeight === undefined ? '' : `, made ${printLength(madeHeight)} high`;
+  const remarks = [
+    note ?? '',
+    fits === false ? `door not made in this size${made}` : '',
+    jamb.reaches === false ? 'wall deeper than the jamb' : '',
+    hardware?.supply === 'owner-furnished' ? 'hardware furnished by the owner' : '',
+  ];
+  return remarks.filter((remark) => remark !== '').join('; ');
 }
 
-/** How it moves, from facts: 'hinges left seen from 101, swings into 104 Pantry'. */
-function actionText(room: BookRoom, opening: OpeningMeasure, look: LookUp): string {
-  if (opening.kind !== 'door') return '';
-  if (opening.operation === 'pocket' || opening.operation === 'sliding') return opening.operation;
-  const hinge = opening.hinge === undefined ? '' : `hinges ${opening.hinge} seen from ${room.number}`;
-  const swing =
-    opening.swing === undefined
-      ? ''
-      : `swings into ${opening.swing === 'outside' ? 'the open' : look.roomTitle(opening.swing)}`;
-  const leaves = opening.operation === 'double' ? 'double' : '';
-  return [leaves, hinge, swing].filter((part) => part !== '').join(', ');
+function hardwareLine({ set, name, product, holds, functions, finish, backset, doors }: HardwareSet): HardwareLine {
+  const facts = [finish, functions, backset === undefined ? undefined : `backset ${printLength(backset)}`];
+  return {
+    set,
+    name,
+    product,
+    holds: holds ?? '–',
+    facts: facts.filter((fact) => fact !== undefined).join('; '),
+    doors: doors.map(({ mark, standing }) => (standing === 'standard' ? `(${mark})` : mark)).join(', '),
+    count: String(doors.length),
+  };
+}
+
+function openingLine(row: Opening, look: LookUp): OpeningLine {
+  const { mark, kind, width, height, sill, head, note = '' } = row;
+  return {
+    mark,
+    kind: { window: 'Window', cased: 'Cased', open: 'Open' }[kind],
+    room: sideText(row.room, look),
+    to: sideText(row.to, look),
+    width: printLength(width),
+    height: printLength(height),
+    sill: sill === 0 ? '–' : printLength(sill),
+    head: printLength(head),
+    trim: trimText(row.trim, look),
+    note,
+  };
 }

@@ -20,10 +20,14 @@ import { makeOpeningSchedule } from './opening-schedule.js';
 import type { OpeningSchedule } from './opening-schedule.js';
 import { makeOrders } from './orders.js';
 import type { TradeOrders } from './orders.js';
+import { makeOtherSchedules } from './other-schedules.js';
+import type { OtherSchedules } from './other-schedules.js';
 import { makeReading } from './reading.js';
 import type { Reading } from './reading.js';
 import { roomSheet } from './room.js';
 import type { RoomSheet } from './room.js';
+import { makeScope } from './scope.js';
+import type { ScopeSheet } from './scope.js';
 import { shorten } from '../shorten.js';
 import { standingOf } from '../standing.js';
 import { makeSignOff } from './sign-off.js';
@@ -46,6 +50,8 @@ export interface Sheets {
   readonly rooms: readonly RoomSheet[];
   readonly finishes: FinishSchedule;
   readonly openings: OpeningSchedule;
+  readonly schedules: OtherSchedules;
+  readonly scope: ScopeSheet;
   readonly money: MoneySheet;
   readonly cautions: CautionSheet;
   readonly decisions: DecisionSheet;
@@ -90,6 +96,8 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     rooms: book.rooms.map((room) => roomSheet(room, look, shortDigest(digests[room.slug] ?? ''))),
     finishes: makeFinishSchedule(look),
     openings: makeOpeningSchedule(look),
+    schedules: makeOtherSchedules(look),
+    scope: makeScope(look),
     money: makeMoney(look),
     cautions: makeCautions(look),
     decisions: makeDecisions(look),

@@ -57,9 +57,13 @@ export interface RawCategory {
    */
   'needs-beneath'?: (RawBeneath | RawAnyBeneath)[];
   /**
-   * Column of the room finish schedule.
+   * Column of the room finish schedule; place: the column of the place that it is on.
    */
-  schedule?: 'floor' | 'base' | 'walls' | 'ceiling' | 'trim';
+  schedule?: 'floor' | 'base' | 'walls' | 'ceiling' | 'trim' | 'place';
+  /**
+   * Letters of its keys in the room finish schedule, such as P for P1, P2. Absent: the letter of its column.
+   */
+  key?: string;
   /**
    * How the trade measures it.
    */

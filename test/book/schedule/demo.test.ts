@@ -1,0 +1,108 @@
+import { describe, expect, test } from 'vitest';
+import { scheduleFiles } from '../../../src/export/index.js';
+import { loadBook } from '../../../src/load/index.js';
+import { scheduleColumns } from '../../../src/model/index.js';
+import { feet, fromFeet } from '../../../src/units/index.js';
+
+const { book } = await loadBook('.', '2026-04-20');
+if (!book) throw new Error('the demo house has errors');
+const { finish, doors, openings, railings, stone, insulation, sound, hardware } = book.schedules;
+
+describe('laws of the schedules, on the demo house', () => {
+  test('a key is one option and an option one key, in the legend and in every cell', () => {
+    const byKey = new Map(finish.legend.map(({ key, option }) => [key, option]));
+    expect(byKey.size).toBe(finish.legend.length);
+    expect(new Set(byKey.values()).size).toBe(finish.legend.length);
+    const shown = finish.rows.flatMap(({ cells }) =>
+      scheduleColumns.flatMap((column) => cells[column].flatMap(({ finishes }) => finishes)),
+    );
+    for (const { key, option } of shown) expect(key === undefined ? undefined : byKey.get(key)).toBe(option);
+    expect(new Set(shown.flatMap(({ key }) => key ?? []))).toEqual(new Set(byKey.keys()));
+  });
+
+  test('every room is a row, and every opening of the house one row of one schedule', () => {
+    expect(finish.rows.map(({ room }) => room)).toEqual(book.rooms.map(({ slug }) => slug));
+    const own = book.rooms.flatMap(({ measure }) =>
+      measure.openings.filter((each) => each.own).map(({ mark }) => mark),
+    );
+    expect([...doors, ...openings].map(({ mark }) => mark).sort()).toEqual(own.sort());
+  });
+
+  test('a door and its hardware set name each other', () => {
+    const named = doors.flatMap(({ mark, hardware: own }) => (own?.set === undefined ? [] : [`${own.set} ${mark}`]));
+    const naming = hardware.flatMap(({ set, doors: own }) => own.map(({ mark }) => `${set} ${mark}`));
+    expect(named.sort()).toEqual(naming.sort());
+  });
+
+  test('insulation adds up to what is taken off', () => {
+    const scheduled = insulation.reduce((sum, { area }) => sum + area, 0);
+    const taken = book.selections.filter(({ category }) => category === 'insulation').flatMap(({ takeoff }) => takeoff);
+    expect(scheduled).toBeCloseTo(
+      taken.reduce((sum, { net }) => sum + net, 0),
+      6,
+    );
+  });
+});
+
+describe('figures worked by hand', () => {
+  // Posts no more than 4 ft apart, and at both ends: 14 ft in 4 spaces, 12 ft in 3, 3'-6" in 1; the stair is 17.05 ft
+  // along the slope, in 5.
+  test('posts of the railing that stands for now', () => {
+    expect(railings.rows.map(({ place, posts }) => [place, posts])).toEqual([
+      ['stair', 6],
+      ['edge', 5],
+      ['well-edge', 4],
+      ['foot-edge', 2],
+    ]);
+    expect(railings.rows.map(({ kind }) => kind)).toEqual(['rake', 'level', 'level', 'level']);
+    expect(railings.posts).toBe(17);
+  });
+
+  // 10'-4" in 17 risers over 10 1/2" goings
+  test('rake of the stair', () => {
+    expect(railings.rows[0]?.slope).toBeCloseTo(124 / 17 / 10.5, 6);
+  });
+
+  // The breast is 7 ft wide and 2 ft deep under the ridge of a gable: 14 + 12 × 8/12 = 22 ft at the middle and 2 ft 4 in
+  // less at its sides. Corners: two of 19'-8". Stone of 3/4 sq ft to a foot of corner is taken off the front.
+  test('stone of the breast', () => {
+    const corner = 22 - (3.5 * 8) / 12;
+    const front = 7 * corner + (7 * (22 - corner)) / 2 - 3.5 * 3;
+    const sides = 2 * 2 * corner;
+    expect(stone[0]?.corners).toBeCloseTo(2 * corner, 6);
+    expect(stone[0]?.flats).toBeCloseTo(front + sides - 2 * corner * 0.75, 6);
+    // 10 lb / sq ft on faces, corners counted by what they cover
+    expect(stone[0]?.pounds).toBeCloseTo((front + sides) * 10, 0);
+  });
+
+  // Boards of 1/2" and 5/8" in the study: 3 1/2 + 1/2 + 5/8
+  test('the wall at the study door', () => {
+    const study = doors.find(({ mark }) => mark === 'D02');
+    expect(feet(study?.jamb.wall ?? fromFeet(0)) * 12).toBeCloseTo(4.625, 9);
+    expect(study?.jamb.reaches).toBe(false);
+  });
+
+  test('the wall between shower and pillow is rated with its channel', () => {
+    expect(sound.find(({ room }) => room === 'primary-bath')).toMatchObject({ stc: 50, openings: ['D06'] });
+  });
+});
+
+test('each schedule is a CSV file with a row for each of its rows', () => {
+  const files = scheduleFiles(book);
+  expect([...files.keys()]).toEqual([
+    'schedule-finish.csv',
+    'schedule-finish-keys.csv',
+    'schedule-doors.csv',
+    'schedule-openings.csv',
+    'schedule-hardware.csv',
+    'schedule-railings.csv',
+    'schedule-stone.csv',
+    'schedule-insulation.csv',
+    'schedule-sound-walls.csv',
+  ]);
+  const lines = (name: string) => files.get(name)?.trimEnd().split('\r\n').length;
+  expect(lines('schedule-doors.csv')).toBe(doors.length + 1);
+  expect(lines('schedule-finish.csv')).toBe(book.rooms.length + 1);
+  const money = /\$|price|allowance|cents/i;
+  for (const text of files.values()) expect(text).not.toMatch(money);
+});

@@ -1,0 +1,50 @@
+import { describe, expect, test } from 'vitest';
+import { fromInches } from '../../../src/units/index.js';
+import { twoRooms } from './house.js';
+
+const door = '{ at: D02, category: door, chosen: panel }';
+
+describe('a door', () => {
+  const { doors, hardware } = twoRooms({
+    study: [door, '{ at: D02, category: hardware, standard: lever }', '{ at: D02, category: casing, chosen: flat }'],
+  });
+
+  // 2'-6" + 2" by 6'-8" + 2 1/2"
+  test('has the rough opening that its maker adds to', () => {
+    expect(doors).toHaveLength(1);
+    expect(doors[0]?.rough).toEqual({ width: fromInches(32), height: fromInches(82.5) });
+    expect(doors[0]).toMatchObject({ fits: true, core: 'solid', thickness: fromInches(1.375) });
+  });
+
+  // 3 1/2" studs, 1/2" board in the study, 5/8" in the hall: 4 5/8", deeper than the 4 9/16" jamb
+  test('has a wall that is deeper than its jamb', () => {
+    expect(doors[0]?.jamb).toEqual({ made: fromInches(4.5625), wall: fromInches(4.625), reaches: false });
+  });
+
+  test('names its hardware set, which names the door', () => {
+    expect(doors[0]?.hardware).toMatchObject({ set: 'H1', standing: 'standard' });
+    expect(hardware).toMatchObject([
+      { set: 'H1', holds: 'one pair of levers, three hinges', doors: [{ mark: 'D02', standing: 'standard' }] },
+    ]);
+  });
+
+  test('names its trim by the key of the finish schedule', () => {
+    expect(doors[0]?.trim).toMatchObject([{ room: 'study', key: 'CS1', standing: 'chosen' }]);
+  });
+});
+
+test('a wall is not known without studs', () => {
+  expect(twoRooms({ study: [door], studs: '' }).doors[0]?.jamb).toEqual({ made: fromInches(4.5625) });
+});
+
+test('an opening higher than the door is made has no rough opening yet', () => {
+  const [row] = twoRooms({ study: [door], door: `width: 2'-6", height: 8'-0", hinge: left, swing: hall` }).doors;
+  expect(row).toMatchObject({ fits: false, madeHeight: fromInches(80) });
+  expect(row).not.toHaveProperty('rough');
+});
+
+test('a pocket door has neither hand nor the rough opening of a swinging one', () => {
+  const [row] = twoRooms({ study: [door], door: `width: 2'-6", height: 6'-8", operation: pocket` }).doors;
+  expect(row).not.toHaveProperty('hand');
+  expect(row).not.toHaveProperty('rough');
+});
