@@ -54,10 +54,10 @@ export function makeSelection(draft: Draft, item: Item, house: HousePrice, decid
 /** The take-off of what is counted, with its pieces laid out where the category asks for it. Only what is counted is laid:
  *  alternatives are compared by area. */
 function withLayout(
-  { places, category, measure }: Draft,
+  { places, category, measure, selection }: Draft,
   { option, takeoffs }: { readonly option: Option; readonly takeoffs: readonly Takeoff[] },
 ): readonly Takeoff[] {
-  const layout = layPlaces(places, option, category.measure, measure);
+  const layout = layPlaces(places, option, category.measure, measure, selection.courses);
   return layout ? takeoffs.map((takeoff, index) => (index === 0 ? { ...takeoff, layout } : takeoff)) : takeoffs;
 }
 

@@ -5,6 +5,7 @@ import type { Book, BookSelection, LookUp } from '../book/index.js';
 import { countWords, supplyWords } from '../takeoff/index.js';
 import type { SupplyOrder } from '../takeoff/index.js';
 import { printTable } from './table.js';
+import { layoutPrinter } from './takeoff-layouts.js';
 import type { Column } from './table.js';
 
 /** Quantities, then supplies and effective R, room by room or trade by trade. */
@@ -13,13 +14,16 @@ export function printQuantities(
   { by, arithmetic }: { readonly by: 'room' | 'trade' | 'option'; readonly arithmetic?: boolean },
 ): string {
   const look = lookUp(book);
-  const groups = by === 'trade' ? tradeGroups(book, look) : roomGroups(book);
+  const byTrade = by === 'trade';
+  const groups = byTrade ? tradeGroups(book, look) : roomGroups(book);
+  const printLayouts = layoutPrinter(book, byTrade);
   return groups
     .filter(({ rows }) => rows.length > 0)
-    .map(({ head, rows, supplies, selections }) =>
+    .map(({ head, rows, supplies, selections, isHere }) =>
       [
         `${head}\n`,
-        printTable(rows, by === 'trade' ? [roomColumn, ...quantityColumns] : quantityColumns),
+        printTable(rows, byTrade ? [roomColumn, ...quantityColumns] : quantityColumns),
+        printLayouts(isHere),
         supplies,
         printResistance(selections, look),
         ...(arithmetic ? [printArithmetic(selections, look)] : []),
@@ -35,6 +39,7 @@ interface Group {
   readonly rows: readonly QuantityRow[];
   readonly supplies: string;
   readonly selections: readonly BookSelection[];
+  readonly isHere: (row: Pick<QuantityRow, 'room' | 'trade'>) => boolean;
 }
 
 function roomGroups(book: Book): Group[] {
@@ -44,6 +49,7 @@ function roomGroups(book: Book): Group[] {
     rows: rows.filter((row) => row.room === room.number),
     supplies: inSection('Supplies', room.supplies ?? [], roomSupplyColumns),
     selections: book.selections.filter((selection) => selection.room === room.slug),
+    isHere: (row) => row.room === room.number,
   }));
 }
 
@@ -60,6 +66,7 @@ function tradeGroups(book: Book, look: LookUp): Group[] {
       supplyOrderColumns,
     ),
     selections: book.selections.filter((selection) => selection.trade === trade),
+    isHere: (row) => row.trade === trade,
   }));
 }
 

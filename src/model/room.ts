@@ -172,6 +172,10 @@ export interface FeatureRecord {
   readonly path: Path;
 }
 
+/** Which way boards or sheets run: by compass on floors and ceilings, upright or level on walls and faces. */
+export const courseRuns = ['east-west', 'north-south', 'horizontal', 'vertical'] as const;
+export type CourseRun = (typeof courseRuns)[number];
+
 export interface Selection {
   /** Places as written: `ceiling`, `floor`, `walls`, a wall's name, `base`, an opening mark, a feature's id. */
   readonly at: readonly string[];
@@ -193,5 +197,7 @@ export interface Selection {
   readonly note?: string;
   /** The builder's waste for this place, when it differs from the option's. */
   readonly waste?: Decimal;
+  /** Which way boards or sheets run here, where the usual way is not wanted. */
+  readonly courses?: CourseRun;
   readonly path: Path;
 }

@@ -103,5 +103,23 @@ function ruleProblems(
       problemAt(origin, ['measure', 'by'], 'attribute-needed', message, { fix: `add ${need.name}: ${need.like}` }),
     );
   }
-  return problems;
+  return [...problems, ...layProblems(rules, { raw, origin, sound })];
+}
+
+/** What pieces are laid out by. */
+const laidBy = [
+  { name: 'face', kind: 'length', like: '{ label: Face coverage, kind: length, required: true }' },
+  { name: 'stock', kind: 'lengths', like: '{ label: Stock lengths, kind: lengths, required: true }' },
+] as const;
+
+function layProblems(
+  rules: readonly AttributeRule[],
+  { raw, origin, sound }: Pick<Checked<RawCategory>, 'raw' | 'origin' | 'sound'>,
+): readonly Problem[] {
+  if (!sound(['measure']) || raw.measure.lay === undefined) return [];
+  return laidBy.flatMap(({ name, kind, like }) => {
+    if (rules.some((rule) => rule.name === name && rule.kind === kind)) return [];
+    const message = `laying ${raw.measure.lay} out works with the attribute '${name}', which is not among the attributes`;
+    return [problemAt(origin, ['measure', 'lay'], 'attribute-needed', message, { fix: `add ${name}: ${like}` })];
+  });
 }

@@ -14,7 +14,7 @@ export function readSelections(record: Checked<RawRoom>): Outcome<readonly Selec
 }
 
 function readSelection(raw: RawSelection, path: Path): Selection {
-  const { standard, allowance, chosen, note, waste, install } = raw;
+  const { standard, allowance, chosen, note, waste, install, courses } = raw;
   const [chosenOn, chosenBy] = [raw['chosen-on'], raw['chosen-by']];
   const [orderedOn, installedOn] = [raw['ordered-on'], raw['installed-on']];
   return {
@@ -32,6 +32,7 @@ function readSelection(raw: RawSelection, path: Path): Selection {
     ...(installedOn !== undefined && { installedOn }),
     ...(note !== undefined && { note }),
     ...(waste !== undefined && { waste: passed(parsePercent(waste)) }),
+    ...(courses !== undefined && { courses }),
     path,
   };
 }

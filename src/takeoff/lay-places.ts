@@ -1,53 +1,76 @@
-import type { CeilingMeasure, Convention, Option, Region, RoomMeasure } from '../model/index.js';
+import type { Convention, CourseRun, Option, RoomMeasure, Surface, WallMeasure } from '../model/index.js';
+import type { Length } from '../units/index.js';
+import { facetDirections, flatDirection, wallDirection } from './course-direction.js';
 import { boardRules, layOut, sheetRules, summarize } from './layout/index.js';
-import type { LayoutInput } from './layout/index.js';
+import type { LaidRegion, NamedPlane } from './layout/index.js';
 import { surfacesOf } from './convention/area.js';
 import type { Place } from './places.js';
 import type { LayoutSummary } from './takeoff.js';
 
+/** How a category's pieces are laid on a room: what, and which way the record wants them. */
+interface Laying {
+  readonly lay: 'boards' | 'sheets';
+  readonly measure: RoomMeasure;
+  readonly courses: CourseRun | undefined;
+}
+
+interface Plane extends NamedPlane {
+  readonly regions: readonly LaidRegion[];
+}
+
 /** Lays an option out on the surfaces of its places, when its category asks for it and the option tells its face coverage
- *  and stock lengths. Courses run level across a slope, along the wall on a wall, and along the longer side of what is flat
- *  (common practice, no source). Undefined when there is nothing to lay or no stock is long enough to lay it. */
+ *  and stock lengths. Pieces are bought for all places together. Undefined when there is nothing to lay or no stock is long
+ *  enough to lay it. */
 export function layPlaces(
   places: readonly Place[],
   option: Option,
   rule: Convention,
   measure: RoomMeasure,
+  courses?: CourseRun,
 ): LayoutSummary | undefined {
   const face = option.attributes['face']?.value;
   const stock = option.attributes['stock']?.value;
-  if (rule.lay === undefined || face?.kind !== 'length' || stock?.kind !== 'lengths') return undefined;
-  const regions = places.flatMap((place) => regionsOf(place, measure.ceiling));
-  if (regions.length === 0) return undefined;
+  const { lay } = rule;
+  if (lay === undefined || face?.kind !== 'length' || stock?.kind !== 'lengths') return undefined;
+  const planes = places.flatMap((place) => planesOf(place, { lay, measure, courses }));
+  if (planes.length === 0) return undefined;
   const layout = layOut({
-    regions,
-    direction: isFlat(places, measure.ceiling) ? alongLonger(regions) : 0,
+    regions: planes.flatMap(({ regions, direction }, plane) =>
+      regions.map((region) => ({ ...region, plane, direction })),
+    ),
+    direction: 0,
     face: face.length,
     stock: stock.lengths,
-    rules: rule.lay === 'boards' ? boardRules : sheetRules,
-  } satisfies LayoutInput);
-  return layout.courses.length === 0 ? undefined : summarize(layout);
-}
-
-/** A ceiling is laid slope by slope. */
-function regionsOf(place: Place, ceiling: CeilingMeasure): readonly Region[] {
-  if (place.id === 'ceiling') return ceiling.facets.map((facet) => facet.shape);
-  return surfacesOf(place)?.flatMap(({ surface }) => surface.regions) ?? [];
-}
-
-function isFlat(places: readonly Place[], ceiling: CeilingMeasure): boolean {
-  return places.every((place) =>
-    place.id === 'ceiling' ? ceiling.facets.every((facet) => facet.slope === 0) : place.id === 'floor',
-  );
-}
-
-/** 0 along x, 90 along y: the longer extent of the largest region. */
-function alongLonger(regions: readonly Region[]): number {
-  const extents = regions.map(({ outline }) => {
-    const xs = outline.map((point) => point.x);
-    const ys = outline.map((point) => point.y);
-    return { x: Math.max(...xs) - Math.min(...xs), y: Math.max(...ys) - Math.min(...ys) };
+    // Sheets are scored and snapped.
+    ...(lay === 'sheets' && { kerf: 0 as Length }),
+    rules: lay === 'boards' ? boardRules : sheetRules,
   });
-  const largest = extents.reduce((best, extent) => (extent.x * extent.y > best.x * best.y ? extent : best));
-  return largest.x >= largest.y ? 0 : 90;
+  if (layout.courses.length === 0) return undefined;
+  const named = planes.map(({ regions: _, ...plane }) => plane);
+  return summarize(layout, lay, named);
+}
+
+/** A ceiling is laid slope by slope; on a wall that openings part, courses run through. */
+function planesOf(place: Place, laying: Laying): readonly Plane[] {
+  const { lay, measure, courses } = laying;
+  if (place.id === 'ceiling') {
+    const { facets } = measure.ceiling;
+    const directions = facetDirections(facets, courses);
+    return facets.flatMap(({ name, shape }, facet): Plane[] => {
+      const direction = directions[facet];
+      return direction ? [{ place: place.id, name, facet, ...direction, regions: [shape] }] : [];
+    });
+  }
+  return (surfacesOf(place) ?? []).flatMap(({ id, name, surface }): Plane[] => {
+    const { regions } = surface;
+    if (regions.length === 0) return [];
+    const direction =
+      id === 'floor' ? flatDirection(regions, courses) : wallDirection(lay, isTopLevel(surface), courses);
+    return [{ place: id, name, ...direction, regions }];
+  });
+}
+
+function isTopLevel(surface: Surface | WallMeasure): boolean {
+  if (!('top' in surface)) return true;
+  return surface.top.every(({ height }) => height === surface.top[0]?.height);
 }

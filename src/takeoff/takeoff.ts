@@ -35,14 +35,66 @@ export interface PlaceQuantity {
   readonly net: number;
 }
 
-/** The answer of the layout: pieces to buy by length, and the waste that it truly makes. */
+/** The answer of the layout: what to buy, how it is cut, and where it lies. */
 export interface LayoutSummary {
+  readonly lay: 'boards' | 'sheets';
+  /** Width that one course covers. */
+  readonly face: Length;
+  readonly courses: number;
+  /** The narrowest first and last course of all surfaces. */
+  readonly firstCourse: Length;
+  readonly lastCourse: Length;
+  /** Pieces to buy by length, shortest first. */
+  readonly stock: readonly StockCount[];
+  /** Share of bought surface that is not on the wall or ceiling, 0 to 1. */
+  readonly waste: number;
+  /** Total length bought, the least that any layout could buy, and bought / bound − 1. */
+  readonly bought: Length;
+  readonly bound: Length;
+  readonly gap: number;
+  /** The cut list: longest stock first, then longest piece. */
+  readonly cuts: readonly Cut[];
+  /** Each slope, wall, floor or face with its own courses. */
+  readonly surfaces: readonly LaidSurface[];
+  /** Where the rules for joints could not be kept, in words. */
+  readonly departures: readonly string[];
+}
+
+export interface StockCount {
+  readonly length: Length;
+  readonly count: number;
+}
+
+/** Pieces that look alike on a tape: lengths to the nearest 1/16 inch. */
+export interface Cut {
+  readonly length: Length;
+  /** Ripped to this width; absent at full width. */
+  readonly width?: Length;
+  /** Length of the board or sheet that it is cut from. */
+  readonly from: Length;
+  readonly count: number;
+}
+
+/** Courses on one plane. Positions are nanometres along the courses, from the origin of the surface's own frame: see
+ *  `fromFrame` in layout/, and `Surface.regions`. Between the first and the last course all are `LayoutSummary.face` wide. */
+export interface LaidSurface {
+  readonly place: string;
+  readonly name: string;
+  /** Index in `CeilingMeasure.facets`. */
+  readonly facet?: number;
+  /** The way the courses run: degrees counter-clockwise from the surface's x; and in words, `east-west`. */
+  readonly direction: number;
+  readonly run: string;
   readonly courses: number;
   readonly firstCourse: Length;
   readonly lastCourse: Length;
-  readonly stock: readonly { readonly length: Length; readonly count: number }[];
-  /** Share of bought surface that is not on the wall or ceiling, 0 to 1. */
-  readonly waste: number;
+  /** Where the first course begins, across the courses; and in words, `the eave`. */
+  readonly edge: Length;
+  readonly startsAt: string;
+  /** Ends of the line to snap: the far edge of the first course. */
+  readonly startLine: { readonly from: Length; readonly to: Length };
+  /** Places of the end joints, course by course. */
+  readonly joints: readonly (readonly Length[])[];
 }
 
 /** Something used up with a finish, with every figure that leads to it. It carries no price: the finish's own rate in place

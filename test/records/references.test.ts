@@ -187,3 +187,42 @@ describe('what one record says about another', () => {
     ]);
   });
 });
+
+describe('the way courses run', () => {
+  const laid = [board, 'measure: { by: area,', 'measure: { by: area, lay: boards,'] as const;
+  const waste = '    waste: 12 %\n';
+  const courses = (way: string) => [study, waste, `${waste}    courses: ${way}\n`] as const;
+
+  it('fits the surface', () => {
+    expect(toldOf(laid, courses('north-south'))).toEqual([]);
+    expect(toldOf(laid, courses('vertical'))).toEqual([
+      `rooms/study.md:24:14 courses-direction courses on 'ceiling' run east-west or north-south, not vertical | write courses: east-west or north-south`,
+    ]);
+    expect(toldOf(laid, courses('east-west'), [study, 'at: ceiling', 'at: [north, ceiling]'])).toEqual([
+      `rooms/study.md:24:14 courses-direction courses on 'north' run horizontal or vertical, not east-west | give 'north' a selection of its own`,
+    ]);
+    expect(toldOf(laid, courses('vertical'), [study, 'at: ceiling', 'at: [walls, bench/front]'])).toEqual([]);
+  });
+
+  it('is for what is laid out', () => {
+    expect(toldOf(courses('north-south'))).toEqual([
+      `rooms/study.md:24:5 courses-not-laid ceiling-board is not laid out, so that it has no courses | leave courses out, or write lay: boards or lay: sheets in the measure of content/categories/ceiling-board.md`,
+    ]);
+  });
+
+  it('is one of four', () => {
+    expect(toldOf(laid, courses('diagonal'))[0]).toMatch(/^rooms\/study\.md:24:14 /u);
+  });
+
+  it('needs a face and stock lengths in the category', () => {
+    expect(
+      toldOf(laid, [
+        board,
+        '  stock: { label: Stock lengths, kind: lengths }\n',
+        '  stock: { label: Stock, kind: text }\n',
+      ]),
+    ).toContain(
+      `categories/ceiling-board.md:10:27 attribute-needed laying boards out works with the attribute 'stock', which is not among the attributes | add stock: { label: Stock lengths, kind: lengths, required: true }`,
+    );
+  });
+});

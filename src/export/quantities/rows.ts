@@ -1,7 +1,7 @@
 import type { Book, BookSelection } from '../../book/index.js';
 import { writeCsv } from '../csv/index.js';
 import { countWords, countsWords, resistanceWords, supplyWords } from '../../takeoff/index.js';
-import type { SupplyQuantity, Takeoff } from '../../takeoff/index.js';
+import type { LayoutSummary, SupplyQuantity, Takeoff } from '../../takeoff/index.js';
 import { assemblySteps, stepWords, takeoffSteps } from './steps.js';
 
 /** One line of the quantities: what one place takes of one part of one product, with the figures that lead to it. */
@@ -27,6 +27,8 @@ export interface QuantityRow {
   /** Every step from gross to required, with its reason. */
   readonly why: string;
   readonly state: string;
+  /** Pieces laid out on the surface; not in the CSV. */
+  readonly layout?: LayoutSummary;
 }
 
 /** Quantities of every selection that has an option counted, in order of room and then of work. */
@@ -109,6 +111,7 @@ function makeRow(takeoff: Takeoff, place: RowPlace): QuantityRow {
       ...notes.map((note) => `${note.what}: ${note.words}`),
       ...assemblies.flatMap((assembly) => [assembly.name, ...assemblySteps(assembly).map(stepWords)]),
     ].join('; '),
+    ...(takeoff.layout && { layout: takeoff.layout }),
   };
 }
 

@@ -496,6 +496,10 @@ export interface RawSelection {
    */
   waste?: string;
   /**
+   * Which way boards or sheets run: east-west or north-south on floors and ceilings, horizontal or vertical on walls. Absent: the usual way.
+   */
+  courses?: 'east-west' | 'north-south' | 'horizontal' | 'vertical';
+  /**
    * A remark for the trade.
    */
   note?: string;

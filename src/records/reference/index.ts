@@ -3,6 +3,7 @@ import type { Draft } from '../draft.js';
 import { changeOrderReferences, numberReferences } from './agreement.js';
 import { beneathReferences } from './beneath.js';
 import { categoryReferences } from './category.js';
+import { courseReferences } from './courses.js';
 import { houseReferences, milestoneReferences } from './house.js';
 import { openingReferences } from './opening.js';
 import { optionReferences } from './option.js';
@@ -21,6 +22,7 @@ export const references: readonly ((draft: Draft) => readonly Problem[])[] = [
   openingReferences,
   selectionReferences,
   placeReferences,
+  courseReferences,
   allowanceUse,
   numberReferences,
   changeOrderReferences,

@@ -1,3 +1,4 @@
+import type { Length } from '../../units/index.js';
 import type { LayoutRules } from './layout.js';
 
 /** Under this, 0.1 mm, nothing is ripped and no course is added. */
@@ -25,4 +26,11 @@ export function courseWidths(
 
 export function isRipped(width: number, face: number): boolean {
   return width < face - hairline;
+}
+
+const sixteenth = 25_400_000 / 16;
+
+/** As a tape shows it. */
+export function inSixteenths(length: number): Length {
+  return (Math.round(length / sixteenth) * sixteenth) as Length;
 }

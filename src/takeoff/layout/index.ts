@@ -5,3 +5,4 @@ export { boardRules, sheetRules, usualKerf } from './rules.js';
 export { layOut } from './lay-out.js';
 export { fromFrame } from './frame.js';
 export { layoutWords, summarize } from './summary.js';
+export type { NamedPlane } from './summary.js';

@@ -16,16 +16,14 @@ import type { Stretch } from './spans.js';
 export function layOut(input: LayoutInput): Layout {
   const notLaid = refusal(input);
   const stock = [...new Set<number>(input.stock)].filter((length) => length > 0).sort((a, b) => b - a);
-  const bands = notLaid === undefined ? bandsOf(input) : [];
+  const groups = notLaid === undefined ? groupsOf(input) : [];
+  const bands = groups.flatMap((group, index) => bandsOfGroup(group, index, input.face, input.rules));
   const task = taskOf(input, bands, stock);
   const needed = neededLength(task);
   const bound = leastSum(stock, needed);
   const plan = makePlan(task, bound);
   const courses = coursesOf(bands, task, plan);
-  const covered =
-    bands.length === 0
-      ? 0
-      : input.regions.reduce((sum, region) => sum + shapeArea(toFrame(region, input.direction)), 0);
+  const covered = groups.flat().reduce((sum, shape) => sum + shapeArea(shape), 0);
   return {
     direction: input.direction,
     face: input.face,
@@ -64,17 +62,17 @@ interface Band {
   readonly edge: number;
 }
 
-function bandsOf({ regions, direction, face, rules }: LayoutInput): readonly Band[] {
-  const shapes = regions.map((region) => toFrame(region, direction));
-  const groups = rules.grid === 'through' ? [shapes] : shapes.map((shape) => [shape]);
-  return groups.flatMap((group, region) =>
-    bandsOfGroup(
-      group.filter(([outline]) => outline && outline.length >= 3),
-      region,
-      face,
-      rules,
-    ),
-  );
+/** Shapes that courses run through, in the frame of their courses. */
+function groupsOf({ regions, direction, rules }: LayoutInput): readonly (readonly FrameShape[])[] {
+  const groups: { plane: number | undefined; direction: number; shapes: FrameShape[] }[] = [];
+  for (const region of regions) {
+    const last = groups.at(-1);
+    const joins = last && (region.plane === undefined ? rules.grid === 'through' : region.plane === last.plane);
+    const group = joins ? last : { plane: region.plane, direction: region.direction ?? direction, shapes: [] };
+    if (group !== last) groups.push(group);
+    if (region.outline.length >= 3) group.shapes.push(toFrame(region, group.direction));
+  }
+  return groups.map(({ shapes }) => shapes);
 }
 
 function bandsOfGroup(

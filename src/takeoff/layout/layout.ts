@@ -4,7 +4,7 @@ import type { Length } from '../../units/index.js';
 /** What is to be laid, and by which rules. Lengths are whole nanometres. */
 export interface LayoutInput {
   /** True-size shapes, each in its own plane (see `LayoutRules.grid`). Stock is bought for all of them together. */
-  readonly regions: readonly Region[];
+  readonly regions: readonly LaidRegion[];
   /** The way the courses run, in degrees counter-clockwise from x: 0 along x, 90 along y. */
   readonly direction: number;
   /** Width that one course covers: a board's face, a sheet's width. */
@@ -14,6 +14,14 @@ export interface LayoutInput {
   /** Lost in each cut; 1/8" when absent. */
   readonly kerf?: Length;
   readonly rules: LayoutRules;
+}
+
+/** A region may lie in one plane with others, so that courses run through them, and have its own direction. */
+export interface LaidRegion extends Region {
+  /** Regions that follow one another with the same number lie in one plane; without it `LayoutRules.grid` decides. */
+  readonly plane?: number;
+  /** Instead of `LayoutInput.direction`; the first of a plane counts. */
+  readonly direction?: number;
 }
 
 export interface LayoutRules {
@@ -67,7 +75,7 @@ export interface Layout {
 }
 
 export interface Course {
-  /** Index of the region; 0 for courses that run through. */
+  /** Index of the region, or of the plane where courses run through several. */
   readonly region: number;
   /** Counted from 1 within the region. */
   readonly number: number;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { layOut, layoutWords, summarize } from '../../../src/takeoff/layout/index.js';
+import { layOut, layoutWords } from '../../../src/takeoff/layout/index.js';
 import type { Layout } from '../../../src/takeoff/layout/index.js';
 import { fromInches, inches, printLength } from '../../../src/units/index.js';
 import type { Length } from '../../../src/units/index.js';
@@ -265,16 +265,33 @@ test('joints land on framing where the rule asks', () => {
   expect(joints.filter((joint) => (joint - 8) % 16 !== 0)).toEqual([]);
 });
 
-test('a summary keeps courses, end widths, stock and waste', () => {
-  const layout = layOut(boards([rectangle(144, 120)]));
-  expect(summarize(layout)).toEqual({
-    courses: 24,
-    firstCourse: fromInches(3.625),
-    lastCourse: fromInches(3.625),
-    stock: [{ length: fromInches(144), count: 24 }],
-    waste: 1 - (144 * 120) / (24 * 144 * 5.125),
-  });
-  expect(layoutWords(layout)).toBe(`24 courses; first and last 3 5/8"; buy 24 @ 12'; 2.4 % waste`);
+test('planes of one layout have directions of their own and share the stock', () => {
+  const regions = [
+    { ...rectangle(96, 24), plane: 0 },
+    {
+      ...region([
+        [200, 0],
+        [296, 0],
+        [296, 24],
+        [200, 24],
+      ]),
+      plane: 0,
+    },
+    { ...rectangle(24, 96), plane: 1, direction: 90 },
+  ];
+  const layout = layOut(boards(regions, { face: fromInches(6), stock: feetOf(8) }));
+  expect(layout.courses.map(({ region: of, pieces }) => [of, pieces.length])).toEqual([
+    [0, 2],
+    [0, 2],
+    [0, 2],
+    [0, 2],
+    [1, 1],
+    [1, 1],
+    [1, 1],
+    [1, 1],
+  ]);
+  expect(bought(layout)).toEqual({ '8\'-0"': 12 });
+  expect(layout.waste).toBeCloseTo(0, 12);
 });
 
 function corners(width: number, height: number): [number, number][] {
