@@ -4,6 +4,7 @@ import {
   distance,
   edges,
   envelopeHeight,
+  findCrossing,
   intersect,
   lengthOf,
   minus,
@@ -40,7 +41,7 @@ export interface Vault {
 
 /** The parts of a room's ceiling, checked: planes in order, the parts over all of the room once. */
 export function vaultsOf(room: Room, plan: Plan): Outcome<readonly Vault[]> {
-  const problems = room.ceiling.flatMap((part) => formProblems(part, room));
+  const problems = room.ceiling.flatMap((part) => [...formProblems(part, room), ...overProblems(part, room)]);
   if (problems.some(({ severity }) => severity === 'error')) return { problems };
   const vaults = room.ceiling.map((part) => vaultOf(part, plan));
   const covering = coverProblems(vaults, room, plan);
@@ -130,6 +131,23 @@ function formProblems({ form, cut, path }: CeilingPart, { origin }: Room): reado
   const message = `the flat at ${printLength(cut)} cuts the ceiling at or below its plate at ${printLength(form.plate)}: no slope is left`;
   const fix = 'write a flat ceiling, or cut it higher';
   return [problemAt(origin, [...path, 'cut'], 'cut-below-plate', message, { fix, severity: 'warning' })];
+}
+
+/** Corners of a part go round it once. */
+function overProblems({ over, name, path }: CeilingPart, { origin }: Room): readonly Problem[] {
+  if (!over) return [];
+  const ring = ringInFeet(over);
+  const crossing = findCrossing(ring);
+  if (!crossing) return [];
+  const side = (index: number): string => `${index + 1} to ${((index + 1) % ring.length) + 1}`;
+  const { west, south } = bounds(ring);
+  const at = `x ${printLength(lengthOf(crossing.at.x - west))}, y ${printLength(lengthOf(crossing.at.y - south))}`;
+  const message = `the outline of ceiling part '${name}' crosses itself: corners ${side(crossing.first)} and ${side(crossing.second)} meet ${at} from its south-west`;
+  return [
+    problemAt(origin, [...path, 'over'], 'ceiling-part-crosses', message, {
+      fix: 'write its corners in order, all the way round',
+    }),
+  ];
 }
 
 function coverProblems(vaults: readonly Vault[], room: Room, { patch }: Plan): readonly Problem[] {

@@ -4,8 +4,8 @@ import type { Outcome, Path, Problem } from '../problem/index.js';
 import { parsePitch } from '../units/index.js';
 import type { Checked } from './checked-record.js';
 import { passed, readDimension, readFlatCeiling } from './formats.js';
-import type { RawCeilingPart, RawGable, RawRoom } from './raw/room.js';
-import { boxCorners } from './read-shape.js';
+import type { RawCeilingOutline, RawCeilingOver, RawCeilingPart, RawGable, RawRoom } from './raw/room.js';
+import { boxCorners, outlineCorners } from './read-shape.js';
 
 /** Parts of a room's ceiling; no value when the schema, the shape or a rule has something against it. */
 export function readCeiling(
@@ -28,7 +28,7 @@ export function readCeiling(
   for (const { part, path, name } of parts) {
     if (part.form === 'gable') problems.push(...gableProblems(part, path, origin));
     if (parts.length > 1 && part.over === undefined) {
-      const fix = 'write over: { x: …, y: …, width: …, depth: … }';
+      const fix = 'write over: { x: …, y: …, width: …, depth: … }, or a list of corners { x: …, y: … }';
       problems.push(problemAt(origin, path, 'ceiling-over-missing', `${name} does not say what it is over`, { fix }));
     }
   }
@@ -41,11 +41,15 @@ function readPart(part: RawCeilingPart, path: Path, name: string, shape: Shape):
   return {
     name,
     form: formOf(part),
-    ...(part.over && { over: boxCorners(part.over, shape) }),
+    ...(part.over && { over: isOutline(part.over) ? outlineCorners(part.over, shape) : boxCorners(part.over, shape) }),
     ...(open && { openAbove: { height: passed(readDimension(open.height)), to: open.to } }),
     ...(part.cut !== undefined && { cut: passed(readDimension(part.cut)) }),
     path,
   };
+}
+
+function isOutline(over: RawCeilingOver): over is RawCeilingOutline {
+  return Array.isArray(over);
 }
 
 function formOf(part: RawCeilingPart): CeilingForm {

@@ -128,6 +128,18 @@ export function boxCorners(box: Pick<RawVoid, 'x' | 'y' | 'width' | 'depth'>, sh
   return [point(west, south), point(west, north), point(east, north), point(east, south)];
 }
 
+/** Corners that are recorded from the room's south-west corner. */
+export function outlineCorners(
+  corners: readonly { readonly x: string; readonly y: string }[],
+  shape: Shape,
+): readonly Point[] {
+  const corner = southWest(shape);
+  return corners.map(({ x, y }) => ({
+    x: (corner.x + passed(readLength(x))) as Length,
+    y: (corner.y + passed(readLength(y))) as Length,
+  }));
+}
+
 export function readVoids(record: Checked<RawRoom>, shape: Shape): readonly VoidShape[] {
   return soundItems<RawVoid>(record, 'voids').map(({ raw }) => ({ name: raw.name, corners: boxCorners(raw, shape) }));
 }

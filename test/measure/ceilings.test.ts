@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { feet } from '../../src/units/index.js';
 import { measured, regionArea, top, wall } from './measured.js';
-import { box, flat, len, outline, pitch, size } from './room-record.js';
+import { box, flat, len, outline, pitch, point, size } from './room-record.js';
 
 const gable = { form: 'gable', ridge: 'east-west', plate: len(`9'`), pitch: pitch('8/12') } as const;
 
@@ -107,6 +107,38 @@ describe('ceiling in parts', () => {
     expect(measure.volume).toBeCloseTo(1080 + 640, 9);
     expect(measure.ceiling.net).toBeCloseTo(200, 9);
     expect(measure.ceiling.facets.map(({ name }) => name)).toEqual(['Main: flat', 'Bay: flat']);
+  });
+});
+
+describe('parts with other angles than right ones', () => {
+  // 20 × 10, cut along the diagonal from the south-west to the north-east: flat 9' above it, and below it a shed that is
+  // 7' at the south wall and rises 6/12.
+  const corners = (...spots: [string, string][]) => spots.map(([x, y]) => point(x, y));
+  const measure = measured({
+    shape: size(`20'`, `10'`),
+    ceiling: [
+      { name: 'Flat', form: flat(`9'`), over: corners([`0'`, `0'`], [`0'`, `10'`], [`20'`, `10'`]) },
+      {
+        name: 'Shed',
+        form: { form: 'shed', low: 'south', plate: len(`7'`), pitch: pitch('6/12') },
+        over: corners([`0'`, `0'`], [`20'`, `10'`], [`20'`, `0'`]),
+      },
+    ],
+  });
+
+  test('areas and volume: half flat, half sloped', () => {
+    // Slope 6/12: factor √(1 + 1/4). Mean rise over the lower triangle: a third of 10', half as much up.
+    expect(measure.ceiling.net).toBeCloseTo(100 + 100 * Math.sqrt(1.25), 9);
+    expect(measure.volume).toBeCloseTo(900 + 100 * (7 + (10 / 3) * 0.5), 9);
+  });
+
+  test('walls under each part', () => {
+    expect(top(measure, 'north')).toEqual(['0 9', '20 9']);
+    expect(top(measure, 'west')).toEqual(['0 9', '10 9']);
+    expect(top(measure, 'south')).toEqual(['0 7', '20 7']);
+    // Facing east the left end is the north one, 7 + 10 / 2 = 12' high.
+    expect(top(measure, 'east')).toEqual(['0 12', '10 7']);
+    expect(wall(measure, 'east').gross).toBeCloseTo(95, 9);
   });
 });
 

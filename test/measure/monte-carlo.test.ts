@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { CeilingForm, OutlineCorner, RoomMeasure } from '../../src/model/index.js';
-import { feet } from '../../src/units/index.js';
+import { feet, fromFeet } from '../../src/units/index.js';
 import type { Length } from '../../src/units/index.js';
 import { seeded, star } from '../geometry/random.js';
 import { measured } from './measured.js';
@@ -21,7 +21,7 @@ interface Spot {
 type Heights = (at: Spot) => { height: number; factor: number };
 
 test(`${rooms} random rooms: floor, ceiling, walls, volume and headroom within 3 sigma of ${darts} darts`, () => {
-  const scores: { what: string; sigma: number }[] = [];
+  const scores: Score[] = [];
   for (let seed = 1; seed <= rooms; seed += 1) {
     const random = seeded(seed * 7919);
     const corners = [...star(random)].reverse();
@@ -30,13 +30,87 @@ test(`${rooms} random rooms: floor, ceiling, walls, volume and headroom within 3
       shape: { by: 'outline', corners: recorded(corners) },
       ceiling: cut === undefined ? { form } : { form, cut },
     });
-    scores.push(
-      ...score(measure, corners, heights, random).map(({ what, sigma }) => ({
-        what: `seed ${seed} ${form.form} ${what}`,
-        sigma,
-      })),
-    );
+    scores.push(...score(measure, corners, heights, random, `seed ${seed} ${form.form}`));
   }
+  judge(scores);
+});
+
+test(`${rooms} random rooms under three ceilings that meet at any angle: the same`, () => {
+  const scores: Score[] = [];
+  for (let seed = 1; seed <= rooms; seed += 1) {
+    const random = seeded(seed * 104_729);
+    const corners = [...star(random)].reverse();
+    const parts = threeParts(random).map((over, i) => {
+      // A part that the room does not reach has any ceiling.
+      const reached = within(corners, over);
+      const under = reached.length < 3 ? corners : reached;
+      // A hip rises from the walls of its own part, which is another story.
+      let ceiling = randomCeiling(random, under);
+      while (ceiling.form.form === 'hip') ceiling = randomCeiling(random, under);
+      return { name: `Part ${i + 1}`, over, ...ceiling };
+    });
+    const measure = measured({
+      shape: { by: 'outline', corners: recorded(corners) },
+      ceiling: parts.map(({ name, over, form, cut }) => ({
+        name,
+        form,
+        over: over.map(({ x, y }) => ({ x: fromFeet(x), y: fromFeet(y) })),
+        ...(cut !== undefined && { cut }),
+      })),
+    });
+    const heights: Heights = (at) =>
+      parts.find(({ over }) => inside(over, at))?.heights(at) ?? { height: Number.NaN, factor: Number.NaN };
+    scores.push(...score(measure, corners, heights, random, `seed ${seed}`));
+  }
+  judge(scores);
+});
+
+/** Half of a wide plane, and the other half in two: quadrilaterals about a spot near the middle, turned at random, that
+ *  share corners and reach beyond every room. */
+function threeParts(random: () => number): Spot[][] {
+  const [centre, turn] = [{ x: 12 + 6 * random(), y: 9 + 6 * random() }, random() * 2 * Math.PI];
+  const at = (along: number, across: number): Spot => ({
+    x: centre.x + along * Math.cos(turn) - across * Math.sin(turn),
+    y: centre.y + along * Math.sin(turn) + across * Math.cos(turn),
+  });
+  return [
+    [at(-60, 0), at(60, 0), at(60, 60), at(-60, 60)],
+    [at(0, 0), at(0, -60), at(60, -60), at(60, 0)],
+    [at(-60, 0), at(-60, -60), at(0, -60), at(0, 0)],
+  ];
+}
+
+/** Corners of an outline cut to a convex one, edge by edge (Sutherland and Hodgman 1974): its extremes are right, also
+ *  where the cut leaves several pieces. */
+function within(corners: readonly Spot[], over: readonly Spot[]): Spot[] {
+  const area = over.reduce(
+    (sum, { x, y }, i) => sum + x * (over[(i + 1) % over.length]?.y ?? 0) - y * (over[(i + 1) % over.length]?.x ?? 0),
+    0,
+  );
+  const ring = area > 0 ? over : [...over].reverse();
+  return ring.reduce<Spot[]>(
+    (rest, from, i) => {
+      const to = ring[(i + 1) % ring.length] as Spot;
+      const side = ({ x, y }: Spot): number => (to.x - from.x) * (y - from.y) - (to.y - from.y) * (x - from.x);
+      return rest.flatMap((spot, k) => {
+        const next = rest[(k + 1) % rest.length] as Spot;
+        const [here, there] = [side(spot), side(next)];
+        const kept = here >= 0 ? [spot] : [];
+        if (here >= 0 === there >= 0) return kept;
+        const t = here / (here - there);
+        return [...kept, { x: spot.x + (next.x - spot.x) * t, y: spot.y + (next.y - spot.y) * t }];
+      });
+    },
+    [...corners],
+  );
+}
+
+interface Score {
+  readonly what: string;
+  readonly sigma: number;
+}
+
+function judge(scores: readonly Score[]): void {
   const far = scores.filter(({ sigma }) => Math.abs(sigma) > 3);
   expect(far.length, JSON.stringify(far)).toBeLessThanOrEqual(scores.length / 100);
   expect(scores.filter(({ sigma }) => Math.abs(sigma) > 5)).toEqual([]);
@@ -44,14 +118,15 @@ test(`${rooms} random rooms: floor, ceiling, walls, volume and headroom within 3
   const spread = Math.sqrt(scores.reduce((sum, { sigma }) => sum + sigma * sigma, 0) / scores.length);
   expect(spread).toBeGreaterThan(0.85);
   expect(spread).toBeLessThan(1.15);
-});
+}
 
 function score(
   measure: RoomMeasure,
   corners: readonly Spot[],
   heights: Heights,
   random: () => number,
-): { what: string; sigma: number }[] {
+  whose: string,
+): Score[] {
   const xs = corners.map(({ x }) => x);
   const ys = corners.map(({ y }) => y);
   const [west, south] = [Math.min(...xs), Math.min(...ys)];
@@ -81,7 +156,7 @@ function score(
     }
     return tally.against(wall.id, wall.gross, feet(wall.run));
   });
-  return [...room, ...walls];
+  return [...room, ...walls].map(({ what, sigma }) => ({ what: `${whose} ${what}`, sigma }));
 }
 
 class Tally {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Point } from '../../src/model/index.js';
 import { problemsOf, told } from './measured.js';
 import { box, flat, len, opening, outline, pitch, room, size, walk } from './room-record.js';
 
@@ -82,6 +83,15 @@ describe('ceilings', () => {
     expect(told(problemsOf({ ...square, ceiling: overlap }))).toEqual([
       "ceiling-parts-overlap at ceiling.1.over: ceiling parts 'West' and 'East' overlap by 20 sq ft",
     ]);
+    // Corners 2 and 3 the wrong way round: a bow tie.
+    const [a, b, c, d] = box(`6'`, `0'`, `6'`, `10'`) as [Point, Point, Point, Point];
+    const tie = [
+      { name: 'West', form: flat(`8'`), over: box(`0'`, `0'`, `6'`, `10'`) },
+      { name: 'East', form: flat(`9'`), over: [a, c, b, d] },
+    ];
+    expect(told(problemsOf({ ...square, ceiling: tie }))[0]).toBe(
+      `ceiling-part-crosses at ceiling.1.over: the outline of ceiling part 'East' crosses itself: corners 1 to 2 and 3 to 4 meet x 3'-0", y 5'-0" from its south-west`,
+    );
   });
 });
 

@@ -119,3 +119,40 @@ describe('a house with nothing wrong', () => {
     expect(origin?.at(['selections', 1, 'waste'])).toEqual({ line: 24, column: 5 });
   });
 });
+
+describe('parts of a ceiling', () => {
+  const written = `ceiling: { form: gable, ridge: east-west, plate: 8'-0", pitch: 6/12 }`;
+  const parts = (over: string): string => `ceiling:
+  - { name: Low, form: flat, height: 8'-0", over: { x: 0", y: 0", width: 4'-0", depth: 12'-6" } }
+  - { name: High, form: flat, height: 9'-0", over: ${over} }`;
+  const read = (over: string) => readRecords(edited(['content/rooms/study.md', written, parts(over)]));
+
+  it('are over a rectangle, or over corners where there are other angles', () => {
+    const outcome = read(`[ { x: 4', y: 0" }, { x: 4', y: 12'-6" }, { x: 14', y: 12'-6" }, { x: 13'-6", y: 0" } ]`);
+    expect(told(outcome)).toEqual([]);
+    const study = outcome.value?.rooms.find(({ slug }) => slug === 'study');
+    expect(study?.ceiling.map(({ over }) => over?.map(({ x, y }) => [x / foot, y / foot]))).toEqual([
+      [
+        [0, 0],
+        [0, 12.5],
+        [4, 12.5],
+        [4, 0],
+      ],
+      [
+        [4, 0],
+        [4, 12.5],
+        [14, 12.5],
+        [13.5, 0],
+      ],
+    ]);
+  });
+
+  it('need three corners, each with x and y', () => {
+    expect(told(read(`[ { x: 4', y: 0" }, { x: 4', y: 12'-6" } ]`))).toEqual([
+      `rooms/study.md:10:52 list-short 'over' needs at least 3 entries`,
+    ]);
+    expect(told(read(`[ { x: 4', y: 0" }, { x: 4' }, { x: 14', y: 0" } ]`))[0]).toMatch(
+      /^rooms\/study\.md:10:72 key-missing /u,
+    );
+  });
+});

@@ -13,6 +13,16 @@ export type RawFlatCeiling = string;
  */
 export type RawCeilingPart = RawFlat | RawShed | RawGable | RawHip;
 /**
+ * What this part covers: a rectangle, or corners all the way round where it has other angles.
+ */
+export type RawCeilingOver = RawCeilingBox | RawCeilingOutline;
+/**
+ * Corners of what this part covers, measured from the south-west corner of the room.
+ *
+ * @minItems 3
+ */
+export type RawCeilingOutline = RawCeilingCorner[];
+/**
  * Parts of the ceiling; each says what it is over.
  *
  * @minItems 1
@@ -223,7 +233,7 @@ export interface RawFlat {
 /**
  * Rectangle that this part covers, measured from the south-west corner of the room.
  */
-export interface RawCeilingOver {
+export interface RawCeilingBox {
   /**
    * East of the south-west corner of the room.
    */
@@ -240,6 +250,19 @@ export interface RawCeilingOver {
    * North-south extent.
    */
   depth: string;
+}
+/**
+ * A corner, measured from the south-west corner of the room.
+ */
+export interface RawCeilingCorner {
+  /**
+   * East of the south-west corner of the room.
+   */
+  x: string;
+  /**
+   * North of the south-west corner of the room.
+   */
+  y: string;
 }
 /**
  * Above this height the sides of this part are open to a room, as a stair well's are to the level above: there is no step to finish.
