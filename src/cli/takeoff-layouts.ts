@@ -25,7 +25,7 @@ export function layoutPrinter(book: Book, withRoom: boolean): (isHere: (row: Pla
 }
 
 /** A cut list's pieces in lines of a length that a terminal bears; what follows the first has no head of its own. */
-function wrapped(row: CutRow): CutLine[] {
+function wrapped(row: CutRow): CutText[] {
   const lines = row.pieces.reduce<string[]>((lines, piece) => {
     const longer = `${lines.at(-1) ?? ''}, ${piece}`;
     return lines.length === 0 || longer.length > longestPieces ? [...lines, piece] : [...lines.slice(0, -1), longer];
@@ -35,7 +35,7 @@ function wrapped(row: CutRow): CutLine[] {
 
 const longestPieces = 88;
 
-interface CutLine extends CutRow {
+interface CutText extends CutRow {
   readonly isFirst: boolean;
   readonly line: string;
 }
@@ -57,7 +57,7 @@ const layoutColumns: readonly Column<LayoutRow>[] = [
   { head: 'Over least %', align: 'right', text: (row) => number(row.overPercent) },
 ];
 
-const cutColumns: readonly Column<CutLine>[] = [
+const cutColumns: readonly Column<CutText>[] = [
   { head: 'Place', align: 'left', text: (row) => (row.isFirst ? row.place : '') },
   { head: 'Finish', align: 'left', text: (row) => (row.isFirst ? row.option : '') },
   { head: 'Buy', align: 'right', text: (row) => (row.isFirst ? String(row.count) : '') },

@@ -1,5 +1,14 @@
-import type { BookOption, BookRoom } from '../book/index.js';
-import { drawElevations, drawPlan, drawSwatch, printPalette } from '../draw/index.js';
+import { drawnRoom } from '../book/index.js';
+import type { BookOption, BookRoom, DrawnRoom } from '../book/index.js';
+import {
+  drawCeilingPlan,
+  drawChimneyBreast,
+  drawEdgeSection,
+  drawElevations,
+  drawPlan,
+  drawSwatch,
+  printPalette,
+} from '../draw/index.js';
 import type { DrawOptions, Drawing } from '../draw/index.js';
 import { svgText } from '../svg/index.js';
 import { feet } from '../units/index.js';
@@ -15,6 +24,8 @@ export interface PrintDrawing {
   readonly scale: string;
   readonly width: number;
   readonly height: number;
+  /** Small print under it. */
+  readonly note: string;
 }
 
 /** Ink and chalk-line blue of the printed book over the drawing's own roles. */
@@ -34,7 +45,9 @@ const coverBox = { width: 6.3, height: 5.2 };
 /** Two walls stand in a row. */
 const wallBox = { width: 3.45, height: 2.2 };
 /** What dimensions take beside and above a wall, and the inches for a foot below which openings no longer read. */
-const wallDimensions = { width: 1.2, height: 1.1 };
+const featureBox = { width: 4.2, height: 4.4 };
+const ceilingBox = { width: 4.9, height: 3.9 };
+const wallDimensions = { width: 1.4, height: 1.5 };
 const leastScale = 1 / 8;
 
 /** Characters of a room's name that a drawing has room for; the sheet's head says it whole. */
@@ -72,10 +85,57 @@ export function elevationDrawings(room: BookRoom, look: LookUp): readonly PrintD
     width: Math.min(wideBox.width, Math.max(wallBox.width, longest * leastScale + wallDimensions.width)),
     height: Math.max(wallBox.height, feet(measure.highest) * leastScale + wallDimensions.height),
   };
-  const options = { id: `elevation-${slug}`, palette, number, name, neighbours: neighboursOf(look), box, bare: true };
+  const { walls: finishes, features: faces, guards } = drawnRoom(room, look);
+  const seen = { finishes, faces, guards };
+  const options = {
+    id: `elevation-${slug}`,
+    palette,
+    number,
+    name,
+    neighbours: neighboursOf(look),
+    box,
+    bare: true,
+    ...seen,
+  };
   return drawElevations(measure, options).map((drawing, index) =>
     ready(drawing, measure.walls[index]?.name ?? drawing.title),
   );
+}
+
+/** The ceiling where it slopes or something is laid on it, and what stands or falls in the room. */
+export function ceilingAndFeatureDrawings(room: BookRoom, look: LookUp): readonly PrintDrawing[] {
+  const { measure, number, slug } = room;
+  const drawn = drawnRoom(room, look);
+  const options = { palette, number, name: shorten(room.name, longestName), bare: true };
+  const isPlain = measure.ceiling.facets.every(({ slope }) => slope === 0) && drawn.ceiling?.lay !== 'boards';
+  const ceiling = isPlain
+    ? []
+    : [
+        ready(
+          drawCeilingPlan(measure, {
+            ...options,
+            id: `ceiling-${slug}`,
+            box: ceilingBox,
+            ...(drawn.ceiling && { courses: drawn.ceiling }),
+          }),
+          'Ceiling, as in a mirror on the floor',
+          ceilingNote(drawn),
+        ),
+      ];
+  const features = measure.features.flatMap((feature): PrintDrawing[] => {
+    const own = { ...options, id: `feature-${slug}-${feature.id}`, box: featureBox };
+    const breast = drawChimneyBreast(feature, own);
+    if (breast) return [ready(breast, feature.name, drawn.features.get(feature.id) ?? '')];
+    const edge = drawEdgeSection(feature, { ...own, ...drawn.guards.get(feature.id) });
+    return edge ? [ready(edge, `${feature.name}, section`, guardNote)] : [];
+  });
+  return [...ceiling, ...features];
+}
+
+const guardNote = `Local code decides the guard's height and openings.`;
+
+function ceilingNote({ ceiling }: DrawnRoom): string {
+  return ceiling === undefined ? '' : `${ceiling.product}. Blue: the line to snap for the first course.`;
 }
 
 /** A square of the finish. Decoration: the name beside it says what it is. */
@@ -88,7 +148,9 @@ export function swatchSvg(option: BookOption): string {
 function drawRoom(room: BookRoom, look: LookUp, id: string, box: NonNullable<DrawOptions['box']>): PrintDrawing {
   const { measure, number } = room;
   const name = shorten(room.name, longestName);
-  const drawing = drawPlan(measure, { id, palette, number, name, neighbours: neighboursOf(look), box, bare: true });
+  const { floor } = drawnRoom(room, look);
+  const options = { id, palette, number, name, neighbours: neighboursOf(look), box, bare: true };
+  const drawing = drawPlan(measure, { ...options, ...(floor && { courses: floor }) });
   return ready(drawing, 'Plan, north up');
 }
 
@@ -96,6 +158,6 @@ function neighboursOf(look: LookUp): ReadonlyMap<string, string> {
   return new Map(look.book.rooms.map(({ slug, name }) => [slug, shorten(name, longestName)]));
 }
 
-function ready({ svg, description, scale, width, height }: Drawing, title: string): PrintDrawing {
-  return { svg: svgText(svg), alt: description, title, scale, width, height };
+function ready({ svg, description, scale, width, height }: Drawing, title: string, note = ''): PrintDrawing {
+  return { svg: svgText(svg), alt: description, title, scale, width, height, note };
 }

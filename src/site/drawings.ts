@@ -1,3 +1,4 @@
+import { drawnRoom } from '../book/index.js';
 import type { BookOption, BookRoom } from '../book/index.js';
 import {
   drawCeilingPlan,
@@ -9,7 +10,7 @@ import {
   drawSwatch,
   screenPalette,
 } from '../draw/index.js';
-import type { Drawing, FinishRegion } from '../draw/index.js';
+import type { Drawing } from '../draw/index.js';
 import { svgText } from '../svg/index.js';
 import type { View } from './view.js';
 
@@ -25,46 +26,40 @@ export interface RoomDrawings {
 export function drawRoom(room: BookRoom, view: View, prefix = 'draw'): RoomDrawings {
   const { measure, number, name } = room;
   const look = { palette: screenPalette, number, name };
+  const drawn = drawnRoom(room, view);
   const neighbours = new Map(view.book.rooms.map((other) => [other.slug, other.name]));
   return {
-    plan: drawPlan(measure, { ...look, id: `${prefix}-plan`, neighbours }),
-    ceiling: drawCeilingPlan(measure, { ...look, id: `${prefix}-ceiling` }),
+    plan: drawPlan(measure, {
+      ...look,
+      id: `${prefix}-plan`,
+      neighbours,
+      ...(drawn.floor && { courses: drawn.floor }),
+    }),
+    ceiling: drawCeilingPlan(measure, {
+      ...look,
+      id: `${prefix}-ceiling`,
+      ...(drawn.ceiling && { courses: drawn.ceiling }),
+    }),
     features: [
       ...(measure.steps ?? []).map((step) => drawStep(step, { ...look, id: `${prefix}-${step.id}` })),
       ...measure.features.flatMap((feature) => {
         const options = { ...look, id: `${prefix}-feature-${feature.id}` };
-        return drawChimneyBreast(feature, options) ?? drawEdgeSection(feature, options) ?? [];
+        return (
+          drawChimneyBreast(feature, options) ??
+          drawEdgeSection(feature, { ...options, ...drawn.guards.get(feature.id) }) ??
+          []
+        );
       }),
     ],
     elevations: drawElevations(measure, {
       ...look,
       id: `${prefix}-wall`,
       neighbours,
-      finishes: wallFinishes(room, view),
+      finishes: drawn.walls,
+      faces: drawn.features,
+      guards: drawn.guards,
     }),
   };
-}
-
-/** What is seen of each wall in the end: the finish that comes last in working order. */
-function wallFinishes(room: BookRoom, view: View): ReadonlyMap<string, readonly FinishRegion[]> {
-  const finishes = new Map<string, readonly FinishRegion[]>();
-  for (const selection of view.selectionsOf(room)) {
-    if (view.category(selection.category)?.layer !== 'finish') continue;
-    const option = view.option(selection.category, selection.counted);
-    if (!option) continue;
-    for (const wall of measureWalls(room)) {
-      if (!selection.places.some((place) => place.id === wall.id)) continue;
-      finishes.set(
-        wall.id,
-        wall.regions.map((region) => ({ label: option.name, region })),
-      );
-    }
-  }
-  return finishes;
-}
-
-function measureWalls(room: BookRoom): BookRoom['measure']['walls'] {
-  return room.measure.walls.filter((wall) => wall.openTo === undefined);
 }
 
 /** Two sizes of each swatch: the small one is drawn coarser. Both are shown at half their pixels or less. */

@@ -43,24 +43,33 @@ export function wallDirection(lay: 'boards' | 'sheets', isTopLevel: boolean, cou
   return { direction: fromTop ? 180 : 0, run: 'horizontal', startsAt: fromTop ? 'the ceiling' : 'the floor' };
 }
 
-/** A compass direction on a slope is the one that a plan shows. */
+/** A compass direction on a slope is the one that a plan shows; the first course then lies to the south or east, so that
+ *  courses of slopes that meet begin at the same side. */
 function slopeDirection({ slope, riseDirection }: CeilingFacet, courses: CourseRun | undefined): Direction {
+  if (courses === undefined) return { direction: 0, run: levelWords(riseDirection), startsAt: 'the eave' };
   const rise = (riseDirection * Math.PI) / 180;
-  const plan = courses === 'east-west' ? { x: 1, y: 0 } : courses === 'north-south' ? { x: 0, y: 1 } : undefined;
-  const level = plan ? plan.x * Math.sin(rise) - plan.y * Math.cos(rise) : 1;
-  const up = plan ? (plan.x * Math.cos(rise) + plan.y * Math.sin(rise)) * Math.hypot(1, slope) : 0;
+  const stretch = Math.hypot(1, slope);
+  const way = courses === 'north-south' ? { x: 0, y: 1 } : { x: 1, y: 0 };
+  const level = way.x * Math.sin(rise) - way.y * Math.cos(rise);
+  const up = (way.x * Math.cos(rise) + way.y * Math.sin(rise)) * stretch;
   const degrees = snapped((Math.atan2(up, level) * 180) / Math.PI);
-  const direction = ((degrees % 180) + 180) % 180;
-  // The first course lies against the growing `across`, which is turned a quarter left from the courses.
-  const turn = (direction * Math.PI) / 180;
-  const [along, upward] = [Math.sin(turn), -Math.cos(turn)];
-  const words = plan ? (courses ?? '') : levelWords(riseDirection);
-  if (direction === 0) return { direction, run: words, startsAt: 'the eave' };
-  const side = Math.atan2(
-    -along * Math.cos(rise) + (upward * Math.sin(rise)) / Math.hypot(1, slope),
-    along * Math.sin(rise) + (upward * Math.cos(rise)) / Math.hypot(1, slope),
-  );
-  return { direction, run: words, startsAt: `the ${bearingOf((side * 180) / Math.PI)} side` };
+  const side = sideOf(degrees, rise, stretch);
+  const isSouthEast = side.x - side.y > 0;
+  const direction = (degrees + (isSouthEast ? 360 : 180)) % 360;
+  if (direction % 180 === 0) return { direction: 0, run: courses, startsAt: 'the eave' };
+  const sign = isSouthEast ? 1 : -1;
+  const bearing = bearingOf((Math.atan2(side.y * sign, side.x * sign) * 180) / Math.PI);
+  return { direction, run: courses, startsAt: `the ${bearing} side` };
+}
+
+/** Toward the first course, on the plan. Courses are counted to their left, so that it lies to their right. */
+function sideOf(degrees: number, rise: number, stretch: number): { readonly x: number; readonly y: number } {
+  const turn = (degrees * Math.PI) / 180;
+  const [level, up] = [Math.sin(turn), -Math.cos(turn) / stretch];
+  return {
+    x: level * Math.sin(rise) + up * Math.cos(rise),
+    y: -level * Math.cos(rise) + up * Math.sin(rise),
+  };
 }
 
 function levelWords(riseDirection: number): string {

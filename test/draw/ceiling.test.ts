@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { onPlan } from '../../src/draw/ceiling/course-lines.js';
+import { onPlan } from '../../src/draw/ceiling/on-plan.js';
 import { facetHeights } from '../../src/draw/ceiling/facet-height.js';
 import { pitchText } from '../../src/draw/ceiling/index.js';
 import { seamsOf } from '../../src/draw/ceiling/seam.js';

@@ -8,10 +8,10 @@ import {
   printPalette,
   screenPalette,
 } from '../../src/draw/index.js';
-import type { Drawing } from '../../src/draw/index.js';
+import type { CourseLayout, Drawing } from '../../src/draw/index.js';
 import type { RoomMeasure } from '../../src/model/index.js';
 import { svgText } from '../../src/svg/index.js';
-import { boardRules, layOut } from '../../src/takeoff/layout/index.js';
+import { boardRules, layOut, summarize } from '../../src/takeoff/layout/index.js';
 import type { Length } from '../../src/units/index.js';
 import { ft } from './fixtures.js';
 import { neighbours, rooms } from './rooms.js';
@@ -19,21 +19,37 @@ import { collisions, nodesOf, outside, struckThrough, textsOf, unfinite } from '
 
 const base = { number: '101', name: 'Great room', palette: printPalette, neighbours };
 
-export function everyDrawing(measure: RoomMeasure, id = 'd'): Drawing[] {
+/** Boards on a ceiling or a floor, each part with courses of its own. */
+function boardsOn(measure: RoomMeasure, place: 'ceiling' | 'floor'): CourseLayout {
   const layout = layOut({
-    regions: measure.ceiling.regions,
+    regions: measure[place].regions.map((region, plane) => ({ ...region, plane: place === 'floor' ? 0 : plane })),
     direction: 0,
     face: ft(6.75 / 12),
     stock: [ft(8), ft(12), ft(16)],
     rules: boardRules,
   });
+  const names = place === 'floor' ? ['Floor'] : measure.ceiling.facets.map(({ name }) => name);
+  const planes = names.map((name, facet) => ({
+    ...{ place, name, direction: 0, run: 'level', startsAt: 'the eave' },
+    ...(place === 'ceiling' && { facet }),
+  }));
+  return { ...summarize(layout, 'boards', planes), product: 'Pine shiplap 1x8' };
+}
+
+export function everyDrawing(measure: RoomMeasure, id = 'd'): Drawing[] {
+  const faces = new Map(measure.features.map((feature) => [feature.id, 'Ledge stone, thin natural']));
+  const finishes = new Map(
+    measure.walls.map((wall) => [wall.id, wall.regions.map((region) => ({ label: 'Tallow, matte', region }))]),
+  );
   const breast = measure.features.find(({ kind }) => kind === 'chimney-breast');
   const edge = measure.features.find(({ kind }) => kind === 'drop-edge');
   return [
     drawPlan(measure, { ...base, id: `${id}-plan` }),
     ...drawElevations(measure, { ...base, id: `${id}-wall` }),
     drawCeilingPlan(measure, { ...base, id: `${id}-ceiling` }),
-    drawCeilingPlan(measure, { ...base, id: `${id}-boards`, courses: layout }),
+    drawCeilingPlan(measure, { ...base, id: `${id}-boards`, courses: boardsOn(measure, 'ceiling') }),
+    drawPlan(measure, { ...base, id: `${id}-floor`, courses: boardsOn(measure, 'floor') }),
+    ...drawElevations(measure, { ...base, id: `${id}-finish`, finishes, faces }),
     ...[breast && drawChimneyBreast(breast, { ...base, id: `${id}-breast` })].filter(
       (drawing) => drawing !== undefined,
     ),

@@ -56,7 +56,7 @@ describe('the way courses run', () => {
     ]);
     expect(ways(laid(gable('east-west'), ['ceiling'], { courses: 'north-south' }))).toEqual([
       'South slope: 24 north-south, from the east side',
-      'North slope: 24 north-south, from the west side',
+      'North slope: 24 north-south, from the east side',
     ]);
   });
 

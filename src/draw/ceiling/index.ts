@@ -12,16 +12,15 @@ import { drawAlignedStrings, drawSideStrings } from '../plan/strings.js';
 import { drawVoid } from '../plan/void.js';
 import { wallLines } from '../plan/wall-line.js';
 import type { WallLine } from '../plan/wall-line.js';
+import { courseNote, drawCourses } from '../courses/course-lines.js';
+import type { CourseLayout } from '../courses/course-lines.js';
 import { Sheet } from '../sheet.js';
 import { timberLines, timberNote } from '../timber-lines.js';
-import { drawCourses } from './course-lines.js';
-import type { CourseLayout } from './course-lines.js';
+import { onPlan } from './on-plan.js';
 import { facetHeights } from './facet-height.js';
 import type { HeightAt } from './facet-height.js';
 import { seamsOf } from './seam.js';
 import type { Seam } from './seam.js';
-
-export type { CourseLayout } from './course-lines.js';
 
 export interface CeilingPlanOptions extends DrawOptions {
   readonly number: string;
@@ -47,8 +46,12 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
     const { facets } = measure.ceiling;
     const heightAt = facetHeights(measure);
     const labels: (() => void)[] = [];
+    const starts: (() => string | undefined)[] = [];
     const notes = [...title.notes];
-    if (options.courses !== undefined) labels.push(drawCourses(sheet, facets, options.courses));
+    if (options.courses !== undefined) {
+      starts.push(...drawFacetCourses(sheet, facets, options.courses));
+      notes.push(courseNote(options.courses));
+    }
     const seams = seamsOf(facets, heightAt);
     seams.forEach((seam) => drawSeam(sheet, seam));
     for (const feature of measure.features) {
@@ -75,6 +78,7 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
     labelSeams(sheet, seams);
     labelEaves(sheet, measure, lines);
     voids.forEach((label) => label());
+    notes.push(...starts.flatMap((start) => start() ?? []));
     labels.forEach((label) => label());
     drawAlignedStrings(sheet, lines);
     drawSideStrings(sheet, measure, lines);
@@ -114,6 +118,20 @@ function drawTimbers(
     const spots = [0.2, 0.8, 0.3, 0.7, 0.1].map((share) => centered(between(middle[0], middle[1], share), turn));
     sheet.tryWrite(spots, feature.name, { size: sizes.note, color: 'muted', turn, ground: 'tone' });
   };
+}
+
+/** Courses as the plan shows them: narrower on a slope than they are. */
+function drawFacetCourses(
+  sheet: Sheet,
+  facets: readonly CeilingFacet[],
+  { surfaces, face }: CourseLayout,
+): (() => string | undefined)[] {
+  return surfaces.flatMap((surface) => {
+    const facet = facets[surface.facet ?? -1];
+    if (!facet) return [];
+    const outlines = [facet.plan.outline, ...facet.plan.holes].map((ring) => ring.map((point) => sheet.spot(point)));
+    return drawCourses(sheet, { outlines, spot: (point) => sheet.spot(onPlan(facet, point)) }, surface, face);
+  });
 }
 
 /** An arrow up the slope with its pitch, or the height of a flat. */
@@ -224,10 +242,19 @@ function labelEaves(sheet: Sheet, measure: RoomMeasure, lines: readonly WallLine
   }
 }
 
-function describe(measure: RoomMeasure, { name }: CeilingPlanOptions): string {
+function describe(measure: RoomMeasure, { name, courses }: CeilingPlanOptions): string {
   const facets = measure.ceiling.facets.map((facet) =>
     facet.slope === 0 ? `${facet.name}, flat` : `${facet.name}, sloping ${pitchText(facet.slope)}`,
   );
   const [low, high] = [lengthText(measure.lowest), lengthText(measure.highest)];
-  return `Reflected ceiling plan of ${name}: ${facets.join('; ')}. ${low === high ? `Height ${low}` : `Heights from ${low} to ${high}`}. True area ${Math.round(measure.ceiling.gross)} square feet.`;
+  return `Reflected ceiling plan of ${name}: ${facets.join('; ')}. ${low === high ? `Height ${low}` : `Heights from ${low} to ${high}`}. True area ${Math.round(measure.ceiling.gross)} square feet.${courseWords(courses)}`;
+}
+
+function courseWords(layout: CourseLayout | undefined): string {
+  if (!layout) return '';
+  const starts = layout.surfaces.map(
+    ({ name, courses, firstCourse, startsAt }) =>
+      `${name}: ${courses}, the first ${lengthText(firstCourse)} wide from ${startsAt}`,
+  );
+  return ` ${courseNote(layout)}. ${starts.join('; ')}.`;
 }

@@ -1,74 +1,82 @@
-import type { CeilingFacet } from '../../model/index.js';
 import { fromFrame } from '../../takeoff/layout/index.js';
-import type { Layout } from '../../takeoff/layout/index.js';
+import type { LaidSurface, LayoutSummary } from '../../takeoff/index.js';
 import type { Spot } from '../convex.js';
 import { isInside, stretchesInside } from '../inside.js';
 import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
 
-/** What of a layout is drawn; its regions are the ceiling's facets in order. */
-export type CourseLayout = Pick<Layout, 'direction' | 'courses' | 'startLines'>;
+/** Boards or sheets as laid out, with the product's name. */
+export interface CourseLayout extends Pick<LayoutSummary, 'lay' | 'face' | 'surfaces'> {
+  readonly product: string;
+}
 
-/** Edges of courses, end joints, and the line to snap for the first course. Returns what writes its words. */
-export function drawCourses(sheet: Sheet, facets: readonly CeilingFacet[], layout: CourseLayout): () => void {
-  const starts: { from: Spot; to: Spot; distance: number; outline: readonly Spot[] }[] = [];
-  facets.forEach((facet, index) => {
-    const outlines = [facet.plan.outline, ...facet.plan.holes].map((ring) => ring.map((point) => sheet.spot(point)));
-    const place = (along: number, across: number): Spot =>
-      sheet.spot(onPlan(facet, fromFrame(layout.direction, { along, across })));
-    const across = (offset: number, heavy: boolean): [Spot, Spot][] => {
-      const a = place(0, offset);
-      const b = place(304_800_000, offset);
-      const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-      if (length < 1e-9) return [];
-      const found = stretchesInside(outlines, a, [(b[0] - a[0]) / length, (b[1] - a[1]) / length]);
-      for (const stretch of found)
-        sheet.polyline(
-          stretch,
-          heavy ? { pen: 'object', color: 'accent', layer: 'object' } : { pen: 'hair', quiet: true },
-        );
-      return found;
-    };
-    for (const course of layout.courses) {
-      if (course.region !== index) continue;
-      if (course.number > 1) across(course.offset, false);
-      for (const piece of course.pieces.slice(1)) {
-        const joint: [Spot, Spot] = [
-          place(piece.start, course.offset),
-          place(piece.start, course.offset + course.width),
-        ];
-        const middle: Spot = [(joint[0][0] + joint[1][0]) / 2, (joint[0][1] + joint[1][1]) / 2];
-        if (outlines.every((outline, ring) => isInside(middle, outline) === (ring === 0)))
-          sheet.polyline(joint, { pen: 'fine', color: 'hair', quiet: true });
-      }
-    }
-    for (const start of layout.startLines) {
-      if (start.region !== index) continue;
-      const longest = across(start.across, true).sort((a, b) => distance(b) - distance(a))[0];
-      if (longest !== undefined)
-        starts.push({ from: longest[0], to: longest[1], distance: start.distance, outline: outlines[0]! });
+/** A plane on the sheet: its outlines with holes, by the even-odd rule, and where places of its own frame lie. */
+export interface CoursePlane {
+  readonly outlines: readonly (readonly Spot[])[];
+  spot(point: { readonly x: number; readonly y: number }): Spot;
+}
+
+/** Points between courses under which they are drawn light. */
+const closeCourses = 5;
+
+/** Edges of courses, end joints, and the line to snap for the first course. Returns what writes its words once all lines
+ *  stand; where it finds no place, it returns them for a note. `quiet`
+ *  draws them lightly, under what else the plan shows. */
+export function drawCourses(
+  sheet: Sheet,
+  plane: CoursePlane,
+  surface: LaidSurface,
+  face: number,
+  quiet = false,
+): () => string | undefined {
+  const { outlines } = plane;
+  const outer = outlines[0];
+  const place = (along: number, across: number): Spot => plane.spot(fromFrame(surface.direction, { along, across }));
+  const a = place(0, 0);
+  const b = place(304_800_000, 0);
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  if (length < 1e-9 || !outer) return () => undefined;
+  const direction: Spot = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
+  const across = (offset: number): [Spot, Spot][] => stretchesInside(outlines, place(0, offset), direction);
+  const edges = courseEdges(surface, face);
+  // Near one another, lines as dark as dimensions would drown what is written.
+  const color = quiet || face * sheet.perNanometre < closeCourses ? 'deep' : 'hair';
+  edges.slice(1, -1).forEach((edge, index) => {
+    if (index > 0) for (const stretch of across(edge)) sheet.polyline(stretch, { pen: 'hair', color, quiet: true });
+  });
+  surface.joints.forEach((joints, index) => {
+    for (const at of joints) {
+      const joint: [Spot, Spot] = [place(at, edges[index] ?? 0), place(at, edges[index + 1] ?? 0)];
+      const middle: Spot = [(joint[0][0] + joint[1][0]) / 2, (joint[0][1] + joint[1][1]) / 2];
+      if (outlines.every((outline, ring) => isInside(middle, outline) === (ring === 0)))
+        sheet.polyline(joint, { pen: 'fine', color, quiet: true });
     }
   });
-  return () => {
-    for (const { from, to, distance: width, outline } of starts)
-      writeStart(sheet, from, to, `start line, ${lengthText(width)} from edge`, outline);
-  };
+  if (surface.courses < 2) return () => undefined;
+  const starts = across(edges[1] ?? 0);
+  for (const start of starts) sheet.polyline(start, { pen: 'object', color: 'accent', layer: 'object' });
+  const longest = [...starts].sort((one, other) => distance(other) - distance(one))[0];
+  const words = `start line, ${lengthText(surface.firstCourse)} from ${surface.startsAt}`;
+  return () => (!longest || writeStart(sheet, longest, words, outer) ? undefined : `${surface.name}: ${words}`);
 }
 
-/** Where a place of the unfolded facet lies on the plan; the inverse of the unfolding in src/geometry. */
-export function onPlan(
-  facet: CeilingFacet,
-  { x, y }: { readonly x: number; readonly y: number },
-): { x: number; y: number } {
-  if (facet.slope === 0) return { x, y };
-  const turn = (facet.riseDirection * Math.PI) / 180;
-  const up = { x: Math.cos(turn), y: Math.sin(turn) };
-  const level = y / Math.hypot(1, facet.slope);
-  return { x: up.y * x + up.x * level, y: -up.x * x + up.y * level };
+/** Where courses begin and end, across them: all but the first and last are a face wide. */
+function courseEdges({ courses, edge, firstCourse, lastCourse }: LaidSurface, face: number): readonly number[] {
+  const width = (index: number): number => (index === 0 ? firstCourse : index === courses - 1 ? lastCourse : face);
+  const edges = [edge as number];
+  for (let index = 0; index < courses; index += 1) edges.push((edges.at(-1) ?? 0) + width(index));
+  return edges;
 }
 
-function writeStart(sheet: Sheet, from: Spot, to: Spot, words: string, outline: readonly Spot[]): void {
+/** `Clear fir 1x6 in 68 courses, north-south`. */
+export function courseNote({ product, surfaces }: CourseLayout): string {
+  const courses = surfaces.reduce((sum, surface) => sum + surface.courses, 0);
+  const runs = [...new Set(surfaces.map(({ run }) => run))].join(' and ');
+  return `${product} in ${courses} ${courses === 1 ? 'course' : 'courses'}, ${runs}`;
+}
+
+function writeStart(sheet: Sheet, [from, to]: [Spot, Spot], words: string, outline: readonly Spot[]): boolean {
   const degrees = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
   const turn = degrees > 89.9 ? degrees - 180 : degrees < -90.1 ? degrees + 180 : degrees;
   const radians = (turn * Math.PI) / 180;
@@ -80,7 +88,7 @@ function writeStart(sheet: Sheet, from: Spot, to: Spot, words: string, outline: 
   );
   const look = { size: sizes.note, color: 'accent', turn, ground: 'paper' } as const;
   const inside = spots.filter((spot) => sheet.textBox(spot, words, look).every((corner) => isInside(corner, outline)));
-  sheet.tryWrite(inside, words, look);
+  return sheet.tryWrite(inside, words, look);
 }
 
 function distance([a, b]: [Spot, Spot]): number {

@@ -1,16 +1,23 @@
 import type { FeatureMeasure } from '../../model/index.js';
+import type { Length } from '../../units/index.js';
 import type { Spot } from '../convex.js';
+import { lengthText } from '../length-text.js';
 import { extentOf, faceExtent, figureAt, fireboxOf, wordAt } from '../figures.js';
 import { sizes } from '../pen.js';
 import { corners } from './frame.js';
 import type { ElevationFrame } from './frame.js';
 
-/** Draws what of a feature stands on or before the wall; returns what writes its words once all lines stand. */
-export function drawFeatureFace(frame: ElevationFrame, feature: FeatureMeasure): (() => void) | undefined {
+/** Draws what of a feature stands on or before the wall; returns what writes its words, with its finish, once all lines
+ *  stand. */
+export function drawFeatureFace(
+  frame: ElevationFrame,
+  feature: FeatureMeasure,
+  finish?: string,
+  guard?: Guard,
+): (() => void) | undefined {
   const { sheet, wall } = frame;
   const cover = feature.covers.find((candidate) => candidate.wall === wall.id);
-  if (cover === undefined)
-    return feature.kind === 'drop-edge' && wordAt(feature, 'wall') === wall.id ? dropEdge(frame, feature) : undefined;
+  if (cover === undefined) return isGuarded(feature, wall) ? dropEdge(frame, feature, guard) : undefined;
   const bottom = cover.sill ?? 0;
   const isBreast = feature.kind === 'chimney-breast';
   const outlines = isBreast
@@ -30,6 +37,7 @@ export function drawFeatureFace(frame: ElevationFrame, feature: FeatureMeasure):
     writeName(
       frame,
       feature,
+      finish,
       { left: cover.from, right: cover.to, bottom, top: cover.height },
       isBreast ? 'deep' : 'tone',
     );
@@ -68,12 +76,23 @@ function drawHearthAndFirebox(frame: ElevationFrame, feature: FeatureMeasure, mi
     });
 }
 
-/** A guard before the open side: rail and posts, height as a guard usually has, without a figure. */
-function dropEdge(frame: ElevationFrame, feature: FeatureMeasure): () => void {
+/** True where the wall is the open side that a feature falls from. */
+export function isGuarded(feature: FeatureMeasure, wall: { readonly id: string }): boolean {
+  return feature.kind === 'drop-edge' && wordAt(feature, 'wall') === wall.id;
+}
+
+/** What is selected for an open edge, and its height as the record says. Local code decides both. */
+export interface Guard {
+  readonly guard: string;
+  readonly guardHeight?: Length;
+}
+
+/** A guard before the open side: rail and posts, without a figure where no height is known. */
+function dropEdge(frame: ElevationFrame, feature: FeatureMeasure, guard: Guard | undefined): () => void {
   const { sheet, at } = frame;
   const from = figureAt(feature, ['at']) ?? 0;
   const run = feature.runs[0]?.length ?? 0;
-  const top = 3.5 * 304_800_000;
+  const top = guard?.guardHeight ?? 3.5 * 304_800_000;
   const posts = Math.max(1, Math.ceil(run / (6 * 304_800_000)));
   for (const height of [top, top - 3 * 25_400_000, 4 * 25_400_000])
     sheet.polyline([at(from, height), at(from + run, height)], {
@@ -92,6 +111,8 @@ function dropEdge(frame: ElevationFrame, feature: FeatureMeasure): () => void {
       quiet: true,
     });
   }
+  const height = guard?.guardHeight === undefined ? '' : `, ${lengthText(guard.guardHeight)} high`;
+  const words = `${feature.name}: ${guard ? `${guard.guard}${height}` : 'guard as selected'}`;
   return () => {
     const [x, y] = at(from + run / 2, top / 2);
     sheet.tryWrite(
@@ -100,15 +121,17 @@ function dropEdge(frame: ElevationFrame, feature: FeatureMeasure): () => void {
         [x, y - 8],
         [x, y + 12],
       ],
-      `${feature.name}: guard as selected`,
+      words,
       { size: sizes.note, color: 'accent', ground: 'paper' },
     );
   };
 }
 
+/** Name and finish in the face, in two lines; else beside it, in one. */
 function writeName(
   { sheet, at }: ElevationFrame,
   { name }: FeatureMeasure,
+  finish: string | undefined,
   box: { left: number; right: number; bottom: number; top: number },
   ground: 'deep' | 'tone',
 ): void {
@@ -116,14 +139,33 @@ function writeName(
   const [right, bottom] = at(box.right, box.bottom);
   const middle = (left + right) / 2;
   const look = { size: sizes.note, color: 'muted', ground } as const;
-  const fits = sheet.textBox([0, 0], name, look)[1]![0] * 2 < right - left - 6;
-  const inside = [0.3, 0.5, 0.22, 0.4, 0.7]
+  const finishLook = { ...look, color: 'text' } as const;
+  const wide = (words: string): boolean => sheet.textBox([0, 0], words, look)[1]![0] * 2 < right - left - 6;
+  const shares = [0.3, 0.5, 0.22, 0.4, 0.7, 0.8, 0.12];
+  const inside = shares
     .map((share): Spot => [middle, top + (bottom - top) * share + 2.5])
     .filter((spot) => spot[1] - 6 > top && spot[1] + 2 < bottom);
-  if (fits && sheet.tryWrite(inside, name, look)) return;
+  if (finish !== undefined && wide(name) && wide(finish)) {
+    const place = inside.find(
+      ([x, y]) =>
+        y + 11 < bottom &&
+        sheet.isFree(sheet.textBox([x, y], name, look)) &&
+        sheet.isFree(sheet.textBox([x, y + 9], finish, look)),
+    );
+    if (place) {
+      sheet.write(place, name, look);
+      sheet.write([place[0], place[1] + 9], finish, finishLook);
+      return;
+    }
+  }
+  const words = finish === undefined ? name : `${name}: ${finish}`;
+  if (wide(words) && sheet.tryWrite(inside, words, look)) return;
   const outside: Spot[] = [
     [middle, top - 4],
     [middle, bottom + 9],
   ];
+  if (finish === undefined && wide(name) && sheet.tryWrite(inside, name, look)) return;
+  if (sheet.tryWrite(outside, words, { ...look, ground: 'paper' })) return;
+  if (wide(name) && sheet.tryWrite(inside, name, look)) return;
   sheet.tryWrite(outside, name, { ...look, ground: 'paper' });
 }

@@ -1,5 +1,6 @@
 import type { Region } from '../../model/index.js';
-import { spotsInside } from '../inside.js';
+import type { Spot } from '../convex.js';
+import { isInside, spotsInside } from '../inside.js';
 import { sizes } from '../pen.js';
 import type { ElevationFrame } from './frame.js';
 
@@ -9,25 +10,45 @@ export interface FinishRegion {
   readonly region: Region;
 }
 
-/** Tints the parts in turn and dashes their boundaries. Returns what writes their names once all lines stand. */
-export function drawFinishes({ sheet, at }: ElevationFrame, finishes: readonly FinishRegion[]): () => void {
-  finishes.forEach(({ region }, index) => {
-    const outlines = [region.outline, ...region.holes].map((outline) => outline.map((point) => at(point.x, point.y)));
-    sheet.region(outlines, {
-      pen: 'fine',
-      dash: 'fine',
-      fill: index % 2 === 0 ? 'tone' : 'paper',
-      layer: 'fill',
-      quiet: true,
+/** Tints the parts in turn and dashes their boundaries. Returns what writes their names once all lines stand, and says which
+ *  found no place. */
+export function drawFinishes({ sheet, at }: ElevationFrame, finishes: readonly FinishRegion[]): () => string[] {
+  const labels = [...new Set(finishes.map(({ label }) => label))];
+  const ground = (label: string): 'tone' | 'paper' => (labels.indexOf(label) % 2 === 0 ? 'tone' : 'paper');
+  const rings = ({ outline, holes }: Region): Spot[][] =>
+    [outline, ...holes].map((ring) => ring.map((point) => at(point.x, point.y)));
+  for (const { label, region } of finishes) {
+    sheet.region(rings(region), { pen: 'fine', dash: 'fine', fill: ground(label), layer: 'fill', quiet: true });
+  }
+  const write = (label: string, region: Region): boolean => {
+    const [outline = [], ...holes] = rings(region);
+    const look = { size: sizes.note, ground: ground(label) } as const;
+    const spots = spotsInside(outline, 18);
+    return [0, -90].some((turn) => {
+      // Words stand on the finish, and not on a window in it.
+      const places = spots.filter((spot) => {
+        const box = sheet.textBox(spot, label, { ...look, turn });
+        const marks = [...box, between(box[0], box[1]), between(box[2], box[3]), spot];
+        return marks.every((mark) => isInside(mark, outline) && !holes.some((hole) => isInside(mark, hole)));
+      });
+      return sheet.tryWrite(places, label, { ...look, turn }, 2);
     });
-  });
-  return () => {
-    for (const [index, { label, region }] of finishes.entries()) {
-      const outline = region.outline.map((point) => at(point.x, point.y));
-      const spots = spotsInside(outline, 14);
-      const ground = index % 2 === 0 ? 'tone' : 'paper';
-      if (!sheet.tryWrite(spots, label, { size: sizes.note, ground }, 2))
-        sheet.tryWrite(spots, label, { size: sizes.note, turn: -90, ground }, 2);
-    }
   };
+  // A finish that openings part is named once, where there is most room.
+  return () =>
+    labels.filter((label) => {
+      const parts = finishes.filter((finish) => finish.label === label).sort((a, b) => extent(b) - extent(a));
+      return !parts.some(({ region }) => write(label, region));
+    });
+}
+
+function between(a: Spot | undefined, b: Spot | undefined): Spot {
+  return [((a?.[0] ?? 0) + (b?.[0] ?? 0)) / 2, ((a?.[1] ?? 0) + (b?.[1] ?? 0)) / 2];
+}
+
+/** Width × height of the outline's bounding box. */
+function extent({ region }: FinishRegion): number {
+  const xs = region.outline.map(({ x }) => x);
+  const ys = region.outline.map(({ y }) => y);
+  return (Math.max(...xs) - Math.min(...xs)) * (Math.max(...ys) - Math.min(...ys));
 }

@@ -7,13 +7,15 @@ import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';
 import { Sheet } from '../sheet.js';
 import { textWidth } from '../text-width.js';
-import { drawFeatureFace } from './feature-face.js';
+import { drawFeatureFace, isGuarded } from './feature-face.js';
+import type { Guard } from './feature-face.js';
 import { drawFinishes } from './finish-region.js';
 import type { FinishRegion } from './finish-region.js';
 import { elevationFrame, topAt, wallOutline } from './frame.js';
 import type { ElevationFrame } from './frame.js';
 import { drawOpeningFace, labelOpening } from './opening-face.js';
 
+export type { Guard } from './feature-face.js';
 export type { FinishRegion } from './finish-region.js';
 
 export interface ElevationOptions extends DrawOptions {
@@ -21,6 +23,10 @@ export interface ElevationOptions extends DrawOptions {
   readonly number: string;
   readonly name: string;
   readonly finishes?: readonly FinishRegion[];
+  /** What is seen of features before the wall, by feature id. */
+  readonly faces?: ReadonlyMap<string, string>;
+  /** The guard before an open side, by the edge's id. Without a height it is drawn as high as guards usually are. */
+  readonly guards?: ReadonlyMap<string, Guard>;
   /** Slug to name of the rooms that this one is open to. */
   readonly neighbours?: ReadonlyMap<string, string>;
 }
@@ -59,10 +65,12 @@ function drawWall(measure: RoomMeasure, wall: WallMeasure, options: ElevationOpt
     const outline = wallOutline(frame);
     if (isOpen) sheet.polygon(outline, { pen: 'fine', dash: 'open', color: 'ink', fill: 'paper', layer: 'fill' });
     else sheet.polygon(outline, { pen: 'cut', fill: 'paper', layer: 'fill' });
-    const labels: (() => void)[] = [drawFinishes(frame, options.finishes ?? [])];
+    const guarded = measure.features.some((feature) => isGuarded(feature, wall));
+    const nameFinishes = drawFinishes(frame, options.finishes ?? []);
+    const labels: (() => void)[] = [];
     for (const opening of openingsOf(frame)) drawOpeningFace(frame, opening);
     for (const feature of measure.features) {
-      const label = drawFeatureFace(frame, feature);
+      const label = drawFeatureFace(frame, feature, options.faces?.get(feature.id), options.guards?.get(feature.id));
       if (label !== undefined) labels.push(label);
     }
     drawFloorLine(frame);
@@ -77,12 +85,18 @@ function drawWall(measure: RoomMeasure, wall: WallMeasure, options: ElevationOpt
         { size: sizes.dimension, color: 'muted', turn, ground: 'paper' },
       );
     }
-    for (const label of labels.slice(1)) label();
-    labels[0]!();
+    for (const label of labels) label();
+    missing.push(...nameFinishes());
     drawStrings(frame);
     return {
       sheet,
-      title: { ...title, notes: missing.length > 0 ? [`Not written for want of space: ${missing.join(', ')}`] : [] },
+      title: {
+        ...title,
+        notes: [
+          ...(missing.length > 0 ? [`Not written for want of space: ${missing.join(', ')}`] : []),
+          ...(guarded ? [`Local code decides the guard's height and openings`] : []),
+        ],
+      },
     };
   });
 }
@@ -173,7 +187,11 @@ function unique(stops: readonly number[]): number[] {
     .filter((stop, index, all) => index === 0 || stop - all[index - 1]! > 1_600_000);
 }
 
-function describe(measure: RoomMeasure, wall: WallMeasure, { name, neighbours, finishes }: ElevationOptions): string {
+function describe(
+  measure: RoomMeasure,
+  wall: WallMeasure,
+  { name, neighbours, finishes, faces }: ElevationOptions,
+): string {
   const heights = wall.top.map(({ height }) => height);
   const [low, high] = [lengthText(Math.min(...heights)), lengthText(Math.max(...heights))];
   const openings = measure.openings.filter((opening) => opening.wall === wall.id);
@@ -183,13 +201,15 @@ function describe(measure: RoomMeasure, wall: WallMeasure, { name, neighbours, f
   );
   const features = measure.features
     .filter((feature) => feature.covers.some((cover) => cover.wall === wall.id))
-    .map((feature) => feature.name);
+    .map(({ id, name: of }) => (faces?.has(id) === true ? `${of} in ${faces.get(id) ?? ''}` : of));
   const parts = [
     `Elevation of the ${wall.id} wall of ${name}, ${lengthText(wall.run)} long and ${low === high ? low : `${low} to ${high}`} high.`,
     wall.openTo === undefined ? '' : `No wall stands here: open to ${neighbours?.get(wall.openTo) ?? wall.openTo}.`,
     seen.length > 0 ? `Openings: ${seen.join('; ')}.` : '',
     features.length > 0 ? `Before it: ${features.join(', ')}.` : '',
-    finishes !== undefined && finishes.length > 0 ? `Finishes: ${finishes.map(({ label }) => label).join(', ')}.` : '',
+    finishes !== undefined && finishes.length > 0
+      ? `Finishes: ${[...new Set(finishes.map(({ label }) => label))].join(', ')}.`
+      : '',
   ];
   return parts.filter((part) => part !== '').join(' ');
 }

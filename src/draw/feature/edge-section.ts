@@ -26,7 +26,8 @@ export function drawEdgeSection(feature: FeatureMeasure, options: EdgeSectionOpt
   const run = feature.runs[0]?.length;
   const notes = [
     ...(run === undefined ? [] : [`Edge runs ${lengthText(run)}`]),
-    'Floor depth as drawn; guard under local code',
+    'Floor depth as drawn',
+    `Local code decides the guard's height and openings`,
   ];
   const title = {
     title: `${feature.name}, section – ${options.number} ${options.name}`,
@@ -123,5 +124,5 @@ function drawBreak(sheet: Sheet, [x, y]: Spot, height: number): void {
 
 function describe(feature: FeatureMeasure, { name, guardHeight, guard }: EdgeSectionOptions): string {
   const height = guardHeight === undefined ? '' : ` ${lengthText(guardHeight)} high`;
-  return `Section through ${feature.name} in ${name}: the floor ends at a fall of ${lengthText(feature.drop ?? 0)}, with ${guard ?? 'a guard'}${height}.`;
+  return `Section through ${feature.name} in ${name}: the floor ends at a fall of ${lengthText(feature.drop ?? 0)}, with ${guard ?? 'a guard'}${height}. Local code decides the guard's height and openings.`;
 }

@@ -196,7 +196,7 @@ function niche({ sheet, feature, lines }: Place): ReturnType<Symbol> {
     sheet.tryWrite(
       [-8, -16, -24].map((v) => centered(line.at(middle, v), turn)),
       feature.name,
-      { size: sizes.note, color: 'muted', turn },
+      { size: sizes.note, color: 'muted', turn, ground: 'paper' },
     );
   };
   return { label };
@@ -251,14 +251,15 @@ function writeNear({ sheet, feature }: Place, corners: readonly Spot[]): void {
     [middle[0], top - 4],
     [middle[0], bottom + 9],
   ];
-  if (sheet.tryWrite(around, feature.name, look)) return;
+  const beside = { ...look, ground: 'paper' } as const;
+  if (sheet.tryWrite(around, feature.name, beside)) return;
   sheet.tryWrite(
     [
       [left - 4, middle[1]],
       [right + 9, middle[1]],
     ],
     feature.name,
-    { ...look, turn: -90 },
+    { ...beside, turn: -90 },
   );
 }
 

@@ -4,6 +4,8 @@ import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import { fitDrawing } from '../issue.js';
 import { lengthText } from '../length-text.js';
+import { courseNote, drawCourses } from '../courses/course-lines.js';
+import type { CourseLayout } from '../courses/course-lines.js';
 import { drawMark, markSize } from '../mark.js';
 import { sizes } from '../pen.js';
 import { Sheet } from '../sheet.js';
@@ -23,6 +25,8 @@ export interface PlanOptions extends DrawOptions {
   readonly name: string;
   /** Slug to name of the rooms that this one opens to. */
   readonly neighbours?: ReadonlyMap<string, string>;
+  /** Boards as laid out on the floor. */
+  readonly courses?: CourseLayout;
   /** Plan symbols by feature id, for kinds that this folder does not know. */
   readonly symbols?: ReadonlyMap<string, readonly SvgNode[]>;
 }
@@ -40,6 +44,8 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
     drawPoche(sheet, lines);
     const notes = ['Dimensions to inside faces; wall thickness as drawn'];
     const labels: (() => void)[] = [];
+    const starts = options.courses ? drawFloorCourses(sheet, measure, options.courses) : [];
+    if (options.courses) notes.push(`Floor: ${courseNote(options.courses)}`);
     for (const line of lines) {
       if (line.isOpen) sheet.polyline([line.from, line.to], { pen: 'fine', dash: 'open', color: 'ink' });
       for (const opening of line.openings) drawOpening(sheet, line, opening, measure.room);
@@ -67,12 +73,27 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
     labelVoids.forEach((label) => label());
     labels.forEach((label) => label());
     drawRoomLabel(sheet, measure, options);
+    notes.push(...new Set(starts.flatMap((start) => start() ?? [])));
     drawNeighbours(sheet, lines, options.neighbours ?? new Map<string, string>());
     drawAlignedStrings(sheet, lines);
     drawSideStrings(sheet, measure, lines);
     if (unmarked.length > 0) notes.push(`Not marked for want of space: ${unmarked.join(', ')}`);
     return { sheet, title: { ...title, notes } };
   });
+}
+
+/** Course lines where the floor is, hearth, stair and built-ins left out. */
+function drawFloorCourses(
+  sheet: Sheet,
+  measure: RoomMeasure,
+  { surfaces, face }: CourseLayout,
+): (() => string | undefined)[] {
+  return surfaces.flatMap((surface) =>
+    measure.floor.regions.map(({ outline, holes }) => {
+      const outlines = [outline, ...holes].map((ring) => ring.map((point) => sheet.spot(point)));
+      return drawCourses(sheet, { outlines, spot: (point) => sheet.spot(point) }, surface, face, true);
+    }),
+  );
 }
 
 /** A mark stands on the side of the wall where no leaf swings. Returns those that found no place. */

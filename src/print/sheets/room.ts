@@ -1,7 +1,7 @@
 import type { BookRoom } from '../../book/index.js';
 import { printArea, printAreaMetric, printLength, printMetric, printMoneyChange } from '../../units/index.js';
 import type { Area, Length } from '../../units/index.js';
-import { elevationDrawings, planDrawing } from '../drawings.js';
+import { ceilingAndFeatureDrawings, elevationDrawings, planDrawing } from '../drawings.js';
 import type { PrintDrawing } from '../drawings.js';
 import { readProse } from '../prose.js';
 import type { Block } from '../prose.js';
@@ -9,6 +9,8 @@ import type { LookUp } from '../../book/index.js';
 import { shorten } from '../shorten.js';
 import { cautionRow } from './cautions.js';
 import type { CautionRow } from './cautions.js';
+import { layoutRows } from './layout-row.js';
+import type { LayoutSheetRow } from './layout-row.js';
 import { openChoice, selectionRow } from './selection-row.js';
 import type { OpenChoice, SelectionRow } from './selection-row.js';
 
@@ -26,7 +28,10 @@ export interface RoomSheet {
   /** Is there room for the facts beside the plan? */
   readonly besidePlan: boolean;
   readonly elevations: readonly PrintDrawing[];
+  /** Ceiling, chimney breast, section of an edge. */
+  readonly features: readonly PrintDrawing[];
   readonly selections: readonly SelectionRow[];
+  readonly layouts: readonly LayoutSheetRow[];
   readonly notes: readonly { readonly key: string; readonly place: string; readonly text: string }[];
   readonly cautions: readonly CautionRow[];
   readonly open: readonly OpenChoice[];
@@ -64,6 +69,8 @@ export function roomSheet(room: BookRoom, look: LookUp, digest: string): RoomShe
     plan,
     besidePlan: isBeside,
     elevations,
+    features: ceilingAndFeatureDrawings(room, look),
+    layouts: layoutRows(selections, look),
     selections: selections.map((selection) => selectionRow(selection, look, keys.get(selection.id) ?? '')),
     notes: noted.map(({ id, placeText, note }) => ({ key: keys.get(id) ?? '', place: placeText, text: note ?? '' })),
     cautions: look.cautionsIn(room.slug).map(cautionRow),

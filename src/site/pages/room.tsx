@@ -12,6 +12,7 @@ import { Facts } from '../parts/facts.js';
 import { AmountCell, AreaText, Len } from '../parts/figures.js';
 import { PageLink, RecordLink } from '../parts/link.js';
 import { Prose } from '../parts/prose.js';
+import { RoomLayouts } from '../parts/room-layouts.js';
 import { RoomQuantities } from '../parts/room-quantities.js';
 import { SelectionCard } from '../parts/selection-card.js';
 import { SignedMark } from '../parts/signed-mark.js';
@@ -95,6 +96,7 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
       </section>
       <RoomFacts room={room} />
       {selections.length > 0 && <RoomQuantities room={room} selections={selections} />}
+      <RoomLayouts room={room} selections={selections} />
       <RoomNeighbours room={room} />
     </>
   );
