@@ -18,10 +18,11 @@ export function packed(plan: Plan, { stock, kerf, face, spans }: Task): Plan {
     { byShare: false, skip },
     { byShare: true, skip },
   ]);
-  const best = manners
-    .map((manner) => packBy(plan.pieces, stock, kerf, manner))
-    .reduce((a, b) => (sum(b.boards) < sum(a.boards) ? b : a));
-  if (sum(best.boards) >= plan.bought) return plan;
+  let best: Packing | undefined;
+  for (const manner of manners) {
+    best = packBy(plan.pieces, stock, kerf, manner, best ? sum(best.boards) : plan.bought) ?? best;
+  }
+  if (!best) return plan;
   return cutInOrder(plan.pieces, best, (piece) => spans[piece.span]?.width ?? face, { kerf, face });
 }
 
@@ -31,32 +32,40 @@ interface Packing {
   readonly boardOf: readonly number[];
 }
 
+/** Undefined when it would not buy less than `than`. */
 function packBy(
   pieces: readonly LaidPiece[],
   stock: readonly number[],
   kerf: number,
   { byShare, skip }: Manner,
-): Packing {
+  than: number,
+): Packing | undefined {
   const left = pieces
     .map((piece, index) => ({ index, length: piece.end - piece.start }))
     .sort((a, b) => b.length - a.length);
   const boards: number[] = [];
   const boardOf = new Array<number>(pieces.length).fill(0);
+  let bought = 0;
+  let rest = sum(left.map((piece) => piece.length));
   while (left.length > 0) {
+    if (bought + rest >= than) return undefined;
     const longest = left[0]?.length ?? 0;
     const long = stock.filter((length) => length >= longest);
     const fits = long.slice(Math.min(skip, long.length - 1));
-    const all = shortestForAll(left, stock, kerf);
+    const all = shortestForAll(left, rest, stock, kerf);
     const choices = all ? [all] : fits.map((length) => fullest(left, length, kerf));
     const weigh = ({ length, over }: Filling): number => (byShare ? over / length : over);
     const choice = choices.reduce((a, b) => (weigh(b) < weigh(a) ? b : a));
     for (const at of [...choice.taken].sort((a, b) => b - a)) {
       const [piece] = left.splice(at, 1);
-      if (piece) boardOf[piece.index] = boards.length;
+      if (!piece) continue;
+      boardOf[piece.index] = boards.length;
+      rest -= piece.length;
     }
     boards.push(choice.length);
+    bought += choice.length;
   }
-  return { boards, boardOf };
+  return bought < than ? { boards, boardOf } : undefined;
 }
 
 /** Pieces one after another along each board, with what is left behind the last and beside those that are ripped. */
@@ -98,10 +107,11 @@ interface Filling {
 /** The shortest board that takes all pieces left, if any does. */
 function shortestForAll(
   left: readonly { length: number }[],
+  rest: number,
   stock: readonly number[],
   kerf: number,
 ): Filling | undefined {
-  const needed = sum(left.map((piece) => piece.length)) + kerf * (left.length - 1);
+  const needed = rest + kerf * (left.length - 1);
   const length = Math.min(...stock.filter((board) => board >= needed));
   return Number.isFinite(length) ? { length, taken: left.map((_, i) => i), over: length - needed } : undefined;
 }
@@ -110,17 +120,20 @@ function fullest(left: readonly { length: number }[], length: number, kerf: numb
   const first = left[0]?.length ?? 0;
   let best: Filling = { length, taken: [0], over: afterCut(length, first, kerf) };
   let steps = 0;
-  const add = (taken: readonly number[], from: number, over: number): void => {
-    if (over < best.over) best = { length, taken, over };
+  const taken = [0];
+  const add = (from: number, over: number): void => {
+    if (over < best.over) best = { length, taken: [...taken], over };
     let tried = -1;
     for (let i = from; i < left.length && steps < patience && best.over > 0; i += 1) {
       const piece = left[i]?.length ?? 0;
       if (piece > over || piece === tried) continue;
       tried = piece;
       steps += 1;
-      add([...taken, i], i + 1, afterCut(over, piece, kerf));
+      taken.push(i);
+      add(i + 1, afterCut(over, piece, kerf));
+      taken.pop();
     }
   };
-  add([0], 1, best.over);
+  add(1, best.over);
   return best;
 }

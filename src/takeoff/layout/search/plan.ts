@@ -30,13 +30,14 @@ export function makePlan(task: Task, bound: number): Plan {
   const enough = bound * (1 + nearEnough);
   let best: Plan | undefined;
   for (const strategy of strategies(task)) {
-    const plan = lay(task, strategy);
+    const laid = lay(task, strategy);
+    const plan = mayPack(task) && laid.bought > enough ? packed(laid, task) : laid;
     if (!best || isBetter(plan, best)) best = plan;
     const fewerPieces = strategy.beam === 1 && task.spans.length <= small && best.pieces.length > fewestPieces(task);
     if (best.bought <= enough && !fewerPieces) return best;
   }
   if (!best) return { boards: [], pieces: [], offcuts: [], bought: 0 };
-  return mayPack(task) ? packed(best, task) : best;
+  return best;
 }
 
 function fewestPieces({ spans, stock }: Task): number {
