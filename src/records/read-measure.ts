@@ -69,7 +69,7 @@ interface Wanted {
 const countedBy: Readonly<Record<NonNullable<Convention['counted']>, Readonly<Record<string, AttributeRule['kind']>>>> =
   {
     boards: { face: 'length', nominal: 'text' },
-    sheets: { sheet: 'length', stock: 'lengths' },
+    sheets: { face: 'length', stock: 'lengths' },
     gallons: { coverage: 'number' },
   };
 

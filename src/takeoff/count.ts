@@ -97,7 +97,7 @@ const sheetUnit = 'sheets';
 
 /** As many sheets as if all were of one length. */
 function sheets(option: Option, { net, times, waste, whole }: CountedArea): readonly TradeCount[] {
-  const width = lengthAttribute(option, 'sheet');
+  const width = lengthAttribute(option, 'face');
   const stock = option.attributes['stock']?.value;
   if (width === undefined || stock?.kind !== 'lengths') return [];
   return stock.lengths.map((length: Length) => {

@@ -44,7 +44,7 @@ test('boards 1x8 with a face of 6 3/4": 12 / 6.75 lin ft and 8 / 6.75 board ft f
 
 test('sheets 4 by 8 or 4 by 12: 448 sq ft are 14 or 10, and 10 % makes 16 or 11', () => {
   const stock = { text: '', value: { kind: 'lengths', lengths: [fromFeet(8), fromFeet(12)] } } as const;
-  const { house } = ceiling({ counted: 'sheets' }, { sheet: length(48), stock });
+  const { house } = ceiling({ counted: 'sheets' }, { face: length(48), stock });
   expect(countsWords(house)).toBe(`16 sheets 4'-0" × 8'-0" or 11 sheets 4'-0" × 12'-0"`);
 });
 
