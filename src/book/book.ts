@@ -56,6 +56,8 @@ export interface BookHouse {
   readonly name: string;
   readonly number: string;
   readonly place: string;
+  /** Where the built site stands, https: handouts look there for the current issue. */
+  readonly site?: string;
   readonly people: readonly Person[];
   readonly metric: 'none' | 'beside';
   readonly currency: string;

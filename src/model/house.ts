@@ -7,6 +7,8 @@ export interface House {
   /** The builder's job number. */
   readonly number: string;
   readonly place: string;
+  /** Where the built site stands, https: handouts look there for the current issue. */
+  readonly site?: string;
   readonly people: readonly Person[];
   /** `beside` prints metric after feet and inches. */
   readonly metric: 'none' | 'beside';

@@ -63,6 +63,7 @@ function wholeHouse(
     name: raw.name,
     number: raw.number,
     place: raw.place,
+    ...(raw.site !== undefined && { site: raw.site.replace(/\/+$/u, '') }),
     people: raw.people.map(({ role, name, contact }) => ({ role, name, ...(contact !== undefined && { contact }) })),
     metric: raw.metric ?? 'none',
     currency: raw.currency,

@@ -28,6 +28,10 @@ export interface RawHouse {
    */
   place: string;
   /**
+   * Address where the built site stands, https only: a handout that is online looks there whether it is current.
+   */
+  site?: string;
+  /**
    * Whether metric sizes are printed beside feet and inches.
    */
   metric?: 'none' | 'beside';

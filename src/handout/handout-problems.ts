@@ -1,0 +1,70 @@
+import type { Book } from '../book/index.js';
+import { problemIn } from '../problem/index.js';
+import type { Position, Problem } from '../problem/index.js';
+import { openMark } from './marks.js';
+import { carriedProse } from './prose.js';
+import type { CarriedProse } from './prose.js';
+import { sievedOut } from './sieve.js';
+
+/** What handouts leave out of the records because it speaks of money, and marks that are never closed, as warnings at the
+ *  line of the record. Nothing leaks without them: they say what a trade will miss. */
+export function handoutProblems(book: Book): readonly Problem[] {
+  const texts = new Map(book.sources.map(({ path, text }) => [path, text]));
+  const seen = new Set<string>();
+  const problems = [
+    ...carriedProse(book).flatMap((prose) => leftOut(prose, texts.get(prose.source) ?? '')),
+    ...book.sources.flatMap(({ path, text }) => unclosed(path, text)),
+  ];
+  return problems.filter((problem) => {
+    const key = `${problem.file} ${problem.at.line} ${problem.at.column} ${problem.code}`;
+    return !seen.has(key) && seen.add(key);
+  });
+}
+
+function leftOut({ source, what, text }: CarriedProse, record: string): readonly Problem[] {
+  return sievedOut(text).map(({ sentence, word }) =>
+    problemIn(
+      { file: source, text: record },
+      placeOf(sentence, word, record),
+      'handout-money',
+      `${what} speaks of money ('${word}'): handouts leave the sentence out`,
+      {
+        severity: 'warning',
+        fix: 'say it without money, or move it to private: or between <!-- builder --> and <!-- /builder -->',
+      },
+    ),
+  );
+}
+
+function unclosed(path: string, text: string): readonly Problem[] {
+  const mark = openMark(text);
+  if (!mark) return [];
+  const what = mark.name === 'builder' ? 'handouts leave out all that follows' : 'handouts leave out what it begins';
+  return [
+    problemIn(
+      { file: path, text },
+      positionAt(text, mark.index),
+      'mark-open',
+      `<!-- ${mark.name} --> is never closed: ${what}`,
+      { severity: 'warning', fix: `write <!-- /${mark.name} --> where it ends` },
+    ),
+  ];
+}
+
+/** Where a sentence stands in a record, at its word of money. A record may fold a sentence over lines. The record's first
+ *  line when it is written in another way, such as with escapes. */
+function placeOf(sentence: string, word: string, record: string): Position {
+  const pattern = sentence
+    .split(/\s+/u)
+    .map((part) => part.replace(/[.*+?^${}()|[\]\\]/gu, '\\$&'))
+    .join('\\s+');
+  const found = new RegExp(pattern, 'u').exec(record);
+  if (!found) return { line: 1, column: 1 };
+  const inside = found[0].indexOf(word);
+  return positionAt(record, found.index + Math.max(inside, 0));
+}
+
+function positionAt(text: string, index: number): Position {
+  const before = text.slice(0, index).split('\n');
+  return { line: before.length, column: (before.at(-1)?.length ?? 0) + 1 };
+}

@@ -1,0 +1,80 @@
+import type { Book, BookTrade, Stamp } from '../book/index.js';
+import type { Person } from '../model/index.js';
+import { changes } from './changes.js';
+import type { Since } from './changes.js';
+import type { Handout, HandoutCover } from './handout.js';
+import { leftByYou, leftForYou, steps } from './interfaces.js';
+import { orders, products } from './products.js';
+import { cautions, questions } from './questions.js';
+import { rooms } from './rooms.js';
+import { sections } from './sections.js';
+import { sieve } from './sieve.js';
+import { workOf } from './work.js';
+import type { Work } from './work.js';
+
+export interface HandoutOptions {
+  /** The issue that it belongs to; absent: not issued. */
+  readonly stamp?: Stamp;
+  /** The issue before, for what changed. */
+  readonly since?: Since;
+}
+
+/** One trade's part of a Book, without any money: nothing that renders it can print what it does not hold. */
+export function makeHandout(book: Book, trade: BookTrade, { stamp, since }: HandoutOptions = {}): Handout {
+  const work = workOf(book, trade);
+  const clean = (texts: readonly string[]) => texts.map(sieve).filter((text) => text !== '');
+  return {
+    format: 'bookmatch/handout/1',
+    cover: coverOf(work, stamp),
+    ...(since && { changes: changes(since, work) }),
+    scope: {
+      in: clean(trade.scopeIn),
+      out: clean(trade.scopeOut),
+      needsToKnow: clean(trade.needsToKnow),
+      notes: sieve(trade.body),
+    },
+    steps: steps(work),
+    interfaces: { leftForYou: leftForYou(work), leftByYou: leftByYou(work) },
+    products: products(work),
+    orders: orders(work),
+    rooms: rooms(work),
+    sections: sections(work),
+    cautions: cautions(work),
+    questions: questions(work),
+    roomNames: Object.fromEntries(book.rooms.map(({ slug, name }) => [slug, name])),
+  };
+}
+
+function coverOf({ look, trade, categories }: Work, stamp: Stamp | undefined): HandoutCover {
+  const { house, on } = look.book;
+  return {
+    house: house.name,
+    job: house.number,
+    place: house.place,
+    climateZone: house.climateZone,
+    metric: house.metric,
+    trade: { slug: trade.slug, name: trade.name, contact: sieve(trade.contact) },
+    on,
+    ...(stamp && {
+      stamp: { number: stamp.number, purpose: stamp.purpose, date: stamp.date, digest: stamp.digest },
+    }),
+    people: house.people.map(personOf),
+    sections: trade.sections.map((number) => ({
+      number,
+      title: categories
+        .filter(({ section }) => section === number)
+        .map(({ name }) => name)
+        .join(', '),
+    })),
+    ...(house.site !== undefined && { site: house.site }),
+  };
+}
+
+/** Roles that a trade calls. All others are named by their role alone. */
+const called = /\b(?:builder|superintendent|site lead|foreman|project manager|architect|designer|engineer)\b/iu;
+
+function personOf({ role, name, contact }: Person): HandoutCover['people'][number] {
+  if (!called.test(role)) return { role };
+  const reach = contact === undefined ? '' : sieve(contact);
+  return { role, name, ...(reach !== '' && { contact: reach }) };
+}

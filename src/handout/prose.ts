@@ -1,0 +1,46 @@
+import type { Book } from '../book/index.js';
+import { onlyTrades } from './marks.js';
+
+/** A text of a record that some handout carries. */
+export interface CarriedProse {
+  /** Record it stands in. */
+  readonly source: string;
+  /** What it is, in words: 'the note of a selection'. */
+  readonly what: string;
+  readonly text: string;
+}
+
+/** Every prose text that handouts take from records. What is not in this list is in no handout: house and milestone notes,
+ *  care, who chose, quotes, and bodies of rooms and options beyond what they mark for trades. */
+export function carriedProse(book: Book): readonly CarriedProse[] {
+  return [
+    ...book.trades.flatMap(({ source, needsToKnow, scopeIn, scopeOut, body }) => [
+      ...needsToKnow.map((text) => ({ source, what: 'what the trade needs to know', text })),
+      ...[...scopeIn, ...scopeOut].map((text) => ({ source, what: 'the scope', text })),
+      { source, what: 'the notes', text: body },
+    ]),
+    ...book.categories.flatMap(({ source, measure, body }) => [
+      { source, what: 'the rule of measuring', text: measure.words },
+      { source, what: 'the source of the rule', text: measure.source },
+      { source, what: 'the notes', text: body },
+    ]),
+    ...book.options.flatMap(({ source, summary, specification, needs, attributes, body }) => [
+      { source, what: 'the summary', text: summary },
+      ...Object.values(specification).map((text) => ({ source, what: 'the specification', text })),
+      ...needs.map(({ what: text }) => ({ source, what: 'a need', text })),
+      ...attributes.map(({ label, attribute }) => ({ source, what: label, text: attribute.text })),
+      { source, what: 'the notes for trades', text: onlyTrades(body) },
+    ]),
+    ...book.rooms.flatMap(({ source, measure, body }) => [
+      ...measure.openings.flatMap(({ record }) =>
+        record.by === 'own' && record.note !== undefined
+          ? [{ source, what: 'the note of an opening', text: record.note }]
+          : [],
+      ),
+      { source, what: 'the notes for trades', text: onlyTrades(body) },
+    ]),
+    ...book.selections.flatMap(({ source, note }) =>
+      note === undefined ? [] : [{ source, what: 'the note of a selection', text: note }],
+    ),
+  ];
+}

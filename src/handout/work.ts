@@ -1,0 +1,58 @@
+import { lookUp, optionId } from '../book/index.js';
+import type { Book, BookCategory, BookOption, BookSelection, BookTrade, LookUp } from '../book/index.js';
+
+/** What belongs to one trade in a Book, at hand while its handout is made. */
+export interface Work {
+  readonly look: LookUp;
+  readonly trade: BookTrade;
+  /** Its categories in working order. */
+  readonly categories: readonly BookCategory[];
+  /** Its selections: by working order, then by room. */
+  readonly selections: readonly BookSelection[];
+  /** Options that stand in its selections or are considered for open ones, with their keys `P1`, `P2` …, in working order. */
+  readonly products: ReadonlyMap<string, { readonly key: string; readonly option: BookOption }>;
+}
+
+export function workOf(book: Book, trade: BookTrade): Work {
+  const look = lookUp(book);
+  const categories = book.categories.filter((category) => category.trade === trade.slug);
+  const places = new Map(book.rooms.map(({ slug }, index) => [slug, index]));
+  const sequence = new Map(categories.map(({ slug }, index) => [slug, index]));
+  const selections = book.selections
+    .filter((selection) => selection.trade === trade.slug)
+    .toSorted(
+      (a, b) =>
+        (sequence.get(a.category) ?? 0) - (sequence.get(b.category) ?? 0) ||
+        (places.get(a.room) ?? 0) - (places.get(b.room) ?? 0),
+    );
+  const used = new Set(selections.flatMap((selection) => optionsAt(selection)));
+  const options = book.options.filter(({ id }) => used.has(id));
+  return {
+    look,
+    trade,
+    categories,
+    selections,
+    products: new Map(options.map((option, index) => [option.id, { key: `P${index + 1}`, option }])),
+  };
+}
+
+/** Ids of the options at a selection: what counts, and while it is open all that is considered. */
+export function optionsAt({ category, counted, state, alternatives }: BookSelection): readonly string[] {
+  const slugs = state === 'open' ? alternatives.map(({ option }) => option) : counted === undefined ? [] : [counted];
+  return slugs.map((slug) => optionId(category, slug));
+}
+
+/** The product that counts at a selection. */
+export function productOf(
+  work: Work,
+  { category, counted }: BookSelection,
+): { readonly key: string; readonly option: BookOption } | undefined {
+  return counted === undefined ? undefined : work.products.get(optionId(category, counted));
+}
+
+/** Do two selections of one room share a place? `walls` has become each wall; `breast` stands for its faces. */
+export function sharePlace(a: BookSelection, b: BookSelection): boolean {
+  if (a.room !== b.room) return false;
+  const ids = new Set(a.places.map(({ id }) => id));
+  return b.places.some(({ id }) => ids.has(id));
+}

@@ -1,0 +1,130 @@
+import { describe, expect, test } from 'vitest';
+import type { Book } from '../../src/book/index.js';
+import { compare } from '../../src/compare/index.js';
+import { handoutProblems, makeHandout, standingOf } from '../../src/handout/index.js';
+import type { Handout, HandoutOptions } from '../../src/handout/index.js';
+import { smallBook } from '../book/small-house.js';
+
+const study = 'content/rooms/study.md';
+const stamp = { number: 3, purpose: 'construction', date: '2026-04-18', digest: 'ab'.repeat(32) } as const;
+
+function handoutOf(book: Book, options: HandoutOptions = {}, slug = 'carpentry'): Handout {
+  const trade = book.trades.find((each) => each.slug === slug);
+  if (!trade) throw new Error(`no trade ${slug}`);
+  return makeHandout(book, trade, options);
+}
+
+describe('the handout of the small house', () => {
+  const handout = handoutOf(smallBook(), { stamp });
+
+  test('says what it is', () => {
+    expect(handout.cover).toMatchObject({ trade: { slug: 'carpentry', name: 'Carpentry' }, on: '2026-04-20', stamp });
+    expect(standingOf(handout.cover).words).toBe('Issued for construction on 18 April 2026');
+    expect(standingOf(handoutOf(smallBook()).cover)).toMatchObject({
+      issue: 'Not issued',
+      words: 'Records of 20 April 2026',
+    });
+  });
+
+  // 10 × 12 ft: 120 sq ft, 5 % waste; cartons of 20: 7
+  test('carries the quantities and the order, and not what they come to', () => {
+    const floor = handout.rooms[0]?.places.find(({ category }) => category === 'Floor');
+    expect(floor?.quantities[0]).toMatchObject({ net: 120, unit: 'sq ft' });
+    expect(floor?.quantities[0]?.required).toBeCloseTo(126, 9);
+    expect(handout.orders[0]).toMatchObject({ net: 120, order: '7 cartons of 20 sq ft' });
+    expect(JSON.stringify(handout)).not.toMatch(/118800|560|\$|cost|price/);
+  });
+
+  test('an open selection is a question, and each product that is considered comes with its data and quantities', () => {
+    expect(handout.questions).toMatchObject([{ room: '101 Study', category: 'Ceiling board', options: [{}, {}] }]);
+    const ceiling = handout.rooms[0]?.places.find(({ state }) => state === 'open');
+    expect(ceiling?.considered.map(({ quantities }) => quantities[0]?.net)).toEqual([120, 120]);
+    for (const { product } of ceiling?.considered ?? [])
+      expect(handout.products.find(({ key }) => key === product)).toMatchObject({ standing: 'considered' });
+    expect(handout.products[0]?.attributes.length).toBeGreaterThanOrEqual(0);
+  });
+
+  test('its parts agree: each key that a place, an order or a section names is a product', () => {
+    const keys = new Set(handout.products.map(({ key }) => key));
+    const named = [
+      ...handout.rooms.flatMap(({ places }) => places.flatMap(({ product }) => product ?? [])),
+      ...handout.orders.map(({ product }) => product),
+      ...handout.sections.flatMap(({ parts }) =>
+        parts.flatMap(({ items }) => items.flatMap(({ products }) => products)),
+      ),
+    ];
+    for (const key of named) expect(keys).toContain(key);
+  });
+
+  test('the same Book gives the same handout, and leaves the Book alone', () => {
+    const book = smallBook();
+    const before = JSON.stringify(book);
+    expect(handoutOf(book)).toEqual(handoutOf(book));
+    expect(JSON.stringify(book)).toBe(before);
+  });
+});
+
+describe('what a handout leaves out', () => {
+  const planted = smallBook({
+    [study]: [
+      ['    chosen: pine\n', '    chosen: pine\n    note: They have $4,321 left for it. Start at the door.\n'],
+      [
+        'to: outside, hinge: left',
+        'to: outside, note: "Half the price of the other. Threshold by others.", hinge: left',
+      ],
+      ['level: main\n', 'level: main\nprivate: The neighbor is not to know.\n'],
+      [
+        'Where the accounts are done.',
+        'Where the accounts are done.\n\n<!-- trades -->\nOutlets in the floor.\n<!-- builder -->He pays late.<!-- /builder -->\n<!-- /trades -->',
+      ],
+    ],
+    'content/house.md': [['people:\n', 'people:\n  - { role: owner, name: Ottoline Quux, contact: 555 0100 }\n']],
+  });
+  const handout = handoutOf(planted);
+  const text = JSON.stringify(handout);
+
+  test('private notes, the builder’s marks, money in prose, the owner’s name and number', () => {
+    for (const secret of ['neighbor', 'He pays late', '4,321', 'Half the price', 'Ottoline', '555 0100', 'accounts'])
+      expect(text).not.toContain(secret);
+  });
+
+  test('and keeps the rest of the sentence’s neighbors', () => {
+    expect(text).toContain('Start at the door.');
+    expect(text).toContain('Outlets in the floor.');
+    expect(text).toContain('Threshold by others.');
+    expect(handout.cover.people[0]).toEqual({ role: 'owner' });
+  });
+
+  test('check says so, at the line', () => {
+    const problems = handoutProblems(planted);
+    expect(problems.map(({ code, severity, file }) => [code, severity, file])).toEqual([
+      ['handout-money', 'warning', study],
+      ['handout-money', 'warning', study],
+    ]);
+    for (const { excerpt } of problems) expect(excerpt).toMatch(/\$4,321|Half the price/);
+  });
+});
+
+test('an open mark is told', () => {
+  const book = smallBook({ [study]: [['Where the', '<!-- builder -->\nWhere the']] });
+  expect(handoutProblems(book)).toMatchObject([{ code: 'mark-open', severity: 'warning', file: study }]);
+});
+
+describe('what changed since an issue', () => {
+  const before = smallBook();
+  const oak = smallBook({ [study]: [['    chosen: pine\n', '    chosen: oak\n']] });
+
+  test('a choice, in words', () => {
+    const comparison = compare({ from: before, to: oak, labels: { from: '2', to: '3' } });
+    const { changes } = handoutOf(oak, { stamp, since: { number: 2, date: '2026-04-01', comparison } });
+    expect(changes?.rooms).toMatchObject([{ room: '101 Study', lines: [{ what: 'Floor, Floor' }] }]);
+    expect(changes?.rooms[0]?.lines[0]?.lines[0]).toMatch(/→/);
+  });
+
+  test('money alone is no change of the work', () => {
+    const dearer = smallBook({ 'content/options/floor/pine.md': [['material: $4', 'material: $5']] });
+    const comparison = compare({ from: before, to: dearer, labels: { from: '2', to: '3' } });
+    const { changes } = handoutOf(dearer, { since: { number: 2, date: '2026-04-01', comparison } });
+    expect(changes).toEqual({ since: { number: 2, date: '2026-04-01' }, rooms: [], products: [] });
+  });
+});

@@ -1,0 +1,70 @@
+import type { BookSelection } from '../../src/book/index.js';
+import type { Handout, HandoutProduct } from '../../src/handout/index.js';
+import type { Order } from '../../src/price/index.js';
+import type { Cents, Decimal } from '../../src/units/index.js';
+
+/** A handout holds no money, by type: this file does not compile when a field of money comes in. */
+
+/** Names that would be money whatever their type. */
+type MoneyName =
+  | 'price'
+  | 'prices'
+  | 'cost'
+  | 'costs'
+  | 'rate'
+  | 'change'
+  | 'amount'
+  | 'allowance'
+  | 'allowances'
+  | 'contract'
+  | 'contractSum'
+  | 'credit'
+  | 'freight'
+  | 'material'
+  | 'labor'
+  | 'tax'
+  | 'markup'
+  | 'overage'
+  | 'money'
+  | 'quoted'
+  | 'private'
+  | 'againstStandard'
+  | 'againstToday';
+
+type Depth = readonly unknown[];
+type Deeper<D extends Depth> = readonly [unknown, ...D];
+
+/** Paths of a type at which money stands: Cents, a Decimal (a rate), a name of money, or a hole where anything may be.
+ *  `amount` as a plain number is a quantity in an adjustment, so that name alone is looked at by its type. */
+type MoneyPaths<T, P extends string = '', D extends Depth = []> = D['length'] extends 14
+  ? never
+  : unknown extends T
+    ? `${P}: unknown`
+    : T extends Cents
+      ? `${P}: Cents`
+      : T extends Decimal
+        ? `${P}: Decimal`
+        : T extends string | number | boolean | null | undefined
+          ? never
+          : T extends readonly (infer Item)[]
+            ? MoneyPaths<Item, `${P}[]`, Deeper<D>>
+            : T extends object
+              ? {
+                  [K in keyof T & string]:
+                    | (K extends Exclude<MoneyName, 'amount'> ? `${P}.${K}: name` : never)
+                    | MoneyPaths<T[K], `${P}.${K}`, Deeper<D>>;
+                }[keyof T & string]
+              : never;
+
+type IsNever<T> = [T] extends [never] ? true : false;
+
+/** Holds at compile time: `true` is the only value it takes. */
+export const handoutIsFreeOfMoney: IsNever<MoneyPaths<Handout>> = true;
+
+// The test finds what it looks for: in the Book's own types, and in fields added to a handout.
+export const selectionsHoldMoney: IsNever<MoneyPaths<BookSelection>> = false;
+export const ordersHoldMoney: IsNever<MoneyPaths<Order>> = false;
+export const aPriceIsFound: IsNever<MoneyPaths<HandoutProduct & { readonly price: string }>> = false;
+export const centsAreFound: IsNever<MoneyPaths<{ readonly rooms: readonly { readonly sum: Cents }[] }>> = false;
+export const aRateIsFound: IsNever<MoneyPaths<{ readonly per?: Decimal }>> = false;
+export const aHoleIsFound: IsNever<MoneyPaths<{ readonly data: unknown }>> = false;
