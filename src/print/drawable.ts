@@ -5,10 +5,10 @@ const standIn = '?';
 
 /** A copy of `model` whose every string holds only characters that the book's fonts draw. What they do not draw becomes
  *  a question mark and is reported once, so that one emoji in a note does not cost the owner the whole book. */
-export function makeDrawable<Model>(model: Model): { model: Model; problems: readonly Problem[] } {
+export function makeDrawable<Model>(model: Model, file = 'book.pdf'): { model: Model; problems: readonly Problem[] } {
   const missing = new Map<string, string>();
   const replaced = replaceIn(model, missing) as Model;
-  const problems = [...missing].map(([character, text]) => report(character, text));
+  const problems = [...missing].map(([character, text]) => report(character, text, file));
   return { model: replaced, problems };
 }
 
@@ -32,7 +32,7 @@ function replaceText(text: string, missing: Map<string, string>): string {
   }).join('');
 }
 
-function report(character: string, text: string): Problem {
+function report(character: string, text: string, file: string): Problem {
   const codePoint = (character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
   const near = text
     .replace(/<[^>]*>/g, ' ')
@@ -40,7 +40,7 @@ function report(character: string, text: string): Problem {
     .slice(0, 60);
   return {
     code: 'print-character',
-    file: 'book.pdf',
+    file,
     at: { line: 1, column: 1 },
     severity: 'warning',
     message: `the fonts of the printed book have no character U+${codePoint}; a question mark is printed in '${near}'`,

@@ -29,7 +29,7 @@ export interface PrintDrawing {
 }
 
 /** Ink and chalk-line blue of the printed book over the drawing's own roles. */
-const palette = {
+export const palette = {
   ...printPalette,
   ink: '#16242e',
   text: '#16242e',
@@ -65,7 +65,7 @@ export function planDrawing(room: BookRoom, look: LookUp): { plan: PrintDrawing;
 }
 
 /** Inches for a foot of a scale by its name, such as `3/16" = 1'-0"`. */
-function inchesPerFoot(name: string): number {
+export function inchesPerFoot(name: string): number {
   const [, over = '1', under = '1'] = /^(\d+)(?:\/(\d+))?"/.exec(name) ?? [];
   return Number(over) / Number(under);
 }

@@ -2,3 +2,4 @@
  *  fonts, the clock. */
 export * from './book-pdf.js';
 export * from './change-order-pdf.js';
+export * from './handout/index.js';

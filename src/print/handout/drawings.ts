@@ -1,0 +1,80 @@
+import { drawCeilingPlan, drawChimneyBreast, drawEdgeSection, drawElevation, drawPlan } from '../../draw/index.js';
+import type { DrawOptions, Drawing } from '../../draw/index.js';
+import type { Handout, HandoutRoom } from '../../handout/index.js';
+import { svgText } from '../../svg/index.js';
+import { inchesPerFoot, palette } from '../drawings.js';
+import type { PrintDrawing } from '../drawings.js';
+import { shorten } from '../shorten.js';
+
+/** Inches of paper for a foot of house below which the figures no longer read. */
+const leastScale = 1 / 16;
+/** Boxes in inches, all in a column, tried in turn until the least scale fits. */
+const boxes = {
+  plan: [2.2, 2.6, 3, 3.6, 4.6].map((height) => ({ width: 3.5, height })),
+  ceiling: [1.9, 2.4, 3, 3.6].map((height) => ({ width: 2.6, height })),
+  wall: [1.7, 2.2, 2.7, 3.2].map((height) => ({ width: 3.3, height })),
+} as const;
+/** A plan with more marks than a column holds goes across the page. */
+const marksInColumn = 8;
+const acrossPage = { width: 5.6, height: 4.6 };
+/** What no column holds at the least scale. */
+const acrossColumns = { width: 5, height: 3.2 };
+const featureBox = { width: 3.5, height: 3.4 };
+
+const longestName = 24;
+
+export interface RoomDrawings {
+  readonly plan: PrintDrawing;
+  readonly others: readonly PrintDrawing[];
+}
+
+/** The plan of a room, and what else its trade needs to see: ceiling, features, walls. */
+export function roomDrawings(room: HandoutRoom, { roomNames }: Handout): RoomDrawings {
+  const { shape, number, slug, drawings } = room;
+  const look = { palette, number, name: shorten(room.name, longestName), bare: true };
+  const neighbours = new Map(Object.entries(roomNames).map(([key, name]) => [key, shorten(name, longestName)]));
+  const planOf = (box: NonNullable<DrawOptions['box']>) =>
+    drawPlan(shape, { ...look, id: `plan-${slug}`, neighbours, box });
+  const plan = shape.openings.length > marksInColumn ? planOf(acrossPage) : fit('plan', planOf);
+  const features = shape.features.filter(({ id }) => drawings.features.includes(id));
+  return {
+    plan: ready(plan, 'Plan, north up'),
+    others: [
+      ...(drawings.ceiling
+        ? [
+            ready(
+              fit('ceiling', (box) => drawCeilingPlan(shape, { ...look, id: `ceiling-${slug}`, box })),
+              'Ceiling, as reflected',
+            ),
+          ]
+        : []),
+      ...features.flatMap((feature) => {
+        const options = { ...look, id: `feature-${slug}-${feature.id}`, box: featureBox };
+        const drawing = drawChimneyBreast(feature, options) ?? drawEdgeSection(feature, options);
+        return drawing ? [ready(drawing, feature.name)] : [];
+      }),
+      ...shape.walls
+        .filter(({ id }) => drawings.unlisted.includes(id))
+        .flatMap((wall) => {
+          const label = drawings.finishes.find((finish) => finish.wall === wall.id)?.label;
+          const finishes = label === undefined ? [] : wall.regions.map((region) => ({ label, region }));
+          const options = { ...look, id: `wall-${slug}-${wall.id}`, neighbours, finishes };
+          if (!drawElevation(shape, wall.id, options)) return [];
+          const drawing = fit('wall', (box) => drawElevation(shape, wall.id, { ...options, box }) as Drawing);
+          return [ready(drawing, wall.name)];
+        }),
+    ],
+  };
+}
+
+function fit(kind: keyof typeof boxes, draw: (box: NonNullable<DrawOptions['box']>) => Drawing): Drawing {
+  for (const box of boxes[kind]) {
+    const drawing = draw(box);
+    if (inchesPerFoot(drawing.scale) >= leastScale) return drawing;
+  }
+  return draw(acrossColumns);
+}
+
+function ready({ svg, description, scale, width, height }: Drawing, title: string): PrintDrawing {
+  return { svg: svgText(svg), alt: description, title, scale, width, height };
+}

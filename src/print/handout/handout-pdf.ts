@@ -1,0 +1,35 @@
+import { AFRelationship, ParseSpeeds, PDFDocument } from 'pdf-lib';
+import type { Handout } from '../../handout/index.js';
+import type { Problem } from '../../problem/index.js';
+import { makeDrawable } from '../drawable.js';
+import { addFields } from '../fill-in.js';
+import { markRowHeads } from '../row-heads.js';
+import { typeset } from '../typeset.js';
+import { makeHandoutSheets } from './handout-sheets.js';
+
+export interface HandoutPdf {
+  readonly pdf: Uint8Array;
+  /** What could not be printed as written, as warnings. */
+  readonly problems: readonly Problem[];
+}
+
+/** A handout as a tagged PDF with bookmarks, contents, the stamp on every foot and an as-built page to fill in; the
+ *  handout's data is attached as `handout.json`. It takes a Handout and no Book, so it has no money to print. The same
+ *  handout gives the same bytes. */
+export async function makeHandoutPdf(handout: Handout): Promise<HandoutPdf> {
+  const { slug } = handout.cover.trade;
+  const { model, problems } = makeDrawable(makeHandoutSheets(handout), `${slug}.pdf`);
+  const { pdf, fields } = typeset(model, 'handout');
+  const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
+  markRowHeads(document);
+  addFields(document, fields);
+  const day = new Date(`${handout.cover.stamp?.date ?? handout.cover.on}T00:00:00Z`);
+  await document.attach(new TextEncoder().encode(`${JSON.stringify(handout)}\n`), 'handout.json', {
+    mimeType: 'application/json',
+    description: 'The handout as data: all that these sheets were printed from',
+    creationDate: day,
+    modificationDate: day,
+    afRelationship: AFRelationship.Data,
+  });
+  return { pdf: await document.save({ updateFieldAppearances: false, objectsPerTick: Infinity }), problems };
+}

@@ -1,0 +1,140 @@
+import type { Handout, HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
+import { printAmount } from '../../units/index.js';
+import type { PrintDrawing } from '../drawings.js';
+import { readProse } from '../prose.js';
+import type { Block } from '../prose.js';
+import { amountFigure } from '../sheets/figure.js';
+import type { Figure } from '../sheets/figure.js';
+import { shorten } from '../shorten.js';
+import { roomDrawings } from './drawings.js';
+
+export interface RoomBlock {
+  readonly slug: string;
+  readonly number: string;
+  readonly name: string;
+  readonly sheet: string;
+  readonly level: string;
+  /** `Ceiling height 9'-0"`, one after the other. */
+  readonly facts: string;
+  readonly notes: readonly Block[];
+  readonly plan: PrintDrawing;
+  readonly drawings: readonly PrintDrawing[];
+  readonly places: readonly PlaceRow[];
+  readonly openings: readonly OpeningLine[];
+  readonly cautions: readonly string[];
+}
+
+interface PlaceRow {
+  readonly place: string;
+  readonly category: string;
+  readonly product: string;
+  readonly finish: string;
+  readonly state: string;
+  readonly isOpen: boolean;
+  /** Lines below the finish: note, what it goes on, what must be there. */
+  readonly lines: readonly Labelled[];
+  readonly quantities: readonly QuantityRow[];
+}
+
+interface Labelled {
+  readonly label: string;
+  readonly text: string;
+}
+
+interface QuantityRow {
+  readonly net: Figure;
+  readonly required: Figure;
+  readonly unit: string;
+  /** Product key when it is one of several that are considered. */
+  readonly of: string;
+}
+
+interface OpeningLine {
+  readonly mark: string;
+  readonly text: string;
+}
+
+export function roomBlock(room: HandoutRoom, handout: Handout): RoomBlock {
+  const { plan, others } = roomDrawings(room, handout);
+  const cautions = new Set(room.places.flatMap((place) => place.cautions));
+  return {
+    slug: room.slug,
+    number: room.number,
+    name: room.name,
+    sheet: shorten(`${room.number} ${room.name}`, 40),
+    level: room.level,
+    facts: room.facts.map(({ label, text }) => `${label} ${text}`).join('   '),
+    notes: readProse(room.notes),
+    plan,
+    drawings: others,
+    places: room.places.map(placeRow),
+    openings: room.openings.map(({ mark, kind, at, to, size, action, note }) => ({
+      mark,
+      text: [`${kind.toLowerCase()} ${size}, ${lower(at)}`, `to ${lower(to)}`, action, note]
+        .filter((part) => part !== '' && part !== 'to outside')
+        .join(', '),
+    })),
+    cautions: handout.cautions
+      .filter(({ id }) => cautions.has(id))
+      .map(({ title, seen, ask, place }) => `${title}, ${place.toLowerCase()}: ${seen} ${ask}`),
+  };
+}
+
+function placeRow(place: HandoutPlace): PlaceRow {
+  const { note, on, needs, leaves, quantities, considered } = place;
+  return {
+    place: place.place,
+    category: place.category,
+    product: place.product ?? '',
+    finish: place.finish,
+    state: place.stateText,
+    isOpen: place.state === 'open',
+    lines: [
+      { label: 'Note', text: note },
+      { label: 'On', text: on.join('; ') },
+      { label: 'There first', text: needs.map(needText).join('; ') },
+      {
+        label: place.product === undefined ? 'One of' : 'Or',
+        text: considered
+          .filter(({ product }) => product !== place.product)
+          .map(({ product, name }) => `${product} ${name}`)
+          .join('; '),
+      },
+      { label: 'Leave', text: leaves.map(({ what, for: other }) => `${what}, for ${other.toLowerCase()}`).join('; ') },
+      ...quantities.flatMap(({ layout, part }) =>
+        layout
+          ? [
+              {
+                label: part === '' ? 'Cut list' : `Cut list, ${part}`,
+                text: `${layout.pieces}. ${layout.courses}, ${printAmount(layout.wastePercent, 1)} % waste as laid out.`,
+              },
+            ]
+          : [],
+      ),
+      { label: 'Supply', text: place.supply.startsWith('The owner') ? place.supply : '' },
+    ].filter(({ text }) => text !== ''),
+    quantities: [
+      ...quantities.map((quantity) => quantityRow(quantity, '')),
+      ...considered
+        .filter(({ product }) => product !== place.product)
+        .flatMap(({ product, quantities: other }) => other.map((quantity) => quantityRow(quantity, product))),
+    ],
+  };
+}
+
+function lower(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
+export function needText({ what, by }: HandoutNeed): string {
+  return `${what} (${by})`;
+}
+
+function quantityRow({ net, required, part, unit }: HandoutQuantity, of: string): QuantityRow {
+  return {
+    net: amountFigure(net),
+    required: amountFigure(required),
+    unit: part === '' ? unit : unit === 'each' ? part : `${unit} ${part}`,
+    of,
+  };
+}
