@@ -40,6 +40,8 @@ declare module '@11ty/eleventy' {
     constructor(input: string, output: string, options?: EleventyOptions);
     disableLogger(): void;
     write(): Promise<unknown>;
+    /** Pages as they would be written. */
+    toJSON(): Promise<readonly { readonly outputPath: string; readonly content: string }[]>;
   }
 }
 

@@ -10,8 +10,9 @@ import { writeComparison, writeSite } from '../site/index.js';
 import type { Beside } from '../site/index.js';
 import { writeAtomically, writeTree } from '../store/index.js';
 import type { Console } from './console.js';
-import { loadFor, reportProblems, withHouseOptions } from './house-options.js';
+import { loadFor, reportProblems, withHandoutProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
+import { writeHandouts } from './write-handouts.js';
 
 interface BuildOptions extends HouseOptions {
   readonly out?: string;
@@ -21,11 +22,11 @@ interface BuildOptions extends HouseOptions {
 /** `bookmatch build`: the book as a site and a PDF. Nothing is written when the records have errors. */
 export function build(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('build'))
-    .description('make the book: a site to open from disk, and a PDF to print and sign')
+    .description('make the book and the handouts: a site to open from disk, and PDFs to print and sign')
     .option('--out <dir>', 'where to write (default: _site in the house folder)')
     .option('--json', 'print the computed Book as JSON instead of writing anything')
     .action(async (options: BuildOptions) => {
-      const loaded = await loadFor(options, console);
+      const loaded = withHandoutProblems(await loadFor(options, console));
       reportProblems(loaded, loaded.book ? '' : 'Nothing was written.', console);
       if (!loaded.book) return done(1);
       if (options.json) {
@@ -44,10 +45,12 @@ export function build(console: Console, done: (code: number) => void): Command {
       await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
       await writeTree(join(out, 'data'), dataFiles(loaded.book));
       await writeTree(join(out, 'change-orders'), await changeOrderFiles(loaded.book));
+      const { trades } = await writeHandouts(loaded.book, out, console);
       console.out(
         `${join(out, 'book', 'index.html')}  the book, ${pages.length} pages\n` +
           `${join(out, 'book.pdf')}  the book to print and sign\n` +
-          `${join(out, 'data')}  the Book as JSON, quantities, orders and schedules as CSV, decide-by days as iCalendar\n`,
+          `${join(out, 'data')}  the Book as JSON, quantities, orders and schedules as CSV, decide-by days as iCalendar\n` +
+          `${join(out, 'handout')}  a handout for each of ${trades} trades: a folder of pages with its PDF, without any money\n`,
       );
       done(0);
     });

@@ -7,7 +7,7 @@ import { hasErrors, problemIn, sortProblems } from '../problem/index.js';
 import type { Problem } from '../problem/index.js';
 import type { Console } from './console.js';
 import { cautionLine, printCautions } from './print-cautions.js';
-import { dayOf, loadFor, reportProblems, withHouseOptions } from './house-options.js';
+import { dayOf, loadFor, reportProblems, withHandoutProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
 
 /** `bookmatch check`: every problem in the records, nothing written. */
@@ -31,7 +31,7 @@ export function check(console: Console, done: (code: number) => void): Command {
 
 /** The Book and every problem, with each change order computed again from its two versions. */
 async function loadChecked(options: HouseOptions, console: Console): Promise<LoadedBook> {
-  const { book, ...loaded } = await loadFor(options, console);
+  const { book, ...loaded } = withHandoutProblems(await loadFor(options, console));
   if (!book) return loaded;
   const stale =
     book.changeOrders.length === 0 ? [] : await checkChangeOrders(resolve(options.house), dayOf(options.on, console));

@@ -1,7 +1,8 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Command } from 'commander';
-import { printProblems } from '../problem/index.js';
+import { handoutProblems } from '../handout/index.js';
+import { printProblems, sortProblems } from '../problem/index.js';
 import { loadBook } from '../load/index.js';
 import type { LoadedBook } from '../load/index.js';
 import { parseDay } from '../units/index.js';
@@ -38,6 +39,12 @@ export function dayOf(on: string | undefined, console: Console): string {
   const day = parseDay(on);
   if (!day.ok) throw new UsageError(`--on ${on}: ${day.why}`);
   return day.value;
+}
+
+/** Adds what handouts leave out of the records. */
+export function withHandoutProblems(loaded: LoadedBook): LoadedBook {
+  if (!loaded.book) return loaded;
+  return { ...loaded, problems: sortProblems([...loaded.problems, ...handoutProblems(loaded.book)]) };
 }
 
 /** Writes problems to the error stream, with what became of the command. */

@@ -27,7 +27,7 @@ function leftOut({ source, what, text }: CarriedProse, record: string): readonly
       { file: source, text: record },
       placeOf(sentence, word, record),
       'handout-money',
-      `${what} speaks of money ('${word}'): handouts leave the sentence out`,
+      `'${word}' speaks of money in ${what}: handouts leave the sentence out`,
       {
         severity: 'warning',
         fix: 'say it without money, or move it to private: or between <!-- builder --> and <!-- /builder -->',

@@ -86,7 +86,7 @@ export function orders(work: Work): readonly HandoutOrder[] {
           stock: pieces(stock),
           rooms: roomNumbers(rooms, look),
           lead: leadText(option.leadDays),
-          supply: supply === 'owner-furnished' ? 'The owner furnishes' : 'By this contract',
+          supply: supply === 'owner-furnished' ? 'The owner furnishes' : 'You supply',
         },
       ];
     });

@@ -16,7 +16,7 @@ export function standingOf({ stamp, on }: HandoutCover): Standing {
     return {
       issue: 'Not issued',
       words: `Records of ${printDay(on)}`,
-      limit: 'Not issued: for reading and quoting. Build from an issue for construction only.',
+      limit: 'For reading and quoting. Build from an issue for construction only.',
     };
   }
   const limits = {

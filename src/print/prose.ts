@@ -1,5 +1,6 @@
 import MarkdownIt from 'markdown-it';
 import type { Token } from 'markdown-it';
+import { withoutMarks } from '../handout/index.js';
 
 /** Running text inside a block. Every string is data for the page layout, never its markup. */
 export type Inline =
@@ -30,7 +31,7 @@ const markdown = new MarkdownIt({ html: false, linkify: false });
 /** Markdown as plain blocks. Raw HTML stays text; pictures become their alternative text; links keep only web and mail
  *  addresses, because a path to a record means nothing on paper. */
 export function readProse(body: string): readonly Block[] {
-  return readBlocks({ tokens: markdown.parse(body, {}), at: 0 }, undefined);
+  return readBlocks({ tokens: markdown.parse(withoutMarks(body), {}), at: 0 }, undefined);
 }
 
 interface Reader {

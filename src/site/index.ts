@@ -4,3 +4,4 @@ export { comparisonPages } from './comparison/index.js';
 export { writeComparison, writeSite } from './write-site.js';
 export type { WrittenPage } from './write-site.js';
 export type { Beside } from './view.js';
+export { currentFile, currentScript, handoutFolders } from './handout/index.js';

@@ -1,4 +1,5 @@
 import MarkdownIt from 'markdown-it';
+import { withoutMarks } from '../handout/index.js';
 
 /** People's text. Raw HTML stays text; a link goes to the web or to mail, or stays text; pictures are left out, since the
  *  book loads nothing from elsewhere. */
@@ -31,10 +32,10 @@ markdown.renderer.rules['td_open'] = () => '<td>';
 
 /** Markdown as HTML. */
 export function proseHtml(text: string): string {
-  return markdown.render(text);
+  return markdown.render(withoutMarks(text));
 }
 
 /** One line of Markdown as HTML, without a paragraph. */
 export function phraseHtml(text: string): string {
-  return markdown.renderInline(text);
+  return markdown.renderInline(withoutMarks(text));
 }

@@ -1,4 +1,5 @@
 import { sourceText, stateWords } from '../caution/index.js';
+import { withoutMarks } from '../handout/index.js';
 import { cautionPath, optionPath, pagePaths, recordPath, roomPath, selectionPath } from './paths.js';
 import { chapters } from './chapters.js';
 import type { View } from './view.js';
@@ -20,7 +21,7 @@ export function searchEntries(view: View): readonly SearchEntry[] {
     ...rooms.map((room) => ({
       title: `${room.number} ${room.name}`,
       kind: 'Room',
-      text: `${room.use} ${view.levelName(room.level)} ${room.body}`,
+      text: `${room.use} ${view.levelName(room.level)} ${withoutMarks(room.body)}`,
       path: roomPath(room),
     })),
     ...options.map((option) => ({

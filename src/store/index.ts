@@ -3,4 +3,4 @@ export { readHouseFolder } from './read-house-folder.js';
 export type { HouseFolder } from './read-house-folder.js';
 export { readFileInside } from './read-file.js';
 export { writeAtomically } from './write-atomically.js';
-export { OutputRefused, writeTree } from './write-tree.js';
+export { OutputRefused, outputMark, outputWords, writeTree } from './write-tree.js';

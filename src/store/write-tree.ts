@@ -6,7 +6,10 @@ import { basename, dirname, join, resolve } from 'node:path';
 export class OutputRefused extends Error {}
 
 /** Left in every folder that this program wrote, so that it never clears away one that somebody else filled. */
-const mark = '.bookmatch-output';
+export const outputMark = '.bookmatch-output';
+
+/** What the mark says to whoever opens it. */
+export const outputWords = 'Made by bookmatch: the whole folder is replaced by the next build.\n';
 
 /** Replaces a folder by `files` (path with / → content), all of them or none: they are written beside it first, and only
  *  when every one is there does the new folder take the old one's place. Rejects with OutputRefused for a folder that holds
@@ -38,7 +41,7 @@ export async function writeTree(dir: string, files: ReadonlyMap<string, Uint8Arr
 
 async function writeAll(folder: string, files: ReadonlyMap<string, Uint8Array | string>): Promise<void> {
   await mkdir(folder);
-  await writeFile(join(folder, mark), 'Made by bookmatch: the whole folder is replaced by the next build.\n');
+  await writeFile(join(folder, outputMark), outputWords);
   for (const [path, content] of files) {
     const full = join(folder, ...path.split('/'));
     await mkdir(dirname(full), { recursive: true });
@@ -67,7 +70,7 @@ async function refuseForeign(target: string, dir: string): Promise<void> {
     if (code === 'ENOTDIR') throw new OutputRefused(`${dir} is a file, not a folder`);
     throw error;
   }
-  if (names.length === 0 || names.includes(mark)) return;
+  if (names.length === 0 || names.includes(outputMark)) return;
   throw new OutputRefused(`${dir} holds files that this program did not write: name another folder, or empty it`);
 }
 

@@ -39,3 +39,11 @@ describe('proseHtml', () => {
     expect(phraseHtml('"so"')).toBe('“so”');
   });
 });
+
+test('marks for trades and builder are not shown; any other comment is shown as the text it is', () => {
+  const html = proseHtml(
+    'Seen. <!-- trades -->For them.<!-- /trades --> <!--builder-->Ours.<!-- /builder --> <!-- x -->',
+  );
+  expect(html).toContain('Seen. For them. Ours.');
+  expect(html.match(/&lt;!--/gu)).toHaveLength(1);
+});

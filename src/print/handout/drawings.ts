@@ -10,9 +10,9 @@ import { shorten } from '../shorten.js';
 const leastScale = 1 / 16;
 /** Boxes in inches, all in a column, tried in turn until the least scale fits. */
 const boxes = {
-  plan: [2.2, 2.6, 3, 3.6, 4.6].map((height) => ({ width: 3.5, height })),
-  ceiling: [1.9, 2.4, 3, 3.6].map((height) => ({ width: 2.6, height })),
-  wall: [1.7, 2.2, 2.7, 3.2].map((height) => ({ width: 3.3, height })),
+  plan: [2, 2.4, 2.8, 3.2, 3.8, 4.6].map((height) => ({ width: 3.5, height })),
+  ceiling: [1.6, 2, 2.6, 3.6].map((height) => ({ width: 2.6, height })),
+  wall: [1.5, 1.9, 2.4, 3.2].map((height) => ({ width: 3.3, height })),
 } as const;
 /** A plan with more marks than a column holds goes across the page. */
 const marksInColumn = 8;
@@ -59,22 +59,25 @@ export function roomDrawings(room: HandoutRoom, { roomNames }: Handout): RoomDra
           const label = drawings.finishes.find((finish) => finish.wall === wall.id)?.label;
           const finishes = label === undefined ? [] : wall.regions.map((region) => ({ label, region }));
           const options = { ...look, id: `wall-${slug}-${wall.id}`, neighbours, finishes };
-          if (!drawElevation(shape, wall.id, options)) return [];
-          const drawing = fit('wall', (box) => drawElevation(shape, wall.id, { ...options, box }) as Drawing);
-          return [ready(drawing, wall.name)];
+          const drawing = fit('wall', (box) => drawElevation(shape, wall.id, { ...options, box }));
+          return drawing ? [ready(drawing, wall.name)] : [];
         }),
     ],
   };
 }
 
-function fit(kind: keyof typeof boxes, draw: (box: NonNullable<DrawOptions['box']>) => Drawing): Drawing {
+/** The drawing in the first box that holds it at the least scale. */
+function fit<Made extends Drawing | undefined>(
+  kind: keyof typeof boxes,
+  draw: (box: NonNullable<DrawOptions['box']>) => Made,
+): Made {
   for (const box of boxes[kind]) {
     const drawing = draw(box);
-    if (inchesPerFoot(drawing.scale) >= leastScale) return drawing;
+    if (!drawing || inchesPerFoot(drawing.scale) >= leastScale) return drawing;
   }
   return draw(acrossColumns);
 }
 
 function ready({ svg, description, scale, width, height }: Drawing, title: string): PrintDrawing {
-  return { svg: svgText(svg), alt: description, title, scale, width, height };
+  return { svg: svgText(svg), alt: description, title, scale, width, height, note: '' };
 }

@@ -42,7 +42,7 @@ export function DrawnSwatch({ option }: { option: BookOption }): VNode {
 }
 
 /** SVG data as elements of the page; text in it is escaped like all text. */
-function Svg({ node, style }: { node: SvgNode; style?: string }): VNode<object> {
+export function Svg({ node, style }: { node: SvgNode; style?: string }): VNode<object> {
   return h<object>(
     node.name,
     { ...shortNumbers(node.attributes), ...(style !== undefined && { style }) },

@@ -1,0 +1,60 @@
+import { join, resolve } from 'node:path';
+import { Command } from 'commander';
+import { makeHandout } from '../handout/index.js';
+import { didYouMean } from '../problem/index.js';
+import type { BookTrade } from '../book/index.js';
+import { OutputRefused } from '../store/index.js';
+import type { Console } from './console.js';
+import { loadFor, reportProblems, withHandoutProblems, withHouseOptions } from './house-options.js';
+import type { HouseOptions } from './house-options.js';
+import { UsageError } from './usage-error.js';
+import { writeHandout } from './write-handouts.js';
+
+interface HandoutCommandOptions extends HouseOptions {
+  readonly out?: string;
+  readonly json?: boolean;
+}
+
+/** `bookmatch handout <trade>`: one trade's part of the book, without any money. */
+export function handout(console: Console, done: (code: number) => void): Command {
+  return withHouseOptions(new Command('handout'))
+    .description("make one trade's handout: a folder of pages with its PDF, without any money")
+    .argument('<trade>', "the trade: the name of its record's file in content/trades, such as drywall")
+    .option('--out <dir>', 'where to write (default: _site/handout/<trade> in the house folder)')
+    .option('--json', 'print the handout as JSON instead of writing anything')
+    .action(async (slug: string, options: HandoutCommandOptions) => {
+      const loaded = withHandoutProblems(await loadFor(options, console));
+      reportProblems(loaded, loaded.book ? '' : 'Nothing was written.', console);
+      if (!loaded.book) return done(1);
+      const made = makeHandout(loaded.book, findTrade(slug, loaded.book.trades));
+      if (options.json) {
+        console.out(`${JSON.stringify(made, null, 2)}\n`);
+        return done(0);
+      }
+      const dir = resolve(options.out ?? join(options.house, '_site', 'handout', slug));
+      await writeOrRefuse(() => writeHandout(made, dir, console));
+      console.out(
+        `${join(dir, 'index.html')}  the handout, ${made.rooms.length} ${made.rooms.length === 1 ? 'room' : 'rooms'}\n${join(dir, `${slug}.pdf`)}  to print\n`,
+      );
+      done(0);
+    });
+}
+
+function findTrade(slug: string, trades: readonly BookTrade[]): BookTrade {
+  const found = trades.find((trade) => trade.slug === slug);
+  if (found) return found;
+  const slugs = trades.map((trade) => trade.slug);
+  const byName = trades.find(({ name }) => name.toLowerCase() === slug.toLowerCase());
+  const meant = byName ? `did you mean '${byName.slug}'?` : didYouMean(slug, slugs);
+  throw new UsageError(`there is no trade '${slug}': ${meant ?? `the trades are ${slugs.join(', ')}`}`);
+}
+
+/** A folder that holds other people's files is wrong usage. */
+async function writeOrRefuse(write: () => Promise<void>): Promise<void> {
+  try {
+    await write();
+  } catch (error) {
+    if (error instanceof OutputRefused) throw new UsageError(error.message);
+    throw error;
+  }
+}

@@ -1,0 +1,168 @@
+import type { VNode } from 'preact';
+import { standingOf } from '../../handout/index.js';
+import { shortDigest } from '../../signoff/index.js';
+import { printDay } from '../../units/index.js';
+import { useHandout, useHandoutLink } from './context.js';
+import { currentAddress } from './current.js';
+import { handoutPaths, roomPath } from './paths.js';
+
+export interface HandoutPage {
+  /** Path in the handout's folder: `rooms/study.html`. */
+  readonly path: string;
+  readonly title: string;
+  readonly content: () => VNode;
+}
+
+/** A whole page of a handout: head, the standing of this copy, contents, the page itself and its stamp. */
+export function HandoutFrame({ page }: { page: HandoutPage }): VNode {
+  const { cover } = useHandout();
+  const link = useHandoutLink();
+  const { stamp, trade } = cover;
+  const current = currentAddress(cover);
+  return (
+    <html
+      lang="en"
+      data-trade={trade.slug}
+      data-job={cover.job}
+      data-issue={stamp?.number}
+      data-digest={stamp?.digest}
+      data-current={current}
+    >
+      <head>
+        <meta charset="utf-8" />
+        <meta http-equiv="Content-Security-Policy" content={policy(current)} />
+        <title>{`${page.title} – ${trade.name}, ${cover.house}`}</title>
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <meta name="color-scheme" content="light dark" />
+        <meta name="robots" content="noindex" />
+        <meta name="referrer" content="no-referrer" />
+        <link rel="icon" href="data:," />
+        {['type.css', 'sheet.css', 'handout.css'].map((style) => (
+          <link rel="stylesheet" href={link(`assets/${style}`)} />
+        ))}
+        <script src={link('assets/theme.js')} />
+        <script src={link('assets/handout.js')} defer />
+      </head>
+      <body>
+        <a class="skip" href="#sheet">
+          Skip to the sheet
+        </a>
+        <header class="top">
+          <p class="top-house">
+            <a href={link(handoutPaths.start)}>{trade.name}</a>
+            <span class="top-job">
+              {cover.house}, job {cover.job}
+            </span>
+          </p>
+          <div class="top-tools">
+            <a class="tool" href={link(`${trade.slug}.pdf`)}>
+              PDF
+            </a>
+            <button class="tool" type="button" data-theme-button="" hidden>
+              <span data-theme-name="">Dark</span>
+            </button>
+            <button
+              class="tool tool-index"
+              type="button"
+              data-index-button=""
+              aria-expanded="false"
+              aria-controls="sheet-index"
+              hidden
+            >
+              Contents
+            </button>
+          </div>
+        </header>
+        <Contents page={page} />
+        <main id="sheet" class="sheet" tabIndex={-1}>
+          <StandingLine />
+          {page.content()}
+        </main>
+        <Stamp title={page.title} />
+      </body>
+    </html>
+  );
+}
+
+/** Nothing is loaded but the folder's own files and, when the house names its site, the one list of current issues. */
+function policy(current: string | undefined): string {
+  return [
+    "default-src 'none'",
+    "style-src 'self' file: 'unsafe-inline'",
+    "font-src 'self' file:",
+    "img-src 'self' file: data:",
+    `script-src 'self' file:${current === undefined ? '' : ` ${current}`}`,
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join('; ');
+}
+
+function Contents({ page }: { page: HandoutPage }): VNode {
+  const { rooms } = useHandout();
+  const link = useHandoutLink();
+  const chapters = [
+    [handoutPaths.start, 'Cover and scope'],
+    [handoutPaths.products, 'Products and order list'],
+    [handoutPaths.specification, 'Specification'],
+    [handoutPaths.asBuilt, 'As built'],
+  ] as const;
+  const entry = (path: string, number: string, title: string) => (
+    <li>
+      <a href={link(path)} aria-current={path === page.path ? 'page' : undefined}>
+        {number !== '' && <span class="index-number">{number}</span>} {title}
+      </a>
+    </li>
+  );
+  return (
+    <nav id="sheet-index" class="index" aria-label="Contents">
+      <ol>
+        {chapters.slice(0, 1).map(([path, title]) => entry(path, '', title))}
+        {rooms.map((room) => entry(roomPath(room), room.number, room.name))}
+        {chapters.slice(1).map(([path, title]) => entry(path, '', title))}
+      </ol>
+    </nav>
+  );
+}
+
+/** Which copy this is, and what is to be done with it. The script beside writes what the house's site says, if it can ask. */
+function StandingLine(): VNode {
+  const { cover } = useHandout();
+  const { issue, words, limit } = standingOf(cover);
+  return (
+    <div class="standing">
+      <p>
+        <strong>{issue}.</strong> {words}. {limit}
+      </p>
+      <p data-currency="" role="status">
+        This copy is of {printDay(cover.stamp?.date ?? cover.on)}. Ask the builder whether it is current.
+      </p>
+    </div>
+  );
+}
+
+function Stamp({ title }: { title: string }): VNode {
+  const { cover } = useHandout();
+  const { stamp } = cover;
+  const cells = [
+    { name: 'tb-house', label: 'House', text: cover.house },
+    { name: 'tb-place', label: 'Trade', text: cover.trade.name },
+    { name: 'tb-job', label: 'Job', text: cover.job },
+    { name: 'tb-date', label: stamp ? 'Date' : 'Records of', text: printDay(stamp?.date ?? cover.on) },
+    { name: 'tb-issue', label: 'Issue', text: stamp ? `${stamp.number}, for ${stamp.purpose}` : 'Not issued' },
+    { name: 'tb-title', label: 'Sheet', text: title },
+    { name: 'tb-digest', label: 'Digest', text: stamp ? shortDigest(stamp.digest) : 'none' },
+  ];
+  return (
+    <footer class="title-block">
+      <h2 class="for-the-ear">Stamp</h2>
+      <dl>
+        {cells.map(({ name, label, text }) => (
+          <div class={name}>
+            <dt>{label}</dt>
+            <dd>{text}</dd>
+          </div>
+        ))}
+      </dl>
+    </footer>
+  );
+}

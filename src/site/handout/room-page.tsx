@@ -1,0 +1,226 @@
+import type { VNode } from 'preact';
+import type { HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
+import { printAmount, printDay } from '../../units/index.js';
+import { DataTable } from '../parts/data-table.js';
+import { DrawingFigure } from '../parts/drawing.js';
+import { Facts } from '../parts/facts.js';
+import { Phrase, Prose } from '../parts/prose.js';
+import { useHandout, useHandoutLink } from './context.js';
+import { drawHandoutRoom } from './drawings.js';
+import { handoutPaths, productPath, roomPath } from './paths.js';
+
+/** A room as one trade builds it. */
+export function RoomPage({ room }: { room: HandoutRoom }): VNode {
+  const handout = useHandout();
+  const ids = new Set(room.places.flatMap(({ cautions }) => cautions));
+  const cautions = handout.cautions.filter(({ id }) => ids.has(id));
+  return (
+    <>
+      <p class="label">
+        {room.number}, {room.level}
+      </p>
+      <h1>{room.name}</h1>
+      <Facts
+        facts={room.facts.map(({ label, text, metric }) => ({
+          label,
+          value: (
+            <>
+              {text} {metric !== undefined && <span class="metric">{metric}</span>}
+            </>
+          ),
+        }))}
+      />
+      <Prose text={room.notes} />
+      {cautions.map(({ title, place, seen, says, source, ask }) => (
+        <div class="caution">
+          <p>
+            <strong>
+              Caution. {title}, {place}.
+            </strong>{' '}
+            {seen} {says} <strong>{ask}</strong> <span class="why">{source}.</span>
+          </p>
+        </div>
+      ))}
+      <section aria-labelledby="places-title">
+        <h2 id="places-title">Places and finishes</h2>
+        {room.places.map((place) => (
+          <Place place={place} />
+        ))}
+      </section>
+      <section aria-labelledby="drawings-title">
+        <h2 id="drawings-title">Drawings</h2>
+        <div class="drawing-set">
+          {drawHandoutRoom(room, handout).map((drawing) => (
+            <DrawingFigure drawing={drawing} />
+          ))}
+        </div>
+      </section>
+      <Openings room={room} />
+      <Turn room={room} />
+    </>
+  );
+}
+
+function Place({ place }: { place: HandoutPlace }): VNode {
+  const link = useHandoutLink();
+  const { product, finish, state, stateText, note, on, needs, leaves, supply, quantities, considered } = place;
+  const others = considered.filter((option) => option.product !== product);
+  return (
+    <div class="place">
+      <h3>
+        {place.place} <span class="label">{place.category}</span>
+      </h3>
+      <p class="place-finish">
+        {product !== undefined && (
+          <a class="key" href={link(productPath(product))}>
+            {product}
+          </a>
+        )}{' '}
+        {finish} <span class={state === 'open' ? 'open' : 'why'}>{stateText}</span>
+      </p>
+      <dl>
+        {note !== '' && <Line label="Note" value={<Phrase text={note} />} />}
+        {on.length > 0 && <Line label="On" value={on.join('; ')} />}
+        {needs.length > 0 && <Line label="There first" value={<Needs needs={needs} />} />}
+        {leaves.length > 0 && (
+          <Line
+            label="You leave"
+            value={leaves.map(({ what, for: other, before }) => `${what}, for ${other}, before ${before}`).join('; ')}
+          />
+        )}
+        <Line label="Supply" value={supply} />
+        {quantities.map((quantity) => (
+          <Quantity quantity={quantity} />
+        ))}
+        {others.map(({ product: key, name, quantities: taken, needs: wanted }) => (
+          <>
+            <Line
+              label={`Or ${key}`}
+              value={
+                <>
+                  <a class="key" href={link(productPath(key))}>
+                    {name}
+                  </a>
+                  {wanted.length > 0 && (
+                    <>
+                      ; there first: <Needs needs={wanted} />
+                    </>
+                  )}
+                </>
+              }
+            />
+            {taken.map((quantity) => (
+              <Quantity quantity={quantity} of={key} />
+            ))}
+          </>
+        ))}
+      </dl>
+      {quantities.length > 0 && <HowMeasured quantities={quantities} />}
+    </div>
+  );
+}
+
+function Line({ label, value }: { label: string; value: VNode | string }): VNode {
+  return (
+    <div>
+      <dt>{label}</dt>
+      <dd>{value}</dd>
+    </div>
+  );
+}
+
+function Needs({ needs }: { needs: readonly HandoutNeed[] }): VNode {
+  return (
+    <>
+      {needs
+        .map(
+          ({ what, by, before, date }) =>
+            `${what} (${by}), before ${before}${date === undefined ? '' : `, ${printDay(date)}`}`,
+        )
+        .join('; ')}
+    </>
+  );
+}
+
+function Quantity({ quantity, of }: { quantity: HandoutQuantity; of?: string }): VNode {
+  const { part, net, required, unit, wastePercent, factors, layout } = quantity;
+  const label = ['Quantity', part, of ?? ''].filter((word) => word !== '').join(', ');
+  const whole = `${printAmount(net, 1)} ${unit}`;
+  const times = factors.length === 0 ? '' : `, ${factors.join(', ')}`;
+  const amountText =
+    net === required
+      ? whole
+      : `${whole} net${times}; ${printAmount(required, 1)} ${unit} with ${printAmount(wastePercent, 1)} % waste`;
+  return (
+    <>
+      <Line label={label} value={amountText} />
+      {layout && (
+        <Line
+          label="Cut list"
+          value={`${layout.pieces}. ${layout.courses}; ${printAmount(layout.wastePercent, 1)} % waste as laid out.`}
+        />
+      )}
+    </>
+  );
+}
+
+function HowMeasured({ quantities }: { quantities: readonly HandoutQuantity[] }): VNode {
+  return (
+    <details>
+      <summary>How it is measured</summary>
+      {quantities.map(({ part, unit, places }) => (
+        <ul class="plain-list">
+          {places.map(({ name, gross, adjustments, net }) => (
+            <li>
+              {part === '' ? name : `${name}, ${part}`}: {printAmount(gross, 1)}
+              {adjustments.map(
+                ({ what, why, amount }) => ` ${amount < 0 ? '' : '+'}${printAmount(amount, 1)} ${what} (${why})`,
+              )}
+              {' = '}
+              {printAmount(net, 1)} {unit}
+            </li>
+          ))}
+        </ul>
+      ))}
+    </details>
+  );
+}
+
+function Openings({ room }: { room: HandoutRoom }): VNode | null {
+  if (room.openings.length === 0) return null;
+  return (
+    <section aria-labelledby="openings-title">
+      <h2 id="openings-title">Openings</h2>
+      <DataTable
+        id="openings"
+        caption={`Openings of ${room.name} where you work`}
+        rows={room.openings}
+        columns={[
+          { head: 'Mark', names: true, cell: ({ mark }) => mark },
+          { head: 'Kind', cell: ({ kind }) => kind },
+          { head: 'Where', cell: ({ at }) => at },
+          { head: 'To', cell: ({ to }) => to },
+          { head: 'Width × height', cell: ({ size }) => size },
+          { head: 'How it moves', cell: ({ action, note }) => [action, note].filter((part) => part !== '').join('; ') },
+        ]}
+      />
+    </section>
+  );
+}
+
+function Turn({ room }: { room: HandoutRoom }): VNode {
+  const { rooms } = useHandout();
+  const link = useHandoutLink();
+  const index = rooms.findIndex(({ slug }) => slug === room.slug);
+  const [before, after] = [rooms[index - 1], rooms[index + 1]];
+  return (
+    <nav class="turn" aria-label="Rooms before and after">
+      <a href={link(before ? roomPath(before) : handoutPaths.start)}>
+        ← {before ? `${before.number} ${before.name}` : 'Cover'}
+      </a>
+      <a class="next" href={link(after ? roomPath(after) : handoutPaths.products)}>
+        {after ? `${after.number} ${after.name}` : 'Products'} →
+      </a>
+    </nav>
+  );
+}

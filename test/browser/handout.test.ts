@@ -1,0 +1,259 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createServer } from 'node:https';
+import type { Server } from 'node:https';
+import { createRequire } from 'node:module';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import forge from 'node-forge';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { PDFDocument } from 'pdf-lib';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { makeHandout } from '../../src/handout/index.js';
+import type { Handout } from '../../src/handout/index.js';
+import { loadBook } from '../../src/load/index.js';
+import { currentScript, handoutFolders } from '../../src/site/index.js';
+import { writeTree } from '../../src/store/index.js';
+import { makeCertificate } from '../signoff/make-certificate.js';
+import { openBrowser } from './open-browser.js';
+import { htmlFiles } from './site-files.js';
+
+vi.setConfig({ testTimeout: 180_000, hookTimeout: 180_000 });
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const issueOf = (number: number, date: string) =>
+  ({ number, purpose: 'construction', date, digest: String(number).repeat(64) }) as const;
+
+let browser: Browser;
+let folder: string;
+let pages: readonly string[];
+let server: Server;
+let asked: string[];
+let answer: string | undefined;
+let handoutAt: (number: number | undefined) => Handout;
+
+beforeAll(async () => {
+  browser = await openBrowser();
+  const { certificate, key } = makeCertificate('localhost');
+  server = createServer(
+    { cert: forge.pki.certificateToPem(certificate), key: forge.pki.privateKeyToPem(key) },
+    (request, response) => {
+      asked.push(`${request.url ?? ''} ${request.headers.referer ?? 'no referrer'}`);
+      if (answer === undefined) return void response.writeHead(404).end();
+      response.writeHead(200, { 'content-type': 'text/javascript' }).end(answer);
+    },
+  );
+  await new Promise<void>((done) => server.listen(0, 'localhost', done));
+  const site = `https://localhost:${(server.address() as AddressInfo).port}/larch`;
+  const { book } = await loadBook('.', '2026-04-23');
+  const trade = book?.trades.find(({ slug }) => slug === 'masonry');
+  if (!book || !trade) throw new Error('the demo house has no masonry');
+  const sited = { ...book, house: { ...book.house, site } };
+  handoutAt = (number) =>
+    makeHandout(sited, trade, number === undefined ? {} : { stamp: issueOf(number, `2026-0${number + 2}-20`) });
+  folder = mkdtempSync(join(tmpdir(), 'bookmatch-handout-'));
+  await write('issue-2', handoutAt(2));
+  await write('records', handoutAt(undefined));
+  await write('no-site', makeHandout(book, trade, { stamp: issueOf(2, '2026-04-20') }));
+  const carpentry = book.trades.find(({ slug }) => slug === 'finish-carpentry');
+  if (carpentry) await write('carpentry', makeHandout(book, carpentry));
+  pages = htmlFiles(join(folder, 'issue-2'));
+});
+afterAll(async () => {
+  await browser.close();
+  await new Promise((done) => server.close(done));
+  rmSync(folder, { recursive: true });
+});
+
+async function write(name: string, handout: Handout): Promise<void> {
+  const files = [...(await handoutFolders([handout]))].map(
+    ([path, content]) => [path.split('/').slice(1).join('/'), content] as const,
+  );
+  await writeTree(join(folder, name), new Map(files));
+}
+
+const url = (name: string, page = 'index.html'): string => pathToFileURL(join(folder, name, page)).href;
+
+async function visit(options: BrowserContextOptions, look: (page: Page) => Promise<void>): Promise<void> {
+  const context = await browser.newContext({ ignoreHTTPSErrors: true, ...options });
+  asked = [];
+  try {
+    await look(await context.newPage());
+  } finally {
+    await context.close();
+  }
+}
+
+const currency = (page: Page) => page.locator('[data-currency]');
+
+describe('an older copy, opened from a disk', () => {
+  test('says that it is superseded, by which issue and of which day; asks for the list and nothing else', async () => {
+    answer = currentScript([handoutAt(4)]);
+    await visit({}, async (page) => {
+      const requests: string[] = [];
+      page.on('request', (request) => requests.push(request.url()));
+      await page.goto(url('issue-2'));
+      await expect.poll(() => currency(page).textContent()).toBe('Superseded by issue 4 of 20 June 2026.');
+      expect(asked).toEqual(['/larch/handout/current.js no referrer']);
+      expect(requests.filter((one) => !/^(?:file|data):/u.test(one))).toHaveLength(1);
+    });
+  });
+
+  test('says that it is current when it is', async () => {
+    answer = currentScript([handoutAt(2)]);
+    await visit({}, async (page) => {
+      await page.goto(url('issue-2'));
+      await expect.poll(() => currency(page).textContent()).toBe('Checked just now: issue 2 is the current one.');
+    });
+  });
+
+  test('says that it differs when the issue was made again', async () => {
+    answer = currentScript([handoutAt(2)]).replaceAll('2'.repeat(64), '9'.repeat(64));
+    await visit({}, async (page) => {
+      await page.goto(url('issue-2'));
+      await expect.poll(() => currency(page).textContent()).toMatch(/differs from issue 2/);
+    });
+  });
+
+  test('a copy that was never issued points to the issue', async () => {
+    answer = currentScript([handoutAt(1)]);
+    await visit({}, async (page) => {
+      await page.goto(url('records'));
+      await expect.poll(() => currency(page).textContent()).toBe('Issue 1 of 20 March 2026 is out: use that one.');
+    });
+  });
+
+  test.each([
+    ['the list is of another job', () => currentScript([handoutAt(4)]).replace('"2614"', '"9999"')],
+    ['the list is not there', () => undefined],
+    ['nothing is issued', () => currentScript([handoutAt(undefined)])],
+    ['the list is not what it should be', () => 'window.bookmatchCurrent = 7;'],
+  ])('says of which day it is when %s', async (_name, given) => {
+    answer = given();
+    await visit({}, async (page) => {
+      await page.goto(url('issue-2'), { waitUntil: 'networkidle' });
+      expect(await currency(page).textContent()).toMatch(/^This copy is of 20 April 2026\./);
+    });
+  });
+
+  test('says of which day it is when there is no network', async () => {
+    answer = currentScript([handoutAt(4)]);
+    await visit({ offline: true }, async (page) => {
+      await page.goto(url('issue-2'), { waitUntil: 'networkidle' });
+      expect(await currency(page).textContent()).toMatch(/^This copy is of 20 April 2026\./);
+      expect(asked).toEqual([]);
+    });
+  });
+
+  test('asks nobody when the house names no site', async () => {
+    await visit({}, async (page) => {
+      const requests: string[] = [];
+      page.on('request', (request) => requests.push(request.url()));
+      await page.goto(url('no-site'), { waitUntil: 'networkidle' });
+      expect(requests.filter((one) => !/^(?:file|data):/u.test(one))).toEqual([]);
+      expect(await currency(page).textContent()).toMatch(/^This copy is of 20 April 2026\./);
+    });
+  });
+});
+
+describe('its pages', () => {
+  test.each(['light', 'dark'] as const)('have no accessibility violations in %s', async (scheme) => {
+    answer = currentScript([handoutAt(4)]);
+    const failures: string[] = [];
+    await visit({ colorScheme: scheme, bypassCSP: true }, async (page) => {
+      page.on('pageerror', (error) => failures.push(error.message));
+      for (const path of pages) {
+        await page.goto(url('issue-2', path));
+        for (const details of await page.locator('details').all())
+          await details.evaluate((element) => element.setAttribute('open', ''));
+        await page.evaluate(axe);
+        const found = await page.evaluate(async () => {
+          const { axe: runner } = window as unknown as {
+            axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+          };
+          return (await runner.run()).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 200) ?? ''}`);
+        });
+        failures.push(...found.map((one) => `${path} ${one}`));
+      }
+    });
+    expect(failures).toEqual([]);
+  });
+
+  test('load all that they name, under their own policy, and link to nothing outside their folder but the PDF', async () => {
+    answer = undefined;
+    const failures: string[] = [];
+    await visit({}, async (page) => {
+      page.on('requestfailed', (request) => failures.push(request.url()));
+      page.on('console', (message) => failures.push(message.text()));
+      for (const path of htmlFiles(join(folder, 'no-site'))) {
+        await page.goto(url('no-site', path));
+        const loaded = await page.evaluate(async () => {
+          await document.fonts.ready;
+          return Array.from(document.fonts as unknown as Iterable<FontFace>).filter((face) => face.status === 'loaded')
+            .length;
+        });
+        expect(loaded).toBeGreaterThan(1);
+        const links = await page.locator('a').evaluateAll((all) => all.map((one) => (one as HTMLAnchorElement).href));
+        const base = pathToFileURL(join(folder, 'no-site')).href;
+        for (const link of links) if (!link.startsWith(`${base}/`)) failures.push(`${path} links to ${link}`);
+      }
+    });
+    expect(failures).toEqual([]);
+  });
+
+  test('fit a phone, with targets for gloves', async () => {
+    await visit({ viewport: { width: 360, height: 740 }, hasTouch: true }, async (page) => {
+      for (const path of htmlFiles(join(folder, 'carpentry'))) {
+        await page.goto(url('carpentry', path));
+        expect(await page.evaluate(() => document.documentElement.scrollWidth), path).toBeLessThanOrEqual(360);
+      }
+      await page.goto(url('carpentry'));
+      const heights = await page
+        .locator('.room-list a, .tool:visible, .turn a')
+        .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
+      expect(heights.length).toBeGreaterThan(20);
+      for (const height of heights) expect(height).toBeGreaterThanOrEqual(56);
+    });
+  });
+
+  test('any room is two taps away', async () => {
+    await visit({ viewport: { width: 360, height: 740 }, hasTouch: true }, async (page) => {
+      await page.goto(url('carpentry', 'rooms/dining.html'));
+      await page.getByRole('button', { name: 'Contents' }).tap();
+      await page.getByRole('navigation', { name: 'Contents' }).getByRole('link', { name: 'Great room' }).tap();
+      await expect.poll(() => page.locator('h1').textContent()).toBe('Great room');
+    });
+  });
+
+  test('keep what is typed on the as-built page', async () => {
+    await visit({}, async (page) => {
+      await page.goto(url('no-site', 'as-built.html'));
+      await page.locator('textarea').first().fill('Lot 7; set an inch low');
+      await page.reload();
+      expect(await page.locator('textarea').first().inputValue()).toBe('Lot 7; set an inch low');
+    });
+  });
+
+  test.each([
+    ['Letter', 612, 792],
+    ['A4', 595, 842],
+  ] as const)('print on %s without being cut', async (format, width, height) => {
+    await visit({}, async (page) => {
+      for (const path of ['index.html', 'rooms/great-room.html', 'products.html']) {
+        await page.goto(url('carpentry', path));
+        await page.emulateMedia({ media: 'print' });
+        const printed = await PDFDocument.load(await page.pdf({ format }));
+        expect(Math.abs(Math.round(printed.getPage(0).getWidth()) - width)).toBeLessThanOrEqual(1);
+        expect(Math.abs(Math.round(printed.getPage(0).getHeight()) - height)).toBeLessThanOrEqual(1);
+        // What is printed is as wide as the sheet less its margins: 96 pixels an inch, 26 mm of margin.
+        await page.setViewportSize({ width: Math.floor((width / 72) * 96 - (26 / 25.4) * 96), height: 900 });
+        expect(
+          await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
+          path,
+        ).toBeLessThanOrEqual(0);
+        await page.emulateMedia({ media: null });
+      }
+    });
+  });
+});
