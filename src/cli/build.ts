@@ -12,6 +12,7 @@ import { writeAtomically, writeTree } from '../store/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportProblems, withHandoutProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
+import { handoutStamps } from './stamp-handout.js';
 import { writeHandouts } from './write-handouts.js';
 
 interface BuildOptions extends HouseOptions {
@@ -45,7 +46,7 @@ export function build(console: Console, done: (code: number) => void): Command {
       await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
       await writeTree(join(out, 'data'), dataFiles(loaded.book));
       await writeTree(join(out, 'change-orders'), await changeOrderFiles(loaded.book));
-      const { trades } = await writeHandouts(loaded.book, out, console);
+      const { trades } = await writeHandouts(loaded.book, out, console, handoutStamps(loaded, loaded.book));
       console.out(
         `${join(out, 'book', 'index.html')}  the book, ${pages.length} pages\n` +
           `${join(out, 'book.pdf')}  the book to print and sign\n` +

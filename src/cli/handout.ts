@@ -7,6 +7,7 @@ import { OutputRefused } from '../store/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportProblems, withHandoutProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
+import { handoutStamps } from './stamp-handout.js';
 import { UsageError } from './usage-error.js';
 import { writeHandout } from './write-handouts.js';
 
@@ -26,7 +27,8 @@ export function handout(console: Console, done: (code: number) => void): Command
       const loaded = withHandoutProblems(await loadFor(options, console));
       reportProblems(loaded, loaded.book ? '' : 'Nothing was written.', console);
       if (!loaded.book) return done(1);
-      const made = makeHandout(loaded.book, findTrade(slug, loaded.book.trades));
+      const trade = findTrade(slug, loaded.book.trades);
+      const made = makeHandout(loaded.book, trade, handoutStamps(loaded, loaded.book)(trade));
       if (options.json) {
         console.out(`${JSON.stringify(made, null, 2)}\n`);
         return done(0);

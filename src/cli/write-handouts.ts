@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import type { Book } from '../book/index.js';
+import type { Book, BookTrade } from '../book/index.js';
 import { makeHandout } from '../handout/index.js';
 import type { Handout, HandoutOptions } from '../handout/index.js';
 import { makeHandoutPdf } from '../print/index.js';
@@ -9,14 +9,14 @@ import { outputMark, outputWords, writeTree } from '../store/index.js';
 import type { Console } from './console.js';
 
 /** Writes `handout/` of a site: a folder for each trade, and the list of current issues that older copies ask for. Handouts of
- *  trades that are no more vanish. `options` stamps them all with an issue. */
+ *  trades that are no more vanish. `stamp` says what each is issued as. */
 export async function writeHandouts(
   book: Book,
   out: string,
   console: Console,
-  options: HandoutOptions = {},
+  stamp: (trade: BookTrade) => HandoutOptions,
 ): Promise<{ readonly trades: number }> {
-  const handouts = book.trades.map((trade) => makeHandout(book, trade, options));
+  const handouts = book.trades.map((trade) => makeHandout(book, trade, stamp(trade)));
   const files = await handoutFiles(handouts, console);
   // One handout may be written anew by itself: each folder is marked as this program's own.
   for (const { cover } of handouts) files.set(`${cover.trade.slug}/${outputMark}`, outputWords);

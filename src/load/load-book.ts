@@ -15,6 +15,8 @@ export interface LoadedBook {
   readonly book?: Book;
   /** The last issue, to compare with; absent while nothing was issued. */
   readonly since?: SinceIssue;
+  /** The issue before the last one. */
+  readonly before?: SinceIssue;
   /** All of them, in order of file and line. */
   readonly problems: readonly Problem[];
   /** How many record files were read. */
@@ -23,6 +25,7 @@ export interface LoadedBook {
 
 export interface SinceIssue {
   readonly issue: number;
+  readonly date: IsoDate;
   /** The Book of the records that were issued. */
   readonly book: Book;
 }
@@ -50,24 +53,25 @@ async function withIssues(
   book: Book,
   issues: readonly Issue[],
 ): Promise<LoadedBook> {
-  const last = issues.at(-1);
+  const [before, last] = [issues.at(-2), issues.at(-1)];
   const signed = issues.findLast(isSigned);
   const problems: Problem[] = [];
   const books = new Map<number, Book>();
-  for (const issue of new Set([signed, last])) {
+  for (const issue of new Set([signed, before, last])) {
     if (!issue) continue;
     const snapshot = await readSnapshot(houseDir, issue);
     const then = snapshot.ok ? composeBook(measureFiles(snapshot.sources), book.on).book : undefined;
     if (then) books.set(issue.number, then);
     else problems.push(snapshotProblem(issue, snapshot.ok ? 'its records cannot be read any more' : snapshot.why));
   }
-  const [thenSigned, thenLast] = [books.get(signed?.number ?? 0), books.get(last?.number ?? 0)];
+  const [thenSigned, thenBefore, thenLast] = [signed, before, last].map((issue) => books.get(issue?.number ?? 0));
   const marked = signed && thenSigned ? markSigned(book, thenSigned, signed.number) : book;
   return {
     ...loaded,
     book: marked,
     problems: sortProblems([...loaded.problems, ...problems]),
-    ...(last && thenLast && { since: { issue: last.number, book: thenLast } }),
+    ...(last && thenLast && { since: { issue: last.number, date: last.date, book: thenLast } }),
+    ...(before && thenBefore && { before: { issue: before.number, date: before.date, book: thenBefore } }),
   };
 }
 
