@@ -6,6 +6,7 @@ import {
   drawEdgeSection,
   drawElevations,
   drawPlan,
+  drawStep,
   drawSwatch,
   printPalette,
 } from '../draw/index.js';
@@ -129,7 +130,10 @@ export function ceilingAndFeatureDrawings(room: BookRoom, look: LookUp): readonl
     const edge = drawEdgeSection(feature, { ...own, ...drawn.guards.get(feature.id) });
     return edge ? [ready(edge, `${feature.name}, section`, guardNote)] : [];
   });
-  return [...ceiling, ...features];
+  const steps = (measure.steps ?? []).map((step) =>
+    ready(drawStep(step, { ...options, id: `${slug}-${step.id}`, box: featureBox }), step.name),
+  );
+  return [...ceiling, ...steps, ...features];
 }
 
 const guardNote = `Local code decides the guard's height and openings.`;

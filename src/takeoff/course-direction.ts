@@ -37,10 +37,15 @@ export function facetDirections(facets: readonly CeilingFacet[], courses?: Cours
 
 /** On a wall or a face: upright as recorded, else level. Sheets on a wall with a level top are hung from the top (common
  *  practice, no source). */
-export function wallDirection(lay: 'boards' | 'sheets', isTopLevel: boolean, courses?: CourseRun): Direction {
+export function wallDirection(
+  lay: 'boards' | 'sheets',
+  { isTopLevel, isWall }: { readonly isTopLevel: boolean; readonly isWall: boolean },
+  courses?: CourseRun,
+): Direction {
   if (courses === 'vertical') return { direction: 90, run: 'vertical', startsAt: 'the right-hand end' };
   const fromTop = lay === 'sheets' && isTopLevel;
-  return { direction: fromTop ? 180 : 0, run: 'horizontal', startsAt: fromTop ? 'the ceiling' : 'the floor' };
+  const [top, bottom] = isWall ? ['the ceiling', 'the floor'] : ['the top', 'the bottom'];
+  return { direction: fromTop ? 180 : 0, run: 'horizontal', startsAt: fromTop ? top : bottom };
 }
 
 /** A compass direction on a slope is the one that a plan shows; the first course then lies to the south or east, so that

@@ -64,13 +64,12 @@ function planesOf(place: Place, laying: Laying): readonly Plane[] {
   return (surfacesOf(place) ?? []).flatMap(({ id, name, surface }): Plane[] => {
     const { regions } = surface;
     if (regions.length === 0) return [];
-    const direction =
-      id === 'floor' ? flatDirection(regions, courses) : wallDirection(lay, isTopLevel(surface), courses);
+    const direction = id === 'floor' ? flatDirection(regions, courses) : wallDirection(lay, topOf(surface), courses);
     return [{ place: id, name, ...direction, regions }];
   });
 }
 
-function isTopLevel(surface: Surface | WallMeasure): boolean {
-  if (!('top' in surface)) return true;
-  return surface.top.every(({ height }) => height === surface.top[0]?.height);
+function topOf(surface: Surface | WallMeasure): { isTopLevel: boolean; isWall: boolean } {
+  if (!('top' in surface)) return { isTopLevel: true, isWall: false };
+  return { isTopLevel: surface.top.every(({ height }) => height === surface.top[0]?.height), isWall: true };
 }

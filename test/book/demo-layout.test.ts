@@ -51,7 +51,7 @@ describe('what is bought for the demo house', () => {
   test('no less area is bought than the surfaces have, and no less length than the cut list takes', () => {
     for (const { id, room, places, layout } of [...layouts('boards'), ...layouts('sheets')]) {
       const measure = book.rooms.find(({ slug }) => slug === room)?.measure;
-      const surfaces = measure ? [measure.floor, measure.ceiling, ...measure.walls] : [];
+      const surfaces = measure ? [measure.floor, measure.ceiling, ...measure.walls, ...(measure.steps ?? [])] : [];
       const area = total(places.map((place) => surfaces.find((surface) => surface.id === place.id)?.net ?? 0));
       const bought = total(layout.stock.map(({ length, count }) => feet(length) * count));
       expect(feet(layout.bought), id).toBeCloseTo(bought, 9);

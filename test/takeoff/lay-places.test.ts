@@ -100,6 +100,21 @@ describe('the way courses run', () => {
   });
 });
 
+test('what is no wall is begun at its bottom or top, and may not reach the floor', () => {
+  const measure = measured({
+    shape: size(`12'`, `10'`),
+    ceiling: flat(`8'`),
+    features: [
+      {
+        ...{ kind: 'niche', id: 'niche', name: 'Niche', wall: 'north' },
+        ...{ at: `2'`, width: `2'`, height: `2'`, sill: `3'`, depth: `6"` },
+      },
+    ],
+  });
+  expect(ways(laid(measure, ['niche/back']))).toEqual(['Niche, Back: 4 horizontal, from the bottom']);
+  expect(ways(laid(measure, ['niche/back'], { lay: 'sheets', face: 48 }))[0]).toMatch(/from the top$/u);
+});
+
 test('sheets for walls and ceiling are bought together, each surface with courses of its own', () => {
   const layout = laid(plain, ['walls', 'ceiling'], { lay: 'sheets', face: 48 });
   expect(layout.surfaces.map(({ place, courses }) => `${place} ${courses}`)).toEqual([
