@@ -180,7 +180,7 @@ describe('lines of a change order', () => {
   });
 
   test('days: a milestone that moves, and an order that is late', () => {
-    const book = (edit: Edits, on: string) => smallBook(edit, on);
+    const book = (edit: Edits, on: string) => smallBook(edit, on, ({ code }) => code === 'decide-late');
     const later: Edits = { 'content/house.md': [['date: 2026-05-04', 'date: 2026-05-11']] };
     const moved = draftLines(compareBooks(book({}, '2026-04-20'), book(later, '2026-04-20'), labels));
     expect(moved.days.milestones[0]).toMatchObject({ name: 'Framing starts', days: 5 });

@@ -82,6 +82,10 @@ function quantitiesOf(book: Book): ReadonlySet<string> {
       name,
       model,
     ]),
+    book.supplies,
+    book.orders.map(({ counts }) => counts),
+    // Years of editions, limits.
+    book.cautions.map(({ title, seen, says, source, ask }) => [title, seen, says, source, ask]),
     book.calendar.milestones,
     book.house.number,
     book.on,

@@ -50,7 +50,8 @@ export function workOf(selection: BookSelection): object {
     counted: selection.counted,
     supply: selection.supply,
     note: selection.note,
-    takeoff: selection.takeoff,
+    // How boards are cut is no agreement: a better layout must not ask for new signatures.
+    takeoff: selection.takeoff.map((takeoff) => leaveOut(takeoff, 'layout')),
     pounds: selection.pounds,
   };
 }

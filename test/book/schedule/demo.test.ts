@@ -64,15 +64,19 @@ describe('figures worked by hand', () => {
   });
 
   // The breast is 7 ft wide and 2 ft deep under the ridge of a gable: 14 + 12 × 8/12 = 22 ft at the middle and 2 ft 4 in
-  // less at its sides. Corners: two of 19'-8". Stone of 3/4 sq ft to a foot of corner is taken off the front.
+  // less at its sides. Its raised hearth, 7 ft by 1'-8" and 14 in high under a slab of 2 in, hides the foot of the front and of both
+  // corners and has a riser of 12 in with corners of its own. Stone of 3/4 sq ft to a foot of corner is taken off.
   test('stone of the breast', () => {
     const corner = 22 - (3.5 * 8) / 12;
     const front = 7 * corner + (7 * (22 - corner)) / 2 - 3.5 * 3;
     const sides = 2 * 2 * corner;
-    expect(stone[0]?.corners).toBeCloseTo(2 * corner, 6);
-    expect(stone[0]?.flats).toBeCloseTo(front + sides - 2 * corner * 0.75, 6);
+    const riser = (7 + 2 * (20 / 12)) * 1;
+    const faces = front - 7 * (14 / 12) + sides + riser;
+    const corners = 2 * (corner - 14 / 12) + 2 * 1;
+    expect(stone[0]?.corners).toBeCloseTo(corners, 6);
+    expect(stone[0]?.flats).toBeCloseTo(faces - corners * 0.75, 6);
     // 10 lb / sq ft on faces, corners counted by what they cover
-    expect(stone[0]?.pounds).toBeCloseTo((front + sides) * 10, 0);
+    expect(stone[0]?.pounds).toBeCloseTo(faces * 10, 0);
   });
 
   // Boards of 1/2" and 5/8" in the study: 3 1/2 + 1/2 + 5/8
