@@ -100,13 +100,16 @@ function sequenceOf({ category }: BookSelection, { look }: Work): number {
   return look.category(category)?.sequence ?? 0;
 }
 
-function layersUnder(selection: BookSelection, { look }: Work): readonly string[] {
+/** From the trade's own layer beneath it, where there is one: what lies under that is said there. */
+function layersUnder(selection: BookSelection, { look, trade }: Work): readonly string[] {
   const ids = new Set(selection.places.map(({ id }) => id));
   const found = look.book.scope.buildUps
     .filter(({ room, place }) => room === selection.room && ids.has(place))
     .flatMap(({ layers }) => {
       const own = layers.findIndex((layer) => layer.selection === selection.id);
-      return layers.slice(0, Math.max(own, 0)).map((layer) => layerText(layer, look.tradeName));
+      const under = layers.slice(0, Math.max(own, 0));
+      const mine = under.findLastIndex((layer) => layer.selection !== undefined && layer.installedBy === trade.slug);
+      return under.slice(Math.max(mine, 0)).map((layer) => layerText(layer, look.tradeName));
     });
   return [...new Set(found)].filter((text) => text !== '');
 }

@@ -100,7 +100,8 @@ function hasShape({ ceiling, voids }: RoomMeasure): boolean {
 
 function isLaid(selections: readonly BookSelection[]): boolean {
   return selections.some(
-    ({ places, takeoff }) => places.some(({ id }) => id === 'ceiling') && takeoff.some((one) => one.layout),
+    ({ places, takeoff }) =>
+      places.some(({ id }) => id === 'ceiling') && takeoff.some(({ layout }) => layout?.lay === 'boards'),
   );
 }
 

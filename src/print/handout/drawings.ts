@@ -16,7 +16,7 @@ const boxes = {
 } as const;
 /** A plan with more marks than a column holds goes across the page. */
 const marksInColumn = 8;
-const acrossPage = { width: 5.6, height: 4.6 };
+const acrossPage = { width: 5.4, height: 3.6 };
 /** What no column holds at the least scale. */
 const acrossColumns = { width: 5, height: 3.2 };
 const featureBox = { width: 3.5, height: 3.4 };
