@@ -24,7 +24,7 @@ const pure = [
 ].map((room) => `src/${room}/**/*.{ts,tsx}`);
 
 export default tseslint.config(
-  { ignores: ['_site/', 'dist/', 'node_modules/', 'test/golden/', 'src/records/raw/'] },
+  { ignores: ['_site/', '_demo/', 'dist/', 'node_modules/', 'test/golden/', 'src/records/raw/'] },
   ...tseslint.configs.recommended,
   {
     rules: {

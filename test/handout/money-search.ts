@@ -95,7 +95,9 @@ function quantitiesOf(book: Book): ReadonlySet<string> {
   const rounded = tokens
     .filter((token) => token.includes('.'))
     .map((token) => Number(token).toFixed(1).replace(/\.0$/u, ''));
-  return new Set([...tokens, ...rounded]);
+  // The order list rounds what is not sold in packs to whole units.
+  const ordered = book.orders.flatMap((order) => [order.required, order.ordered].map((amount) => amount.toFixed(0)));
+  return new Set([...tokens, ...rounded, ...ordered]);
 }
 
 function tokensOf(text: string): string[] {

@@ -2,7 +2,8 @@ import type { Book, BookOption, BookRoom, BookSelection } from '../../book/index
 import { leaveOut, withoutPaths } from './leave-out.js';
 
 /** What initials on a room's page agree to: the room as measured, each selection with its quantities and its money, and the
- *  options behind them. Left out: the calendar, order and delivery facts, who chose when, where the record stands, and
+ *  options behind them. Money is what it changes in the contract, as the page prints it: a share of an order that the whole house
+ *  makes moves by cents with every other room. Left out: the calendar, order and delivery facts, who chose when, where the record stands, and
  *  what was considered once a choice is made. None of these changes what will be built or paid. */
 export function agreedRoom(book: Book, room: BookRoom): object {
   const selections = book.selections.filter((selection) => selection.room === room.slug);
@@ -18,7 +19,6 @@ export function agreedRoom(book: Book, room: BookRoom): object {
       use: room.use,
       body: room.body,
       measure: withoutPaths(room.measure),
-      cost: room.cost,
       change: room.change,
     },
     selections: selections.map(agreedSelection),
@@ -32,7 +32,6 @@ function agreedSelection(selection: BookSelection): object {
     standard: selection.standard,
     allowance: selection.allowance,
     considering: selection.state === 'open' ? selection.considering : [],
-    cost: selection.cost,
     change: selection.change,
   };
 }

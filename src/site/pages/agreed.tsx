@@ -82,7 +82,7 @@ function IssueTable({ issues }: { issues: readonly BookIssue[] }): VNode {
         { head: 'Date', cell: ({ date }) => <Day day={date} /> },
         { head: 'Digest', cell: ({ digest }) => <span class="mark">{shortDigest(digest)}</span> },
         { head: 'Signed', cell: (issue) => <Signatures issue={issue} /> },
-        { head: 'Record', cell: ({ source }) => <RecordLink source={source} /> },
+        { head: 'Record', cell: ({ source }) => <RecordLink source={source}>as written</RecordLink> },
       ]}
     />
   );
