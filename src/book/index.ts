@@ -5,6 +5,6 @@ export { priceRecords } from './price-drafts.js';
 export { handOf, makeSchedules } from './schedule/index.js';
 export type * from './schedule/index.js';
 export { drawnRoom } from './drawn-room.js';
-export type { DrawnRoom } from './drawn-room.js';
+export type { DrawnCourses, DrawnGuard, DrawnRoom } from './drawn-room.js';
 export { lookUp } from './look-up.js';
 export type { LookUp } from './look-up.js';

@@ -1,4 +1,4 @@
-import type { Stamp } from '../book/index.js';
+import type { DrawnCourses, DrawnGuard, Stamp } from '../book/index.js';
 import type { FeatureMeasure, RoomMeasure, Swatch } from '../model/index.js';
 import type { IsoDate, Unit } from '../units/index.js';
 
@@ -26,6 +26,7 @@ export interface Handout {
   readonly products: readonly HandoutProduct[];
   /** What the whole house needs of each product. */
   readonly orders: readonly HandoutOrder[];
+  readonly supplies: readonly HandoutSupply[];
   /** In order of work: by the first kind of work in them, then by number. */
   readonly rooms: readonly HandoutRoom[];
   /** Specification sections, by number. */
@@ -140,9 +141,22 @@ export interface HandoutOrder {
   readonly order: string;
   /** Pieces by stock length where the boards were laid out. */
   readonly stock: string;
+  /** As the trade counts it: `54 gal`, `34 sheets 4'-0" × 12'-0"`. */
+  readonly counts: string;
   readonly rooms: readonly string[];
   readonly lead: string;
   readonly supply: string;
+}
+
+/** What is used up with the trade's products, for the whole house: mud, tape, grout, nails. */
+export interface HandoutSupply {
+  readonly what: string;
+  readonly unit: string;
+  readonly net: number;
+  readonly required: number;
+  /** `12 boxes of 50 lb`. */
+  readonly order: string;
+  readonly rooms: readonly string[];
 }
 
 export interface HandoutRoom {
@@ -158,18 +172,27 @@ export interface HandoutRoom {
   readonly places: readonly HandoutPlace[];
   /** Doors and openings that this trade works at, and those in the walls that it works on. */
   readonly openings: readonly HandoutOpening[];
-  readonly drawings: {
-    readonly ceiling: boolean;
-    /** Ids of walls that carry this trade's work and are more than a plain rectangle. */
-    readonly walls: readonly string[];
-    /** Of them, the walls whose faces it works on and that the plan and the list of openings do not say: with a raked top,
-     *  or with something on them. */
-    readonly unlisted: readonly string[];
-    readonly features: readonly string[];
-    /** What this trade puts on each wall last. */
-    readonly finishes: readonly { readonly wall: string; readonly label: string }[];
-  };
+  readonly drawings: HandoutDrawings;
   readonly shape: HandoutShape;
+}
+
+/** What this trade needs to see of a room, and what it puts there itself. */
+export interface HandoutDrawings {
+  readonly ceiling: boolean;
+  /** Ids of upright steps of the ceiling. */
+  readonly steps: readonly string[];
+  /** Ids of walls that carry this trade's work and are more than a plain rectangle. */
+  readonly walls: readonly string[];
+  readonly features: readonly string[];
+  /** Of these, what paper has room for: not a flat ceiling without boards; walls whose faces it works on and that the plan and
+   *  the list of openings do not say, with a raked top or with something on them. */
+  readonly printed: { readonly ceiling: boolean; readonly walls: readonly string[] };
+  /** Its boards or sheets, with the line to start from. */
+  readonly courses: { readonly ceiling?: DrawnCourses; readonly floor?: DrawnCourses };
+  /** What it puts on each wall and feature last. */
+  readonly finishes: readonly { readonly at: string; readonly label: string }[];
+  /** Its guards at open edges. */
+  readonly guards: readonly { readonly at: string; readonly guard: DrawnGuard }[];
 }
 
 export interface HandoutPlace {
@@ -220,10 +243,13 @@ export interface HandoutQuantity {
 }
 
 export interface HandoutLayout {
+  readonly lay: 'boards' | 'sheets';
   /** '21 courses; first 4 1/8", last 4 1/8"'. */
   readonly courses: string;
-  /** Cut list: '18 at 12', 24 at 16''. */
+  /** To buy: '18 at 12', 24 at 16''. */
   readonly pieces: string;
+  /** How they are cut: '12 of 3'-4" from 8'-0"'. */
+  readonly cuts: string;
   readonly wastePercent: number;
 }
 

@@ -4,7 +4,7 @@ import { changes } from './changes.js';
 import type { Since } from './changes.js';
 import type { Handout, HandoutCover } from './handout.js';
 import { leftByYou, leftForYou, steps } from './interfaces.js';
-import { orders, products } from './products.js';
+import { orders, products, supplies } from './products.js';
 import { cautions, questions } from './questions.js';
 import { rooms } from './rooms.js';
 import { sections } from './sections.js';
@@ -37,6 +37,7 @@ export function makeHandout(book: Book, trade: BookTrade, { stamp, since }: Hand
     interfaces: { leftForYou: leftForYou(work), leftByYou: leftByYou(work) },
     products: products(work),
     orders: orders(work),
+    supplies: supplies(work),
     rooms: rooms(work),
     sections: sections(work),
     cautions: cautions(work),

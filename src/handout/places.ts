@@ -1,5 +1,6 @@
 import { optionId } from '../book/index.js';
-import type { BookSelection } from '../book/index.js';
+import type { BookSelection, LookUp } from '../book/index.js';
+import { layers } from '../model/index.js';
 import type { BuildUpLayer } from '../scope/index.js';
 import type { LayoutSummary, Takeoff } from '../takeoff/index.js';
 import { printDay, printLength } from '../units/index.js';
@@ -63,11 +64,11 @@ function finishText({ state }: BookSelection, name: string | undefined): string 
   return name ?? 'Not decided';
 }
 
-/** What the place is built on: the build-up's layers from the framing out where the Book has one, else the outermost layer of
- *  the work that comes before on the same place, when others do it. */
+/** What the place is built on, when others do it: by the build-up where the Book has one, else the outermost layer of the work
+ *  that comes before on the same place. */
 function underneath(selection: BookSelection, work: Work): readonly string[] {
-  const layers = layersUnder(selection, work);
-  if (layers.length > 0) return layers;
+  const held = layersUnder(selection, work);
+  if (held) return held;
   const others = othersAt(work, [selection]).filter((other) => isBefore(work, other.category, selection.category));
   const own = work.selections.filter(
     (other) =>
@@ -90,37 +91,44 @@ function underneath(selection: BookSelection, work: Work): readonly string[] {
     });
 }
 
-const layersOutward = ['framing', 'insulation', 'backing', 'substrate', 'finish', 'edge', 'fixture'] as const;
-
 function layerOf({ category }: BookSelection, { look }: Work): number {
-  return layersOutward.indexOf(look.category(category)?.layer ?? 'fixture');
+  return layers.indexOf(look.category(category)?.layer ?? 'fixture');
 }
 
 function sequenceOf({ category }: BookSelection, { look }: Work): number {
   return look.category(category)?.sequence ?? 0;
 }
 
-/** From the trade's own layer beneath it, where there is one: what lies under that is said there. */
-function layersUnder(selection: BookSelection, { look, trade }: Work): readonly string[] {
+/** Of the build-ups at the selection's places, the outermost layers beneath it. Backing is among the needs, not here; that there are
+ *  studs, and what the trade does itself, it knows. Undefined when no build-up holds the selection. */
+function layersUnder(selection: BookSelection, { look, trade }: Work): readonly string[] | undefined {
   const ids = new Set(selection.places.map(({ id }) => id));
-  const found = look.book.scope.buildUps
-    .filter(({ room, place }) => room === selection.room && ids.has(place))
-    .flatMap(({ layers }) => {
-      const own = layers.findIndex((layer) => layer.selection === selection.id);
-      const under = layers.slice(0, Math.max(own, 0));
-      const mine = under.findLastIndex((layer) => layer.selection !== undefined && layer.installedBy === trade.slug);
-      return under.slice(Math.max(mine, 0)).map((layer) => layerText(layer, look.tradeName));
-    });
-  return [...new Set(found)].filter((text) => text !== '');
+  const held = look.book.scope.buildUps.flatMap(({ room, place, layers: all }) => {
+    const own = all.findIndex((layer) => layer.selection === selection.id);
+    return room === selection.room && ids.has(place) && own >= 0 ? [all.slice(0, own)] : [];
+  });
+  if (held.length === 0) return undefined;
+  const under = held.flatMap((all) => {
+    const beneath = all.filter(
+      ({ layer, selection: by }) => layer !== 'backing' && (layer !== 'framing' || by !== undefined),
+    );
+    const nearest = Math.max(...beneath.map(({ layer }) => layers.indexOf(layer)));
+    return beneath.filter(({ layer, installedBy }) => layers.indexOf(layer) === nearest && installedBy !== trade.slug);
+  });
+  return [...new Set(under.map((layer) => layerText(layer, look)))].filter((text) => text !== '');
 }
 
-function layerText({ what, suppliedBy, installedBy }: BuildUpLayer, nameOf: (slug: string) => string): string {
+/** `Insulation: Mineral fiber batt R-23 (Insulation)`; `nobody yet` where the scope has a gap. */
+function layerText({ what, selection, suppliedBy, installedBy }: BuildUpLayer, look: LookUp): string {
+  const by = selection === undefined ? undefined : look.selection(selection);
+  const product = by && look.option(by.category, by.counted)?.name;
   const said = sieve(what);
   if (said === '') return '';
+  const named = product === undefined || said.includes(product) ? said : `${said}: ${product}`;
   const who = (slug: string | undefined) =>
-    slug === undefined ? 'nobody yet' : slug === 'owner' ? 'owner' : nameOf(slug);
-  if (suppliedBy === installedBy) return `${said} (${who(installedBy)})`;
-  return `${said} (supplied by ${who(suppliedBy)}, installed by ${who(installedBy)})`;
+    slug === undefined ? 'nobody yet' : slug === 'owner' ? 'owner' : look.tradeName(slug);
+  if (suppliedBy === installedBy) return `${named} (${who(installedBy)})`;
+  return `${named} (supplied by ${who(suppliedBy)}, installed by ${who(installedBy)})`;
 }
 
 /** What products of others at the same place need of this trade. */
@@ -163,8 +171,20 @@ function quantityOf(takeoff: Takeoff): HandoutQuantity {
   };
 }
 
-function layoutOf({ courses, firstCourse, lastCourse, stock, waste }: LayoutSummary): HandoutLayout {
+function layoutOf({ lay, courses, firstCourse, lastCourse, stock, cuts, waste }: LayoutSummary): HandoutLayout {
   const [first, last] = [printLength(firstCourse), printLength(lastCourse)];
   const ends = first === last ? `first and last ${first} wide` : `first ${first} wide, last ${last}`;
-  return { courses: `${count(courses, 'course')}, ${ends}`, pieces: pieces(stock), wastePercent: waste * 100 };
+  return {
+    lay,
+    courses: `${count(courses, 'course')}, ${ends}`,
+    pieces: pieces(stock),
+    cuts: cuts.map(cutText).join(', '),
+    wastePercent: waste * 100,
+  };
+}
+
+/** `12 of 3'-4" from 8'-0"`; ripped pieces with their width. */
+function cutText({ length, width, from, count: pieces }: LayoutSummary['cuts'][number]): string {
+  const ripped = width === undefined ? '' : ` by ${printLength(width)}`;
+  return `${pieces} of ${printLength(length)}${ripped} from ${printLength(from)}`;
 }

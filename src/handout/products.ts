@@ -1,6 +1,7 @@
 import type { BookOption } from '../book/index.js';
-import type { HandoutNeed, HandoutOrder, HandoutProduct } from './handout.js';
+import type { HandoutNeed, HandoutOrder, HandoutProduct, HandoutSupply } from './handout.js';
 import { printAmount, printLength } from '../units/index.js';
+import { countsWords } from '../takeoff/index.js';
 import { onlyTrades } from './marks.js';
 import { sieve } from './sieve.js';
 import { optionsAt } from './work.js';
@@ -72,7 +73,7 @@ export function orders(work: Work): readonly HandoutOrder[] {
       const product = work.products.get(order.option);
       if (!product) return [];
       const { option, key } = product;
-      const { part, unit, net, required, pack, packs, ordered, stock, supply } = order;
+      const { part, unit, net, required, pack, packs, ordered, stock, counts = [], supply } = order;
       const rooms = order.shares.flatMap(({ selection }) => look.selection(selection)?.room ?? []);
       return [
         {
@@ -84,11 +85,25 @@ export function orders(work: Work): readonly HandoutOrder[] {
           required,
           order: pack ? packText(packs, pack, unit) : `${printAmount(ordered, 1)} ${unit}`,
           stock: pieces(stock),
+          counts: countsWords(counts),
           rooms: roomNumbers(rooms, look),
           lead: leadText(option.leadDays),
           supply: supply === 'owner-furnished' ? 'The owner furnishes' : 'You supply',
         },
       ];
+    });
+}
+
+/** What is used up with them, pooled for the house. */
+export function supplies({ look, trade }: Work): readonly HandoutSupply[] {
+  return look.book.supplies
+    .filter((supply) => supply.trade === trade.slug)
+    .flatMap(({ what, unit, net, required, pack, packs = 0, shares }) => {
+      const said = sieve(what);
+      if (said === '') return [];
+      const rooms = shares.flatMap(({ selection }) => look.selection(selection)?.room ?? []);
+      const order = pack ? packText(packs, pack, unit) : `${printAmount(required, 1)} ${unit}`;
+      return [{ what: said, unit, net, required, order, rooms: roomNumbers(rooms, look) }];
     });
 }
 

@@ -22,6 +22,7 @@ export function carriedProse(book: Book): readonly CarriedProse[] {
     ...book.categories.flatMap(({ source, measure, body }) => [
       { source, what: 'the rule of measuring', text: measure.words },
       { source, what: 'the source of the rule', text: measure.source },
+      ...(measure.supplies ?? []).map(({ what: text }) => ({ source, what: 'a supply', text })),
       { source, what: 'the notes', text: body },
     ]),
     ...book.options.flatMap(({ source, summary, specification, needs, attributes, body }) => [

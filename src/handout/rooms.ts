@@ -1,13 +1,13 @@
 import type { BookRoom, BookSelection } from '../book/index.js';
-import type { OpeningMeasure, RoomMeasure, WallMeasure } from '../model/index.js';
+import type { OpeningMeasure, RoomMeasure } from '../model/index.js';
 import { printArea, printAreaMetric, printLength, printMetric } from '../units/index.js';
 import type { Area, Length } from '../units/index.js';
 import type { HandoutOpening, HandoutPlace, HandoutRoom } from './handout.js';
+import { drawingsOf } from './room-drawings.js';
 import { onlyTrades } from './marks.js';
 import { placeOf } from './places.js';
 import { shapeOf } from './shape.js';
 import { sieve } from './sieve.js';
-import { productOf } from './work.js';
 import type { Work } from './work.js';
 
 /** The rooms that a trade works in, in order of work: by the first kind of work in each, then by number. */
@@ -29,7 +29,6 @@ function roomOf(room: BookRoom, work: Work): HandoutRoom {
   const { look } = work;
   const selections = selectionsIn(room, work);
   const places = new Set(selections.flatMap((selection) => selection.places.map(({ id }) => id)));
-  const walls = wallsConcerned(room.measure, places);
   return {
     slug: room.slug,
     number: room.number,
@@ -41,15 +40,7 @@ function roomOf(room: BookRoom, work: Work): HandoutRoom {
     openings: room.measure.openings
       .filter(({ mark, wall }) => places.has(mark) || places.has(wall))
       .map((opening) => openingOf(opening, room, work, places.has(opening.mark))),
-    drawings: {
-      ceiling: places.has('ceiling') && (hasShape(room.measure) || isLaid(selections)),
-      walls,
-      unlisted: walls.filter((id) => places.has(id) && !isListed(id, room.measure)),
-      features: room.measure.features
-        .filter(({ id }) => [...places].some((place) => place === id || place.startsWith(`${id}/`)))
-        .map(({ id }) => id),
-      finishes: wallFinishes(room.measure, selections, work),
-    },
+    drawings: drawingsOf(room, selections, places, work),
     shape: shapeOf(room.measure),
   };
 }
@@ -80,42 +71,6 @@ function factsOf(measure: RoomMeasure, { look }: Work): HandoutRoom['facts'] {
   ];
 }
 
-/** Walls that carry the trade's work, or an opening that does, and that words cannot say: a wall without openings under a
- *  level ceiling is its run by its height. */
-function wallsConcerned(measure: RoomMeasure, places: ReadonlySet<string>): readonly string[] {
-  return measure.walls
-    .filter((wall) => wall.openTo === undefined)
-    .filter(
-      (wall) =>
-        (places.has(wall.id) && !isPlain(wall, measure)) ||
-        measure.openings.some((opening) => opening.wall === wall.id && places.has(opening.mark)),
-    )
-    .map(({ id }) => id);
-}
-
-/** A ceiling that its heights and the walls do not say: in parts, or with something through it. */
-function hasShape({ ceiling, voids }: RoomMeasure): boolean {
-  return ceiling.facets.length > 1 || ceiling.deductions.length > 0 || voids.length > 0;
-}
-
-function isLaid(selections: readonly BookSelection[]): boolean {
-  return selections.some(
-    ({ places, takeoff }) =>
-      places.some(({ id }) => id === 'ceiling') && takeoff.some(({ layout }) => layout?.lay === 'boards'),
-  );
-}
-
-function isPlain(wall: WallMeasure, measure: RoomMeasure): boolean {
-  return isListed(wall.id, measure) && measure.openings.every((opening) => opening.wall !== wall.id);
-}
-
-/** Is the wall level, with nothing on it? Then its openings in a list say all of it. */
-function isListed(id: string, { walls, features }: RoomMeasure): boolean {
-  const top = walls.find((wall) => wall.id === id)?.top ?? [];
-  const level = top.every(({ height }) => height === top[0]?.height);
-  return level && !features.some(({ covers }) => covers.some((cover) => cover.wall === id));
-}
-
 /** What the trade leaves for others is said once in a room, at the first place that it belongs to. */
 function sayOnce(places: readonly HandoutPlace[]): readonly HandoutPlace[] {
   const said = new Set<string>();
@@ -126,19 +81,6 @@ function sayOnce(places: readonly HandoutPlace[]): readonly HandoutPlace[] {
       return !said.has(key) && said.add(key);
     }),
   }));
-}
-
-/** What the trade puts on each wall last. */
-function wallFinishes(
-  measure: RoomMeasure,
-  selections: readonly BookSelection[],
-  work: Work,
-): HandoutRoom['drawings']['finishes'] {
-  return measure.walls.flatMap(({ id }) => {
-    const last = selections.findLast((selection) => selection.places.some((place) => place.id === id));
-    const product = last && productOf(work, last);
-    return product ? [{ wall: id, label: product.option.name }] : [];
-  });
 }
 
 /** `own`: the trade works at the opening itself, not only on the wall around it; the plan says the rest. */

@@ -1,7 +1,6 @@
 import type { LookUp } from '../book/index.js';
 import type { DatedMilestone } from '../calendar/index.js';
 import { plural, printAmount } from '../units/index.js';
-import type { Unit } from '../units/index.js';
 
 /** `6 weeks`, `3 days`, `none`. */
 export function leadText(days: number): string {
@@ -14,7 +13,7 @@ export function count(number: number, noun: string): string {
 }
 
 /** `18 bundles of 24 sq ft`. */
-export function packText(packs: number, pack: { readonly name: string; readonly holds: number }, unit: Unit): string {
+export function packText(packs: number, pack: { readonly name: string; readonly holds: number }, unit: string): string {
   return `${count(packs, pack.name)} of ${printAmount(pack.holds, 2)} ${unit}`;
 }
 

@@ -91,10 +91,11 @@ function quantitiesOf(book: Book): ReadonlySet<string> {
     book.on,
   ];
   const tokens = tokensOf(JSON.stringify(plain));
-  // As printed: one digit after the point at most.
+  // As printed: one digit after the point at most, halves away from zero.
   const rounded = tokens
     .filter((token) => token.includes('.'))
-    .map((token) => Number(token).toFixed(1).replace(/\.0$/u, ''));
+    .flatMap((token) => [Number(token), Math.floor(Number(token) * 10 + 0.5 + 1e-6) / 10])
+    .map((value) => value.toFixed(1).replace(/\.0$/u, ''));
   // The order list rounds what is not sold in packs to whole units.
   const ordered = book.orders.flatMap((order) => [order.required, order.ordered].map((amount) => amount.toFixed(0)));
   return new Set([...tokens, ...rounded, ...ordered]);

@@ -40,6 +40,7 @@ export interface HandoutSheets {
   readonly cautions: Handout['cautions'];
   readonly rooms: readonly RoomBlock[];
   readonly products: readonly ProductRow[];
+  readonly supplies: readonly { readonly what: string; readonly text: string }[];
   readonly sections: readonly (Omit<HandoutSection, 'notes'> & { readonly prose: readonly Block[] })[];
 }
 
@@ -106,6 +107,10 @@ export function makeHandoutSheets(handout: Handout): HandoutSheets {
     questions: questionsOf(handout),
     cautions: handout.cautions,
     rooms: handout.rooms.map((room) => roomBlock(room, handout)),
+    supplies: handout.supplies.map(({ what, order, required, unit, rooms }) => ({
+      what,
+      text: `${order}; with waste ${printAmount(required, 1)} ${unit}; rooms ${rooms.join(', ')}`,
+    })),
     products: handout.products.map((product) => productRow(product, handout)),
     sections: sections.map(({ notes, ...section }) => ({ ...section, prose: readProse(notes) })),
   };
@@ -224,11 +229,12 @@ function mergeRooms(rows: readonly QuestionRow[]): readonly QuestionRow[] {
 function ordersOf({ key }: HandoutProduct, { orders }: Handout): readonly OrderRow[] {
   return orders
     .filter(({ product }) => product === key)
-    .map(({ part, unit, net, required, order, stock, supply }) => ({
+    .map(({ part, unit, net, required, order, stock, counts, supply }) => ({
       order: `Order${part === '' ? '' : ` of ${part}`} ${order}`,
       text: [
         `net ${printAmount(net, 1)}, with waste ${printAmount(required, 1)} ${unit}`,
-        stock === '' ? '' : `cut list ${stock}`,
+        counts === '' ? '' : `that is ${counts}`,
+        stock === '' ? '' : `laid out ${stock}`,
         supply.startsWith('The owner') ? supply.toLowerCase() : '',
       ]
         .filter((said) => said !== '')

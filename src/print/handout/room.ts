@@ -76,7 +76,7 @@ export function roomBlock(room: HandoutRoom, handout: Handout): RoomBlock {
     })),
     cautions: handout.cautions
       .filter(({ id }) => cautions.has(id))
-      .map(({ title, seen, ask, place }) => `${title}, ${place.toLowerCase()}: ${seen} ${ask}`),
+      .map(({ title, seen, place }) => `${title}, ${place.toLowerCase()}: ${seen}`),
   };
 }
 
@@ -105,8 +105,8 @@ function placeRow(place: HandoutPlace): PlaceRow {
         layout
           ? [
               {
-                label: part === '' ? 'Cut list' : `Cut list, ${part}`,
-                text: `${layout.pieces}. ${layout.courses}, ${printAmount(layout.wastePercent, 1)} % waste as laid out.`,
+                label: part === '' ? 'Laid out' : `Laid out, ${part}`,
+                text: `${layout.pieces}${layout.lay === 'boards' ? `; ${layout.courses}` : ''}; ${printAmount(layout.wastePercent, 1)} % waste`,
               },
             ]
           : [],

@@ -12,7 +12,7 @@ import { productPath, roomPath } from './paths.js';
 
 /** What the house orders of each product, then each product with all its data. */
 export function ProductsPage(): VNode {
-  const { products, orders } = useHandout();
+  const { products, orders, supplies } = useHandout();
   const link = useHandoutLink();
   return (
     <>
@@ -37,9 +37,10 @@ export function ProductsPage(): VNode {
           { head: 'Unit', cell: ({ unit }) => unit },
           {
             head: 'Order',
-            cell: ({ order, stock }) => (
+            cell: ({ order, stock, counts }) => (
               <>
-                {order} {stock !== '' && <span class="why">Cut list: {stock}</span>}
+                {order} {counts !== '' && <span class="why">{counts}</span>}
+                {stock !== '' && <span class="why">Laid out: {stock}</span>}
               </>
             ),
           },
@@ -47,6 +48,21 @@ export function ProductsPage(): VNode {
           { head: 'Supply', cell: ({ supply }) => supply },
         ]}
       />
+      {supplies.length > 0 && (
+        <DataTable
+          id="supplies"
+          caption="Used up with them, for the whole house"
+          rows={supplies}
+          columns={[
+            { head: 'What', names: true, cell: ({ what }) => what },
+            { head: 'Rooms', cell: ({ rooms }) => rooms.join(', ') },
+            { head: 'Net', numeric: true, cell: ({ net }) => <AmountCell amount={net} /> },
+            { head: 'With waste', numeric: true, cell: ({ required }) => <AmountCell amount={required} /> },
+            { head: 'Unit', cell: ({ unit }) => unit },
+            { head: 'Order', cell: ({ order }) => order },
+          ]}
+        />
+      )}
       <section aria-labelledby="products-title">
         <h2 id="products-title">Products</h2>
         {products.map((product) => (

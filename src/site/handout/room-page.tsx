@@ -154,9 +154,10 @@ function Quantity({ quantity, of }: { quantity: HandoutQuantity; of?: string }):
   return (
     <>
       <Line label={label} value={amountText} />
+      {layout && layout.cuts !== '' && <Line label="Cut list" value={layout.cuts} />}
       {layout && (
         <Line
-          label="Cut list"
+          label="Laid out"
           value={`${layout.pieces}. ${layout.courses}; ${printAmount(layout.wastePercent, 1)} % waste as laid out.`}
         />
       )}

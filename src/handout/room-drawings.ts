@@ -1,0 +1,78 @@
+import { drawnRoom } from '../book/index.js';
+import type { BookRoom, BookSelection, DrawnCourses } from '../book/index.js';
+import type { RoomMeasure, WallMeasure } from '../model/index.js';
+import type { HandoutDrawings } from './handout.js';
+import { productOf } from './work.js';
+import type { Work } from './work.js';
+
+/** What a trade needs to see of a room: `places` are the ids that its selections are at. */
+export function drawingsOf(
+  room: BookRoom,
+  selections: readonly BookSelection[],
+  places: ReadonlySet<string>,
+  work: Work,
+): HandoutDrawings {
+  const { look } = work;
+  const { measure } = room;
+  const drawn = drawnRoom(room, { ...look, selectionsOf: () => selections });
+  const walls = wallsConcerned(measure, places);
+  const ceiling = places.has('ceiling') && (hasShape(measure) || drawn.ceiling !== undefined);
+  return {
+    ceiling,
+    steps: (measure.steps ?? []).filter(({ id }) => places.has(id)).map(({ id }) => id),
+    walls,
+    features: measure.features
+      .filter(({ id }) => [...places].some((place) => place === id || place.startsWith(`${id}/`)))
+      .map(({ id }) => id),
+    printed: {
+      ceiling: ceiling && (hasShape(measure) || isBoarded(drawn.ceiling)),
+      walls: walls.filter((id) => places.has(id) && !isListed(id, measure)),
+    },
+    courses: { ...(drawn.ceiling && { ceiling: drawn.ceiling }), ...(drawn.floor && { floor: drawn.floor }) },
+    finishes: [
+      ...measure.walls.flatMap(({ id }) => lastOn(id, selections, work)),
+      ...[...drawn.features].map(([at, label]) => ({ at, label })),
+    ],
+    guards: [...drawn.guards].map(([at, guard]) => ({ at, guard })),
+  };
+}
+
+/** What the trade puts on a wall last. */
+function lastOn(wall: string, selections: readonly BookSelection[], work: Work): HandoutDrawings['finishes'] {
+  const last = selections.findLast(({ places }) => places.some(({ id }) => id === wall));
+  const product = last && productOf(work, last);
+  return product ? [{ at: wall, label: product.option.name }] : [];
+}
+
+function isBoarded(courses: DrawnCourses | undefined): boolean {
+  return courses?.lay === 'boards';
+}
+
+/** Walls that carry the trade's work, or an opening that does, and that words cannot say: a wall without openings under a
+ *  level ceiling is its run by its height. */
+function wallsConcerned(measure: RoomMeasure, places: ReadonlySet<string>): readonly string[] {
+  return measure.walls
+    .filter((wall) => wall.openTo === undefined)
+    .filter(
+      (wall) =>
+        (places.has(wall.id) && !isPlain(wall, measure)) ||
+        measure.openings.some((opening) => opening.wall === wall.id && places.has(opening.mark)),
+    )
+    .map(({ id }) => id);
+}
+
+/** A ceiling that its heights and the walls do not say: in parts, or with something through it. */
+function hasShape({ ceiling, voids }: RoomMeasure): boolean {
+  return ceiling.facets.length > 1 || ceiling.deductions.length > 0 || voids.length > 0;
+}
+
+function isPlain(wall: WallMeasure, measure: RoomMeasure): boolean {
+  return isListed(wall.id, measure) && measure.openings.every((opening) => opening.wall !== wall.id);
+}
+
+/** Is the wall level, with nothing on it? Then its openings in a list say all of it. */
+function isListed(id: string, { walls, features }: RoomMeasure): boolean {
+  const top = walls.find((wall) => wall.id === id)?.top ?? [];
+  const level = top.every(({ height }) => height === top[0]?.height);
+  return level && !features.some(({ covers }) => covers.some((cover) => cover.wall === id));
+}
