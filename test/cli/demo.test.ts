@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
@@ -28,8 +28,10 @@ afterAll(() => rmSync(scratch, { recursive: true }));
 
 describe('the demo house with its history', () => {
   test('is what the records of this repository are, and more', () => {
-    for (const path of execFileSync('git', ['ls-files', 'content/rooms'], { encoding: 'utf8' }).trim().split('\n'))
+    for (const name of readdirSync('content/rooms')) {
+      const path = join('content', 'rooms', name);
       expect(readFileSync(join(demo, path), 'utf8'), path).toBe(readFileSync(path, 'utf8'));
+    }
     expect(git('status', '--porcelain')).toBe('');
     expect(git('log', '--format=%ad', '--date=short').trim().split('\n').at(-1)).toBe('2026-02-16');
   });
