@@ -2,8 +2,7 @@ import { join, resolve } from 'node:path';
 import { Command } from 'commander';
 import type { Book } from '../book/index.js';
 import { bookCalendar, ordersCsv, quantitiesCsv, scheduleFiles } from '../export/index.js';
-import { compareBooks, withTextDiffs } from '../load/index.js';
-import type { LoadedBook } from '../load/index.js';
+import { withTextDiffs } from '../load/index.js';
 import { printProblems } from '../problem/index.js';
 import { makeBookPdf, makeChangeOrderPdf } from '../print/index.js';
 import { writeComparison, writeSite } from '../site/index.js';
@@ -12,6 +11,8 @@ import { writeAtomically, writeTree } from '../store/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportProblems, withHandoutProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
+import { changesSince } from './issue-changes.js';
+import type { IssueChanges } from './issue-changes.js';
 import { handoutStamps } from './stamp-handout.js';
 import { writeHandouts } from './write-handouts.js';
 
@@ -37,7 +38,8 @@ export function build(console: Console, done: (code: number) => void): Command {
       const out = resolve(options.out ?? resolve(options.house, '_site'));
       const pdf = await makeBookPdf(loaded.book);
       if (pdf.problems.length > 0) console.error(printProblems(pdf.problems, { color: console.color }));
-      const since = await writeSince(loaded, out, console);
+      const sinceLast = changesSince(loaded.book, loaded.since, console);
+      const since = await writeSince(loaded.book, sinceLast(), out, console);
       const pages = await writeSite(loaded.book, out, {
         ...since,
         pdf: '../book.pdf',
@@ -46,7 +48,9 @@ export function build(console: Console, done: (code: number) => void): Command {
       await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
       await writeTree(join(out, 'data'), dataFiles(loaded.book));
       await writeTree(join(out, 'change-orders'), await changeOrderFiles(loaded.book));
-      const { trades } = await writeHandouts(loaded.book, out, console, handoutStamps(loaded, loaded.book));
+      const sinceBefore = changesSince(loaded.book, loaded.before, console);
+      const stamps = handoutStamps(loaded.book, sinceLast, sinceBefore);
+      const { trades } = await writeHandouts(loaded.book, out, console, stamps);
       console.out(
         `${join(out, 'book', 'index.html')}  the book, ${pages.length} pages\n` +
           `${join(out, 'book.pdf')}  the book to print and sign\n` +
@@ -58,12 +62,16 @@ export function build(console: Console, done: (code: number) => void): Command {
 }
 
 /** What changed since the last issue, as pages beside the book; nothing when there is no issue to compare with. */
-async function writeSince({ book, since }: LoadedBook, out: string, console: Console): Promise<Beside> {
-  if (!book || !since) return {};
-  const labels = { from: `issue-${since.issue}`, to: 'the records today' };
-  const told = await withTextDiffs(compareBooks(since.book, book, labels), since.book, book);
+async function writeSince(
+  book: Book,
+  changes: IssueChanges | undefined,
+  out: string,
+  console: Console,
+): Promise<Beside> {
+  if (!changes) return {};
+  const told = await withTextDiffs(changes.comparison, changes.then, book);
   if (told.why !== undefined) console.error(`The records' text is left out of the comparison: ${told.why}.\n`);
-  await writeComparison(told.comparison, since.book, book, out);
+  await writeComparison(told.comparison, changes.then, book, out);
   return { comparison: '../comparison/index.html' };
 }
 

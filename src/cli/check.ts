@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 import { Command } from 'commander';
+import { lookUp } from '../book/index.js';
 import type { Book } from '../book/index.js';
 import { checkChangeOrders } from '../load/index.js';
 import type { LoadedBook } from '../load/index.js';
@@ -35,18 +36,19 @@ async function loadChecked(options: HouseOptions, console: Console): Promise<Loa
   if (!book) return loaded;
   const stale =
     book.changeOrders.length === 0 ? [] : await checkChangeOrders(resolve(options.house), dayOf(options.on, console));
-  const problems = sortProblems([...loaded.problems, ...scopeWarnings(book), ...stale]);
+  const issued = [loaded.since, loaded.before].flatMap((issue) => issue?.read().problems ?? []);
+  const problems = sortProblems([...loaded.problems, ...issued, ...scopeWarnings(book), ...stale]);
   return { ...loaded, problems, ...(!hasErrors(stale) && { book }) };
 }
 
 /** What nobody or two do, as warnings at the lines to mend. */
-function scopeWarnings({ scope, sources, rooms }: Book): readonly Problem[] {
-  const texts = new Map(sources.map(({ path, text }) => [path, text]));
-  const names = new Map(rooms.map(({ slug, number, name }) => [slug, `${number} ${name}`]));
-  return scope.findings.map(({ kind, room, what, fix, source, line }) => {
+function scopeWarnings(book: Book): readonly Problem[] {
+  const texts = new Map(book.sources.map(({ path, text }) => [path, text]));
+  const look = lookUp(book);
+  return book.scope.findings.map(({ kind, room, what, fix, source, line }) => {
     const text = texts.get(source) ?? '';
     const column = (text.split('\n')[line - 1] ?? '').search(/\S/) + 1;
-    const message = `${names.get(room) ?? room}: ${what}`;
+    const message = `${look.roomTitle(room)}: ${what}`;
     return problemIn({ file: source, text }, { line, column: Math.max(1, column) }, `scope-${kind}`, message, {
       fix,
       severity: 'warning',

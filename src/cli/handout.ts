@@ -7,6 +7,7 @@ import { OutputRefused } from '../store/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportProblems, withHandoutProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
+import { changesSince } from './issue-changes.js';
 import { handoutStamps } from './stamp-handout.js';
 import { UsageError } from './usage-error.js';
 import { writeHandout } from './write-handouts.js';
@@ -26,9 +27,11 @@ export function handout(console: Console, done: (code: number) => void): Command
     .action(async (slug: string, options: HandoutCommandOptions) => {
       const loaded = withHandoutProblems(await loadFor(options, console));
       reportProblems(loaded, loaded.book ? '' : 'Nothing was written.', console);
-      if (!loaded.book) return done(1);
-      const trade = findTrade(slug, loaded.book.trades);
-      const made = makeHandout(loaded.book, trade, handoutStamps(loaded, loaded.book)(trade));
+      const { book, since, before } = loaded;
+      if (!book) return done(1);
+      const trade = findTrade(slug, book.trades);
+      const stamps = handoutStamps(book, changesSince(book, since, console), changesSince(book, before, console));
+      const made = makeHandout(book, trade, stamps(trade));
       if (options.json) {
         console.out(`${JSON.stringify(made, null, 2)}\n`);
         return done(0);

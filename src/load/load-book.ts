@@ -1,9 +1,9 @@
 import { makeBook } from '../book/index.js';
 import type { Book } from '../book/index.js';
 import type { Slips } from '../calendar/index.js';
-import type { Issue } from '../model/index.js';
+import type { Issue, Source } from '../model/index.js';
 import { problemAt, sortProblems } from '../problem/index.js';
-import type { Problem } from '../problem/index.js';
+import type { Outcome, Problem } from '../problem/index.js';
 import { markSigned } from '../signoff/index.js';
 import type { IsoDate } from '../units/index.js';
 import { loadHouse, measureFiles } from './load-house.js';
@@ -26,8 +26,8 @@ export interface LoadedBook {
 export interface SinceIssue {
   readonly issue: number;
   readonly date: IsoDate;
-  /** The Book of the records that were issued. */
-  readonly book: Book;
+  /** The Book of the records that were issued, or why it cannot be made any more. Made once. */
+  readonly read: () => Outcome<Book>;
 }
 
 /** Reads a house folder and composes its Book for a day, marked with what is signed. */
@@ -56,23 +56,42 @@ async function withIssues(
   const [before, last] = [issues.at(-2), issues.at(-1)];
   const signed = issues.findLast(isSigned);
   const problems: Problem[] = [];
-  const books = new Map<number, Book>();
+  const readers = new Map<Issue, () => Outcome<Book>>();
   for (const issue of new Set([signed, before, last])) {
     if (!issue) continue;
     const snapshot = await readSnapshot(houseDir, issue);
-    const then = snapshot.ok ? composeBook(measureFiles(snapshot.sources), book.on).book : undefined;
-    if (then) books.set(issue.number, then);
-    else problems.push(snapshotProblem(issue, snapshot.ok ? 'its records cannot be read any more' : snapshot.why));
+    if (snapshot.ok) readers.set(issue, issuedBook(issue, snapshot.sources, book.on));
+    else problems.push(snapshotProblem(issue, snapshot.why));
   }
-  const [thenSigned, thenBefore, thenLast] = [signed, before, last].map((issue) => books.get(issue?.number ?? 0));
-  const marked = signed && thenSigned ? markSigned(book, thenSigned, signed.number) : book;
+  const then = signed && readers.get(signed)?.();
+  problems.push(...(then?.problems ?? []));
+  const since = (issue: Issue | undefined): SinceIssue | undefined => {
+    const read = issue && readers.get(issue);
+    return issue && read && { issue: issue.number, date: issue.date, read };
+  };
+  const [sinceLast, sinceBefore] = [since(last), since(before)];
   return {
     ...loaded,
-    book: marked,
+    book: signed && then?.value ? markSigned(book, then.value, signed.number) : book,
     problems: sortProblems([...loaded.problems, ...problems]),
-    ...(last && thenLast && { since: { issue: last.number, date: last.date, book: thenLast } }),
-    ...(before && thenBefore && { before: { issue: before.number, date: before.date, book: thenBefore } }),
+    ...(sinceLast && { since: sinceLast }),
+    ...(sinceBefore && { before: sinceBefore }),
   };
+}
+
+/** Makes the Book of an issue's own records when it is first asked for: most commands never do. */
+function issuedBook(issue: Issue, sources: readonly Source[], on: IsoDate): () => Outcome<Book> {
+  let made: Outcome<Book> | undefined;
+  return () => {
+    made ??= makeIssuedBook(issue, sources, on);
+    return made;
+  };
+}
+
+function makeIssuedBook(issue: Issue, sources: readonly Source[], on: IsoDate): Outcome<Book> {
+  const { book } = composeBook(measureFiles(sources), on);
+  if (book) return { value: book, problems: [] };
+  return { problems: [snapshotProblem(issue, 'its records cannot be read any more')] };
 }
 
 /** An issue counts as signed when owner and builder both signed it. */

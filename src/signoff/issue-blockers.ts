@@ -1,10 +1,12 @@
+import { lookUp } from '../book/index.js';
 import type { Book } from '../book/index.js';
 import { printDay, printMoneyChange } from '../units/index.js';
 
 /** What stands in the way of issuing for construction, each in a sentence with its place: choices that are due and open,
  *  work that nobody does, and change that no approved change order covers. Empty when nothing does. */
-export function issueBlockers({ selections, rooms, scope, money }: Book): readonly string[] {
-  const names = new Map(rooms.map(({ slug, number, name }) => [slug, `${number} ${name}`]));
+export function issueBlockers(book: Book): readonly string[] {
+  const { selections, scope, money } = book;
+  const look = lookUp(book);
   const due = selections.filter(
     ({ state, decision }) => state === 'open' && (decision.state === 'late' || decision.state === 'due-soon'),
   );
@@ -12,7 +14,7 @@ export function issueBlockers({ selections, rooms, scope, money }: Book): readon
   return [
     ...due.map(
       ({ room, placeText, category, decision, source, line }) =>
-        `${source}:${line}: ${names.get(room) ?? room}, ${placeText}: ${category} is open and was to be decided by ${printDay(decision.by)}`,
+        `${source}:${line}: ${look.roomTitle(room)}, ${placeText}: ${category} is open and was to be decided by ${printDay(decision.by)}`,
     ),
     ...gaps.map(({ source, line, what }) => `${source}:${line}: ${what}`),
     ...(money.agreed.notCovered === 0

@@ -1,0 +1,39 @@
+import type { Book } from '../book/index.js';
+import type { Comparison } from '../compare/index.js';
+import { compareBooks } from '../load/index.js';
+import type { SinceIssue } from '../load/index.js';
+import { printProblems } from '../problem/index.js';
+import type { IsoDate } from '../units/index.js';
+import type { Console } from './console.js';
+
+/** An issue, its Book, and what lies between it and the records today. */
+export interface IssueChanges {
+  readonly issue: number;
+  readonly date: IsoDate;
+  readonly then: Book;
+  readonly comparison: Comparison;
+}
+
+/** Compares the records today with an issue when it is first asked for; nothing when there is no such issue, or its records
+ *  cannot be read any more, which is said. */
+export function changesSince(
+  book: Book,
+  from: SinceIssue | undefined,
+  console: Console,
+): () => IssueChanges | undefined {
+  let made: IssueChanges | undefined;
+  let pending = from;
+  return () => {
+    if (pending) made = compareWith(book, pending, console);
+    pending = undefined;
+    return made;
+  };
+}
+
+function compareWith(book: Book, { issue, date, read }: SinceIssue, console: Console): IssueChanges | undefined {
+  const { value: then, problems } = read();
+  if (problems.length > 0) console.error(printProblems(problems, { color: console.color }));
+  if (!then) return undefined;
+  const comparison = compareBooks(then, book, { from: `issue-${issue}`, to: 'the records today' });
+  return { issue, date, then, comparison };
+}
