@@ -1,12 +1,12 @@
 import { extname, join, relative, resolve, sep } from 'node:path';
 import { Command, Option } from 'commander';
-import { commitFiles } from '../history/index.js';
 import { issuedPath, loadHouse, verifySigned } from '../load/index.js';
 import type { Verification } from '../load/index.js';
 import type { Issue, IssueSignature } from '../model/index.js';
 import { addSignatures, digestOfBytes, signerRoles } from '../signoff/index.js';
 import type { SignerRole } from '../signoff/index.js';
 import { writeAtomically } from '../store/index.js';
+import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
@@ -110,9 +110,6 @@ async function record(
   await writeAtomically(join(dir, recordPath), addSignatures(text, issue.signatures, signatures));
   const who = signatures.map(({ role }) => role).join(' and ');
   const words = `Issue ${issue.number} signed by ${who}`;
-  const committed = await commitFiles(dir, [file, recordPath], words);
   console.out(`${words}\n${join(dir, file)}  the signed book\n${join(dir, recordPath)}  its record\n`);
-  if (committed.ok) return 0;
-  console.error(`These files are written but git would not commit them: ${committed.why}. Commit them yourself.\n`);
-  return 1;
+  return commitWritten(dir, [file, recordPath], words, console);
 }

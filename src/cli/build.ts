@@ -8,6 +8,7 @@ import { makeBookPdf, makeChangeOrderPdf } from '../print/index.js';
 import { writeComparison, writeSite } from '../site/index.js';
 import type { Beside } from '../site/index.js';
 import { writeAtomically, writeTree } from '../store/index.js';
+import { recordNumber } from '../units/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportProblems, withHandoutProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
@@ -79,7 +80,7 @@ async function writeSince(
 async function changeOrderFiles(book: Book): Promise<Map<string, Uint8Array>> {
   const files = new Map<string, Uint8Array>();
   for (const order of book.changeOrders)
-    files.set(`${String(order.number).padStart(3, '0')}.pdf`, (await makeChangeOrderPdf(book, order)).pdf);
+    files.set(`${recordNumber(order.number)}.pdf`, (await makeChangeOrderPdf(book, order)).pdf);
   return files;
 }
 

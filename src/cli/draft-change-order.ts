@@ -1,10 +1,9 @@
 import { join } from 'node:path';
 import type { Comparison } from '../compare/index.js';
 import { draftLines } from '../compare/index.js';
-import { loadHouse } from '../load/index.js';
 import { changeOrderRecord } from '../signoff/index.js';
-import { writeAtomically } from '../store/index.js';
-import { parseDays, printMoneyChange } from '../units/index.js';
+import { readHouseFolder, writeAtomically } from '../store/index.js';
+import { parseDays, printMoneyChange, recordNumber } from '../units/index.js';
 import type { Console } from './console.js';
 import { UsageError } from './usage-error.js';
 
@@ -30,9 +29,8 @@ export async function draftChangeOrder(
     console.error(`Nothing that a change order speaks of differs between ${from} and ${to}. Nothing was written.\n`);
     return 1;
   }
-  const { house } = await loadHouse(houseDir);
-  const number = (house?.records.changes.at(-1)?.number ?? 0) + 1;
-  const path = `content/changes/${String(number).padStart(3, '0')}.md`;
+  const number = await nextNumber(houseDir);
+  const path = `content/changes/${recordNumber(number)}.md`;
   const facts = { from, to, proposedOn: comparison.to.on, reason, days: read.value };
   const record = changeOrderRecord(draft, { ...facts, ...(title !== undefined && { title }) });
   await writeAtomically(join(houseDir, path), record);
@@ -40,6 +38,13 @@ export async function draftChangeOrder(
     `Change order ${number}, proposed: ${printMoneyChange(draft.money, 'always')}\n${join(houseDir, path)}\n`,
   );
   return 0;
+}
+
+/** By the names of the files, so that a record which cannot be read keeps its number. */
+async function nextNumber(houseDir: string): Promise<number> {
+  const { files } = await readHouseFolder(houseDir);
+  const numbers = files.map(({ path }) => Number(/^content\/changes\/(\d{3})\.md$/u.exec(path)?.[1] ?? 0));
+  return Math.max(0, ...numbers) + 1;
 }
 
 /** An issue by its name, anything else by its commit: a branch or a tag may move. */

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { Command, Option } from 'commander';
 import type { Book, Stamp } from '../book/index.js';
-import { commitFiles, workingTree } from '../history/index.js';
+import { workingTree } from '../history/index.js';
 import { checkChangeOrders, issuedPath, loadBook } from '../load/index.js';
 import { issuePurposes } from '../model/index.js';
 import type { IssuePurpose } from '../model/index.js';
@@ -9,7 +9,8 @@ import { hasErrors, printProblems } from '../problem/index.js';
 import { makeBookPdf } from '../print/index.js';
 import { canonicalJson, digestOfBytes, digestsOf, issueBlockers, issueRecord, shortDigest } from '../signoff/index.js';
 import { writeAtomically } from '../store/index.js';
-import { printDay } from '../units/index.js';
+import { printDay, recordNumber } from '../units/index.js';
+import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
@@ -68,7 +69,7 @@ async function makeIssue(
     `Issued for ${purpose} on ${printDay(book.on)}.`,
   );
   const path = issuedPath(number);
-  const recordPath = `content/issues/${String(number).padStart(3, '0')}.md`;
+  const recordPath = `content/issues/${recordNumber(number)}.md`;
   // The record comes last: an issue is there when its record is.
   const files: [string, Uint8Array | string][] = [
     [`${path}.json`, snapshot],
@@ -77,18 +78,12 @@ async function makeIssue(
   ];
   for (const [file, bytes] of files) await writeAtomically(join(dir, file), bytes);
   const words = `Issue ${number} for ${purpose}`;
-  const committed = await commitFiles(
-    dir,
-    files.map(([file]) => file),
-    words,
-  );
   console.out(
     `${words}, ${printDay(book.on)}, digest ${shortDigest(digest)}\n` +
       `${join(dir, `${path}.pdf`)}  to print or to sign\n` +
       `${join(dir, `${path}.json`)}  what was issued, as data\n` +
       `${join(dir, recordPath)}  its record\n`,
   );
-  if (committed.ok) return 0;
-  console.error(`These files are written but git would not commit them: ${committed.why}. Commit them yourself.\n`);
-  return 1;
+  const paths = files.map(([file]) => file);
+  return commitWritten(dir, paths, words, console);
 }

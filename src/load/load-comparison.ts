@@ -9,6 +9,7 @@ import { composeBook } from './load-book.js';
 import type { LoadedBook } from './load-book.js';
 import { loadHouse, measureFiles } from './load-house.js';
 import type { LoadedHouse } from './load-house.js';
+import { loadSigning } from './load-signing.js';
 import { readSnapshot } from './read-snapshot.js';
 
 /** The name of the records as they lie on disk, beside git versions. */
@@ -92,8 +93,8 @@ async function loadSide(houseDir: string, version: string): Promise<Side | { rea
 async function loadIssued(houseDir: string, version: string): Promise<Side | { readonly why: string } | undefined> {
   const [, number] = /^issue-([1-9]\d*)$/u.exec(version) ?? [];
   if (number === undefined) return undefined;
-  const { house } = await loadHouse(houseDir);
-  const issue = house?.records.issues.find((one) => one.number === Number(number));
+  const signing = await loadSigning(houseDir);
+  const issue = signing?.issues.find((one) => one.number === Number(number));
   if (!issue) return undefined;
   const snapshot = await readSnapshot(houseDir, issue);
   return snapshot.ok ? { ...measureFiles(snapshot.sources), commit: issue.commit } : snapshot;

@@ -1,6 +1,7 @@
 import type { Issue, Source } from '../model/index.js';
 import { digestOfBytes } from '../signoff/index.js';
 import { readFileInside } from '../store/index.js';
+import { recordNumber } from '../units/index.js';
 
 /** The records that an issue was made from, out of its snapshot, or why they cannot be had. */
 export type Snapshot =
@@ -8,7 +9,7 @@ export type Snapshot =
 
 /** `issued/003`: where an issue's files lie in the house folder, without their endings. */
 export function issuedPath(number: number): string {
-  return `issued/${String(number).padStart(3, '0')}`;
+  return `issued/${recordNumber(number)}`;
 }
 
 /** Reads an issue's snapshot from the house folder and proves it by the digest in its record. What was issued can so be

@@ -21,4 +21,5 @@ export * from './bearing.js';
 export { oneCurrency } from './currency.js';
 export { groupDigits } from './plain-text.js';
 export * from './plural.js';
+export * from './record-number.js';
 export * from './list.js';

@@ -36,6 +36,14 @@ describe('compare --draft', () => {
     expect((await draft()).out).toMatch(/^Change order 2,/);
   });
 
+  test('nor when the records on disk cannot be read', async () => {
+    await draft();
+    const first = house.read(order);
+    house.edit(room, 'chosen: oak', 'chosen: oka');
+    expect((await draft()).out).toMatch(/^Change order 2,/);
+    expect(house.read(order)).toBe(first);
+  });
+
   test('approved, it moves the contract and leaves nothing uncovered', async () => {
     const money = async (): Promise<{ current: number; notCovered: number }> =>
       (

@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { issuedPath } from '../../load/index.js';
 import { writeAtomically } from '../../store/index.js';
 import type { IsoDate } from '../../units/index.js';
 import { throwAwayCertificate } from './throw-away-certificate.js';
@@ -33,7 +34,7 @@ export async function signIssue(
     text.replace(/^contract:\n/mu, () => `signers:\n${signers.join('')}contract:\n`),
   );
   await commit('The certificates that owners and builder sign with');
-  let file = join(dir, 'issued', `${String(issue).padStart(3, '0')}.pdf`);
+  let file = join(dir, `${issuedPath(issue)}.pdf`);
   for (const { role } of parties) {
     const signed = file.replace(/\.pdf$/u, role === 'owner' ? '-signed-owner.pdf' : '-builder.pdf');
     await run(['sign', file, '--certificate', join(dir, `${role}.p12`), '--as', role, '--out', signed]);

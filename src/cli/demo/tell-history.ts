@@ -5,6 +5,7 @@ import process from 'node:process';
 import { git } from '../../history/index.js';
 import type { Source } from '../../model/index.js';
 import { writeAtomically } from '../../store/index.js';
+import { recordNumber } from '../../units/index.js';
 import type { IsoDate } from '../../units/index.js';
 import type { Console } from '../console.js';
 import { passphraseVariable } from '../passphrase.js';
@@ -86,7 +87,7 @@ async function decide({ order, state, on, by }: Extract<Step, { do: 'decide' }>,
 }
 
 function orderPath(order: number): string {
-  return `content/changes/${String(order).padStart(3, '0')}.md`;
+  return `content/changes/${recordNumber(order)}.md`;
 }
 
 async function runAll(telling: Telling, on: IsoDate, argv: readonly string[]): Promise<void> {

@@ -1,5 +1,6 @@
 import { problemAt, problemIn } from '../../problem/index.js';
 import type { Problem } from '../../problem/index.js';
+import { recordNumber } from '../../units/index.js';
 import type { Checked } from '../checked-record.js';
 import type { Draft } from '../draft.js';
 
@@ -17,7 +18,7 @@ export function changeOrderReferences({ changes, slugs }: Draft): readonly Probl
     (['from', 'to'] as const).flatMap((key) => {
       const version = record.raw[key];
       if (!record.sound([key]) || !version.startsWith('issue-')) return [];
-      const name = version.slice('issue-'.length).padStart(3, '0');
+      const name = recordNumber(Number(version.slice('issue-'.length)));
       if (slugs.issues.has(name)) return [];
       const fix = slugs.issues.size === 0 ? 'nothing was issued yet' : `the last issue is issue-${slugs.issues.size}`;
       return [problemAt(record.origin, [key], 'issue-unknown', `there is no ${version}`, { fix })];

@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import type { BookChangeOrder, BookIssue } from '../../book/index.js';
 import type { ChangeLine } from '../../model/index.js';
 import { shortDigest } from '../../signoff/index.js';
-import { printDays, printMoney, printMoneyChange } from '../../units/index.js';
+import { printDays, printMoney, printMoneyChange, recordNumber } from '../../units/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { Facts } from '../parts/facts.js';
 import { Day, MoneyCell } from '../parts/figures.js';
@@ -170,7 +170,7 @@ function ChangeOrderCard({ order }: { order: BookChangeOrder }): VNode {
         {beside.changeOrders !== undefined && (
           <>
             {' '}
-            <a href={`${beside.changeOrders}${String(number).padStart(3, '0')}.pdf`}>To print and sign (PDF)</a>
+            <a href={`${beside.changeOrders}${recordNumber(number)}.pdf`}>To print and sign (PDF)</a>
           </>
         )}
       </p>

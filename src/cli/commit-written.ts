@@ -1,0 +1,15 @@
+import { commitFiles } from '../history/index.js';
+import type { Console } from './console.js';
+
+/** Commits files that were just written, and answers the command's exit code: files that git would not take stay, and are told. */
+export async function commitWritten(
+  dir: string,
+  files: readonly string[],
+  message: string,
+  console: Console,
+): Promise<number> {
+  const committed = await commitFiles(dir, files, message);
+  if (committed.ok) return 0;
+  console.error(`These files are written but git would not commit them: ${committed.why}. Commit them yourself.\n`);
+  return 1;
+}
