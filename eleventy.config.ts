@@ -13,6 +13,7 @@ import { renderPage } from './src/site/render-page.js';
 import { searchEntries, searchScript } from './src/site/search-index.js';
 import { allSheets } from './src/site/sheets.js';
 import { makeView } from './src/site/view.js';
+import { virtualPages } from './src/site/virtual-pages.js';
 import type { Beside, View } from './src/site/view.js';
 
 /** Eleventy run by itself builds the house of this folder, or the folder and day that the environment names:
@@ -62,14 +63,7 @@ export function comparisonConfig(comparison: Comparison, from: Book, to: Book): 
 /** What every set of sheets has. The Book is held by closure: as Eleventy's data it would be copied for every page. No
  *  template language reads people's text, and no file but the assets is read: every page is a virtual template. */
 function sheetsConfig(config: UserConfig, pages: readonly Page[], view: View, set: SheetSet): void {
-  config.setQuietMode(true);
-  // Quiet mode still prints what took long.
-  config.benchmarks.config.setMinimumThresholdPercent(100);
-  config.benchmarks.aggregate.setMinimumThresholdPercent(100);
-  config.setTemplateFormats(['11ty.js']);
-  config.setDataFileSuffixes([]);
-  config.setUseGitIgnore(false);
-  config.ignores.clear();
+  virtualPages(config);
   config.addPlugin(syntaxHighlight, {
     languages: ['yaml', 'markdown'],
     trim: false,

@@ -48,3 +48,12 @@ export interface ScopeFinding {
   readonly source: string;
   readonly line: number;
 }
+
+/** A kind of finding as it is shown. */
+export const findingWords: Readonly<Record<ScopeFinding['kind'], string>> = {
+  gap: 'Gap',
+  'need-without-trade': 'Nobody carries it',
+  overlap: 'Overlap',
+  'no-installer': 'No installer',
+  'never-chosen': 'Never chosen',
+};

@@ -1,9 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { dirname, join, normalize } from 'node:path';
+import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { HtmlValidate } from 'html-validate';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import type { Book } from '../../src/book/index.js';
@@ -12,6 +11,7 @@ import { writeComparison } from '../../src/site/index.js';
 import { axeViolations } from './axe.js';
 import { demoDay } from './built-books.js';
 import { openBrowser } from './open-browser.js';
+import { brokenLinks, invalidHtml } from './page-checks.js';
 import { htmlFiles } from './site-files.js';
 
 vi.setConfig({ testTimeout: 180_000 });
@@ -132,53 +132,15 @@ test('prints both sides of a drawing beside each other', async () => {
 });
 
 test('links only to pages and anchors that are there', () => {
-  const ids = new Map(
-    pages.map((page) => [page, new Set([...read(page).matchAll(/ id="([^"]+)"/g)].map((match) => match[1]))]),
-  );
-  const broken: string[] = [];
-  for (const page of pages) {
-    for (const [, raw = ''] of read(page).matchAll(/ href="([^"]*)"/g)) {
-      if (raw === 'data:,') continue;
-      const [path = '', anchor] = raw.split('#');
-      const target = path === '' ? page : normalize(join(dirname(page), path));
-      if (target.startsWith('..') || !exists(target)) broken.push(`${page}: ${raw}`);
-      else if (anchor !== undefined && !ids.get(target)?.has(anchor)) broken.push(`${page}: ${raw} has no anchor`);
-    }
-  }
-  expect(broken).toEqual([]);
+  expect(brokenLinks(folder, pages)).toEqual([]);
 });
 
 test('is valid HTML on every page', async () => {
-  const validator = new HtmlValidate({
-    extends: ['html-validate:recommended'],
-    rules: {
-      'no-inline-style': 'off',
-      'void-style': 'off',
-      'long-title': 'off',
-      'no-trailing-whitespace': 'off',
-      'prefer-native-element': 'off',
-    },
-  });
-  const failures: string[] = [];
-  for (const page of pages) {
-    const report = await validator.validateString(read(page), page);
-    for (const message of report.results[0]?.messages ?? []) {
-      failures.push(`${page}:${message.line}:${message.column} ${message.ruleId} ${message.message}`);
-    }
-  }
-  expect(failures.slice(0, 20)).toEqual([]);
+  expect((await invalidHtml(folder, pages)).slice(0, 20)).toEqual([]);
 });
 
 const url = (page: string): string => pathToFileURL(join(folder, page)).href;
 const read = (page: string): string => readFileSync(join(folder, page), 'utf8');
-const exists = (path: string): boolean => {
-  try {
-    readFileSync(join(folder, path));
-    return true;
-  } catch {
-    return false;
-  }
-};
 
 async function visit(
   look: { colorScheme: 'light' | 'dark'; width: number },

@@ -1,13 +1,13 @@
-import { readFileSync, statSync } from 'node:fs';
-import { dirname, join, normalize } from 'node:path';
+import { statSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { rm } from 'node:fs/promises';
 import { pathToFileURL } from 'node:url';
-import { HtmlValidate } from 'html-validate';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { axeViolations } from './axe.js';
 import { buildDemo, buildHostile } from './built-books.js';
 import { openBrowser } from './open-browser.js';
+import { brokenLinks, invalidHtml } from './page-checks.js';
 import { htmlFiles, onePageOfEachKind } from './site-files.js';
 
 /** A browser on a busy machine takes its time. */
@@ -92,47 +92,11 @@ describe.each([
   });
 
   test('links only to pages and anchors that are there', () => {
-    const ids = new Map(
-      pages.map((page) => [page, new Set([...read(page).matchAll(/ id="([^"]+)"/g)].map((match) => match[1]))]),
-    );
-    const broken: string[] = [];
-    for (const page of pages) {
-      // A link that a person wrote may lead to the web; it says so, and nothing is loaded from there.
-      const own = read(page).replace(/<a href="(?:https?:|mailto:)[^"]*" rel="noreferrer">/g, '');
-      for (const [, raw = ''] of own.matchAll(/ (?:href|src|action)="([^"]*)"/g)) {
-        if (raw === 'data:,') continue;
-        const [path = '', anchor] = raw.split('#');
-        const target = path === '' ? page : normalize(join(dirname(page), path)).replaceAll('\\', '/');
-        if (path.startsWith('/') || /^[a-z]+:/.test(path) || target.startsWith('..'))
-          broken.push(`${page}: ${raw} leaves the book`);
-        else if (!exists(target)) broken.push(`${page}: ${raw}`);
-        else if (anchor !== undefined && !ids.get(target)?.has(anchor)) broken.push(`${page}: ${raw} has no anchor`);
-      }
-    }
-    expect(broken).toEqual([]);
+    expect(brokenLinks(book, pages)).toEqual([]);
   });
 
   test('is valid HTML on every page', async () => {
-    const validator = new HtmlValidate({
-      extends: ['html-validate:recommended'],
-      rules: {
-        // Written by the renderer, not by people.
-        'no-inline-style': 'off',
-        'void-style': 'off',
-        'long-title': 'off',
-        'no-trailing-whitespace': 'off',
-        // Focus goes to the region itself so that arrow keys scroll it.
-        'prefer-native-element': 'off',
-      },
-    });
-    const failures: string[] = [];
-    for (const page of pages) {
-      const report = await validator.validateString(read(page), page);
-      for (const message of report.results[0]?.messages ?? []) {
-        failures.push(`${page}:${message.line}:${message.column} ${message.ruleId} ${message.message}`);
-      }
-    }
-    expect(failures.slice(0, 40)).toEqual([]);
+    expect((await invalidHtml(book, pages)).slice(0, 40)).toEqual([]);
   });
 
   test('finds an option by part of its name, with the keyboard alone', async () => {
@@ -158,9 +122,6 @@ describe.each([
       expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe('dark');
     });
   });
-
-  const read = (page: string): string => readFileSync(join(book, page), 'utf8');
-  const exists = (path: string): boolean => statSync(join(book, path), { throwIfNoEntry: false })?.isFile() ?? false;
 
   async function visit(
     look: { colorScheme: 'light' | 'dark'; width: number },

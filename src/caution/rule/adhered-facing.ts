@@ -1,8 +1,8 @@
-import { fromInches, printAmount, printLength } from '../../units/index.js';
+import { fromInches, printLength } from '../../units/index.js';
 import { isFraming, tradesOf } from '../fact.js';
 import { optionWords } from '../words.js';
 import type { Rule } from './rule.js';
-import { bedOf, poundsPerFoot, stoneChoices } from './stone.js';
+import { overWords, stoneChoices } from './stone.js';
 
 /** Source: TMS 402-16, 12.3, from memory; that 15 psf was raised in TMS 402-22 is told in public trade texts. */
 const most = { pounds: 15, bed: fromInches(2.625) };
@@ -17,15 +17,7 @@ export const adheredFacing: Rule = {
   ],
   find: (house) =>
     stoneChoices(house, false).flatMap(({ room, selection, option }) => {
-      const [pounds, bed] = [poundsPerFoot(option), bedOf(option)];
-      const seen = [
-        pounds === undefined
-          ? 'the weight is not recorded'
-          : pounds > most.pounds
-            ? `${printAmount(pounds, 1)} lb on a square foot`
-            : '',
-        bed === undefined ? 'the thickness is not recorded' : bed > most.bed ? `${printLength(bed)} thick` : '',
-      ].filter((part) => part !== '');
+      const seen = [...overWords(option, most)].filter((part) => part !== '');
       if (seen.length === 0) return [];
       const [place] = selection.places;
       return [

@@ -3,7 +3,7 @@ import { breastOf, isFraming, tradesOf } from '../fact.js';
 import type { RoomView, SelectionView } from '../view.js';
 import { optionWords } from '../words.js';
 import type { Rule } from './rule.js';
-import { bedOf, poundsPerFoot, stoneChoices } from './stone.js';
+import { overWords, stoneChoices } from './stone.js';
 
 /** Source: IRC 2018, R703.8 and Table R703.8(1), as a state publishes it. */
 const most = { pounds: 50, bed: fromInches(5) };
@@ -22,16 +22,7 @@ export const fullBedSupport: Rule = {
   ],
   find: (house) =>
     stoneChoices(house, true).flatMap(({ room, selection, option }) => {
-      const [pounds, bed] = [poundsPerFoot(option), bedOf(option)];
-      const seen = [
-        supportWords(room, selection),
-        pounds === undefined
-          ? 'the weight is not recorded'
-          : pounds > most.pounds
-            ? `${printAmount(pounds, 1)} lb on a square foot`
-            : '',
-        bed === undefined ? 'the thickness is not recorded' : bed > most.bed ? `${printLength(bed)} thick` : '',
-      ].filter((part) => part !== '');
+      const seen = [supportWords(room, selection), ...overWords(option, most)].filter((part) => part !== '');
       if (seen.length === 0) return [];
       const weight =
         selection.counted === option && selection.pounds !== undefined

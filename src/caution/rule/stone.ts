@@ -1,4 +1,5 @@
 import type { Option } from '../../model/index.js';
+import { printAmount, printLength } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
 import { isStone, lengthFact, textFact } from '../fact.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
@@ -25,6 +26,17 @@ export function stoneChoices(house: HouseView, fullBed: boolean): readonly Stone
 
 function isFullBed(option: Option): boolean {
   return textFact(option, 'kind') === 'full bed' || textFact(option, 'setting') === 'ledge';
+}
+
+/** What of a stone's weight and thickness is over the most that a rule allows, or is not recorded, in words. */
+export function overWords(option: Option, most: { readonly pounds: number; readonly bed: Length }): readonly string[] {
+  const [pounds, bed] = [poundsPerFoot(option), bedOf(option)];
+  return [
+    ...(pounds === undefined ? ['the weight is not recorded'] : []),
+    ...(pounds !== undefined && pounds > most.pounds ? [`${printAmount(pounds, 1)} lb on a square foot`] : []),
+    ...(bed === undefined ? ['the thickness is not recorded'] : []),
+    ...(bed !== undefined && bed > most.bed ? [`${printLength(bed)} thick`] : []),
+  ];
 }
 
 export function bedOf(option: Option): Length | undefined {

@@ -1,5 +1,5 @@
 import type { LookUp } from '../../book/index.js';
-import type { ScopeFinding } from '../../scope/index.js';
+import { findingWords } from '../../scope/index.js';
 
 /** What nobody or two do: gaps and overlaps to settle before work starts. */
 export interface ScopeSheet {
@@ -14,18 +14,10 @@ export interface ScopeLine {
   readonly record: string;
 }
 
-const kindWords: Readonly<Record<ScopeFinding['kind'], string>> = {
-  gap: 'Gap',
-  'need-without-trade': 'Nobody carries it',
-  overlap: 'Overlap',
-  'no-installer': 'No installer',
-  'never-chosen': 'Never chosen',
-};
-
 export function makeScope(look: LookUp): ScopeSheet {
   return {
     findings: look.book.scope.findings.map(({ kind, room, what, fix, source, line }) => ({
-      kind: kindWords[kind],
+      kind: findingWords[kind],
       room: look.roomTitle(room),
       what,
       fix,

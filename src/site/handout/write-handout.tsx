@@ -7,6 +7,7 @@ import { render } from 'preact-render-to-string';
 import type { Handout } from '../../handout/index.js';
 import { assetCopies, pagesRoot } from '../assets.js';
 import { checkPath } from '../page.js';
+import { virtualPages } from '../virtual-pages.js';
 import { HandoutProvider } from './context.js';
 import { HandoutFrame } from './frame.js';
 import type { HandoutPage } from './frame.js';
@@ -41,13 +42,7 @@ export async function handoutFolders(handouts: readonly Handout[]): Promise<Map<
 /** Eleventy for handouts: each page a virtual template, held by closure. */
 function handoutConfig(handouts: readonly Handout[]): (config: UserConfig) => void {
   return (config) => {
-    config.setQuietMode(true);
-    config.benchmarks.config.setMinimumThresholdPercent(100);
-    config.benchmarks.aggregate.setMinimumThresholdPercent(100);
-    config.setTemplateFormats(['11ty.js']);
-    config.setDataFileSuffixes([]);
-    config.setUseGitIgnore(false);
-    config.ignores.clear();
+    virtualPages(config);
     for (const handout of handouts) {
       for (const page of pagesOf(handout)) {
         const path = checkPath(`${handout.cover.trade.slug}/${page.path}`);

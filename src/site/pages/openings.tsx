@@ -1,4 +1,4 @@
-import type { ComponentChildren, VNode } from 'preact';
+import type { VNode } from 'preact';
 import type { DoorRow, OpeningRow } from '../../book/index.js';
 import { printLength } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
@@ -6,6 +6,7 @@ import { DataTable } from '../parts/data-table.js';
 import { DoorSymbol } from '../parts/door-symbol.js';
 import { AmountCell } from '../parts/figures.js';
 import { PageLink, RoomLink } from '../parts/link.js';
+import { Part } from '../parts/part.js';
 import { ScheduledCell } from '../parts/scheduled.js';
 import { capital, counted, lower } from '../parts/words.js';
 import { anchorOf, pagePaths } from '../paths.js';
@@ -54,15 +55,6 @@ export function OpeningsPage(): VNode {
         <PageLink to={pagePaths.schedules}>the sheet of other schedules</PageLink>.
       </p>
     </>
-  );
-}
-
-function Part({ id, title, children }: { id: string; title: string; children: ComponentChildren }): VNode {
-  return (
-    <section aria-labelledby={`${id}-title`}>
-      <h2 id={`${id}-title`}>{title}</h2>
-      {children}
-    </section>
   );
 }
 

@@ -1,10 +1,11 @@
-import type { ComponentChildren, VNode } from 'preact';
+import type { VNode } from 'preact';
 import type { InsulationRow, RailingRow, SoundRow, StoneRow } from '../../book/index.js';
 import { printAmount, printLength } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { AmountCell } from '../parts/figures.js';
 import { PageLink, RoomLink } from '../parts/link.js';
+import { Part } from '../parts/part.js';
 import { ScheduledCell } from '../parts/scheduled.js';
 import { capital, counted } from '../parts/words.js';
 import { anchorOf, pagePaths } from '../paths.js';
@@ -50,15 +51,6 @@ export function SchedulesPage(): VNode {
         </Part>
       )}
     </>
-  );
-}
-
-function Part({ id, title, children }: { id: string; title: string; children: ComponentChildren }): VNode {
-  return (
-    <section aria-labelledby={`${id}-title`}>
-      <h2 id={`${id}-title`}>{title}</h2>
-      {children}
-    </section>
   );
 }
 

@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import type { BookRoom } from '../../book/index.js';
+import { findingWords } from '../../scope/index.js';
 import type { BuildUp, BuildUpLayer, ScopeFinding } from '../../scope/index.js';
 import { joinWords } from '../../units/index.js';
 import { DataTable } from '../parts/data-table.js';
@@ -44,14 +45,6 @@ export function ScopePage(): VNode {
   );
 }
 
-const kindWords: Readonly<Record<ScopeFinding['kind'], string>> = {
-  gap: 'Gap',
-  'need-without-trade': 'Nobody carries it',
-  overlap: 'Overlap',
-  'no-installer': 'No installer',
-  'never-chosen': 'Never chosen',
-};
-
 function Findings({ findings }: { findings: readonly ScopeFinding[] }): VNode {
   const view = useView();
   return (
@@ -61,7 +54,7 @@ function Findings({ findings }: { findings: readonly ScopeFinding[] }): VNode {
       rows={findings}
       rowId={({ id }) => anchorOf('finding', id)}
       columns={[
-        { head: 'Kind', names: true, cell: ({ kind }) => kindWords[kind] },
+        { head: 'Kind', names: true, cell: ({ kind }) => findingWords[kind] },
         { head: 'Room', class: 'room-cell', cell: ({ room }) => <Room slug={room} /> },
         { head: 'What was found', class: 'wide-cell', cell: ({ what }) => what },
         { head: 'To mend it', class: 'wide-cell', cell: ({ fix }) => fix },

@@ -1,0 +1,51 @@
+import { readFileSync, statSync } from 'node:fs';
+import { dirname, join, normalize } from 'node:path';
+import { HtmlValidate } from 'html-validate';
+
+/** Links and sources of pages in a folder that lead out of it, to no file, or to an anchor that is not there. */
+export function brokenLinks(folder: string, pages: readonly string[]): string[] {
+  const read = (page: string): string => readFileSync(join(folder, page), 'utf8');
+  const exists = (path: string): boolean => statSync(join(folder, path), { throwIfNoEntry: false })?.isFile() ?? false;
+  const ids = new Map(
+    pages.map((page) => [page, new Set([...read(page).matchAll(/ id="([^"]+)"/g)].map((match) => match[1]))]),
+  );
+  const broken: string[] = [];
+  for (const page of pages) {
+    // A link that a person wrote may lead to the web; it says so, and nothing is loaded from there.
+    const own = read(page).replace(/<a href="(?:https?:|mailto:)[^"]*" rel="noreferrer">/g, '');
+    for (const [, raw = ''] of own.matchAll(/ (?:href|src|action)="([^"]*)"/g)) {
+      if (raw === 'data:,') continue;
+      const [path = '', anchor] = raw.split('#');
+      const target = path === '' ? page : normalize(join(dirname(page), path)).replaceAll('\\', '/');
+      if (path.startsWith('/') || /^[a-z]+:/.test(path) || target.startsWith('..'))
+        broken.push(`${page}: ${raw} leaves the folder`);
+      else if (!exists(target)) broken.push(`${page}: ${raw}`);
+      else if (anchor !== undefined && !ids.get(target)?.has(anchor)) broken.push(`${page}: ${raw} has no anchor`);
+    }
+  }
+  return broken;
+}
+
+/** What is not valid HTML in pages of a folder. */
+export async function invalidHtml(folder: string, pages: readonly string[]): Promise<string[]> {
+  const validator = new HtmlValidate({
+    extends: ['html-validate:recommended'],
+    rules: {
+      // Written by the renderer, not by people.
+      'no-inline-style': 'off',
+      'void-style': 'off',
+      'long-title': 'off',
+      'no-trailing-whitespace': 'off',
+      // Focus goes to the region itself so that arrow keys scroll it.
+      'prefer-native-element': 'off',
+    },
+  });
+  const failures: string[] = [];
+  for (const page of pages) {
+    const report = await validator.validateString(readFileSync(join(folder, page), 'utf8'), page);
+    for (const message of report.results[0]?.messages ?? []) {
+      failures.push(`${page}:${message.line}:${message.column} ${message.ruleId} ${message.message}`);
+    }
+  }
+  return failures;
+}
