@@ -2,7 +2,7 @@
 const flow = [
   ['units'],
   ['problem'],
-  ['geometry', 'model', 'svg'],
+  ['geometry', 'model', 'svg', 'sheet'],
   ['feature'],
   ['records'],
   ['measure'],
@@ -13,7 +13,9 @@ const flow = [
   ['scope'],
   ['book'],
   ['compare', 'draw', 'export'],
+  ['table'],
   ['handout'],
+  ['write'],
   ['store', 'history', 'signoff'],
   ['load'],
   ['site', 'print'],

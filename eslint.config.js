@@ -8,6 +8,7 @@ const pure = [
   'geometry',
   'model',
   'svg',
+  'sheet',
   'feature',
   'records',
   'measure',
@@ -20,7 +21,9 @@ const pure = [
   'compare',
   'draw',
   'export',
+  'table',
   'handout',
+  'write',
 ].map((room) => `src/${room}/**/*.{ts,tsx}`);
 
 export default tseslint.config(

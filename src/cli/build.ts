@@ -1,6 +1,9 @@
 import { join, resolve } from 'node:path';
 import { Command } from 'commander';
+import { lookUp } from '../book/index.js';
 import type { Book } from '../book/index.js';
+import { dataTables } from '../table/index.js';
+import { tableCsv } from '../write/index.js';
 import { bookCalendar, ordersCsv, quantitiesCsv, scheduleFiles } from '../export/index.js';
 import { withTextDiffs } from '../load/index.js';
 import { printProblems } from '../problem/index.js';
@@ -91,6 +94,7 @@ function dataFiles(book: Book): Map<string, string> {
     ['quantities.csv', quantitiesCsv(book)],
     ['orders.csv', ordersCsv(book)],
     ...scheduleFiles(book),
+    ...[...dataTables(lookUp(book))].map(([name, table]) => [`schedule-${name}.csv`, tableCsv(table)] as const),
     ['decide-by.ics', bookCalendar(book)],
   ]);
 }

@@ -5,6 +5,7 @@ import { check } from './check.js';
 import { accept } from './accept.js';
 import { issue } from './issue.js';
 import { makeNew } from './new.js';
+import { schedule } from './schedule.js';
 import { sign } from './sign.js';
 import { handout } from './handout.js';
 import { takeoff } from './takeoff.js';
@@ -14,7 +15,20 @@ import type { Console } from './console.js';
 import { UsageError } from './usage-error.js';
 
 /** Every command, in the order of `--help`. */
-const commands = [makeNew(run), check, build, handout, takeoff, calendar, compare, issue, sign, verify, accept];
+const commands = [
+  makeNew(run),
+  check,
+  build,
+  handout,
+  takeoff,
+  schedule,
+  calendar,
+  compare,
+  issue,
+  sign,
+  verify,
+  accept,
+];
 
 /** Runs one command line and answers its exit code: 0 fine, 1 the records have errors or something else does not hold, 2 wrong usage. */
 export async function run(argv: readonly string[], console: Console): Promise<number> {

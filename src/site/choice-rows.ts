@@ -2,6 +2,7 @@ import type { Alternative, BookOption, BookSelection } from '../book/index.js';
 import { describeSlack } from '../calendar/index.js';
 import { costParts } from '../model/index.js';
 import {
+  capital,
   printAmount,
   printDay,
   printDollars,
@@ -13,7 +14,7 @@ import {
 import type { Length } from '../units/index.js';
 import { lotText, quantityText } from './parts/arithmetic.js';
 import type { SideRow } from './parts/side-by-side.js';
-import { capital, partWords } from './parts/words.js';
+import { partWords } from './parts/words.js';
 import type { View } from './view.js';
 
 /** An option that could stand in a place, with its record. */

@@ -1,4 +1,5 @@
 import type { Caution } from '../caution/index.js';
+import { anchorOf } from '../write/index.js';
 import type { BookOption, BookRoom, BookSelection } from '../book/index.js';
 
 /** Where things are in the book. One function for each kind of thing, so that a link cannot be mistyped. */
@@ -68,7 +69,4 @@ export function recordPath(source: string, line?: number): string {
   return line === undefined ? path : `${path}#L${line}`;
 }
 
-/** An id that is valid in HTML: a letter first, then letters, digits, `-` and `_`. */
-export function anchorOf(kind: string, name: string): string {
-  return `${kind}-${name.replaceAll('/', '_').replace(/[^A-Za-z0-9_-]/g, '-')}`;
-}
+export { anchorOf };

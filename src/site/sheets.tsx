@@ -1,3 +1,4 @@
+import type { VNode } from 'preact';
 import type { Page } from './page.js';
 import { checkPath } from './page.js';
 import type { ChapterId } from './chapters.js';
@@ -9,7 +10,8 @@ import { ChoicePage } from './pages/choice.js';
 import { FinishSchedulePage } from './pages/finish-schedule.js';
 import { MoneyPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
-import { OpeningsPage } from './pages/openings.js';
+import { openingSheet } from '../table/index.js';
+import { SheetPage } from './pages/sheet-page.js';
 import { OptionPage } from './pages/option.js';
 import { OptionsPage } from './pages/options.js';
 import { OrdersPage } from './pages/orders.js';
@@ -34,7 +36,7 @@ export function allSheets(view: View): readonly Page[] {
       sheet: chapter.sheet,
       title: chapter.title,
       chapter: chapter.id,
-      content: chapterContent[chapter.id],
+      content: () => chapterContent[chapter.id](view),
       ...(chapter.id === 'search' && {
         scripts: ['assets/minisearch.js', 'assets/search-index.js', 'assets/search.js'],
       }),
@@ -80,12 +82,12 @@ export function allSheets(view: View): readonly Page[] {
   return pages;
 }
 
-const chapterContent: Readonly<Record<ChapterId, Page['content']>> = {
+const chapterContent: Readonly<Record<ChapterId, (view: View) => VNode>> = {
   start: () => <StartPage />,
   rooms: () => <RoomsPage />,
   options: () => <OptionsPage />,
   'finish-schedule': () => <FinishSchedulePage />,
-  openings: () => <OpeningsPage />,
+  openings: (view) => <SheetPage sheet={openingSheet(view)} />,
   cautions: () => <CautionsPage />,
   schedules: () => <SchedulesPage />,
   scope: () => <ScopePage />,

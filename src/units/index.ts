@@ -23,3 +23,4 @@ export { groupDigits } from './plain-text.js';
 export * from './plural.js';
 export * from './record-number.js';
 export * from './list.js';
+export * from './case.js';

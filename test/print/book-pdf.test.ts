@@ -79,7 +79,7 @@ describe('the pages', () => {
       /^ *102 Pantry +MAIN LEVEL/m,
       /^ *201 Loft +UPPER LEVEL/m,
       /^ *Room finish schedule$/m,
-      /^ *Door and opening schedule$/m,
+      /^ *Doors and openings$/m,
       /^ *Contract sum$/m,
       /^ *Allowance ledger$/m,
       /^ *Upgrades and credits$/m,

@@ -1,6 +1,5 @@
 import type { Book } from '../../book/index.js';
 import { writeCsv } from '../csv/index.js';
-import { doorRows, hardwareRows, openingRows } from './openings.js';
 import { finishKeyRows, finishRows } from './finish.js';
 import { insulationRows, railingRows, soundRows, stoneRows } from './rest.js';
 
@@ -10,9 +9,6 @@ export function scheduleFiles(book: Book): ReadonlyMap<string, string> {
   const tables: readonly (readonly [string, readonly object[]])[] = [
     ['finish', finishRows(book)],
     ['finish-keys', finishKeyRows(book)],
-    ['doors', doorRows(book)],
-    ['openings', openingRows(book)],
-    ['hardware', hardwareRows(book)],
     ['railings', railingRows(book)],
     ['stone', stoneRows(book)],
     ['insulation', insulationRows(book)],

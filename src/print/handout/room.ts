@@ -1,8 +1,8 @@
 import type { Handout, HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
 import { printAmount } from '../../units/index.js';
 import type { PrintDrawing } from '../drawings.js';
-import { readProse } from '../prose.js';
-import type { Block } from '../prose.js';
+import { readProse } from '../../write/index.js';
+import type { ProseBlock as Block } from '../../write/index.js';
 import { amountFigure } from '../sheets/figure.js';
 import type { Figure } from '../sheets/figure.js';
 import { shorten } from '../shorten.js';

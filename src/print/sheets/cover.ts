@@ -2,8 +2,8 @@ import type { BookRoom } from '../../book/index.js';
 import { printDay } from '../../units/index.js';
 import { coverDrawing } from '../drawings.js';
 import type { PrintDrawing } from '../drawings.js';
-import { readProse } from '../prose.js';
-import type { Block } from '../prose.js';
+import { readProse } from '../../write/index.js';
+import type { ProseBlock as Block } from '../../write/index.js';
 import type { LookUp } from '../../book/index.js';
 
 export interface Cover {

@@ -3,8 +3,8 @@ import { printArea, printAreaMetric, printLength, printMetric, printMoneyChange 
 import type { Area, Length } from '../../units/index.js';
 import { ceilingAndFeatureDrawings, elevationDrawings, planDrawing } from '../drawings.js';
 import type { PrintDrawing } from '../drawings.js';
-import { readProse } from '../prose.js';
-import type { Block } from '../prose.js';
+import { readProse } from '../../write/index.js';
+import type { ProseBlock as Block } from '../../write/index.js';
 import type { LookUp } from '../../book/index.js';
 import { shorten } from '../shorten.js';
 import { cautionRow } from './cautions.js';

@@ -16,8 +16,10 @@ import { lookUp } from '../../book/index.js';
 import type { LookUp } from '../../book/index.js';
 import { makeMoney } from './money.js';
 import type { MoneySheet } from './money.js';
-import { makeOpeningSchedule } from './opening-schedule.js';
-import type { OpeningSchedule } from './opening-schedule.js';
+import { openingSheet } from '../../table/index.js';
+import { printSheet, printSigns } from '../../write/index.js';
+import type { PrintSheet } from '../../write/index.js';
+import { targetsOf } from '../labels.js';
 import { makeOrders } from './orders.js';
 import type { TradeOrders } from './orders.js';
 import { makeOtherSchedules } from './other-schedules.js';
@@ -49,7 +51,11 @@ export interface Sheets {
   readonly register: readonly RegisterRow[];
   readonly rooms: readonly RoomSheet[];
   readonly finishes: FinishSchedule;
-  readonly openings: OpeningSchedule;
+  /** Sheets of blocks, by name. */
+  readonly set: Readonly<Record<string, PrintSheet>>;
+  /** Labels that rows carry, and the signs of what is said of them. */
+  readonly anchors: readonly string[];
+  readonly signs: Readonly<Record<string, string>>;
   readonly schedules: OtherSchedules;
   readonly scope: ScopeSheet;
   readonly money: MoneySheet;
@@ -87,6 +93,11 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   const { house, on } = book;
   const { standing, digest } = standingOf(stamp);
   const digests = digestsOf(book).rooms;
+  const sheets = [openingSheet(look)];
+  const targets = targetsOf(
+    sheets,
+    book.rooms.map(({ slug }) => slug),
+  );
   return {
     document: documentFacts(book, { title: `${house.name}: selections and specification book`, standing, on }),
     foot: { house: shorten(house.name, 26), job: shorten(house.number, 12), standing, digest, day: printDay(on) },
@@ -95,7 +106,9 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     register: register(look),
     rooms: book.rooms.map((room) => roomSheet(room, look, shortDigest(digests[room.slug] ?? ''))),
     finishes: makeFinishSchedule(look),
-    openings: makeOpeningSchedule(look),
+    set: Object.fromEntries(sheets.map((sheet) => [sheet.id, printSheet(sheet, targets.labels)])),
+    anchors: targets.anchors,
+    signs: printSigns,
     schedules: makeOtherSchedules(look),
     scope: makeScope(look),
     money: makeMoney(look),

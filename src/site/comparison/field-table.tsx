@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
+import { capital } from '../../units/index.js';
 import type { FieldChange } from '../../compare/index.js';
 import { DataTable } from '../parts/data-table.js';
-import { capital } from '../parts/words.js';
 
 /** Facts that read otherwise now. */
 export function FieldTable({

@@ -10,12 +10,12 @@ import {
   togetherWords,
 } from '../../compare/index.js';
 import type { Comparison } from '../../compare/index.js';
-import { printMoney } from '../../units/index.js';
+import { capital, printMoney } from '../../units/index.js';
 import type { Cents } from '../../units/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { Day, MoneyCell } from '../parts/figures.js';
 import { PageLink } from '../parts/link.js';
-import { capital, counted } from '../parts/words.js';
+import { counted } from '../parts/words.js';
 import type { ComparisonContext } from './context.js';
 import { FieldTable } from './field-table.js';
 import { Notices } from './notices.js';

@@ -8,12 +8,11 @@ import {
   sideWords,
 } from '../../compare/index.js';
 import type { MeasureChange, PartChange, RoomChange, SelectionChange } from '../../compare/index.js';
-import { printMoneyChange } from '../../units/index.js';
+import { capital, printMoneyChange } from '../../units/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { Facts } from '../parts/facts.js';
 import { MoneyCell } from '../parts/figures.js';
 import { PageLink } from '../parts/link.js';
-import { capital } from '../parts/words.js';
 import type { ComparisonContext } from './context.js';
 import { FieldTable } from './field-table.js';
 import { Notices } from './notices.js';

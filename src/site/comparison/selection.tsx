@@ -1,9 +1,9 @@
 import type { VNode } from 'preact';
+import { capital } from '../../units/index.js';
 import { aspectWords, selectionRows, sideWords } from '../../compare/index.js';
 import type { SelectionChange, SelectionSide } from '../../compare/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { DrawnSwatch } from '../parts/drawing.js';
-import { capital } from '../parts/words.js';
 import { anchorOf } from '../paths.js';
 import type { View } from '../view.js';
 import type { ComparisonContext } from './context.js';

@@ -1,11 +1,11 @@
 import type { VNode } from 'preact';
 import type { HandoutInterface } from '../../handout/index.js';
 import { shortDigest } from '../../signoff/index.js';
-import { printDay } from '../../units/index.js';
+import { capital, printDay } from '../../units/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { Facts } from '../parts/facts.js';
 import { Prose } from '../parts/prose.js';
-import { capital, counted } from '../parts/words.js';
+import { counted } from '../parts/words.js';
 import { useHandout, useHandoutLink } from './context.js';
 import { productPath, roomPath } from './paths.js';
 

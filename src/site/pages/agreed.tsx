@@ -2,14 +2,13 @@ import type { VNode } from 'preact';
 import type { BookChangeOrder, BookIssue } from '../../book/index.js';
 import type { ChangeLine } from '../../model/index.js';
 import { shortDigest } from '../../signoff/index.js';
-import { printDays, printMoney, printMoneyChange, recordNumber } from '../../units/index.js';
+import { capital, printDays, printMoney, printMoneyChange, recordNumber } from '../../units/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { Facts } from '../parts/facts.js';
 import { Day, MoneyCell } from '../parts/figures.js';
 import { PageLink, RecordLink, RoomLink } from '../parts/link.js';
 import { Prose } from '../parts/prose.js';
 import { StepTable } from '../parts/step-table.js';
-import { capital } from '../parts/words.js';
 import { anchorOf, pagePaths } from '../paths.js';
 import { useView } from '../sheet-context.js';
 

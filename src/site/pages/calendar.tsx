@@ -2,14 +2,14 @@ import type { VNode } from 'preact';
 import type { BookSelection } from '../../book/index.js';
 import { describePush, describeSlack } from '../../calendar/index.js';
 import type { DatedMilestone } from '../../calendar/index.js';
-import { joinWords, printDay } from '../../units/index.js';
+import { capital, joinWords, lower, printDay } from '../../units/index.js';
 import type { IsoDate } from '../../units/index.js';
 import { Facts } from '../parts/facts.js';
 import { Day } from '../parts/figures.js';
 import { SelectionLink } from '../parts/link.js';
 import { Phrase } from '../parts/prose.js';
 import { StateMark } from '../parts/state-mark.js';
-import { capital, counted, shownState, lower } from '../parts/words.js';
+import { counted, shownState } from '../parts/words.js';
 import { anchorOf } from '../paths.js';
 import { useView } from '../sheet-context.js';
 

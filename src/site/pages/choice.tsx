@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import type { BookSelection } from '../../book/index.js';
 import { describePush, describeSlack } from '../../calendar/index.js';
 import type { Caution } from '../../caution/index.js';
-import { printMoney, printMoneyChange } from '../../units/index.js';
+import { lower, printMoney, printMoneyChange } from '../../units/index.js';
 import { candidatesOf, choiceRows } from '../choice-rows.js';
 import type { Candidate } from '../choice-rows.js';
 import { Swatch } from '../parts/drawing.js';
@@ -11,7 +11,7 @@ import { ChoiceLink, OptionLink, PageLink, RecordLink, RoomLink, SelectionLink }
 import { Phrase } from '../parts/prose.js';
 import { SideBySide } from '../parts/side-by-side.js';
 import { StateMark } from '../parts/state-mark.js';
-import { counted, lower } from '../parts/words.js';
+import { counted } from '../parts/words.js';
 import { anchorOf, pagePaths } from '../paths.js';
 import { useView } from '../sheet-context.js';
 

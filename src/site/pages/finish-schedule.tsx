@@ -1,11 +1,11 @@
 import type { VNode } from 'preact';
 import type { FinishGroup, FinishRow } from '../../book/index.js';
 import { scheduleColumns } from '../../model/index.js';
-import { printLength } from '../../units/index.js';
+import { capital, printLength } from '../../units/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { OptionLink, RoomLink, SelectionLink } from '../parts/link.js';
 import { OwnerMark, State } from '../parts/state-mark.js';
-import { capital, shownState } from '../parts/words.js';
+import { shownState } from '../parts/words.js';
 import { anchorOf } from '../paths.js';
 import { useView } from '../sheet-context.js';
 

@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import type { BookOption, BookSelection } from '../../book/index.js';
 import type { OptionPart } from '../../model/index.js';
-import { printDollars, printLength, printMoney, printPercent } from '../../units/index.js';
+import { capital, lower, printDollars, printLength, printMoney, printPercent } from '../../units/index.js';
 import { orderText, quantityText } from '../parts/arithmetic.js';
 import { DataTable } from '../parts/data-table.js';
 import { Swatch } from '../parts/drawing.js';
@@ -11,7 +11,6 @@ import { PageLink, RecordLink, SelectionLink } from '../parts/link.js';
 import { Phrase, Prose } from '../parts/prose.js';
 import { StateMark } from '../parts/state-mark.js';
 import { Resistance } from '../parts/resistance.js';
-import { capital, lower } from '../parts/words.js';
 import { anchorOf, pagePaths } from '../paths.js';
 import { useView } from '../sheet-context.js';
 

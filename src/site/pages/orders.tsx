@@ -1,14 +1,13 @@
 import type { VNode } from 'preact';
 import type { Order } from '../../price/index.js';
 import { countsWords } from '../../takeoff/index.js';
-import { printLength } from '../../units/index.js';
+import { lower, printLength } from '../../units/index.js';
 import { quantityText } from '../parts/arithmetic.js';
 import { DataTable } from '../parts/data-table.js';
 import { AmountCell, MoneyCell } from '../parts/figures.js';
 import { OptionLink } from '../parts/link.js';
 import { SupplyTable } from '../parts/supply-table.js';
 import { OwnerMark } from '../parts/state-mark.js';
-import { lower } from '../parts/words.js';
 import { useView } from '../sheet-context.js';
 
 /** What the whole house buys: pooled by option and part, in whole packs. */

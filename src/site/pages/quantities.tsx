@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { lower } from '../../units/index.js';
 import type { BookSelection, BookTrade } from '../../book/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { AmountCell } from '../parts/figures.js';
@@ -7,7 +8,7 @@ import { Phrase, Prose } from '../parts/prose.js';
 import { SupplyTable } from '../parts/supply-table.js';
 import { ResistanceTable } from '../parts/resistance.js';
 import { State } from '../parts/state-mark.js';
-import { shownState, lower } from '../parts/words.js';
+import { shownState } from '../parts/words.js';
 import { anchorOf, optionPath } from '../paths.js';
 import { useView } from '../sheet-context.js';
 

@@ -1,7 +1,8 @@
 import type { VNode } from 'preact';
+import { capital } from '../../units/index.js';
 import type { Source } from '../../model/index.js';
 import { RecordLink } from '../parts/link.js';
-import { capital, counted } from '../parts/words.js';
+import { counted } from '../parts/words.js';
 import { anchorOf } from '../paths.js';
 import { useView } from '../sheet-context.js';
 

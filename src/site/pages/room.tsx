@@ -1,6 +1,6 @@
 import type { VNode } from 'preact';
 import type { BookRoom, BookSelection } from '../../book/index.js';
-import { printAmount, printLength, printMoney } from '../../units/index.js';
+import { capital, lower, printAmount, printLength, printMoney } from '../../units/index.js';
 import type { Cents } from '../../units/index.js';
 import { cautionWords, countWords } from '../../caution/index.js';
 import type { Caution } from '../../caution/index.js';
@@ -17,7 +17,7 @@ import { RoomQuantities } from '../parts/room-quantities.js';
 import { SelectionCard } from '../parts/selection-card.js';
 import { SignedMark } from '../parts/signed-mark.js';
 import { Shape } from '../parts/state-mark.js';
-import { capital, counted, lower, shownState } from '../parts/words.js';
+import { counted, shownState } from '../parts/words.js';
 import { roomPath, selectionAnchor } from '../paths.js';
 import { useView } from '../sheet-context.js';
 

@@ -1,13 +1,13 @@
 import type { VNode } from 'preact';
 import type { InsulationRow, RailingRow, SoundRow, StoneRow } from '../../book/index.js';
-import { printAmount, printLength } from '../../units/index.js';
+import { capital, printAmount, printLength } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { AmountCell } from '../parts/figures.js';
 import { PageLink, RoomLink } from '../parts/link.js';
 import { Part } from '../parts/part.js';
 import { ScheduledCell } from '../parts/scheduled.js';
-import { capital, counted } from '../parts/words.js';
+import { counted } from '../parts/words.js';
 import { anchorOf, pagePaths } from '../paths.js';
 import { useView } from '../sheet-context.js';
 

@@ -2,10 +2,10 @@ import type { VNode } from 'preact';
 import type { BookRoom } from '../../book/index.js';
 import { findingWords } from '../../scope/index.js';
 import type { BuildUp, BuildUpLayer, ScopeFinding } from '../../scope/index.js';
-import { joinWords } from '../../units/index.js';
+import { joinWords, lower } from '../../units/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { RecordLink, RoomLink, SelectionLink } from '../parts/link.js';
-import { counted, lower } from '../parts/words.js';
+import { counted } from '../parts/words.js';
 import { anchorOf } from '../paths.js';
 import { useView } from '../sheet-context.js';
 

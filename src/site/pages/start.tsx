@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import type { BookSelection } from '../../book/index.js';
 import { cautionWords, countWords } from '../../caution/index.js';
 import { describeSlack } from '../../calendar/index.js';
-import { printMoney, printMoneyChange } from '../../units/index.js';
+import { capital, lower, printMoney, printMoneyChange } from '../../units/index.js';
 import type { Cents } from '../../units/index.js';
 import { AllowanceBar } from '../parts/allowance-bar.js';
 import { Swatch } from '../parts/drawing.js';
@@ -13,7 +13,7 @@ import { Prose } from '../parts/prose.js';
 import { RangeChart } from '../parts/range-chart.js';
 import { RoomGrid } from '../parts/room-grid.js';
 import { StateMark } from '../parts/state-mark.js';
-import { capital, counted, lower } from '../parts/words.js';
+import { counted } from '../parts/words.js';
 import { anchorOf, pagePaths } from '../paths.js';
 import { useView } from '../sheet-context.js';
 

@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { lower } from '../../units/index.js';
 import type { LedgerEntry } from '../../price/index.js';
 import { anchorOf } from '../paths.js';
 import { useView } from '../sheet-context.js';
@@ -7,7 +8,6 @@ import { DataTable } from './data-table.js';
 import { MoneyCell } from './figures.js';
 import { SelectionLink } from './link.js';
 import { Phrase } from './prose.js';
-import { lower } from './words.js';
 
 /** One allowance: its bar, every choice that draws on it, and its figures one under the other, to tick. */
 export function AllowanceLedger({ entry }: { entry: LedgerEntry }): VNode {

@@ -3,11 +3,11 @@ import type { VNode } from 'preact';
 import type { Lot, Order } from '../../price/index.js';
 import { countsWords, supplyWords } from '../../takeoff/index.js';
 import type { Takeoff } from '../../takeoff/index.js';
-import { printAmount, printLength, printQuantity } from '../../units/index.js';
+import { capital, printAmount, printLength, printQuantity } from '../../units/index.js';
 import { useView } from '../sheet-context.js';
 import { AmountCell } from './figures.js';
 import { Resistance } from './resistance.js';
-import { capital, counted } from './words.js';
+import { counted } from './words.js';
 
 /** `342.5 sq ft`, `9 each` without the word each. */
 export function quantityText(amount: number, unit: Takeoff['unit']): string {

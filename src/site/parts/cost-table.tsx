@@ -1,8 +1,9 @@
 import type { VNode } from 'preact';
+import { capital } from '../../units/index.js';
 import { costParts } from '../../model/index.js';
 import type { Cost } from '../../price/index.js';
 import { MoneyCell } from './figures.js';
-import { capital, partWords } from './words.js';
+import { partWords } from './words.js';
 
 /** A cost by what it is made of. */
 export function CostTable({ cost, id }: { cost: Cost; id: string }): VNode {

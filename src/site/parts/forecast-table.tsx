@@ -1,13 +1,12 @@
 import type { VNode } from 'preact';
 import type { Forecast } from '../../book/index.js';
-import { printMoneyChange } from '../../units/index.js';
+import { capital, lower, printMoneyChange } from '../../units/index.js';
 import type { Cents } from '../../units/index.js';
 import { useView } from '../sheet-context.js';
 import { DataTable } from './data-table.js';
 import type { Column } from './data-table.js';
 import { MoneyCell } from './figures.js';
 import { SelectionLink } from './link.js';
-import { capital, lower } from './words.js';
 
 const ways = ['low', 'expected', 'high'] as const;
 const titles = { low: 'Lowest', expected: 'Likely', high: 'Highest' } as const;

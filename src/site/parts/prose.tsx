@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { phraseHtml, proseHtml } from '../prose.js';
+import { phraseHtml, proseHtml } from '../../write/index.js';
 
 /** A record's body. markdown-it has escaped it: raw HTML in it is shown as text. */
 export function Prose({ text }: { text: string }): VNode | null {

@@ -13,15 +13,6 @@ export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-/** A name inside a sentence: `doors D01 and D02`. Marks and names of makers keep their capitals. */
-export function lower(text: string): string {
-  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
-}
-
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
 /** The state that people act on: an open choice is open, due soon or late. */
 export type ShownState = Exclude<BookSelection['state'], never> | 'due-soon' | 'late';
 

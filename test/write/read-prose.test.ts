@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readProse } from '../../src/print/prose.js';
+import { readProse } from '../../src/write/index.js';
 
 describe('prose', () => {
   it('reads inlines as nested data', () => {

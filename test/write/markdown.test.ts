@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { phraseHtml, proseHtml } from '../../src/site/prose.js';
+import { phraseHtml, proseHtml } from '../../src/write/index.js';
 
 describe('proseHtml', () => {
   test('raw HTML stays text', () => {

@@ -1,27 +1,20 @@
 import type { VNode } from 'preact';
-import type { OpeningMeasure } from '../../model/index.js';
+import type { Cell } from '../../sheet/index.js';
 
 const leaf = { single: 24, half: 12 } as const;
 
 /** A door as on a plan: the wall across, the room that records it below, each leaf open at a right angle and its sweep. */
-export function DoorSymbol({
-  opening,
-  room,
-}: {
-  opening: Pick<OpeningMeasure, 'hinge' | 'swing' | 'operation'>;
-  room: string;
-}): VNode {
-  const { hinge, swing, operation } = opening;
-  const isDown = swing === undefined || swing === room;
+export function Swing({ of: { leaves, hinge, into } }: { of: Extract<Cell, { is: 'swing' }> }): VNode {
+  const isDown = into !== 'far';
   const wall = isDown ? 4 : 30;
-  const leaves =
-    operation === 'double'
+  const paths =
+    leaves === 'pair'
       ? [leafPath(8, leaf.half, true, wall, isDown), leafPath(32, leaf.half, false, wall, isDown)]
       : [leafPath(hinge === 'right' ? 32 : 8, leaf.single, hinge !== 'right', wall, isDown)];
   return (
     <svg class="door-symbol" viewBox="0 0 40 34" width="40" height="34" aria-hidden="true" focusable="false">
       <path class="door-wall" d={`M0 ${wall}H8M32 ${wall}H40`} />
-      <path class="door-leaf" d={leaves.join('')} />
+      <path class="door-leaf" d={paths.join('')} />
     </svg>
   );
 }

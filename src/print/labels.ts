@@ -1,0 +1,44 @@
+import { tablesOf } from '../sheet/index.js';
+import type { Place, Sheet } from '../sheet/index.js';
+import { anchorOf } from '../write/index.js';
+import type { Labels } from '../write/index.js';
+
+/** What in a document can be pointed to: rows of its tables, and its rooms. */
+export interface Targets {
+  /** Labels that rows carry. */
+  readonly anchors: readonly string[];
+  readonly labels: Labels;
+}
+
+/** Anchors of the rows that the kinds of places are found at. */
+const anchored: Partial<Record<Place['to'], string>> = {
+  opening: 'opening',
+  set: 'set',
+  key: 'key',
+  remark: 'remark',
+  allowance: 'allowance',
+  'change-order': 'change',
+};
+
+/** A label that stood twice would point nowhere: only what is unique is pointed to. */
+export function targetsOf(sheets: readonly Sheet[], rooms: readonly string[]): Targets {
+  const seen = new Map<string, number>();
+  const kinds = Object.values(anchored);
+  for (const { blocks } of sheets)
+    for (const { anchor, groups } of tablesOf(blocks))
+      for (const { id } of kinds.includes(anchor) ? groups.flatMap(({ rows }) => rows) : []) {
+        const label = anchorOf(anchor, id);
+        seen.set(label, (seen.get(label) ?? 0) + 1);
+      }
+  const anchors = new Set([...seen].filter(([, times]) => times === 1).map(([label]) => label));
+  const known = new Set(rooms);
+  return {
+    anchors: [...anchors],
+    labels: ({ to, id }) => {
+      if (to === 'room') return known.has(id) ? `room-${id}` : undefined;
+      const kind = anchored[to];
+      const label = kind === undefined ? '' : anchorOf(kind, id);
+      return anchors.has(label) ? label : undefined;
+    },
+  };
+}

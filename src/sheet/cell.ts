@@ -1,0 +1,105 @@
+import type { Cents, IsoDate, Length } from '../units/index.js';
+
+/** Words of a record that have been through the sieve for trades: only `handout/sieve.ts` makes them. */
+export type Sieved = string & { readonly sieved: true };
+
+/** Where words point. A writer links what it has a page or a label for, and prints the words alone elsewhere. */
+export interface Place {
+  readonly to:
+    | 'allowance'
+    | 'caution'
+    | 'category'
+    | 'change-order'
+    | 'choice'
+    | 'finding'
+    | 'issue'
+    | 'key'
+    | 'opening'
+    | 'option'
+    | 'page'
+    | 'product'
+    | 'record'
+    | 'remark'
+    | 'room'
+    | 'selection'
+    | 'set'
+    | 'trade';
+  readonly id: string;
+  /** Of a record. */
+  readonly line?: number;
+}
+
+/** How urgent a choice is, or what became of it: each has one word and one sign, on screen, paper and handout alike. */
+export type Status = 'open' | 'due-soon' | 'late' | 'chosen' | 'none' | 'ordered' | 'installed';
+
+export type Is<Kind extends string, Holds = object> = { readonly is: Kind } & Readonly<Holds>;
+
+/** A value with its meaning, never formatted. `say.ts` makes the words for people, `raw.ts` the value for machines, `gate.ts`
+ *  takes its words through the sieve: a new kind is added here and does not compile until it stands in those three. */
+export type Cell<Words extends string = string> =
+  /** A dash in a column of figures, blank in one of words, empty in data. */
+  | Is<'nothing'>
+  /** Names, and sentences of the program or of records. */
+  | Is<'words', { text: Words; place?: Place; tone?: Tone }>
+  /** One line of Markdown, as people wrote it. */
+  | Is<'prose', { text: Words }>
+  /** `101 Great room`, and where its page is. */
+  | Is<'room', { number: Words; name: Words; place?: Place }>
+  /** D01, CS1, (H3): in brackets what stands only for now. */
+  | Is<'mark', { text: Words; place?: Place; bracketed?: boolean }>
+  | Is<'length', { nm: Length }>
+  | Is<'span', { from: Length; to: Length }>
+  /** `unit` only where it is in neither the head nor a column beside it. */
+  | Is<'amount', { value: number; digits: number; unit?: Words }>
+  | Is<'count', { value: number }>
+  | Is<'percent', { value: number }>
+  | Is<'unit', { unit: Words }>
+  | Is<'pack', { count: number; name: Words; holds: number; unit: Words }>
+  | Is<'pieces', { of: readonly { readonly count: number; readonly length: Length }[] }>
+  /** Working days: of a lead time, or what is left. */
+  | Is<'days', { working: number }>
+  | Is<'day', { day: IsoDate }>
+  /** Numbers of rooms in the order of the house; long lists are counted where people read. */
+  | Is<'rooms', { numbers: readonly Words[]; all?: boolean }>
+  | Is<'finish', Finish<Words>>
+  | Is<'status', { status: Status; place?: Place }>
+  /** How a door swings, drawn as in plan. Words beside it say the same. */
+  | Is<'swing', { leaves: 'single' | 'pair'; hinge?: 'left' | 'right'; into: 'near' | 'far' | 'unknown' }>
+  /** Side by side in a line, parted by a comma or, for marks, by a space. */
+  | Is<'list', { of: readonly Cell<Words>[]; parted: ', ' | ' ' | '; ' }>
+  /** One under another, each with what it is of, before or after it. */
+  | Is<'lines', { of: readonly { readonly at?: Words; readonly after?: Words; readonly cell: Cell<Words> }[] }>;
+
+export type Tone = 'plain' | 'quiet' | 'strong';
+
+/** What a selection puts at a place. */
+export interface Finish<Words extends string = string> {
+  readonly name: Words;
+  /** `standard`: nothing is chosen and the contract's standard stands for now. `considered`: one of several. */
+  readonly standing: 'chosen' | 'standard' | 'considered' | 'open' | 'none';
+  /** Of a choice that is not made. */
+  readonly urgency?: 'open' | 'due-soon' | 'late';
+  readonly by: 'contractor' | 'owner-furnished';
+  /** Its key in the finish schedule. */
+  readonly key?: Words;
+  /** Keys alone, where the sheet explains them. */
+  readonly keyOnly?: boolean;
+  readonly place?: Place;
+  readonly selection?: string;
+}
+
+/** Money is the house's affair. `change`: with its sign. */
+export type MoneyCell = Is<'money', { cents: Cents; change?: boolean; strong?: boolean }>;
+
+/** Who may read is the type of the cells. A trade's cells may stand in the house's sheet, never the reverse: there is no money
+ *  among them, and each of their words went through the sieve. Plain unions: a conditional type over an audience would be
+ *  invariant, and nothing would fit anything. */
+export type TradeCell = Cell<Sieved>;
+export type HouseCell = Cell | MoneyCell;
+
+export type Kind = HouseCell['is'];
+
+export const nothing: Is<'nothing'> = { is: 'nothing' };
+export const words = (text: string, place?: Place): Cell =>
+  text === '' ? nothing : { is: 'words', text, ...(place && { place }) };
+export const quiet = (text: string): Cell => (text === '' ? nothing : { is: 'words', text, tone: 'quiet' });

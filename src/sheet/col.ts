@@ -1,0 +1,93 @@
+import type { Cents, IsoDate, Length } from '../units/index.js';
+import type { Cell, Finish, Is, Kind, MoneyCell, Place, Status } from './cell.js';
+import { nothing, words } from './cell.js';
+import type { Names } from './names.js';
+import type { Column } from './table.js';
+
+type Options = Pick<Column<never>, 'under' | 'width' | 'not'>;
+
+type Maker<In> = <Row>(
+  key: string,
+  head: string,
+  of: (row: Row, names: Names) => In | undefined,
+  options?: Options,
+) => Column<Row>;
+
+/** A column of one kind: the value in, the cell out. What is absent is nothing. */
+function maker<In>(kind: Kind, cell: (value: In) => Cell): Maker<In> {
+  return (key, head, of, options) => ({
+    key,
+    head,
+    kind,
+    ...options,
+    value: (row, names) => {
+      const value = of(row, names);
+      return value === undefined ? nothing : cell(value);
+    },
+  });
+}
+
+type Of<K extends Cell['is']> = Omit<Extract<Cell, { is: K }>, 'is'>;
+type Pointed = { readonly text: string; readonly place?: Place };
+
+/** Columns by the kind of their cells. */
+export const col = {
+  /** Names and sentences. */
+  words: maker<string | Pointed>('words', (value) =>
+    typeof value === 'string' ? words(value) : words(value.text, value.place),
+  ),
+  prose: maker<string>('prose', (text) => (text === '' ? nothing : { is: 'prose', text })),
+  room: maker<Of<'room'>>('room', (value) => ({ is: 'room', ...value })),
+  mark: maker<string | Of<'mark'>>('mark', (value) =>
+    typeof value === 'string' ? { is: 'mark', text: value } : { is: 'mark', ...value },
+  ),
+  length: maker<Length>('length', (nm) => ({ is: 'length', nm })),
+  span: maker<Of<'span'>>('span', (value) =>
+    value.from === value.to ? { is: 'length', nm: value.to } : { is: 'span', ...value },
+  ),
+  /** One digit after the point. */
+  amount: maker<number>('amount', (value) => ({ is: 'amount', value, digits: 1 })),
+  exact: (digits: number): Maker<number> => maker<number>('amount', (value) => ({ is: 'amount', value, digits })),
+  count: maker<number>('count', (value) => ({ is: 'count', value })),
+  percent: maker<number>('percent', (value) => ({ is: 'percent', value })),
+  unit: maker<string>('unit', (unit) => ({ is: 'unit', unit })),
+  pack: maker<Of<'pack'>>('pack', (value) => ({ is: 'pack', ...value })),
+  pieces: maker<Of<'pieces'>['of']>('pieces', (of) => (of.length === 0 ? nothing : { is: 'pieces', of })),
+  days: maker<number>('days', (working) => ({ is: 'days', working })),
+  day: maker<IsoDate>('day', (day) => ({ is: 'day', day })),
+  rooms: maker<readonly string[]>('rooms', (numbers) => (numbers.length === 0 ? nothing : { is: 'rooms', numbers })),
+  finish: maker<Finish>('finish', (value) => ({ is: 'finish', ...value })),
+  status: maker<Status>('status', (status) => ({ is: 'status', status })),
+  swing: maker<Of<'swing'>>('swing', (value) => ({ is: 'swing', ...value })),
+  list: maker<readonly Cell[]>('list', (of) => (of.length === 0 ? nothing : { is: 'list', of, parted: ', ' })),
+  lines: maker<Of<'lines'>['of']>('lines', (of) => (of.length === 0 ? nothing : { is: 'lines', of })),
+  /** A cell as it is, of a kind that the row decides. */
+  cell: <Row>(
+    kind: Kind,
+    key: string,
+    head: string,
+    value: (row: Row, names: Names) => Cell,
+    options?: Options,
+  ): Column<Row> => ({ key, head, kind, ...options, value }),
+  /** For the house alone: a trade's table has no such column. */
+  money: <Row>(
+    key: string,
+    head: string,
+    of: (row: Row) => Cents | undefined,
+    options?: Options & { readonly change?: boolean },
+  ): Column<Row, MoneyCell | Is<'nothing'>> => {
+    const { change = false, ...rest } = options ?? {};
+    return {
+      key,
+      head,
+      kind: 'money',
+      ...rest,
+      value: (row) => {
+        const cents = of(row);
+        return cents === undefined ? nothing : money(cents, change);
+      },
+    };
+  },
+};
+
+export const money = (cents: Cents, change = false): MoneyCell => ({ is: 'money', cents, ...(change && { change }) });

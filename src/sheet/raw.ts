@@ -1,0 +1,71 @@
+import type { HouseCell, Kind } from './cell.js';
+import { packWords, piecesWords } from './say.js';
+
+/** What a cell is worth to a machine: numbers as numbers, in the unit that the column's head names. */
+export function raw(cell: HouseCell | undefined): string | number {
+  if (!cell) return '';
+  switch (cell.is) {
+    case 'nothing':
+    case 'swing':
+      return '';
+    case 'words':
+    case 'prose':
+      return cell.text;
+    case 'room':
+      return `${cell.number} ${cell.name}`.trim();
+    case 'mark':
+      return cell.bracketed ? `(${cell.text})` : cell.text;
+    case 'unit':
+      return cell.unit;
+    case 'length':
+      return inches(cell.nm);
+    case 'span':
+      return `${inches(cell.from)} to ${inches(cell.to)}`;
+    case 'amount':
+    case 'percent':
+      return Number(cell.value.toFixed(6));
+    case 'count':
+      return cell.value;
+    case 'days':
+      return cell.working;
+    case 'day':
+      return cell.day;
+    case 'pack':
+      return packWords(cell);
+    case 'pieces':
+      return piecesWords(cell.of);
+    case 'rooms':
+      return cell.numbers.join(', ');
+    case 'finish':
+      if (cell.keyOnly && cell.key !== undefined) return cell.standing === 'standard' ? `(${cell.key})` : cell.key;
+      return cell.standing === 'open' || cell.standing === 'none' ? cell.standing : cell.name;
+    case 'status':
+      return cell.status;
+    case 'money':
+      return Number((cell.cents / 100).toFixed(2));
+    case 'list':
+      return cell.of.map(raw).join(cell.parted);
+    case 'lines':
+      return cell.of
+        .map(({ at, after, cell: one }) => [at, raw(one), after].filter((part) => part !== undefined).join(' '))
+        .join('; ');
+  }
+}
+
+/** Inches to a millionth: 1/64 inch and 1 mm are told apart. */
+const inches = (nm: number): number => Number((nm / 25_400_000).toFixed(6));
+
+const units: Partial<Record<Kind, string>> = {
+  length: 'in',
+  span: 'in',
+  days: 'working days',
+  percent: '%',
+  money: '$',
+};
+
+/** `rough width (in)`: a column's head in data. */
+export function dataHead(key: string, kind: Kind): string {
+  const words = key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  const unit = units[kind];
+  return unit === undefined ? words : `${words} (${unit})`;
+}

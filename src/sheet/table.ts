@@ -1,0 +1,169 @@
+import type { Cell, HouseCell, Kind, MoneyCell, Sieved, TradeCell } from './cell.js';
+import { gated, open } from './gate.js';
+import type { Gate } from './gate.js';
+import type { MoneyFree } from './money-free.js';
+import type { Names } from './names.js';
+
+/** How wide on paper and screen; the theme gives each its number. Figures are as wide as they are. */
+export type Width = 'fit' | 'short' | 'words' | 'long';
+export type Output = 'html' | 'pdf' | 'text';
+
+export interface Column<Row, C extends HouseCell = Cell> {
+  /** Name in CSV and JSON, in camelCase: published, never renamed. */
+  readonly key: string;
+  /** For people. */
+  readonly head: string;
+  /** Decides alignment, figures, size, dash or blank, and the unit in a CSV's head. */
+  readonly kind: Kind;
+  /** A property, not a method, so that rows are checked both ways. `names` holds no Book: money is not reached sideways. */
+  readonly value: (row: Row, names: Names) => C;
+  /** Key of the column beneath which people read it in small print. Data keeps a column of its own. */
+  readonly under?: string;
+  readonly width?: Width;
+  /** Left out where people read it there. Data leaves nothing out. */
+  readonly not?: readonly Output[];
+}
+
+export interface Table<Row, C extends HouseCell = Cell> {
+  readonly id: string;
+  readonly caption: string;
+  readonly columns: readonly Column<Row, C>[];
+  /** Unique in the table: anchor, and what a test asks by. */
+  readonly rowId: (row: Row) => string;
+  /** What its rows' anchors begin with; the table's id when absent. */
+  readonly anchor?: string;
+  /** Key of the column that names the row: its head for those who hear the table. */
+  readonly named: string;
+  readonly group?: (row: Row, names: Names) => GroupTitle;
+  /** Rows that are sums among the rows. */
+  readonly strong?: (row: Row) => boolean;
+  readonly sums?: (rows: readonly Row[]) => readonly Sum<C>[];
+  readonly notes?: readonly string[];
+}
+
+export interface GroupTitle {
+  readonly title: string;
+  /** Small print beside it. */
+  readonly why?: string;
+  readonly cell?: Cell;
+}
+
+/** A table whose rows hold no money: what a trade may be given. */
+export type TradeTable<Row> = Table<MoneyFree<Row>>;
+
+/** A table for the house alone. */
+export type HouseTable<Row> = Table<Row, HouseCell>;
+
+/** A line below the rows. `what` stands in the column that names the row. */
+export interface Sum<C> {
+  readonly what: string;
+  readonly why?: string;
+  readonly strong?: boolean;
+  readonly cells: Readonly<Record<string, C>>;
+}
+
+/** A table laid out: plain data that can be kept, compared and asked by a test. Columns stay atomic. */
+export interface TableBlock<C extends HouseCell = HouseCell, Words extends string = string> {
+  readonly block: 'table';
+  readonly id: string;
+  readonly caption: Words;
+  readonly anchor: string;
+  readonly named: string;
+  readonly columns: readonly LaidColumn[];
+  readonly groups: readonly Group<C, Words>[];
+  readonly sums: readonly LaidSum<C, Words>[];
+  readonly notes: readonly Words[];
+}
+
+export type LaidColumn = Omit<Column<never, never>, 'value'>;
+
+export interface Group<C, Words extends string = string> {
+  readonly title?: Words;
+  readonly why?: Words;
+  readonly cell?: C;
+  readonly rows: readonly LaidRow<C>[];
+}
+
+export interface LaidRow<C> {
+  readonly id: string;
+  readonly strong?: boolean;
+  readonly cells: Readonly<Record<string, C>>;
+}
+
+export interface LaidSum<C, Words extends string = string> {
+  readonly what: Words;
+  readonly why?: Words;
+  readonly strong?: boolean;
+  readonly cells: Readonly<Record<string, C>>;
+}
+
+export type HouseBlock = TableBlock<HouseCell>;
+export type TradeBlock = TableBlock<TradeCell, Sieved>;
+
+/** A table with its rows, for the house. */
+export function layOut<Row, C extends HouseCell>(
+  table: Table<Row, C>,
+  rows: readonly Row[],
+  names: Names,
+): TableBlock<HouseCell> {
+  return lay<Row, C, HouseCell, string>(table, rows, names, (cell) => cell, open);
+}
+
+/** The same table for a trade: every word goes through the gate. */
+export function layOutFor<Row, Words extends string>(
+  table: Table<Row>,
+  rows: readonly Row[],
+  names: Names,
+  gate: Gate<Words>,
+): TableBlock<Cell<Words>, Words> {
+  return lay<Row, Cell, Cell<Words>, Words>(table, rows, names, (cell) => gated(cell, gate), gate);
+}
+
+function lay<Row, C extends HouseCell, Out extends HouseCell, Words extends string>(
+  table: Table<Row, C>,
+  rows: readonly Row[],
+  names: Names,
+  made: (cell: C | Cell) => Out,
+  gate: Gate<Words>,
+): TableBlock<Out, Words> {
+  const groups = new Map<string, Group<Out, Words> & { readonly rows: LaidRow<Out>[] }>();
+  const cellsOf = (cells: readonly (readonly [string, C])[]) =>
+    Object.fromEntries(cells.map(([key, cell]) => [key, made(cell)]));
+  for (const row of rows) {
+    const title = table.group?.(row, names);
+    const key = title?.title ?? '';
+    const group = groups.get(key) ?? {
+      ...(title && { title: gate(title.title) }),
+      ...(title?.why !== undefined && { why: gate(title.why) }),
+      ...(title?.cell && { cell: made(title.cell) }),
+      rows: [],
+    };
+    groups.set(key, group);
+    group.rows.push({
+      id: table.rowId(row),
+      ...(table.strong?.(row) && { strong: true }),
+      cells: cellsOf(table.columns.map((column) => [column.key, column.value(row, names)] as const)),
+    });
+  }
+  return {
+    block: 'table',
+    id: table.id,
+    caption: gate(table.caption),
+    anchor: table.anchor ?? table.id,
+    named: table.named,
+    columns: table.columns.map(({ value: _, ...column }) => column),
+    groups: [...groups.values()],
+    sums: (table.sums?.(rows) ?? []).map(({ what, why, cells, ...rest }) => ({
+      ...rest,
+      what: gate(what),
+      ...(why !== undefined && { why: gate(why) }),
+      cells: cellsOf(Object.entries(cells)),
+    })),
+    notes: (table.notes ?? []).map(gate).filter((note) => note !== ''),
+  };
+}
+
+export const rowsOf = <C extends HouseCell>(table: TableBlock<C>): readonly LaidRow<C>[] =>
+  table.groups.flatMap(({ rows }) => rows);
+
+export type { MoneyCell };

@@ -1,0 +1,80 @@
+import type { DoorRow } from '../book/index.js';
+import { col } from '../sheet/index.js';
+import type { Column, Names } from '../sheet/index.js';
+import { capital, printLength } from '../units/index.js';
+import { schedule } from './schedule.js';
+import { finishOf, trimOf } from './scheduled.js';
+
+const columns: readonly Column<DoorRow>[] = [
+  col.mark('mark', 'Mark', ({ mark }) => mark, { width: 'fit' }),
+  col.room('from', 'From', ({ room }, names) => names.room(room), { width: 'short' }),
+  col.room('to', 'To', ({ to }, names) => names.room(to), { width: 'short' }),
+  col.length('width', 'Width', ({ width }) => width),
+  col.length('height', 'Height', ({ height }) => height),
+  col.length('leaf', 'Leaf', ({ thickness }) => thickness),
+  col.finish('door', 'Door', ({ door }, names) => finishOf(door, names), { width: 'words' }),
+  col.words('core', 'Core', ({ core }) => core && capital(`${core} core`), { under: 'door' }),
+  col.words('face', 'Face', ({ face }) => face && capital(face), { under: 'door' }),
+  col.swing('swing', '', swingOf, { under: 'moves' }),
+  col.words('moves', 'How it moves', movesOf, { width: 'words' }),
+  col.length('roughWidth', 'Rough width', ({ rough }) => rough?.width),
+  col.length('roughHeight', 'Rough height', ({ rough }) => rough?.height),
+  col.length('jamb', 'Jamb', ({ jamb }) => jamb.made),
+  col.length('wall', 'Wall', ({ jamb }) => jamb.wall),
+  col.lines('trim', 'Trim', ({ trim }, names) => trimOf(trim, names), { width: 'short' }),
+  col.mark('set', 'Set', setOf, { width: 'fit' }),
+  col.finish('hardware', 'Hardware', ({ hardware }, names) => finishOf(hardware, names), { not: ['pdf'] }),
+  col.words('remarks', 'Remarks', remarksOf, { width: 'words' }),
+  col.words('note', 'Note', ({ note }) => note, { under: 'remarks' }),
+];
+
+/** Each door once, in order of mark, under the room that records it. */
+export const doors = schedule<DoorRow>({
+  table: {
+    id: 'doors',
+    caption: 'Door schedule',
+    columns,
+    named: 'mark',
+    anchor: 'opening',
+    rowId: ({ mark }) => mark,
+  },
+  rows: ({ book }) => book.schedules.doors,
+});
+
+function swingOf({ operation, hinge, swing, room }: DoorRow) {
+  if (operation !== 'swing' && operation !== 'double') return undefined;
+  const into = swing === undefined ? 'unknown' : swing === room ? 'near' : 'far';
+  return { leaves: operation === 'double' ? 'pair' : 'single', into, ...(hinge && { hinge }) } as const;
+}
+
+/** How it moves, from facts: `Hinges left, into 104 Pantry, left hand`. */
+function movesOf({ operation, hinge, swing, hand }: DoorRow, names: Names): string {
+  if (operation !== 'swing' && operation !== 'double') return capital(operation);
+  return capital(
+    [
+      operation === 'double' ? 'pair' : '',
+      hinge === undefined ? '' : `hinges ${hinge}`,
+      swing === undefined ? '' : `into ${swing === 'outside' ? 'outside' : names.title(swing)}`,
+      hand === undefined ? '' : `${hand} hand`,
+    ]
+      .filter((fact) => fact !== '')
+      .join(', '),
+  );
+}
+
+function setOf({ hardware }: DoorRow) {
+  if (hardware?.set === undefined) return undefined;
+  const { set, standing } = hardware;
+  return { text: set, bracketed: standing === 'standard', place: { to: 'set', id: set } } as const;
+}
+
+/** What the figures say by themselves. */
+function remarksOf({ fits, madeHeight, jamb }: DoorRow): string {
+  const made = madeHeight === undefined ? '' : ` (made ${printLength(madeHeight)} high)`;
+  return [
+    fits === false ? `Not made in this size${made}: no rough opening until one of them changes` : '',
+    jamb.reaches === false ? 'Wall deeper than the jamb: extension, or a deeper jamb' : '',
+  ]
+    .filter((remark) => remark !== '')
+    .join('. ');
+}

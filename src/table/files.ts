@@ -1,0 +1,23 @@
+import type { LookUp } from '../book/index.js';
+import type { HouseBlock } from '../sheet/index.js';
+import { doors } from './doors.js';
+import { hardware } from './hardware.js';
+import { openings } from './openings.js';
+
+/** Tables that are written as files of data, by name, in the order of the book. */
+const files = {
+  doors,
+  openings,
+  hardware,
+} as const;
+
+export const tableNames: readonly string[] = Object.keys(files);
+
+/** Each with its rows; one without rows is left out. */
+export function dataTables(look: LookUp): ReadonlyMap<string, HouseBlock> {
+  return new Map(
+    Object.entries(files)
+      .map(([name, { lay }]) => [name, lay(look)] as const)
+      .filter(([, { groups }]) => groups.length > 0),
+  );
+}

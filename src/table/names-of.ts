@@ -1,0 +1,28 @@
+import type { LookUp } from '../book/index.js';
+import type { Names } from '../sheet/index.js';
+
+/** The names of a Book that columns may ask for. */
+export function namesOf(look: LookUp): Names {
+  return {
+    title: (room) => (room === 'outside' ? 'Outside' : look.roomTitle(room)),
+    number: (room) => look.room(room)?.number ?? room,
+    room: (slug) => {
+      const room = look.room(slug);
+      if (!room) return { number: '', name: slug === 'outside' ? 'Outside' : slug };
+      return { number: room.number, name: room.name, place: { to: 'room', id: slug } };
+    },
+    trade: look.tradeName,
+    category: look.categoryName,
+    option: (id) => {
+      const [category = '', slug] = id.split('/');
+      return look.option(category, slug)?.name;
+    },
+    milestone: look.milestoneName,
+    urgency: (id) => {
+      const selection = look.selection(id);
+      if (selection?.state !== 'open') return undefined;
+      const { state } = selection.decision;
+      return state === 'late' || state === 'due-soon' ? state : 'open';
+    },
+  };
+}

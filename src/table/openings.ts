@@ -1,0 +1,35 @@
+import type { OpeningRow } from '../book/index.js';
+import { col } from '../sheet/index.js';
+import { schedule } from './schedule.js';
+import { trimOf } from './scheduled.js';
+
+const kinds = { window: 'Windows', cased: 'Cased openings', open: 'Open passages' } as const;
+
+/** Windows, cased openings and open passages, each once. */
+export const openings = schedule<OpeningRow>({
+  table: {
+    id: 'openings',
+    caption: 'Windows, cased openings and open passages',
+    named: 'mark',
+    anchor: 'opening',
+    rowId: ({ mark }) => mark,
+    group: ({ kind }) => ({ title: kinds[kind] }),
+    columns: [
+      col.mark('mark', 'Mark', ({ mark }) => mark, { width: 'fit' }),
+      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'words' }),
+      col.words('wall', 'Wall', ({ wall }) => wall, { width: 'fit' }),
+      col.room('to', 'To', ({ to }, names) => names.room(to), { width: 'words' }),
+      col.length('width', 'Width', ({ width }) => width),
+      col.length('height', 'Height', ({ height }) => height),
+      col.length('sill', 'Sill', ({ sill }) => (sill === 0 ? undefined : sill)),
+      col.length('head', 'Head', ({ head }) => head),
+      col.amount('area', 'Area, sq ft', ({ area }) => area),
+      col.lines('trim', 'Trim', ({ trim }, names) => trimOf(trim, names), { width: 'words' }),
+      col.words('remarks', 'Remarks', ({ note }) => note, { width: 'words' }),
+    ],
+  },
+  rows: ({ book }) => {
+    const { openings } = book.schedules;
+    return (['window', 'cased', 'open'] as const).flatMap((kind) => openings.filter((row) => row.kind === kind));
+  },
+});

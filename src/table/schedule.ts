@@ -1,0 +1,38 @@
+import { lookUp } from '../book/index.js';
+import type { Book, LookUp } from '../book/index.js';
+import { layOut, layOutFor } from '../sheet/index.js';
+import type { Cell, Gate, HouseBlock, MoneyFree, TableBlock, Table } from '../sheet/index.js';
+import { namesOf } from './names-of.js';
+
+/** A table with where its rows come from. */
+export interface Schedule {
+  readonly id: string;
+  /** As the house reads it. */
+  readonly lay: (look: LookUp) => HouseBlock;
+  /** As a trade reads it: its own rows where rows are of one trade, words through the gate. */
+  readonly layFor: <Words extends string>(
+    look: LookUp,
+    trade: string,
+    gate: Gate<Words>,
+  ) => TableBlock<Cell<Words>, Words>;
+}
+
+/** Joins a table that holds no money with its rows. `trades` says whose row it is; without it every trade that asks for the
+ *  schedule gets the whole of it. */
+export function schedule<Row>(of: {
+  readonly table: Table<MoneyFree<Row>>;
+  readonly rows: (look: LookUp) => readonly MoneyFree<Row>[];
+  readonly trades?: (row: MoneyFree<Row>) => readonly string[];
+}): Schedule {
+  const { table, rows, trades } = of;
+  return {
+    id: table.id,
+    lay: (look) => layOut(table, rows(look), namesOf(look)),
+    layFor: (look, trade, gate) => {
+      const own = rows(look).filter((row) => trades === undefined || trades(row).includes(trade));
+      return layOutFor(table, own, namesOf(look), gate);
+    },
+  };
+}
+
+export const lookAt = (book: Book): LookUp => lookUp(book);
