@@ -106,20 +106,22 @@ function refuse(size: string, text: string): Reading<bigint> {
   return unread(`'${text}' is not a length`, `write a length such as 14'-6 1/2", 30" or 4.42 m`);
 }
 
-/** Feet and inches to the nearest 1/16 (half a sixteenth goes up): `14'-6 1/2"`, `6 3/4"` under a foot, `0"`; a true minus. */
+/** Feet and inches to the nearest 1/16 (half a sixteenth goes up): `14'-6 1/2"`, `17'-0 9/16"`, `6 3/4"` under a foot, `0"`; a true
+ *  minus. */
 export function printLength(length: Length): string {
   const sixteenths = Math.floor(Math.abs(length) / 1_587_500 + 0.5);
   const [feet, rest] = [Math.floor(sixteenths / 192), sixteenths % 192];
   const sign = length < 0 && sixteenths > 0 ? '−' : '';
-  return feet === 0 ? `${sign}${printInches(rest)}` : `${sign}${feet}'-${printInches(rest)}`;
+  return feet === 0 ? `${sign}${printInches(rest, false)}` : `${sign}${feet}'-${printInches(rest, true)}`;
 }
 
-function printInches(sixteenths: number): string {
+/** After feet a zero stands before the fraction: `17'-9/16"` would be misread. */
+function printInches(sixteenths: number, afterFeet: boolean): string {
   const [whole, over] = [Math.floor(sixteenths / 16), sixteenths % 16];
   if (over === 0) return `${whole}"`;
   const shared = over % 8 === 0 ? 8 : over % 4 === 0 ? 4 : over % 2 === 0 ? 2 : 1;
   const part = `${over / shared}/${16 / shared}"`;
-  return whole === 0 ? part : `${whole} ${part}`;
+  return whole === 0 && !afterFeet ? part : `${whole} ${part}`;
 }
 
 /** Millimetres under a metre, else metres to the millimetre with two digits at least: `165 mm`, `4.42 m`, `4.432 m`. */

@@ -80,7 +80,7 @@ describe('printLength', () => {
     [9 * foot, `9'-0"`],
     [inch / 16, `1/16"`],
     [0, `0"`],
-    [2 * foot + inch / 2, `2'-1/2"`],
+    [2 * foot + inch / 2, `2'-0 1/2"`],
     // 1/32" is half a sixteenth: up. A hair less: down.
     [inch / 32, `1/16"`],
     [inch / 32 - 1, `0"`],
