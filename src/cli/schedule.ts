@@ -1,5 +1,9 @@
 import { Argument, Command } from 'commander';
+import { resolve } from 'node:path';
 import { lookUp } from '../book/index.js';
+import { makeSheetPdf } from '../print/index.js';
+import { writeAtomically } from '../store/index.js';
+import type { Sheet, TableBlock } from '../sheet/index.js';
 import { dataTables, tableNames } from '../table/index.js';
 import { tableCsv, tableJson, tableText } from '../write/index.js';
 import type { Console } from './console.js';
@@ -9,6 +13,7 @@ import type { HouseOptions } from './house-options.js';
 interface ScheduleOptions extends HouseOptions {
   readonly json?: boolean;
   readonly csv?: boolean;
+  readonly pdf?: string;
 }
 
 /** `bookmatch schedule doors`: one table of the house, as pages and sheets have it. */
@@ -18,15 +23,25 @@ export function schedule(console: Console, done: (code: number) => void): Comman
     .addArgument(new Argument('<name>', 'which').choices(tableNames))
     .option('--json', 'print as JSON')
     .option('--csv', 'print as CSV')
+    .option('--pdf <file>', 'write as a PDF, such as for a supplier')
     .action(async (name: string, options: ScheduleOptions) => {
       const loaded = await loadFor(options, console);
       reportProblems(loaded, '', console);
       if (!loaded.book) return done(1);
       const table = dataTables(lookUp(loaded.book)).get(name);
       if (!table) console.error(`The records have nothing for ${name}.\n`);
-      else if (options.csv) console.out(tableCsv(table));
+      else if (options.pdf !== undefined) {
+        await writeAtomically(resolve(options.pdf), (await makeSheetPdf(loaded.book, sheetOf(table))).pdf);
+        console.out(`${options.pdf}  ${table.caption}\n`);
+      } else if (options.csv) console.out(tableCsv(table));
       else if (options.json) console.out(`${JSON.stringify(tableJson(table), null, 2)}\n`);
       else console.out(`${table.caption}\n\n${tableText(table)}`);
       done(0);
     });
+}
+
+/** A table on a sheet of its own. */
+function sheetOf(table: TableBlock): Sheet {
+  const paper = table.columns.length > 8 ? 'landscape' : 'portrait';
+  return { format: 'bookmatch/sheet/1', id: table.id, title: table.caption, paper, blocks: [table] };
 }

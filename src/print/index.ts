@@ -3,3 +3,4 @@
 export * from './book-pdf.js';
 export * from './change-order-pdf.js';
 export * from './handout/index.js';
+export * from './sheet-pdf.js';

@@ -25,7 +25,7 @@ let compiler: NodeCompiler | undefined;
  *  belong to the program: when they fail, that is a fault of the program and is thrown. */
 export function typeset(
   sheets: object,
-  kind: 'book' | 'change-order' | 'handout' = 'book',
+  kind: 'book' | 'change-order' | 'handout' | 'one-sheet' = 'book',
 ): { readonly pdf: Uint8Array; readonly fields: readonly PlacedField[] } {
   compiler ??= NodeCompiler.create({
     workspace,

@@ -4,3 +4,4 @@ export { namesOf } from './names-of.js';
 export type { Schedule } from './schedule.js';
 export { dataTables, tableNames } from './files.js';
 export { openingSheet } from './opening-sheet.js';
+export { houseSheets } from './sheets.js';

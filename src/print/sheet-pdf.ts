@@ -1,0 +1,31 @@
+import { ParseSpeeds, PDFDocument } from 'pdf-lib';
+import type { Book } from '../book/index.js';
+import type { Sheet } from '../sheet/index.js';
+import { printDay } from '../units/index.js';
+import { printSheet, printSigns } from '../write/index.js';
+import type { BookPdf } from './book-pdf.js';
+import { makeDrawable } from './drawable.js';
+import { targetsOf } from './labels.js';
+import { markRowHeads } from './row-heads.js';
+import { documentFacts } from './sheets/index.js';
+import { shorten } from './shorten.js';
+import { standingOf } from './standing.js';
+import { typeset } from './typeset.js';
+
+/** One sheet of the Book by itself, such as the door schedule for a supplier. The same Book gives the same bytes. */
+export async function makeSheetPdf(book: Book, sheet: Sheet): Promise<BookPdf> {
+  const { house, on } = book;
+  const { standing, digest } = standingOf(undefined);
+  const { anchors, labels } = targetsOf([sheet], []);
+  const { model, problems } = makeDrawable({
+    document: documentFacts(book, { title: `${house.name}: ${sheet.title}`, standing, on }),
+    foot: { house: shorten(house.name, 26), job: shorten(house.number, 12), standing, digest, day: printDay(on) },
+    sheet: printSheet(sheet, labels),
+    signs: printSigns,
+    anchors,
+  });
+  const { pdf } = typeset(model, 'one-sheet');
+  const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
+  markRowHeads(document);
+  return { pdf: await document.save({ updateFieldAppearances: false, objectsPerTick: Infinity }), problems };
+}
