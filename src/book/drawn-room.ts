@@ -1,11 +1,16 @@
-import type { Region } from '../model/index.js';
+import type { Region, RoomMeasure } from '../model/index.js';
 import type { LayoutSummary } from '../takeoff/index.js';
 import type { Length } from '../units/index.js';
 import type { BookRoom, BookSelection } from './book.js';
 import type { LookUp } from './look-up.js';
 
-/** What a room's drawings show of its selections. */
+/** What a room's drawings show: its shape, and what its selections put on it. */
 export interface DrawnRoom {
+  readonly measure: RoomMeasure;
+  readonly number: string;
+  readonly name: string;
+  /** Names of the house's rooms by slug: a drawing writes those that this one opens to. */
+  readonly neighbours: ReadonlyMap<string, string>;
   /** Boards or sheets on the ceiling and on the floor; of several layers the last in working order. */
   readonly ceiling?: DrawnCourses;
   readonly floor?: DrawnCourses;
@@ -37,8 +42,12 @@ export function drawnRoom(room: BookRoom, look: LookUp): DrawnRoom {
     const last = finishes.findLast(({ places }) => places.some(({ id }) => isAt(id)));
     return last && finishName(last, look);
   };
-  const { measure } = room;
+  const { measure, number, name } = room;
   return {
+    measure,
+    number,
+    name,
+    neighbours: new Map(look.book.rooms.map((other) => [other.slug, other.name])),
     ...(ceiling && { ceiling }),
     ...(floor && { floor }),
     walls: new Map(

@@ -24,8 +24,10 @@ export function spotsInside(outline: readonly Spot[], steps = 16): Spot[] {
       if (isInside(spot, outline)) spots.push(spot);
     }
   }
-  const distance = ([x, y]: Spot): number => Math.hypot(x - middle[0], y - middle[1]);
-  return spots.sort((a, b) => distance(a) - distance(b));
+  return spots
+    .map((spot) => ({ spot, distance: Math.hypot(spot[0] - middle[0], spot[1] - middle[1]) }))
+    .sort((a, b) => a.distance - b.distance)
+    .map(({ spot }) => spot);
 }
 
 /** Center of the area of an outline; the mean of its corners when it has no area. */

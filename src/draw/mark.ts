@@ -13,8 +13,8 @@ export function drawMark(sheet: Sheet, places: readonly Spot[], mark: string, ov
   if (place === undefined) return false;
   const figure = hexagon(place, half);
   const look = {
-    fill: sheet.palette.paper,
-    stroke: sheet.palette.ink,
+    fill: 'paper',
+    stroke: 'ink',
     'stroke-width': pens.fine,
     'stroke-linejoin': 'round',
   };
@@ -28,7 +28,7 @@ export function drawMark(sheet: Sheet, places: readonly Spot[], mark: string, ov
 export function drawNumber(sheet: Sheet, center: Spot, number: string): void {
   const radius = numberRadius(number);
   const box: Convex = square(center, radius);
-  const look = { fill: sheet.palette.paper, stroke: sheet.palette.ink, 'stroke-width': pens.object };
+  const look = { fill: 'paper', stroke: 'ink', 'stroke-width': pens.object };
   sheet.place('label', circle(center[0], center[1], radius, look), [box], false);
   sheet.write([center[0], center[1] + sizes.name * 0.36], number, { size: sizes.name, weight: 600 });
   sheet.reserve(box);

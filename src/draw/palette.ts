@@ -1,3 +1,5 @@
+import type { SvgNode } from '../svg/index.js';
+
 /** Every colour of a drawing by its role. Values are anything a presentation attribute takes. */
 export interface Palette {
   /** Outlines of what is built. */
@@ -18,6 +20,8 @@ export interface Palette {
   /** Slope arrows, start lines, falls: what must not be missed. */
   readonly accent: string;
 }
+
+export type Role = keyof Palette;
 
 /** For PDF and files: literal colours, since print renderers know no variables. */
 export const printPalette: Palette = {
@@ -60,3 +64,22 @@ export const darkPalette: Palette = {
   glass: '#223a42',
   accent: '#e89468',
 };
+
+/** A node, and all in it, with the palette's colours in place of their roles. */
+export function paint(node: SvgNode, palette: Palette): SvgNode {
+  const { fill, stroke } = node.attributes;
+  const attributes =
+    fill === undefined && stroke === undefined
+      ? node.attributes
+      : {
+          ...node.attributes,
+          ...(fill !== undefined && { fill: colorOf(fill, palette) }),
+          ...(stroke !== undefined && { stroke: colorOf(stroke, palette) }),
+        };
+  const children = node.children.map((child) => (typeof child === 'string' ? child : paint(child, palette)));
+  return { name: node.name, attributes, children };
+}
+
+function colorOf(value: string | number, palette: Palette): string | number {
+  return value in palette ? palette[value as Role] : value;
+}

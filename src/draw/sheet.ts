@@ -1,8 +1,8 @@
-import { PathBuilder, group, path, rect, text } from '../svg/index.js';
+import { PathBuilder, group, path, text } from '../svg/index.js';
 import type { SvgNode } from '../svg/index.js';
 import { overlaps, turnedBox } from './convex.js';
 import type { Convex, Spot } from './convex.js';
-import type { Palette } from './palette.js';
+import type { Role } from './palette.js';
 import { dashes, pens, sizes } from './pen.js';
 import type { Pen } from './pen.js';
 import { pointsPerNanometre } from './scale.js';
@@ -16,9 +16,9 @@ export type Layer = (typeof layers)[number];
 
 export interface Stroke {
   readonly pen: Pen;
-  readonly color?: keyof Palette;
+  readonly color?: Role;
   readonly dash?: keyof typeof dashes;
-  readonly fill?: keyof Palette;
+  readonly fill?: Role;
   readonly layer?: Layer;
   /** Lines that text may cross, such as hatching under a background. */
   readonly quiet?: boolean;
@@ -27,15 +27,16 @@ export interface Stroke {
 export interface Lettering {
   readonly size?: number;
   readonly weight?: Weight;
-  readonly color?: keyof Palette;
+  readonly color?: Role;
   readonly anchor?: 'start' | 'middle' | 'end';
   /** Clockwise degrees. */
   readonly turn?: number;
   /** Puts paper, or another ground, behind the text. */
-  readonly ground?: keyof Palette;
+  readonly ground?: Role;
 }
 
-/** A drawing in the making: places in points with y down, what is drawn by layer, and what text must keep clear of. */
+/** A drawing in the making: places in points with y down, what is drawn by layer, and what text must keep clear of. Colours are
+ *  named by their roles until the drawing is issued. */
 export class Sheet {
   private readonly nodes: Record<Layer, SvgNode[]> = { fill: [], fine: [], object: [], cut: [], label: [] };
   private readonly lines: Convex[] = [];
@@ -43,10 +44,7 @@ export class Sheet {
   private readonly reach = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
   readonly perNanometre: number;
 
-  constructor(
-    readonly scale: Scale,
-    readonly palette: Palette,
-  ) {
+  constructor(readonly scale: Scale) {
     this.perNanometre = pointsPerNanometre(scale);
   }
 
@@ -86,7 +84,7 @@ export class Sheet {
     const start = at(from);
     const end = at(to);
     const d = new PathBuilder().moveTo(...start).arcTo(radius, to > from, ...end).data;
-    this.push(stroke.layer ?? 'fine', path(d, this.look(stroke)));
+    this.push(stroke.layer ?? 'fine', path(d, lookOf(stroke)));
     const chords = Array.from({ length: 9 }, (_, index) => at(from + ((to - from) * index) / 8));
     chords.forEach((spot, index) => {
       this.grow(spot);
@@ -129,7 +127,7 @@ export class Sheet {
     const box = this.textBox(at, content, lettering);
     if (ground !== undefined) {
       const d = new PathBuilder().polygon(turnedBox(at, ...inflate(content, size, weight, anchor), turn)).data;
-      this.push('label', path(d, { fill: this.palette[ground] }));
+      this.push('label', path(d, { fill: ground }));
     }
     this.push(
       'label',
@@ -137,7 +135,7 @@ export class Sheet {
         'font-size': size,
         'font-weight': weight === 600 ? 600 : undefined,
         'text-anchor': anchor === 'start' ? undefined : anchor,
-        fill: this.palette[color],
+        fill: color,
         transform: turn === 0 ? undefined : `rotate(${round(turn)} ${round(at[0])} ${round(at[1])})`,
       }),
     );
@@ -145,15 +143,27 @@ export class Sheet {
     box.forEach((spot) => this.grow(spot));
   }
 
-  /** Writes text at the first place that is free; false when none is. With a ground, lines may run behind it. */
-  tryWrite(places: readonly Spot[], content: string, lettering: Lettering = {}, clearance = 1): boolean {
-    const spot = places.find((place) => this.isFree(this.textBox(place, content, lettering), clearance));
+  /** Writes text at the first place that is free, and that `suits` by the figure the text takes there; false when none is.
+   *  With a ground, lines may run behind it. */
+  tryWrite(
+    places: readonly Spot[],
+    content: string,
+    lettering: Lettering = {},
+    clearance = 1,
+    suits: (box: Convex, place: Spot) => boolean = () => true,
+  ): boolean {
+    const find = (overLines: boolean): Spot | undefined =>
+      places.find((place) => {
+        const box = this.textBox(place, content, lettering);
+        return suits(box, place) && this.isFree(box, clearance, overLines);
+      });
+    const spot = find(false);
     if (spot !== undefined) {
       this.write(spot, content, lettering);
       return true;
     }
     if (lettering.ground === undefined) return false;
-    const over = places.find((place) => this.isFree(this.textBox(place, content, lettering), clearance, true));
+    const over = find(true);
     if (over === undefined) return false;
     this.write(over, content, lettering);
     return true;
@@ -178,17 +188,7 @@ export class Sheet {
       const ends = closed ? [...spots, spots[0]!] : spots;
       ends.slice(1).forEach((spot, index) => this.lines.push([ends[index]!, spot]));
     }
-    this.push(stroke.layer ?? layerOf[stroke.pen], path(builder.data, this.look(stroke)));
-  }
-
-  private look(stroke: Stroke): Record<string, string | number> {
-    return {
-      fill: stroke.fill === undefined ? 'none' : this.palette[stroke.fill],
-      stroke: this.palette[stroke.color ?? (stroke.pen === 'hair' ? 'hair' : 'ink')],
-      'stroke-width': pens[stroke.pen],
-      ...(stroke.dash === undefined ? {} : { 'stroke-dasharray': dashes[stroke.dash] }),
-      ...(stroke.fill === undefined ? {} : { 'fill-rule': 'evenodd' }),
-    };
+    this.push(stroke.layer ?? layerOf[stroke.pen], path(builder.data, lookOf(stroke)));
   }
 
   private push(layer: Layer, node: SvgNode): void {
@@ -201,6 +201,16 @@ export class Sheet {
     this.reach.top = Math.min(this.reach.top, y);
     this.reach.bottom = Math.max(this.reach.bottom, y);
   }
+}
+
+function lookOf({ pen, color, dash, fill }: Stroke): Record<string, string | number> {
+  return {
+    fill: fill ?? 'none',
+    stroke: color ?? (pen === 'hair' ? 'hair' : 'ink'),
+    'stroke-width': pens[pen],
+    ...(dash === undefined ? {} : { 'stroke-dasharray': dashes[dash] }),
+    ...(fill === undefined ? {} : { 'fill-rule': 'evenodd' }),
+  };
 }
 
 const layerOf: Readonly<Record<Pen, Layer>> = { cut: 'cut', object: 'object', fine: 'fine', hair: 'fine' };
@@ -218,9 +228,4 @@ function inflate(
 
 function round(value: number): number {
   return Math.round(value * 100) / 100;
-}
-
-/** A filled rectangle of the sheet by its corners. */
-export function plainRect(left: number, top: number, right: number, bottom: number, fill: string): SvgNode {
-  return rect(left, top, right - left, bottom - top, { fill });
 }

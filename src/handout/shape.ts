@@ -1,14 +1,16 @@
 import type { FeatureMeasure, Opening, OpeningMeasure, RoomMeasure } from '../model/index.js';
+import { drawnAlike } from '../draw/index.js';
 import { sieve } from './sieve.js';
 import type { HandoutFeature, HandoutShape, ShapeValue } from './handout.js';
 
-/** A room's measures for a trade's drawings. Notes go through the sieve. */
+/** A room's measures for a trade's drawings, which are those of the book. Notes go through the sieve. */
 export function shapeOf(measure: RoomMeasure): HandoutShape {
-  return {
+  const shape = {
     ...measure,
     openings: measure.openings.map(openingOf),
-    features: measure.features.map(featureOf),
+    features: measure.features.map((feature) => drawnAlike(featureOf(feature), feature)),
   };
+  return drawnAlike(shape, measure);
 }
 
 function openingOf(opening: OpeningMeasure): OpeningMeasure {

@@ -21,15 +21,15 @@ function replaceIn(value: unknown, missing: Map<string, string>): unknown {
 
 function replaceText(text: string, missing: Map<string, string>): string {
   if (/^[\n\x20-\x7e]*$/.test(text)) return text;
-  return Array.from(text.normalize('NFC'), (character) => {
-    if (character === '\n' || character === '\t') return character;
+  return text.normalize('NFC').replace(/[^\n\x20-\x7e]/gu, (character) => {
+    if (character === '\t') return character;
     if (/[\p{Cc}\p{Cf}]/u.test(character)) return '';
     if (isPrintable(character)) return character;
     if (/\s/u.test(character)) return ' ';
     if (/\p{Pd}/u.test(character)) return '-';
     if (!missing.has(character)) missing.set(character, text);
     return standIn;
-  }).join('');
+  });
 }
 
 function report(character: string, text: string, file: string): Problem {

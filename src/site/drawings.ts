@@ -1,65 +1,32 @@
 import { drawnRoom } from '../book/index.js';
 import type { BookOption, BookRoom } from '../book/index.js';
-import {
-  drawCeilingPlan,
-  drawChimneyBreast,
-  drawEdgeSection,
-  drawElevations,
-  drawStep,
-  drawPlan,
-  drawSwatch,
-  screenPalette,
-} from '../draw/index.js';
-import type { Drawing } from '../draw/index.js';
+import { drawSwatch, roomViews, screenPalette } from '../draw/index.js';
+import type { Drawing, RoomView } from '../draw/index.js';
 import { svgText } from '../svg/index.js';
 import type { View } from './view.js';
 
 export interface RoomDrawings {
   readonly plan: Drawing;
   readonly ceiling: Drawing;
+  /** Steps of the ceiling, and what stands or falls in the room. */
   readonly features: readonly Drawing[];
   readonly elevations: readonly Drawing[];
 }
 
-/** The drawings of a room, for pages: colours are the style sheet's, so that one drawing serves light and dark. `prefix`
- *  keeps their ids apart where a page shows two rooms. */
-export function drawRoom(room: BookRoom, view: View, prefix = 'draw'): RoomDrawings {
-  const { measure, number, name } = room;
-  const look = { palette: screenPalette, number, name };
-  const drawn = drawnRoom(room, view);
-  const neighbours = new Map(view.book.rooms.map((other) => [other.slug, other.name]));
+/** The drawings of a room, for pages. */
+export function drawRoom(room: BookRoom, view: View): RoomDrawings {
+  const { plan, ceiling, steps, features, walls } = roomViews(drawnRoom(room, view));
   return {
-    plan: drawPlan(measure, {
-      ...look,
-      id: `${prefix}-plan`,
-      neighbours,
-      ...(drawn.floor && { courses: drawn.floor }),
-    }),
-    ceiling: drawCeilingPlan(measure, {
-      ...look,
-      id: `${prefix}-ceiling`,
-      ...(drawn.ceiling && { courses: drawn.ceiling }),
-    }),
-    features: [
-      ...(measure.steps ?? []).map((step) => drawStep(step, { ...look, id: `${prefix}-${step.id}` })),
-      ...measure.features.flatMap((feature) => {
-        const options = { ...look, id: `${prefix}-feature-${feature.id}` };
-        return (
-          drawChimneyBreast(feature, options) ??
-          drawEdgeSection(feature, { ...options, ...drawn.guards.get(feature.id) }) ??
-          []
-        );
-      }),
-    ],
-    elevations: drawElevations(measure, {
-      ...look,
-      id: `${prefix}-wall`,
-      neighbours,
-      finishes: drawn.walls,
-      faces: drawn.features,
-      guards: drawn.guards,
-    }),
+    plan: drawForPage(plan),
+    ceiling: drawForPage(ceiling),
+    features: [...steps, ...features].map((one) => drawForPage(one)),
+    elevations: walls.map((wall) => drawForPage(wall)),
   };
+}
+
+/** Colours are the style sheet's, so that one drawing serves light and dark. `id` keeps ids apart where a page shows two rooms. */
+export function drawForPage(view: RoomView, id = 'draw'): Drawing {
+  return view.draw({ id, palette: screenPalette });
 }
 
 /** Two sizes of each swatch: the small one is drawn coarser. Both are shown at half their pixels or less. */

@@ -1,20 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import {
   drawCeilingPlan,
-  drawChimneyBreast,
-  drawEdgeSection,
-  drawElevations,
+  breastDrawer,
+  edgeDrawer,
   drawPlan,
   printPalette,
   screenPalette,
 } from '../../src/draw/index.js';
 import type { CourseLayout, Drawing } from '../../src/draw/index.js';
+import { planSpan } from '../../src/draw/plan/span.js';
+import { scales } from '../../src/draw/scale.js';
 import type { RoomMeasure } from '../../src/model/index.js';
 import { svgText } from '../../src/svg/index.js';
 import { boardRules, layOut, summarize } from '../../src/takeoff/layout/index.js';
 import type { Length } from '../../src/units/index.js';
 import { ft } from './fixtures.js';
 import { neighbours, rooms } from './rooms.js';
+import { drawWalls } from './walls.js';
 import { collisions, nodesOf, outside, struckThrough, textsOf, unfinite } from './reading.js';
 
 const base = { number: '101', name: 'Great room', palette: printPalette, neighbours };
@@ -36,6 +38,10 @@ function boardsOn(measure: RoomMeasure, place: 'ceiling' | 'floor'): CourseLayou
   return { ...summarize(layout, 'boards', planes), product: 'Pine shiplap 1x8' };
 }
 
+function topOf({ top }: RoomMeasure['walls'][number]): number {
+  return Math.max(...top.map(({ height }) => height));
+}
+
 export function everyDrawing(measure: RoomMeasure, id = 'd'): Drawing[] {
   const faces = new Map(measure.features.map((feature) => [feature.id, 'Ledge stone, thin natural']));
   const finishes = new Map(
@@ -45,16 +51,14 @@ export function everyDrawing(measure: RoomMeasure, id = 'd'): Drawing[] {
   const edge = measure.features.find(({ kind }) => kind === 'drop-edge');
   return [
     drawPlan(measure, { ...base, id: `${id}-plan` }),
-    ...drawElevations(measure, { ...base, id: `${id}-wall` }),
+    ...drawWalls(measure, { ...base, id: `${id}-wall` }),
     drawCeilingPlan(measure, { ...base, id: `${id}-ceiling` }),
     drawCeilingPlan(measure, { ...base, id: `${id}-boards`, courses: boardsOn(measure, 'ceiling') }),
     drawPlan(measure, { ...base, id: `${id}-floor`, courses: boardsOn(measure, 'floor') }),
-    ...drawElevations(measure, { ...base, id: `${id}-finish`, finishes, faces }),
-    ...[breast && drawChimneyBreast(breast, { ...base, id: `${id}-breast` })].filter(
-      (drawing) => drawing !== undefined,
-    ),
+    ...drawWalls(measure, { ...base, id: `${id}-finish`, finishes, faces }),
+    ...[breast && breastDrawer(breast)?.({ ...base, id: `${id}-breast` })].filter((drawing) => drawing !== undefined),
     ...[
-      edge && drawEdgeSection(edge, { ...base, id: `${id}-edge`, guardHeight: ft(3.5), guard: 'Steel cable rail' }),
+      edge && edgeDrawer(edge)?.({ ...base, id: `${id}-edge`, guardHeight: ft(3.5), guard: 'Steel cable rail' }),
     ].filter((drawing) => drawing !== undefined),
   ];
 }
@@ -94,6 +98,19 @@ describe.each(Object.entries(rooms))('drawings of the %s', (name, room) => {
     const ids = drawings.flatMap(({ svg }) => nodesOf(svg).flatMap(({ attributes }) => attributes['id'] ?? []));
     expect(new Set(ids).size).toBe(ids.length);
     expect(ids.length).toBe(2 * drawings.length);
+  });
+
+  it('reaches over the whole room, so that a scale that brings the bare room out of the box needs no drawing', () => {
+    const measure = room();
+    const bare = { ...base, id: name, bare: true, box: { width: 100, height: 100 } };
+    const ofPlan = planSpan(measure);
+    const spans = [ofPlan, ofPlan, ...measure.walls.map((wall) => ({ width: wall.run, height: topOf(wall) }))];
+    const seen = [drawPlan(measure, bare), drawCeilingPlan(measure, bare), ...drawWalls(measure, bare)];
+    seen.forEach(({ scale, width, height }, index) => {
+      const inches = (scales.find((one) => one.name === scale)?.inchesPerFoot ?? 0) / ft(1);
+      expect(width).toBeGreaterThanOrEqual((spans[index]?.width ?? 0) * inches);
+      expect(height).toBeGreaterThanOrEqual((spans[index]?.height ?? 0) * inches);
+    });
   });
 
   it('is the same twice', () => {
@@ -144,7 +161,7 @@ describe('a drawing', () => {
   });
 
   it('says what is on a wall in its description', () => {
-    const [north] = drawElevations(rooms['great-room'](), { ...base, id: 'e' });
+    const [north] = drawWalls(rooms['great-room'](), { ...base, id: 'e' });
     expect(north?.id).toBe('e-north');
     expect(north?.description).toBe(
       `Elevation of the north wall of Great room, 24'-0" long and 9'-0" high. Openings: W01, window, 4'-0" by 5'-0", sill at 2'-6"; W02, window, 4'-0" by 5'-0", sill at 2'-6". Before it: Chimney breast.`,
@@ -161,7 +178,7 @@ describe('a drawing', () => {
       ].map(({ x, y }) => ({ x: x as Length, y: y as Length })),
       holes: [],
     };
-    const drawings = drawElevations(rooms.bath(), {
+    const drawings = drawWalls(rooms.bath(), {
       ...base,
       id: 'e',
       finishes: new Map([['north', [{ label: 'Wainscot', region }]]]),

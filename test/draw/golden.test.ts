@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { drawCeilingPlan, drawElevations, drawPlan, drawSwatch, printPalette } from '../../src/draw/index.js';
+import { drawCeilingPlan, drawPlan, drawSwatch, printPalette } from '../../src/draw/index.js';
 import { svgText } from '../../src/svg/index.js';
 import type { SvgNode } from '../../src/svg/index.js';
 import { closet, neighbours } from './rooms.js';
+import { drawWalls } from './walls.js';
 
 const base = { number: '110', name: 'Coat closet', palette: printPalette, neighbours };
 
@@ -17,7 +18,7 @@ describe('small drawings, reviewed by eye', () => {
   });
 
   it('elevation of its door wall', async () => {
-    const south = drawElevations(closet(), { ...base, id: 'wall' }).find(({ id }) => id === 'wall-south');
+    const south = drawWalls(closet(), { ...base, id: 'wall' }).find(({ id }) => id === 'wall-south');
     await expect(lines(south!.svg)).toMatchFileSnapshot('golden/closet-south.svg');
   });
 

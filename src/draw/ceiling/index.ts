@@ -2,19 +2,21 @@ import { PathBuilder, path } from '../../svg/index.js';
 import type { CeilingFacet, RoomMeasure } from '../../model/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
+import type { Title } from '../drawn-sheet.js';
 import { isInside, spotsInside } from '../inside.js';
 import { fitDrawing } from '../issue.js';
 import { lengthText } from '../length-text.js';
 import { pens, sizes } from '../pen.js';
 import { centered, between, readable } from '../plan/feature-symbol.js';
 import { drawPoche } from '../plan/poche.js';
+import { planSpan } from '../plan/span.js';
 import { drawAlignedStrings, drawSideStrings } from '../plan/strings.js';
 import { drawVoid } from '../plan/void.js';
 import { wallLines } from '../plan/wall-line.js';
 import type { WallLine } from '../plan/wall-line.js';
 import { courseNote, drawCourses } from '../courses/course-lines.js';
 import type { CourseLayout } from '../courses/course-lines.js';
-import { Sheet } from '../sheet.js';
+import type { Sheet } from '../sheet.js';
 import { timberLines, timberNote } from '../timber-lines.js';
 import { onPlan } from './on-plan.js';
 import { facetHeights } from './facet-height.js';
@@ -31,14 +33,14 @@ export interface CeilingPlanOptions extends DrawOptions {
 
 /** The ceiling as if the floor were a mirror: planes with their slopes, seams, heights above the floor, timbers, courses. */
 export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOptions): Drawing {
+  const { number, name, courses } = options;
   const title = {
-    title: `Reflected ceiling plan – ${options.number} ${options.name}`,
-    description: describe(measure, options),
+    title: `Reflected ceiling plan – ${number} ${name}`,
+    description: describe(measure, name, courses),
     north: true,
     notes: ['Heights above the finished floor; arrows point up the slope'],
   };
-  return fitDrawing(`1/2" = 1'-0"`, options, (scale) => {
-    const sheet = new Sheet(scale, options.palette);
+  const draw = (sheet: Sheet): Title => {
     const lines = wallLines(sheet, measure).map((line): WallLine => ({ ...line, openings: [], above: [] }));
     drawPoche(sheet, lines);
     for (const line of lines)
@@ -48,9 +50,9 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
     const labels: (() => void)[] = [];
     const starts: (() => string | undefined)[] = [];
     const notes = [...title.notes];
-    if (options.courses !== undefined) {
-      starts.push(...drawFacetCourses(sheet, facets, options.courses));
-      notes.push(courseNote(options.courses));
+    if (courses !== undefined) {
+      starts.push(...drawFacetCourses(sheet, facets, courses));
+      notes.push(courseNote(courses));
     }
     const seams = seamsOf(facets, heightAt);
     seams.forEach((seam) => drawSeam(sheet, seam));
@@ -82,8 +84,11 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
     labels.forEach((label) => label());
     drawAlignedStrings(sheet, lines);
     drawSideStrings(sheet, measure, lines);
-    return { sheet, title: { ...title, notes } };
-  });
+    return { ...title, notes };
+  };
+  const shows = { number, name, courses };
+  const span = planSpan(measure);
+  return fitDrawing({ of: measure, view: 'ceiling', shows, largest: `1/2" = 1'-0"`, span, draw }, options);
 }
 
 function drawSeam(sheet: Sheet, { a, b, kind }: Seam): void {
@@ -187,11 +192,9 @@ function drawArrow(sheet: Sheet, [x, y]: Spot, up: Spot, half: number, words: st
   ];
   sheet.polyline([tail, tip], { pen: 'fine', color: 'accent', layer: 'label' });
   const head = new PathBuilder().polygon([tip, barb(1), barb(-1)]).data;
-  sheet.place(
-    'label',
-    path(head, { fill: sheet.palette.accent, stroke: sheet.palette.accent, 'stroke-width': pens.hair }),
-    [[tip, barb(1), barb(-1)]],
-  );
+  sheet.place('label', path(head, { fill: 'accent', stroke: 'accent', 'stroke-width': pens.hair }), [
+    [tip, barb(1), barb(-1)],
+  ]);
   const isUpright = Math.abs(up[1]) > 0.5;
   const look = { size: sizes.dimension, weight: 600, color: 'accent', ground: 'paper' } as const;
   if (isUpright) sheet.write([x + 4 + Math.abs(up[0]) * 4, y + 2.6], words, { ...look, anchor: 'start' });
@@ -242,7 +245,7 @@ function labelEaves(sheet: Sheet, measure: RoomMeasure, lines: readonly WallLine
   }
 }
 
-function describe(measure: RoomMeasure, { name, courses }: CeilingPlanOptions): string {
+function describe(measure: RoomMeasure, name: string, courses: CourseLayout | undefined): string {
   const facets = measure.ceiling.facets.map((facet) =>
     facet.slope === 0 ? `${facet.name}, flat` : `${facet.name}, sloping ${pitchText(facet.slope)}`,
   );

@@ -1,5 +1,5 @@
 import type { Region } from '../../model/index.js';
-import type { Spot } from '../convex.js';
+import type { Convex, Spot } from '../convex.js';
 import { isInside, spotsInside } from '../inside.js';
 import { sizes } from '../pen.js';
 import type { ElevationFrame } from './frame.js';
@@ -24,15 +24,12 @@ export function drawFinishes({ sheet, at }: ElevationFrame, finishes: readonly F
     const [outline = [], ...holes] = rings(region);
     const look = { size: sizes.note, ground: ground(label) } as const;
     const spots = spotsInside(outline, 18);
-    return [0, -90].some((turn) => {
-      // Words stand on the finish, and not on a window in it.
-      const places = spots.filter((spot) => {
-        const box = sheet.textBox(spot, label, { ...look, turn });
-        const marks = [...box, between(box[0], box[1]), between(box[2], box[3]), spot];
-        return marks.every((mark) => isInside(mark, outline) && !holes.some((hole) => isInside(mark, hole)));
-      });
-      return sheet.tryWrite(places, label, { ...look, turn }, 2);
-    });
+    // Words stand on the finish, and not on a window in it.
+    const isOnFinish = (box: Convex, spot: Spot): boolean => {
+      const marks = [...box, between(box[0], box[1]), between(box[2], box[3]), spot];
+      return marks.every((mark) => isInside(mark, outline) && !holes.some((hole) => isInside(mark, hole)));
+    };
+    return [0, -90].some((turn) => sheet.tryWrite(spots, label, { ...look, turn }, 2, isOnFinish));
   };
   // A finish that openings part is named once, where there is most room.
   return () =>

@@ -2,10 +2,11 @@ import type { RoomMeasure, WallMeasure } from '../../model/index.js';
 import type { Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
+import type { Title } from '../drawn-sheet.js';
 import { fitDrawing } from '../issue.js';
 import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';
-import { Sheet } from '../sheet.js';
+import type { Sheet } from '../sheet.js';
 import { textWidth } from '../text-width.js';
 import { drawFeatureFace, isGuarded } from './feature-face.js';
 import type { Guard } from './feature-face.js';
@@ -31,53 +32,29 @@ export interface ElevationOptions extends DrawOptions {
   readonly neighbours?: ReadonlyMap<string, string>;
 }
 
-/** A wall as one sees it standing before it. `wall` is its id; undefined when the room has no such wall. */
-export function drawElevation(measure: RoomMeasure, wall: string, options: ElevationOptions): Drawing | undefined {
-  const found = measure.walls.find((candidate) => candidate.id === wall);
-  return found === undefined ? undefined : drawWall(measure, found, options);
-}
-
-/** One elevation for each wall, in the order of the walk. Ids are the prefix, a dash and the wall's id. */
-export function drawElevations(
-  measure: RoomMeasure,
-  options: Omit<ElevationOptions, 'finishes'> & { readonly finishes?: ReadonlyMap<string, readonly FinishRegion[]> },
-): Drawing[] {
-  const { finishes, ...rest } = options;
-  return measure.walls.map((wall) => {
-    const own = finishes?.get(wall.id);
-    return drawWall(measure, wall, {
-      ...rest,
-      id: `${options.id}-${wall.id}`,
-      ...(own === undefined ? {} : { finishes: own }),
-    });
-  });
-}
-
-function drawWall(measure: RoomMeasure, wall: WallMeasure, options: ElevationOptions): Drawing {
-  const title = {
-    title: `${wall.name} – ${options.number} ${options.name}`,
-    description: describe(measure, wall, options),
-  };
-  return fitDrawing(`1/2" = 1'-0"`, options, (scale) => {
-    const sheet = new Sheet(scale, options.palette);
+/** A wall as one sees it standing before it. */
+export function drawElevation(measure: RoomMeasure, wall: WallMeasure, options: ElevationOptions): Drawing {
+  const shows = seenOn(wall, measure, options);
+  const title = { title: `${wall.name} – ${shows.number} ${shows.name}`, description: describe(measure, wall, shows) };
+  const draw = (sheet: Sheet): Title => {
     const frame = elevationFrame(sheet, measure, wall);
     const isOpen = wall.openTo !== undefined;
     const outline = wallOutline(frame);
     if (isOpen) sheet.polygon(outline, { pen: 'fine', dash: 'open', color: 'ink', fill: 'paper', layer: 'fill' });
     else sheet.polygon(outline, { pen: 'cut', fill: 'paper', layer: 'fill' });
     const guarded = measure.features.some((feature) => isGuarded(feature, wall));
-    const nameFinishes = drawFinishes(frame, options.finishes ?? []);
+    const nameFinishes = drawFinishes(frame, shows.finishes);
     const labels: (() => void)[] = [];
     for (const opening of openingsOf(frame)) drawOpeningFace(frame, opening);
     for (const feature of measure.features) {
-      const label = drawFeatureFace(frame, feature, options.faces?.get(feature.id), options.guards?.get(feature.id));
+      const label = drawFeatureFace(frame, feature, shows.faces.get(feature.id), shows.guards.get(feature.id));
       if (label !== undefined) labels.push(label);
     }
     drawFloorLine(frame);
     const missing = openingsOf(frame).flatMap((opening) => labelOpening(frame, opening));
     if (isOpen) {
       const [x, y] = frame.at(wall.run / 2, topAt(wall, wall.run / 2) / 2);
-      const words = `open to ${options.neighbours?.get(wall.openTo ?? '') ?? wall.openTo ?? ''}`;
+      const words = `open to ${shows.openTo ?? ''}`;
       const turn = textWidth(words, sizes.dimension) > wall.run * sheet.perNanometre - 8 ? -90 : 0;
       sheet.tryWrite(
         [0, 14, -14, 28, -28].map((shift): Spot => [x, y + shift]),
@@ -89,16 +66,44 @@ function drawWall(measure: RoomMeasure, wall: WallMeasure, options: ElevationOpt
     missing.push(...nameFinishes());
     drawStrings(frame);
     return {
-      sheet,
-      title: {
-        ...title,
-        notes: [
-          ...(missing.length > 0 ? [`Not written for want of space: ${missing.join(', ')}`] : []),
-          ...(guarded ? [`Local code decides the guard's height and openings`] : []),
-        ],
-      },
+      ...title,
+      notes: [
+        ...(missing.length > 0 ? [`Not written for want of space: ${missing.join(', ')}`] : []),
+        ...(guarded ? [`Local code decides the guard's height and openings`] : []),
+      ],
     };
-  });
+  };
+  const span = { width: wall.run, height: Math.max(...wall.top.map(({ height }) => height)) };
+  const view = `wall/${wall.id}`;
+  return fitDrawing({ of: measure, view, shows, largest: `1/2" = 1'-0"`, span, draw }, options);
+}
+
+/** What of the options is seen on one wall: a finish elsewhere makes no other drawing of it. */
+interface Seen extends Required<Pick<ElevationOptions, 'number' | 'name' | 'finishes' | 'faces' | 'guards'>> {
+  /** Name of the room behind an open side. */
+  readonly openTo: string | undefined;
+}
+
+function seenOn(wall: WallMeasure, { features }: RoomMeasure, options: ElevationOptions): Seen {
+  const { number, name, finishes = [], faces, guards, neighbours } = options;
+  const covering = features.filter(({ covers }) => covers.some((cover) => cover.wall === wall.id));
+  const guarded = features.filter((feature) => isGuarded(feature, wall));
+  return {
+    number,
+    name,
+    finishes,
+    openTo: wall.openTo && (neighbours?.get(wall.openTo) ?? wall.openTo),
+    faces: pick(faces, covering),
+    guards: pick(guards, guarded),
+  };
+}
+
+function pick<Value>(
+  values: ReadonlyMap<string, Value> | undefined,
+  features: RoomMeasure['features'],
+): ReadonlyMap<string, Value> {
+  const ids = new Set(features.map(({ id }) => id));
+  return new Map([...(values ?? [])].filter(([id]) => ids.has(id)));
 }
 
 function openingsOf({ measure, wall }: ElevationFrame): RoomMeasure['openings'] {
@@ -187,11 +192,7 @@ function unique(stops: readonly number[]): number[] {
     .filter((stop, index, all) => index === 0 || stop - all[index - 1]! > 1_600_000);
 }
 
-function describe(
-  measure: RoomMeasure,
-  wall: WallMeasure,
-  { name, neighbours, finishes, faces }: ElevationOptions,
-): string {
+function describe(measure: RoomMeasure, wall: WallMeasure, { name, openTo, finishes, faces }: Seen): string {
   const heights = wall.top.map(({ height }) => height);
   const [low, high] = [lengthText(Math.min(...heights)), lengthText(Math.max(...heights))];
   const openings = measure.openings.filter((opening) => opening.wall === wall.id);
@@ -201,15 +202,13 @@ function describe(
   );
   const features = measure.features
     .filter((feature) => feature.covers.some((cover) => cover.wall === wall.id))
-    .map(({ id, name: of }) => (faces?.has(id) === true ? `${of} in ${faces.get(id) ?? ''}` : of));
+    .map(({ id, name: of }) => (faces.has(id) ? `${of} in ${faces.get(id) ?? ''}` : of));
   const parts = [
     `Elevation of the ${wall.id} wall of ${name}, ${lengthText(wall.run)} long and ${low === high ? low : `${low} to ${high}`} high.`,
-    wall.openTo === undefined ? '' : `No wall stands here: open to ${neighbours?.get(wall.openTo) ?? wall.openTo}.`,
+    openTo === undefined ? '' : `No wall stands here: open to ${openTo}.`,
     seen.length > 0 ? `Openings: ${seen.join('; ')}.` : '',
     features.length > 0 ? `Before it: ${features.join(', ')}.` : '',
-    finishes !== undefined && finishes.length > 0
-      ? `Finishes: ${[...new Set(finishes.map(({ label }) => label))].join(', ')}.`
-      : '',
+    finishes.length > 0 ? `Finishes: ${[...new Set(finishes.map(({ label }) => label))].join(', ')}.` : '',
   ];
   return parts.filter((part) => part !== '').join(' ');
 }

@@ -2,10 +2,11 @@ import type { Surface } from '../../model/index.js';
 import { printArea } from '../../units/index.js';
 import { drawDimensions } from '../dimension.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
+import type { Title } from '../drawn-sheet.js';
 import { extentOf } from '../figures.js';
 import { fitDrawing } from '../issue.js';
 import { lengthText } from '../length-text.js';
-import { Sheet } from '../sheet.js';
+import type { Sheet } from '../sheet.js';
 
 export interface StepOptions extends DrawOptions {
   /** Number and name of the room, for the title. */
@@ -21,13 +22,12 @@ export function drawStep(step: Surface, options: StepOptions): Drawing {
     description: `${step.name}, seen from under the higher part of the ceiling: ${printArea(step.net)}.`,
     notes: whole ? [`From ${lengthText(whole.bottom)} to ${lengthText(whole.top)} above the finished floor`] : [],
   };
-  return fitDrawing(`1/2" = 1'-0"`, options, (scale) => {
-    const sheet = new Sheet(scale, options.palette);
+  const draw = (sheet: Sheet): Title => {
     for (const { outline } of step.regions) {
       const spots = outline.map((point) => sheet.spot(point));
       sheet.polygon(spots, { pen: 'cut', fill: 'tone', layer: 'fill' });
     }
-    if (!whole) return { sheet, title };
+    if (!whole) return title;
     const [left, low] = sheet.spot({ x: whole.left, y: whole.bottom });
     const ends = step.regions
       .flatMap((region) => extentOf([region]) ?? [])
@@ -40,6 +40,9 @@ export function drawStep(step: Surface, options: StepOptions): Drawing {
     });
     const stops = [whole.bottom, whole.top];
     drawDimensions(sheet, { origin: [left - 20, 0], along: [0, -1], outward: [-1, 0], stops });
-    return { sheet, title };
-  });
+    return title;
+  };
+  const shows = { number: options.number, name: options.name };
+  const span = whole && { width: whole.right - whole.left, height: whole.top - whole.bottom };
+  return fitDrawing({ of: step, view: 'step', shows, largest: `1/2" = 1'-0"`, ...(span && { span }), draw }, options);
 }

@@ -2,12 +2,13 @@ import type { FeatureMeasure } from '../../model/index.js';
 import type { Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
+import type { Title } from '../drawn-sheet.js';
 import { extentOf, faceExtent, figureAt, fireboxOf } from '../figures.js';
 import type { Extent } from '../figures.js';
 import { fitDrawing } from '../issue.js';
 import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';
-import { Sheet } from '../sheet.js';
+import type { Sheet } from '../sheet.js';
 
 export interface FeatureOptions extends DrawOptions {
   /** Number and name of the room, for the title. */
@@ -17,13 +18,30 @@ export interface FeatureOptions extends DrawOptions {
 
 const foot = 304_800_000;
 
-/** Front and side of a chimney breast with firebox and hearth; undefined when its measure has no front. */
-export function drawChimneyBreast(feature: FeatureMeasure, options: FeatureOptions): Drawing | undefined {
+/** What draws front and side of a chimney breast with firebox and hearth; undefined when its measure has no front. */
+export function breastDrawer(feature: FeatureMeasure): ((options: FeatureOptions) => Drawing) | undefined {
   const front = feature.faces.find((face) => face.id.endsWith('/front'));
   const side = feature.faces.find((face) => face.id.endsWith('/left'));
   const extent = front === undefined ? undefined : extentOf(front.regions);
   const depthExtent = side === undefined ? undefined : extentOf(side.regions);
   if (front === undefined || side === undefined || extent === undefined || depthExtent === undefined) return undefined;
+  const faces = { front: front.regions, side: side.regions, extent, depthExtent };
+  return (options) => drawBreast(feature, faces, options);
+}
+
+/** The faces seen, with their extents. */
+interface BreastFaces {
+  readonly front: FeatureMeasure['faces'][number]['regions'];
+  readonly side: FeatureMeasure['faces'][number]['regions'];
+  readonly extent: Extent;
+  readonly depthExtent: Extent;
+}
+
+function drawBreast(
+  feature: FeatureMeasure,
+  { front, side, extent, depthExtent }: BreastFaces,
+  options: FeatureOptions,
+): Drawing {
   const corners = feature.runs.find((run) => run.id.endsWith('/corners'));
   const notes =
     corners === undefined
@@ -34,20 +52,22 @@ export function drawChimneyBreast(feature: FeatureMeasure, options: FeatureOptio
     description: describe(feature, options),
     notes,
   };
-  return fitDrawing(`3/4" = 1'-0"`, options, (scale) => {
-    const sheet = new Sheet(scale, options.palette);
+  const draw = (sheet: Sheet): Title => {
     const firebox = fireboxOf(feature);
     const hearth = hearthOf(feature);
-    drawFront(sheet, front.regions, extent, firebox, hearth);
+    drawFront(sheet, front, extent, firebox, hearth);
     const gap = 62 / sheet.perNanometre;
     const start = Math.max(extent.right, (extent.left + extent.right + (hearth?.width ?? 0)) / 2) + gap;
-    drawSide(sheet, { start, regions: side.regions, extent: depthExtent, hearth });
+    drawSide(sheet, { start, regions: side, extent: depthExtent, hearth });
     const words = sheet.bounds.top - 8;
     const heading = { size: sizes.dimension, weight: 600 } as const;
     sheet.write([sheet.spot({ x: (extent.left + extent.right) / 2, y: 0 })[0], words], 'Front', heading);
     sheet.write([sheet.spot({ x: start + depthExtent.right / 2, y: 0 })[0], words], 'Side', heading);
-    return { sheet, title };
-  });
+    return title;
+  };
+  const shows = { number: options.number, name: options.name };
+  const span = { width: extent.right - extent.left, height: extent.top };
+  return fitDrawing({ of: feature, view: 'breast', shows, largest: `3/4" = 1'-0"`, span, draw }, options);
 }
 
 interface Hearth {

@@ -3,10 +3,11 @@ import type { Length } from '../../units/index.js';
 import type { Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
 import type { Drawing } from '../drawing.js';
+import type { Title } from '../drawn-sheet.js';
 import { fitDrawing } from '../issue.js';
 import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';
-import { Sheet } from '../sheet.js';
+import type { Sheet } from '../sheet.js';
 import type { FeatureOptions } from './chimney-breast.js';
 
 const inch = 25_400_000;
@@ -19,10 +20,15 @@ export interface EdgeSectionOptions extends FeatureOptions {
   readonly guard?: string;
 }
 
-/** A cut through the open edge of a loft or gallery: floor, guard, fall. Undefined for a feature without a fall. */
-export function drawEdgeSection(feature: FeatureMeasure, options: EdgeSectionOptions): Drawing | undefined {
-  const drop = feature.drop;
+/** What draws a cut through the open edge of a loft or gallery: floor, guard, fall. Undefined for a feature without a fall. */
+export function edgeDrawer(feature: FeatureMeasure): ((options: EdgeSectionOptions) => Drawing) | undefined {
+  const { drop } = feature;
   if (drop === undefined || drop <= 0) return undefined;
+  return (options) => drawEdge(feature, drop, options);
+}
+
+function drawEdge(feature: FeatureMeasure, drop: number, options: EdgeSectionOptions): Drawing {
+  const { number, name, guard, guardHeight } = options;
   const run = feature.runs[0]?.length;
   const notes = [
     ...(run === undefined ? [] : [`Edge runs ${lengthText(run)}`]),
@@ -30,12 +36,11 @@ export function drawEdgeSection(feature: FeatureMeasure, options: EdgeSectionOpt
     `Local code decides the guard's height and openings`,
   ];
   const title = {
-    title: `${feature.name}, section – ${options.number} ${options.name}`,
+    title: `${feature.name}, section – ${number} ${name}`,
     description: describe(feature, options),
     notes,
   };
-  return fitDrawing(`3/4" = 1'-0"`, options, (scale) => {
-    const sheet = new Sheet(scale, options.palette);
+  const draw = (sheet: Sheet): Title => {
     const at = (x: number, y: number): Spot => sheet.spot({ x, y });
     const box = (left: number, low: number, right: number, high: number): Spot[] => [
       at(left, low),
@@ -45,7 +50,7 @@ export function drawEdgeSection(feature: FeatureMeasure, options: EdgeSectionOpt
     ];
     const width = 4.5 * foot;
     const depth = Math.min(foot, drop * 0.4);
-    const guard = options.guardHeight ?? 3 * foot;
+    const top = guardHeight ?? 3 * foot;
     sheet.polygon(box(-width, -depth, 0, -0.75 * inch), { pen: 'cut', fill: 'poche', layer: 'cut' });
     sheet.polygon(box(-width, -0.75 * inch, 1 * inch, 0), { pen: 'fine', fill: 'deep', layer: 'cut' });
     sheet.polygon(box(0, -depth - 0.5 * inch, 0.75 * inch, -0.75 * inch), { pen: 'fine', fill: 'paper', layer: 'cut' });
@@ -55,10 +60,10 @@ export function drawEdgeSection(feature: FeatureMeasure, options: EdgeSectionOpt
       pen: 'object',
       fill: 'tone',
       layer: 'object',
-      ...(options.guardHeight === undefined ? ({ dash: 'hidden' } as const) : {}),
+      ...(guardHeight === undefined ? ({ dash: 'hidden' } as const) : {}),
     } as const;
-    sheet.polygon(box(post.left, 0, post.right, guard - 1.5 * inch), look);
-    sheet.polygon(box(post.left - inch, guard - 1.5 * inch, post.right + inch, guard), { ...look, fill: 'deep' });
+    sheet.polygon(box(post.left, 0, post.right, top - 1.5 * inch), look);
+    sheet.polygon(box(post.left - inch, top - 1.5 * inch, post.right + inch, top), { ...look, fill: 'deep' });
     drawBreak(sheet, at(-width, -depth / 2), depth * sheet.perNanometre);
     const fall = at(width * 0.42, 0)[0];
     const floors = [-drop, 0];
@@ -69,20 +74,20 @@ export function drawEdgeSection(feature: FeatureMeasure, options: EdgeSectionOpt
       stops: floors,
       targets: [undefined, at(1 * inch, 0)],
     });
-    if (options.guardHeight !== undefined) {
+    if (guardHeight !== undefined) {
       const left = at(post.left, 0)[0] - 26;
       drawDimensions(sheet, {
         origin: [left, 0],
         along: [0, -1],
         outward: [-1, 0],
-        stops: [0, guard],
-        targets: [undefined, at(post.left - inch, guard)],
+        stops: [0, top],
+        targets: [undefined, at(post.left - inch, top)],
       });
     }
     const right = at(post.right + inch, 0)[0] + 5;
-    const words = options.guard ?? 'guard as selected';
+    const words = guard ?? 'guard as selected';
     sheet.tryWrite(
-      [0.7, 0.5, 0.3].map((share): Spot => [right, at(0, guard * share)[1]]),
+      [0.7, 0.5, 0.3].map((share): Spot => [right, at(0, top * share)[1]]),
       words,
       { size: sizes.note, anchor: 'start', color: 'muted' },
     );
@@ -102,8 +107,10 @@ export function drawEdgeSection(feature: FeatureMeasure, options: EdgeSectionOpt
       color: 'accent',
       weight: 600,
     });
-    return { sheet, title };
-  });
+    return title;
+  };
+  const shows = { number, name, guard, guardHeight };
+  return fitDrawing({ of: feature, view: 'edge', shows, largest: `3/4" = 1'-0"`, draw }, options);
 }
 
 /** A break line where the floor runs on. */

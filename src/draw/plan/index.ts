@@ -2,13 +2,14 @@ import type { RoomMeasure } from '../../model/index.js';
 import type { SvgNode } from '../../svg/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
+import type { Title } from '../drawn-sheet.js';
 import { fitDrawing } from '../issue.js';
 import { lengthText } from '../length-text.js';
 import { courseNote, drawCourses } from '../courses/course-lines.js';
 import type { CourseLayout } from '../courses/course-lines.js';
 import { drawMark, markSize } from '../mark.js';
 import { sizes } from '../pen.js';
-import { Sheet } from '../sheet.js';
+import type { Sheet } from '../sheet.js';
 import { textWidth } from '../text-width.js';
 import { centered, drawFeature, readable } from './feature-symbol.js';
 import { drawOpening, drawOpeningAbove, swingsInward } from './opening-symbol.js';
@@ -17,6 +18,7 @@ import { drawRoomLabel } from './room-label.js';
 import { drawAlignedStrings, drawSideStrings } from './strings.js';
 import { drawSymbolNodes } from './symbol-nodes.js';
 import { drawVoid } from './void.js';
+import { planSpan } from './span.js';
 import { planeHeight, wallLines } from './wall-line.js';
 import type { WallLine } from './wall-line.js';
 
@@ -33,19 +35,17 @@ export interface PlanOptions extends DrawOptions {
 
 /** The plan of a room: cut walls, openings, features, voids, dimensions to the inside faces. */
 export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
-  const title = {
-    title: `Plan – ${options.number} ${options.name}`,
-    description: describe(measure, options),
-    north: true,
-  };
-  return fitDrawing(`1/2" = 1'-0"`, options, (scale) => {
-    const sheet = new Sheet(scale, options.palette);
+  const { number, name, courses, symbols } = options;
+  const neighbours = neighboursOf(measure, options.neighbours);
+  const shows = { number, name, neighbours, courses, symbols };
+  const title = { title: `Plan – ${number} ${name}`, description: describe(measure, name, neighbours), north: true };
+  const draw = (sheet: Sheet): Title => {
     const lines = wallLines(sheet, measure);
     drawPoche(sheet, lines);
     const notes = ['Dimensions to inside faces; wall thickness as drawn'];
     const labels: (() => void)[] = [];
-    const starts = options.courses ? drawFloorCourses(sheet, measure, options.courses) : [];
-    if (options.courses) notes.push(`Floor: ${courseNote(options.courses)}`);
+    const starts = courses ? drawFloorCourses(sheet, measure, courses) : [];
+    if (courses) notes.push(`Floor: ${courseNote(courses)}`);
     for (const line of lines) {
       if (line.isOpen) sheet.polyline([line.from, line.to], { pen: 'fine', dash: 'open', color: 'ink' });
       for (const opening of line.openings) drawOpening(sheet, line, opening, measure.room);
@@ -54,7 +54,7 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
     if (lines.some((line) => line.above.length > 0))
       notes.push(`Dashed on walls: openings above ${lengthText(planeHeight)}`);
     for (const feature of measure.features) {
-      const symbol = options.symbols?.get(feature.id);
+      const symbol = symbols?.get(feature.id);
       if (symbol !== undefined) {
         drawSymbolNodes(sheet, symbol);
         continue;
@@ -72,14 +72,27 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
     const unmarked = drawMarks(sheet, lines, measure.room);
     labelVoids.forEach((label) => label());
     labels.forEach((label) => label());
-    drawRoomLabel(sheet, measure, options);
+    drawRoomLabel(sheet, measure, { number, name });
     notes.push(...new Set(starts.flatMap((start) => start() ?? [])));
-    drawNeighbours(sheet, lines, options.neighbours ?? new Map<string, string>());
+    drawNeighbours(sheet, lines, neighbours);
     drawAlignedStrings(sheet, lines);
     drawSideStrings(sheet, measure, lines);
     if (unmarked.length > 0) notes.push(`Not marked for want of space: ${unmarked.join(', ')}`);
-    return { sheet, title: { ...title, notes } };
-  });
+    return { ...title, notes };
+  };
+  const span = planSpan(measure);
+  return fitDrawing({ of: measure, view: 'plan', shows, largest: `1/2" = 1'-0"`, span, draw }, options);
+}
+
+/** Those of the rooms that this one has a way or an opening to. */
+function neighboursOf({ walls, openings }: RoomMeasure, names: PlanOptions['neighbours']): ReadonlyMap<string, string> {
+  const near = [...walls.map(({ openTo }) => openTo), ...openings.map(({ to }) => to)];
+  return new Map(
+    near.flatMap((slug) => {
+      const name = slug === undefined ? undefined : names?.get(slug);
+      return slug === undefined || name === undefined ? [] : [[slug, name] as const];
+    }),
+  );
 }
 
 /** Course lines where the floor is, hearth, stair and built-ins left out. */
@@ -146,10 +159,10 @@ function drawNeighbours(sheet: Sheet, lines: readonly WallLine[], neighbours: Re
   }
 }
 
-function describe(measure: RoomMeasure, { name, neighbours }: PlanOptions): string {
+function describe(measure: RoomMeasure, name: string, neighbours: ReadonlyMap<string, string>): string {
   const walls = measure.walls.map(
     (wall) =>
-      `${wall.id} ${lengthText(wall.run)}${wall.openTo === undefined ? '' : ` (open to ${neighbours?.get(wall.openTo) ?? wall.openTo})`}`,
+      `${wall.id} ${lengthText(wall.run)}${wall.openTo === undefined ? '' : ` (open to ${neighbours.get(wall.openTo) ?? wall.openTo})`}`,
   );
   const openings = measure.openings.map(
     (opening) => `${opening.mark}, a ${opening.kind} ${lengthText(opening.width)} wide in the ${opening.wall} wall`,

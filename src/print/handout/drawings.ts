@@ -1,17 +1,9 @@
-import {
-  drawCeilingPlan,
-  drawChimneyBreast,
-  drawEdgeSection,
-  drawElevation,
-  drawPlan,
-  drawStep,
-} from '../../draw/index.js';
-import type { DrawOptions, Drawing } from '../../draw/index.js';
+import { roomViews } from '../../draw/index.js';
+import type { Drawing, RoomView } from '../../draw/index.js';
+import { handoutDrawnRoom } from '../../handout/index.js';
 import type { Handout, HandoutRoom } from '../../handout/index.js';
-import { svgText } from '../../svg/index.js';
-import { inchesPerFoot, palette } from '../drawings.js';
-import type { PrintDrawing } from '../drawings.js';
-import { shorten } from '../shorten.js';
+import { drawForPrint, inchesPerFoot, planTitle, ready, withShortNames } from '../drawings.js';
+import type { Box, PrintDrawing } from '../drawings.js';
 
 /** Inches of paper for a foot of house below which the figures no longer read. */
 const leastScale = 1 / 16;
@@ -37,68 +29,31 @@ export interface RoomDrawings {
 }
 
 /** The plan of a room, and what else its trade needs to see: ceiling, features, walls. */
-export function roomDrawings(room: HandoutRoom, { roomNames }: Handout): RoomDrawings {
-  const { shape, number, slug, drawings } = room;
-  const look = { palette, number, name: shorten(room.name, longestName), bare: true };
-  const neighbours = new Map(Object.entries(roomNames).map(([key, name]) => [key, shorten(name, longestName)]));
-  const { ceiling, floor } = drawings.courses;
-  const planOf = (box: NonNullable<DrawOptions['box']>) =>
-    drawPlan(shape, { ...look, id: `plan-${slug}`, neighbours, box, ...(floor && { courses: floor }) });
-  const plan = shape.openings.length > marksInColumn ? planOf(acrossPage) : fit('plan', planOf);
-  const guards = new Map(drawings.guards.map(({ at, guard }) => [at, guard]));
-  const faces = new Map(drawings.finishes.map(({ at, label }) => [at, label]));
-  const features = shape.features.filter(({ id }) => drawings.features.includes(id));
+export function roomDrawings(room: HandoutRoom, handout: Handout): RoomDrawings {
+  const { shape, slug, drawings } = room;
+  const { printed } = drawings;
+  const views = roomViews(withShortNames(handoutDrawnRoom(room, handout), longestName));
+  const needed = (list: readonly RoomView[], ids: readonly string[]) => list.filter(({ id }) => ids.includes(id));
+  const isAcross = shape.openings.length > marksInColumn;
+  const plan = isAcross ? drawForPrint(views.plan, slug, acrossPage) : fit(views.plan, slug, boxes.plan);
   return {
-    plan: ready(plan, 'Plan, north up'),
+    plan: ready(plan, planTitle),
     others: [
-      ...(drawings.printed.ceiling
-        ? [
-            ready(
-              fit('ceiling', (box) =>
-                drawCeilingPlan(shape, { ...look, id: `ceiling-${slug}`, box, ...(ceiling && { courses: ceiling }) })),
-              'Ceiling, as reflected',
-            ),
-          ]
-        : []),
-      ...(shape.steps ?? [])
-        .filter(({ id }) => drawings.steps.includes(id))
-        .map((step) =>
-          ready(
-            fit('step', (box) => drawStep(step, { ...look, id: `${slug}-${step.id}`, box })),
-            step.name,
-          ),
-        ),
-      ...features.flatMap((feature) => {
-        const options = { ...look, id: `feature-${slug}-${feature.id}`, box: featureBox };
-        const drawing =
-          drawChimneyBreast(feature, options) ?? drawEdgeSection(feature, { ...options, ...guards.get(feature.id) });
-        return drawing ? [ready(drawing, feature.name)] : [];
-      }),
-      ...shape.walls
-        .filter(({ id }) => drawings.printed.walls.includes(id))
-        .flatMap((wall) => {
-          const label = drawings.finishes.find((finish) => finish.at === wall.id)?.label;
-          const finishes = label === undefined ? [] : wall.regions.map((region) => ({ label, region }));
-          const options = { ...look, id: `wall-${slug}-${wall.id}`, neighbours, finishes, faces, guards };
-          const drawing = fit('wall', (box) => drawElevation(shape, wall.id, { ...options, box }));
-          return drawing ? [ready(drawing, wall.name)] : [];
-        }),
+      ...(printed.ceiling ? [ready(fit(views.ceiling, slug, boxes.ceiling), 'Ceiling, as reflected')] : []),
+      ...needed(views.steps, drawings.steps).map((step) => ready(fit(step, slug, boxes.step), step.name)),
+      ...needed(views.features, drawings.features).map((feature) =>
+        ready(drawForPrint(feature, slug, featureBox), feature.name),
+      ),
+      ...needed(views.walls, printed.walls).map((wall) => ready(fit(wall, slug, boxes.wall), wall.name)),
     ],
   };
 }
 
 /** The drawing in the first box that holds it at the least scale. */
-function fit<Made extends Drawing | undefined>(
-  kind: keyof typeof boxes,
-  draw: (box: NonNullable<DrawOptions['box']>) => Made,
-): Made {
-  for (const box of boxes[kind]) {
-    const drawing = draw(box);
-    if (!drawing || inchesPerFoot(drawing.scale) >= leastScale) return drawing;
+function fit(view: RoomView, id: string, tried: readonly Box[]): Drawing {
+  for (const box of tried) {
+    const drawing = drawForPrint(view, id, box);
+    if (inchesPerFoot(drawing.scale) >= leastScale) return drawing;
   }
-  return draw(acrossColumns);
-}
-
-function ready({ svg, description, scale, width, height }: Drawing, title: string): PrintDrawing {
-  return { svg: svgText(svg), alt: description, title, scale, width, height, note: '' };
+  return drawForPrint(view, id, acrossColumns);
 }

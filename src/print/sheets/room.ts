@@ -1,7 +1,7 @@
 import type { BookRoom } from '../../book/index.js';
 import { printArea, printAreaMetric, printLength, printMetric, printMoneyChange } from '../../units/index.js';
 import type { Area, Length } from '../../units/index.js';
-import { ceilingAndFeatureDrawings, elevationDrawings, planDrawing } from '../drawings.js';
+import { printRoom } from '../drawings.js';
 import type { PrintDrawing } from '../drawings.js';
 import { readProse } from '../../write/index.js';
 import type { ProseBlock as Block } from '../../write/index.js';
@@ -55,8 +55,7 @@ export function roomSheet(room: BookRoom, look: LookUp, digest: string): RoomShe
   const selections = look.selectionsOf(room);
   const noted = selections.filter(({ note }) => note !== undefined);
   const keys = new Map(noted.map(({ id }, index) => [id, String(index + 1)]));
-  const { plan, isBeside } = planDrawing(room, look);
-  const elevations = elevationDrawings(room, look);
+  const { plan, besidePlan, elevations, features } = printRoom(room, look);
   const facts = roomFacts(room, look);
   return {
     slug: room.slug,
@@ -64,12 +63,12 @@ export function roomSheet(room: BookRoom, look: LookUp, digest: string): RoomShe
     name: room.name,
     sheet: shorten(`${room.number} ${room.name}`, 44),
     level: look.levelName(room.level),
-    facts: isBeside ? [facts] : inColumns(facts),
+    facts: besidePlan ? [facts] : inColumns(facts),
     body: readProse(room.body),
     plan,
-    besidePlan: isBeside,
+    besidePlan,
     elevations,
-    features: ceilingAndFeatureDrawings(room, look),
+    features,
     layouts: layoutRows(selections, look),
     selections: selections.map((selection) => selectionRow(selection, look, keys.get(selection.id) ?? '')),
     notes: noted.map(({ id, placeText, note }) => ({ key: keys.get(id) ?? '', place: placeText, text: note ?? '' })),

@@ -1,8 +1,9 @@
 import type { VNode } from 'preact';
+import { drawnRoom } from '../../book/index.js';
 import type { RoomChange } from '../../compare/index.js';
-import type { Drawing } from '../../draw/index.js';
-import { drawRoom } from '../drawings.js';
-import type { RoomDrawings } from '../drawings.js';
+import { roomViews } from '../../draw/index.js';
+import type { Drawing, RoomView, RoomViews } from '../../draw/index.js';
+import { drawForPage } from '../drawings.js';
 import { DrawingFigure } from '../parts/drawing.js';
 import type { View } from '../view.js';
 import type { ComparisonContext } from './context.js';
@@ -10,21 +11,20 @@ import type { ComparisonContext } from './context.js';
 /** Drawings that look different, each side by side as it was and as it is. */
 export function ShapeDrawings({ room, context }: { room: RoomChange; context: ComparisonContext }): VNode {
   const { comparison, from, to } = context;
-  const was = drawSide(from, room.roomBefore, 'was');
-  const now = drawSide(to, room.kind === 'removed' ? undefined : room.room, 'now');
+  const before = viewsOf(from, room.roomBefore);
+  const after = viewsOf(to, room.kind === 'removed' ? undefined : room.room);
   const pairs = room.drawings.map((which) => ({
-    which,
-    was: was && pick(was, which, 'was'),
-    now: now && pick(now, which, 'now'),
+    was: before && pick(before, which),
+    now: after && pick(after, which),
   }));
   return (
     <>
       {pairs
         .filter((pair) => pair.was ?? pair.now)
-        .map((pair) => (
+        .map(({ was, now }) => (
           <div class="sides sides-drawn">
-            <Side label={`Was, ${comparison.from.label}`} drawing={pair.was} />
-            <Side label={`Now, ${comparison.to.label}`} drawing={pair.now} />
+            <Side label={`Was, ${comparison.from.label}`} drawing={was && drawForPage(was, 'was')} />
+            <Side label={`Now, ${comparison.to.label}`} drawing={now && drawForPage(now, 'now')} />
           </div>
         ))}
     </>
@@ -40,18 +40,14 @@ function Side({ label, drawing }: { label: string; drawing: Drawing | undefined 
   );
 }
 
-function drawSide(view: View, slug: string | undefined, prefix: string): RoomDrawings | undefined {
+function viewsOf(view: View, slug: string | undefined): RoomViews | undefined {
   const room = slug === undefined ? undefined : view.room(slug);
-  return room && drawRoom(room, view, prefix);
+  return room && roomViews(drawnRoom(room, view));
 }
 
-function pick(
-  drawings: RoomDrawings,
-  { kind, id }: RoomChange['drawings'][number],
-  prefix: string,
-): Drawing | undefined {
-  if (kind === 'plan') return drawings.plan;
-  if (kind === 'ceiling') return drawings.ceiling;
-  const list = kind === 'wall' ? drawings.elevations : drawings.features;
-  return list.find((drawing) => drawing.id === `${prefix}-${kind}-${id}`);
+function pick(views: RoomViews, { kind, id }: RoomChange['drawings'][number]): RoomView | undefined {
+  if (kind === 'plan') return views.plan;
+  if (kind === 'ceiling') return views.ceiling;
+  const list = kind === 'wall' ? views.walls : views.features;
+  return list.find((view) => view.id === id);
 }

@@ -1,0 +1,23 @@
+import type { DrawnRoom } from '../book/index.js';
+import type { Handout, HandoutRoom } from './handout.js';
+
+/** What the drawings of a handout's room show: its shape, and what this trade puts on it. */
+export function handoutDrawnRoom({ shape, number, name, drawings }: HandoutRoom, { roomNames }: Handout): DrawnRoom {
+  const { courses, finishes, guards } = drawings;
+  const labels = new Map(finishes.map(({ at, label }) => [at, label]));
+  return {
+    measure: shape,
+    number,
+    name,
+    neighbours: new Map(Object.entries(roomNames)),
+    ...courses,
+    walls: new Map(
+      shape.walls.flatMap(({ id, regions }) => {
+        const label = labels.get(id);
+        return label === undefined ? [] : [[id, regions.map((region) => ({ label, region }))] as const];
+      }),
+    ),
+    features: labels,
+    guards: new Map(guards.map(({ at, guard }) => [at, guard])),
+  };
+}
