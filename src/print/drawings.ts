@@ -79,7 +79,7 @@ export function printRoom(room: BookRoom, look: LookUp): RoomPrints {
     features: [
       ...(isPlainCeiling(drawn)
         ? []
-        : [ready(print(ceiling, ceilingBox), 'Ceiling, as in a mirror on the floor', ceilingNote(drawn))]),
+        : [ready(print(ceiling, ceilingBox), 'Reflected ceiling plan', ceilingNote(drawn))]),
       ...steps.map((step) => ready(print(step, featureBox), step.name)),
       ...features.map((feature) => printFeature(feature, print(feature, featureBox), drawn)),
     ],

@@ -1,3 +1,5 @@
+import { printMoneyChange } from '../units/index.js';
+import type { Cents } from '../units/index.js';
 import type { Status } from './cell.js';
 
 /** One word for each status, wherever it is read. */
@@ -12,3 +14,8 @@ export const statusWords: Readonly<Record<Status | 'undecided' | 'owner-furnishe
   undecided: 'not decided',
   'owner-furnished': 'Owner-furnished',
 };
+
+/** What a choice moves, in running text: `+$1,240`, or that it moves nothing. */
+export function changeWords(cents: Cents, digits: 'always' | 'when-any' = 'when-any'): string {
+  return cents === 0 ? 'No change to the total' : printMoneyChange(cents, digits);
+}

@@ -11,6 +11,7 @@ import {
   printMoney,
   printMoneyChange,
 } from '../units/index.js';
+import { changeWords } from '../sheet/index.js';
 import type { Length } from '../units/index.js';
 import { lotText, quantityText } from './parts/arithmetic.js';
 import type { SideRow } from './parts/side-by-side.js';
@@ -63,8 +64,7 @@ function houseRows({ standard }: BookSelection, row: RowMaker, drawn: Drawer): S
     row('Contract total', ({ alternative }) => printMoney(alternative.houseTotal, 'always'), { strong: true }),
     row(
       'Against today',
-      ({ alternative }) =>
-        alternative.againstToday === 0 ? 'no change' : printMoneyChange(alternative.againstToday, 'always'),
+      ({ alternative }) => changeWords(alternative.againstToday, 'always'),
       drawn(({ alternative }) => alternative.againstToday),
     ),
     row(standard === undefined ? 'Against none' : 'Against the standard', ({ alternative }) =>

@@ -39,7 +39,7 @@ export function roomDrawings(room: HandoutRoom, handout: Handout): RoomDrawings 
   return {
     plan: ready(plan, planTitle),
     others: [
-      ...(printed.ceiling ? [ready(fit(views.ceiling, slug, boxes.ceiling), 'Ceiling, as reflected')] : []),
+      ...(printed.ceiling ? [ready(fit(views.ceiling, slug, boxes.ceiling), 'Reflected ceiling plan')] : []),
       ...needed(views.steps, drawings.steps).map((step) => ready(fit(step, slug, boxes.step), step.name)),
       ...needed(views.features, drawings.features).map((feature) =>
         ready(drawForPrint(feature, slug, featureBox), feature.name),

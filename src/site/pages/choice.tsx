@@ -2,6 +2,7 @@ import type { VNode } from 'preact';
 import type { BookSelection } from '../../book/index.js';
 import { describePush, describeSlack } from '../../calendar/index.js';
 import type { Caution } from '../../caution/index.js';
+import { changeWords } from '../../sheet/index.js';
 import { lower, printMoney, printMoneyChange } from '../../units/index.js';
 import { candidatesOf, choiceRows } from '../choice-rows.js';
 import type { Candidate } from '../choice-rows.js';
@@ -160,8 +161,7 @@ function Consequences({
             {effects.map(({ what, amount, why }) => (
               <li>
                 <p class="effect-line">
-                  <span>{what}</span>{' '}
-                  <span class="figure">{amount === 0 ? 'no change' : printMoneyChange(amount, 'always')}</span>
+                  <span>{what}</span> <span class="figure">{changeWords(amount, 'always')}</span>
                 </p>
                 <p class="why">{why}.</p>
               </li>

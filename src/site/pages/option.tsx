@@ -159,7 +159,7 @@ function OptionUses({ option }: { option: BookOption }): VNode {
       <h2 id="uses-title">Where</h2>
       {counted.length === 0 && considered.length === 0 && <p>Nowhere in this house so far.</p>}
       <UseList title="Counted" selections={counted} />
-      <UseList title="Could stand" selections={considered} />
+      <UseList title="Also considered for" selections={considered} />
     </section>
   );
 }

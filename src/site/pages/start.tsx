@@ -2,6 +2,7 @@ import type { VNode } from 'preact';
 import type { BookSelection } from '../../book/index.js';
 import { cautionWords, countWords } from '../../caution/index.js';
 import { describeSlack } from '../../calendar/index.js';
+import { changeWords } from '../../sheet/index.js';
 import { capital, lower, printMoney, printMoneyChange } from '../../units/index.js';
 import type { Cents } from '../../units/index.js';
 import { AllowanceBar } from '../parts/allowance-bar.js';
@@ -262,7 +263,7 @@ function RecentChoices(): VNode | null {
                   {selection.chosenBy !== undefined && `, ${selection.chosenBy}`}
                 </p>
               </div>
-              <p class="recent-change">{selection.change === 0 ? 'no change' : printMoneyChange(selection.change)}</p>
+              <p class="recent-change">{changeWords(selection.change)}</p>
             </li>
           );
         })}

@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import type { Alternative, BookSelection } from '../../book/index.js';
+import { changeWords } from '../../sheet/index.js';
 import { printAmount, printMoney, printMoneyChange } from '../../units/index.js';
 import { useView } from '../sheet-context.js';
 import { quantityText } from './arithmetic.js';
@@ -30,12 +31,7 @@ function AlternativeColumn({
   if (!option) return null;
   const { isChosen, isStandard, cost, againstStandard, againstToday, takeoff, pounds, decision } = alternative;
   const role = isChosen ? 'Chosen' : isStandard ? 'Standard' : 'Considered';
-  const total =
-    alternative.option === selection.counted
-      ? 'as counted today'
-      : againstToday === 0
-        ? 'no change'
-        : printMoneyChange(againstToday);
+  const total = alternative.option === selection.counted ? 'as counted today' : changeWords(againstToday);
   return (
     <li class={isChosen ? 'alternative is-chosen' : 'alternative'}>
       <Swatch option={option} />

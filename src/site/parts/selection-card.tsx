@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import type { BookSelection } from '../../book/index.js';
 import { describePush, describeSlack } from '../../calendar/index.js';
+import { changeWords } from '../../sheet/index.js';
 import { printAmount, printMoney, printMoneyChange } from '../../units/index.js';
 import { anchorOf, pagePaths, selectionAnchor } from '../paths.js';
 import { useView } from '../sheet-context.js';
@@ -114,7 +115,7 @@ function ChoiceFacts({ selection }: { selection: BookSelection }): VNode {
         },
         standard !== undefined && {
           label: 'Against the standard',
-          value: change === 0 ? 'no change' : printMoneyChange(change),
+          value: changeWords(change),
         },
         standard === undefined && change !== 0 && { label: 'Changes the contract by', value: printMoneyChange(change) },
         allowance !== undefined && { label: 'Allowance', value: <AllowanceLink id={allowance} /> },
