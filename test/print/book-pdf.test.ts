@@ -59,7 +59,7 @@ describe('the file', () => {
   it('is the same, byte for byte, when made again', async () => {
     const again = await makeBookPdf(makeFixture());
     expect(Buffer.compare(Buffer.from(again.pdf), Buffer.from(made.pdf))).toBe(0);
-    expect(made.problems).toEqual([]);
+    expect(made.undrawn).toEqual([]);
   });
 
   it('is another when the Book is another', async () => {
