@@ -70,7 +70,8 @@ function draft({ room, selection, category, measure, options, problems }: DraftI
     if (taken.size === 0) {
       for (const place of unsuited) {
         const message = `${category.name.toLowerCase()} is measured on ${rule?.measures ?? 'nothing known'}, and '${place.id}' is not one`;
-        problems.push(problemAt(room.origin, at, 'place-unsuited', message));
+        const fix = `leave '${place.id}' out, or select a category that is measured there`;
+        problems.push(problemAt(room.origin, at, 'place-unsuited', message, { fix }));
       }
     }
     taken.set(slug, { option, takeoffs });

@@ -1,7 +1,8 @@
 import type { House, Milestone } from '../model/index.js';
-import type { Outcome, Path, Problem } from '../problem/index.js';
+import { didYouMean, problemAt } from '../problem/index.js';
+import type { Outcome, Problem, ProblemCode } from '../problem/index.js';
 import type { IsoDate } from '../units/index.js';
-import { isDay, printDay, printWorkingDays } from './day.js';
+import { printDay, printWorkingDays } from './day.js';
 import type { DatedMilestone } from './decision.js';
 import { workingDays } from './working-days.js';
 import type { WorkingDays } from './working-days.js';
@@ -10,10 +11,9 @@ import type { WorkingDays } from './working-days.js';
 export type Slips = ReadonlyMap<string, number>;
 
 /** Dates every milestone of the house, in the record's order. A slip moves its milestone and, through the chain, all
- *  that come after it. There is no value when a milestone cannot be dated: it follows itself (`milestone-cycle`) or an
- *  unknown one (`milestone-unknown`), its date is none (`milestone-date`), or its working days do not fit into
- *  100 years (`milestone-out-of-reach`). A fixed date on a day off is a warning (`milestone-day-off`); a slip of an unknown
- *  milestone is an error (`slip-unknown`). */
+ *  that come after it. The records were checked: each milestone has a day or follows one that leads to a day. There is no
+ *  value when its working days do not fit into 100 years (`milestone-out-of-reach`), or when a slip names an unknown
+ *  milestone (`slip-unknown`). A fixed date on a day off is a warning (`milestone-day-off`). */
 export function dateMilestones(house: House, slips: Slips = new Map()): Outcome<readonly DatedMilestone[]> {
   const chart: Chart = {
     house,
@@ -43,20 +43,13 @@ interface Chart {
 
 /** Follows `after` up to a milestone that has a date, then dates the chain on the way back. */
 function dateChain(chart: Chart, milestone: Milestone): void {
-  const chain = new Map<string, Milestone>();
+  const chain: Milestone[] = [];
   let current: Milestone | undefined = milestone;
   while (current && !chart.dates.has(current.id) && !chart.stuck.has(current.id)) {
-    if (chain.has(current.id)) {
-      reportCycle(chart, chain, current);
-      break;
-    }
-    chain.set(current.id, current);
-    if (current.when.by === 'date') break;
-    const next: Milestone | undefined = chart.byId.get(current.when.after);
-    if (!next) reportUnknown(chart, current, current.when.after);
-    current = next;
+    chain.push(current);
+    current = current.when.by === 'after' ? chart.byId.get(current.when.after) : undefined;
   }
-  for (const each of [...chain.values()].reverse()) dateOne(chart, each);
+  for (const each of chain.reverse()) dateOne(chart, each);
 }
 
 function dateOne(chart: Chart, milestone: Milestone): void {
@@ -80,14 +73,11 @@ function dateOne(chart: Chart, milestone: Milestone): void {
 function startOf(chart: Chart, milestone: Milestone): IsoDate | undefined {
   if (milestone.when.by === 'after') return chart.dates.get(milestone.when.after);
   const { date } = milestone.when;
-  if (!isDay(date)) {
-    report(chart, milestone, 'date', 'milestone-date', `'${date}' is not a day`, 'Write a day as 2026-05-04.');
-    return undefined;
-  }
   const why = chart.calendar.whyOff(date);
   if (why !== undefined) {
     const message = `${milestone.name} is on ${printDay(date)}, a day off (${why})`;
-    report(chart, milestone, 'date', 'milestone-day-off', message, 'Move it to a working day of the house.', 'warning');
+    const fix = 'move it to a working day of the house';
+    report(chart, milestone, { key: 'date', code: 'milestone-day-off', message, fix, severity: 'warning' });
   }
   return date;
 }
@@ -112,54 +102,29 @@ function basisOf(chart: Chart, { id, when }: Milestone): string {
   return `${printWorkingDays(when.days)} ${when.days > 0 ? 'after' : 'before'} ${before}${slipped}`;
 }
 
-function reportCycle(chart: Chart, chain: ReadonlyMap<string, Milestone>, again: Milestone): void {
-  const ids = [...chain.keys()];
-  const ring = ids.slice(ids.indexOf(again.id));
-  for (const id of ring) chart.stuck.add(id);
-  const message = `milestones wait for each other: ${[...ring, again.id].join(' after ')}`;
-  report(chart, again, 'after', 'milestone-cycle', message, 'Give one of them a date.');
-}
-
-function reportUnknown(chart: Chart, milestone: Milestone, after: string): void {
-  const known = [...chart.byId.keys()].join(', ');
-  const message = `${milestone.id} comes after '${after}', which is no milestone`;
-  report(chart, milestone, 'after', 'milestone-unknown', message, `Milestones are ${known}.`);
-}
-
 function reportOutOfReach(chart: Chart, milestone: Milestone): void {
   chart.stuck.add(milestone.id);
   const message = `the working days up to ${milestone.name} do not fit into 100 years`;
-  report(
-    chart,
-    milestone,
-    'days',
-    'milestone-out-of-reach',
-    message,
-    'Check its days, and the weekend and closed days of the calendar.',
-  );
+  const fix = 'check its days, and the weekend and closed days of the calendar';
+  report(chart, milestone, { key: 'days', code: 'milestone-out-of-reach', message, fix });
 }
 
-function report(
-  chart: Chart,
-  milestone: Milestone,
-  key: string,
-  code: string,
-  message: string,
-  fix: string,
-  severity: Problem['severity'] = 'error',
-): void {
-  const path: Path = ['milestones', chart.house.milestones.indexOf(milestone), key];
-  const { file } = chart.house.origin;
-  chart.problems.push({ code, file, at: chart.house.origin.at(path), message, fix, severity });
+interface Report {
+  readonly key: 'date' | 'days';
+  readonly code: ProblemCode;
+  readonly message: string;
+  readonly fix: string;
+  readonly severity?: Problem['severity'];
 }
 
-function unknownSlip(house: House, id: string): Problem {
-  return {
-    code: 'slip-unknown',
-    file: house.origin.file,
-    at: house.origin.key(['milestones']),
-    message: `a slip names '${id}', which is no milestone`,
-    fix: `Milestones are ${house.milestones.map((milestone) => milestone.id).join(', ')}.`,
-    severity: 'error',
-  };
+function report({ house, problems }: Chart, milestone: Milestone, { key, code, message, ...detail }: Report): void {
+  const path = ['milestones', house.milestones.indexOf(milestone), key];
+  problems.push(problemAt(house.origin, path, code, message, detail));
+}
+
+function unknownSlip({ origin, milestones }: House, id: string): Problem {
+  const ids = milestones.map((milestone) => milestone.id);
+  const fix = didYouMean(id, ids) ?? `milestones are ${ids.join(', ')}`;
+  const message = `a slip names '${id}', which is no milestone`;
+  return problemAt(origin, ['milestones'], 'slip-unknown', message, { fix, onKey: true });
 }

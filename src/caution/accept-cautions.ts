@@ -1,6 +1,6 @@
 import type { Acceptance, House } from '../model/index.js';
 import { didYouMean, problemAt } from '../problem/index.js';
-import type { Problem } from '../problem/index.js';
+import type { Problem, ProblemCode } from '../problem/index.js';
 import type { IsoDate } from '../units/index.js';
 import type { Caution } from './caution.js';
 
@@ -15,7 +15,7 @@ export function acceptCautions(
   const byId = new Map(cautions.map((caution) => [caution.id, caution]));
   const accepted = new Map<string, Acceptance>();
   const problems: Problem[] = [];
-  const warn = ({ path }: Acceptance, code: string, message: string, fix: string) =>
+  const warn = ({ path }: Acceptance, code: ProblemCode, message: string, fix: string) =>
     problems.push(problemAt(origin, path, code, message, { severity: 'warning', fix }));
   for (const acceptance of acceptances) {
     const { caution: id, on } = acceptance;

@@ -6,8 +6,7 @@ import { dataTables } from '../table/index.js';
 import { tableCsv } from '../write/index.js';
 import { bookCalendar, ordersCsv, quantitiesCsv, scheduleFiles } from '../export/index.js';
 import { withTextDiffs } from '../load/index.js';
-import { printProblems } from '../problem/index.js';
-import { makeBookPdf, makeChangeOrderPdf } from '../print/index.js';
+import { makeBookPdf, makeChangeOrderPdf, undrawnProblems } from '../print/index.js';
 import { writeComparison, writeSite } from '../site/index.js';
 import type { Beside } from '../site/index.js';
 import { writeAtomically, writeTree } from '../store/index.js';
@@ -41,7 +40,6 @@ export function build(console: Console, done: (code: number) => void): Command {
       }
       const out = resolve(options.out ?? resolve(options.house, '_site'));
       const pdf = await makeBookPdf(loaded.book);
-      if (pdf.problems.length > 0) console.error(printProblems(pdf.problems, { color: console.color }));
       const sinceLast = changesSince(loaded.book, loaded.since, console);
       const since = await writeSince(loaded.book, sinceLast(), out, console);
       const pages = await writeSite(loaded.book, out, {
@@ -54,7 +52,9 @@ export function build(console: Console, done: (code: number) => void): Command {
       await writeTree(join(out, 'change-orders'), await changeOrderFiles(loaded.book));
       const sinceBefore = changesSince(loaded.book, loaded.before, console);
       const stamps = handoutStamps(loaded.book, sinceLast, sinceBefore);
-      const { trades } = await writeHandouts(loaded.book, out, console, stamps);
+      const { trades, undrawn } = await writeHandouts(loaded.book, out, stamps);
+      const problems = undrawnProblems([...pdf.undrawn, ...undrawn], loaded.book.sources);
+      reportProblems({ problems }, '', console);
       console.out(
         `${join(out, 'book', 'index.html')}  the book, ${pages.length} pages\n` +
           `${join(out, 'book.pdf')}  the book to print and sign\n` +

@@ -1,6 +1,7 @@
 import { join, resolve } from 'node:path';
 import { Command } from 'commander';
 import { makeHandout } from '../handout/index.js';
+import { undrawnProblems } from '../print/index.js';
 import { didYouMean } from '../problem/index.js';
 import type { BookTrade } from '../book/index.js';
 import { OutputRefused } from '../store/index.js';
@@ -37,7 +38,8 @@ export function handout(console: Console, done: (code: number) => void): Command
         return done(0);
       }
       const dir = resolve(options.out ?? join(options.house, '_site', 'handout', slug));
-      await writeOrRefuse(() => writeHandout(made, dir, console));
+      const undrawn = await writeOrRefuse(() => writeHandout(made, dir));
+      reportProblems({ problems: undrawnProblems(undrawn, book.sources) }, '', console);
       console.out(
         `${join(dir, 'index.html')}  the handout, ${made.rooms.length} ${made.rooms.length === 1 ? 'room' : 'rooms'}\n${join(dir, `${slug}.pdf`)}  to print\n`,
       );
@@ -55,9 +57,9 @@ function findTrade(slug: string, trades: readonly BookTrade[]): BookTrade {
 }
 
 /** A folder that holds other people's files is wrong usage. */
-async function writeOrRefuse(write: () => Promise<void>): Promise<void> {
+async function writeOrRefuse<T>(write: () => Promise<T>): Promise<T> {
   try {
-    await write();
+    return await write();
   } catch (error) {
     if (error instanceof OutputRefused) throw new UsageError(error.message);
     throw error;

@@ -48,6 +48,6 @@ export function withHandoutProblems(loaded: LoadedBook): LoadedBook {
 }
 
 /** Writes problems to the error stream, with what became of the command. */
-export function reportProblems(loaded: LoadedBook, outcome: string, console: Console): void {
-  if (loaded.problems.length > 0) console.error(printProblems(loaded.problems, { color: console.color, outcome }));
+export function reportProblems({ problems }: Pick<LoadedBook, 'problems'>, outcome: string, console: Console): void {
+  if (problems.length > 0) console.error(printProblems(problems, { color: console.color, outcome }));
 }

@@ -6,7 +6,7 @@ import { checkChangeOrders, issuedPath, loadBook } from '../load/index.js';
 import { issuePurposes } from '../model/index.js';
 import type { IssuePurpose } from '../model/index.js';
 import { hasErrors, printProblems } from '../problem/index.js';
-import { makeBookPdf } from '../print/index.js';
+import { makeBookPdf, undrawnProblems } from '../print/index.js';
 import { canonicalJson, digestOfBytes, digestsOf, issueBlockers, issueRecord, shortDigest } from '../signoff/index.js';
 import { writeAtomically } from '../store/index.js';
 import { printDay, recordNumber } from '../units/index.js';
@@ -61,8 +61,8 @@ async function makeIssue(
   const snapshot = new TextEncoder().encode(canonicalJson(book));
   const digest = digestOfBytes(snapshot);
   const stamp: Stamp = { number, purpose, date: book.on, digest };
-  const { pdf, problems } = await makeBookPdf(book, stamp);
-  if (problems.length > 0) console.error(printProblems(problems, { color: console.color }));
+  const { pdf, undrawn } = await makeBookPdf(book, stamp);
+  reportProblems({ problems: undrawnProblems(undrawn, book.sources) }, '', console);
   const { rooms, trades } = digestsOf(book);
   const record = issueRecord(
     { purpose, date: book.on, commit, digest, rooms, trades, signatures: [], body: '' },

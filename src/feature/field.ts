@@ -3,7 +3,7 @@ import type { Length } from '../units/index.js';
 
 export type Raw = Readonly<Record<string, unknown>>;
 
-/** A length of a record that the schema has passed. What cannot be read is 0, which the measure then reports. */
+/** A length of a record that the schema has passed. */
 export function lengthField(raw: Raw, key: string): Length {
   return optionalLength(raw, key) ?? (0 as Length);
 }

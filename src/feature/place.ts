@@ -10,7 +10,7 @@ import {
 } from '../geometry/index.js';
 import type { Ring, Xy } from '../geometry/index.js';
 import type { Bearing, FeatureRecord } from '../model/index.js';
-import { problemAt } from '../problem/index.js';
+import { didYouMean, problemAt } from '../problem/index.js';
 import type { Problem } from '../problem/index.js';
 import { feet, printLength } from '../units/index.js';
 import type { Length } from '../units/index.js';
@@ -43,11 +43,11 @@ export function wallProblems(
 ): readonly Problem[] {
   const frame = wallFrame(space, wall);
   if (!frame) {
-    const names = space.walls.map(({ name }) => name).join(', ');
+    const names = space.walls.map(({ name }) => name);
     const message = `${feature.name} is on wall '${wall}', which the room does not have`;
     return [
       problemAt(space.origin, [...feature.path, 'wall'], 'feature-wall-unknown', message, {
-        fix: `walls of this room: ${names}`,
+        fix: didYouMean(wall, names) ?? `walls of this room: ${names.join(', ')}`,
       }),
     ];
   }
@@ -65,27 +65,11 @@ export function wallProblems(
     const message = `${feature.name} runs ${printLength(past)} past the ${at < 0 ? 'left' : 'right'} end of wall '${wall}'`;
     return [
       problemAt(space.origin, [...feature.path, 'at'], 'feature-past-wall', message, {
-        fix: `at may be 0'-0" to ${printLength(most)}`,
+        fix: `at may be 0" to ${printLength(most)}`,
       }),
     ];
   }
   return [];
-}
-
-/** Sizes that must be more than nothing. */
-export function sizeProblems(
-  feature: FeatureRecord,
-  space: RoomSpace,
-  sizes: Readonly<Record<string, Length>>,
-): readonly Problem[] {
-  return Object.entries(sizes)
-    .filter(([, size]) => size <= 0)
-    .map(([key, size]) => {
-      const message = `${feature.name} has a ${key} of ${printLength(size)}`;
-      return problemAt(space.origin, [...feature.path, key], 'feature-size', message, {
-        fix: `give a ${key} of more than nothing`,
-      });
-    });
 }
 
 /** Footprint of something that goes `run` one way and is `width` wide, its bounding box's south-west corner at x, y. */

@@ -34,7 +34,7 @@ async function checkOne(houseDir: string, order: ChangeOrder, on: IsoDate): Prom
   ];
   if (draft.money !== amount) {
     const [says, is] = [printMoneyChange(amount, 'always'), printMoneyChange(draft.money, 'always')];
-    return disagrees(['amount'], `change order ${number} says ${says}, but ${versions} is ${is}`);
+    return disagrees(['amount'], `change order ${number} says ${says}, but ${versions} it is ${is}`);
   }
   const fresh = new Map(draft.lines.map((line) => [keyOf(line), line.money]));
   const index = order.lines.findIndex((line) => fresh.get(keyOf(line)) !== line.amount);

@@ -91,7 +91,7 @@ function issuedBook(issue: Issue, sources: readonly Source[], on: IsoDate): () =
 function makeIssuedBook(issue: Issue, sources: readonly Source[], on: IsoDate): Outcome<Book> {
   const { book } = composeBook(measureFiles(sources), on);
   if (book) return { value: book, problems: [] };
-  return { problems: [snapshotProblem(issue, 'its records cannot be read any more')] };
+  return { problems: [snapshotProblem(issue, `the records of issue ${issue.number} cannot be read any more`)] };
 }
 
 /** An issue counts as signed when owner and builder both signed it. */
@@ -99,7 +99,7 @@ function isSigned({ signatures }: Issue): boolean {
   return (['owner', 'builder'] as const).every((role) => signatures.some((signature) => signature.role === role));
 }
 
-function snapshotProblem({ origin, number }: Issue, why: string): Problem {
+function snapshotProblem({ origin }: Issue, why: string): Problem {
   const fix = 'bring the file back from git; what was issued is proven by it';
-  return problemAt(origin, ['digest'], 'snapshot-missing', `issue ${number}: ${why}`, { fix, severity: 'warning' });
+  return problemAt(origin, ['digest'], 'snapshot-missing', why, { fix, severity: 'warning' });
 }

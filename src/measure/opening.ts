@@ -1,8 +1,8 @@
 import { areaOf, intersect, nearFeet, rectangle, heightRange, lengthOf } from '../geometry/index.js';
 import type { Patch } from '../geometry/index.js';
 import type { Opening, OpeningMeasure, OwnOpening, Room } from '../model/index.js';
-import { nearest, problemAt } from '../problem/index.js';
-import type { Outcome, Problem } from '../problem/index.js';
+import { problemAt } from '../problem/index.js';
+import type { Outcome, Problem, ProblemCode } from '../problem/index.js';
 import { feet, printLength } from '../units/index.js';
 import type { Area, Length } from '../units/index.js';
 import type { WallShape } from './wall.js';
@@ -19,13 +19,13 @@ export function openingsOf(
   const problems: Problem[] = [];
   const placed: { opening: Placed; wall: WallShape }[] = [];
   for (const record of room.openings) {
-    const found = record.by === 'own' ? { value: ownOpening(record), problems: [] } : seenOpening(record, room, house);
-    problems.push(...found.problems);
-    if (!found.value) continue;
+    const opening = record.by === 'own' ? ownOpening(record) : seenOpening(record, house);
     const wall = walls.find(({ name }) => name === record.wall);
-    const wrong = wall ? placeProblems(found.value, wall, room) : [wallProblem(record, walls, room)];
+    // Records whose wall or other side is not there were refused when they were read.
+    if (!opening || !wall) continue;
+    const wrong = placeProblems(opening, wall, room);
     problems.push(...wrong);
-    if (wall && wrong.length === 0) placed.push({ opening: found.value, wall });
+    if (wrong.length === 0) placed.push({ opening, wall });
   }
   problems.push(
     ...overlapProblems(
@@ -55,53 +55,23 @@ function ownOpening(record: OwnOpening): Placed {
 /** Sizes from the room that records it; hinges change sides when seen from the other one. */
 function seenOpening(
   record: Extract<Opening, { by: 'seen' }>,
-  room: Room,
   house: { readonly rooms: ReadonlyMap<string, Room> },
-): Outcome<Placed> {
+): Placed | undefined {
   const owner = house.rooms.get(record.recordedIn);
-  const marks = (owner?.openings ?? []).filter((opening): opening is OwnOpening => opening.by === 'own');
-  const own = marks.find(({ mark }) => mark === record.mark);
-  if (!owner || !own) {
-    const message = `${record.mark} is recorded in '${record.recordedIn}', but ${owner ? 'that room records no such mark' : 'there is no such room'}`;
-    const near = nearest(
-      record.mark,
-      marks.map(({ mark }) => mark),
-    );
-    const fix = near ? `did you mean ${near}?` : `record ${record.mark} there, or here with its sizes`;
-    return { problems: [problemAt(room.origin, record.path, 'opening-not-recorded', message, { fix })] };
-  }
-  if (own.to !== room.slug) {
-    const message = `${record.mark} is recorded in '${record.recordedIn}' as leading to '${own.to}', not to '${room.slug}'`;
-    const fix = `write to: ${room.slug} there, or take the opening out here`;
-    return { problems: [problemAt(room.origin, record.path, 'opening-leads-elsewhere', message, { fix })] };
-  }
+  const own = owner?.openings.find(
+    (opening): opening is OwnOpening => opening.by === 'own' && opening.mark === record.mark,
+  );
+  if (!owner || !own) return undefined;
   const { hinge, ...rest } = ownOpening(own);
   const flipped = hinge ? { hinge: hinge === 'left' ? ('right' as const) : ('left' as const) } : {};
-  const here = { wall: record.wall, at: record.at, to: owner.slug, own: false, record };
-  return { value: { ...rest, ...flipped, ...here }, problems: [] };
-}
-
-function wallProblem({ mark, wall, path }: Opening, walls: readonly WallShape[], room: Room): Problem {
-  const names = walls.map(({ name }) => name);
-  const near = nearest(wall, names);
-  const fix = near ? `did you mean '${near}'?` : `walls of this room: ${names.join(', ')}`;
-  const message = `${mark} is in wall '${wall}', which the room does not have`;
-  return problemAt(room.origin, [...path, 'wall'], 'opening-wall-unknown', message, { fix });
+  return { ...rest, ...flipped, wall: record.wall, at: record.at, to: owner.slug, own: false, record };
 }
 
 function placeProblems(opening: Placed, wall: WallShape, { origin }: Room): readonly Problem[] {
   const { mark, at, width, height, sill, record } = opening;
-  const problem = (key: string, code: string, message: string, fix: string): readonly Problem[] => [
+  const problem = (key: string, code: ProblemCode, message: string, fix: string): readonly Problem[] => [
     problemAt(origin, [...record.path, key], code, message, { fix }),
   ];
-  if (wall.openTo !== undefined) {
-    const message = `${mark} is in '${wall.name}', where no wall stands: that side is open to '${wall.openTo}'`;
-    return problem('wall', 'opening-without-wall', message, 'take the opening out, or let the wall stand');
-  }
-  if (width <= 0 || height <= 0) {
-    const message = `${mark} is ${printLength(width)} wide and ${printLength(height)} high`;
-    return problem(width <= 0 ? 'width' : 'height', 'opening-no-size', message, 'give both more than nothing');
-  }
   if (width > wall.run) {
     const message = `${mark} is ${printLength(width)} wide, wider than its wall '${wall.name}' of ${printLength(wall.run)}`;
     return problem('width', 'opening-wider-than-wall', message, `${printLength(wall.run)} is the most that fits`);

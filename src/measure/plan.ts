@@ -113,10 +113,6 @@ function turned(corners: Ring, sides: readonly PlanSide[]): Outline {
 
 function outlineProblems(corners: Ring, sides: readonly PlanSide[], room: Room): readonly Problem[] {
   const shapePath = [room.shape.by === 'walk' ? 'walls' : room.shape.by];
-  if (corners.length < 3) {
-    const message = `${room.name} has ${corners.length} walls; a plan needs three`;
-    return [problemAt(room.origin, shapePath, 'plan-open', message, { fix: 'record every wall, all the way round' })];
-  }
   const short = sides.flatMap((one, i) => {
     const [from, to] = [corners[i] as Xy, corners[(i + 1) % corners.length] as Xy];
     if (Math.hypot(to.x - from.x, to.y - from.y) > nearFeet) return [];

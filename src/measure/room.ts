@@ -4,10 +4,8 @@ import type { Cut } from '../feature/index.js';
 import type { FeatureMeasure, Polygon, Room, RoomMeasure } from '../model/index.js';
 import { problemAt } from '../problem/index.js';
 import type { Outcome, Problem } from '../problem/index.js';
-import { printLength } from '../units/index.js';
 import type { Area, Length, Volume } from '../units/index.js';
 import { facetsOf, measureCeiling, spaceUnder } from './ceiling.js';
-import type { Space } from './ceiling.js';
 import { featuresOf } from './feature.js';
 import { openingsOf } from './opening.js';
 import { planOf } from './plan.js';
@@ -28,8 +26,11 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
   const problems: Problem[] = [...ceilingProblems, ...voidProblems];
   if (!vaults) return { problems };
   const space = spaceUnder(facetsOf(vaults, takeOff([plan.patch], voids).rest));
-  problems.push(...heightProblems(space, room));
-  if (!(space.lowest >= 0) || space.highest <= 0) return { problems };
+  if (!Number.isFinite(space.lowest)) {
+    const message = `${room.name} has no floor left: its voids take all of it`;
+    const whole = problemAt(room.origin, ['voids'], 'void-takes-room', message, { fix: 'make the voids smaller' });
+    return { problems: [...problems, whole] };
+  }
 
   const shapes = wallShapes(plan, vaults);
   const { value: openings = [], problems: openingProblems } = openingsOf(room, house, shapes);
@@ -62,21 +63,6 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
 
 function featureCut({ id, name }: FeatureMeasure, outline: Polygon | undefined): readonly Cut[] {
   return outline ? [{ what: name, of: id, kind: 'feature', patch: patchFrom(ringInFeet(outline)) }] : [];
-}
-
-function heightProblems({ lowest, highest }: Space, room: Room): readonly Problem[] {
-  if (lowest >= 0 && highest > 0) return [];
-  const path = room.ceiling[0]?.path ?? ['ceiling'];
-  const fix = 'check plate heights and pitches: heights are above this floor';
-  if (!Number.isFinite(lowest)) {
-    const message = `${room.name} has no floor left: its voids take all of it`;
-    return [problemAt(room.origin, ['voids'], 'void-takes-room', message, { fix: 'make the voids smaller' })];
-  }
-  const message =
-    lowest < 0
-      ? `the ceiling dips ${printLength(lengthOf(-lowest))} below the floor`
-      : `the ceiling is ${printLength(lengthOf(highest))} above the floor at its highest`;
-  return [problemAt(room.origin, path, 'ceiling-below-floor', message, { fix })];
 }
 
 function total(lengths: readonly Length[]): Length {

@@ -122,11 +122,6 @@ function bordersOn({ patches }: Vault, from: Xy, to: Xy): readonly number[] {
 
 function formProblems({ form, cut, path }: CeilingPart, { origin }: Room): readonly Problem[] {
   if (form.form === 'flat') return [];
-  if ('ridgeHeight' in form && form.ridgeHeight < form.plate) {
-    const message = `the ridge at ${printLength(form.ridgeHeight)} is below the plate at ${printLength(form.plate)}`;
-    const fix = 'give the ridge a height above the plate, both above the floor';
-    return [problemAt(origin, [...path, 'ridge-height'], 'ridge-below-plate', message, { fix })];
-  }
   if (cut === undefined || cut > form.plate) return [];
   const message = `the flat at ${printLength(cut)} cuts the ceiling at or below its plate at ${printLength(form.plate)}: no slope is left`;
   const fix = 'write a flat ceiling, or cut it higher';

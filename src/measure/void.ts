@@ -21,10 +21,6 @@ export function voidCuts(room: Room, plan: Plan): Outcome<readonly Cut[]> {
 function voidProblems({ patch }: Cut, { name }: VoidShape, index: number, room: Room, plan: Plan): readonly Problem[] {
   const area = patchArea(patch);
   const path = ['voids', index];
-  if (area <= 0) {
-    const fix = 'give its width and depth';
-    return [problemAt(room.origin, path, 'void-no-area', `void '${name}' has no area`, { fix })];
-  }
   const outside = area - areaOf(intersect([plan.patch], patch));
   if (outside <= slackAround(patch)) return [];
   const message = `${printArea(outside)} of the ${printArea(area)} of void '${name}' lie outside the room`;

@@ -1,8 +1,8 @@
 import { AFRelationship, ParseSpeeds, PDFDocument } from 'pdf-lib';
 import type { Book, Stamp } from '../book/index.js';
-import type { Problem } from '../problem/index.js';
 import { canonicalJson } from '../signoff/index.js';
 import { makeDrawable } from './drawable.js';
+import type { Undrawn } from './drawable.js';
 import { addFields } from './fill-in.js';
 import { markRowHeads } from './row-heads.js';
 import { makeSheets } from './sheets/index.js';
@@ -10,21 +10,21 @@ import { typeset } from './typeset.js';
 
 export interface BookPdf {
   readonly pdf: Uint8Array;
-  /** What could not be printed as written, as warnings. */
-  readonly problems: readonly Problem[];
+  /** What could not be printed as written. */
+  readonly undrawn: readonly Undrawn[];
 }
 
 /** The Book as a printed book: Letter, tagged, with fields for initials and signatures, and the Book's canonical JSON (RFC 8785)
  *  attached as `book.json`. `stamp` is what an issued copy says of itself; its digest is that of the attached bytes. The
  *  same Book gives the same bytes. */
 export async function makeBookPdf(book: Book, stamp?: Stamp): Promise<BookPdf> {
-  const { model, problems } = makeDrawable(makeSheets(book, stamp));
+  const { model, undrawn } = makeDrawable(makeSheets(book, stamp));
   const { pdf, fields } = typeset(model);
   const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
   markRowHeads(document);
   addFields(document, fields);
   await attachBook(document, book);
-  return { pdf: await document.save({ updateFieldAppearances: false, objectsPerTick: Infinity }), problems };
+  return { pdf: await document.save({ updateFieldAppearances: false, objectsPerTick: Infinity }), undrawn };
 }
 
 async function attachBook(document: PDFDocument, book: Book): Promise<void> {

@@ -10,10 +10,10 @@ import { typeset } from './typeset.js';
 /** One change order to print and sign: what, why, its lines, money and days, the new contract sum, and fields for both
  *  parties. The same Book gives the same bytes. */
 export async function makeChangeOrderPdf(book: Book, order: BookChangeOrder): Promise<BookPdf> {
-  const { model, problems } = makeDrawable(makeChangeOrderSheet(book, order));
+  const { model, undrawn } = makeDrawable(makeChangeOrderSheet(book, order));
   const { pdf, fields } = typeset(model, 'change-order');
   const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
   markRowHeads(document);
   addFields(document, fields);
-  return { pdf: await document.save({ updateFieldAppearances: false, objectsPerTick: Infinity }), problems };
+  return { pdf: await document.save({ updateFieldAppearances: false, objectsPerTick: Infinity }), undrawn };
 }

@@ -1,3 +1,4 @@
+import type { ProblemCode } from './codes.js';
 import type { Origin, Path, Position, Problem } from './problem.js';
 
 export interface ProblemDetail {
@@ -16,7 +17,7 @@ const longestExcerpt = 2000;
 export function problemAt(
   origin: Origin,
   path: Path,
-  code: string,
+  code: ProblemCode,
   message: string,
   detail: ProblemDetail = {},
 ): Problem {
@@ -28,7 +29,7 @@ export function problemAt(
 export function problemIn(
   source: { readonly file: string; readonly text: string },
   at: Position,
-  code: string,
+  code: ProblemCode,
   message: string,
   { fix, severity = 'error' }: ProblemDetail = {},
 ): Problem {

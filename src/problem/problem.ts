@@ -1,3 +1,5 @@
+import type { ProblemCode } from './codes.js';
+
 /** A place in a file, counted from 1. */
 export interface Position {
   readonly line: number;
@@ -9,8 +11,7 @@ export type Path = readonly (string | number)[];
 
 /** One thing that is wrong in the records, written for the person who must mend it. */
 export interface Problem {
-  /** Stable name of the kind of problem, such as `option-unknown`. */
-  readonly code: string;
+  readonly code: ProblemCode;
   /** Path of the file, relative to the house folder, with `/`. */
   readonly file: string;
   readonly at: Position;

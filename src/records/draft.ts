@@ -17,6 +17,8 @@ export interface Draft {
   readonly trades: readonly TradeDraft[];
   readonly changes: readonly ChangeOrderDraft[];
   readonly issues: readonly IssueDraft[];
+  /** Does a file stand where its name or place does not say what it is? What it refers to is then not known. */
+  readonly hasStrays: boolean;
   /** Names by folder and file, whether or not they can be read. */
   readonly slugs: {
     readonly rooms: ReadonlySet<string>;

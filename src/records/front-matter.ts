@@ -3,10 +3,11 @@ import { LineCounter, isAlias, isMap, isNode, parseDocument, visit } from 'yaml'
 import type { Document, YAMLError } from 'yaml';
 import type { Source } from '../model/index.js';
 import { problemIn } from '../problem/index.js';
-import type { Origin, Outcome, Position, Problem } from '../problem/index.js';
+import type { Origin, Outcome, Position, Problem, ProblemCode } from '../problem/index.js';
 import { largestRecord } from './limits.js';
 import { locate } from './locate.js';
 import { deepestYaml, yamlDepth } from './yaml-depth.js';
+import { yamlWords } from './yaml-words.js';
 
 /** A record's file, taken apart. */
 export interface FrontMatter {
@@ -24,7 +25,7 @@ const shape = 'a record begins with --- on its first line, YAML, and --- again';
 export function readFrontMatter(source: Source): Outcome<FrontMatter> {
   const text = source.text.replace(/^\uFEFF/u, '');
   const at = { file: source.path, text };
-  const refuse = (code: string, message: string, fix?: string, place = start): Outcome<FrontMatter> => ({
+  const refuse = (code: ProblemCode, message: string, fix?: string, place = start): Outcome<FrontMatter> => ({
     problems: [problemIn(at, place, code, message, fix === undefined ? {} : { fix })],
   });
   if (text.length > largestRecord) {
@@ -35,7 +36,10 @@ export function readFrontMatter(source: Source): Outcome<FrontMatter> {
     );
   }
   if (text.includes('\0')) return refuse('file-binary', 'the file is not text', 'a record is Markdown in UTF-8');
-  if (text.trim() === '') return refuse('file-empty', 'the file is empty', shape);
+  if (text.trim() === '')
+    return {
+      problems: [problemIn({ file: source.path, text: '' }, start, 'file-empty', 'the file is empty', { fix: shape })],
+    };
   if (!/^---(?!-)/u.test(text)) return refuse('front-matter-missing', 'the file has no front matter', shape);
   // gray-matter would run `---js` as a program: the word after the dashes is read before anything else is.
   const language = matter.language(text).name;
@@ -142,23 +146,8 @@ function yamlProblem(at: File, error: YAMLError, position: (offset: number) => P
     const key = /^[^:\s]+/u.exec(at.text.split('\n')[place.line - 1]?.slice(place.column - 1) ?? '')?.[0] ?? '';
     return problemIn(at, place, 'key-duplicate', `the key '${key}' is written twice`, { fix: 'keep one of the two' });
   }
-  if (error.code === 'NON_STRING_KEY') {
-    return problemIn(at, place, 'yaml-broken', 'a key that is not a word', { fix: 'write the key in quotes' });
-  }
-  if (at.text.split('\n')[place.line - 1]?.[place.column - 1] === '#') {
-    const fix = 'a text that begins with # goes inside quotes, such as "#b98a5a"';
-    return problemIn(at, place, 'yaml-broken', 'the YAML cannot be read: # begins a remark', { fix });
-  }
-  const message = error.message.split('\n')[0]?.replace(/[.:]$/u, '') ?? error.code;
-  return problemIn(
-    at,
-    place,
-    'yaml-broken',
-    `the YAML cannot be read: ${message.charAt(0).toLowerCase()}${message.slice(1)}`,
-    {
-      fix: 'a text with : or # or quotes at its beginning goes inside quotes; keys of one group line up',
-    },
-  );
+  const { message, fix, where } = yamlWords(error.code, error.message, { text: at.text, place });
+  return problemIn(at, where, 'yaml-broken', `the YAML cannot be read: ${message}`, { fix });
 }
 
 function anchorProblems(

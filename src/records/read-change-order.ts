@@ -1,7 +1,7 @@
 import type { ChangeLine, ChangeOrder } from '../model/index.js';
 import { hasErrors, problemAt } from '../problem/index.js';
 import type { Problem } from '../problem/index.js';
-import { parseDays, parseMoney, printMoneyChange } from '../units/index.js';
+import { parseDays, parseMoney, printMoney, printMoneyChange } from '../units/index.js';
 import type { Cents } from '../units/index.js';
 import type { Checked } from './checked-record.js';
 import { passed } from './formats.js';
@@ -70,7 +70,7 @@ function sumProblems({ raw, origin }: Checked<RawChangeOrder>): readonly Problem
   const sum = raw.lines.reduce((total, line) => total + passed(parseMoney(line.amount)), 0) as Cents;
   const amount = passed(parseMoney(raw.amount));
   if (sum === amount) return [];
-  const off = printMoneyChange((amount - sum) as Cents, 'always');
+  const off = printMoney(Math.abs(amount - sum) as Cents);
   const message = `the lines add up to ${printMoneyChange(sum, 'always')}, which is ${off} off the amount`;
   const fix = 'lines are frozen when a change order is drafted: draft it anew, or restore what was written';
   return [problemAt(origin, ['amount'], 'change-sum', message, { fix })];

@@ -37,7 +37,7 @@ export function readDraft(
   files: readonly Source[],
   kinds: readonly FeatureKind<unknown>[],
 ): { readonly draft: Draft; readonly problems: readonly Problem[] } {
-  const { found, problems } = takeApart(files);
+  const { found, hasStrays, problems } = takeApart(files);
   const of = (kind: RecordKind): readonly Found[] => found.filter((one) => one.kind === kind);
   const checked = <Raw>(
     kind: RecordKind,
@@ -80,13 +80,14 @@ export function readDraft(
     ...issues,
   ].flatMap((one) => one.problems);
   return {
-    draft: { rooms, options, categories, trades, changes, issues, slugs, ...(house && { house }) },
+    draft: { rooms, options, categories, trades, changes, issues, slugs, hasStrays, ...(house && { house }) },
     problems: [...problems, ...own],
   };
 }
 
 function takeApart(files: readonly Source[]): {
   readonly found: readonly Found[];
+  readonly hasStrays: boolean;
   readonly problems: readonly Problem[];
 } {
   const found: Found[] = [];
@@ -100,7 +101,7 @@ function takeApart(files: readonly Source[]): {
     broken.push(...front.problems);
     found.push({ ...path.value, ...(front.value && { front: front.value }) });
   }
-  return { found, problems: [...oncePerFolder(misplaced), ...broken] };
+  return { found, hasStrays: misplaced.length > 0, problems: [...oncePerFolder(misplaced), ...broken] };
 }
 
 function attributeFindings(

@@ -1,5 +1,5 @@
 import { didYouMean, problemIn } from '../problem/index.js';
-import type { Outcome, Problem } from '../problem/index.js';
+import type { Outcome, Problem, ProblemCode } from '../problem/index.js';
 import type { Source } from '../model/index.js';
 
 export type RecordKind = 'house' | 'rooms' | 'options' | 'categories' | 'trades' | 'changes' | 'issues';
@@ -21,7 +21,7 @@ const numberForm = /^(?!000)\d{3}$/u;
 /** Tells a record's kind and slug by its path. */
 export function readPath(source: Source): Outcome<RecordPath> {
   const [root, folder = '', ...rest] = source.path.split('/');
-  const refuse = (code: string, message: string, fix: string): Outcome<RecordPath> => ({
+  const refuse = (code: ProblemCode, message: string, fix: string): Outcome<RecordPath> => ({
     problems: [pathProblem(source, code, message, fix)],
   });
   if (root !== 'content')
@@ -53,7 +53,8 @@ export function readPath(source: Source): Outcome<RecordPath> {
     return refuse('number-form', `'${slug}' is not a number`, `name it by its number, such as content/${known}/003.md`);
   const [category] = known === 'options' ? rest : [];
   for (const name of [slug, ...(category === undefined ? [] : [category])]) {
-    if (!slugForm.test(name)) return refuse('slug-form', `'${name}' is not a slug`, slugFix(name));
+    if (!slugForm.test(name))
+      return refuse('slug-form', `'${name}' is not a slug`, slugFix(name, name === slug ? '.md' : ''));
   }
   return { value: { kind: known, slug, ...(category !== undefined && { category }) }, problems: [] };
 }
@@ -67,17 +68,17 @@ export function oncePerFolder(problems: readonly Problem[]): readonly Problem[] 
   });
 }
 
-function pathProblem(source: Source, code: string, message: string, fix: string): Problem {
+function pathProblem(source: Source, code: ProblemCode, message: string, fix: string): Problem {
   // The file's text has nothing to do with it, so no line of it is shown.
   return problemIn({ file: source.path, text: '' }, { line: 1, column: 1 }, code, message, { fix });
 }
 
-function slugFix(name: string): string {
+function slugFix(name: string, ending: string): string {
   const meant = name
     .normalize('NFD')
     .toLowerCase()
     .replace(/\p{M}/gu, '')
     .replace(/[^a-z0-9]+/gu, '-')
     .replace(/^-|-$/gu, '');
-  return meant === '' ? 'name it in small letters, digits and single hyphens' : `name it ${meant}`;
+  return meant === '' ? 'name it in small letters, digits and single hyphens' : `name it ${meant}${ending}`;
 }

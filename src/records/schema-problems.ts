@@ -1,14 +1,15 @@
 import type { ErrorObject, ValidateFunction } from 'ajv';
 import { nearest, problemAt } from '../problem/index.js';
-import type { Origin, Path, Problem } from '../problem/index.js';
+import type { Origin, Path, Problem, ProblemCode } from '../problem/index.js';
 import { bestBranch } from './best-branch.js';
 import { notations, patternWords, slugPattern } from './formats.js';
+import type { Notation } from './formats.js';
 import { quoted, typeWords } from './value-words.js';
 
 /** What a schema has against a value, for the person who wrote it. */
 export interface Finding {
   readonly path: Path;
-  readonly code: string;
+  readonly code: ProblemCode;
   readonly message: string;
   readonly fix?: string;
   /** The key is at fault, not its value: what hangs on the rest may still be read. */
@@ -87,7 +88,7 @@ function findingOf(error: ErrorObject, path: Path): Finding | undefined {
   const name =
     path.length === 0 ? 'the record' : `'${String(path.findLast((part) => typeof part === 'string') ?? '')}'`;
   const data: unknown = error.data;
-  const on = (code: string, message: string, fix?: string): Finding => ({
+  const on = (code: ProblemCode, message: string, fix?: string): Finding => ({
     path,
     code,
     message,
@@ -102,8 +103,10 @@ function findingOf(error: ErrorObject, path: Path): Finding | undefined {
       return missingKey(String(params['missingProperty']), error, path);
     case 'type':
       return wrongType(error, path, name);
-    case 'format':
-      return wrongText(String(params['format']), String(data), path);
+    case 'format': {
+      const notation = notations[String(params['format'])];
+      return notation && wrongText(notation, String(data), path);
+    }
     case 'enum':
     case 'const': {
       const allowed = error.keyword === 'const' ? [params['allowedValue']] : (params['allowedValues'] as unknown[]);
@@ -120,24 +123,33 @@ function findingOf(error: ErrorObject, path: Path): Finding | undefined {
       return on(
         'list-short',
         `${name} needs at least ${String(params['limit'])} ${params['limit'] === 1 ? 'entry' : 'entries'}`,
+        params['limit'] === 1 ? 'write one, or leave the key out where it may be absent' : 'add what is missing',
       );
     case 'maxItems':
-      return on('list-long', `${name} has more than ${String(params['limit'])} entries`);
+      return on(
+        'list-long',
+        `${name} has more than ${String(params['limit'])} entries`,
+        `keep ${String(params['limit'])} at most`,
+      );
     case 'minProperties':
-      return on('list-short', `${name} is empty`);
+      return on('list-short', `${name} is empty`, 'write at least one, or leave the key out where it may be absent');
     case 'uniqueItems':
       return {
         ...on('entry-twice', `${name} has the same entry twice`, 'keep one of the two'),
         path: [...path, Math.max(Number(params['i']), Number(params['j']))],
       };
     case 'minimum':
-      return on('number-small', `${name} is ${quoted(data)}; it must be ${String(params['limit'])} or more`);
-    case 'maximum':
-      return on('number-large', `${name} is ${quoted(data)}; it must be ${String(params['limit'])} or less`);
+      return on(
+        'number-small',
+        `${name} is ${quoted(data)}; it must be ${String(params['limit'])} or more`,
+        `write ${String(params['limit'])} or more`,
+      );
     case 'exclusiveMinimum':
-      return on('number-small', `${name} is ${quoted(data)}; it must be more than ${String(params['limit'])}`);
-    case 'exclusiveMaximum':
-      return on('number-large', `${name} is ${quoted(data)}; it must be less than ${String(params['limit'])}`);
+      return on(
+        'number-small',
+        `${name} is ${quoted(data)}; it must be more than ${String(params['limit'])}`,
+        `write more than ${String(params['limit'])}`,
+      );
     case 'propertyNames': {
       const key = String(params['propertyName']);
       return {
@@ -149,7 +161,7 @@ function findingOf(error: ErrorObject, path: Path): Finding | undefined {
       };
     }
     default:
-      return on('value-wrong', `${name} ${error.message ?? 'is wrong'}`);
+      throw new Error(`a schema uses '${error.keyword}', which has no words for people`);
   }
 }
 
@@ -161,7 +173,8 @@ function unknownKey(key: string, error: ErrorObject, path: Path): Finding {
       key,
       known.filter((name) => !used.includes(name)),
     ) ?? nearest(key, known);
-  const fix = meant === undefined ? unknownKeyFix(key, known) : `did you mean '${meant}'?`;
+  const hasValue = (error.data as Readonly<Record<string, unknown>>)[key] !== null;
+  const fix = meant === undefined ? unknownKeyFix(key, known, hasValue) : `did you mean '${meant}'?`;
   const message = `there is no key '${key}' here`;
   return {
     path: [...path, key],
@@ -173,9 +186,10 @@ function unknownKey(key: string, error: ErrorObject, path: Path): Finding {
   };
 }
 
-function unknownKeyFix(key: string, known: readonly string[]): string {
-  // `{ general: Boards, oiled }` is two keys to YAML.
-  if (/\s/u.test(key)) return 'a text that holds a comma goes inside quotes where it stands between { and }';
+function unknownKeyFix(key: string, known: readonly string[], hasValue: boolean): string {
+  // `{ general: Boards, oiled }` is two keys to YAML, and the second has no value.
+  if (/\s/u.test(key) || !hasValue)
+    return 'a text that holds a comma goes inside quotes where it stands between { and }';
   return known.length > 0 ? `keys here: ${known.join(', ')}` : 'leave it out';
 }
 
@@ -239,17 +253,18 @@ function typeFix(
   if (schema.type === 'string' && (typeof data === 'number' || typeof data === 'boolean'))
     return `write it in quotes: "${data}"`;
   // `- Backing: railing posts` is a key and its value to YAML.
-  if (schema.type === 'string' && data !== null && typeof data === 'object')
+  if (schema.type === 'string' && data !== null && typeof data === 'object' && !Array.isArray(data))
     return 'a text that holds a colon and a space goes inside quotes';
+  if (schema.type === 'string' && Array.isArray(data)) return 'write one of them, without [ and ]';
   if (schema.type === 'array' && data !== null) return 'write a list, such as [ … ]';
   return undefined;
 }
 
-function wrongText(format: string, text: string, path: Path): Finding {
-  const reading = notations[format]?.read(text);
-  const [why, fix] = reading && !reading.ok ? [reading.why, reading.fix] : [`'${text}' cannot be read`, undefined];
-  const kind = { dimension: 'length', coordinate: 'length', 'money-or-rate': 'money' }[format] ?? format;
-  return { path, code: `${kind}-unreadable`, message: why, ...(fix !== undefined && { fix }), onKey: false };
+function wrongText(notation: Notation, text: string, path: Path): Finding | undefined {
+  const reading = notation.read(text);
+  if (reading.ok) return undefined;
+  const { why: message, fix } = reading;
+  return { path, code: notation.code, message, ...(fix !== undefined && { fix }), onKey: false };
 }
 
 /** `did you mean 'gable'?`, or the choices. */

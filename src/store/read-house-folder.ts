@@ -2,7 +2,7 @@ import { readFile, readdir, realpath, stat } from 'node:fs/promises';
 import { join, sep } from 'node:path';
 import type { Source } from '../model/index.js';
 import { problemIn, sortProblems } from '../problem/index.js';
-import type { Problem } from '../problem/index.js';
+import type { Problem, ProblemCode } from '../problem/index.js';
 import { largestRecord } from '../records/index.js';
 
 export interface HouseFolder {
@@ -97,11 +97,11 @@ async function isFile(path: string): Promise<boolean> {
   );
 }
 
-function report({ problems }: Reading, path: string, code: string, message: string, fix: string): void {
+function report({ problems }: Reading, path: string, code: ProblemCode, message: string, fix: string): void {
   problems.push(fileProblem(path, code, message, fix));
 }
 
 /** A problem with a file as such: no line of it is shown. */
-function fileProblem(file: string, code: string, message: string, fix: string): Problem {
+function fileProblem(file: string, code: ProblemCode, message: string, fix: string): Problem {
   return problemIn({ file, text: '' }, { line: 1, column: 1 }, code, message, { fix });
 }

@@ -35,7 +35,7 @@ export function parseDay(text: string): Reading<IsoDate> {
     return unread(`'${text}' has no month ${Number(month)}`, 'write year-month-day, such as 2026-05-04');
   const days = Temporal.PlainYearMonth.from({ year: Number(year), month: Number(month) }).daysInMonth;
   if (Number(day) < 1 || Number(day) > days)
-    return unread(`'${text}' is no day: ${name} ${Number(year)} has ${days} days`);
+    return unread(`'${text}' is no day: ${name} ${Number(year)} has ${days} days`, 'check the month and the day');
   return read(written);
 }
 

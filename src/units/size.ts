@@ -21,7 +21,7 @@ export function parseSize(text: string): Reading<Size> {
   if (!eastWest.ok) return eastWest;
   if (!northSouth.ok) return northSouth;
   if (eastWest.value <= 0 || northSouth.value <= 0)
-    return unread(`'${text}' is no size: each length must be more than 0`);
+    return unread(`'${text}' is no size`, 'write two lengths of more than 0');
   return read({ eastWest: eastWest.value, northSouth: northSouth.value });
 }
 

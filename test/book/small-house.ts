@@ -1,10 +1,8 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, relative } from 'node:path';
-import { makeBook } from '../../src/book/index.js';
 import type { Book } from '../../src/book/index.js';
-import { measureHouse } from '../../src/measure/index.js';
 import type { Problem } from '../../src/problem/index.js';
-import { readRecords } from '../../src/records/index.js';
+import { composeHouse } from '../small-house/compose-house.js';
 
 const root = join(import.meta.dirname, '..', 'cases', 'small-house');
 
@@ -32,14 +30,7 @@ export function smallBook(
   on = '2026-04-20',
   allow: (problem: Problem) => boolean = () => false,
 ): Book {
-  const records = readRecords(smallFiles(edits));
-  const measures = records.value && measureHouse(records.value);
-  const book = records.value && measures?.value && makeBook(records.value, measures.value, on);
-  const problems = [...records.problems, ...(measures?.problems ?? []), ...(book?.problems ?? [])].filter(
-    (problem) => !allow(problem),
-  );
-  if (problems.length > 0 || !book?.value) throw new Error(JSON.stringify(problems, null, 2));
-  return book.value;
+  return composeHouse(Object.fromEntries(smallFiles(edits).map(({ path, text }) => [path, text])), on, allow);
 }
 
 function walk(dir: string): string[] {

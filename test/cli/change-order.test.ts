@@ -77,7 +77,7 @@ describe('compare --draft', () => {
     house.edit(order, `amount: $${amount}`, 'amount: $1.00');
     house.edit(order, `    amount: $${amount}`, '    amount: $1.00');
     expect((await house.run('check')).error).toMatch(
-      /change order 1 says \+\$1\.00, but from [0-9a-f]{10} to [0-9a-f]{10} is/,
+      /change order 1 says \+\$1\.00, but from [0-9a-f]{10} to [0-9a-f]{10} it is/,
     );
   });
 

@@ -44,23 +44,6 @@ describe('plans', () => {
 });
 
 describe('ceilings', () => {
-  test('a ridge below the plate', () => {
-    const ceiling = { form: 'gable', ridge: 'east-west', plate: len(`9'`), ridgeHeight: len(`8'-6"`) } as const;
-    expect(told(problemsOf({ ...square, ceiling }))).toEqual([
-      `ridge-below-plate at ceiling.0.ridge-height: the ridge at 8'-6" is below the plate at 9'-0"`,
-    ]);
-  });
-
-  test('a ceiling below the floor', () => {
-    const ceiling = { form: 'shed', low: 'west', plate: len(`-2'`), pitch: pitch('6/12') } as const;
-    expect(told(problemsOf({ ...square, ceiling }))).toEqual([
-      `ceiling-below-floor at ceiling.0: the ceiling dips 2'-0" below the floor`,
-    ]);
-    expect(told(problemsOf({ ...square, ceiling: flat(`0"`) }))).toEqual([
-      'ceiling-below-floor at ceiling.0: the ceiling is 0" above the floor at its highest',
-    ]);
-  });
-
   test('a cut at the plate leaves no slope', () => {
     const form = { form: 'shed', low: 'west', plate: len(`8'`), pitch: pitch('6/12') } as const;
     expect(problemsOf({ ...square, ceiling: { form, cut: len(`8'`) } })).toMatchObject([
@@ -109,16 +92,6 @@ describe('openings', () => {
       `opening-past-wall at openings.0.at: D1 runs 1'-0" past the right end of wall 'east'`,
     ],
     [
-      'no such wall',
-      ['D1', 'door', 'nort', `8'`, `3' x 7'`],
-      "opening-wall-unknown at openings.0.wall: D1 is in wall 'nort', which the room does not have",
-    ],
-    [
-      'no size',
-      ['D1', 'door', 'east', `1'`, `3' x 0"`],
-      `opening-no-size at openings.0.height: D1 is 3'-0" wide and 0" high`,
-    ],
-    [
       'too tall',
       ['D1', 'door', 'east', `1'`, `3' x 8'-0 1/16"`],
       `opening-above-ceiling at openings.0.height: the head of D1 is 8'-1/16" above the floor, 1/16" over the ceiling there at 8'-0"`,
@@ -149,35 +122,6 @@ describe('openings', () => {
     ];
     expect(told(problemsOf({ ...square, openings }))).toEqual([
       `openings-overlap at openings.1.at: W2 overlaps W1 in wall 'north' by 6"`,
-    ]);
-  });
-
-  test('where no wall stands', () => {
-    const text = {
-      ...square,
-      shape: size(`12'`, `10'`, { east: 'hall' }),
-      openings: [opening('D1', 'door', 'east', `1'`, `3' x 7'`)],
-    };
-    expect(told(problemsOf(text))).toEqual([
-      "opening-without-wall at openings.0.wall: D1 is in 'east', where no wall stands: that side is open to 'hall'",
-    ]);
-  });
-
-  test('recorded in a room that lacks it, or leads elsewhere', () => {
-    const owner = room({ ...square, slug: 'foyer', openings: [opening('D2', 'door', 'north', `1'`, `3' x 7'`)] });
-    const seen = (mark: string) => ({
-      by: 'seen' as const,
-      mark,
-      recordedIn: 'foyer',
-      wall: 'south',
-      at: len(`1'`),
-      path: [],
-    });
-    expect(told(problemsOf({ ...square, openings: [seen('D9')] }, [owner]))).toEqual([
-      "opening-not-recorded at openings.0: D9 is recorded in 'foyer', but that room records no such mark",
-    ]);
-    expect(told(problemsOf({ ...square, openings: [seen('D2')] }, [owner]))).toEqual([
-      "opening-leads-elsewhere at openings.0: D2 is recorded in 'foyer' as leading to 'outside', not to 'test'",
     ]);
   });
 });
@@ -223,7 +167,6 @@ describe('features', () => {
       { ...breast, firebox: { width: `7'`, height: `3'` } },
       `firebox-too-large at features.0.firebox.width: the firebox is 7'-0" wide, but Breast only 6'-0"`,
     ],
-    ['no size', { ...breast, depth: `0"` }, `feature-size at features.0.depth: Breast has a depth of 0"`],
     [
       'stair through the wall',
       {

@@ -1,252 +1,195 @@
-import { makeSchedules } from '../../src/book/index.js';
 import type { Book } from '../../src/book/index.js';
-import type { Cents } from '../../src/units/index.js';
-import { alternative, category, cost, option, selection, takeoff, trade } from './fixture-parts.js';
-import { opening, room } from './fixture-room.js';
+import { composeHouse } from '../small-house/compose-house.js';
+import type { RecordTexts } from '../small-house/compose-house.js';
 
-/** A small house made by hand: three rooms, one open choice, one upgrade of $1,240.50 and one credit of $310. */
+/** A small house of three rooms: one open choice on an allowance, one upgrade of $1,240.50, one credit of $310, two cautions. */
 export function makeFixture(): Book {
-  const book = unscheduled();
-  return { ...book, schedules: makeSchedules(book) };
+  return composeHouse(quailRidge, '2026-03-09');
 }
 
-function unscheduled(): Omit<Book, 'schedules'> {
-  return {
-    format: 'bookmatch/book/1',
-    on: '2026-03-09',
-    house: {
-      name: 'Quail Ridge',
-      number: '2601',
-      place: 'North Fork, Alder County',
-      people: [
-        { role: 'owner', name: 'The owners' },
-        { role: 'builder', name: 'Project manager', contact: 'site office' },
-        { role: 'architect', name: 'Designer of record' },
-      ],
-      metric: 'beside',
-      currency: 'USD',
-      climateZone: '6B',
-      body: 'A small house.',
-      source: 'content/house.md',
-    },
-    levels: [
-      { id: 'main', name: 'Main level' },
-      { id: 'upper', name: 'Upper level' },
-    ],
-    trades: [{ ...trade('flooring', 'Flooring') }, { ...trade('finish-carpentry', 'Finish carpentry') }],
-    categories: [
-      category('floor', 'Floor', 'flooring', 50, 'floor'),
-      category('ceiling-board', 'Ceiling board', 'finish-carpentry', 40, 'ceiling'),
-      category('door', 'Interior door', 'finish-carpentry', 60),
-    ],
-    options: [
-      option('floor', 'white-oak', 'White oak plank', '#c8a878'),
-      option('floor', 'maple', 'Maple strip', '#d9c39a'),
-      option('ceiling-board', 'fir-tg', 'Fir tongue and groove', '#b5814c'),
-      option('ceiling-board', 'pine-gap', 'Pine nickel gap', '#d6b27c'),
-      option('door', 'flat-panel', 'Flat panel door', '#eceae4'),
-    ],
-    rooms: [
-      room(
-        'great-room',
-        '101',
-        'Great room',
-        'main',
-        'living',
-        [24, 18.5, 9],
-        ['great-room/floor/floor', 'great-room/ceiling-board/ceiling', 'great-room/door/D01'],
-        {
-          body: 'The room that the house **turns around**.\n\n- Boards run *north to south*\n- See [the maker](https://example.com/oak)',
-          change: 124050,
-          openings: [opening('D01', 'south', 3, 3, 7, 'pantry'), opening('W01', 'west', 4, 6, 5, 'outside')],
-        },
-      ),
-      room('pantry', '102', 'Pantry', 'main', 'pantry', [8, 6, 8], ['pantry/floor/floor'], { change: -31000 }),
-      room('loft', '201', 'Loft', 'upper', 'gallery', [12, 10, 8], [], {}),
-    ],
-    selections: [
-      selection('great-room', 'floor', 'floor', 'Floor', {
-        standard: 'maple',
-        chosen: 'white-oak',
-        chosenOn: '2026-02-20',
-        change: 124050,
-        takeoff: [takeoff('sq ft', 444)],
-        note: 'Boards run north to south.',
-      }),
-      selection('great-room', 'ceiling-board', 'ceiling', 'Ceiling', {
-        allowance: 'boards',
-        considering: ['fir-tg', 'pine-gap'],
-        alternatives: [alternative('fir-tg', 98000), alternative('pine-gap', -20500)],
-      }),
-      selection('great-room', 'door', 'D01', 'Door D01', {
-        standard: 'flat-panel',
-        chosen: 'flat-panel',
-        takeoff: [takeoff('each', 1)],
-      }),
-      selection('pantry', 'floor', 'floor', 'Floor', {
-        standard: 'white-oak',
-        chosen: 'maple',
-        change: -31000,
-        takeoff: [takeoff('sq ft', 48)],
-      }),
-    ],
-    supplies: [],
-    orders: [
-      {
-        option: 'floor/white-oak',
-        part: 'main',
-        trade: 'flooring',
-        unit: 'sq ft',
-        net: 444,
-        required: 466.2,
-        packs: 20,
-        pack: { name: 'carton', holds: 23.8 },
-        ordered: 476,
-        stock: [],
-        rate: { amount: 1150, scale: 2 },
-        supply: 'contractor',
-        cost: cost(547400),
-        shares: [{ selection: 'great-room/floor/floor', required: 466.2, cost: cost(547400) }],
-      },
-    ],
-    money: {
-      tax: { rate: { amount: 625, scale: 4 }, on: ['material', 'freight'] },
-      overageMarkup: { amount: 15, scale: 2 },
-      creditReturns: { amount: 100, scale: 2 },
-      creditMarkup: false,
-      ownerFurnishedInstall: 'contract',
-      rounding: 'each line once, half up, to the cent',
-      contingency: 2500000 as Cents,
-      steps: [
-        {
-          what: 'Contract sum',
-          kind: 'contract',
-          amount: 98000000 as Cents,
-          running: 98000000 as Cents,
-          why: 'as reckoned',
-        },
-        {
-          what: '101 Great room, floor: White oak plank',
-          kind: 'upgrade',
-          of: 'great-room/floor/floor',
-          amount: 124050 as Cents,
-          running: 98124050 as Cents,
-          why: 'as reckoned',
-        },
-        {
-          what: '102 Pantry, floor: Maple strip',
-          kind: 'credit',
-          of: 'pantry/floor/floor',
-          amount: -31000 as Cents,
-          running: 98093050 as Cents,
-          why: 'as reckoned',
-        },
-        {
-          what: 'Total today',
-          kind: 'total',
-          amount: 98093050 as Cents,
-          running: 98093050 as Cents,
-          why: 'as reckoned',
-        },
-      ],
-      sharedPacks: 0 as Cents,
-      contractSum: 98000000 as Cents,
-      agreed: { steps: [], changeOrders: 0 as Cents, current: 98000000 as Cents, notCovered: 93050 as Cents },
-      today: 98093050 as Cents,
-      low: 98072550 as Cents,
-      high: 98191050 as Cents,
-      expected: 98093050 as Cents,
-      forecast: {
-        low: { total: 98093050 as Cents, why: 'as picked', lines: [], together: 0 as Cents },
-        expected: { total: 98093050 as Cents, why: 'as picked', lines: [], together: 0 as Cents },
-        high: { total: 98093050 as Cents, why: 'as picked', lines: [], together: 0 as Cents },
-      },
-      upgrades: 124050 as Cents,
-      credits: 0 as Cents,
-      net: 93050 as Cents,
-      finishes: cost(700000),
-      byRoom: [],
-      byTrade: [],
-      byCategory: [],
-      allowances: [
-        {
-          id: 'boards',
-          name: 'Wood ceilings',
-          covers: ['material', 'freight', 'tax'],
-          coversText: 'Covers material.',
-          basis: 'lump sum',
-          amount: 480000 as Cents,
-          lines: [
-            {
-              selection: 'great-room/ceiling-board/ceiling',
-              covered: 0 as Cents,
-              low: 459500 as Cents,
-              high: 578000 as Cents,
-              open: true,
-              why: 'material $3,970.56',
-            },
-          ],
-          committed: 0 as Cents,
-          openLow: 459500 as Cents,
-          openHigh: 578000 as Cents,
-          balance: 480000 as Cents,
-          settled: false,
-          overage: 0 as Cents,
-          markup: 0 as Cents,
-          retained: 0 as Cents,
-          credit: 0 as Cents,
-          figures: [
-            { what: 'Allowance', amount: 480000 as Cents, why: 'lump sum' },
-            { what: 'Open, cheapest', amount: 459500 as Cents, why: 'the cheapest of each; 1 choice still open' },
-            { what: 'Open, dearest', amount: 578000 as Cents, why: 'the dearest of each; 1 choice still open' },
-            { what: 'Change of the contract', amount: 0 as Cents, why: 'none yet' },
-          ],
-          change: 0 as Cents,
-        },
-      ],
-      ownerPurchases: 0 as Cents,
-    },
-    calendar: {
-      milestones: [
-        { id: 'trim', name: 'Trim', date: '2026-08-03', basis: 'fixed' },
-        { id: 'drywall', name: 'Drywall', date: '2026-06-15', basis: 'fixed' },
-      ],
-      rules: { weekend: ['saturday', 'sunday'], holidays: 'none', closed: [], reviewDays: 5 },
-    },
-    cautions: [
-      {
-        id: 'guard-at-drop/great-room/edge',
-        rule: 'guard-at-drop',
-        title: 'Guard at a drop',
-        room: 'great-room',
-        place: 'edge',
-        placeText: 'Loft edge',
-        selections: [],
-        trades: [],
-        seen: 'No guard is selected over a fall of ten feet.',
-        says: 'A guard of 36 inches.',
-        source: { document: 'A code', edition: '2018', section: 'R312' },
-        ask: 'the building office',
-      },
-      {
-        id: 'floor-build-up/great-room/D01',
-        rule: 'floor-build-up',
-        title: 'Floors that meet',
-        room: 'great-room',
-        place: 'D01',
-        placeText: 'Door D01',
-        selections: [],
-        trades: [],
-        seen: 'They meet half an inch apart.',
-        says: 'Up to a quarter inch.',
-        source: { document: 'common practice, no source', edition: '', section: 'a strip' },
-        ask: 'the flooring foreman',
-        accepted: { by: 'Architect', on: '2026-03-02', why: 'A strip of oak is planned.' },
-      },
-    ],
-    scope: { buildUps: [], findings: [] },
-    issues: [],
-    changeOrders: [],
-    sources: [],
-  };
+function trade(name: string): string {
+  return `---
+name: ${name}
+contact: Foreman
+sections: ["09 64 29"]
+---
+`;
 }
+
+function category(name: string, trade: string, sequence: number, schedule: string, by: string, more = ''): string {
+  return `---
+name: ${name}
+trade: ${trade}
+section: "09 64 29"
+sequence: ${sequence}
+needed-at: trim
+fixes-early: { milestone: backing, why: Hung boards need backing }
+layer: ${by === 'each' ? 'fixture' : 'finish'}
+schedule: ${schedule}
+measure: { by: ${by}, words: Net area., source: "common practice, no source" }
+${more}---
+`;
+}
+
+function option(name: string, color: string, bought: string): string {
+  return `---
+name: ${name}
+maker: Invented Mill
+model: M-1
+summary: Invented for these sheets.
+${bought}
+lead: 6 weeks
+swatch: { pattern: planks, colors: ["${color}"] }
+specification: { general: General., products: Products., execution: Execution. }
+care: Wipe it.
+---
+`;
+}
+
+/** Floors, in dollars. Great room 24 × 18.5 = 444 sq ft, pantry 8 × 6 = 48 sq ft. Oak for 444 is 20 cartons, 476 × 11.50 =
+ *  5,474.00; for 48 it is 3 cartons, 71.4 × 11.50 = 821.10. Maple is 9.40 a sq ft and 59.90 an order: 4,233.50 for 444, 511.10
+ *  for 48. So oak for maple is +1,240.50 in the great room, and maple for oak −310.00 in the pantry. Ceilings: fir 444 × 12.50 +
+ *  230 = 5,780, pine 444 × 10 + 155 = 4,595, against an allowance of 4,800. */
+const quailRidge: RecordTexts = {
+  'content/house.md': `---
+name: Quail Ridge
+number: "2601"
+place: North Fork, Alder County
+metric: beside
+currency: USD
+climate-zone: 6B
+people:
+  - { role: owner, name: The owners }
+  - { role: builder, name: Project manager, contact: site office }
+  - { role: architect, name: Designer of record }
+contract:
+  sum: $980,000
+  date: 2026-02-16
+  tax: { rate: 0 %, on: [material] }
+  overage-markup: 0 %
+  credit-returns: 100 %
+  credit-markup: false
+  contingency: $25,000
+  owner-furnished-install: contract
+  rounding: half-up
+levels:
+  - { id: main, name: Main level }
+  - { id: upper, name: Upper level }
+allowances:
+  - { id: boards, name: Wood ceilings, amount: "$4,800", covers: [material, freight, tax], categories: [ceiling-board] }
+calendar: { weekend: [saturday, sunday], holidays: none, closed: [], review: 5 days }
+milestones:
+  - { id: backing, name: Backing, date: 2026-04-27 }
+  - { id: drywall, name: Drywall, date: 2026-06-15 }
+  - { id: trim, name: Trim, date: 2026-08-03 }
+cautions:
+  - accept: floor-build-up/great-room/D01
+    by: Architect
+    on: 2026-03-02
+    why: A strip of oak is planned.
+---
+A small house.
+`,
+  'content/trades/flooring.md': trade('Flooring'),
+  'content/trades/finish-carpentry.md': trade('Finish carpentry'),
+  'content/categories/floor.md': category(
+    'Floor',
+    'flooring',
+    50,
+    'floor',
+    'area',
+    'attributes: { build-up: { label: Build-up, kind: length, required: true } }\n',
+  ),
+  'content/categories/ceiling-board.md': category('Ceiling board', 'finish-carpentry', 40, 'ceiling', 'area'),
+  'content/categories/door.md': category('Interior door', 'finish-carpentry', 60, 'place', 'each'),
+  'content/options/floor/white-oak.md': option(
+    'White oak plank',
+    '#c8a878',
+    `price: { material: $11.50 / sq ft, labor: $4.00 / sq ft }
+pack: { name: carton, holds: 23.8 sq ft }
+waste: 5 %
+thickness: 3/4"
+attributes: { build-up: 3/4" }`,
+  ),
+  'content/options/floor/maple.md': option(
+    'Maple strip',
+    '#d9c39a',
+    `price: { material: $9.40 / sq ft, labor: $4.00 / sq ft }
+freight: $59.90
+thickness: 5/16"
+attributes: { build-up: 5/16" }`,
+  ),
+  'content/options/ceiling-board/fir-tg.md': option(
+    'Fir tongue and groove',
+    '#b5814c',
+    `price: { material: $12.50 / sq ft, labor: $0.00 / sq ft }
+freight: $230`,
+  ),
+  'content/options/ceiling-board/pine-gap.md': option(
+    'Pine nickel gap',
+    '#d6b27c',
+    `price: { material: $10.00 / sq ft, labor: $0.00 / sq ft }
+freight: $155`,
+  ),
+  'content/options/door/flat-panel.md': option(
+    'Flat panel door',
+    '#eceae4',
+    'price: { material: $400 / each, labor: $120 / each }',
+  ),
+  'content/rooms/great-room.md': `---
+name: Great room
+number: "101"
+level: main
+use: living
+size: 24'-0" x 18'-6"
+ceiling: flat 9'-0"
+openings:
+  - { mark: D01, kind: door, wall: south, at: 3'-0", width: 3'-0", height: 7'-0", to: pantry, hinge: left, swing: pantry }
+  - { mark: W01, kind: window, wall: west, at: 4'-0", width: 6'-0", height: 5'-0", sill: 2'-6", to: outside }
+selections:
+  - at: floor
+    category: floor
+    standard: maple
+    chosen: white-oak
+    chosen-on: 2026-02-20
+    note: Boards run north to south.
+  - at: ceiling
+    category: ceiling-board
+    allowance: boards
+    considering: [fir-tg, pine-gap]
+  - at: D01
+    category: door
+    standard: flat-panel
+    chosen: flat-panel
+---
+The room that the house **turns around**.
+
+- Boards run *north to south*
+- See [the maker](https://example.com/oak)
+`,
+  'content/rooms/pantry.md': `---
+name: Pantry
+number: "102"
+level: main
+use: pantry
+size: 8'-0" x 6'-0"
+ceiling: flat 8'-0"
+openings:
+  - { mark: D01, recorded-in: great-room, wall: north, at: 2'-0" }
+selections:
+  - at: floor
+    category: floor
+    standard: white-oak
+    chosen: maple
+---
+`,
+  'content/rooms/loft.md': `---
+name: Loft
+number: "201"
+level: upper
+use: gallery
+size: 12'-0" x 10'-0"
+ceiling: flat 8'-0"
+---
+`,
+};

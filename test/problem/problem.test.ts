@@ -42,9 +42,15 @@ describe('printProblems', () => {
   });
 
   it('lets no control character of a record through to the terminal', () => {
-    const evil = problemIn({ file: 'a.md', text: 'x\u001b[2Jy\tz\u202e' }, { line: 1, column: 3 }, 'c', 'm\u0007', {
-      fix: 'f\u009b',
-    });
+    const evil = problemIn(
+      { file: 'a.md', text: 'x\u001b[2Jy\tz\u202e' },
+      { line: 1, column: 3 },
+      'file-empty',
+      'm\u0007',
+      {
+        fix: 'f\u009b',
+      },
+    );
     const printed = printProblems([evil]);
     expect(printed).toContain('x�[2Jy z�');
     expect([...printed].filter((sign) => sign !== '\n' && /[\u0000-\u001f\u007f-\u009f\u202e]/u.test(sign))).toEqual(
@@ -56,7 +62,7 @@ describe('printProblems', () => {
     const long = problemIn(
       { file: 'a.md', text: `${'x'.repeat(500)}HERE${'y'.repeat(500)}` },
       { line: 1, column: 501 },
-      'c',
+      'file-empty',
       'm',
     );
     const [, line = '', caret = ''] = printProblems([long]).split('\n');
@@ -67,16 +73,18 @@ describe('printProblems', () => {
 
 describe('problemAt', () => {
   it('takes the line without its line end, and points at the key when asked', () => {
-    expect(problemIn({ file: 'a.md', text: 'a\r\nb\r\n' }, { line: 2, column: 1 }, 'c', 'm').excerpt).toBe('b');
-    expect(problemAt(origin, [], 'c', 'm', { onKey: true }).at).toEqual({ line: 3, column: 5 });
-    expect(problemIn({ file: 'a.md', text: 'a' }, { line: 9, column: 1 }, 'c', 'm').excerpt).toBeUndefined();
+    expect(problemIn({ file: 'a.md', text: 'a\r\nb\r\n' }, { line: 2, column: 1 }, 'file-empty', 'm').excerpt).toBe(
+      'b',
+    );
+    expect(problemAt(origin, [], 'file-empty', 'm', { onKey: true }).at).toEqual({ line: 3, column: 5 });
+    expect(problemIn({ file: 'a.md', text: 'a' }, { line: 9, column: 1 }, 'file-empty', 'm').excerpt).toBeUndefined();
   });
 });
 
 describe('sortProblems', () => {
   it('goes by file, line and column, and says each thing once', () => {
     const at = (file: string, line: number, column: number): Problem =>
-      problemIn({ file, text: 'x\n'.repeat(20) }, { line, column }, 'c', 'm');
+      problemIn({ file, text: 'x\n'.repeat(20) }, { line, column }, 'file-empty', 'm');
     const mixed = [at('b.md', 1, 1), at('a.md', 10, 1), at('a.md', 9, 2), at('a.md', 9, 1), at('b.md', 1, 1)];
     expect(sortProblems(mixed).map(({ file, at: { line, column } }) => `${file}:${line}:${column}`)).toEqual([
       'a.md:9:1',

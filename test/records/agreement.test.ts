@@ -57,7 +57,7 @@ describe('issues and change orders', () => {
       'lines that do not add up',
       edited('$90.50', '$90.00'),
       [
-        'changes/001.md:11:9 change-sum the lines add up to +$90.50, which is −$0.50 off the amount | lines are frozen when a change order is drafted: draft it anew, or restore what was written',
+        'changes/001.md:11:9 change-sum the lines add up to +$90.50, which is $0.50 off the amount | lines are frozen when a change order is drafted: draft it anew, or restore what was written',
       ],
     ],
     [

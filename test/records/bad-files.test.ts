@@ -76,7 +76,7 @@ describe('a file that is no record', () => {
     [
       'with an open quote',
       '---\na: "x\n---\n',
-      'rooms/attic.md:2:6 yaml-broken the YAML cannot be read: missing closing "quote | a text with : or # or quotes at its beginning goes inside quotes; keys of one group line up',
+      'rooms/attic.md:2:4 yaml-broken the YAML cannot be read: a text begins with " and never ends | close it with "',
     ],
     [
       'with a colour without quotes',
@@ -121,9 +121,9 @@ describe('a file in the wrong place', () => {
     ],
     [
       'content/rooms/Great Room.md',
-      `rooms/Great Room.md:1:1 slug-form 'Great Room' is not a slug | name it great-room`,
+      `rooms/Great Room.md:1:1 slug-form 'Great Room' is not a slug | name it great-room.md`,
     ],
-    ['content/rooms/Café.md', `rooms/Café.md:1:1 slug-form 'Café' is not a slug | name it cafe`],
+    ['content/rooms/Café.md', `rooms/Café.md:1:1 slug-form 'Café' is not a slug | name it cafe.md`],
     [
       'content/options/board.md',
       `options/board.md:1:1 file-misplaced 'board.md' is in the wrong folder | options live in content/options/<category>/`,

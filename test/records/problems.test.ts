@@ -67,7 +67,7 @@ describe('what the schema has against a record', () => {
     [
       `ceiling: { form: gable, ridge: east-west, plate: 8'-0", pitch: 6/12 }`,
       `ceiling: 9'-0"`,
-      `rooms/study.md:8:10 flat-ceiling-unreadable '9'-0"' is not a ceiling | did you mean flat 9'-0"?`,
+      `rooms/study.md:8:10 ceiling-unreadable '9'-0"' is not a ceiling | did you mean flat 9'-0"?`,
     ],
   ]);
   cases(house, [
@@ -81,7 +81,11 @@ describe('what the schema has against a record', () => {
       '9800',
       `house.md:25:13 value-type 'amount': expected an amount of money or a rate such as $9,800 or $6.50 / sq ft, got the number 9800 | did you mean $9,800?`,
     ],
-    ['2026-05-04', '2026-02-30', `house.md:34:48 day-unreadable '2026-02-30' is no day: February 2026 has 28 days`],
+    [
+      '2026-05-04',
+      '2026-02-30',
+      `house.md:34:48 day-unreadable '2026-02-30' is no day: February 2026 has 28 days | check the month and the day`,
+    ],
     [
       'markup: false',
       'markup: no',
@@ -97,7 +101,11 @@ describe('what the schema has against a record', () => {
       'covers: material',
       `house.md:26:13 value-type 'covers': expected a list, got 'material' | write a list, such as [ … ]`,
     ],
-    ['covers: [material, tax]', 'covers: []', `house.md:26:13 list-short 'covers' needs at least 1 entry`],
+    [
+      'covers: [material, tax]',
+      'covers: []',
+      `house.md:26:13 list-short 'covers' needs at least 1 entry | write one, or leave the key out where it may be absent`,
+    ],
     [
       'covers: [material, tax]',
       'covers: [tax, tax]',
@@ -138,7 +146,7 @@ describe('what the schema has against a record', () => {
     [
       '"#b98a5a"',
       'red',
-      `options/ceiling-board/fir-tg-1x6.md:17:37 text-form 'red' is not a colour | write it in quotes as "#rrggbb", such as "#b98a5a"`,
+      `options/ceiling-board/fir-tg-1x6.md:17:37 text-form 'red' is not a color | write it in quotes as "#rrggbb", such as "#b98a5a"`,
     ],
     [
       'price: {',

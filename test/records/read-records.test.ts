@@ -149,7 +149,7 @@ describe('parts of a ceiling', () => {
 
   it('need three corners, each with x and y', () => {
     expect(told(read(`[ { x: 4', y: 0" }, { x: 4', y: 12'-6" } ]`))).toEqual([
-      `rooms/study.md:10:52 list-short 'over' needs at least 3 entries`,
+      `rooms/study.md:10:52 list-short 'over' needs at least 3 entries | add what is missing`,
     ]);
     expect(told(read(`[ { x: 4', y: 0" }, { x: 4' }, { x: 14', y: 0" } ]`))[0]).toMatch(
       /^rooms\/study\.md:10:72 key-missing /u,

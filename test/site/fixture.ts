@@ -1,304 +1,243 @@
-import { makeSchedules } from '../../src/book/index.js';
-import type { Book, BookRoom } from '../../src/book/index.js';
-import type { RoomMeasure } from '../../src/model/index.js';
-import { makeCost } from '../../src/price/index.js';
-import type { Cents } from '../../src/units/index.js';
-import { boards, categories, hostile, options } from './fixture-products.js';
-import { box, opening } from './fixture-room.js';
-import { boardCost, selections } from './fixture-selections.js';
+import { composeHouse } from '../small-house/compose-house.js';
+import type { RecordTexts } from '../small-house/compose-house.js';
 
-export { hostile };
+/** Text that would break a page which does not escape. It stands where people write. */
+export const hostile = `<script>window.hit = 1</script>"'<img src=x onerror="window.hit=1">& {{ 7*7 }}`;
 
-const cents = (amount: number): Cents => amount as Cents;
+/** As YAML writes a text that holds anything. */
+const quoted = JSON.stringify;
 
-const record = (path: string, text: string) => ({ path, text });
+interface Product {
+  readonly name: string;
+  readonly maker?: string;
+  readonly summary?: string;
+  readonly material: string;
+  readonly lead: string;
+  readonly attributes: string;
+  readonly pattern: string;
+  readonly body?: string;
+}
 
-const rooms: readonly [RoomMeasure, RoomMeasure, RoomMeasure] = [
-  box(
-    'great-room',
-    24,
-    18.5,
-    12,
-    [
-      opening({
-        mark: 'D01',
-        kind: 'door',
-        wall: 'south',
-        at: 3,
-        width: 3,
-        height: 8,
-        to: 'study',
-        swing: 'great-room',
-      }),
-      opening({ mark: 'W01', kind: 'window', wall: 'west', at: 4, width: 6, height: 5, sill: 2.5, to: 'outside' }),
-    ],
-    { wall: 'east', to: 'kitchen' },
+function option({ name, maker = 'Coldspring Mill', summary = 'Clear, oiled.', body = '', ...facts }: Product): string {
+  return `---
+name: ${quoted(name)}
+maker: ${quoted(maker)}
+model: NG-8
+summary: ${quoted(summary)}
+price: { material: ${facts.material} / sq ft, labor: $4.10 / sq ft }
+pack: { name: bundle, holds: 24 sq ft }
+waste: 10 %
+freight: $185
+quoted: { on: 2026-03-01, by: Supplier's desk }
+lead: ${facts.lead}
+weight: 2.1 lb / sq ft
+attributes: ${facts.attributes}
+needs:
+  - { what: Strapping at 16 inches across the joists, by: finish-carpentry, before: drywall }
+swatch: { pattern: ${facts.pattern}, colors: ["#b98a5a", "#a87848"], repeat: 6 3/4" }
+specification: { general: Boards of one mill run., products: "Kiln-dried, *clear*.", execution: Blind nailed. }
+care: Wipe with a dry cloth.
+---
+${body}
+`;
+}
+
+function category(name: string, sequence: number, schedule: string, more: string): string {
+  return `---
+name: ${name}
+trade: finish-carpentry
+section: "06 20 00"
+sequence: ${sequence}
+needed-at: trim
+layer: finish
+schedule: ${schedule}
+measure: { by: area, words: Net area of the surface., source: "common practice, no source" }
+${more}
+---
+`;
+}
+
+const larchHollow: RecordTexts = {
+  'content/house.md': `---
+name: Larch Hollow
+number: "2614"
+place: Tamarack Bench, Alder County
+metric: beside
+currency: USD
+climate-zone: 6B
+people:
+  - { role: owner, name: The owners }
+  - { role: builder, name: Project manager, contact: site office }
+contract:
+  sum: $1,486,000
+  date: 2026-02-16
+  tax: { rate: 6.25 %, on: [material, freight] }
+  overage-markup: 15 %
+  credit-returns: 100 %
+  credit-markup: false
+  contingency: $25,000
+  owner-furnished-install: contract
+  rounding: half-up
+levels:
+  - { id: main, name: Main level }
+  - { id: upper, name: Upper level }
+allowances:
+  - id: wood-ceilings
+    name: Wood ceilings
+    amount: $4,100
+    covers: [material, freight, tax]
+    categories: [ceiling-board]
+    note: ${quoted(hostile)}
+  - { id: floors, name: Floors, amount: $9.00 / sq ft, covers: [material], categories: [wood-floor] }
+calendar:
+  weekend: [saturday, sunday]
+  holidays: us-federal
+  closed: [{ from: 2026-07-03, to: 2026-07-10, why: Summer shutdown }]
+  review: 5 days
+milestones:
+  - { id: framing, name: Framing starts, date: 2026-05-04 }
+  - { id: drywall, name: Drywall, after: framing, days: 10 }
+  - { id: trim, name: Trim, date: 2026-06-29, note: ${quoted(hostile)} }
+cautions:
+  - { accept: floor-build-up/great-room/D01, by: Architect, on: 2026-03-10, why: ${quoted(hostile)} }
+---
+A house on a bench above the creek.
+`,
+  'content/trades/finish-carpentry.md': `---
+name: Finish carpentry
+contact: Finish carpenter's foreman
+sections: ["06 20 00"]
+---
+`,
+  'content/categories/ceiling-board.md': category(
+    'Ceiling board',
+    70,
+    'ceiling',
+    `fixes-early: { milestone: drywall, why: Hung boards need backing }
+attributes: { nominal: { label: Nominal size, kind: text, required: true } }`,
   ),
-  box('study', 12, 11, 9, [
-    opening({ mark: 'D01', kind: 'door', wall: 'north', at: 2, width: 3, height: 8, to: 'great-room', own: false }),
-  ]),
-  box('loft', 16, 10, 8, []),
-];
+  'content/categories/wood-floor.md': category(
+    'Wood floor',
+    80,
+    'floor',
+    'attributes: { build-up: { label: Build-up, kind: length, required: true } }',
+  ),
+  'content/options/ceiling-board/alder-nickel-gap-1x8.md': option({
+    name: 'Alder nickel-gap 1x8',
+    summary: 'Clear alder with a 1/8" shadow gap, oiled.',
+    material: '$7.40',
+    lead: '30 days',
+    attributes: '{ nominal: 1x8 }',
+    pattern: 'boards',
+  }),
+  'content/options/ceiling-board/pine-shiplap-1x8.md': option({
+    name: 'Pine shiplap 1x8',
+    maker: 'Larkspur Lumber',
+    material: '$5.10',
+    lead: '0 days',
+    attributes: '{ nominal: 1x8 }',
+    pattern: 'boards',
+  }),
+  'content/options/wood-floor/white-oak-5.md': option({
+    name: 'White oak 5" plank',
+    material: '$8.00',
+    lead: '33 days',
+    attributes: '{ build-up: 3/4" }',
+    pattern: 'planks',
+  }),
+  'content/options/wood-floor/fir-plank.md': option({
+    name: 'Fir plank',
+    material: '$6.00',
+    lead: '10 days',
+    attributes: '{ build-up: 1/4" }',
+    pattern: 'planks',
+  }),
+  'content/options/wood-floor/odd.md': option({
+    name: `Odd ${hostile}`,
+    maker: hostile,
+    summary: hostile,
+    material: '$9.00',
+    lead: '43 days',
+    attributes: '{ build-up: 3/4" }',
+    pattern: 'planks',
+    body: `## ${hostile}\n\n[x](javascript:alert(1)) ![y](https://example.org/y.png)`,
+  }),
+  'content/rooms/great-room.md': `---
+name: Great room
+number: "101"
+level: main
+use: living
+size: 24'-0" x 18'-6"
+ceiling: flat 12'-0"
+selections:
+  - at: ceiling
+    category: ceiling-board
+    standard: pine-shiplap-1x8
+    allowance: wood-ceilings
+    considering: [pine-shiplap-1x8, alder-nickel-gap-1x8]
+    chosen: alder-nickel-gap-1x8
+    chosen-on: 2026-03-02
+    chosen-by: The owners
+    note: ${quoted(`Boards run across the short way. ${hostile}`)}
+  - at: floor
+    category: wood-floor
+    standard: white-oak-5
+    considering: [odd]
+open: { east: loft }
+openings:
+  - { mark: D01, kind: door, wall: south, at: 3'-0", width: 3'-0", height: 8'-0", to: study, hinge: left, swing: great-room }
+  - { mark: W01, kind: window, wall: west, at: 4'-0", width: 6'-0", height: 5'-0", sill: 2'-6", to: outside }
+---
+The room the house is about.
 
-const names = ['Great room', 'Study', 'Loft'] as const;
+- faces the bench
+- warm in winter
+`,
+  'content/rooms/study.md': `---
+name: Study
+number: "102"
+level: main
+use: living
+size: 12'-0" x 11'-0"
+ceiling: flat 9'-0"
+openings:
+  - { mark: D01, recorded-in: great-room, wall: north, at: 2'-0" }
+selections:
+  - at: floor
+    category: wood-floor
+    chosen: fir-plank
+    chosen-on: 2026-03-09
+    ordered-on: 2026-03-20
+    supply: owner-furnished
+  - at: ceiling
+    category: ceiling-board
+    chosen: none
+---
 
-const bookRooms = rooms.map((measure, index): BookRoom => {
-  const own = selections.filter((candidate) => candidate.room === measure.room);
-  return {
-    slug: measure.room,
-    number: measure.room === 'loft' ? '201' : `10${index + 1}`,
-    name: names[index] ?? '',
-    level: measure.room === 'loft' ? 'upper' : 'main',
-    use: 'living',
-    body: index === 0 ? 'The room the house is about.\n\n- faces the bench\n- warm in winter' : '',
-    measure,
-    selections: own.map(({ id }) => id),
-    cost: makeCost({
-      material: own.reduce((sum, { cost }) => sum + cost.material, 0),
-      freight: own.reduce((sum, { cost }) => sum + cost.freight, 0),
-      tax: own.reduce((sum, { cost }) => sum + cost.tax, 0),
-      labor: own.reduce((sum, { cost }) => sum + cost.labor, 0),
-    }),
-    change: cents(own.reduce((sum, { change }) => sum + change, 0)),
-    open: own.filter(({ state }) => state === 'open').length,
-    source: `content/rooms/${measure.room}.md`,
-  };
-});
+# Notes
 
-const finishes = makeCost({ material: 655200, freight: 18500, tax: 42106, labor: 332040 });
+${hostile}
+`,
+  'content/rooms/loft.md': `---
+name: Loft
+number: "201"
+level: upper
+use: living
+size: 16'-0" x 10'-0"
+ceiling: flat 8'-0"
+selections:
+  - at: floor
+    category: wood-floor
+    standard: white-oak-5
+    allowance: floors
+---
 
-const unscheduled: Omit<Book, 'schedules'> = {
-  format: 'bookmatch/book/1',
-  on: '2026-04-23',
-  house: {
-    name: 'Larch Hollow',
-    number: '2614',
-    place: 'Tamarack Bench, Alder County',
-    people: [
-      { role: 'owner', name: 'The owners' },
-      { role: 'builder', name: 'Project manager', contact: 'site office' },
-    ],
-    metric: 'beside',
-    currency: 'USD',
-    climateZone: '6B',
-    body: 'A house on a bench above the creek.',
-    source: 'content/house.md',
-  },
-  levels: [
-    { id: 'main', name: 'Main level' },
-    { id: 'upper', name: 'Upper level' },
-  ],
-  trades: [
-    {
-      slug: 'finish-carpentry',
-      name: 'Finish carpentry',
-      contact: "Finish carpenter's foreman",
-      sections: ['06 20 00'],
-      needsToKnow: [],
-      scopeIn: [],
-      scopeOut: [],
-      body: '',
-      source: 'content/trades/finish-carpentry.md',
-    },
-  ],
-  categories,
-  options,
-  rooms: bookRooms,
-  selections,
-  supplies: [],
-  orders: [
-    {
-      option: boards.id,
-      part: 'main',
-      trade: 'finish-carpentry',
-      unit: 'sq ft',
-      net: 430,
-      required: 473,
-      packs: 20,
-      pack: { name: 'bundle', holds: 24 },
-      ordered: 480,
-      stock: [],
-      rate: { amount: 74, scale: 1 },
-      supply: 'contractor',
-      cost: boardCost,
-      shares: [{ selection: 'great-room/ceiling-board/ceiling', required: 473, cost: boardCost }],
-    },
-  ],
-  money: {
-    tax: { rate: { amount: 625, scale: 4 }, on: ['material', 'freight'] },
-    overageMarkup: { amount: 15, scale: 2 },
-    creditReturns: { amount: 1, scale: 0 },
-    creditMarkup: false,
-    ownerFurnishedInstall: 'contract',
-    rounding: 'each line once, half up, to the cent',
-    contingency: cents(2500000),
-    steps: [
-      {
-        what: 'Contract sum',
-        kind: 'contract',
-        amount: cents(148600000),
-        running: cents(148600000),
-        why: 'as reckoned',
-      },
-      {
-        what: 'Wood ceilings: over the allowance',
-        kind: 'allowance',
-        of: 'wood-ceilings',
-        amount: cents(310),
-        running: cents(148600310),
-        why: 'as reckoned',
-      },
-      {
-        what: '101 Great room, ceiling: Alder nickel-gap 1x8',
-        kind: 'upgrade',
-        of: 'great-room/ceiling-board/ceiling',
-        amount: cents(124000),
-        running: cents(148724310),
-        why: 'as reckoned',
-      },
-      { what: 'Total today', kind: 'total', amount: cents(148724310), running: cents(148724310), why: 'as reckoned' },
-    ],
-    sharedPacks: 0 as Cents,
-    contractSum: cents(148600000),
-    agreed: { steps: [], changeOrders: cents(0), current: cents(148600000), notCovered: cents(124310) },
-    today: cents(148724310),
-    low: cents(148724310),
-    high: cents(148770820),
-    expected: cents(148724310),
-    forecast: {
-      low: { total: cents(148724310), why: 'as picked', lines: [], together: cents(0) },
-      expected: { total: cents(148724310), why: 'as picked', lines: [], together: cents(0) },
-      high: { total: cents(148724310), why: 'as picked', lines: [], together: cents(0) },
-    },
-    upgrades: cents(124000),
-    credits: cents(0),
-    net: cents(124000),
-    finishes,
-    byRoom: bookRooms.map(({ slug, cost, change }) => ({ of: slug, cost, change })),
-    byTrade: [{ of: 'finish-carpentry', cost: finishes, change: cents(124000) }],
-    byCategory: [
-      { of: 'ceiling-board', cost: boardCost, change: cents(124000) },
-      {
-        of: 'wood-floor',
-        cost: makeCost({ material: 300000, freight: 0, tax: 18750, labor: 150000 }),
-        change: cents(0),
-      },
-    ],
-    allowances: [
-      {
-        id: 'wood-ceilings',
-        name: 'Wood ceilings',
-        covers: ['material', 'freight', 'tax'],
-        coversText: 'Covers material.',
-        basis: 'lump sum',
-        amount: cents(396786),
-        lines: [
-          {
-            selection: 'great-room/ceiling-board/ceiling',
-            option: boards.id,
-            covered: cents(397056),
-            low: cents(397056),
-            high: cents(397056),
-            open: false,
-            why: 'material $3,970.56',
-          },
-        ],
-        committed: cents(397056),
-        openLow: cents(0),
-        openHigh: cents(0),
-        balance: cents(-270),
-        settled: true,
-        overage: cents(270),
-        markup: cents(40),
-        retained: cents(0),
-        credit: cents(0),
-        figures: [{ what: 'Allowance', amount: cents(980000), why: 'lump sum' }],
-        change: cents(310),
-        note: hostile,
-      },
-      {
-        id: 'floors',
-        name: 'Floors',
-        covers: ['material'],
-        coversText: 'Covers material.',
-        basis: '132 sq ft × $9.00',
-        amount: cents(980000),
-        lines: [],
-        committed: cents(420000),
-        openLow: cents(120000),
-        openHigh: cents(310000),
-        balance: cents(560000),
-        settled: false,
-        overage: cents(0),
-        markup: cents(0),
-        retained: cents(0),
-        credit: cents(0),
-        figures: [{ what: 'Allowance', amount: cents(980000), why: 'lump sum' }],
-        change: cents(0),
-      },
-    ],
-    ownerPurchases: cents(106250),
-  },
-  calendar: {
-    milestones: [
-      { id: 'framing', name: 'Framing starts', date: '2026-05-04', basis: '20 working days after Foundation' },
-      { id: 'drywall', name: 'Drywall', date: '2026-05-18', basis: '10 working days after Framing starts' },
-      { id: 'trim', name: 'Trim', date: '2026-06-29', basis: 'fixed', note: hostile },
-    ],
-    rules: {
-      weekend: ['saturday', 'sunday'],
-      holidays: 'us-federal',
-      closed: [{ from: '2026-07-03', to: '2026-07-10', why: 'Summer shutdown' }],
-      reviewDays: 5,
-    },
-  },
-  cautions: [
-    {
-      id: 'guard-at-drop/loft/edge',
-      rule: 'guard-at-drop',
-      title: 'Guard at a drop',
-      room: 'loft',
-      place: 'edge',
-      placeText: 'Loft edge',
-      selections: [],
-      trades: [],
-      seen: `No guard is selected. ${hostile}`,
-      says: 'A guard of 36 inches.',
-      source: { document: 'A code', edition: '2018', section: 'R312' },
-      ask: 'the building office',
-    },
-    {
-      id: 'floor-build-up/great-room/D01',
-      rule: 'floor-build-up',
-      title: 'Floors that meet',
-      room: 'great-room',
-      place: 'D01',
-      placeText: 'Door D01',
-      selections: ['great-room/wood-floor/floor'],
-      trades: [],
-      seen: 'They meet half an inch apart.',
-      says: 'Up to a quarter inch.',
-      source: { document: 'common practice, no source', edition: '', section: 'a strip' },
-      ask: 'the flooring foreman',
-      accepted: { by: 'Architect', on: '2026-03-01', why: hostile },
-    },
-  ],
-  scope: { buildUps: [], findings: [] },
-  issues: [],
-  changeOrders: [],
-  sources: [
-    record('content/house.md', '---\nname: Larch Hollow\n---\n\nA house on a bench above the creek.\n'),
-    ...['great-room', 'study', 'loft'].map((slug) =>
-      record(
-        `content/rooms/${slug}.md`,
-        `---\nname: ${slug}\nnumber: "1"\nlevel: main\nuse: living\nsize: 24'-0" x 18'-6"\nceiling: flat 9'-0"\nselections:\n  - at: ceiling\n    category: ceiling-board\n    note: |\n      two\n      lines\n---\n\n# Notes\n\n${hostile}\n`,
-      ),
-    ),
-    ...options.map(({ source, name }) => record(source, `---\nname: ${JSON.stringify(name)}\n---\n`)),
-    ...categories.map(({ source }) => record(source, '---\nname: x\n---\n')),
-    record('content/trades/finish-carpentry.md', '---\nname: Finish carpentry\n---\n'),
-  ],
+# Notes
+
+${hostile}
+`,
 };
 
-/** A small house made by hand for the pages' own tests; its sums are not asserted anywhere. */
-export const fixtureBook: Book = { ...unscheduled, schedules: makeSchedules(unscheduled) };
+/** A house of three rooms whose people write markup into their records. Ceiling 24 × 18.5 = 444 sq ft, with 10 % waste 488.4: 21
+ *  bundles. Alder on the allowance: 504 × 7.40 + 185 freight = 3,914.60, with 6.25 % tax 4,159.26, 59.26 over 4,100. */
+export const fixtureBook = composeHouse(larchHollow, '2026-04-23', ({ code }) => code === 'decide-late');

@@ -68,7 +68,11 @@ describe('days', () => {
   it('are real', () => {
     expect(parseDay('2026-05-04')).toEqual({ ok: true, value: '2026-05-04' });
     expect(parseDay('2024-02-29').ok).toBe(true);
-    expect(parseDay('2026-02-29')).toEqual({ ok: false, why: `'2026-02-29' is no day: February 2026 has 28 days` });
+    expect(parseDay('2026-02-29')).toEqual({
+      ok: false,
+      why: `'2026-02-29' is no day: February 2026 has 28 days`,
+      fix: 'check the month and the day',
+    });
     expect(parseDay('2026-13-01')).toMatchObject({ why: `'2026-13-01' has no month 13` });
     expect(parseDay('2026-5-4')).toMatchObject({ fix: 'did you mean 2026-05-04?' });
     expect(parseDay('5/4/2026')).toMatchObject({ fix: 'write year-month-day, such as 2026-05-04' });

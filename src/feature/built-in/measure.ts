@@ -4,14 +4,14 @@ import type { Outcome } from '../../problem/index.js';
 import { feet, printLength } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { ceilingProblems, sizeProblems, wallFrame, wallProblems } from '../place.js';
+import { ceilingProblems, wallFrame, wallProblems } from '../place.js';
 import { surfaceOf } from '../surface.js';
 import type { BuiltIn } from './read.js';
 
 /** Front and top edge; it hides its part of the wall and of the floor. */
 export function measure(data: BuiltIn, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure> {
   const { wall, at, width, depth, height } = data;
-  const problems = [...sizeProblems(feature, space, { width, depth, height }), ...wallProblems(feature, space, data)];
+  const problems = [...wallProblems(feature, space, data)];
   const frame = wallFrame(space, wall);
   if (frame && problems.length === 0) problems.push(...ceilingProblems(feature, space, { wall, at, width, height }));
   if (!frame || problems.length > 0) return { problems };

@@ -16,15 +16,15 @@ import type { Outcome, Problem } from '../../problem/index.js';
 import { feet, printLength } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { sizeProblems, wallFrame, wallProblems } from '../place.js';
+import { wallFrame, wallProblems } from '../place.js';
 import type { WallFrame } from '../place.js';
 import { surfaceOf } from '../surface.js';
 import type { ChimneyBreast } from './read.js';
 
 /** Front less the firebox and what a raised hearth hides, two sides, hearth top and riser, outside corners; what it takes off wall, floor and, when it reaches it, ceiling. */
 export function measure(data: ChimneyBreast, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure> {
-  const { width, depth } = data;
-  const problems = [...sizeProblems(feature, space, { width, depth }), ...wallProblems(feature, space, data)];
+  const { width } = data;
+  const problems = [...wallProblems(feature, space, data)];
   const frame = wallFrame(space, data.wall);
   if (!frame || problems.length > 0) return { problems };
   const tops = topsOf(data, frame, space);

@@ -2,7 +2,7 @@ import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
 import type { Outcome } from '../../problem/index.js';
 import { printLength } from '../../units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { sizeProblems, wallProblems } from '../place.js';
+import { wallProblems } from '../place.js';
 import type { DropEdge } from './read.js';
 
 /** One straight run of rail, and the fall below it. */
@@ -11,10 +11,7 @@ export function measure(
   feature: FeatureRecord,
   space: RoomSpace,
 ): Outcome<FeatureMeasure> {
-  const problems = [
-    ...sizeProblems(feature, space, { run, drop }),
-    ...wallProblems(feature, space, { wall, at, width: run, key: 'run' }),
-  ];
+  const problems = wallProblems(feature, space, { wall, at, width: run, key: 'run' });
   if (problems.length > 0) return { problems };
   const value: FeatureMeasure = {
     kind: 'drop-edge',

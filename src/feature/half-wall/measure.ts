@@ -14,15 +14,13 @@ import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
 import type { Outcome } from '../../problem/index.js';
 import { feet, printLength } from '../../units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { footprint, sizeProblems } from '../place.js';
+import { footprint } from '../place.js';
 import { surfaceOf } from '../surface.js';
 import type { HalfWall } from './read.js';
 
 /** Both long faces, the ends that stand free and the cap; left and right as one walks the way it goes. */
 export function measure(data: HalfWall, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure> {
   const { run, height, thickness } = data;
-  const problems = sizeProblems(feature, space, { run, height, thickness });
-  if (problems.length > 0) return { problems };
   const face = [rectangle(0, 0, feet(run), feet(height))];
   const { ring } = footprint(space, { ...data, width: thickness });
   const ends = freeEnds(ring, space).map((_, index) =>
@@ -47,7 +45,7 @@ export function measure(data: HalfWall, feature: FeatureRecord, space: RoomSpace
       { label: 'Thickness', text: printLength(thickness) },
     ],
   };
-  return { value, problems };
+  return { value, problems: [] };
 }
 
 /** Middles of the two ends that touch no wall. */

@@ -4,7 +4,7 @@ import type { Outcome } from '../../problem/index.js';
 import { feet, printLength } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { ceilingProblems, sizeProblems, wallProblems } from '../place.js';
+import { ceilingProblems, wallProblems } from '../place.js';
 import { surfaceOf } from '../surface.js';
 import type { Niche } from './read.js';
 
@@ -12,7 +12,7 @@ import type { Niche } from './read.js';
 export function measure(data: Niche, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure> {
   const { wall, at, width, height, sill, depth } = data;
   const head = (sill + height) as Length;
-  const problems = [...sizeProblems(feature, space, { width, height, depth }), ...wallProblems(feature, space, data)];
+  const problems = [...wallProblems(feature, space, data)];
   if (problems.length === 0) problems.push(...ceilingProblems(feature, space, { wall, at, width, height: head }));
   if (problems.length > 0) return { problems };
   const [w, h] = [feet(width), feet(height)];

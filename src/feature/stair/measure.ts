@@ -4,14 +4,12 @@ import type { Outcome } from '../../problem/index.js';
 import { feet, printLength } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { footprint, sizeProblems } from '../place.js';
+import { footprint } from '../place.js';
 import type { Stair } from './read.js';
 
 /** A straight flight: the floor above is its last step, so there is one tread fewer than risers. */
 export function measure(data: Stair, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure> {
   const { rise, going, width } = data;
-  const problems = sizeProblems(feature, space, { rise, going, width });
-  if (problems.length > 0) return { problems };
   const { riser, treads, run, slope } = flightOf(data);
   const pieces = Array.from({ length: data.rails }, () => slope);
   const value: FeatureMeasure = {
@@ -43,7 +41,7 @@ export function measure(data: Stair, feature: FeatureRecord, space: RoomSpace): 
       { label: 'Along the slope', text: printLength(slope) },
     ],
   };
-  return { value, problems };
+  return { value, problems: [] };
 }
 
 /** Riser height = rise / risers; run = treads × going. The slope runs from the first nosing to the last, which is the floor

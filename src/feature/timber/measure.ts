@@ -2,16 +2,12 @@ import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
 import type { Outcome } from '../../problem/index.js';
 import { feet, printLength } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
-import type { RoomSpace } from '../kind.js';
-import { sizeProblems } from '../place.js';
 import { boardFeet, nominalInches } from './board-feet.js';
 import type { Timber } from './read.js';
 
 /** Pieces and their total length; board feet by nominal size; weight by dressed size where the density is given. */
-export function measure(data: Timber, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure> {
-  const { count, length, width, depth } = data;
-  const problems = sizeProblems(feature, space, { length, width, depth });
-  if (problems.length > 0) return { problems };
+export function measure(data: Timber, feature: FeatureRecord): Outcome<FeatureMeasure> {
+  const { count, length } = data;
   const pieces = Array.from({ length: count }, () => length);
   const value: FeatureMeasure = {
     kind: 'timber',
@@ -23,7 +19,7 @@ export function measure(data: Timber, feature: FeatureRecord, space: RoomSpace):
     covers: [],
     facts: factsOf(data),
   };
-  return { value, problems };
+  return { value, problems: [] };
 }
 
 function factsOf({ count, length, width, depth, species, density }: Timber): FeatureMeasure['facts'] {

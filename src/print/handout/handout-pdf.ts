@@ -1,7 +1,7 @@
 import { AFRelationship, ParseSpeeds, PDFDocument } from 'pdf-lib';
 import type { Handout } from '../../handout/index.js';
-import type { Problem } from '../../problem/index.js';
 import { makeDrawable } from '../drawable.js';
+import type { Undrawn } from '../drawable.js';
 import { addFields } from '../fill-in.js';
 import { markRowHeads } from '../row-heads.js';
 import { typeset } from '../typeset.js';
@@ -9,16 +9,15 @@ import { makeHandoutSheets } from './handout-sheets.js';
 
 export interface HandoutPdf {
   readonly pdf: Uint8Array;
-  /** What could not be printed as written, as warnings. */
-  readonly problems: readonly Problem[];
+  /** What could not be printed as written. */
+  readonly undrawn: readonly Undrawn[];
 }
 
 /** A handout as a tagged PDF with bookmarks, contents, the stamp on every foot and an as-built page to fill in; the
  *  handout's data is attached as `handout.json`. It takes a Handout and no Book, so it has no money to print. The same
  *  handout gives the same bytes. */
 export async function makeHandoutPdf(handout: Handout): Promise<HandoutPdf> {
-  const { slug } = handout.cover.trade;
-  const { model, problems } = makeDrawable(makeHandoutSheets(handout), `${slug}.pdf`);
+  const { model, undrawn } = makeDrawable(makeHandoutSheets(handout));
   const { pdf, fields } = typeset(model, 'handout');
   const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
   markRowHeads(document);
@@ -31,5 +30,5 @@ export async function makeHandoutPdf(handout: Handout): Promise<HandoutPdf> {
     modificationDate: day,
     afRelationship: AFRelationship.Data,
   });
-  return { pdf: await document.save({ updateFieldAppearances: false, objectsPerTick: Infinity }), problems };
+  return { pdf: await document.save({ updateFieldAppearances: false, objectsPerTick: Infinity }), undrawn };
 }

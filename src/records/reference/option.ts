@@ -52,8 +52,10 @@ function partProblems(
       : [`${category} is measured by ${by} and priced in parts`, `write parts: with ${names.join(' and ')}`];
     return [problemAt(origin, [simple ? 'parts' : 'price'], 'parts-unsuited', message, { fix, onKey: true })];
   }
+  // Of a price beside parts, which is a problem of its own, the parts are looked at.
+  const looked = simple ? parts : parts.filter(({ path }) => path[0] === 'parts');
   const problems: Problem[] = [];
-  for (const { part, path } of parts) {
+  for (const { part, path } of looked) {
     const unit = asked[part.part];
     if (unit === undefined) {
       const message = `${category} is measured by ${by}, which has no part '${part.part}'`;

@@ -73,6 +73,7 @@ function nameProblems({ sides = [], openings, features, record: { origin } }: Ro
     const message =
       other === what ? `the room has two ${what}s '${name}'` : `'${name}' is the name of ${article} ${other} here`;
     const code = what === 'wall' ? 'wall-duplicate' : what === 'opening' ? 'mark-duplicate' : 'feature-duplicate';
-    return [problemAt(origin, path, code, message, { fix: `give the ${what} another name` })];
+    const fix = `give the ${what} another ${what === 'opening' ? 'mark' : 'name'}`;
+    return [problemAt(origin, path, code, message, { fix })];
   });
 }

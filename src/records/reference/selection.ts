@@ -106,9 +106,9 @@ function emptyProblems(
 }
 
 /** An allowance that nothing draws on is money nobody will see again. */
-export function allowanceUse({ house, rooms, slugs }: Draft): readonly Problem[] {
+export function allowanceUse({ house, rooms, slugs, hasStrays }: Draft): readonly Problem[] {
   // A room that cannot be read may be the one that draws on it.
-  if (!house || rooms.length < slugs.rooms.size) return [];
+  if (!house || hasStrays || rooms.length < slugs.rooms.size) return [];
   const used = new Set(
     rooms.flatMap(({ record }) =>
       looseItems(record, 'selections').map((item) => (item as { allowance?: unknown } | null)?.allowance),

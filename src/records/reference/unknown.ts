@@ -1,5 +1,5 @@
 import { didYouMean, problemAt } from '../../problem/index.js';
-import type { Origin, Path, Problem } from '../../problem/index.js';
+import type { Origin, Path, Problem, ProblemCode } from '../../problem/index.js';
 
 /** A name that means nothing, with what was probably meant and where such names live. */
 export function unknown(
@@ -12,7 +12,7 @@ export function unknown(
     among,
     lives,
   }: {
-    readonly code: string;
+    readonly code: ProblemCode;
     readonly message: string;
     readonly name: string;
     readonly among: Iterable<string>;
