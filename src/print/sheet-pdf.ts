@@ -17,7 +17,7 @@ export async function makeSheetPdf(book: Book, sheet: Sheet): Promise<BookPdf> {
   const { house, on } = book;
   const { standing, digest } = standingOf(undefined);
   const { anchors, labels } = targetsOf([sheet], []);
-  const { model, problems } = makeDrawable({
+  const { model, undrawn } = makeDrawable({
     document: documentFacts(book, { title: `${house.name}: ${sheet.title}`, standing, on }),
     foot: { house: shorten(house.name, 26), job: shorten(house.number, 12), standing, digest, day: printDay(on) },
     sheet: printSheet(sheet, labels),
@@ -27,5 +27,5 @@ export async function makeSheetPdf(book: Book, sheet: Sheet): Promise<BookPdf> {
   const { pdf } = typeset(model, 'one-sheet');
   const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
   markRowHeads(document);
-  return { pdf: await document.save({ updateFieldAppearances: false, objectsPerTick: Infinity }), problems };
+  return { pdf: await document.save({ updateFieldAppearances: false, objectsPerTick: Infinity }), undrawn };
 }
