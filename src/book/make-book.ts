@@ -23,8 +23,7 @@ import { lateProblems } from './late-problems.js';
 import { makeDecider } from './make-decider.js';
 import { makeMoney } from './make-money.js';
 import { makeSelection } from './make-selection.js';
-import { withCounts } from './order-counts.js';
-import { withStock } from './order-stock.js';
+import { orderCounter } from './order-counts.js';
 import { priceDrafts } from './price-drafts.js';
 import { makeSchedules } from './schedule/index.js';
 import { seeHouse } from './see-house.js';
@@ -62,7 +61,7 @@ export function makeBook(
       return measure ? [makeRoom(room, measure, byRoom.get(room.slug) ?? [])] : [];
     }),
     selections,
-    orders: withCounts(withStock(orderList(house.today), selections), selections, records),
+    orders: orderList(house.today, orderCounter(selections, records)),
     supplies: poolSupplies(selections.map(using)),
     money: makeMoney(records, house, selections),
     calendar: { milestones: dated.value, rules: records.house.calendar },

@@ -9,6 +9,7 @@ export type { HousePrice, SizedAllowance } from './house-price.js';
 export type { Item, PriceBook } from './item.js';
 export { makeLedger } from './ledger.js';
 export { lotsOf, orderList } from './order-list.js';
+export type { CountOrder } from './order-list.js';
 export { effectText, partsText, reckoningText } from './reason.js';
 export { priceOf, shareOf, shareOut } from './rounding.js';
 export { costsWith, ownerPurchases, priceWorld, swapIn, worldCost } from './world.js';
