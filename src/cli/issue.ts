@@ -7,7 +7,15 @@ import { issuePurposes } from '../model/index.js';
 import type { IssuePurpose } from '../model/index.js';
 import { hasErrors, printProblems } from '../problem/index.js';
 import { makeBookPdf } from '../print/index.js';
-import { canonicalJson, digestOfBytes, digestsOf, issueBlockers, issueRecord, shortDigest } from '../signoff/index.js';
+import {
+  canonicalJson,
+  digestOfBytes,
+  issueBlockers,
+  issueRecord,
+  roomDigests,
+  shortDigest,
+  tradeDigests,
+} from '../signoff/index.js';
 import { writeAtomically } from '../store/index.js';
 import { printDay, recordNumber } from '../units/index.js';
 import { commitWritten } from './commit-written.js';
@@ -63,7 +71,7 @@ async function makeIssue(
   const stamp: Stamp = { number, purpose, date: book.on, digest };
   const { pdf, problems } = await makeBookPdf(book, stamp);
   if (problems.length > 0) console.error(printProblems(problems, { color: console.color }));
-  const { rooms, trades } = digestsOf(book);
+  const [rooms, trades] = [roomDigests(book), tradeDigests(book)];
   const record = issueRecord(
     { purpose, date: book.on, commit, digest, rooms, trades, signatures: [], body: '' },
     `Issued for ${purpose} on ${printDay(book.on)}.`,
