@@ -39,7 +39,7 @@ export function build(console: Console, done: (code: number) => void): Command {
       const out = resolve(options.out ?? resolve(options.house, '_site'));
       const pdf = await makeBookPdf(loaded.book);
       if (pdf.problems.length > 0) console.error(printProblems(pdf.problems, { color: console.color }));
-      const sinceLast = changesSince(loaded.book, loaded.since, console);
+      const sinceLast = changesSince(loaded.book, loaded.since, loaded.open, console);
       const since = await writeSince(loaded.book, sinceLast(), out, console);
       const pages = await writeSite(loaded.book, out, {
         ...since,
@@ -49,7 +49,7 @@ export function build(console: Console, done: (code: number) => void): Command {
       await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
       await writeTree(join(out, 'data'), dataFiles(loaded.book));
       await writeTree(join(out, 'change-orders'), await changeOrderFiles(loaded.book));
-      const sinceBefore = changesSince(loaded.book, loaded.before, console);
+      const sinceBefore = changesSince(loaded.book, loaded.before, loaded.open, console);
       const stamps = handoutStamps(loaded.book, sinceLast, sinceBefore);
       const { trades } = await writeHandouts(loaded.book, out, console, stamps);
       console.out(

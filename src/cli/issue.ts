@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import { Command, Option } from 'commander';
 import type { Book, Stamp } from '../book/index.js';
 import { workingTree } from '../history/index.js';
-import { checkChangeOrders, issuedPath, loadBook } from '../load/index.js';
+import { bookOf, checkChangeOrders, issuedPath, openHouse } from '../load/index.js';
 import { issuePurposes } from '../model/index.js';
 import type { IssuePurpose } from '../model/index.js';
 import { hasErrors, printProblems } from '../problem/index.js';
@@ -43,10 +43,11 @@ export function issue(console: Console, done: (code: number) => void): Command {
         console.error(`Not everything is committed; an issue is made from what is:\n${list}Nothing was issued.\n`);
         return done(1);
       }
-      const loaded = await loadBook(dir, on);
+      const open = openHouse(dir);
+      const loaded = await bookOf(open, on);
       reportProblems(loaded, loaded.book ? '' : 'Nothing was issued.', console);
       if (!loaded.book) return done(1);
-      const stale = await checkChangeOrders(dir, on);
+      const stale = await checkChangeOrders(open, on);
       if (stale.length > 0) console.error(printProblems(stale, { color: console.color, outcome: '' }));
       const blockers = options.for === 'construction' ? issueBlockers(loaded.book) : [];
       if (blockers.length > 0)

@@ -1,4 +1,4 @@
-import type { Book, BookMoney } from '../book/index.js';
+import type { Book, BookMoney, PricedChoices } from '../book/index.js';
 import { printDay, workingDays } from '../calendar/index.js';
 import type { LedgerEntry } from '../price/index.js';
 import { printDays, printMoney, printPercent } from '../units/index.js';
@@ -67,8 +67,8 @@ export function compareMilestones(from: Book, to: Book): MilestoneChange[] {
 
 /** Allowances that the house's record changed, or that choices or prices draw otherwise. `alone` is the newer rooms at
  *  the older prices. */
-export function compareAllowances(from: Book, to: Book, alone: Book): AllowanceChange[] {
-  const byId = (book: Book) => new Map(book.money.allowances.map((entry) => [entry.id, entry]));
+export function compareAllowances(from: Book, to: Book, alone: PricedChoices): AllowanceChange[] {
+  const byId = ({ money }: PricedChoices) => new Map(money.allowances.map((entry) => [entry.id, entry]));
   const [before, after, between] = [byId(from), byId(to), byId(alone)];
   return [...new Set([...after.keys(), ...before.keys()])].flatMap((id): AllowanceChange[] => {
     const [old, now, mid] = [before.get(id), after.get(id), between.get(id)];
