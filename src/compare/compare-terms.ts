@@ -4,7 +4,8 @@ import type { LedgerEntry } from '../price/index.js';
 import { printDays, printMoney, printPercent } from '../units/index.js';
 import type { Cents } from '../units/index.js';
 import { compareText } from './compare-text.js';
-import type { AllowanceChange, FieldChange, MilestoneChange } from './comparison.js';
+import type { AllowanceChange, MilestoneChange } from './comparison.js';
+import type { FieldChange } from './room-change.js';
 
 /** Terms of the contract, rules of the calendar and facts of the house that read otherwise now. */
 export function compareTerms(from: Book, to: Book): FieldChange[] {

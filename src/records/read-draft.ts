@@ -24,7 +24,7 @@ import { readTrade } from './read-trade.js';
 import { oncePerFolder, readPath } from './record-path.js';
 import type { RecordKind, RecordPath } from './record-path.js';
 import { findings } from './schema-problems.js';
-import type { Finding } from './schema-problems.js';
+import type { Finding } from './finding.js';
 import { attributeValidator } from './validators.js';
 
 /** A file that is a record by its path. */
