@@ -1,5 +1,8 @@
 export * from './book.js';
 export { makeBook } from './make-book.js';
+export type { Composing } from './make-book.js';
+export { priceChoices } from './price-choices.js';
+export type { PricedChoices } from './price-choices.js';
 export { optionId } from './draft.js';
 export { priceRecords } from './price-drafts.js';
 export { handOf, makeSchedules } from './schedule/index.js';

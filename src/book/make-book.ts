@@ -7,6 +7,7 @@ import { addCosts, noCost, orderList } from '../price/index.js';
 import type { Cost } from '../price/index.js';
 import { findScope } from '../scope/index.js';
 import { poolSupplies, sumSupplies } from '../takeoff/index.js';
+import type { LayOut } from '../takeoff/index.js';
 import type { Cents, IsoDate } from '../units/index.js';
 import type { Book, BookRoom, BookSelection } from './book.js';
 import {
@@ -23,28 +24,33 @@ import { lateProblems } from './late-problems.js';
 import { makeDecider } from './make-decider.js';
 import { makeMoney } from './make-money.js';
 import { makeSelection } from './make-selection.js';
-import { withCounts } from './order-counts.js';
-import { withStock } from './order-stock.js';
+import { orderCounter } from './order-counts.js';
 import { priceDrafts } from './price-drafts.js';
 import { makeSchedules } from './schedule/index.js';
 import { seeHouse } from './see-house.js';
 
+export interface Composing {
+  /** What would be if milestones came later than recorded. */
+  readonly slips?: Slips | undefined;
+  /** Lays boards and sheets out; one that keeps its layouts may serve several Books. */
+  readonly layOut?: LayOut | undefined;
+}
+
 /** Composes the Book: everything computed for a house on one day. The same records and day give the same Book.
- *  Problems are located in the records; with an error among them there is no Book. `slips` asks what would be if
- *  milestones came later than recorded. */
+ *  Problems are located in the records; with an error among them there is no Book. */
 export function makeBook(
   records: Records,
   measures: ReadonlyMap<string, RoomMeasure>,
   on: IsoDate,
-  slips?: Slips,
+  { slips, layOut }: Composing = {},
 ): Outcome<Book> {
   const drafted = draftSelections(records, measures);
   const dated = dateMilestones(records.house, slips);
   const problems = [...drafted.problems, ...dated.problems];
   if (!dated.value || problems.some((problem) => problem.severity === 'error')) return { problems };
   const { drafts, house } = priceDrafts(records, drafted.value);
-  const decider = makeDecider(records.house, dated.value, on, slips);
-  const selections = drafts.map(({ draft, item }) => makeSelection(draft, item, house, decider));
+  const decide = makeDecider(records.house, dated.value, on, slips);
+  const selections = drafts.map(({ draft, item }) => makeSelection(draft, item, house, { decide, layOut }));
   const byRoom = groupBy(selections, (selection) => selection.room);
   const found = findCautions(seeHouse(records, measures, selections, dated.value));
   const days = new Map(selections.map(({ id, chosenOn }) => [id, chosenOn]));
@@ -62,7 +68,7 @@ export function makeBook(
       return measure ? [makeRoom(room, measure, byRoom.get(room.slug) ?? [])] : [];
     }),
     selections,
-    orders: withCounts(withStock(orderList(house.today), selections), selections, records),
+    orders: orderList(house.today, orderCounter(selections, records)),
     supplies: poolSupplies(selections.map(using)),
     money: makeMoney(records, house, selections),
     calendar: { milestones: dated.value, rules: records.house.calendar },

@@ -1,19 +1,18 @@
 import type { Records } from '../model/index.js';
-import { addCosts, agreedSteps, contractSteps, makeLedger, ownerPurchases, worldCost } from '../price/index.js';
+import { addCosts, agreedSteps, contractSteps, ownerPurchases, worldCost } from '../price/index.js';
 import type { HousePrice, SelectionStep } from '../price/index.js';
 import type { Cents } from '../units/index.js';
 import type { AgreedMoney, BookMoney, BookSelection, Total } from './book.js';
 import { optionId } from './draft.js';
 import { forecastHouse } from './forecast.js';
 import { groupBy } from './group-by.js';
+import { houseMoney } from './price-choices.js';
 
 export function makeMoney(records: Records, house: HousePrice, selections: readonly BookSelection[]): BookMoney {
   const { contract } = records.house;
-  const ledger = makeLedger(house);
+  const { allowances, sharedPacks, today } = houseMoney(house, selections);
   const forecast = forecastHouse(house, selections);
-  const moved = [...ledger, ...selections].reduce((total, { change }) => total + change, 0);
-  const sharedPacks = (house.change - moved) as Cents;
-  const steps = contractSteps(contract, ledger, describeAll(records, selections), sharedPacks);
+  const steps = contractSteps(contract, allowances, describeAll(records, selections), sharedPacks);
   return {
     tax: contract.tax,
     overageMarkup: contract.overageMarkup,
@@ -25,8 +24,8 @@ export function makeMoney(records: Records, house: HousePrice, selections: reado
     steps,
     sharedPacks,
     contractSum: contract.sum,
-    agreed: agreedMoney(records, (contract.sum + house.change) as Cents),
-    today: (contract.sum + house.change) as Cents,
+    agreed: agreedMoney(records, today),
+    today,
     low: forecast.low.total,
     expected: forecast.expected.total,
     high: forecast.high.total,
@@ -50,7 +49,7 @@ export function makeMoney(records: Records, house: HousePrice, selections: reado
       selections,
       (selection) => selection.category,
     ),
-    allowances: ledger,
+    allowances,
     ownerPurchases: ownerPurchases(house.today),
   };
 }

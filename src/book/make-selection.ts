@@ -1,27 +1,30 @@
-import type { Option } from '../model/index.js';
-import { countedOption, noCost } from '../price/index.js';
+import { noCost } from '../price/index.js';
 import type { HousePrice, Item } from '../price/index.js';
 import { layPlaces, placeText } from '../takeoff/index.js';
-import type { Takeoff } from '../takeoff/index.js';
-import type { Cents } from '../units/index.js';
+import type { LayOut, Takeoff } from '../takeoff/index.js';
 import type { BookSelection, SelectionState } from './book.js';
-import { optionId } from './draft.js';
+import { countSelection } from './count-selection.js';
+import type { Counted } from './count-selection.js';
 import type { Draft } from './draft.js';
 import { makeAlternatives } from './make-alternatives.js';
 import type { Decider } from './make-decider.js';
-import { reckon } from './reckon.js';
 import { weigh } from './weigh.js';
 
-export function makeSelection(draft: Draft, item: Item, house: HousePrice, decide: Decider): BookSelection {
+export interface SelectionMakers {
+  readonly decide: Decider;
+  readonly layOut?: LayOut | undefined;
+}
+
+export function makeSelection(
+  draft: Draft,
+  item: Item,
+  house: HousePrice,
+  { decide, layOut }: SelectionMakers,
+): BookSelection {
   const { id, room, selection, category, places, options } = draft;
-  const countedId = countedOption(item);
-  const counted = [...options].find(([slug]) => optionId(category.slug, slug) === countedId);
-  const cost = house.today.costs.get(id);
-  // At its standard a place changes nothing itself: what shared packs move is told once for the house.
-  const own = countedId === undefined || countedId !== item.standard;
-  const reckoning = own ? reckon(house, item, countedId, cost ?? (item.decided ? noCost : undefined)) : undefined;
-  const deciding = counted && item.decided ? [counted[1].option] : [...options.values()].map(({ option }) => option);
-  const pounds = counted && weigh(counted[1].option, counted[1].takeoffs);
+  const { product, cost = noCost, reckoning, change } = countSelection(draft, item, house);
+  const deciding = product && item.decided ? [product.option] : [...options.values()].map(({ option }) => option);
+  const pounds = product && weigh(product.option, product.takeoffs);
   return {
     id,
     room: room.slug,
@@ -38,11 +41,11 @@ export function makeSelection(draft: Draft, item: Item, house: HousePrice, decid
     supply: selection.supply,
     state: stateOf(selection),
     ...(selection.note !== undefined && { note: selection.note }),
-    ...(counted && { counted: counted[0] }),
-    takeoff: counted ? withLayout(draft, counted[1]) : [],
-    cost: cost ?? noCost,
+    ...(product && { counted: product.slug }),
+    takeoff: product ? withLayout(draft, product, layOut) : [],
+    cost,
     ...(pounds !== undefined && { pounds }),
-    change: reckoning?.change ?? (0 as Cents),
+    change,
     ...(reckoning && { reckoning }),
     alternatives: makeAlternatives(draft, item, house, decide),
     decision: decide({ category, options: deciding, chosen: item.decided }),
@@ -55,9 +58,10 @@ export function makeSelection(draft: Draft, item: Item, house: HousePrice, decid
  *  alternatives are compared by area. */
 function withLayout(
   { places, category, measure, selection }: Draft,
-  { option, takeoffs }: { readonly option: Option; readonly takeoffs: readonly Takeoff[] },
+  { option, takeoffs }: Required<Counted>['product'],
+  layOut: LayOut | undefined,
 ): readonly Takeoff[] {
-  const layout = layPlaces(places, option, category.measure, measure, selection.courses);
+  const layout = layPlaces(places, option, category.measure, measure, selection.courses, layOut);
   return layout ? takeoffs.map((takeoff, index) => (index === 0 ? { ...takeoff, layout } : takeoff)) : takeoffs;
 }
 

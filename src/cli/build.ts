@@ -40,7 +40,7 @@ export function build(console: Console, done: (code: number) => void): Command {
       }
       const out = resolve(options.out ?? resolve(options.house, '_site'));
       const pdf = await makeBookPdf(loaded.book);
-      const sinceLast = changesSince(loaded.book, loaded.since, console);
+      const sinceLast = changesSince(loaded.book, loaded.since, loaded.open, console);
       const since = await writeSince(loaded.book, sinceLast(), out, console);
       const pages = await writeSite(loaded.book, out, {
         ...since,
@@ -50,7 +50,7 @@ export function build(console: Console, done: (code: number) => void): Command {
       await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
       await writeTree(join(out, 'data'), dataFiles(loaded.book));
       await writeTree(join(out, 'change-orders'), await changeOrderFiles(loaded.book));
-      const sinceBefore = changesSince(loaded.book, loaded.before, console);
+      const sinceBefore = changesSince(loaded.book, loaded.before, loaded.open, console);
       const stamps = handoutStamps(loaded.book, sinceLast, sinceBefore);
       const { trades, undrawn } = await writeHandouts(loaded.book, out, stamps);
       const problems = undrawnProblems([...pdf.undrawn, ...undrawn], loaded.book.sources);

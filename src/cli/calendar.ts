@@ -4,7 +4,7 @@ import type { Book, LookUp } from '../book/index.js';
 import { describeState, printDay, slipEffects, workingDays } from '../calendar/index.js';
 import type { SlipEffects, Slips } from '../calendar/index.js';
 import { bookCalendar } from '../export/index.js';
-import { composeBook, loadHouse } from '../load/index.js';
+import { openHouse } from '../load/index.js';
 import { parseDays } from '../units/index.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions } from './house-options.js';
@@ -39,10 +39,11 @@ export function calendar(console: Console, done: (code: number) => void): Comman
     .action(async (options: CalendarOptions) => {
       const slips = readSlips(options.slip);
       const sequence = readSequence(options);
-      const loaded = await loadHouse(checkHouseDir(options.house));
+      const open = openHouse(checkHouseDir(options.house));
+      const house = await open.current();
       const on = dayOf(options.on, console);
-      const recorded = composeBook(loaded, on);
-      const slipped = slips.size === 0 ? recorded : composeBook(loaded, on, slips);
+      const recorded = open.compose(house, on);
+      const slipped = slips.size === 0 ? recorded : open.compose(house, on, slips);
       reportProblems(recorded.book ? slipped : recorded, '', console);
       if (!recorded.book || !slipped.book) return done(1);
       console.out(options.ics ? bookCalendar(slipped.book, sequence) : print(recorded.book, slipped.book, options));

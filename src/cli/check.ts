@@ -1,14 +1,13 @@
-import { resolve } from 'node:path';
 import { Command } from 'commander';
 import { lookUp } from '../book/index.js';
 import type { Book } from '../book/index.js';
 import { checkChangeOrders } from '../load/index.js';
-import type { LoadedBook } from '../load/index.js';
+import type { ComposedBook } from '../load/index.js';
 import { hasErrors, problemIn, sortProblems } from '../problem/index.js';
 import type { Problem } from '../problem/index.js';
 import type { Console } from './console.js';
 import { cautionLine, printCautions } from './print-cautions.js';
-import { dayOf, loadFor, reportProblems, withHandoutProblems, withHouseOptions } from './house-options.js';
+import { loadFor, reportProblems, withHandoutProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
 
 /** `bookmatch check`: every problem in the records, nothing written. */
@@ -31,11 +30,10 @@ export function check(console: Console, done: (code: number) => void): Command {
 }
 
 /** The Book and every problem, with each change order computed again from its two versions. */
-async function loadChecked(options: HouseOptions, console: Console): Promise<LoadedBook> {
+async function loadChecked(options: HouseOptions, console: Console): Promise<ComposedBook> {
   const { book, ...loaded } = withHandoutProblems(await loadFor(options, console));
   if (!book) return loaded;
-  const stale =
-    book.changeOrders.length === 0 ? [] : await checkChangeOrders(resolve(options.house), dayOf(options.on, console));
+  const stale = book.changeOrders.length === 0 ? [] : await checkChangeOrders(loaded.open, book.on);
   const issued = [loaded.since, loaded.before].flatMap((issue) => issue?.read().problems ?? []);
   const problems = sortProblems([...loaded.problems, ...issued, ...scopeWarnings(book), ...stale]);
   return { ...loaded, problems, ...(!hasErrors(stale) && { book }) };

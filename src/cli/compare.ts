@@ -1,6 +1,6 @@
 import { join, resolve } from 'node:path';
 import { Command } from 'commander';
-import { loadComparison, onDisk, withTextDiffs } from '../load/index.js';
+import { loadComparison, onDisk, openHouse, withTextDiffs } from '../load/index.js';
 import type { LoadedComparison } from '../load/index.js';
 import { printProblems } from '../problem/index.js';
 import { writeComparison } from '../site/index.js';
@@ -32,7 +32,7 @@ export function compare(console: Console, done: (code: number) => void): Command
     .option('--out <dir>', 'write it as pages that open from disk, into comparison/ of this folder')
     .action(async (from: string, to: string | undefined, options: CompareOptions) => {
       const dir = checkHouseDir(options.house);
-      const loaded = await loadComparison(dir, from, to ?? onDisk, dayOf(options.on, console));
+      const loaded = await loadComparison(openHouse(dir), from, to ?? onDisk, dayOf(options.on, console));
       if (!loaded.ok && loaded.problems.length === 0) throw new UsageError(loaded.why);
       if (!loaded.ok) {
         console.error(printProblems(loaded.problems, { color: console.color, outcome: `${loaded.why}.` }));
@@ -52,9 +52,9 @@ async function writePages(
   dir: string,
   console: Console,
 ): Promise<string> {
-  const told = await withTextDiffs(comparison, from.book, to.book);
+  const told = await withTextDiffs(comparison, from, to);
   if (told.why !== undefined) console.error(`The records' text is left out: ${told.why}.\n`);
   const out = resolve(dir);
-  const pages = await writeComparison(told.comparison, from.book, to.book, out);
+  const pages = await writeComparison(told.comparison, from, to, out);
   return `${join(out, 'comparison', 'index.html')}  what changed, ${pages.length} pages\n`;
 }

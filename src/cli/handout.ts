@@ -28,10 +28,11 @@ export function handout(console: Console, done: (code: number) => void): Command
     .action(async (slug: string, options: HandoutCommandOptions) => {
       const loaded = withHandoutProblems(await loadFor(options, console));
       reportProblems(loaded, loaded.book ? '' : 'Nothing was written.', console);
-      const { book, since, before } = loaded;
+      const { book, since, before, open } = loaded;
       if (!book) return done(1);
       const trade = findTrade(slug, book.trades);
-      const stamps = handoutStamps(book, changesSince(book, since, console), changesSince(book, before, console));
+      const sinceLast = changesSince(book, since, open, console);
+      const stamps = handoutStamps(book, sinceLast, changesSince(book, before, open, console));
       const made = makeHandout(book, trade, stamps(trade));
       if (options.json) {
         console.out(`${JSON.stringify(made, null, 2)}\n`);

@@ -3,8 +3,8 @@ import { resolve } from 'node:path';
 import type { Command } from 'commander';
 import { handoutProblems } from '../handout/index.js';
 import { printProblems, sortProblems } from '../problem/index.js';
-import { loadBook } from '../load/index.js';
-import type { LoadedBook } from '../load/index.js';
+import { bookOf, openHouse } from '../load/index.js';
+import type { ComposedBook, LoadedBook, OpenHouse } from '../load/index.js';
 import { parseDay } from '../units/index.js';
 import type { Console } from './console.js';
 import { UsageError } from './usage-error.js';
@@ -21,9 +21,13 @@ export function withHouseOptions(command: Command): Command {
     .option('--on <day>', 'compute for this day, YYYY-MM-DD (default: today)');
 }
 
+/** A command's house, with the Book that its options ask for. */
+export type LoadedFor = LoadedBook & { readonly open: OpenHouse };
+
 /** Loads the Book that the options ask for. A wrong day or a folder that is not there is wrong usage. */
-export async function loadFor({ house, on }: HouseOptions, console: Console): Promise<LoadedBook> {
-  return loadBook(checkHouseDir(house), dayOf(on, console));
+export async function loadFor({ house, on }: HouseOptions, console: Console): Promise<LoadedFor> {
+  const open = openHouse(checkHouseDir(house));
+  return { ...(await bookOf(open, dayOf(on, console))), open };
 }
 
 /** The house folder's path, if there is such a folder. */
@@ -42,12 +46,12 @@ export function dayOf(on: string | undefined, console: Console): string {
 }
 
 /** Adds what handouts leave out of the records. */
-export function withHandoutProblems(loaded: LoadedBook): LoadedBook {
+export function withHandoutProblems(loaded: LoadedFor): LoadedFor {
   if (!loaded.book) return loaded;
   return { ...loaded, problems: sortProblems([...loaded.problems, ...handoutProblems(loaded.book)]) };
 }
 
 /** Writes problems to the error stream, with what became of the command. */
-export function reportProblems({ problems }: Pick<LoadedBook, 'problems'>, outcome: string, console: Console): void {
+export function reportProblems({ problems }: Pick<ComposedBook, 'problems'>, outcome: string, console: Console): void {
   if (problems.length > 0) console.error(printProblems(problems, { color: console.color, outcome }));
 }

@@ -1,7 +1,7 @@
 import type { Book } from '../book/index.js';
 import type { Comparison } from '../compare/index.js';
 import { compareBooks } from '../load/index.js';
-import type { SinceIssue } from '../load/index.js';
+import type { Composer, SinceIssue } from '../load/index.js';
 import { printProblems } from '../problem/index.js';
 import type { IsoDate } from '../units/index.js';
 import type { Console } from './console.js';
@@ -19,21 +19,27 @@ export interface IssueChanges {
 export function changesSince(
   book: Book,
   from: SinceIssue | undefined,
+  composer: Composer,
   console: Console,
 ): () => IssueChanges | undefined {
   let made: IssueChanges | undefined;
   let pending = from;
   return () => {
-    if (pending) made = compareWith(book, pending, console);
+    if (pending) made = compareWith(book, pending, composer, console);
     pending = undefined;
     return made;
   };
 }
 
-function compareWith(book: Book, { issue, date, read }: SinceIssue, console: Console): IssueChanges | undefined {
+function compareWith(
+  book: Book,
+  { issue, date, read }: SinceIssue,
+  composer: Composer,
+  console: Console,
+): IssueChanges | undefined {
   const { value: then, problems } = read();
   if (problems.length > 0) console.error(printProblems(problems, { color: console.color }));
   if (!then) return undefined;
-  const comparison = compareBooks(then, book, { from: `issue-${issue}`, to: 'the records today' });
+  const comparison = compareBooks(then, book, { from: `issue-${issue}`, to: 'the records today' }, composer);
   return { issue, date, then, comparison };
 }

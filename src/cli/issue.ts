@@ -2,12 +2,20 @@ import { join } from 'node:path';
 import { Command, Option } from 'commander';
 import type { Book, Stamp } from '../book/index.js';
 import { workingTree } from '../history/index.js';
-import { checkChangeOrders, issuedPath, loadBook } from '../load/index.js';
+import { bookOf, checkChangeOrders, issuedPath, openHouse } from '../load/index.js';
 import { issuePurposes } from '../model/index.js';
 import type { IssuePurpose } from '../model/index.js';
 import { hasErrors, printProblems } from '../problem/index.js';
 import { makeBookPdf, undrawnProblems } from '../print/index.js';
-import { canonicalJson, digestOfBytes, digestsOf, issueBlockers, issueRecord, shortDigest } from '../signoff/index.js';
+import {
+  canonicalJson,
+  digestOfBytes,
+  issueBlockers,
+  issueRecord,
+  roomDigests,
+  shortDigest,
+  tradeDigests,
+} from '../signoff/index.js';
 import { writeAtomically } from '../store/index.js';
 import { printDay, recordNumber } from '../units/index.js';
 import { commitWritten } from './commit-written.js';
@@ -35,10 +43,11 @@ export function issue(console: Console, done: (code: number) => void): Command {
         console.error(`Not everything is committed; an issue is made from what is:\n${list}Nothing was issued.\n`);
         return done(1);
       }
-      const loaded = await loadBook(dir, on);
+      const open = openHouse(dir);
+      const loaded = await bookOf(open, on);
       reportProblems(loaded, loaded.book ? '' : 'Nothing was issued.', console);
       if (!loaded.book) return done(1);
-      const stale = await checkChangeOrders(dir, on);
+      const stale = await checkChangeOrders(open, on);
       if (stale.length > 0) console.error(printProblems(stale, { color: console.color, outcome: '' }));
       const blockers = options.for === 'construction' ? issueBlockers(loaded.book) : [];
       if (blockers.length > 0)
@@ -63,7 +72,7 @@ async function makeIssue(
   const stamp: Stamp = { number, purpose, date: book.on, digest };
   const { pdf, undrawn } = await makeBookPdf(book, stamp);
   reportProblems({ problems: undrawnProblems(undrawn, book.sources) }, '', console);
-  const { rooms, trades } = digestsOf(book);
+  const [rooms, trades] = [roomDigests(book), tradeDigests(book)];
   const record = issueRecord(
     { purpose, date: book.on, commit, digest, rooms, trades, signatures: [], body: '' },
     `Issued for ${purpose} on ${printDay(book.on)}.`,

@@ -1,6 +1,6 @@
 import type { Book, BookTrade } from '../book/index.js';
 import type { HandoutOptions } from '../handout/index.js';
-import { digestsOf } from '../signoff/index.js';
+import { tradeDigests } from '../signoff/index.js';
 import type { IssueChanges } from './issue-changes.js';
 
 /** What each trade's handout is issued as. While nothing of a trade's part changed, its handout is that of the last issue, and
@@ -12,7 +12,7 @@ export function handoutStamps(
 ): (trade: BookTrade) => HandoutOptions {
   const last = book.issues.at(-1);
   if (!last) return () => ({});
-  const { trades } = digestsOf(book);
+  const trades = tradeDigests(book);
   const { number, purpose, date, digest } = last;
   return ({ slug }) => {
     if (trades[slug] !== last.trades[slug]) return optionsOf(sinceLast());

@@ -2,7 +2,8 @@ import type { BookOption } from '../book/index.js';
 import type { OptionPart } from '../model/index.js';
 import { printDays, printLength, printMoney, printRate } from '../units/index.js';
 import { compareText } from './compare-text.js';
-import type { FieldChange, OptionChange } from './comparison.js';
+import type { OptionChange } from './comparison.js';
+import type { FieldChange } from './room-change.js';
 import type { Pair } from './match.js';
 
 /** What the price book changed about one option, or undefined when nothing that decides cost, time or fit did. */

@@ -1,5 +1,5 @@
 import { lookUp } from '../book/index.js';
-import type { Book, BookSelection } from '../book/index.js';
+import type { Book, BookSelection, PricedChoices } from '../book/index.js';
 import { workingDays } from '../calendar/index.js';
 import type { Cents } from '../units/index.js';
 import type { Pair } from './match.js';
@@ -9,10 +9,12 @@ export interface SelectionContext {
   readonly from: Book;
   readonly to: Book;
   /** The newer rooms at the older prices, as far as they can be composed; else the newer Book. */
-  readonly byChoice: Book;
+  readonly byChoice: PricedChoices;
   /** Are two option slugs of a category one product, be it renamed? */
   readonly sameOption: (category: string, from: string | undefined, to: string | undefined) => boolean;
 }
+
+type Priced = PricedChoices['selections'][number];
 
 /** What differs between two sides of one selection, or undefined when nothing does. */
 export type CompareSelections = (pair: Pair<BookSelection>) => SelectionChange | undefined;
@@ -86,7 +88,7 @@ export function selectionComparer(context: SelectionContext): CompareSelections 
 function findAspects(
   from: BookSelection | undefined,
   to: BookSelection | undefined,
-  alone: BookSelection | undefined,
+  alone: Priced | undefined,
   quantity: boolean,
   sameOption: SelectionContext['sameOption'],
 ): Aspect[] {
@@ -124,10 +126,7 @@ function placeIds(selection: BookSelection): string {
 }
 
 /** Net quantities by part that are not equal to a thousandth. */
-function compareQuantities(
-  from: BookSelection | undefined,
-  to: BookSelection | undefined,
-): SelectionChange['quantities'] {
+function compareQuantities(from: Priced | undefined, to: Priced | undefined): SelectionChange['quantities'] {
   const [before, after] = [from?.takeoff ?? [], to?.takeoff ?? []];
   const keys = new Map([...before, ...after].map(({ part, unit }) => [`${part}/${unit}`, { part, unit }]));
   return [...keys.values()].flatMap(({ part, unit }) => {
@@ -139,7 +138,7 @@ function compareQuantities(
 }
 
 /** The same net of the same parts, and more or less of it to buy: a place's own waste or coats changed. */
-function differsInWaste(from: BookSelection | undefined, to: BookSelection | undefined): boolean {
+function differsInWaste(from: Priced | undefined, to: Priced | undefined): boolean {
   if (!from || !to || from.counted !== to.counted) return false;
   return from.takeoff.some((takeoff) => {
     const now = to.takeoff.find(({ part, unit }) => part === takeoff.part && unit === takeoff.unit);

@@ -1,10 +1,11 @@
-import type { Book, BookMoney } from '../book/index.js';
+import type { Book, BookMoney, PricedChoices } from '../book/index.js';
 import { printDay, workingDays } from '../calendar/index.js';
 import type { LedgerEntry } from '../price/index.js';
 import { printDays, printMoney, printPercent } from '../units/index.js';
 import type { Cents } from '../units/index.js';
 import { compareText } from './compare-text.js';
-import type { AllowanceChange, FieldChange, MilestoneChange } from './comparison.js';
+import type { AllowanceChange, MilestoneChange } from './comparison.js';
+import type { FieldChange } from './room-change.js';
 
 /** Terms of the contract, rules of the calendar and facts of the house that read otherwise now. */
 export function compareTerms(from: Book, to: Book): FieldChange[] {
@@ -67,8 +68,8 @@ export function compareMilestones(from: Book, to: Book): MilestoneChange[] {
 
 /** Allowances that the house's record changed, or that choices or prices draw otherwise. `alone` is the newer rooms at
  *  the older prices. */
-export function compareAllowances(from: Book, to: Book, alone: Book): AllowanceChange[] {
-  const byId = (book: Book) => new Map(book.money.allowances.map((entry) => [entry.id, entry]));
+export function compareAllowances(from: Book, to: Book, alone: PricedChoices): AllowanceChange[] {
+  const byId = ({ money }: PricedChoices) => new Map(money.allowances.map((entry) => [entry.id, entry]));
   const [before, after, between] = [byId(from), byId(to), byId(alone)];
   return [...new Set([...after.keys(), ...before.keys()])].flatMap((id): AllowanceChange[] => {
     const [old, now, mid] = [before.get(id), after.get(id), between.get(id)];

@@ -1,4 +1,4 @@
-import type { FieldChange } from './comparison.js';
+import type { FieldChange } from './room-change.js';
 
 /** Fields that read otherwise now, of `[field, from, to]`. */
 export function compareText(fields: readonly (readonly [string, string, string])[]): FieldChange[] {

@@ -1,6 +1,6 @@
-import type { Cents, IsoDate, Unit } from '../units/index.js';
+import type { Cents, IsoDate } from '../units/index.js';
 import type { NoticeChange } from './notice-change.js';
-import type { RoomChange } from './room-change.js';
+import type { FieldChange, RoomChange } from './room-change.js';
 
 /** What lies between two Books of one house. Plain JSON: lengths in nanometres, areas in sq ft, money in whole cents, days
  *  as YYYY-MM-DD. Comparing the other way round turns every difference of rooms, weight and money; how money splits into
@@ -35,13 +35,6 @@ export interface Side {
   readonly on: IsoDate;
   readonly contractSum: Cents;
   readonly today: Cents;
-}
-
-/** A fact that reads otherwise now, in words: 'material', '$7.40 / sq ft', '$7.95 / sq ft'. */
-export interface FieldChange {
-  readonly field: string;
-  readonly from: string;
-  readonly to: string;
 }
 
 export interface OptionChange {
@@ -109,10 +102,4 @@ export interface MoneyChange {
   /** What could not be told apart, because the newer rooms cannot be composed with the older records: they use something
    *  that those do not have. `terms-and-prices` stand in `priceBook`, the others in `choices`, `allowances`, `sharedPacks`. */
   readonly together: 'nothing' | 'terms-and-prices' | 'choices-and-terms' | 'everything';
-}
-
-export interface Quantity {
-  readonly part: string;
-  readonly unit: Unit;
-  readonly net: number;
 }

@@ -1,6 +1,5 @@
 import type { SelectionState } from '../book/index.js';
 import type { Area, Cents, IsoDate, Length, Unit } from '../units/index.js';
-import type { FieldChange, Quantity } from './comparison.js';
 
 export interface RoomChange {
   /** Slug on the newer side, or on the older when the room is gone. */
@@ -135,4 +134,17 @@ export interface SelectionSide {
   readonly orderLate: number;
   /** The milestone at which it is needed. */
   readonly milestoneName: string;
+}
+
+/** A fact that reads otherwise now, in words: 'material', '$7.40 / sq ft', '$7.95 / sq ft'. */
+export interface FieldChange {
+  readonly field: string;
+  readonly from: string;
+  readonly to: string;
+}
+
+export interface Quantity {
+  readonly part: string;
+  readonly unit: Unit;
+  readonly net: number;
 }

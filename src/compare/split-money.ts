@@ -1,18 +1,18 @@
-import type { Book } from '../book/index.js';
+import type { Book, PricedChoices } from '../book/index.js';
 import type { Cents } from '../units/index.js';
 import type { AllowanceChange, MoneyChange } from './comparison.js';
 import type { RoomChange } from './room-change.js';
 
-/** Houses between the older and the newer one, composed from records of both. */
+/** Houses between the older and the newer one, priced from records of both. */
 export interface Between {
   /** The newer rooms with the older house record and price book: what choices alone do. */
-  readonly choices?: Book;
+  readonly choices?: PricedChoices;
   /** The newer rooms and house record with the older price book. */
-  readonly terms?: Book;
+  readonly terms?: PricedChoices;
 }
 
 /** The house of the newer rooms at the older prices, as near as it can be had. */
-export function choicesAlone(to: Book, between: Between): Book {
+export function choicesAlone(to: Book, between: Between): PricedChoices {
   return between.choices ?? between.terms ?? to;
 }
 

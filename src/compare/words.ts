@@ -1,8 +1,8 @@
 import { printWorkingDays } from '../calendar/index.js';
 import { printAmount, printArea, printLength } from '../units/index.js';
 import type { Cents, Length } from '../units/index.js';
-import type { Comparison, MoneyChange, Quantity } from './comparison.js';
-import type { Aspect, MeasureChange, RoomChange, SelectionChange, SelectionSide } from './room-change.js';
+import type { Comparison, MoneyChange } from './comparison.js';
+import type { Quantity, Aspect, MeasureChange, RoomChange, SelectionChange, SelectionSide } from './room-change.js';
 
 /** What stands at a place: 'Oak strip', 'none', 'open, standard Oak strip counted', 'Pine strip, owner-furnished'. */
 export function sideWords(side: SelectionSide | undefined): string {

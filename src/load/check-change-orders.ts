@@ -5,22 +5,22 @@ import type { Path, Problem } from '../problem/index.js';
 import { printMoneyChange } from '../units/index.js';
 import type { IsoDate } from '../units/index.js';
 import { loadComparison } from './load-comparison.js';
-import { loadHouse } from './load-house.js';
+import type { OpenHouse } from './open-house.js';
 
 /** Computes each change order again from its two versions, line by line. One that no longer agrees is an error; one whose versions are not
  *  here is a warning that says so. Void ones say nothing of the house any more. */
-export async function checkChangeOrders(houseDir: string, on: IsoDate): Promise<readonly Problem[]> {
-  const { house } = await loadHouse(houseDir);
+export async function checkChangeOrders(open: OpenHouse, on: IsoDate): Promise<readonly Problem[]> {
+  const { house } = await open.current();
   const problems: Problem[] = [];
   for (const order of house?.records.changes ?? []) {
-    if (order.state !== 'void') problems.push(...(await checkOne(houseDir, order, on)));
+    if (order.state !== 'void') problems.push(...(await checkOne(open, order, on)));
   }
   return problems;
 }
 
-async function checkOne(houseDir: string, order: ChangeOrder, on: IsoDate): Promise<readonly Problem[]> {
+async function checkOne(open: OpenHouse, order: ChangeOrder, on: IsoDate): Promise<readonly Problem[]> {
   const { number, from, to, amount, origin } = order;
-  const loaded = await loadComparison(houseDir, from, to, on);
+  const loaded = await loadComparison(open, from, to, on);
   if (!loaded.ok) {
     const message = `change order ${number} cannot be computed again: ${loaded.why}`;
     const fix = 'its frozen lines stand; fetch the whole history to check them';

@@ -1,7 +1,9 @@
 import { measureHouse } from '../measure/index.js';
+import type { MeasureHouse } from '../measure/index.js';
 import type { Records, RoomMeasure, Source } from '../model/index.js';
 import type { Problem } from '../problem/index.js';
 import { readRecords } from '../records/index.js';
+import type { ReadRecords } from '../records/index.js';
 import { readHouseFolder } from '../store/index.js';
 
 /** A house folder read and measured, ready to compose Books from. */
@@ -22,13 +24,23 @@ export async function loadHouse(houseDir: string): Promise<LoadedHouse> {
   return measureFiles(folder.files, folder.problems);
 }
 
+/** Readers that may keep what several houses have in common. */
+export interface HouseReaders {
+  readonly readRecords: ReadRecords;
+  readonly measureHouse: MeasureHouse;
+}
+
 /** Reads and measures records whose text is at hand, such as those of an older version. */
-export function measureFiles(sources: readonly Source[], found: readonly Problem[] = []): LoadedHouse {
-  const read = readRecords(sources);
+export function measureFiles(
+  sources: readonly Source[],
+  found: readonly Problem[] = [],
+  readers: HouseReaders = { readRecords, measureHouse },
+): LoadedHouse {
+  const read = readers.readRecords(sources);
   const problems = [...found, ...read.problems];
   const files = sources.length;
   if (!read.value) return { sources, problems, files };
-  const measured = measureHouse(read.value);
+  const measured = readers.measureHouse(read.value);
   problems.push(...measured.problems);
   if (!measured.value) return { sources, problems, files };
   return { house: { records: read.value, measures: measured.value }, sources, problems, files };

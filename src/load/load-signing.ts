@@ -1,4 +1,4 @@
-import type { Issue } from '../model/index.js';
+import type { Issue, Source } from '../model/index.js';
 import { readIssueRecord, readSigners } from '../records/index.js';
 import type { Signer } from '../records/index.js';
 import { readFileInside, readHouseFolder } from '../store/index.js';
@@ -14,7 +14,11 @@ export interface Signing {
 
 /** Reads the issues and the signers of a house; undefined for a folder that holds no house. */
 export async function loadSigning(houseDir: string): Promise<Signing | undefined> {
-  const { files } = await readHouseFolder(houseDir);
+  return signingOf((await readHouseFolder(houseDir)).files);
+}
+
+/** The same from records whose text is at hand. */
+export function signingOf(files: readonly Source[]): Signing | undefined {
   const house = files.find(({ path }) => path === 'content/house.md');
   if (!house) return undefined;
   const { signers, broken } = readSigners(house);

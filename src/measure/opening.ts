@@ -1,10 +1,10 @@
-import { areaOf, intersect, nearFeet, rectangle, heightRange, lengthOf } from '../geometry/index.js';
-import type { Patch } from '../geometry/index.js';
+import { areaOf, intersect, nearFeet, heightRange, lengthOf } from '../geometry/index.js';
 import type { Opening, OpeningMeasure, OwnOpening, Room } from '../model/index.js';
 import { problemAt } from '../problem/index.js';
 import type { Outcome, Problem, ProblemCode } from '../problem/index.js';
 import { feet, printLength } from '../units/index.js';
 import type { Area, Length } from '../units/index.js';
+import { openingPatch } from './wall.js';
 import type { WallShape } from './wall.js';
 
 /** An opening with its sizes, seen from this room; its areas come with the wall. */
@@ -38,11 +38,6 @@ export function openingsOf(
     areaOnWall: areaOf(intersect(wall.face, openingPatch(opening))) as Area,
   }));
   return { value, problems };
-}
-
-/** The opening on its wall: x from the wall's left end, y up from the floor. */
-export function openingPatch({ at, sill, width, height }: Pick<Placed, 'at' | 'sill' | 'width' | 'height'>): Patch {
-  return rectangle(feet(at), feet(sill), feet(width), feet(height));
 }
 
 function ownOpening(record: OwnOpening): Placed {

@@ -5,7 +5,6 @@ import type { Cut } from '../feature/index.js';
 import type { FeatureMeasure, OpeningMeasure, Point, WallMeasure } from '../model/index.js';
 import { feet } from '../units/index.js';
 import type { Length } from '../units/index.js';
-import { openingPatch } from './opening.js';
 import type { Plan } from './plan.js';
 import { topAlong } from './vault.js';
 import type { Vault } from './vault.js';
@@ -74,4 +73,14 @@ function wallName(name: string): string {
   const words = name.replaceAll('-', ' ');
   const title = words.charAt(0).toUpperCase() + words.slice(1);
   return /wall/iu.test(title) ? title : `${title} wall`;
+}
+
+/** The opening on its wall: x from the wall's left end, y up from the floor. */
+export function openingPatch({
+  at,
+  sill,
+  width,
+  height,
+}: Pick<OpeningMeasure, 'at' | 'sill' | 'width' | 'height'>): Patch {
+  return rectangle(feet(at), feet(sill), feet(width), feet(height));
 }

@@ -3,8 +3,7 @@ import type { Cents } from '../units/index.js';
 import { costOf, noCost } from './cost.js';
 import type { Cost } from './cost.js';
 import { allowanceEffect, selectionEffect } from './effect.js';
-import type { SizedAllowance } from './house-price.js';
-import type { Item } from './item.js';
+import type { Item, SizedAllowance } from './item.js';
 import type { World } from './world.js';
 
 export interface EffectTotals {

@@ -1,8 +1,7 @@
-import type { Allowance } from '../model/index.js';
 import type { Cents } from '../units/index.js';
 import { ContractEffects } from './contract-effects.js';
 import type { EffectDifference } from './contract-effects.js';
-import type { Item, PriceBook } from './item.js';
+import type { Item, PriceBook, SizedAllowance } from './item.js';
 import { priceWorld, swapIn } from './world.js';
 import type { Swap, World } from './world.js';
 
@@ -21,12 +20,6 @@ export interface HousePrice {
   whatIf(item: Item, option: string | undefined): EffectDifference & Swap;
   /** The change alone. */
   changeWith(item: Item, option: string | undefined): Cents;
-}
-
-export interface SizedAllowance {
-  readonly allowance: Allowance;
-  readonly amount: Cents;
-  readonly basis: string;
 }
 
 /** The option that stands for an item today. An open selection on an allowance draws nothing yet: the allowance itself

@@ -1,5 +1,6 @@
-import type { Contract, Option } from '../model/index.js';
+import type { Allowance, Contract, Option } from '../model/index.js';
 import type { Takeoff } from '../takeoff/index.js';
+import type { Cents } from '../units/index.js';
 
 /** One selection as pricing sees it. */
 export interface Item {
@@ -23,4 +24,11 @@ export interface PriceBook {
   readonly contract: Contract;
   /** By id. */
   readonly options: ReadonlyMap<string, Option>;
+}
+
+/** An allowance with its amount, and how that came about in words. */
+export interface SizedAllowance {
+  readonly allowance: Allowance;
+  readonly amount: Cents;
+  readonly basis: string;
 }

@@ -2,8 +2,8 @@ import type { Cents } from '../units/index.js';
 import { costOf, noCost } from './cost.js';
 import type { Cost, LedgerEntry } from './cost.js';
 import { allowanceEffect } from './effect.js';
-import type { HousePrice, SizedAllowance } from './house-price.js';
-import type { Item } from './item.js';
+import type { HousePrice } from './house-price.js';
+import type { Item, SizedAllowance } from './item.js';
 import { coversText, ledgerFigures, openReason, partsText } from './reason.js';
 import { costsWith } from './world.js';
 

@@ -2,9 +2,12 @@ import type { Lot, Order } from './cost.js';
 import type { PricedPart, PricedPool } from './pool.js';
 import type { World } from './world.js';
 
+/** Counts what is bought of one part of a product: pieces by stock length, and as its trade counts it. */
+export type CountOrder = (order: Pick<Order, 'option' | 'part' | 'supply'>) => Pick<Order, 'stock' | 'counts'>;
+
 /** What the whole house buys, with its shares: by option id, its parts in the record's order. */
-export function orderList(world: World): Order[] {
-  const orders = [...world.pools.values()].flatMap((pool) => pool.parts.map((part) => makeOrder(pool, part)));
+export function orderList(world: World, count: CountOrder = () => ({ stock: [] })): Order[] {
+  const orders = [...world.pools.values()].flatMap((pool) => pool.parts.map((part) => makeOrder(pool, part, count)));
   return orders.sort((a, b) => (a.option === b.option ? 0 : a.option < b.option ? -1 : 1));
 }
 
@@ -19,8 +22,9 @@ export function lotsOf({ parts }: PricedPool): Lot[] {
   }));
 }
 
-function makeOrder({ option, items, supply }: PricedPool, priced: PricedPart): Order {
+function makeOrder({ option, items, supply }: PricedPool, priced: PricedPart, count: CountOrder): Order {
   const { part, ordered, cost, takeoffs, shares } = priced;
+  const { stock, counts } = count({ option, part: part.part, supply });
   return {
     option,
     part: part.part,
@@ -31,7 +35,7 @@ function makeOrder({ option, items, supply }: PricedPool, priced: PricedPart): O
     packs: ordered.packs,
     ...(part.pack && { pack: part.pack }),
     ordered: ordered.quantity,
-    stock: [],
+    stock,
     rate: part.material,
     supply,
     cost,
@@ -40,5 +44,6 @@ function makeOrder({ option, items, supply }: PricedPool, priced: PricedPart): O
       const share = shares[index];
       return takeoff && share ? [{ selection: item.selection, required: takeoff.required, cost: share }] : [];
     }),
+    ...(counts && { counts }),
   };
 }

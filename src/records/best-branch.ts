@@ -1,7 +1,7 @@
 import type { ErrorObject, ValidateFunction } from 'ajv';
 import { nearest } from '../problem/index.js';
 import type { Path } from '../problem/index.js';
-import type { Finding } from './schema-problems.js';
+import type { Finding } from './finding.js';
 import { validatorOf } from './validators.js';
 import { quoted } from './value-words.js';
 

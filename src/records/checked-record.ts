@@ -1,7 +1,7 @@
 import type { Origin, Path, Problem } from '../problem/index.js';
 import type { FrontMatter } from './front-matter.js';
 import { findingProblems, findings } from './schema-problems.js';
-import type { Finding } from './schema-problems.js';
+import type { Finding } from './finding.js';
 import { validatorOf } from './validators.js';
 
 /** A record as written, with a way to ask which of it may be believed. */

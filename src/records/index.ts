@@ -1,6 +1,7 @@
 /** The records room. In: a house's files as text. Out: records read, checked and cross-referenced, or every problem with its
  *  place. Absent: the disk (src/store reads it) and any measuring or money. */
-export { readRecords } from './read-records.js';
+export { readRecords, recordReader } from './read-records.js';
+export type { ReadRecords } from './read-records.js';
 export { readFrontMatter } from './front-matter.js';
 export type { FrontMatter } from './front-matter.js';
 export { readIssueRecord } from './read-issue-record.js';

@@ -1,8 +1,8 @@
 import type { FeatureKind } from '../feature/index.js';
 import type { AttributeRule, Source } from '../model/index.js';
-import type { Outcome, Problem } from '../problem/index.js';
+import type { Problem } from '../problem/index.js';
+import { keepBy, keepEach } from '../units/index.js';
 import { checkRecord } from './checked-record.js';
-import type { Checked } from './checked-record.js';
 import type { Draft } from './draft.js';
 import { readFrontMatter } from './front-matter.js';
 import type { FrontMatter } from './front-matter.js';
@@ -24,43 +24,90 @@ import { readTrade } from './read-trade.js';
 import { oncePerFolder, readPath } from './record-path.js';
 import type { RecordKind, RecordPath } from './record-path.js';
 import { findings } from './schema-problems.js';
-import type { Finding } from './schema-problems.js';
+import type { Finding } from './finding.js';
 import { attributeValidator } from './validators.js';
 
+/** A file that is a record by its path. */
 interface Found extends RecordPath {
   /** Absent when the file cannot be taken apart. */
   readonly front?: FrontMatter;
 }
 
-/** Reads every file as far as it can be read. */
-export function readDraft(
-  files: readonly Source[],
+interface TakenApart {
+  readonly found?: Found;
+  readonly misplaced: readonly Problem[];
+  readonly broken: readonly Problem[];
+}
+
+type Readable = Found & { readonly front: FrontMatter };
+
+/** Reads the files of houses, every file as far as it can be read. A record that several houses have is read once, and is
+ *  the same object in each of them. */
+export function draftReader(
   kinds: readonly FeatureKind<unknown>[],
+): (files: readonly Source[]) => { readonly draft: Draft; readonly problems: readonly Problem[] } {
+  const takeApart = keepBy(({ path, text }: Source) => `${path}\n${text}`, takeFileApart);
+  const readers = recordReaders(kinds);
+  return (files) => {
+    const apart = files.map(takeApart);
+    const found = apart.flatMap((file) => file.found ?? []);
+    const misplaced = apart.flatMap((file) => file.misplaced);
+    const { draft, problems } = draftOf(found, misplaced.length > 0, readers);
+    return { draft, problems: [...oncePerFolder(misplaced), ...apart.flatMap((file) => file.broken), ...problems] };
+  };
+}
+
+function takeFileApart(file: Source): TakenApart {
+  const path = readPath(file);
+  if (!path.value) return { misplaced: path.problems, broken: [] };
+  const front = readFrontMatter(file);
+  return {
+    found: { ...path.value, ...(front.value && { front: front.value }) },
+    misplaced: path.problems,
+    broken: front.problems,
+  };
+}
+
+/** Each record is read once, an option once for each set of its category's rules. */
+function recordReaders(kinds: readonly FeatureKind<unknown>[]) {
+  const checked = <Raw>({ slug, front }: Readable, schema: string, more?: readonly Finding[]) =>
+    checkRecord<Raw>(schema, slug, front, more);
+  const optionBy = (rules: readonly AttributeRule[] | undefined) =>
+    keepEach((one: Readable) =>
+      readOption(
+        checked<RawOption>(one, 'option', attributeFindings(one.front.data, rules)),
+        one.category ?? '',
+        rules,
+      ),
+    );
+  return {
+    house: keepEach((one: Readable) => readHouse(checked<RawHouse>(one, 'house'))),
+    room: keepEach((one: Readable) =>
+      readRoom(checked<RawRoom>(one, 'room', featureFindings(one.front.data, kinds)), kinds),
+    ),
+    category: keepEach((one: Readable) => readCategory(checked<RawCategory>(one, 'category'))),
+    optionBy: keepBy((rules: readonly AttributeRule[] | undefined) => rules, optionBy),
+    trade: keepEach((one: Readable) => readTrade(checked<RawTrade>(one, 'trade'))),
+    change: keepEach((one: Readable) => readChangeOrder(checked<RawChangeOrder>(one, 'change-order'))),
+    issue: keepEach((one: Readable) => readIssue(checked<RawIssue>(one, 'issue'))),
+  };
+}
+
+function draftOf(
+  found: readonly Found[],
+  hasStrays: boolean,
+  read: ReturnType<typeof recordReaders>,
 ): { readonly draft: Draft; readonly problems: readonly Problem[] } {
-  const { found, hasStrays, problems } = takeApart(files);
   const of = (kind: RecordKind): readonly Found[] => found.filter((one) => one.kind === kind);
-  const checked = <Raw>(
-    kind: RecordKind,
-    schema: string,
-    more?: (front: FrontMatter, one: Found) => readonly Finding[],
-  ) =>
-    of(kind).flatMap((one): { readonly record: Checked<Raw>; readonly category: string }[] => {
-      const { front, slug, category = '' } = one;
-      return front ? [{ record: checkRecord<Raw>(schema, slug, front, more?.(front, one)), category }] : [];
-    });
-  const categories = checked<RawCategory>('categories', 'category').map(({ record }) => readCategory(record));
-  const rulesOf = (category: string | undefined): readonly AttributeRule[] | undefined =>
-    categories.find(({ slug }) => slug === category)?.rules;
-  const [house] = checked<RawHouse>('house', 'house').map(({ record }) => readHouse(record));
-  const rooms = checked<RawRoom>('rooms', 'room', ({ data }) => featureFindings(data, kinds)).map(({ record }) =>
-    readRoom(record, kinds),
-  );
-  const options = checked<RawOption>('options', 'option', ({ data }, { category }) =>
-    attributeFindings(data, rulesOf(category)),
-  ).map(({ record, category }) => readOption(record, category, rulesOf(category)));
-  const trades = checked<RawTrade>('trades', 'trade').map(({ record }) => readTrade(record));
-  const changes = checked<RawChangeOrder>('changes', 'change-order').map(({ record }) => readChangeOrder(record));
-  const issues = checked<RawIssue>('issues', 'issue').map(({ record }) => readIssue(record));
+  const readable = (kind: RecordKind): readonly Readable[] => of(kind).filter(isReadable);
+  const categories = readable('categories').map(read.category);
+  const rules = new Map(categories.map((category) => [category.slug, category.rules]));
+  const [house] = readable('house').map(read.house);
+  const rooms = readable('rooms').map(read.room);
+  const options = readable('options').map((one) => read.optionBy(rules.get(one.category ?? ''))(one));
+  const trades = readable('trades').map(read.trade);
+  const changes = readable('changes').map(read.change);
+  const issues = readable('issues').map(read.issue);
   const names = (kind: RecordKind): ReadonlySet<string> => new Set(of(kind).map(({ slug }) => slug));
   const slugs = {
     rooms: names('rooms'),
@@ -70,7 +117,7 @@ export function readDraft(
     issues: names('issues'),
     options: optionSlugs(of('options')),
   };
-  const own = [
+  const problems = [
     ...(house ? [house] : []),
     ...rooms,
     ...options,
@@ -81,27 +128,12 @@ export function readDraft(
   ].flatMap((one) => one.problems);
   return {
     draft: { rooms, options, categories, trades, changes, issues, slugs, hasStrays, ...(house && { house }) },
-    problems: [...problems, ...own],
+    problems,
   };
 }
 
-function takeApart(files: readonly Source[]): {
-  readonly found: readonly Found[];
-  readonly hasStrays: boolean;
-  readonly problems: readonly Problem[];
-} {
-  const found: Found[] = [];
-  const misplaced: Problem[] = [];
-  const broken: Problem[] = [];
-  for (const file of files) {
-    const path = readPath(file);
-    misplaced.push(...path.problems);
-    if (!path.value) continue;
-    const front: Outcome<FrontMatter> = readFrontMatter(file);
-    broken.push(...front.problems);
-    found.push({ ...path.value, ...(front.value && { front: front.value }) });
-  }
-  return { found, hasStrays: misplaced.length > 0, problems: [...oncePerFolder(misplaced), ...broken] };
+function isReadable(one: Found): one is Readable {
+  return one.front !== undefined;
 }
 
 function attributeFindings(

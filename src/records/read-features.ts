@@ -5,7 +5,7 @@ import { soundItems } from './checked-record.js';
 import type { Checked } from './checked-record.js';
 import type { RawFeature, RawRoom } from './raw/room.js';
 import { findings } from './schema-problems.js';
-import type { Finding } from './schema-problems.js';
+import type { Finding } from './finding.js';
 import { featureValidator } from './validators.js';
 
 /** What the kinds' own schemas have against the features of a room as written. */

@@ -5,17 +5,27 @@ import { hasErrors, problemIn, sortProblems } from '../problem/index.js';
 import type { Outcome, Problem } from '../problem/index.js';
 import type { Draft } from './draft.js';
 import { byNumber, byText } from './order.js';
-import { readDraft } from './read-draft.js';
+import { draftReader } from './read-draft.js';
 import { references } from './reference/index.js';
 
 /** Reads the files of a house into records: taken apart, checked against the schemas and each other. Everything that is wrong
  *  is reported at once, in order of place; there is a value only when nothing is an error. */
-export function readRecords(
-  files: readonly Source[],
-  kinds: readonly FeatureKind<unknown>[] = featureKinds,
-): Outcome<Records> {
+export type ReadRecords = (files: readonly Source[]) => Outcome<Records>;
+
+/** Reads one house after another. A record that several of them have is read once, and is the same object in each. */
+export function recordReader(kinds: readonly FeatureKind<unknown>[] = featureKinds): ReadRecords {
+  const readDraft = draftReader(kinds);
+  return (files) => checkReferences(files, readDraft);
+}
+
+/** Reads one house. */
+export function readRecords(files: readonly Source[], kinds?: readonly FeatureKind<unknown>[]): Outcome<Records> {
+  return recordReader(kinds)(files);
+}
+
+function checkReferences(files: readonly Source[], readDraft: ReturnType<typeof draftReader>): Outcome<Records> {
   const sources = files.toSorted((a, b) => byText(a.path, b.path));
-  const { draft, problems: own } = readDraft(sources, kinds);
+  const { draft, problems: own } = readDraft(sources);
   const problems = sortProblems([
     ...own,
     ...(sources.some(({ path }) => path === 'content/house.md') ? [] : [houseMissing()]),

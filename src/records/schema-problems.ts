@@ -2,27 +2,10 @@ import type { ErrorObject, ValidateFunction } from 'ajv';
 import { nearest, problemAt } from '../problem/index.js';
 import type { Origin, Path, Problem, ProblemCode } from '../problem/index.js';
 import { bestBranch } from './best-branch.js';
+import type { Finding } from './finding.js';
 import { notations, patternWords, slugPattern } from './formats.js';
 import type { Notation } from './formats.js';
 import { quoted, typeWords } from './value-words.js';
-
-/** What a schema has against a value, for the person who wrote it. */
-export interface Finding {
-  readonly path: Path;
-  readonly code: ProblemCode;
-  readonly message: string;
-  readonly fix?: string;
-  /** The key is at fault, not its value: what hangs on the rest may still be read. */
-  readonly onKey: boolean;
-  /** Of a wrong type: what was expected. */
-  readonly asked?: string;
-  /** Of a value that is none of a few: those. */
-  readonly choices?: readonly string[];
-  /** Of a missing key: the key, which `path` does not hold. */
-  readonly missing?: string;
-  /** Of an unknown key: the known one that was probably meant. */
-  readonly meant?: string;
-}
 
 /** Checks a value with a validator; findings have the path of what is wrong, below `path`. */
 export function findings(validate: ValidateFunction, value: unknown, path: Path = []): readonly Finding[] {

@@ -1,26 +1,26 @@
 import type { Book, BookSelection, SignedState } from '../book/index.js';
 import { compare } from '../compare/index.js';
 import type { Aspect, Comparison } from '../compare/index.js';
-import { digestsOf } from './digest/index.js';
+import { roomDigests } from './digest/index.js';
 
 /** The Book with each room and selection marked as signed in an issue, changed since, or new. `then` is the Book of the
  *  signed issue's own records, made by this same program, so that a newer program does not make everything look changed. */
 export function markSigned(book: Book, then: Book, issue: number): Book {
   const comparison = compare({ from: then, to: book, labels: { from: `issue-${issue}`, to: 'now' } });
-  const [before, now] = [digestsOf(then), digestsOf(book)];
+  const [before, now] = [roomDigests(then), roomDigests(book)];
   const changed = changedSelections(comparison);
   const selections = book.selections.map((selection) => ({
     ...selection,
     signed: selectionState(selection, issue, changed.get(selection.id)),
   }));
   const rooms = book.rooms.map((room) => {
-    const was = before.rooms[room.slug];
+    const was = before[room.slug];
     const what = comparison.rooms
       .filter((change) => change.room === room.slug)
       .flatMap((change) => change.selections)
       .filter((change) => agreedAspects(change.aspects).length > 0)
       .map((change) => change.placeText);
-    return { ...room, signed: roomState(issue, was, now.rooms[room.slug], [...new Set(what)]) };
+    return { ...room, signed: roomState(issue, was, now[room.slug], [...new Set(what)]) };
   });
   return { ...book, rooms, selections };
 }

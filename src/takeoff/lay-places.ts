@@ -2,7 +2,7 @@ import type { Convention, CourseRun, Option, RoomMeasure, Surface, WallMeasure }
 import type { Length } from '../units/index.js';
 import { facetDirections, flatDirection, wallDirection } from './course-direction.js';
 import { boardRules, layOut, sheetRules, summarize } from './layout/index.js';
-import type { LaidRegion, NamedPlane } from './layout/index.js';
+import type { LaidRegion, LayOut, NamedPlane } from './layout/index.js';
 import { surfacesOf } from './convention/area.js';
 import type { Place } from './places.js';
 import type { LayoutSummary } from './takeoff.js';
@@ -27,14 +27,15 @@ export function layPlaces(
   rule: Convention,
   measure: RoomMeasure,
   courses?: CourseRun,
+  lay: LayOut = layOut,
 ): LayoutSummary | undefined {
   const face = option.attributes['face']?.value;
   const stock = option.attributes['stock']?.value;
-  const { lay } = rule;
-  if (lay === undefined || face?.kind !== 'length' || stock?.kind !== 'lengths') return undefined;
-  const planes = places.flatMap((place) => planesOf(place, { lay, measure, courses }));
+  const { lay: pieces } = rule;
+  if (pieces === undefined || face?.kind !== 'length' || stock?.kind !== 'lengths') return undefined;
+  const planes = places.flatMap((place) => planesOf(place, { lay: pieces, measure, courses }));
   if (planes.length === 0) return undefined;
-  const layout = layOut({
+  const layout = lay({
     regions: planes.flatMap(({ regions, direction }, plane) =>
       regions.map((region) => ({ ...region, plane, direction })),
     ),
@@ -42,12 +43,12 @@ export function layPlaces(
     face: face.length,
     stock: stock.lengths,
     // Sheets are scored and snapped.
-    ...(lay === 'sheets' && { kerf: 0 as Length }),
-    rules: lay === 'boards' ? boardRules : sheetRules,
+    ...(pieces === 'sheets' && { kerf: 0 as Length }),
+    rules: pieces === 'boards' ? boardRules : sheetRules,
   });
   if (layout.courses.length === 0) return undefined;
   const named = planes.map(({ regions: _, ...plane }) => plane);
-  return summarize(layout, lay, named);
+  return summarize(layout, pieces, named);
 }
 
 /** A ceiling is laid slope by slope; on a wall that openings part, courses run through. */

@@ -1,5 +1,6 @@
 /** What people write and what they read: lengths, areas, money, rates, days. In: text. Out: exact values, or a reason in
  *  words. Absent: anything that knows a house. */
+export * from './keep.js';
 export * from './quantity.js';
 export * from './reading.js';
 export * from './feet.js';

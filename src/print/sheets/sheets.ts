@@ -11,7 +11,7 @@ import type { DecisionSheet } from './decisions.js';
 import { printArea } from '../../units/index.js';
 import { makeFinishSchedule } from './finish-schedule.js';
 import type { FinishSchedule } from './finish-schedule.js';
-import { digestsOf, shortDigest } from '../../signoff/index.js';
+import { roomDigests, shortDigest } from '../../signoff/index.js';
 import { lookUp } from '../../book/index.js';
 import type { LookUp } from '../../book/index.js';
 import { makeMoney } from './money.js';
@@ -92,7 +92,7 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   const look = lookUp(book);
   const { house, on } = book;
   const { standing, digest } = standingOf(stamp);
-  const digests = digestsOf(book).rooms;
+  const digests = roomDigests(book);
   const sheets = [openingSheet(look)];
   const targets = targetsOf(
     sheets,

@@ -1,6 +1,4 @@
-/** Digests. In: a Book or any JSON value. Out: SHA-256 of its canonical text. Absent: the disk, the day. */
+/** Digests. In: a Book or any JSON value. Out: SHA-256 of the canonical text of it, of its rooms and of its trades. Absent: the disk, the day. */
 export { canonicalJson } from './canonical-json.js';
 export { digestOf, digestOfBytes, shortDigest } from './digest-of.js';
-export { digestsOf } from './digests-of.js';
-export type { BookDigests } from './digests-of.js';
-export { withoutDay } from './without-day.js';
+export { roomDigests, tradeDigests } from './digests-of.js';

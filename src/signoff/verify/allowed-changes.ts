@@ -3,11 +3,9 @@ import type { PDFObject } from 'pdf-lib';
 import { formFields, isFilled, pagesOf } from '../pdf/index.js';
 import type { FormField, Revision } from '../pdf/index.js';
 import { fieldRule, isUnseenSignature, lockedFields } from './field-rules.js';
+import type { Met, Rule } from './field-rules.js';
 import type { LaterChange } from './report.js';
 import { changedKeys, sameObject } from './same-object.js';
-
-/** Judges the new state of one object: what is wrong with it, in words. */
-export type Rule = (before: PDFObject, after: PDFObject) => string | undefined;
 
 export interface Allowed {
   /** By object number; an object without a rule may not change. */
@@ -16,14 +14,6 @@ export interface Allowed {
   readonly locked: boolean;
   /** What the rules met, once they have run. */
   found(): readonly LaterChange[];
-}
-
-/** What was met on the way, for the report. */
-export interface Met {
-  readonly signed: Set<string>;
-  readonly filled: Set<string>;
-  validation: boolean;
-  properties: boolean;
 }
 
 /** Rules for the objects of a signed state that an added revision may change: catalog, form, lists of fields, pages (for

@@ -2,8 +2,18 @@ import { PDFArray, PDFDict, PDFName, PDFNumber, PDFRef } from 'pdf-lib';
 import type { PDFObject } from 'pdf-lib';
 import { formFields, isFilled, rectOf, textOf } from '../pdf/index.js';
 import type { FormField, Revision } from '../pdf/index.js';
-import type { Met, Rule } from './allowed-changes.js';
 import { changedKeys } from './same-object.js';
+
+/** Judges the new state of one object: what is wrong with it, in words. */
+export type Rule = (before: PDFObject, after: PDFObject) => string | undefined;
+
+/** What was met on the way, for the report. */
+export interface Met {
+  readonly signed: Set<string>;
+  readonly filled: Set<string>;
+  validation: boolean;
+  properties: boolean;
+}
 
 export interface FieldScene {
   readonly before: Revision;

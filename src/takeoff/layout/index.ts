@@ -2,7 +2,8 @@
  *  courses, what to buy, the cut list and its waste. Absent: records, prices, drawings. */
 export * from './layout.js';
 export { boardRules, sheetRules, usualKerf } from './rules.js';
-export { layOut } from './lay-out.js';
+export { keptLayouts, layOut } from './lay-out.js';
+export type { LayOut } from './lay-out.js';
 export { fromFrame } from './frame.js';
 export { layoutWords, summarize } from './summary.js';
 export type { NamedPlane } from './summary.js';

@@ -1,3 +1,4 @@
+import { keepBy } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
 import { courseWidths, isRipped } from './courses.js';
 import { departuresOf } from './departures.js';
@@ -10,6 +11,8 @@ import { makePlan } from './search/plan.js';
 import type { Plan, Span, Task } from './search/task.js';
 import { spansInBand } from './spans.js';
 import type { Stretch } from './spans.js';
+
+export type LayOut = (input: LayoutInput) => Layout;
 
 /** Lays boards or sheets on surfaces, course by course, and says what to buy. Deterministic. The result says why nothing
  *  was laid when there is no stock, no face or no surface; a rule that cannot be kept somewhere is listed as departure. */
@@ -40,6 +43,11 @@ export function layOut(input: LayoutInput): Layout {
     departures: departuresOf(task, courses, plan),
     ...(notLaid === undefined ? {} : { notLaid }),
   };
+}
+
+/** Lays out as `layOut` does; the same surfaces in the same stock are laid once, whatever house they are in. */
+export function keptLayouts(): LayOut {
+  return keepBy((input) => JSON.stringify(input), layOut);
 }
 
 function refusal({ regions, stock, face }: LayoutInput): string | undefined {
