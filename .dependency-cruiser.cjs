@@ -3,6 +3,7 @@ const flow = [
   ['units'],
   ['problem'],
   ['geometry', 'model', 'svg'],
+  ['fact'],
   ['feature'],
   ['records'],
   ['measure'],

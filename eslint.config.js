@@ -8,6 +8,7 @@ const pure = [
   'geometry',
   'model',
   'svg',
+  'fact',
   'feature',
   'records',
   'measure',

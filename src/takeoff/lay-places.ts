@@ -1,3 +1,4 @@
+import { factOf } from '../fact/index.js';
 import type { Convention, CourseRun, Option, RoomMeasure, Surface, WallMeasure } from '../model/index.js';
 import type { Length } from '../units/index.js';
 import { facetDirections, flatDirection, wallDirection } from './course-direction.js';
@@ -28,10 +29,10 @@ export function layPlaces(
   measure: RoomMeasure,
   courses?: CourseRun,
 ): LayoutSummary | undefined {
-  const face = option.attributes['face']?.value;
-  const stock = option.attributes['stock']?.value;
+  const face = factOf(option, 'pieces', 'face');
+  const stock = factOf(option, 'pieces', 'stock');
   const { lay } = rule;
-  if (lay === undefined || face?.kind !== 'length' || stock?.kind !== 'lengths') return undefined;
+  if (lay === undefined || face === undefined || stock === undefined) return undefined;
   const planes = places.flatMap((place) => planesOf(place, { lay, measure, courses }));
   if (planes.length === 0) return undefined;
   const layout = layOut({
@@ -39,8 +40,8 @@ export function layPlaces(
       regions.map((region) => ({ ...region, plane, direction })),
     ),
     direction: 0,
-    face: face.length,
-    stock: stock.lengths,
+    face,
+    stock,
     // Sheets are scored and snapped.
     ...(lay === 'sheets' && { kerf: 0 as Length }),
     rules: lay === 'boards' ? boardRules : sheetRules,
