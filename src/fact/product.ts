@@ -13,7 +13,7 @@ export interface Fact {
   readonly cautions?: readonly string[];
   /** Who else reads it: schedules, take-off, drawings. */
   readonly readers?: readonly string[];
-  /** Its lack silences nobody: it says something only where there is something to say. */
+  /** Its lack is no slip: there may be nothing to say, a schedule shows the gap, or the measure asks for it. */
   readonly isOptional?: true;
 }
 

@@ -3,6 +3,7 @@ import type { AttributeRule, Category } from '../model/index.js';
 import { hasErrors, problemAt } from '../problem/index.js';
 import type { Path, Problem } from '../problem/index.js';
 import type { Checked } from './checked-record.js';
+import { factProblems } from './fact-problems.js';
 import type { RawAttributeRule, RawCategory } from './raw/category.js';
 import { measureProblems, readAssembly, readMeasure } from './read-measure.js';
 
@@ -26,10 +27,12 @@ export function readCategory(record: Checked<RawCategory>): CategoryDraft {
   const rules = record.sound(['attributes'])
     ? Object.entries(record.raw.attributes ?? {}).map(([name, raw]) => readRule(name, raw))
     : undefined;
-  const problems = [
+  const errors = [
     ...record.problems,
     ...(rules ? [...ruleProblems(rules, record), ...measureProblems(rules, record)] : []),
   ];
+  // One cause once: what is wrong may be why a fact is not there.
+  const problems = rules && !hasErrors(errors) ? [...errors, ...factProblems(rules, record)] : errors;
   return {
     slug: record.slug,
     record,

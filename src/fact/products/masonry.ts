@@ -31,6 +31,7 @@ export const masonry = {
         unit: 'sq ft for a foot of corner',
         tells: 'What a foot of corner pieces covers of the faces.',
         readers: ['take-off of flats', 'weight'],
+        isOptional: true,
       },
     },
   },

@@ -81,6 +81,7 @@ export const openings = {
         kind: 'length',
         tells: 'Posts stand no further apart than this.',
         readers: ['take-off of posts', 'railing schedule'],
+        isOptional: true,
       },
       mount: { kind: 'text', tells: 'What the posts are fixed to.', readers: ['railing schedule'], isOptional: true },
     },
