@@ -70,8 +70,7 @@ function drawWall(measure: RoomMeasure, wall: WallMeasure, options: ElevationOpt
     const labels: (() => void)[] = [];
     for (const opening of openingsOf(frame)) drawOpeningFace(frame, opening);
     for (const feature of measure.features) {
-      const label = drawFeatureFace(frame, feature, options.faces?.get(feature.id), options.guards?.get(feature.id));
-      if (label !== undefined) labels.push(label);
+      labels.push(...drawFeatureFace(frame, feature, options.faces?.get(feature.id), options.guards?.get(feature.id)));
     }
     drawFloorLine(frame);
     const missing = openingsOf(frame).flatMap((opening) => labelOpening(frame, opening));

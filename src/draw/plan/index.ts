@@ -1,5 +1,4 @@
 import type { RoomMeasure } from '../../model/index.js';
-import type { SvgNode } from '../../svg/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import { fitDrawing } from '../issue.js';
@@ -15,7 +14,6 @@ import { drawOpening, drawOpeningAbove, swingsInward } from './opening-symbol.js
 import { drawPoche } from './poche.js';
 import { drawRoomLabel } from './room-label.js';
 import { drawAlignedStrings, drawSideStrings } from './strings.js';
-import { drawSymbolNodes } from './symbol-nodes.js';
 import { drawVoid } from './void.js';
 import { planeHeight, wallLines } from './wall-line.js';
 import type { WallLine } from './wall-line.js';
@@ -27,8 +25,6 @@ export interface PlanOptions extends DrawOptions {
   readonly neighbours?: ReadonlyMap<string, string>;
   /** Boards as laid out on the floor. */
   readonly courses?: CourseLayout;
-  /** Plan symbols by feature id, for kinds that this folder does not know. */
-  readonly symbols?: ReadonlyMap<string, readonly SvgNode[]>;
 }
 
 /** The plan of a room: cut walls, openings, features, voids, dimensions to the inside faces. */
@@ -54,14 +50,10 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
     if (lines.some((line) => line.above.length > 0))
       notes.push(`Dashed on walls: openings above ${lengthText(planeHeight)}`);
     for (const feature of measure.features) {
-      const symbol = options.symbols?.get(feature.id);
-      if (symbol !== undefined) {
-        drawSymbolNodes(sheet, symbol);
-        continue;
+      for (const { label, note } of drawFeature({ sheet, measure, feature, lines })) {
+        if (label !== undefined) labels.push(label);
+        if (note !== undefined) notes.push(note);
       }
-      const { label, note } = drawFeature({ sheet, measure, feature, lines });
-      if (label !== undefined) labels.push(label);
-      if (note !== undefined) notes.push(note);
     }
     const labelVoids = measure.voids.map((outline) =>
       drawVoid(
