@@ -3,6 +3,7 @@ const flow = [
   ['units'],
   ['problem'],
   ['geometry', 'model', 'svg', 'sheet'],
+  ['fact'],
   ['feature'],
   ['records'],
   ['measure'],

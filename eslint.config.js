@@ -9,6 +9,7 @@ const pure = [
   'model',
   'svg',
   'sheet',
+  'fact',
   'feature',
   'records',
   'measure',

@@ -1,3 +1,4 @@
+import { factOf } from '../fact/index.js';
 import type { Region, RoomMeasure } from '../model/index.js';
 import type { LayoutSummary } from '../takeoff/index.js';
 import type { Length } from '../units/index.js';
@@ -115,6 +116,5 @@ function guardAt(feature: string, selections: readonly BookSelection[], look: Lo
 }
 
 function heightOf(slug: string, category: string, look: LookUp): Length | undefined {
-  const height = look.option(category, slug)?.attributes.find(({ name }) => name === 'height')?.attribute.value;
-  return height?.kind === 'length' ? height.length : undefined;
+  return factOf(look.option(category, slug), 'railing', 'height');
 }

@@ -1,3 +1,4 @@
+import { factOf } from '../fact/index.js';
 import type { Option } from '../model/index.js';
 import type { Takeoff } from '../takeoff/index.js';
 
@@ -6,11 +7,10 @@ import type { Takeoff } from '../takeoff/index.js';
 export function weigh(option: Option, takeoffs: readonly Takeoff[]): number | undefined {
   const { weight } = option;
   if (!weight) return undefined;
-  const covers = option.attributes['corner-covers']?.value;
+  const covers = factOf(option, 'stone', 'corner-covers');
   const quantity = takeoffs.reduce((sum, takeoff) => {
     if (takeoff.unit === weight.per) return sum + takeoff.net;
-    if (takeoff.part === 'corners' && covers?.kind === 'number' && weight.per === 'sq ft')
-      return sum + takeoff.net * covers.number;
+    if (takeoff.part === 'corners' && covers !== undefined && weight.per === 'sq ft') return sum + takeoff.net * covers;
     return sum;
   }, 0);
   return quantity * weight.pounds;

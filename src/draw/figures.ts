@@ -16,13 +16,6 @@ export function faceExtent(feature: FeatureMeasure, face: string): Extent | unde
   return surface === undefined ? undefined : extentOf(surface.regions);
 }
 
-/** A word from a feature's own record, such as the wall it stands on. */
-export function wordAt(feature: FeatureMeasure, key: string): string | undefined {
-  if (typeof feature.data !== 'object' || feature.data === null) return undefined;
-  const value = (feature.data as Readonly<Record<string, unknown>>)[key];
-  return typeof value === 'string' ? value : undefined;
-}
-
 export interface Extent {
   readonly left: number;
   readonly right: number;
@@ -36,10 +29,6 @@ export function extentOf(regions: readonly Region[]): Extent | undefined {
   const xs = points.map((point) => point.x);
   const ys = points.map((point) => point.y);
   return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) };
-}
-
-export function countOf(feature: FeatureMeasure, count: string): number | undefined {
-  return feature.counts.find((candidate) => candidate.id.endsWith(`/${count}`))?.count;
 }
 
 /** The firebox of a breast's front face, from the hole in it (or the notch, when it stands on the floor). */

@@ -1,9 +1,11 @@
+import type { PlanMark } from '../feature/index.js';
 import type { FeatureMeasure, RoomMeasure } from '../model/index.js';
 import type { Spot } from './convex.js';
-import { figureAt, countOf } from './figures.js';
 import { stretchesInside } from './inside.js';
 import { lengthText } from './length-text.js';
 import type { Sheet } from './sheet.js';
+
+export type Overhead = Extract<PlanMark, { readonly role: 'overhead' }>;
 
 /** Share of the room that a piece must reach over to be drawn from side to side. */
 const leastSpan = 0.85;
@@ -14,15 +16,14 @@ const leastSpan = 0.85;
 export function timberLines(
   sheet: Sheet,
   measure: RoomMeasure,
-  feature: FeatureMeasure,
+  pieces: Overhead,
 ): { readonly lines: readonly (readonly [Spot, Spot])[]; readonly width: number } {
   const outline = measure.plan.map((point) => sheet.spot(point));
   const xs = outline.map((spot) => spot[0]);
   const ys = outline.map((spot) => spot[1]);
   const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-  const count = countOf(feature, 'pieces') ?? feature.runs[0]?.pieces.length ?? 1;
-  const piece = (feature.runs[0]?.pieces[0] ?? feature.runs[0]?.length ?? 0) * sheet.perNanometre;
-  const width = (figureAt(feature, ['width']) ?? 6 * 25_400_000) * sheet.perNanometre;
+  const { count } = pieces;
+  const [piece, width] = [pieces.length * sheet.perNanometre, pieces.width * sheet.perNanometre];
   const isLevel = runsEastWest(measure, piece, right - left, bottom - top);
   const lines: (readonly [Spot, Spot])[] = [];
   if (piece < (isLevel ? right - left : bottom - top) * leastSpan) return { lines, width };
@@ -36,9 +37,8 @@ export function timberLines(
 }
 
 /** What is not drawn, in words. */
-export function timberNote(feature: FeatureMeasure): string {
-  const count = countOf(feature, 'pieces') ?? feature.runs[0]?.pieces.length ?? 1;
-  return `Not drawn: ${feature.name}, ${count} of ${lengthText(feature.runs[0]?.pieces[0] ?? 0)}`;
+export function timberNote({ name }: FeatureMeasure, { count, length }: Overhead): string {
+  return `Not drawn: ${name}, ${count} of ${lengthText(length)}`;
 }
 
 function runsEastWest(measure: RoomMeasure, piece: number, eastWest: number, northSouth: number): boolean {

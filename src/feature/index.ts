@@ -3,12 +3,16 @@ import { builtIn } from './built-in/index.js';
 import { chimneyBreast } from './chimney-breast/index.js';
 import { dropEdge } from './drop-edge/index.js';
 import { halfWall } from './half-wall/index.js';
+import type { FeatureMeasure } from '../model/index.js';
 import type { FeatureKind } from './kind.js';
+import { boxOf } from './mark.js';
+import type { FaceMark, PlanMark } from './mark.js';
 import { niche } from './niche/index.js';
 import { stair } from './stair/index.js';
 import { timber } from './timber/index.js';
 
 export * from './kind.js';
+export type * from './mark.js';
 export * from './surface.js';
 export type { ChimneyBreast } from './chimney-breast/read.js';
 export { flightOf } from './stair/measure.js';
@@ -24,3 +28,24 @@ export const featureKinds: readonly FeatureKind<unknown>[] = [
   halfWall,
   builtIn,
 ];
+
+/** What a plan shows of a feature. */
+export function planMarks(feature: FeatureMeasure): readonly PlanMark[] {
+  const kind = drawnKind(feature);
+  if (kind?.plan) return kind.plan(feature.data, feature);
+  return feature.footprint ? [{ role: 'body', outline: feature.footprint }] : [];
+}
+
+/** What an elevation of a wall shows of a feature: of what covers a part of it, or is an open side along it. */
+export function faceMarks(feature: FeatureMeasure, wall: string): readonly FaceMark[] {
+  const kind = drawnKind(feature);
+  const cover = feature.covers.find((candidate) => candidate.wall === wall);
+  const isOn = cover !== undefined || (feature.data as { readonly wall?: unknown } | undefined)?.wall === wall;
+  if (isOn && kind?.face) return kind.face(feature.data, feature);
+  return cover ? [{ role: 'body', outlines: [boxOf(cover.from, cover.sill ?? 0, cover.to, cover.height)] }] : [];
+}
+
+/** A kind draws from its record's own figures. */
+function drawnKind({ kind, data }: FeatureMeasure): FeatureKind<unknown> | undefined {
+  return data === undefined ? undefined : featureKinds.find((candidate) => candidate.kind === kind);
+}

@@ -2,7 +2,7 @@ import type { Profile } from '../geometry/index.js';
 import type { FeatureMeasure, FeatureRecord, Point, Polygon } from '../model/index.js';
 import type { Outcome, Origin } from '../problem/index.js';
 import type { Length } from '../units/index.js';
-import type { SvgNode } from '../svg/index.js';
+import type { FaceMark, PlanMark } from './mark.js';
 
 /** What a feature may know of its room when it is measured. */
 export interface RoomSpace {
@@ -33,6 +33,8 @@ export interface FeatureKind<Data> {
   /** Reads a record that the schema has passed. */
   read(raw: Readonly<Record<string, unknown>>): Data;
   measure(data: Data, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure>;
-  /** Symbols on the plan, in nanometres of the room's coordinates with y up. */
-  drawPlan?(data: Data, measure: FeatureMeasure, space: RoomSpace): readonly SvgNode[];
+  /** On the plan; absent, its footprint with its name. */
+  plan?(data: Data, measure: FeatureMeasure): readonly PlanMark[];
+  /** On the wall that its record names; absent, what it covers of a wall. */
+  face?(data: Data, measure: FeatureMeasure): readonly FaceMark[];
 }

@@ -147,7 +147,16 @@ export const codesByPage = {
     'part-unknown',
     'part-missing',
   ],
-  categories: ['trade-unknown', 'layer-unknown', 'attribute-needed', 'choices-unsuited', 'supply-unit'],
+  categories: [
+    'trade-unknown',
+    'layer-unknown',
+    'attribute-needed',
+    'choices-unsuited',
+    'supply-unit',
+    'fact-missing',
+    'fact-misspelt',
+    'fact-kind',
+  ],
   prose: ['handout-money', 'mark-open', 'print-character'],
   'issues-and-changes': [
     'number-gap',

@@ -1,7 +1,9 @@
+import { attributeFor } from '../fact/index.js';
 import type { AttributeRule, Category } from '../model/index.js';
 import { hasErrors, problemAt } from '../problem/index.js';
 import type { Path, Problem } from '../problem/index.js';
 import type { Checked } from './checked-record.js';
+import { factProblems } from './fact-problems.js';
 import type { RawAttributeRule, RawCategory } from './raw/category.js';
 import { measureProblems, readAssembly, readMeasure } from './read-measure.js';
 
@@ -16,21 +18,21 @@ export interface CategoryDraft {
 }
 
 /** Attributes that a way of measuring works with. */
-const workedWith: Readonly<
-  Record<string, { readonly name: string; readonly kind: AttributeRule['kind']; readonly like: string }>
-> = {
-  stone: { name: 'corner-covers', kind: 'number', like: '{ label: Corner coverage, kind: number, required: true }' },
-  railing: { name: 'post-spacing', kind: 'length', like: '{ label: Post spacing, kind: length, required: true }' },
+const workedWith: Readonly<Record<string, ReturnType<typeof attributeFor> & { readonly label: string }>> = {
+  stone: { ...attributeFor('stone', 'corner-covers'), label: 'Corner coverage' },
+  railing: { ...attributeFor('railing', 'post-spacing'), label: 'Post spacing' },
 };
 
 export function readCategory(record: Checked<RawCategory>): CategoryDraft {
   const rules = record.sound(['attributes'])
     ? Object.entries(record.raw.attributes ?? {}).map(([name, raw]) => readRule(name, raw))
     : undefined;
-  const problems = [
+  const errors = [
     ...record.problems,
     ...(rules ? [...ruleProblems(rules, record), ...measureProblems(rules, record)] : []),
   ];
+  // One cause once: what is wrong may be why a fact is not there.
+  const problems = rules && !hasErrors(errors) ? [...errors, ...factProblems(rules, record)] : errors;
   return {
     slug: record.slug,
     record,
@@ -99,27 +101,31 @@ function ruleProblems(
   const need = sound(['measure']) ? workedWith[raw.measure.by] : undefined;
   if (need && !rules.some(({ name, kind }) => name === need.name && kind === need.kind)) {
     const message = `measuring by ${raw.measure.by} works with the attribute '${need.name}', which is not among the attributes`;
-    problems.push(
-      problemAt(origin, ['measure', 'by'], 'attribute-needed', message, { fix: `add ${need.name}: ${need.like}` }),
-    );
+    problems.push(problemAt(origin, ['measure', 'by'], 'attribute-needed', message, { fix: addWords(need) }));
   }
   return [...problems, ...layProblems(rules, { raw, origin, sound })];
 }
 
 /** What pieces are laid out by. */
 const laidBy = [
-  { name: 'face', kind: 'length', like: '{ label: Face coverage, kind: length, required: true }' },
-  { name: 'stock', kind: 'lengths', like: '{ label: Stock lengths, kind: lengths, required: true }' },
-] as const;
+  { ...attributeFor('pieces', 'face'), label: 'Face coverage' },
+  { ...attributeFor('pieces', 'stock'), label: 'Stock lengths' },
+];
 
 function layProblems(
   rules: readonly AttributeRule[],
   { raw, origin, sound }: Pick<Checked<RawCategory>, 'raw' | 'origin' | 'sound'>,
 ): readonly Problem[] {
   if (!sound(['measure']) || raw.measure.lay === undefined) return [];
-  return laidBy.flatMap(({ name, kind, like }) => {
+  return laidBy.flatMap(({ name, kind, label }) => {
     if (rules.some((rule) => rule.name === name && rule.kind === kind)) return [];
     const message = `laying ${raw.measure.lay} out works with the attribute '${name}', which is not among the attributes`;
-    return [problemAt(origin, ['measure', 'lay'], 'attribute-needed', message, { fix: `add ${name}: ${like}` })];
+    return [
+      problemAt(origin, ['measure', 'lay'], 'attribute-needed', message, { fix: addWords({ name, kind, label }) }),
+    ];
   });
+}
+
+function addWords({ name, kind, label }: (typeof laidBy)[number]): string {
+  return `add ${name}: { label: ${label}, kind: ${kind}, required: true }`;
 }

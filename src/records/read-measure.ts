@@ -1,3 +1,4 @@
+import { attributeFor } from '../fact/index.js';
 import { measureParts } from '../model/index.js';
 import type { Assembly, AttributeRule, Convention, SupplyRule } from '../model/index.js';
 import { problemAt } from '../problem/index.js';
@@ -66,21 +67,17 @@ interface Wanted {
 }
 
 /** Attributes by which each way of counting counts. */
-const countedBy: Readonly<Record<NonNullable<Convention['counted']>, Readonly<Record<string, AttributeRule['kind']>>>> =
-  {
-    boards: { face: 'length', nominal: 'text' },
-    sheets: { face: 'length', stock: 'lengths' },
-    gallons: { coverage: 'number' },
-  };
+const countedBy: Readonly<Record<NonNullable<Convention['counted']>, readonly ReturnType<typeof attributeFor>[]>> = {
+  boards: [attributeFor('pieces', 'face'), attributeFor('pieces', 'nominal')],
+  sheets: [attributeFor('pieces', 'face'), attributeFor('pieces', 'stock')],
+  gallons: [attributeFor('paint', 'coverage')],
+};
 
-const jointedBy = ['length', 'width', 'joint'];
+const jointedBy = (['length', 'width', 'joint'] as const).map((name) => attributeFor('tile', name));
 
-const wantedByAssemblies: readonly Wanted[] = (
-  [
-    ['r-value', 'number'],
-    ['thickness-in-place', 'length'],
-  ] as const
-).map(([name, kind]) => ({ path: ['assemblies'], who: 'an assembly', name, kinds: [kind] }));
+const wantedByAssemblies: readonly Wanted[] = (['r-value', 'thickness-in-place'] as const)
+  .map((name) => attributeFor('insulation', name))
+  .map(({ name, kind }) => ({ path: ['assemblies'], who: 'an assembly', name, kinds: [kind] }));
 
 function wantedByMeasure({ measure }: RawCategory): readonly Wanted[] {
   const timesBy = measure['times-by'];
@@ -89,7 +86,7 @@ function wantedByMeasure({ measure }: RawCategory): readonly Wanted[] {
     ...(timesBy === undefined
       ? []
       : [{ path: ['measure', 'times-by'], who: 'times-by', name: timesBy, kinds: ['number' as const] }]),
-    ...Object.entries(counted ? countedBy[counted] : {}).map(([name, kind]) => ({
+    ...(counted ? countedBy[counted] : []).map(({ name, kind }) => ({
       path: ['measure', 'counted'],
       who: `counting ${counted ?? ''}`,
       name,
@@ -113,7 +110,7 @@ function wantedBySupply(supply: RawSupply, path: Path): readonly Wanted[] {
       name,
       kinds: ['text' as const, 'number' as const, 'yes-no' as const],
     })),
-    ...joints.map((name) => ({ path: [...path, 'amount'], who, name, kinds: ['length' as const] })),
+    ...joints.map(({ name, kind }) => ({ path: [...path, 'amount'], who, name, kinds: [kind] })),
   ];
 }
 

@@ -1,7 +1,7 @@
+import { factOf } from '../fact/index.js';
 import type { Assembly, Category, Option } from '../model/index.js';
 import { decimalNumber, printAmount, printLength } from '../units/index.js';
 import { layerResistance, resistanceInSeries, transmittance } from './arithmetic/index.js';
-import { lengthAttribute, numberOf } from './attribute.js';
 import type { AssemblyResistance } from './takeoff.js';
 
 /** The category's assemblies with an option in their cavity, of those kinds that the places are of: walls, ceiling, floor.
@@ -24,8 +24,8 @@ function resist(
   option: Option,
   places: readonly string[],
 ): AssemblyResistance | undefined {
-  const labelled = numberOf(option, 'r-value');
-  const thickness = lengthAttribute(option, 'thickness-in-place');
+  const labelled = factOf(option, 'insulation', 'r-value');
+  const thickness = factOf(option, 'insulation', 'thickness-in-place');
   const depth = framing.depth ?? thickness;
   if (labelled === undefined || depth === undefined) return undefined;
   const share = decimalNumber(framing.share);

@@ -1,8 +1,8 @@
+import { factOf } from '../fact/index.js';
 import type { Convention, Option } from '../model/index.js';
 import { feet, printAmount, printLength } from '../units/index.js';
 import type { Area, Length } from '../units/index.js';
 import { boardFootFactor, boardLength, paintFor, sheetOrder, withWaste } from './arithmetic/index.js';
-import { lengthAttribute, numberOf } from './attribute.js';
 import type { Takeoff, TradeCount } from './takeoff.js';
 
 /** An area to be counted. */
@@ -50,7 +50,7 @@ export function poolCounts(rule: Convention, option: Option, takeoffs: readonly 
 }
 
 function gallons(option: Option, { net, times, waste, whole }: CountedArea): readonly TradeCount[] {
-  const spread = numberOf(option, 'coverage');
+  const spread = factOf(option, 'paint', 'coverage');
   if (spread === undefined || spread <= 0) return [];
   const needed = paintFor(withWaste(total(net), waste) as Area, times, spread);
   return [
@@ -67,7 +67,7 @@ function gallons(option: Option, { net, times, waste, whole }: CountedArea): rea
 const coverageTables = 'WWPA coverage estimator';
 
 function boards(option: Option, { net, times, waste }: CountedArea): readonly TradeCount[] {
-  const face = lengthAttribute(option, 'face');
+  const face = factOf(option, 'pieces', 'face');
   if (face === undefined) return [];
   const gross = (total(net) * times) as Area;
   const length = boardLength({ gross, openings: 0 as Area, trimAndWaste: waste, face });
@@ -78,7 +78,7 @@ function boards(option: Option, { net, times, waste }: CountedArea): readonly Tr
     why: `${words}, covered ${printLength(face)} at a time`,
     source: coverageTables,
   };
-  const nominal = nominalSize(option.attributes['nominal']?.text ?? '');
+  const nominal = nominalSize(factOf(option, 'pieces', 'nominal') ?? '');
   if (!nominal) return [lineal];
   const amount = withWaste(gross, waste) * boardFootFactor(nominal, face);
   const why = `${words}, nominal ${nominal.width} for a face of ${printLength(face)}`;
@@ -97,10 +97,10 @@ const sheetUnit = 'sheets';
 
 /** As many sheets as if all were of one length. */
 function sheets(option: Option, { net, times, waste, whole }: CountedArea): readonly TradeCount[] {
-  const width = lengthAttribute(option, 'face');
-  const stock = option.attributes['stock']?.value;
-  if (width === undefined || stock?.kind !== 'lengths') return [];
-  return stock.lengths.map((length: Length) => {
+  const width = factOf(option, 'pieces', 'face');
+  const stock = factOf(option, 'pieces', 'stock');
+  if (width === undefined || stock === undefined) return [];
+  return stock.map((length: Length) => {
     const sheet = (feet(width) * feet(length)) as Area;
     const parts = net.map((area) => (area * times) as Area);
     return {

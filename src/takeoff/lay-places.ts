@@ -1,3 +1,4 @@
+import { factOf } from '../fact/index.js';
 import type { Convention, CourseRun, Option, RoomMeasure, Surface, WallMeasure } from '../model/index.js';
 import type { Length } from '../units/index.js';
 import { facetDirections, flatDirection, wallDirection } from './course-direction.js';
@@ -29,10 +30,10 @@ export function layPlaces(
   courses?: CourseRun,
   lay: LayOut = layOut,
 ): LayoutSummary | undefined {
-  const face = option.attributes['face']?.value;
-  const stock = option.attributes['stock']?.value;
+  const face = factOf(option, 'pieces', 'face');
+  const stock = factOf(option, 'pieces', 'stock');
   const { lay: pieces } = rule;
-  if (pieces === undefined || face?.kind !== 'length' || stock?.kind !== 'lengths') return undefined;
+  if (pieces === undefined || face === undefined || stock === undefined) return undefined;
   const planes = places.flatMap((place) => planesOf(place, { lay: pieces, measure, courses }));
   if (planes.length === 0) return undefined;
   const layout = lay({
@@ -40,8 +41,8 @@ export function layPlaces(
       regions.map((region) => ({ ...region, plane, direction })),
     ),
     direction: 0,
-    face: face.length,
-    stock: stock.lengths,
+    face,
+    stock,
     // Sheets are scored and snapped.
     ...(pieces === 'sheets' && { kerf: 0 as Length }),
     rules: pieces === 'boards' ? boardRules : sheetRules,

@@ -1,8 +1,9 @@
+import { factOf } from '../fact/index.js';
 import type { Option, SupplyRule } from '../model/index.js';
 import { decimalNumber, printAmount, printLength } from '../units/index.js';
 import type { Unit } from '../units/index.js';
 import { jointVolume, packsFor, usedWith, withWaste } from './arithmetic/index.js';
-import { lengthAttribute, numberOf } from './attribute.js';
+import { numberOf } from './attribute.js';
 import type { SupplyQuantity, Takeoff } from './takeoff.js';
 
 /** What is used up with a net quantity of an option's part: the rules that go with its unit and suit the option. */
@@ -50,7 +51,7 @@ function timesFactor({ timesBy }: SupplyRule, option: Option): SupplyQuantity['f
 }
 
 function jointFactor(option: Option): SupplyQuantity['factors'] {
-  const [length, width, joint] = ['length', 'width', 'joint'].map((name) => lengthAttribute(option, name));
+  const [length, width, joint] = (['length', 'width', 'joint'] as const).map((name) => factOf(option, 'tile', name));
   const { thickness } = option;
   if (length === undefined || width === undefined || joint === undefined || thickness === undefined)
     return [{ times: 0, why: `${option.name} gives no thickness: how deep the joints are is not known` }];

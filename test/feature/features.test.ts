@@ -1,10 +1,11 @@
+import { readFileSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { FeatureMeasure, RoomMeasure } from '../../src/model/index.js';
-import { featureKinds } from '../../src/feature/index.js';
-import { spaceOf } from '../../src/measure/index.js';
+import { faceMarks, featureKinds, planMarks } from '../../src/feature/index.js';
 import { feet } from '../../src/units/index.js';
 import { measured, regionArea, wall } from '../measure/measured.js';
-import { flat, len, pitch, room, size } from '../measure/room-record.js';
+import { flat, len, pitch, size } from '../measure/room-record.js';
 
 function only(measure: RoomMeasure): FeatureMeasure {
   const [first] = measure.features;
@@ -253,28 +254,74 @@ test('every kind is listed once, with a schema of its own name', () => {
   }
 });
 
-test('a stair is drawn with its nosings and an arrow', () => {
-  const raw = {
-    kind: 'stair',
-    id: 's',
-    name: 'Stair',
-    rise: `9'`,
-    risers: 4,
-    going: `1'`,
-    width: `4'`,
-    x: `0'`,
-    y: `0'`,
-    go: 'north',
-  };
-  const text = { ...hall, features: [raw] };
-  const record = room(text);
-  const space = spaceOf(record);
-  const kind = featureKinds.find((one) => one.kind === 'stair');
-  if (!space || !kind?.drawPlan) throw new Error('not drawn');
-  const nodes = kind.drawPlan(record.features[0]?.data, only(measured(text)), space);
-  const [outline, first] = nodes.map(({ attributes }) => attributes['d']);
-  // Three treads of a foot: nosings at 1' and 2'; the way up is north.
-  expect(nodes).toHaveLength(5);
-  expect(outline).toBe(`M0 0L${4 * 304.8e6} 0L${4 * 304.8e6} ${3 * 304.8e6}L0 ${3 * 304.8e6}Z`);
-  expect(first).toBe(`M${4 * 304.8e6} ${304.8e6}L0 ${304.8e6}`);
+describe('what a kind shows of itself', () => {
+  const at = { id: 'one', name: 'One' };
+  const stairs = { rise: `9'`, risers: 4, going: `1'`, width: `4'`, x: `0'`, y: `0'`, go: 'north' };
+
+  test('a stair is a flight of treads of a foot from its foot on', () => {
+    const stair = only(measured({ ...hall, features: [{ kind: 'stair', ...at, ...stairs }] }));
+    const [mark, ...more] = planMarks(stair);
+    expect(more).toEqual([]);
+    expect(mark).toMatchObject({ role: 'flight', treads: 3, risers: 4 });
+    const outline = [
+      { x: 0, y: 0 },
+      { x: len(`4'`), y: 0 },
+      { x: len(`4'`), y: len(`3'`) },
+      { x: 0, y: len(`3'`) },
+    ];
+    expect(mark && 'outline' in mark && mark.outline).toEqual(outline);
+    expect(faceMarks(stair, 'north')).toEqual([]);
+  });
+
+  test('a breast is cut, its firebox hollow, its hearth on the floor; on other walls it is not seen', () => {
+    const raw = {
+      ...{ kind: 'chimney-breast', ...at, wall: 'north', at: `8'`, width: `7'`, depth: `2'` },
+      firebox: { width: `3'`, height: `3'`, sill: `1'` },
+      hearth: { width: `5'`, depth: `2'`, thickness: `2"`, height: `1'` },
+    };
+    const breast = only(measured({ ...hall, features: [raw] }));
+    expect(planMarks(breast).map(({ role }) => role)).toEqual(['slab', 'mass', 'hollow']);
+    expect(planMarks(breast)[0]).toEqual({
+      role: 'slab',
+      wall: 'north',
+      outline: [
+        { along: len(`9'`), out: len(`2'`) },
+        { along: len(`14'`), out: len(`2'`) },
+        { along: len(`14'`), out: len(`4'`) },
+        { along: len(`9'`), out: len(`4'`) },
+      ],
+    });
+    expect(faceMarks(breast, 'north').map(({ role }) => role)).toEqual(['mass', 'opening', 'plinth', 'slab']);
+    expect(faceMarks(breast, 'south')).toEqual([]);
+  });
+
+  test('a kind that says nothing is its footprint, and on the wall what it covers', () => {
+    const raw = { kind: 'built-in', ...at, wall: 'west', at: `4'`, width: `6'`, depth: `2'`, height: `2'` };
+    const bench = only(measured({ ...hall, features: [raw] }));
+    expect(planMarks(bench)).toEqual([{ role: 'body', outline: bench.footprint }]);
+    expect(faceMarks(bench, 'west')).toEqual([
+      {
+        role: 'body',
+        outlines: [
+          [
+            { x: len(`4'`), y: 0 },
+            { x: len(`10'`), y: 0 },
+            { x: len(`10'`), y: len(`2'`) },
+            { x: len(`4'`), y: len(`2'`) },
+          ],
+        ],
+      },
+    ]);
+    expect(planMarks({ ...bench, kind: 'of tomorrow' })).toEqual(planMarks(bench));
+  });
+});
+
+test('drawings know no kind by name', () => {
+  const draw = join(import.meta.dirname, '../../src/draw');
+  const sources = readdirSync(draw, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.ts'));
+  const named = sources.filter((path) => {
+    const text = readFileSync(join(draw, path), 'utf8');
+    return featureKinds.some(({ kind }) => text.includes(`'${kind}'`)) && !path.startsWith('swatch/');
+  });
+  expect(named).toEqual([]);
 });

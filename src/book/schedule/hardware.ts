@@ -1,4 +1,4 @@
-import { carries, lengthOf, textOf } from './attributes.js';
+import { carries, factOf } from '../../fact/index.js';
 import { compareMarks } from './marks.js';
 import type { HardwareSet } from './schedule.js';
 import { standingId, standingOf } from './scheduled.js';
@@ -9,8 +9,12 @@ export function hardwareSets(look: Unscheduled): readonly HardwareSet[] {
   const doors = doorsByOption(look);
   const used = look.book.options.filter(({ id }) => doors.has(id));
   return used.map((option, index): HardwareSet => {
-    const [finish, functions, holds] = [textOf(option, 'finish'), textOf(option, 'functions'), textOf(option, 'holds')];
-    const backset = lengthOf(option, 'backset');
+    const [finish, functions, holds] = [
+      factOf(option, 'door-hardware', 'finish'),
+      factOf(option, 'door-hardware', 'function'),
+      factOf(option, 'door-hardware', 'holds'),
+    ];
+    const backset = factOf(option, 'door-hardware', 'backset');
     return {
       set: `H${index + 1}`,
       option: option.id,
@@ -30,7 +34,7 @@ function doorsByOption({ book, category }: Unscheduled): ReadonlyMap<string, Har
   const found = new Map<string, Map<string, HardwareSet['doors'][number]>>();
   for (const selection of book.selections) {
     const id = standingId(selection);
-    if (id === undefined || !carries(category(selection.category), 'backset')) continue;
+    if (id === undefined || !carries(category(selection.category), 'door-hardware', 'backset')) continue;
     const doors = found.get(id) ?? new Map<string, HardwareSet['doors'][number]>();
     for (const { id: mark } of selection.places) {
       doors.set(mark, { mark, standing: standingOf(selection), supply: selection.supply });

@@ -1,7 +1,7 @@
+import { carries, factOf } from '../../fact/index.js';
 import type { Area } from '../../units/index.js';
 import type { BookRoom, BookSelection } from '../book.js';
 import { groupBy } from '../group-by.js';
-import { carries, isYes, lengthOf, numberOf, textOf } from './attributes.js';
 import type { InsulationRow, SoundRow } from './schedule.js';
 import { optionOf, scheduled, standingId, standingOf, takeoffOf } from './scheduled.js';
 import type { Unscheduled } from './unscheduled.js';
@@ -30,9 +30,12 @@ export function soundSchedule(look: Unscheduled): readonly SoundRow[] {
   return look.book.rooms.flatMap((room) =>
     look.selectionsOf(room).flatMap((selection): readonly SoundRow[] => {
       const option = optionOf(selection, look);
-      const stc = numberOf(option, 'stc');
+      const stc = factOf(option, 'sound-insulation', 'stc');
       if (stc === undefined) return [];
-      const [assembly, thickness] = [textOf(option, 'assembly'), lengthOf(option, 'inPlace')];
+      const [assembly, thickness] = [
+        factOf(option, 'sound-insulation', 'assembly'),
+        factOf(option, 'sound-insulation', 'thickness-in-place'),
+      ];
       const walls = new Set(selection.places.map(({ id }) => id));
       return [
         {
@@ -62,7 +65,9 @@ interface Insulated {
 function insulatedPlaces(room: BookRoom, look: Unscheduled): readonly Insulated[] {
   const layered = look
     .selectionsOf(room)
-    .filter((each) => optionOf(each, look) !== undefined && carries(look.category(each.category), 'rValue'))
+    .filter(
+      (each) => optionOf(each, look) !== undefined && carries(look.category(each.category), 'insulation', 'r-value'),
+    )
     .flatMap((selection) =>
       (takeoffOf(selection).takeoff[0]?.places ?? []).map(({ place, net }) => ({ selection, place, net })),
     );
@@ -83,13 +88,17 @@ function whereIs(place: string, { measure }: BookRoom): InsulationRow['where'] {
 function layerOf(selection: BookSelection, look: Unscheduled): InsulationRow['layers'][number] {
   const option = optionOf(selection, look);
   const { standing, supply, option: id, name } = scheduled(selection, look);
-  const [thickness, type, retarder] = [lengthOf(option, 'inPlace'), textOf(option, 'type'), textOf(option, 'retarder')];
-  const mustBeCovered = isYes(option, 'needsCover');
+  const [thickness, type, retarder] = [
+    factOf(option, 'insulation', 'thickness-in-place'),
+    factOf(option, 'insulation', 'type'),
+    factOf(option, 'insulation', 'vapor-retarder'),
+  ];
+  const mustBeCovered = factOf(option, 'insulation', 'needs-cover');
   return {
     standing,
     supply,
     ...(id !== undefined && { option: id, name: name ?? id }),
-    r: numberOf(option, 'rValue') ?? 0,
+    r: factOf(option, 'insulation', 'r-value') ?? 0,
     ...(thickness !== undefined && { thickness }),
     ...(type !== undefined && { type }),
     ...(retarder !== undefined && { retarder }),

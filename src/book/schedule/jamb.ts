@@ -1,7 +1,7 @@
+import { factOf } from '../../fact/index.js';
 import type { OpeningMeasure } from '../../model/index.js';
 import type { Length } from '../../units/index.js';
 import type { BookOption, BookRoom } from '../book.js';
-import { lengthOf } from './attributes.js';
 import type { Jamb } from './schedule.js';
 import { optionOf } from './scheduled.js';
 import type { Unscheduled } from './unscheduled.js';
@@ -9,7 +9,7 @@ import type { Unscheduled } from './unscheduled.js';
 /** Jamb depth: studs and what lies on both sides of the wall, told only where records know all three. What fills the
  *  cavity and is deeper than the studs, such as batts with a channel, adds what stands out. Common practice, no source. */
 export function jambOf(room: BookRoom, opening: OpeningMeasure, door: BookOption | undefined, look: Unscheduled): Jamb {
-  const made = lengthOf(door, 'jamb');
+  const made = factOf(door, 'door', 'jamb');
   const wall = wallDepth(room, opening, look);
   return {
     ...(made !== undefined && { made }),

@@ -1,7 +1,7 @@
+import { carries, factOf } from '../../fact/index.js';
 import type { OpeningMeasure } from '../../model/index.js';
 import type { Length } from '../../units/index.js';
 import type { BookOption, BookRoom, BookSelection } from '../book.js';
-import { carries, lengthOf, lengthsOf, textOf } from './attributes.js';
 import { hardwareSets } from './hardware.js';
 import { jambOf } from './jamb.js';
 import { compareMarks } from './marks.js';
@@ -58,18 +58,18 @@ function selectionsByMark({ book }: Unscheduled): ReadonlyMap<string, readonly B
 
 function doorRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, setOf, keys }: Context): DoorRow {
   const on = byMark.get(opening.mark) ?? [];
-  const door = on.find(({ category }) => carries(look.category(category), 'leaf'));
+  const door = on.find(({ category }) => carries(look.category(category), 'door', 'leaf'));
   const option = door && optionOf(door, look);
-  const hardware = on.find(({ category }) => carries(look.category(category), 'backset'));
+  const hardware = on.find(({ category }) => carries(look.category(category), 'door-hardware', 'backset'));
   const shown = hardware && scheduled(hardware, look);
   const set = shown?.option === undefined ? undefined : setOf.get(shown.option);
   const { mark, wall, to, width, height, operation, hinge, swing } = opening;
-  const [thickness, core] = [lengthOf(option, 'leaf'), textOf(option, 'core')];
-  const [face, panels] = [textOf(option, 'face'), textOf(option, 'panels')];
-  const madeHeight = lengthOf(option, 'height');
+  const [thickness, core] = [factOf(option, 'door', 'leaf'), factOf(option, 'door', 'core')];
+  const [face, panels] = [factOf(option, 'door', 'face'), factOf(option, 'door', 'panels')];
+  const madeHeight = factOf(option, 'door', 'height');
   const fits = isMadeFor(opening, option);
   const swings = operation === 'swing' || operation === 'double';
-  const [wider, higher] = [lengthOf(option, 'roughWidth'), lengthOf(option, 'roughHeight')];
+  const [wider, higher] = [factOf(option, 'door', 'rough-width'), factOf(option, 'door', 'rough-height')];
   const hand = handOf(room.slug, opening);
   return {
     mark,
@@ -102,8 +102,8 @@ function doorRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, setOf,
 
 /** Is the opening's height the door's, and its width among those made? */
 function isMadeFor({ width, height }: OpeningMeasure, option: BookOption | undefined): boolean | undefined {
-  const made = lengthOf(option, 'height');
-  const widths = lengthsOf(option, 'widths');
+  const made = factOf(option, 'door', 'height');
+  const widths = factOf(option, 'door', 'widths');
   if (made === undefined && widths === undefined) return undefined;
   return (made === undefined || made === height) && (widths === undefined || widths.includes(width));
 }

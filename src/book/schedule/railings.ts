@@ -1,7 +1,7 @@
+import { factOf } from '../../fact/index.js';
 import type { Run } from '../../model/index.js';
 import type { Length } from '../../units/index.js';
 import type { BookRoom, BookSelection } from '../book.js';
-import { lengthOf, textOf } from './attributes.js';
 import type { RailingRow, RailingSchedule } from './schedule.js';
 import { optionOf, scheduled, takeoffOf } from './scheduled.js';
 import type { Unscheduled } from './unscheduled.js';
@@ -29,8 +29,8 @@ function rowOf(place: string, selection: BookSelection, room: BookRoom, look: Un
   const posts = takeoffOf(selection)
     .takeoff.find(({ part }) => part === 'post')
     ?.places.find((each) => each.place === place)?.net;
-  const [height, clearOpening] = [lengthOf(option, 'height'), lengthOf(option, 'clearOpening')];
-  const [postSpacing, mount] = [lengthOf(option, 'postSpacing'), textOf(option, 'mount')];
+  const [height, clearOpening] = [factOf(option, 'railing', 'height'), factOf(option, 'railing', 'clear-opening')];
+  const [postSpacing, mount] = [factOf(option, 'railing', 'post-spacing'), factOf(option, 'railing', 'mount')];
   return {
     room: room.slug,
     place,

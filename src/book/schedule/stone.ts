@@ -1,6 +1,6 @@
+import { factOf } from '../../fact/index.js';
 import type { Area } from '../../units/index.js';
 import type { BookSelection } from '../book.js';
-import { lengthOf, textOf } from './attributes.js';
 import type { StoneRow } from './schedule.js';
 import { optionOf, scheduled, takeoffOf } from './scheduled.js';
 import type { Unscheduled } from './unscheduled.js';
@@ -20,7 +20,11 @@ function rowOf(selection: BookSelection, look: Unscheduled): StoneRow {
   const { takeoff, pounds } = takeoffOf(selection);
   const flats = takeoff.find(({ part }) => part === 'flats');
   const corners = takeoff.find(({ part }) => part === 'corners');
-  const [bed, setting, joint] = [lengthOf(option, 'bed'), textOf(option, 'setting'), textOf(option, 'joint')];
+  const [bed, setting, joint] = [
+    factOf(option, 'stone', 'bed'),
+    factOf(option, 'stone', 'setting'),
+    factOf(option, 'stone', 'joint'),
+  ];
   const weight = option?.weight?.per === 'sq ft' ? option.weight.pounds : undefined;
   return {
     room: selection.room,

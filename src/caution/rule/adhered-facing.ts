@@ -1,5 +1,5 @@
 import { fromInches, printLength } from '../../units/index.js';
-import { isFraming, tradesOf } from '../fact.js';
+import { isFraming, tradesOf } from '../look-up.js';
 import { optionWords } from '../words.js';
 import type { Rule } from './rule.js';
 import { overWords, stoneChoices } from './stone.js';

@@ -1,6 +1,7 @@
+import { factOf } from '../../fact/index.js';
 import { fromInches, printLength } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
-import { lengthFact, selectionsAt, yesFact } from '../fact.js';
+import { selectionsAt } from '../look-up.js';
 import { joinWords, optionWords } from '../words.js';
 import { fireplacesOf } from './fireplace.js';
 import type { Fireplace } from './fireplace.js';
@@ -33,7 +34,7 @@ function facings(fireplace: Fireplace): readonly Finding[] {
       .filter(({ category }) => category.layer === 'finish' || category.layer === 'edge')
       .flatMap((selection) => {
         const seen = selection.options.flatMap((option) => {
-          const burns = yesFact(option, 'is-combustible');
+          const burns = factOf(option, 'hearth-facing', 'is-combustible');
           if (burns === undefined) return [`${optionWords(selection, option)}: whether it can burn is not recorded.`];
           return burns ? [`${optionWords(selection, option)} can burn, and goes up to the opening.`] : [];
         });
@@ -56,7 +57,7 @@ function mantel(fireplace: Fireplace): readonly Finding[] {
   const size = `The mantel of ${feature.name} is ${printLength(gap)} above the opening and stands out ${printLength(shelf.projection)}`;
   const unknown = shelf.isCombustible === undefined ? ['Whether the mantel can burn is not recorded.'] : [];
   const listed = options.flatMap((option) => {
-    const listing = option && lengthFact(option, 'mantel-clearance');
+    const listing = factOf(option, 'fireplace', 'mantel-clearance');
     if (listing === undefined || !unit || !option) return [];
     return gap < listing ? [`${optionWords(unit, option)} is listed for ${printLength(listing)}.`] : [];
   });

@@ -1,8 +1,9 @@
+import { factOf } from '../../fact/index.js';
 import { heightRange, lengthOf } from '../../geometry/index.js';
 import type { OpeningMeasure } from '../../model/index.js';
 import { feet, fromInches, printLength } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
-import { isFraming, lengthFact, tradesOf } from '../fact.js';
+import { isFraming, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView } from '../view.js';
 import { doorAt } from './doors.js';
 import type { Finding, Rule } from './rule.js';
@@ -37,7 +38,7 @@ function headOf(house: HouseView, room: RoomView, opening: OpeningMeasure): read
   const top = standing.top.map((point) => ({ along: feet(point.along), height: feet(point.height) }));
   const ceiling = lengthOf(heightRange(top, feet(at), feet(at) + feet(width)).least);
   const door = doorAt(house, room, opening);
-  const rough = roughAbove(kind, door && lengthFact(door.option, 'rough-height'));
+  const rough = roughAbove(kind, door && factOf(door.option, 'door', 'rough-height'));
   const left = (ceiling - sill - height) as Length;
   const wanted = (rough + head.header + head.plates) as Length;
   if (left >= wanted) return [];

@@ -1,5 +1,6 @@
+import { carries } from '../../fact/index.js';
 import type { OpeningMeasure, Option } from '../../model/index.js';
-import { carries, selectionsAt } from '../fact.js';
+import { selectionsAt } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 
 /** The door selected for an opening, on whichever side it is recorded. */
@@ -10,7 +11,7 @@ export function doorAt(
 ): { readonly selection: SelectionView; readonly option: Option } | undefined {
   const beside = house.bySlug.get(to);
   const selections = [...selectionsAt(room, mark), ...(beside ? selectionsAt(beside, mark) : [])];
-  const selection = selections.find(({ category, counted }) => carries(category, 'rough-height') && counted);
+  const selection = selections.find(({ category, counted }) => carries(category, 'door', 'rough-height') && counted);
   return selection?.counted && { selection, option: selection.counted };
 }
 

@@ -1,6 +1,7 @@
+import { carries } from '../../fact/index.js';
 import type { ChimneyBreast } from '../../feature/index.js';
 import type { FeatureMeasure, Option } from '../../model/index.js';
-import { breastOf, carries, selectionsOn } from '../fact.js';
+import { breastOf, selectionsOn } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 
 /** A chimney breast with a firebox, and the unit selected for it. */
@@ -18,7 +19,7 @@ export function fireplacesOf(house: HouseView): readonly Fireplace[] {
     room.measure.features.flatMap((feature) => {
       const breast = breastOf(feature);
       if (!breast?.firebox) return [];
-      const unit = selectionsOn(room, feature.id).find(({ category }) => carries(category, 'fuel'));
+      const unit = selectionsOn(room, feature.id).find(({ category }) => carries(category, 'fireplace', 'fuel'));
       const options = unit && unit.options.length > 0 ? unit.options : [undefined];
       return [{ room, feature, breast: { ...breast, firebox: breast.firebox }, ...(unit && { unit }), options }];
     }),

@@ -1,6 +1,7 @@
+import { factOf } from '../../fact/index.js';
 import { fromInches, printLength } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
-import { lengthFact, selectionsAt } from '../fact.js';
+import { selectionsAt } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { optionWords, sideWords } from '../words.js';
 import type { Finding, Rule } from './rule.js';
@@ -84,5 +85,5 @@ function floorOf(
   const selection = selectionsAt(room, 'floor').find(({ category, counted }) => category.layer === 'finish' && counted);
   if (!selection?.counted) return undefined;
   const { counted } = selection;
-  return { selection, name: optionWords(selection, counted), height: lengthFact(counted, 'build-up') };
+  return { selection, name: optionWords(selection, counted), height: factOf(counted, 'flooring', 'build-up') };
 }

@@ -1,5 +1,5 @@
 import { fromInches, printAmount, printLength } from '../../units/index.js';
-import { breastOf, isFraming, tradesOf } from '../fact.js';
+import { breastOf, isFraming, tradesOf } from '../look-up.js';
 import type { RoomView, SelectionView } from '../view.js';
 import { optionWords } from '../words.js';
 import type { Rule } from './rule.js';

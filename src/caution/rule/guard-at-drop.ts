@@ -1,5 +1,6 @@
+import { factOf } from '../../fact/index.js';
 import { fromInches, printLength } from '../../units/index.js';
-import { isRailing, lengthFact, stairOf, tradesOf } from '../fact.js';
+import { isRailing, stairOf, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView } from '../view.js';
 import { joinWords, optionWords, sideWords } from '../words.js';
 import { guardedDrop, guardsOf } from './guards.js';
@@ -40,7 +41,7 @@ function low(room: RoomView): readonly Finding[] {
   return guardsOf(room).guards.flatMap(({ railing, hazards }) => {
     const limit = hazards.every(({ isStair }) => isStair) ? least.stair : least.floor;
     const seen = railing.options.flatMap((option) => {
-      const height = lengthFact(option, 'height');
+      const height = factOf(option, 'railing', 'height');
       if (height === undefined) return [`${optionWords(railing, option)}: the height is not recorded.`];
       return height < limit ? [`${optionWords(railing, option)}: ${printLength(height)} high.`] : [];
     });

@@ -1,5 +1,5 @@
+import { factOf } from '../../fact/index.js';
 import { fromInches, printLength } from '../../units/index.js';
-import { lengthFact } from '../fact.js';
 import { optionWords } from '../words.js';
 import { guardsOf } from './guards.js';
 import type { Rule } from './rule.js';
@@ -20,7 +20,7 @@ export const guardOpening: Rule = {
       guardsOf(room).guards.flatMap(({ railing, hazards }) => {
         const limit = hazards.every(({ isStair }) => isStair) ? ball.stair : ball.floor;
         const seen = railing.options.flatMap((option) => {
-          const opening = lengthFact(option, 'clear-opening');
+          const opening = factOf(option, 'railing', 'clear-opening');
           if (opening === undefined) return [`${optionWords(railing, option)}: the clear opening is not recorded.`];
           return opening >= limit
             ? [`${optionWords(railing, option)}: ${printLength(opening)} clear between its parts.`]

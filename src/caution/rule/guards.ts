@@ -1,7 +1,7 @@
 import type { FeatureMeasure } from '../../model/index.js';
 import { fromInches } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
-import { isRailing, selectionsOn, stairOf } from '../fact.js';
+import { isRailing, selectionsOn, stairOf } from '../look-up.js';
 import type { RoomView, SelectionView } from '../view.js';
 
 /** A fall of more than this wants a guard. Source: IRC 2018, R312.1.1. */

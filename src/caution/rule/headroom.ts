@@ -1,6 +1,6 @@
 import { fromInches, printAmount, printArea, printLength } from '../../units/index.js';
 import type { RoomUse } from '../../model/index.js';
-import { isFraming, tradesOf } from '../fact.js';
+import { isFraming, tradesOf } from '../look-up.js';
 import type { Rule } from './rule.js';
 
 /** Source: IRC 2012 to 2021, R305.1 with its exception for sloped ceilings, as quoted in a code forum. */

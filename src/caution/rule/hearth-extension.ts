@@ -1,7 +1,8 @@
+import { factOf } from '../../fact/index.js';
 import { feet, fromInches, printArea, printLength } from '../../units/index.js';
 import type { Area, Length } from '../../units/index.js';
 import type { Option } from '../../model/index.js';
-import { isStone, lengthFact, textFact, tradesOf } from '../fact.js';
+import { isStone, tradesOf } from '../look-up.js';
 import { optionWords } from '../words.js';
 import { fireplacesOf } from './fireplace.js';
 import type { Fireplace } from './fireplace.js';
@@ -51,10 +52,10 @@ function seenAt(
   { breast: { firebox, hearth }, unit, feature }: Fireplace,
   option: Option | undefined,
 ): readonly string[] {
-  const fuel = option && textFact(option, 'fuel');
+  const fuel = factOf(option, 'fireplace', 'fuel');
   if (fuel === 'gas') return [];
-  const width = (option && lengthFact(option, 'opening-width')) ?? firebox.width;
-  const height = (option && lengthFact(option, 'opening-height')) ?? firebox.height;
+  const width = factOf(option, 'fireplace', 'opening-width') ?? firebox.width;
+  const height = factOf(option, 'fireplace', 'opening-height') ?? firebox.height;
   const area = (feet(width) * feet(height)) as Area;
   const limit = area >= large ? least.large : least.small;
   const name = unit && option ? optionWords(unit, option) : feature.name;

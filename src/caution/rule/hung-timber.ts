@@ -1,6 +1,7 @@
+import { carries, factOf } from '../../fact/index.js';
 import type { Option } from '../../model/index.js';
 import { printAmount, printDay } from '../../units/index.js';
-import { carries, tradesOf, isFraming, yesFact } from '../fact.js';
+import { tradesOf, isFraming } from '../look-up.js';
 import type { HouseView, SelectionView } from '../view.js';
 import { optionWords } from '../words.js';
 import type { Rule } from './rule.js';
@@ -17,7 +18,7 @@ export const hungTimber: Rule = {
   find: (house) =>
     house.rooms.flatMap((room) =>
       room.selections.flatMap((selection) => {
-        if (!carries(selection.category, 'structural')) return [];
+        if (!carries(selection.category, 'timber', 'structural')) return [];
         const seen = selection.options.flatMap((option) => backingWords(house, selection, option));
         const [first] = selection.places;
         if (seen.length === 0 || !first) return [];
@@ -42,7 +43,7 @@ export const hungTimber: Rule = {
 /** Timber that carries is framing itself; what hangs needs something recorded by somebody before some day. That a choice
  *  is still open too late is told by the calendar. */
 function backingWords({ milestones }: HouseView, selection: SelectionView, option: Option): readonly string[] {
-  const structural = yesFact(option, 'structural');
+  const structural = factOf(option, 'timber', 'structural');
   const name = optionWords(selection, option);
   if (structural === undefined) return [`${name}: whether it carries load is not recorded.`];
   if (structural) return [];

@@ -1,5 +1,6 @@
+import { carries, factOf } from '../../fact/index.js';
 import { printAmount } from '../../units/index.js';
-import { carries, numberFact, selectionsAt, tradesOf } from '../fact.js';
+import { selectionsAt, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { joinWords } from '../words.js';
 import { wallText, zoneTable } from './climate-table.js';
@@ -29,7 +30,7 @@ export const insulationByZone: Rule = {
   },
 };
 
-const isThermal = ({ category }: SelectionView): boolean => carries(category, 'r-value');
+const isThermal = ({ category }: SelectionView): boolean => carries(category, 'insulation', 'r-value');
 
 function unknownZone(house: HouseView, rooms: readonly RoomView[]): readonly Finding[] {
   const selection = rooms.flatMap(({ selections }) => selections).find(isThermal);
@@ -50,8 +51,8 @@ function below(
 ): readonly Finding[] {
   const { counted } = selection;
   if (!counted) return [];
-  const value = numberFact(counted, 'r-value');
-  const continuous = numberFact(counted, 'continuous-r') ?? 0;
+  const value = factOf(counted, 'insulation', 'r-value');
+  const continuous = factOf(counted, 'insulation', 'continuous-r') ?? 0;
   const isWall = new Set(measure.walls.map(({ id }) => id));
   const low = selection.places.filter(({ id }) => {
     if (value === undefined) return true;
@@ -80,7 +81,7 @@ function below(
 
 /** Walls with an opening to the outside, where no insulation is selected. */
 function bareWalls(house: HouseView, room: RoomView, table: ZoneTable): readonly Finding[] {
-  if (!house.categories.some((category) => carries(category, 'r-value'))) return [];
+  if (!house.categories.some((category) => carries(category, 'insulation', 'r-value'))) return [];
   const outside = new Set(room.measure.openings.filter(({ to }) => to === 'outside').map(({ wall }) => wall));
   return room.measure.walls
     .filter(({ id }) => outside.has(id) && !selectionsAt(room, id).some(isThermal))
@@ -89,7 +90,7 @@ function bareWalls(house: HouseView, room: RoomView, table: ZoneTable): readonly
       place: id,
       placeText: name,
       selections: [],
-      trades: tradesOf(house, (category) => carries(category, 'r-value')),
+      trades: tradesOf(house, (category) => carries(category, 'insulation', 'r-value')),
       seen: `${name} has an opening to the outside, and no insulation is selected in it.`,
       says: tableText(house, id, table),
       ask,

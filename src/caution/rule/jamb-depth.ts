@@ -1,7 +1,8 @@
+import { carries, factOf } from '../../fact/index.js';
 import { fromInches, printLength } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
 import type { OpeningMeasure } from '../../model/index.js';
-import { carries, lengthFact, selectionsAt } from '../fact.js';
+import { selectionsAt } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { joinWords } from '../words.js';
 import { acrossFrom } from './doors.js';
@@ -25,8 +26,8 @@ export const jambDepth: Rule = {
 
 function compare(house: HouseView, room: RoomView, selection: SelectionView): readonly Finding[] {
   const { category, counted, places } = selection;
-  if (!counted || !carries(category, 'jamb')) return [];
-  const jamb = lengthFact(counted, 'jamb');
+  if (!counted || !carries(category, 'door', 'jamb')) return [];
+  const jamb = factOf(counted, 'door', 'jamb');
   const at = { room: room.slug, placeText: selection.placeText, selections: [selection.id], trades: [category.trade] };
   const says =
     'Casing lies flat only when the jamb is as deep as the finished wall: stud, board on both sides, and what sound insulation adds.';
@@ -62,7 +63,7 @@ function thickness(house: HouseView, room: RoomView, opening: OpeningMeasure): L
   const far = across && boardOver(across.room, across.wall);
   if (!across || near === undefined || far === undefined) return undefined;
   const added = [...selectionsAt(room, opening.wall), ...selectionsAt(across.room, across.wall)].reduce(
-    (sum, { counted }) => sum + ((counted && lengthFact(counted, 'wall-adds')) ?? 0),
+    (sum, { counted }) => sum + (factOf(counted, 'sound-insulation', 'wall-adds') ?? 0),
     0,
   );
   return (wall.stud + near + far + added) as Length;

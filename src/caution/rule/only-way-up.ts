@@ -2,7 +2,7 @@ import { flightOf } from '../../feature/index.js';
 import type { Stair } from '../../feature/index.js';
 import { fromInches, printArea, printLength } from '../../units/index.js';
 import type { Area } from '../../units/index.js';
-import { isFraming, stairOf, tradesOf } from '../fact.js';
+import { isFraming, stairOf, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView } from '../view.js';
 import type { Finding, Rule } from './rule.js';
 

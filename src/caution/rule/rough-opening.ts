@@ -1,6 +1,6 @@
+import { carries, factOf } from '../../fact/index.js';
 import { printLength } from '../../units/index.js';
-import type { Length } from '../../units/index.js';
-import { carries, isFraming, lengthFact, lengthsFact, tradesOf } from '../fact.js';
+import { isFraming, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { joinWords, optionWords } from '../words.js';
 import { fireplacesOf } from './fireplace.js';
@@ -27,8 +27,8 @@ export const roughOpening: Rule = {
 
 function doors(house: HouseView, { slug, measure }: RoomView, selection: SelectionView): readonly Finding[] {
   const { category, counted, places } = selection;
-  if (!counted || !carries(category, 'rough-height')) return [];
-  const [height, widths] = [lengthFact(counted, 'height'), lengthsFact(counted, 'widths')];
+  if (!counted || !carries(category, 'door', 'rough-height')) return [];
+  const [height, widths] = [factOf(counted, 'door', 'height'), factOf(counted, 'door', 'widths')];
   const wrong = measure.openings.filter((opening) => {
     if (!places.some(({ id }) => id === opening.mark)) return false;
     return (height !== undefined && opening.height !== height) || (widths && !widths.includes(opening.width));
@@ -36,7 +36,7 @@ function doors(house: HouseView, { slug, measure }: RoomView, selection: Selecti
   const unknown = [
     height === undefined ? 'height of the leaf' : '',
     widths === undefined ? 'widths made' : '',
-    lengthFact(counted, 'rough-height') === undefined || lengthFact(counted, 'rough-width') === undefined
+    factOf(counted, 'door', 'rough-height') === undefined || factOf(counted, 'door', 'rough-width') === undefined
       ? 'rough opening'
       : '',
   ].filter((fact) => fact !== '');
@@ -64,8 +64,11 @@ function units(house: HouseView): readonly Finding[] {
   return fireplacesOf(house).flatMap(({ room, feature, breast, unit }) => {
     const option = unit?.counted;
     if (!unit || !option) return [];
-    const fact = (name: string): Length | undefined => lengthFact(option, name);
-    const [width, height, frame] = [fact('opening-width'), fact('opening-height'), fact('frame-width')];
+    const [width, height] = [
+      factOf(option, 'fireplace', 'opening-width'),
+      factOf(option, 'fireplace', 'opening-height'),
+    ];
+    const frame = factOf(option, 'fireplace', 'frame-width');
     const { firebox } = breast;
     const seen = [
       ...((width !== undefined && width !== firebox.width) || (height !== undefined && height !== firebox.height)

@@ -1,4 +1,5 @@
-import { carries, numberFact, selectionsAt, textFact } from '../fact.js';
+import { carries, factOf } from '../../fact/index.js';
+import { selectionsAt } from '../look-up.js';
 import type { Rule } from './rule.js';
 
 /** Source: GA-214, the note at level 5, as drywall trade texts quote it. */
@@ -14,12 +15,13 @@ export const sheenOverLevel: Rule = {
     house.rooms.flatMap((room) =>
       room.selections.flatMap((selection) => {
         const { category, counted, places, placeText } = selection;
-        const sheen = counted && textFact(counted, 'sheen');
-        if (!counted || !carries(category, 'sheen') || sheen === undefined || !glossy.includes(sheen)) return [];
+        const sheen = factOf(counted, 'paint', 'sheen');
+        if (!counted || !carries(category, 'paint', 'sheen') || sheen === undefined || !glossy.includes(sheen))
+          return [];
         const low = places.flatMap((place) =>
           selectionsAt(room, place.id).flatMap((below) => {
-            if (!below.counted || !carries(below.category, 'level')) return [];
-            const level = numberFact(below.counted, 'level');
+            if (!below.counted || !carries(below.category, 'texture', 'level')) return [];
+            const level = factOf(below.counted, 'texture', 'level');
             return level !== undefined && level >= least ? [] : [{ place, below, level, name: below.counted.name }];
           }),
         );

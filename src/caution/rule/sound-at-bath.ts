@@ -1,4 +1,5 @@
-import { carries, numberFact, selectionsAt, tradesOf } from '../fact.js';
+import { carries, factOf } from '../../fact/index.js';
+import { selectionsAt, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import type { Finding, Rule } from './rule.js';
 
@@ -15,14 +16,15 @@ export const soundAtBath: Rule = {
   find: (house) => house.rooms.flatMap((room) => [...weak(room), ...missing(room, house)]),
 };
 
-const isSound = ({ category, state }: SelectionView): boolean => carries(category, 'stc') && state !== 'none';
+const isSound = ({ category, state }: SelectionView): boolean =>
+  carries(category, 'sound-insulation', 'stc') && state !== 'none';
 
 /** Sound walls of a bath or a bedroom. */
 function weak({ slug, use, selections }: RoomView): readonly Finding[] {
   if (use !== 'bath' && use !== 'bedroom') return [];
   return selections.filter(isSound).flatMap(({ id, places, placeText, category, counted }) => {
     const [first] = places;
-    const stc = counted && numberFact(counted, 'stc');
+    const stc = factOf(counted, 'sound-insulation', 'stc');
     if (!first || !counted || (stc !== undefined && stc >= least)) return [];
     const rating = stc === undefined ? 'the STC of its wall is not recorded' : `tested at STC ${stc}`;
     return [
@@ -56,7 +58,7 @@ function missing(room: RoomView, house: HouseView): readonly Finding[] {
       place: wall,
       placeText: name,
       selections: [],
-      trades: tradesOf(house, (category) => carries(category, 'stc')),
+      trades: tradesOf(house, (category) => carries(category, 'sound-insulation', 'stc')),
       seen: `${name} stands between ${room.name} and ${beside.name}, and no sound insulation is selected in it.`,
       says,
       ask,

@@ -1,7 +1,8 @@
+import { factOf } from '../../fact/index.js';
 import type { Option } from '../../model/index.js';
 import { printAmount, printLength } from '../../units/index.js';
 import type { Length } from '../../units/index.js';
-import { isStone, lengthFact, textFact } from '../fact.js';
+import { isStone } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 
 /** Stone that still may stand somewhere, by how it is carried. */
@@ -25,7 +26,7 @@ export function stoneChoices(house: HouseView, fullBed: boolean): readonly Stone
 }
 
 function isFullBed(option: Option): boolean {
-  return textFact(option, 'kind') === 'full bed' || textFact(option, 'setting') === 'ledge';
+  return factOf(option, 'stone', 'kind') === 'full bed' || factOf(option, 'stone', 'setting') === 'ledge';
 }
 
 /** What of a stone's weight and thickness is over the most that a rule allows, or is not recorded, in words. */
@@ -40,7 +41,7 @@ export function overWords(option: Option, most: { readonly pounds: number; reado
 }
 
 export function bedOf(option: Option): Length | undefined {
-  return lengthFact(option, 'bed') ?? option.thickness;
+  return factOf(option, 'stone', 'bed') ?? option.thickness;
 }
 
 /** Pounds on a square foot. */

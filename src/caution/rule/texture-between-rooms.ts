@@ -1,5 +1,6 @@
+import { carries } from '../../fact/index.js';
 import type { Option } from '../../model/index.js';
-import { carries, selectionsAt } from '../fact.js';
+import { selectionsAt } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { joinWords, sideWords } from '../words.js';
 import { acrossFrom } from './doors.js';
@@ -13,7 +14,8 @@ export const textureBetweenRooms: Rule = {
   find: (house) => house.rooms.flatMap((room) => [...throughOpenings(house, room), ...overOpenSides(house, room)]),
 };
 
-const isTexture = ({ category }: SelectionView): boolean => carries(category, 'level') && carries(category, 'applied');
+const isTexture = ({ category }: SelectionView): boolean =>
+  carries(category, 'texture', 'level') && carries(category, 'texture', 'applied');
 
 /** Openings without casing: one wall runs into the other. Windows, doors and cased openings have trim between. */
 function throughOpenings(house: HouseView, room: RoomView): readonly Finding[] {

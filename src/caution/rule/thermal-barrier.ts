@@ -1,6 +1,7 @@
+import { carries, factOf } from '../../fact/index.js';
 import type { Length } from '../../units/index.js';
 import { fromInches, printLength } from '../../units/index.js';
-import { carries, lengthFact, selectionsAt, tradesOf, yesFact } from '../fact.js';
+import { selectionsAt, tradesOf } from '../look-up.js';
 import type { RoomView } from '../view.js';
 import { joinWords, optionWords } from '../words.js';
 import type { Rule } from './rule.js';
@@ -16,12 +17,12 @@ export const thermalBarrier: Rule = {
   find: (house) =>
     house.rooms.flatMap((room) =>
       room.selections
-        .filter(({ category }) => carries(category, 'needs-cover'))
+        .filter(({ category }) => carries(category, 'insulation', 'needs-cover'))
         .flatMap((selection) => {
           const unknown = selection.options
-            .filter((option) => yesFact(option, 'needs-cover') === undefined)
+            .filter((option) => factOf(option, 'insulation', 'needs-cover') === undefined)
             .map((option) => `${optionWords(selection, option)}: whether it is foam that wants cover is not recorded.`);
-          const foams = selection.options.filter((option) => yesFact(option, 'needs-cover'));
+          const foams = selection.options.filter((option) => factOf(option, 'insulation', 'needs-cover'));
           const bare =
             foams.length === 0
               ? []
@@ -56,12 +57,15 @@ export const thermalBarrier: Rule = {
     ),
 };
 
-export const isBoard = (category: Parameters<typeof carries>[0]): boolean => carries(category, 'board-thickness');
+export const isBoard = (category: Parameters<typeof carries>[0]): boolean =>
+  carries(category, 'gypsum-board', 'board-thickness');
 
 /** Thickness of all the gypsum board selected at a place; undefined when there is none or one is unknown. */
 export function boardOver(room: RoomView, place: string): Length | undefined {
   const boards = selectionsAt(room, place).filter(({ category, state }) => isBoard(category) && state !== 'none');
-  const layers = boards.map(({ counted }) => counted && (lengthFact(counted, 'board-thickness') ?? counted.thickness));
+  const layers = boards.map(
+    ({ counted }) => counted && (factOf(counted, 'gypsum-board', 'board-thickness') ?? counted.thickness),
+  );
   if (layers.length === 0 || layers.includes(undefined)) return undefined;
   return layers.reduce<number>((sum, layer) => sum + (layer ?? 0), 0) as Length;
 }

@@ -1,5 +1,6 @@
+import { carries, factOf } from '../../fact/index.js';
 import type { Option } from '../../model/index.js';
-import { carries, selectionsAt, textFact, yesFact } from '../fact.js';
+import { selectionsAt } from '../look-up.js';
 import type { RoomView, SelectionView } from '../view.js';
 import { joinWords } from '../words.js';
 import { isBoard } from './thermal-barrier.js';
@@ -34,9 +35,9 @@ function look(room: RoomView, selection: SelectionView): readonly Finding[] {
   if (!counted) return [];
   const seen = [
     ...(isBoard(category) ? boardWords(room, selection, counted) : []),
-    ...(carries(category, 'wet-floor') ? tileWords(selection, counted) : []),
-    ...(carries(category, 'sheen') ? paintWords(counted) : []),
-    ...(category.schedule === 'floor' && textFact(counted, 'kind') === 'carpet'
+    ...(carries(category, 'tile', 'wet-floor') ? tileWords(selection, counted) : []),
+    ...(carries(category, 'paint', 'sheen') ? paintWords(counted) : []),
+    ...(category.schedule === 'floor' && factOf(counted, 'flooring', 'kind') === 'carpet'
       ? [`${counted.name} on the floor.`]
       : []),
   ];
@@ -58,10 +59,10 @@ function look(room: RoomView, selection: SelectionView): readonly Finding[] {
 }
 
 function boardWords(room: RoomView, { places }: SelectionView, board: Option): readonly string[] {
-  const type = textFact(board, 'type');
+  const type = factOf(board, 'gypsum-board', 'type');
   if (type === undefined) return [`${board.name}: what kind of board it is is not recorded.`];
   const tiled = places.filter(({ id }) =>
-    selectionsAt(room, id).some(({ category, counted }) => counted && carries(category, 'wet-floor')),
+    selectionsAt(room, id).some(({ category, counted }) => counted && carries(category, 'tile', 'wet-floor')),
   );
   const onWalls = tiled.filter(({ id }) => id !== 'floor');
   return [
@@ -75,7 +76,7 @@ function boardWords(room: RoomView, { places }: SelectionView, board: Option): r
 function tileWords({ places }: SelectionView, tile: Option): readonly string[] {
   const onFloor = places.some(({ id }) => id === 'floor');
   const onWalls = places.some(({ id }) => id !== 'floor');
-  const [substrate, rated] = [textFact(tile, 'substrate'), yesFact(tile, 'wet-floor')];
+  const [substrate, rated] = [factOf(tile, 'tile', 'substrate'), factOf(tile, 'tile', 'wet-floor')];
   const wall = substrate === undefined ? 'what it is set on is not recorded' : `set on ${substrate}`;
   const floor =
     rated === undefined
@@ -88,7 +89,7 @@ function tileWords({ places }: SelectionView, tile: Option): readonly string[] {
 }
 
 function paintWords(paint: Option): readonly string[] {
-  const sheen = textFact(paint, 'sheen');
+  const sheen = factOf(paint, 'paint', 'sheen');
   if (sheen === undefined) return [`${paint.name}: the sheen is not recorded.`];
   return sheen === 'flat' || sheen === 'matte' ? [`${paint.name}, ${sheen}.`] : [];
 }

@@ -1,5 +1,6 @@
+import { planMarks } from '../../feature/index.js';
 import { PathBuilder, path } from '../../svg/index.js';
-import type { CeilingFacet, RoomMeasure } from '../../model/index.js';
+import type { CeilingFacet, FeatureMeasure, RoomMeasure } from '../../model/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';
@@ -18,6 +19,7 @@ import { courseNote, drawCourses } from '../courses/course-lines.js';
 import type { CourseLayout } from '../courses/course-lines.js';
 import type { Sheet } from '../sheet.js';
 import { timberLines, timberNote } from '../timber-lines.js';
+import type { Overhead } from '../timber-lines.js';
 import { onPlan } from './on-plan.js';
 import { facetHeights } from './facet-height.js';
 import type { HeightAt } from './facet-height.js';
@@ -57,10 +59,12 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
     const seams = seamsOf(facets, heightAt);
     seams.forEach((seam) => drawSeam(sheet, seam));
     for (const feature of measure.features) {
-      if (feature.kind !== 'timber') continue;
-      const label = drawTimbers(sheet, measure, feature);
-      if (label === undefined) notes.push(timberNote(feature));
-      else labels.push(label);
+      for (const mark of planMarks(feature)) {
+        if (mark.role !== 'overhead') continue;
+        const label = drawOverhead({ sheet, measure, feature }, mark);
+        if (label === undefined) notes.push(timberNote(feature, mark));
+        else labels.push(label);
+      }
     }
     for (const feature of measure.features) {
       if (feature.overhead === undefined) continue;
@@ -97,12 +101,11 @@ function drawSeam(sheet: Sheet, { a, b, kind }: Seam): void {
   else sheet.polyline(ends, { pen: kind === 'break' ? 'fine' : 'object', layer: 'object' });
 }
 
-function drawTimbers(
-  sheet: Sheet,
-  measure: RoomMeasure,
-  feature: RoomMeasure['features'][number],
+function drawOverhead(
+  { sheet, measure, feature }: { sheet: Sheet; measure: RoomMeasure; feature: FeatureMeasure },
+  mark: Overhead,
 ): (() => void) | undefined {
-  const { lines, width } = timberLines(sheet, measure, feature);
+  const { lines, width } = timberLines(sheet, measure, mark);
   if (lines.length === 0) return undefined;
   const half = width / 2;
   for (const [from, to] of lines) {

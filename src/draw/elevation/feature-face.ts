@@ -1,11 +1,13 @@
+import { faceMarks } from '../../feature/index.js';
+import type { FaceMark, Spot as MarkSpot } from '../../feature/index.js';
 import type { FeatureMeasure } from '../../model/index.js';
 import type { Length } from '../../units/index.js';
 import type { Spot } from '../convex.js';
 import { lengthText } from '../length-text.js';
-import { extentOf, faceExtent, figureAt, fireboxOf, wordAt } from '../figures.js';
 import { sizes } from '../pen.js';
-import { corners } from './frame.js';
 import type { ElevationFrame } from './frame.js';
+
+type Mark<Role extends FaceMark['role']> = Extract<FaceMark, { readonly role: Role }>;
 
 /** Draws what of a feature stands on or before the wall; returns what writes its words, with its finish, once all lines
  *  stand. */
@@ -14,71 +16,68 @@ export function drawFeatureFace(
   feature: FeatureMeasure,
   finish?: string,
   guard?: Guard,
+): readonly (() => void)[] {
+  return faceMarks(feature, frame.wall.id).flatMap((mark) => drawMark(frame, feature, mark, { finish, guard }) ?? []);
+}
+
+/** What of the selections an elevation names. */
+interface Selected {
+  readonly finish: string | undefined;
+  readonly guard: Guard | undefined;
+}
+
+function drawMark(
+  frame: ElevationFrame,
+  feature: FeatureMeasure,
+  mark: FaceMark,
+  { finish, guard }: Selected,
 ): (() => void) | undefined {
-  const { sheet, wall } = frame;
-  const cover = feature.covers.find((candidate) => candidate.wall === wall.id);
-  if (cover === undefined) return isGuarded(feature, wall) ? dropEdge(frame, feature, guard) : undefined;
-  const bottom = cover.sill ?? 0;
-  const isBreast = feature.kind === 'chimney-breast';
-  const outlines = isBreast
-    ? frontOutlines(frame, feature, cover.from)
-    : [corners(frame, cover.from, bottom, cover.to, cover.height)];
-  sheet.region(outlines, { pen: 'object', fill: isBreast ? 'deep' : 'tone', layer: 'object' });
-  if (isBreast) drawHearthAndFirebox(frame, feature, (cover.from + cover.to) / 2);
-  if (feature.kind === 'niche') {
-    const edge = 25_400_000;
-    sheet.polygon(corners(frame, cover.from + edge, bottom + edge, cover.to - edge, cover.height - edge), {
-      pen: 'hair',
-      color: 'ink',
-      layer: 'object',
-    });
-  }
-  return () =>
-    writeName(
-      frame,
-      feature,
-      finish,
-      { left: cover.from, right: cover.to, bottom, top: cover.height },
-      isBreast ? 'deep' : 'tone',
-    );
-}
-
-function frontOutlines(frame: ElevationFrame, feature: FeatureMeasure, from: number): Spot[][] {
-  const front = feature.faces.find((face) => face.id.endsWith('/front'));
-  const extent = front === undefined ? undefined : extentOf(front.regions);
-  if (front === undefined || extent === undefined) return [];
-  return front.regions.map((region) => region.outline.map((point) => frame.at(from + point.x - extent.left, point.y)));
-}
-
-function drawHearthAndFirebox(frame: ElevationFrame, feature: FeatureMeasure, middle: number): void {
   const { sheet } = frame;
-  const firebox = fireboxOf(feature);
-  if (firebox !== undefined) {
-    const half = (firebox.right - firebox.left) / 2;
-    sheet.polygon(corners(frame, middle - half, firebox.bottom, middle + half, firebox.top), {
-      pen: 'object',
-      fill: 'poche',
-      layer: 'object',
-    });
+  switch (mark.role) {
+    case 'mass':
+    case 'body':
+      return drawWhole(frame, feature, mark, finish);
+    case 'guard':
+      return drawGuard(frame, feature, mark, guard);
+    case 'opening':
+      sheet.polygon(spots(frame, mark.outline), { pen: 'object', fill: 'poche', layer: 'object' });
+      return undefined;
+    case 'plinth':
+      sheet.polygon(spots(frame, mark.outline), { pen: 'fine', fill: 'tone', layer: 'object' });
+      return undefined;
+    case 'slab':
+      sheet.polygon(spots(frame, mark.outline), { pen: 'fine', fill: 'paper', layer: 'object' });
+      return undefined;
+    case 'inset':
+      sheet.polygon(spots(frame, mark.outline), { pen: 'hair', color: 'ink', layer: 'object' });
+      return undefined;
   }
-  const hearth = faceExtent(feature, 'hearth');
-  if (hearth === undefined) return;
-  const half = (hearth.right - hearth.left) / 2;
-  const top = figureAt(feature, ['hearth', 'height']) ?? 2 * 25_400_000;
-  const slab = Math.min(figureAt(feature, ['hearth', 'thickness']) ?? top, top);
-  if (top > 0)
-    sheet.polygon(corners(frame, middle - half, 0, middle + half, top), { pen: 'fine', fill: 'tone', layer: 'object' });
-  if (slab > 0 && slab < top)
-    sheet.polygon(corners(frame, middle - half, top - slab, middle + half, top), {
-      pen: 'fine',
-      fill: 'paper',
-      layer: 'object',
-    });
+}
+
+function spots({ at }: ElevationFrame, outline: readonly MarkSpot[]): Spot[] {
+  return outline.map(({ x, y }) => at(x, y));
+}
+
+function drawWhole(
+  frame: ElevationFrame,
+  feature: FeatureMeasure,
+  { role, outlines }: Mark<'mass' | 'body'>,
+  finish: string | undefined,
+): (() => void) | undefined {
+  const fill = role === 'mass' ? 'deep' : 'tone';
+  frame.sheet.region(
+    outlines.map((outline) => spots(frame, outline)),
+    { pen: 'object', fill, layer: 'object' },
+  );
+  const cover = feature.covers.find(({ wall }) => wall === frame.wall.id);
+  if (cover === undefined) return undefined;
+  const box = { left: cover.from, right: cover.to, bottom: cover.sill ?? 0, top: cover.height };
+  return () => writeName(frame, feature, finish, box, fill);
 }
 
 /** True where the wall is the open side that a feature falls from. */
 export function isGuarded(feature: FeatureMeasure, wall: { readonly id: string }): boolean {
-  return feature.kind === 'drop-edge' && wordAt(feature, 'wall') === wall.id;
+  return faceMarks(feature, wall.id).some(({ role }) => role === 'guard');
 }
 
 /** What is selected for an open edge, and its height as the record says. Local code decides both. */
@@ -88,10 +87,13 @@ export interface Guard {
 }
 
 /** A guard before the open side: rail and posts, without a figure where no height is known. */
-function dropEdge(frame: ElevationFrame, feature: FeatureMeasure, guard: Guard | undefined): () => void {
-  const { sheet, at } = frame;
-  const from = figureAt(feature, ['at']) ?? 0;
-  const run = feature.runs[0]?.length ?? 0;
+function drawGuard(
+  { sheet, at }: ElevationFrame,
+  feature: FeatureMeasure,
+  { from, to }: Mark<'guard'>,
+  guard: Guard | undefined,
+): () => void {
+  const run = to - from;
   const top = guard?.guardHeight ?? 3.5 * 304_800_000;
   const posts = Math.max(1, Math.ceil(run / (6 * 304_800_000)));
   for (const height of [top, top - 3 * 25_400_000, 4 * 25_400_000])

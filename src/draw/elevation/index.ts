@@ -47,8 +47,7 @@ export function drawElevation(measure: RoomMeasure, wall: WallMeasure, options: 
     const labels: (() => void)[] = [];
     for (const opening of openingsOf(frame)) drawOpeningFace(frame, opening);
     for (const feature of measure.features) {
-      const label = drawFeatureFace(frame, feature, shows.faces.get(feature.id), shows.guards.get(feature.id));
-      if (label !== undefined) labels.push(label);
+      labels.push(...drawFeatureFace(frame, feature, shows.faces.get(feature.id), shows.guards.get(feature.id)));
     }
     drawFloorLine(frame);
     const missing = openingsOf(frame).flatMap((opening) => labelOpening(frame, opening));

@@ -1,9 +1,10 @@
+import { planMarks } from '../../feature/index.js';
+import type { BesideWall, PlanMark } from '../../feature/index.js';
 import type { FeatureMeasure, RoomMeasure } from '../../model/index.js';
 import type { Spot } from '../convex.js';
-import { countOf, faceExtent, figureAt, fireboxOf, wordAt } from '../figures.js';
 import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';
-import type { Sheet } from '../sheet.js';
+import type { Sheet, Stroke } from '../sheet.js';
 import { timberLines, timberNote } from '../timber-lines.js';
 import type { WallLine } from './wall-line.js';
 
@@ -15,79 +16,59 @@ interface Place {
   readonly lines: readonly WallLine[];
 }
 
-/** Draws a feature on the plan. Returns words for it that wait until all lines stand, and a note when it has no place. */
-export function drawFeature(place: Place): { readonly label?: () => void; readonly note?: string } {
-  return (symbols[place.feature.kind] ?? outlined)(place);
+/** Words for a symbol that wait until all lines stand, and a note for what has no place. */
+interface Said {
+  readonly label?: () => void;
+  readonly note?: string;
 }
 
-type Symbol = (place: Place) => { readonly label?: () => void; readonly note?: string };
+type Mark<Role extends PlanMark['role']> = Extract<PlanMark, { readonly role: Role }>;
 
-const symbols: Readonly<Record<string, Symbol>> = {
-  'chimney-breast': chimneyBreast,
-  stair,
-  'drop-edge': dropEdge,
-  'built-in': outlined,
-  'half-wall': halfWall,
-  niche,
-  timber,
-};
+/** Draws a feature on the plan by what its kind shows of itself. */
+export function drawFeature(place: Place): readonly Said[] {
+  return planMarks(place.feature).map((mark) => drawMark(place, mark));
+}
 
-function chimneyBreast(place: Place): ReturnType<Symbol> {
-  const { sheet, feature } = place;
-  const cover = feature.covers[0];
-  const line = place.lines.find((candidate) => candidate.wall.id === cover?.wall);
-  const side = faceExtent(feature, 'left');
-  if (cover === undefined || line === undefined || side === undefined) return outlined(place);
+function drawMark(place: Place, mark: PlanMark): Said {
+  switch (mark.role) {
+    case 'body':
+      return named(place, mark, { pen: 'object', fill: 'tone', layer: 'fill' });
+    case 'low-wall':
+      return named(place, mark, { pen: 'object', fill: 'deep', layer: 'object' });
+    case 'slab':
+      return beside(place, mark, { pen: 'fine', fill: 'tone', layer: 'fill' });
+    case 'mass':
+      return beside(place, mark, { pen: 'cut', fill: 'poche', layer: 'cut' });
+    case 'hollow':
+      return beside(place, mark, { pen: 'fine', fill: 'paper', layer: 'cut' });
+    case 'recess':
+      return recess(place, mark);
+    case 'guard':
+      return guard(place, mark);
+    case 'flight':
+      return flight(place, mark);
+    case 'overhead':
+      return overhead(place, mark);
+  }
+}
+
+function named(place: Place, { outline }: Mark<'body' | 'low-wall'>, stroke: Stroke): Said {
+  const corners = outline.map((point) => place.sheet.spot(point));
+  place.sheet.polygon(corners, stroke);
+  return { label: () => writeNear(place, corners) };
+}
+
+function beside({ sheet, lines }: Place, { wall, outline }: Mark<'slab' | 'mass' | 'hollow'>, stroke: Stroke): Said {
+  const line = lines.find((candidate) => candidate.wall.id === wall);
   const k = sheet.perNanometre;
-  const [left, right, depth] = [cover.from * k, cover.to * k, (side.right - side.left) * k];
-  const middle = (left + right) / 2;
-  const hearth = faceExtent(feature, 'hearth');
-  if (hearth !== undefined) {
-    const half = ((hearth.right - hearth.left) * k) / 2;
-    const reach = depth + (hearth.top - hearth.bottom) * k;
-    sheet.polygon(
-      [
-        line.at(middle - half, -depth),
-        line.at(middle + half, -depth),
-        line.at(middle + half, -reach),
-        line.at(middle - half, -reach),
-      ],
-      {
-        pen: 'fine',
-        fill: 'tone',
-        layer: 'fill',
-      },
-    );
-  }
-  sheet.polygon([line.at(left, 0), line.at(right, 0), line.at(right, -depth), line.at(left, -depth)], {
-    pen: 'cut',
-    fill: 'poche',
-    layer: 'cut',
-  });
-  const firebox = fireboxOf(feature);
-  if (firebox !== undefined) {
-    const half = ((firebox.right - firebox.left) * k) / 2;
-    const deep = depth * 0.72;
-    sheet.polygon(
-      [
-        line.at(middle - half, -depth),
-        line.at(middle - half * 0.68, -depth + deep),
-        line.at(middle + half * 0.68, -depth + deep),
-        line.at(middle + half, -depth),
-      ],
-      { pen: 'fine', fill: 'paper', layer: 'cut' },
-    );
-  }
+  const spot = ({ along, out }: BesideWall): Spot[] => (line ? [line.at(along * k, -out * k)] : []);
+  if (line) sheet.polygon(outline.flatMap(spot), stroke);
   return {};
 }
 
-function stair(place: Place): ReturnType<Symbol> {
-  const { sheet, feature } = place;
-  const corners = feature.footprint?.map((point) => sheet.spot(point));
-  if (corners === undefined || corners.length !== 4) return outlined(place);
-  // The footprint starts with the two corners at the foot.
+function flight({ sheet }: Place, { outline, treads, risers }: Mark<'flight'>): Said {
+  const corners = outline.map((point) => sheet.spot(point));
   const [a, b, c, d] = corners as [Spot, Spot, Spot, Spot];
-  const treads = countOf(feature, 'treads') ?? 1;
   sheet.polygon(corners, { pen: 'object', fill: 'paper', layer: 'fill' });
   for (let index = 1; index < treads; index++) {
     const share = index / treads;
@@ -105,8 +86,7 @@ function stair(place: Place): ReturnType<Symbol> {
     tip[1] - ahead[1] * 6 + ahead[0] * 2.6 * side,
   ];
   sheet.polygon([tip, barb(1), barb(-1)], { pen: 'fine', color: 'accent', fill: 'accent', layer: 'object' });
-  const risers = countOf(feature, 'risers');
-  const words = risers === undefined ? 'UP' : `UP ${risers} R`;
+  const words = `UP ${risers} R`;
   const label = (): void => {
     // The words stand across the arrow, on a ground that hides the lines behind them.
     const spots = [0.22, 0.3, 0.4, 0.5, 0.6].map((share) => lowered(between(foot, head, share)));
@@ -115,16 +95,11 @@ function stair(place: Place): ReturnType<Symbol> {
   return { label };
 }
 
-function dropEdge({ sheet, feature, lines }: Place): ReturnType<Symbol> {
+function guard({ sheet, feature, lines }: Place, { wall, from, to, fall: drop }: Mark<'guard'>): Said {
   const k = sheet.perNanometre;
-  const run = feature.runs[0]?.length ?? 0;
-  const cover = feature.covers[0];
-  const wall = cover?.wall ?? wordAt(feature, 'wall');
   const line = lines.find((candidate) => candidate.wall.id === wall);
-  const fall = feature.drop === undefined ? feature.name : `${feature.name}: falls ${lengthText(feature.drop)}`;
+  const fall = `${feature.name}: falls ${lengthText(drop)}`;
   if (line === undefined) return { note: fall };
-  const from = cover === undefined ? (figureAt(feature, ['at']) ?? 0) : cover.from;
-  const to = cover === undefined || cover.to <= cover.from ? from + run : cover.to;
   const [low, high] = [from * k, to * k];
   const inset = -1.75 * 25_400_000 * k * 1.5;
   for (const v of [inset - 1.1, inset + 1.1])
@@ -155,44 +130,26 @@ function dropEdge({ sheet, feature, lines }: Place): ReturnType<Symbol> {
       centered(line.at(middle + (high - low) * shift, inset - 8), turn),
     );
     const look = { size: sizes.note, color: 'accent', turn, ground: 'paper' } as const;
-    if (sheet.tryWrite(spots, fall, look) || feature.drop === undefined) return;
-    sheet.tryWrite(spots, `falls ${lengthText(feature.drop)}`, look);
+    if (sheet.tryWrite(spots, fall, look)) return;
+    sheet.tryWrite(spots, `falls ${lengthText(drop)}`, look);
   };
   return { label };
 }
 
-function halfWall(place: Place): ReturnType<Symbol> {
-  const { sheet, feature } = place;
-  const corners = feature.footprint?.map((point) => sheet.spot(point));
-  if (corners === undefined) return {};
-  sheet.polygon(corners, { pen: 'object', fill: 'deep', layer: 'object' });
-  return { label: () => writeNear(place, corners) };
-}
-
-function niche({ sheet, feature, lines }: Place): ReturnType<Symbol> {
-  const cover = feature.covers[0];
-  const line = lines.find((candidate) => candidate.wall.id === cover?.wall);
-  if (cover === undefined || line === undefined) return {};
+function recess({ sheet, feature, lines }: Place, { wall, from, to, depth: deep }: Mark<'recess'>): Said {
+  const line = lines.find((candidate) => candidate.wall.id === wall);
+  if (line === undefined) return {};
   const k = sheet.perNanometre;
-  const sides = faceExtent(feature, 'sides');
-  const depth = Math.min((sides === undefined ? 3.5 * 25_400_000 : sides.top - sides.bottom) * k, line.thickness * 0.8);
-  sheet.polygon(
-    [
-      line.at(cover.from * k, 0),
-      line.at(cover.to * k, 0),
-      line.at(cover.to * k, depth),
-      line.at(cover.from * k, depth),
-    ],
-    {
-      pen: 'fine',
-      fill: 'paper',
-      layer: 'label',
-      quiet: true,
-    },
-  );
+  const depth = Math.min(deep * k, line.thickness * 0.8);
+  sheet.polygon([line.at(from * k, 0), line.at(to * k, 0), line.at(to * k, depth), line.at(from * k, depth)], {
+    pen: 'fine',
+    fill: 'paper',
+    layer: 'label',
+    quiet: true,
+  });
   const turn = readable(line.along);
   const label = (): void => {
-    const middle = ((cover.from + cover.to) / 2) * k;
+    const middle = ((from + to) / 2) * k;
     sheet.tryWrite(
       [-8, -16, -24].map((v) => centered(line.at(middle, v), turn)),
       feature.name,
@@ -202,9 +159,9 @@ function niche({ sheet, feature, lines }: Place): ReturnType<Symbol> {
   return { label };
 }
 
-function timber({ sheet, measure, feature }: Place): ReturnType<Symbol> {
-  const { lines, width } = timberLines(sheet, measure, feature);
-  if (lines.length === 0) return { note: timberNote(feature) };
+function overhead({ sheet, measure, feature }: Place, mark: Mark<'overhead'>): Said {
+  const { lines, width } = timberLines(sheet, measure, mark);
+  if (lines.length === 0) return { note: timberNote(feature, mark) };
   for (const [from, to] of lines) {
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
     const side: Spot = [(-(to[1] - from[1]) / length) * (width / 2), ((to[0] - from[0]) / length) * (width / 2)];
@@ -228,14 +185,6 @@ function timber({ sheet, measure, feature }: Place): ReturnType<Symbol> {
     sheet.tryWrite(spots, `${feature.name} above`, { size: sizes.note, color: 'muted', turn, ground: 'paper' });
   };
   return { label };
-}
-
-function outlined(place: Place): ReturnType<Symbol> {
-  const { sheet, feature } = place;
-  const corners = feature.footprint?.map((point) => sheet.spot(point));
-  if (corners === undefined) return {};
-  sheet.polygon(corners, { pen: 'object', fill: 'tone', layer: 'fill' });
-  return { label: () => writeNear(place, corners) };
 }
 
 /** The feature's name in it, lengthwise where it is upright, else beside it. */

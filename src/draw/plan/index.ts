@@ -1,5 +1,4 @@
 import type { RoomMeasure } from '../../model/index.js';
-import type { SvgNode } from '../../svg/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';
@@ -16,7 +15,6 @@ import { drawOpening, drawOpeningAbove, swingsInward } from './opening-symbol.js
 import { drawPoche } from './poche.js';
 import { drawRoomLabel } from './room-label.js';
 import { drawAlignedStrings, drawSideStrings } from './strings.js';
-import { drawSymbolNodes } from './symbol-nodes.js';
 import { drawVoid } from './void.js';
 import { planSpan } from './span.js';
 import { planeHeight, wallLines } from './wall-line.js';
@@ -29,15 +27,13 @@ export interface PlanOptions extends DrawOptions {
   readonly neighbours?: ReadonlyMap<string, string>;
   /** Boards as laid out on the floor. */
   readonly courses?: CourseLayout;
-  /** Plan symbols by feature id, for kinds that this folder does not know. */
-  readonly symbols?: ReadonlyMap<string, readonly SvgNode[]>;
 }
 
 /** The plan of a room: cut walls, openings, features, voids, dimensions to the inside faces. */
 export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
-  const { number, name, courses, symbols } = options;
+  const { number, name, courses } = options;
   const neighbours = neighboursOf(measure, options.neighbours);
-  const shows = { number, name, neighbours, courses, symbols };
+  const shows = { number, name, neighbours, courses };
   const title = { title: `Plan – ${number} ${name}`, description: describe(measure, name, neighbours), north: true };
   const draw = (sheet: Sheet): Title => {
     const lines = wallLines(sheet, measure);
@@ -54,14 +50,10 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
     if (lines.some((line) => line.above.length > 0))
       notes.push(`Dashed on walls: openings above ${lengthText(planeHeight)}`);
     for (const feature of measure.features) {
-      const symbol = symbols?.get(feature.id);
-      if (symbol !== undefined) {
-        drawSymbolNodes(sheet, symbol);
-        continue;
+      for (const { label, note } of drawFeature({ sheet, measure, feature, lines })) {
+        if (label !== undefined) labels.push(label);
+        if (note !== undefined) notes.push(note);
       }
-      const { label, note } = drawFeature({ sheet, measure, feature, lines });
-      if (label !== undefined) labels.push(label);
-      if (note !== undefined) notes.push(note);
     }
     const labelVoids = measure.voids.map((outline) =>
       drawVoid(

@@ -1,5 +1,4 @@
 import type { FeatureKind } from '../kind.js';
-import { drawFootprint } from '../plan-symbol.js';
 import { measure } from './measure.js';
 import { read } from './read.js';
 import type { BuiltIn } from './read.js';
@@ -10,5 +9,4 @@ export const builtIn: FeatureKind<BuiltIn> = {
   schema,
   read,
   measure,
-  drawPlan: (_data, measure) => drawFootprint(measure),
 };

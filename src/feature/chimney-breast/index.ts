@@ -1,5 +1,5 @@
 import type { FeatureKind } from '../kind.js';
-import { drawFootprint } from '../plan-symbol.js';
+import { face, plan } from './draw.js';
 import { measure } from './measure.js';
 import { read } from './read.js';
 import type { ChimneyBreast } from './read.js';
@@ -10,5 +10,6 @@ export const chimneyBreast: FeatureKind<ChimneyBreast> = {
   schema,
   read,
   measure,
-  drawPlan: (_data, measure) => drawFootprint(measure),
+  plan,
+  face,
 };

@@ -1,5 +1,5 @@
 import type { FeatureKind } from '../kind.js';
-import { drawFootprint } from '../plan-symbol.js';
+import { plan } from './draw.js';
 import { measure } from './measure.js';
 import { read } from './read.js';
 import type { HalfWall } from './read.js';
@@ -10,5 +10,5 @@ export const halfWall: FeatureKind<HalfWall> = {
   schema,
   read,
   measure,
-  drawPlan: (_data, measure) => drawFootprint(measure),
+  plan,
 };

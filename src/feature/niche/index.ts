@@ -1,4 +1,5 @@
 import type { FeatureKind } from '../kind.js';
+import { face, plan } from './draw.js';
 import { measure } from './measure.js';
 import { read } from './read.js';
 import type { Niche } from './read.js';
@@ -9,4 +10,6 @@ export const niche: FeatureKind<Niche> = {
   schema,
   read,
   measure,
+  plan,
+  face,
 };

@@ -1,5 +1,5 @@
 import type { FeatureKind } from '../kind.js';
-import { drawPlan } from './draw.js';
+import { plan } from './draw.js';
 import { measure } from './measure.js';
 import { read } from './read.js';
 import type { Stair } from './read.js';
@@ -10,5 +10,5 @@ export const stair: FeatureKind<Stair> = {
   schema,
   read,
   measure,
-  drawPlan,
+  plan,
 };

@@ -1,4 +1,5 @@
 import type { FeatureKind } from '../kind.js';
+import { plan } from './draw.js';
 import { measure } from './measure.js';
 import { read } from './read.js';
 import type { Timber } from './read.js';
@@ -9,4 +10,5 @@ export const timber: FeatureKind<Timber> = {
   schema,
   read,
   measure,
+  plan,
 };

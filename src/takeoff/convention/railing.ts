@@ -1,3 +1,4 @@
+import { factOf } from '../../fact/index.js';
 import { measureParts } from '../../model/index.js';
 import { feet } from '../../units/index.js';
 import { postsAlong } from '../arithmetic/index.js';
@@ -15,9 +16,9 @@ export const railing: ConventionRule = {
     const run = railOf(place);
     if (!run) return undefined;
     const length = feet(run.length);
-    const spacing = option.attributes['post-spacing']?.value;
+    const spacing = factOf(option, 'railing', 'post-spacing');
     // Without a spacing the option's rail spans from end to end.
-    const apart = (piece: Length) => (spacing?.kind === 'length' ? spacing.length : piece);
+    const apart = (piece: Length) => spacing ?? piece;
     const posts = run.pieces.reduce((sum, piece) => sum + postsAlong(piece, apart(piece)).posts, 0);
     const { id, name } = place;
     return {

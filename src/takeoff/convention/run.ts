@@ -1,3 +1,4 @@
+import { factOf } from '../../fact/index.js';
 import { measureParts } from '../../model/index.js';
 import type { OpeningMeasure, RoomMeasure } from '../../model/index.js';
 import { feet } from '../../units/index.js';
@@ -67,9 +68,8 @@ function baseRuns(measure: RoomMeasure): readonly PlaceQuantity[] {
 
 /** Casing with the option's `face`, when it gives one. */
 function trimAround(opening: OpeningMeasure, name: string, { option }: ConventionContext): PlaceQuantity {
-  const face = option.attributes['face']?.value;
   const sides = opening.kind === 'window' ? 4 : 3;
-  const casing = casingLength({ ...opening, sides }, face?.kind === 'length' ? face.length : undefined);
+  const casing = casingLength({ ...opening, sides }, factOf(option, 'pieces', 'face'));
   const why = sides === 4 ? 'head and sill run past the legs' : 'the head runs past the legs';
   return {
     place: opening.mark,

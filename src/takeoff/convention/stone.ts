@@ -1,3 +1,4 @@
+import { factOf } from '../../fact/index.js';
 import { measureParts } from '../../model/index.js';
 import type { RoomMeasure } from '../../model/index.js';
 import { feet, fromFeet } from '../../units/index.js';
@@ -46,12 +47,12 @@ function lessCorners(
   corners: readonly PlaceQuantity[],
   { option }: ConventionContext,
 ): readonly PlaceQuantity[] {
-  const covers = option.attributes['corner-covers']?.value;
-  if (covers?.kind !== 'number') return flats;
+  const covers = factOf(option, 'stone', 'corner-covers');
+  if (covers === undefined) return flats;
   const run = corners.reduce((sum, corner) => sum + corner.net, 0);
   const largest = flats.reduce((best, flat) => (flat.net > best.net ? flat : best));
-  const net = stoneFlats(largest.net as Area, fromFeet(run), covers.number);
-  const why = `a foot of corner covers ${covers.number} sq ft`;
+  const net = stoneFlats(largest.net as Area, fromFeet(run), covers);
+  const why = `a foot of corner covers ${covers} sq ft`;
   const taken = { what: 'Corner pieces', amount: net - largest.net, why };
   return flats.map((flat) => (flat === largest ? { ...flat, adjustments: [...flat.adjustments, taken], net } : flat));
 }

@@ -1,0 +1,6 @@
+/** Facts of options: what rules, schedules, take-off and drawings read from attributes by name. In: an option or a category.
+ *  Out: values by type. Absent: what a fact means for the house. */
+export * from './product.js';
+export * from './products/index.js';
+export { attributeFor, carries, factOf } from './read.js';
+export type { FactName } from './read.js';

@@ -1,0 +1,88 @@
+import type { Product } from '../product.js';
+
+/** What is seen, and what is laid out in pieces. */
+export const finishes = {
+  tile: {
+    name: 'tile',
+    knownBy: ['wet-floor'],
+    facts: {
+      'wet-floor': {
+        kind: 'yes-no',
+        tells: 'Whether its maker rates it for wet floors; by it rules know tile.',
+        cautions: ['wet-room'],
+      },
+      substrate: { kind: 'text', tells: 'What it is set on, on a wall.', cautions: ['wet-room'], isOptional: true },
+      length: { kind: 'length', tells: 'Length of a piece.', readers: ['take-off of grout'], isOptional: true },
+      width: { kind: 'length', tells: 'Width of a piece.', readers: ['take-off of grout'], isOptional: true },
+      joint: { kind: 'length', tells: 'Width of the joints.', readers: ['take-off of grout'], isOptional: true },
+    },
+  },
+  /** What is walked on, of wood, tile or fiber. */
+  flooring: {
+    name: 'flooring',
+    knownBy: ['build-up'],
+    facts: {
+      'build-up': {
+        kind: 'length',
+        tells: 'How high it builds, with its underlay or mortar.',
+        cautions: ['floor-build-up'],
+      },
+      kind: { kind: 'text', tells: '`carpet` has no place in a bath.', cautions: ['wet-room'], isOptional: true },
+    },
+  },
+  paint: {
+    name: 'paint',
+    knownBy: ['sheen'],
+    facts: {
+      sheen: {
+        kind: 'text',
+        tells: 'From flat to gloss; by it rules know paint.',
+        cautions: ['sheen-over-level', 'wet-room'],
+      },
+      coverage: {
+        kind: 'number',
+        unit: 'sq ft / gal',
+        tells: 'What a gallon covers.',
+        readers: ['take-off in gallons'],
+        isOptional: true,
+      },
+    },
+  },
+  texture: {
+    name: 'a texture',
+    knownBy: ['level', 'applied'],
+    facts: {
+      level: {
+        kind: 'number',
+        tells: 'Finish level of the board below it, 0 to 5; by it and by how it is applied rules know a texture.',
+        cautions: ['sheen-over-level', 'texture-between-rooms'],
+      },
+      applied: { kind: 'text', tells: 'By hand or sprayed.', cautions: ['texture-between-rooms'] },
+    },
+  },
+  timber: {
+    name: 'exposed timber',
+    knownBy: ['structural'],
+    facts: {
+      structural: {
+        kind: 'yes-no',
+        tells: 'Whether it carries load; what carries none is hung. By it rules know timber.',
+        cautions: ['hung-timber'],
+      },
+    },
+  },
+  /** Boards, sheets and trim that are laid out or counted; a category's `measure` asks for it. */
+  pieces: {
+    name: 'boards or sheets',
+    knownBy: [],
+    facts: {
+      face: {
+        kind: 'length',
+        tells: 'Width that a board, sheet or casing covers.',
+        readers: ['layouts', 'take-off in boards and sheets', 'take-off of casing'],
+      },
+      stock: { kind: 'lengths', tells: 'Lengths that are sold.', readers: ['layouts', 'take-off in sheets'] },
+      nominal: { kind: 'text', tells: 'Nominal size, such as 1x8.', readers: ['take-off in board feet'] },
+    },
+  },
+} as const satisfies Readonly<Record<string, Product>>;

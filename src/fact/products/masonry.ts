@@ -1,0 +1,81 @@
+import type { Product } from '../product.js';
+
+/** What is around a fire, and stone. */
+export const masonry = {
+  stone: {
+    name: 'stone',
+    measuredBy: 'stone',
+    knownBy: ['corner-covers'],
+    facts: {
+      kind: {
+        kind: 'text',
+        tells: '`full bed` stands on something; other stone is stuck to its wall.',
+        cautions: ['full-bed-support', 'adhered-facing'],
+      },
+      setting: {
+        kind: 'text',
+        tells: 'What it is set on; on a `ledge` it stands.',
+        cautions: ['full-bed-support', 'adhered-facing'],
+        readers: ['stone schedule'],
+      },
+      bed: {
+        kind: 'length',
+        tells: 'How thick it is; absent, the thickness of the option.',
+        cautions: ['full-bed-support', 'adhered-facing'],
+        readers: ['stone schedule'],
+        isOptional: true,
+      },
+      joint: { kind: 'text', tells: 'How it is jointed.', readers: ['stone schedule'], isOptional: true },
+      'corner-covers': {
+        kind: 'number',
+        unit: 'sq ft for a foot of corner',
+        tells: 'What a foot of corner pieces covers of the faces.',
+        readers: ['take-off of flats', 'weight'],
+        isOptional: true,
+      },
+    },
+  },
+  /** What goes around a firebox. */
+  'hearth-facing': {
+    name: 'facing around a firebox',
+    knownBy: ['is-combustible'],
+    facts: {
+      'is-combustible': {
+        kind: 'yes-no',
+        tells: 'Whether it can burn.',
+        cautions: ['combustible-near-fire'],
+      },
+    },
+  },
+  fireplace: {
+    name: 'a fireplace',
+    knownBy: ['fuel', 'opening-width', 'opening-height', 'mantel-clearance'],
+    facts: {
+      fuel: {
+        kind: 'text',
+        tells: 'What it burns; `gas` needs no hearth before it. By it rules know the unit of a firebox.',
+        cautions: ['hearth-extension', 'combustible-near-fire', 'rough-opening'],
+      },
+      'opening-width': {
+        kind: 'length',
+        tells: 'Width of the opening; absent, that of the firebox as drawn.',
+        cautions: ['hearth-extension', 'rough-opening'],
+      },
+      'opening-height': {
+        kind: 'length',
+        tells: 'Height of the opening; absent, that of the firebox as drawn.',
+        cautions: ['hearth-extension', 'rough-opening'],
+      },
+      'frame-width': {
+        kind: 'length',
+        tells: 'How wide it is framed, held against the breast.',
+        cautions: ['rough-opening'],
+      },
+      'mantel-clearance': {
+        kind: 'length',
+        tells: 'Least clearance to a mantel that can burn, by its listing.',
+        cautions: ['combustible-near-fire'],
+      },
+    },
+  },
+} as const satisfies Readonly<Record<string, Product>>;

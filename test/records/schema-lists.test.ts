@@ -1,0 +1,39 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import {
+  changeOrderStates,
+  issuePurposes,
+  layers,
+  measureParts,
+  roomUses,
+  scheduleColumns,
+  swatchPatterns,
+} from '../../src/model/index.js';
+import { conventions } from '../../src/takeoff/index.js';
+
+/** Lists that the schemas give to editors and that the code works with: the code's are the ones meant. */
+const lists: readonly (readonly [what: string, schema: string, at: string, meant: readonly string[]])[] = [
+  ['ways of measuring', 'category', 'properties.measure.properties.by', conventions.map(({ by }) => by)],
+  ['layers', 'category', 'properties.layer', layers],
+  ['layers of what a trade carries', 'trade', 'properties.carries.items.properties.layer', layers],
+  ['columns of the finish schedule', 'category', 'properties.schedule', [...scheduleColumns, 'place']],
+  ['uses of a room', 'room', 'properties.use', roomUses],
+  ['patterns of swatches', 'option', 'properties.swatch.properties.pattern', swatchPatterns],
+  ['purposes of an issue', 'issue', 'properties.purpose', issuePurposes],
+  ['states of a change order', 'change-order', 'properties.state', changeOrderStates],
+];
+
+it.each(lists)('%s: the schema lists what there is', (_, schema, at, meant) => {
+  const file = join(import.meta.dirname, '../../schemas', `${schema}.schema.json`);
+  const found = at.split('.').reduce<unknown>((node, key) => (node as Record<string, unknown>)[key], json(file));
+  expect((found as { enum: unknown }).enum).toEqual(meant);
+});
+
+it('every way of measuring yields parts, and no parts lack a way', () => {
+  expect(Object.keys(measureParts)).toEqual(conventions.map(({ by }) => by));
+});
+
+function json(file: string): unknown {
+  return JSON.parse(readFileSync(file, 'utf8'));
+}
