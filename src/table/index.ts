@@ -4,3 +4,7 @@ export { namesOf } from './names-of.js';
 export type { Schedule } from './schedule.js';
 export { dataTables, tableNames } from './files.js';
 export { openingSheet } from './opening-sheet.js';
+export { orderSheet, orderTables } from './order-sheet.js';
+export { orders } from './orders.js';
+export { roomSupplies, supplies } from './supplies.js';
+export { otherSheet } from './other-sheet.js';
