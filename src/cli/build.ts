@@ -2,9 +2,9 @@ import { join, resolve } from 'node:path';
 import { Command } from 'commander';
 import { lookUp } from '../book/index.js';
 import type { Book } from '../book/index.js';
-import { dataTables } from '../table/index.js';
+import { dataTables, orderTables, quantityTables } from '../table/index.js';
 import { tableCsv } from '../write/index.js';
-import { bookCalendar, ordersCsv, quantitiesCsv, scheduleFiles } from '../export/index.js';
+import { bookCalendar } from '../export/index.js';
 import { withTextDiffs } from '../load/index.js';
 import { makeBookPdf, makeChangeOrderPdf, undrawnProblems } from '../print/index.js';
 import { writeComparison, writeSite } from '../site/index.js';
@@ -89,12 +89,12 @@ async function changeOrderFiles(book: Book): Promise<Map<string, Uint8Array>> {
 
 /** What other programs read: the whole Book, and tables for a spreadsheet or a calendar. */
 function dataFiles(book: Book): Map<string, string> {
+  const look = lookUp(book);
   return new Map([
     ['book.json', `${JSON.stringify(book, null, 1)}\n`],
-    ['quantities.csv', quantitiesCsv(book)],
-    ['orders.csv', ordersCsv(book)],
-    ...scheduleFiles(book),
-    ...[...dataTables(lookUp(book))].map(([name, table]) => [`schedule-${name}.csv`, tableCsv(table)] as const),
+    ['quantities.csv', tableCsv(...quantityTables(look))],
+    ['orders.csv', tableCsv(...orderTables(look))],
+    ...[...dataTables(look)].map(([name, table]) => [`schedule-${name}.csv`, tableCsv(table)] as const),
     ['decide-by.ics', bookCalendar(book)],
   ]);
 }

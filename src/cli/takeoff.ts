@@ -1,11 +1,11 @@
 import { Command, Option } from 'commander';
-import { orderRows, ordersCsv, quantitiesCsv, supplyOrderRows, takeoffRows } from '../export/index.js';
+import { lookUp } from '../book/index.js';
 import type { Book } from '../book/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
-import { printOrderList } from './takeoff-orders.js';
-import { printQuantities } from './takeoff-quantities.js';
+import { orderTables, quantityTables, takeoffBlocks } from '../table/index.js';
+import { blocksText, tableCsv, tableJson } from '../write/index.js';
 
 const orders = ['room', 'trade', 'option'] as const;
 
@@ -37,12 +37,10 @@ export function takeoff(console: Console, done: (code: number) => void): Command
     });
 }
 
-function printTakeoff(book: Book, options: TakeoffOptions): string {
-  const ordering = options.by === 'option';
-  if (options.csv) return ordering ? ordersCsv(book) : quantitiesCsv(book);
-  if (options.json) {
-    const rows = ordering ? [...orderRows(book), ...supplyOrderRows(book)] : takeoffRows(book);
-    return `${JSON.stringify(rows, null, 2)}\n`;
-  }
-  return ordering ? printOrderList(book) : printQuantities(book, options);
+function printTakeoff(book: Book, { by, arithmetic, csv, json }: TakeoffOptions): string {
+  const look = lookUp(book);
+  const tables = by === 'option' ? orderTables(look) : quantityTables(look);
+  if (csv) return tableCsv(...tables);
+  if (json) return `${JSON.stringify(tableJson(...tables), null, 2)}\n`;
+  return blocksText(by === 'option' ? tables : takeoffBlocks(look, { by, ...(arithmetic && { arithmetic }) }));
 }

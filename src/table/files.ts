@@ -1,14 +1,26 @@
 import type { LookUp } from '../book/index.js';
 import type { HouseBlock } from '../sheet/index.js';
 import { doors } from './doors.js';
+import { finishes, finishKeys, finishRemarks } from './finish.js';
 import { hardware } from './hardware.js';
+import { insulation } from './insulation.js';
 import { openings } from './openings.js';
+import { railings } from './railings.js';
+import { soundWalls } from './sound-walls.js';
+import { stone } from './stone.js';
 
 /** Tables that are written as files of data, by name, in the order of the book. */
 const files = {
+  finish: finishes,
+  'finish-keys': finishKeys,
+  'finish-remarks': finishRemarks,
   doors,
   openings,
   hardware,
+  railings,
+  stone,
+  insulation,
+  'sound-walls': soundWalls,
 } as const;
 
 export const tableNames: readonly string[] = Object.keys(files);

@@ -3,5 +3,16 @@
 export { namesOf } from './names-of.js';
 export type { Schedule } from './schedule.js';
 export { dataTables, tableNames } from './files.js';
+export { finishSheet } from './finish-sheet.js';
 export { openingSheet } from './opening-sheet.js';
 export { houseSheets } from './sheets.js';
+export { orderSheet, orderTables } from './order-sheet.js';
+export { orders } from './orders.js';
+export { roomSupplies, supplies } from './supplies.js';
+export { quantitiesOfRoom } from './quantities.js';
+export { quantitySheet, quantityTables } from './quantity-sheet.js';
+export { layoutTables, layoutsOnPaper } from './layouts.js';
+export { quantityLines } from './takeoff-lines.js';
+export { takeoffBlocks } from './takeoff-sheet.js';
+export { assemblySteps } from './steps.js';
+export { otherSheet } from './other-sheet.js';

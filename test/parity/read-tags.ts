@@ -25,6 +25,7 @@ export function readTaggedTables(tags: string): readonly TaggedTable[] {
     if (tag.name !== 'Table') return;
     const rows: TaggedRow[] = [];
     walk(tag, (row) => {
+      if (row.name === 'Caption') caption = wordsOf(row);
       if (row.name === 'TR') rows.push({ cells: row.inside.map((cell) => ({ tag: cell.name, text: wordsOf(cell) })) });
     });
     tables.push({ caption, rows });

@@ -87,8 +87,9 @@ test.each(cells)('%j', (cell, said, worth) => {
 });
 
 test('a head in data is words with the unit', () => {
-  expect(dataHead('roughWidth', 'length')).toBe('rough width (in)');
-  expect(dataHead('mark', 'mark')).toBe('mark');
+  expect(dataHead({ key: 'roughWidth', kind: 'length', head: 'Rough width' })).toBe('rough width (in)');
+  expect(dataHead({ key: 'area', kind: 'amount', head: 'Area, sq ft' })).toBe('area (sq ft)');
+  expect(dataHead({ key: 'mark', kind: 'mark', head: 'Mark' })).toBe('mark');
 });
 
 describe('the gate', () => {

@@ -9,21 +9,16 @@ import type { Cover } from './cover.js';
 import { makeDecisions } from './decisions.js';
 import type { DecisionSheet } from './decisions.js';
 import { printArea } from '../../units/index.js';
-import { makeFinishSchedule } from './finish-schedule.js';
-import type { FinishSchedule } from './finish-schedule.js';
 import { roomDigests, shortDigest } from '../../signoff/index.js';
 import { lookUp } from '../../book/index.js';
 import type { LookUp } from '../../book/index.js';
 import { makeMoney } from './money.js';
 import type { MoneySheet } from './money.js';
-import { openingSheet } from '../../table/index.js';
+import { finishSheet, openingSheet, orderSheet, otherSheet } from '../../table/index.js';
 import { printSheet, printSigns } from '../../write/index.js';
 import type { PrintSheet } from '../../write/index.js';
+import { tablesOf } from '../../sheet/index.js';
 import { targetsOf } from '../labels.js';
-import { makeOrders } from './orders.js';
-import type { TradeOrders } from './orders.js';
-import { makeOtherSchedules } from './other-schedules.js';
-import type { OtherSchedules } from './other-schedules.js';
 import { makeReading } from './reading.js';
 import type { Reading } from './reading.js';
 import { roomSheet } from './room.js';
@@ -50,18 +45,15 @@ export interface Sheets {
   readonly reading: Reading;
   readonly register: readonly RegisterRow[];
   readonly rooms: readonly RoomSheet[];
-  readonly finishes: FinishSchedule;
   /** Sheets of blocks, by name. */
   readonly set: Readonly<Record<string, PrintSheet>>;
   /** Labels that rows carry, and the signs of what is said of them. */
   readonly anchors: readonly string[];
   readonly signs: Readonly<Record<string, string>>;
-  readonly schedules: OtherSchedules;
   readonly scope: ScopeSheet;
   readonly money: MoneySheet;
   readonly cautions: CautionSheet;
   readonly decisions: DecisionSheet;
-  readonly orders: readonly TradeOrders[];
   readonly signOff: SignOff;
   /** SVG text by option id. */
   readonly swatches: Readonly<Record<string, string>>;
@@ -93,7 +85,12 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   const { house, on } = book;
   const { standing, digest } = standingOf(stamp);
   const digests = roomDigests(book);
-  const sheets = [openingSheet(look)];
+  const sheets = [
+    finishSheet(look),
+    openingSheet(look),
+    otherSheet(look),
+    orderSheet(look, { withMoney: false }),
+  ].filter(({ blocks }) => tablesOf(blocks).length > 0);
   const targets = targetsOf(
     sheets,
     book.rooms.map(({ slug }) => slug),
@@ -105,16 +102,13 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     reading: makeReading(look),
     register: register(look),
     rooms: book.rooms.map((room) => roomSheet(room, look, shortDigest(digests[room.slug] ?? ''))),
-    finishes: makeFinishSchedule(look),
     set: Object.fromEntries(sheets.map((sheet) => [sheet.id, printSheet(sheet, targets.labels)])),
     anchors: targets.anchors,
     signs: printSigns,
-    schedules: makeOtherSchedules(look),
     scope: makeScope(look),
     money: makeMoney(look),
     cautions: makeCautions(look),
     decisions: makeDecisions(look),
-    orders: makeOrders(look),
     signOff: makeSignOff(look, stamp),
     swatches: Object.fromEntries(book.options.map((option) => [option.id, swatchSvg(option)])),
   };

@@ -63,7 +63,7 @@ function Figure({ text, point, tone }: { text: string; point: number; tone: Run[
   return (
     <span class={tone === 'quiet' ? 'figure quiet' : 'figure'}>
       {whole}
-      {point > 0 && <span class={`part part-${point}`}>{rest}</span>}
+      {point > 0 ? <span class={`part part-${point}`}>{rest}</span> : rest}
     </span>
   );
 }
