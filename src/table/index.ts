@@ -15,4 +15,5 @@ export { layoutTables, layoutsOnPaper } from './layouts.js';
 export { quantityLines } from './takeoff-lines.js';
 export { takeoffBlocks } from './takeoff-sheet.js';
 export { assemblySteps } from './steps.js';
+export { roomCosts } from './room-costs.js';
 export { otherSheet } from './other-sheet.js';

@@ -27,7 +27,7 @@ export const insulation = schedule<InsulationRow>({
           width: 'words',
         },
       ),
-      col.words('barrier', 'Thermal barrier', barrierOf, { width: 'fit' }),
+      col.words('thermalBarrier', 'Thermal barrier', barrierOf, { width: 'fit' }),
       col.cell('rooms', 'rooms', 'Rooms', roomsOf, { width: 'long' }),
     ],
   },

@@ -8,7 +8,7 @@ import type { OrderLine, PricedLine } from './order-lines.js';
 import { schedule } from './schedule.js';
 
 const columns: readonly Column<OrderLine>[] = [
-  col.finish('product', 'Product', productOf, { width: 'words' }),
+  col.finish('product', 'Product', productOf, { width: 'long' }),
   col.words('maker', 'Maker and model', ({ product }) => product, { under: 'product' }),
   col.words('category', 'Kind', ({ category }, names) => names.category(category), { not: ['html', 'pdf', 'text'] }),
   col.words('part', 'Part', ({ part }) => part, { not: ['html', 'pdf', 'text'] }),
@@ -41,12 +41,17 @@ export const orders = schedule<OrderLine>({
   trades: ({ trade }) => [trade],
 });
 
+const beside: Readonly<Record<string, Pick<Column<OrderLine>, 'width' | 'not'>>> = {
+  product: { width: 'words' },
+  lead: { not: ['html'] },
+};
+
 /** The same with what it costs. */
 const priced: HouseTable<PricedLine> = {
   ...table,
   columns: [
     // Money needs the room: the lead is on the page of each product.
-    ...columns.map((column) => (column.key === 'lead' ? { ...column, not: ['html' as const] } : column)),
+    ...columns.map((column) => ({ ...column, ...beside[column.key] })),
     col.money('material', 'Material', ({ cost }) => cost.material),
     col.money('inPlace', 'In place', ({ cost }) => cost.total),
   ],
