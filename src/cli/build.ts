@@ -2,7 +2,7 @@ import { join, resolve } from 'node:path';
 import { Command } from 'commander';
 import { lookUp } from '../book/index.js';
 import type { Book } from '../book/index.js';
-import { dataTables } from '../table/index.js';
+import { dataFile, dataTables } from '../table/index.js';
 import { tableCsv } from '../write/index.js';
 import { bookCalendar, ordersCsv, quantitiesCsv, scheduleFiles } from '../export/index.js';
 import { withTextDiffs } from '../load/index.js';
@@ -94,7 +94,7 @@ function dataFiles(book: Book): Map<string, string> {
     ['quantities.csv', quantitiesCsv(book)],
     ['orders.csv', ordersCsv(book)],
     ...scheduleFiles(book),
-    ...[...dataTables(lookUp(book))].map(([name, table]) => [`schedule-${name}.csv`, tableCsv(table)] as const),
+    ...[...dataTables(lookUp(book))].map(([name, table]) => [dataFile(name), tableCsv(table)] as const),
     ['decide-by.ics', bookCalendar(book)],
   ]);
 }

@@ -2,14 +2,33 @@ import type { LookUp } from '../book/index.js';
 import type { HouseBlock } from '../sheet/index.js';
 import { doors } from './doors.js';
 import { hardware } from './hardware.js';
+import * as money from './money/index.js';
 import { openings } from './openings.js';
+import type { HouseSchedule } from './schedule.js';
 
-/** Tables that are written as files of data, by name, in the order of the book. */
-const files = {
+/** Tables that are written as files of data, by name, in the order of the book. There is no money in these. */
+const schedules = {
   doors,
   openings,
   hardware,
 } as const;
+
+/** For the house alone. */
+const accounts = {
+  'contract-steps': money.contractSteps,
+  'agreed-steps': money.agreedSteps,
+  forecast: money.forecast,
+  'forecast-choices': money.forecastChoices,
+  allowances: money.allowances,
+  'allowance-lines': money.allowanceLines,
+  'allowance-figures': money.allowanceFigures,
+  upgrades: money.upgrades,
+  'totals-by-room': money.totalsByRoom,
+  'totals-by-trade': money.totalsByTrade,
+  'totals-by-category': money.totalsByCategory,
+} as const;
+
+const files: Readonly<Record<string, HouseSchedule>> = { ...schedules, ...accounts };
 
 export const tableNames: readonly string[] = Object.keys(files);
 
@@ -21,3 +40,6 @@ export function dataTables(look: LookUp): ReadonlyMap<string, HouseBlock> {
       .filter(([, { groups }]) => groups.length > 0),
   );
 }
+
+/** `schedule-doors.csv`, `allowances.csv`. */
+export const dataFile = (name: string): string => `${name in schedules ? 'schedule-' : ''}${name}.csv`;

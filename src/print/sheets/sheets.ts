@@ -14,9 +14,7 @@ import type { FinishSchedule } from './finish-schedule.js';
 import { digestsOf, shortDigest } from '../../signoff/index.js';
 import { lookUp } from '../../book/index.js';
 import type { LookUp } from '../../book/index.js';
-import { makeMoney } from './money.js';
-import type { MoneySheet } from './money.js';
-import { openingSheet } from '../../table/index.js';
+import { moneySheets, openingSheet } from '../../table/index.js';
 import { printSheet, printSigns } from '../../write/index.js';
 import type { PrintSheet } from '../../write/index.js';
 import { targetsOf } from '../labels.js';
@@ -58,7 +56,6 @@ export interface Sheets {
   readonly signs: Readonly<Record<string, string>>;
   readonly schedules: OtherSchedules;
   readonly scope: ScopeSheet;
-  readonly money: MoneySheet;
   readonly cautions: CautionSheet;
   readonly decisions: DecisionSheet;
   readonly orders: readonly TradeOrders[];
@@ -93,7 +90,7 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   const { house, on } = book;
   const { standing, digest } = standingOf(stamp);
   const digests = digestsOf(book).rooms;
-  const sheets = [openingSheet(look)];
+  const sheets = [openingSheet(look), ...moneySheets(look)];
   const targets = targetsOf(
     sheets,
     book.rooms.map(({ slug }) => slug),
@@ -111,7 +108,6 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     signs: printSigns,
     schedules: makeOtherSchedules(look),
     scope: makeScope(look),
-    money: makeMoney(look),
     cautions: makeCautions(look),
     decisions: makeDecisions(look),
     orders: makeOrders(look),

@@ -8,10 +8,7 @@ export const partWords: Readonly<Record<CostPart, string>> = {
   labor: 'labor',
 };
 
-/** `1 room`, `3 rooms`. */
-export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
-}
+export { counted } from '../../units/index.js';
 
 /** The state that people act on: an open choice is open, due soon or late. */
 export type ShownState = Exclude<BookSelection['state'], never> | 'due-soon' | 'late';
