@@ -1,9 +1,11 @@
 import type { LookUp } from '../book/index.js';
 import type { HouseBlock } from '../sheet/index.js';
+import * as agreed from './agreed/index.js';
 import { doors } from './doors.js';
 import { hardware } from './hardware.js';
 import * as money from './money/index.js';
 import { openings } from './openings.js';
+import { rooms } from './rooms.js';
 import type { HouseSchedule } from './schedule.js';
 
 /** Tables that are written as files of data, by name, in the order of the book. There is no money in these. */
@@ -15,8 +17,11 @@ const schedules = {
 
 /** For the house alone. */
 const accounts = {
+  rooms,
+  issues: agreed.issues,
   'contract-steps': money.contractSteps,
   'agreed-steps': money.agreedSteps,
+  'change-order-lines': agreed.changeLines,
   forecast: money.forecast,
   'forecast-choices': money.forecastChoices,
   allowances: money.allowances,

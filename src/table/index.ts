@@ -4,4 +4,6 @@ export { namesOf } from './names-of.js';
 export type { HouseSchedule, Schedule } from './schedule.js';
 export { dataFile, dataTables, tableNames } from './files.js';
 export { moneySections, moneySheets } from './money/index.js';
+export { agreedSections, changeOrderBlocks, changeOrderSheet } from './agreed/index.js';
+export { roomSheet } from './rooms.js';
 export { openingSheet } from './opening-sheet.js';

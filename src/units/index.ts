@@ -24,3 +24,4 @@ export * from './plural.js';
 export * from './record-number.js';
 export * from './list.js';
 export * from './case.js';
+export * from './short-digest.js';

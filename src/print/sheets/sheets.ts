@@ -1,5 +1,5 @@
 import type { Book, Stamp } from '../../book/index.js';
-import { printDay, printMoneyChange } from '../../units/index.js';
+import { printDay } from '../../units/index.js';
 import type { IsoDate } from '../../units/index.js';
 import { swatchSvg } from '../drawings.js';
 import { makeCautions } from './cautions.js';
@@ -8,13 +8,11 @@ import { makeCover } from './cover.js';
 import type { Cover } from './cover.js';
 import { makeDecisions } from './decisions.js';
 import type { DecisionSheet } from './decisions.js';
-import { printArea } from '../../units/index.js';
 import { makeFinishSchedule } from './finish-schedule.js';
 import type { FinishSchedule } from './finish-schedule.js';
 import { digestsOf, shortDigest } from '../../signoff/index.js';
 import { lookUp } from '../../book/index.js';
-import type { LookUp } from '../../book/index.js';
-import { moneySheets, openingSheet } from '../../table/index.js';
+import { moneySheets, openingSheet, roomSheet as roomList } from '../../table/index.js';
 import { printSheet, printSigns } from '../../write/index.js';
 import type { PrintSheet } from '../../write/index.js';
 import { targetsOf } from '../labels.js';
@@ -46,7 +44,6 @@ export interface Sheets {
   };
   readonly cover: Cover;
   readonly reading: Reading;
-  readonly register: readonly RegisterRow[];
   readonly rooms: readonly RoomSheet[];
   readonly finishes: FinishSchedule;
   /** Sheets of blocks, by name. */
@@ -73,24 +70,12 @@ export interface DocumentFacts {
   readonly day: { readonly year: number; readonly month: number; readonly day: number };
 }
 
-/** A line of the list of rooms. */
-export interface RegisterRow {
-  readonly slug: string;
-  readonly number: string;
-  readonly name: string;
-  readonly level: string;
-  readonly floor: string;
-  readonly selections: string;
-  readonly open: string;
-  readonly change: string;
-}
-
 export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   const look = lookUp(book);
   const { house, on } = book;
   const { standing, digest } = standingOf(stamp);
   const digests = digestsOf(book).rooms;
-  const sheets = [openingSheet(look), ...moneySheets(look)];
+  const sheets = [roomList(look), openingSheet(look), ...moneySheets(look)];
   const targets = targetsOf(
     sheets,
     book.rooms.map(({ slug }) => slug),
@@ -100,7 +85,6 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     foot: { house: shorten(house.name, 26), job: shorten(house.number, 12), standing, digest, day: printDay(on) },
     cover: makeCover(look, standing, stamp ? digest : ''),
     reading: makeReading(look),
-    register: register(look),
     rooms: book.rooms.map((room) => roomSheet(room, look, shortDigest(digests[room.slug] ?? ''))),
     finishes: makeFinishSchedule(look),
     set: Object.fromEntries(sheets.map((sheet) => [sheet.id, printSheet(sheet, targets.labels)])),
@@ -130,17 +114,4 @@ export function documentFacts(
     keywords: ['selections', 'finish schedule', 'allowances', house.name, `job ${house.number}`],
     day: { year, month, day },
   };
-}
-
-function register(look: LookUp): readonly RegisterRow[] {
-  return look.book.rooms.map((room) => ({
-    slug: room.slug,
-    number: room.number,
-    name: room.name,
-    level: look.levelName(room.level),
-    floor: printArea(room.measure.floor.net),
-    selections: String(room.selections.length),
-    open: room.open === 0 ? '–' : String(room.open),
-    change: room.change === 0 ? '–' : printMoneyChange(room.change),
-  }));
 }
