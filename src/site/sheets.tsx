@@ -10,7 +10,7 @@ import { ChoicePage } from './pages/choice.js';
 import { FinishSchedulePage } from './pages/finish-schedule.js';
 import { MoneyPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
-import { openingSheet } from '../table/index.js';
+import { openingSheet, scopeSheet } from '../table/index.js';
 import { SheetPage } from './pages/sheet-page.js';
 import { OptionPage } from './pages/option.js';
 import { OptionsPage } from './pages/options.js';
@@ -21,7 +21,6 @@ import { RecordsPage } from './pages/records.js';
 import { RoomPage } from './pages/room.js';
 import { RoomsPage } from './pages/rooms.js';
 import { SchedulesPage } from './pages/schedules.js';
-import { ScopePage } from './pages/scope.js';
 import { SearchPage } from './pages/search.js';
 import { StartPage } from './pages/start.js';
 import { optionPath, recordPath, roomPath } from './paths.js';
@@ -90,7 +89,7 @@ const chapterContent: Readonly<Record<ChapterId, (view: View) => VNode>> = {
   openings: (view) => <SheetPage sheet={openingSheet(view)} />,
   cautions: () => <CautionsPage />,
   schedules: () => <SchedulesPage />,
-  scope: () => <ScopePage />,
+  scope: (view) => <SheetPage sheet={scopeSheet(view)} />,
   quantities: () => <QuantitiesPage />,
   orders: () => <OrdersPage />,
   money: () => <MoneyPage />,

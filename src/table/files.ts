@@ -1,11 +1,14 @@
 import type { LookUp } from '../book/index.js';
 import type { HouseBlock } from '../sheet/index.js';
 import * as agreed from './agreed/index.js';
+import * as caution from './cautions/index.js';
+import { conventions } from './conventions.js';
 import { doors } from './doors.js';
 import { hardware } from './hardware.js';
 import * as money from './money/index.js';
 import { openings } from './openings.js';
 import { rooms } from './rooms.js';
+import * as scope from './scope/index.js';
 import type { HouseSchedule } from './schedule.js';
 
 /** Tables that are written as files of data, by name, in the order of the book. There is no money in these. */
@@ -13,6 +16,15 @@ const schedules = {
   doors,
   openings,
   hardware,
+} as const;
+
+/** What is to be looked at and settled, and how things are measured. */
+const registers = {
+  cautions: caution.cautions,
+  'caution-rules': caution.cautionRules,
+  'scope-findings': scope.findings,
+  'scope-layers': scope.layers,
+  conventions,
 } as const;
 
 /** For the house alone. */
@@ -33,7 +45,7 @@ const accounts = {
   'totals-by-category': money.totalsByCategory,
 } as const;
 
-const files: Readonly<Record<string, HouseSchedule>> = { ...schedules, ...accounts };
+const files: Readonly<Record<string, HouseSchedule>> = { ...schedules, ...registers, ...accounts };
 
 export const tableNames: readonly string[] = Object.keys(files);
 

@@ -2,8 +2,6 @@ import type { Book, Stamp } from '../../book/index.js';
 import { printDay } from '../../units/index.js';
 import type { IsoDate } from '../../units/index.js';
 import { swatchSvg } from '../drawings.js';
-import { makeCautions } from './cautions.js';
-import type { CautionSheet } from './cautions.js';
 import { makeCover } from './cover.js';
 import type { Cover } from './cover.js';
 import { makeDecisions } from './decisions.js';
@@ -12,7 +10,7 @@ import { makeFinishSchedule } from './finish-schedule.js';
 import type { FinishSchedule } from './finish-schedule.js';
 import { digestsOf, shortDigest } from '../../signoff/index.js';
 import { lookUp } from '../../book/index.js';
-import { moneySheets, openingSheet, roomSheet as roomList } from '../../table/index.js';
+import { cautionSheet, findingSheet, moneySheets, openingSheet, roomSheet as roomList } from '../../table/index.js';
 import { printSheet, printSigns } from '../../write/index.js';
 import type { PrintSheet } from '../../write/index.js';
 import { targetsOf } from '../labels.js';
@@ -24,8 +22,6 @@ import { makeReading } from './reading.js';
 import type { Reading } from './reading.js';
 import { roomSheet } from './room.js';
 import type { RoomSheet } from './room.js';
-import { makeScope } from './scope.js';
-import type { ScopeSheet } from './scope.js';
 import { shorten } from '../shorten.js';
 import { standingOf } from '../standing.js';
 import { makeSignOff } from './sign-off.js';
@@ -52,8 +48,6 @@ export interface Sheets {
   readonly anchors: readonly string[];
   readonly signs: Readonly<Record<string, string>>;
   readonly schedules: OtherSchedules;
-  readonly scope: ScopeSheet;
-  readonly cautions: CautionSheet;
   readonly decisions: DecisionSheet;
   readonly orders: readonly TradeOrders[];
   readonly signOff: SignOff;
@@ -75,7 +69,14 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   const { house, on } = book;
   const { standing, digest } = standingOf(stamp);
   const digests = digestsOf(book).rooms;
-  const sheets = [roomList(look), openingSheet(look), ...moneySheets(look)];
+  const findings = findingSheet(look);
+  const sheets = [
+    roomList(look),
+    openingSheet(look),
+    ...(findings ? [findings] : []),
+    cautionSheet(look),
+    ...moneySheets(look),
+  ];
   const targets = targetsOf(
     sheets,
     book.rooms.map(({ slug }) => slug),
@@ -91,8 +92,6 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     anchors: targets.anchors,
     signs: printSigns,
     schedules: makeOtherSchedules(look),
-    scope: makeScope(look),
-    cautions: makeCautions(look),
     decisions: makeDecisions(look),
     orders: makeOrders(look),
     signOff: makeSignOff(look, stamp),
