@@ -1,6 +1,7 @@
 import type { LookUp } from '../book/index.js';
 import type { HouseBlock } from '../sheet/index.js';
 import * as agreed from './agreed/index.js';
+import * as calendar from './calendar/index.js';
 import * as caution from './cautions/index.js';
 import { conventions } from './conventions.js';
 import { doors } from './doors.js';
@@ -20,6 +21,8 @@ const schedules = {
 
 /** What is to be looked at and settled, and how things are measured. */
 const registers = {
+  decisions: calendar.decisions,
+  milestones: calendar.milestones,
   cautions: caution.cautions,
   'caution-rules': caution.cautionRules,
   'scope-findings': scope.findings,

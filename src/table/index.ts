@@ -6,6 +6,7 @@ export { dataFile, dataTables, tableNames } from './files.js';
 export { moneySections, moneySheets } from './money/index.js';
 export { agreedSections, changeOrderBlocks, changeOrderSheet } from './agreed/index.js';
 export { roomSheet } from './rooms.js';
+export { calendarBlocks, dayRules, decisionSheet, movedDecisions, movedMilestones } from './calendar/index.js';
 export { cautionRules, cautionSheet } from './cautions/index.js';
 export { conventions } from './conventions.js';
 export { findingSheet, scopeSheet } from './scope/index.js';

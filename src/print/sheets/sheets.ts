@@ -4,13 +4,18 @@ import type { IsoDate } from '../../units/index.js';
 import { swatchSvg } from '../drawings.js';
 import { makeCover } from './cover.js';
 import type { Cover } from './cover.js';
-import { makeDecisions } from './decisions.js';
-import type { DecisionSheet } from './decisions.js';
 import { makeFinishSchedule } from './finish-schedule.js';
 import type { FinishSchedule } from './finish-schedule.js';
 import { digestsOf, shortDigest } from '../../signoff/index.js';
 import { lookUp } from '../../book/index.js';
-import { cautionSheet, findingSheet, moneySheets, openingSheet, roomSheet as roomList } from '../../table/index.js';
+import {
+  cautionSheet,
+  decisionSheet,
+  findingSheet,
+  moneySheets,
+  openingSheet,
+  roomSheet as roomList,
+} from '../../table/index.js';
 import { printSheet, printSigns } from '../../write/index.js';
 import type { PrintSheet } from '../../write/index.js';
 import { targetsOf } from '../labels.js';
@@ -48,7 +53,6 @@ export interface Sheets {
   readonly anchors: readonly string[];
   readonly signs: Readonly<Record<string, string>>;
   readonly schedules: OtherSchedules;
-  readonly decisions: DecisionSheet;
   readonly orders: readonly TradeOrders[];
   readonly signOff: SignOff;
   /** SVG text by option id. */
@@ -76,6 +80,7 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     ...(findings ? [findings] : []),
     cautionSheet(look),
     ...moneySheets(look),
+    decisionSheet(look),
   ];
   const targets = targetsOf(
     sheets,
@@ -92,7 +97,6 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     anchors: targets.anchors,
     signs: printSigns,
     schedules: makeOtherSchedules(look),
-    decisions: makeDecisions(look),
     orders: makeOrders(look),
     signOff: makeSignOff(look, stamp),
     swatches: Object.fromEntries(book.options.map((option) => [option.id, swatchSvg(option)])),

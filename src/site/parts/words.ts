@@ -1,5 +1,6 @@
 import type { BookSelection } from '../../book/index.js';
 import type { CostPart } from '../../model/index.js';
+import type { Status } from '../../sheet/index.js';
 
 export const partWords: Readonly<Record<CostPart, string>> = {
   material: 'material',
@@ -11,7 +12,7 @@ export const partWords: Readonly<Record<CostPart, string>> = {
 export { counted } from '../../units/index.js';
 
 /** The state that people act on: an open choice is open, due soon or late. */
-export type ShownState = Exclude<BookSelection['state'], never> | 'due-soon' | 'late';
+export type ShownState = Status;
 
 export function shownState({ state, decision }: Pick<BookSelection, 'state' | 'decision'>): ShownState {
   if (state !== 'open') return state;

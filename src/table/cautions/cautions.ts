@@ -11,8 +11,8 @@ export const cautions = schedule<Caution>({
     named: 'place',
     anchor: 'caution',
     rowId: ({ id }) => id,
-    group: ({ room }, names) => ({ title: names.title(room), cell: { is: 'room', ...names.room(room) } }),
     columns: [
+      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short' }),
       col.words('place', 'Place', ({ id, placeText }) => ({ text: placeText, place: { to: 'caution', id } }), {
         width: 'short',
       }),
