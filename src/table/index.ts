@@ -8,6 +8,7 @@ export { agreedSections, changeOrderBlocks, changeOrderSheet } from './agreed/in
 export { roomSheet } from './rooms.js';
 export { calendarBlocks, dayRules, decisionSheet, movedDecisions, movedMilestones } from './calendar/index.js';
 export { cautionRules, cautionSheet } from './cautions/index.js';
+export { comparisonSections, fieldTable } from './comparison/index.js';
 export { conventions } from './conventions.js';
 export { findingSheet, scopeSheet } from './scope/index.js';
 export { openingSheet } from './opening-sheet.js';
