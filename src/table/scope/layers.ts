@@ -22,13 +22,11 @@ export const layers = schedule<Places>({
     group: ({ room }, names) => ({ title: names.title(room), cell: { is: 'room', ...names.room(room) } }),
     columns: [
       col.words('place', 'Place', ({ text }) => text, { width: 'words' }),
-      col.cell(
-        'list',
-        'layers',
-        'Layers, and who does each',
-        (row, names) => ({ is: 'list', of: row.layers.map((one) => layerOf(one, names)), parted: ' › ' }),
-        { width: 'long' },
-      ),
+      col.cell('list', 'layers', 'Layers, and who does each', (row, names) => ({
+        is: 'list',
+        of: row.layers.map((one) => layerOf(one, names)),
+        parted: ' › ',
+      })),
     ],
   },
   rows: placesOf,
