@@ -2,7 +2,7 @@ import { join, resolve } from 'node:path';
 import { Command } from 'commander';
 import { lookUp } from '../book/index.js';
 import type { Book } from '../book/index.js';
-import { dataTables, orderTables, quantityTables } from '../table/index.js';
+import { dataFile, dataTables, orderTables, quantityTables } from '../table/index.js';
 import { tableCsv } from '../write/index.js';
 import { bookCalendar } from '../export/index.js';
 import { withTextDiffs } from '../load/index.js';
@@ -94,7 +94,7 @@ function dataFiles(book: Book): Map<string, string> {
     ['book.json', `${JSON.stringify(book, null, 1)}\n`],
     ['quantities.csv', tableCsv(...quantityTables(look))],
     ['orders.csv', tableCsv(...orderTables(look))],
-    ...[...dataTables(look)].map(([name, table]) => [`schedule-${name}.csv`, tableCsv(table)] as const),
+    ...[...dataTables(look)].map(([name, table]) => [dataFile(name), tableCsv(table)] as const),
     ['decide-by.ics', bookCalendar(book)],
   ]);
 }

@@ -1,16 +1,16 @@
 import { Command } from 'commander';
 import { lookUp } from '../book/index.js';
 import type { Book, LookUp } from '../book/index.js';
-import { describeState, printDay, slipEffects, workingDays } from '../calendar/index.js';
+import { slipEffects, workingDays } from '../calendar/index.js';
 import type { SlipEffects, Slips } from '../calendar/index.js';
 import { bookCalendar } from '../export/index.js';
 import { openHouse } from '../load/index.js';
+import { calendarBlocks, movedDecisions, movedMilestones } from '../table/index.js';
 import { parseDays } from '../units/index.js';
+import { blocksText, tableText } from '../write/index.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
-import { printTable } from './table.js';
-import { signed } from './signed.js';
 import { UsageError } from './usage-error.js';
 
 interface CalendarOptions extends HouseOptions {
@@ -80,58 +80,16 @@ function print(recorded: Book, slipped: Book, options: CalendarOptions): string 
     const decisions = slipped.selections.map(({ id, decision }) => ({ id, ...decision }));
     return `${JSON.stringify({ milestones: slipped.calendar.milestones, decisions, moved: effects }, null, 2)}\n`;
   }
-  return options.slip.length === 0 ? printDecisions(slipped) : printEffects(slipped, effects);
+  const look = lookUp(slipped);
+  return options.slip.length === 0 ? blocksText(calendarBlocks(look)) : printEffects(look, effects);
 }
 
 function datesOf(book: Book) {
   return { milestones: book.calendar.milestones, decisions: book.selections };
 }
 
-function printDecisions(book: Book): string {
-  const look = lookUp(book);
-  const rows = book.selections
-    .filter((selection) => selection.state === 'open')
-    .sort((a, b) => (a.decision.by < b.decision.by ? -1 : 1));
-  const milestones = printTable(book.calendar.milestones, [
-    { head: 'Milestone', align: 'left', text: (row) => row.name },
-    { head: 'Day', align: 'right', text: (row) => printDay(row.date) },
-    { head: 'Because', align: 'left', text: (row) => row.basis },
-  ]);
-  const decisions = printTable(rows, [
-    { head: 'Decide by', align: 'right', text: (row) => printDay(row.decision.by) },
-    { head: 'Room', align: 'left', text: (row) => look.roomTitle(row.room) },
-    { head: 'Place', align: 'left', text: (row) => row.placeText },
-    { head: 'What', align: 'left', text: (row) => look.categoryName(row.category) },
-    { head: 'State', align: 'left', text: (row) => describeState(row.decision) },
-  ]);
-  return `${milestones}\nStill open\n\n${rows.length === 0 ? 'Nothing.\n' : decisions}`;
-}
-
-function printEffects(book: Book, { milestones, decisions }: SlipEffects): string {
-  const moved = printTable(milestones, [
-    { head: 'Milestone', align: 'left', text: (row) => row.name },
-    { head: 'Was', align: 'right', text: (row) => printDay(row.from) },
-    { head: 'Now', align: 'right', text: (row) => printDay(row.to) },
-    { head: 'Working days', align: 'right', text: (row) => signed(row.days) },
-  ]);
-  const look = lookUp(book);
-  const open = decisions.filter(({ id }) => look.selection(id)?.state === 'open');
-  const decided = printTable(open, [
-    { head: 'Decide by', align: 'left', text: ({ id }) => describe(look, id) },
-    { head: 'Was', align: 'right', text: (row) => printDay(row.from) },
-    { head: 'Now', align: 'right', text: (row) => printDay(row.to) },
-    { head: 'Working days', align: 'right', text: (row) => signed(row.days) },
-    {
-      head: 'State',
-      align: 'left',
-      text: (row) => (row.stateFrom === row.stateTo ? row.stateTo : `${row.stateFrom} → ${row.stateTo}`),
-    },
-  ]);
-  return `${moved}\n${open.length === 0 ? 'No open choice moves.\n' : decided}`;
-}
-
-function describe(look: LookUp, id: string): string {
-  const selection = look.selection(id);
-  if (!selection) return '';
-  return `${look.roomTitle(selection.room)}, ${selection.placeText}: ${look.categoryName(selection.category)}`;
+function printEffects(look: LookUp, { milestones, decisions }: SlipEffects): string {
+  const moved = tableText(movedMilestones(milestones));
+  const open = movedDecisions(decisions, look);
+  return `${moved}\n${open.groups.length === 0 ? 'No open choice moves.\n' : tableText(open)}`;
 }

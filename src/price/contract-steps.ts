@@ -57,7 +57,7 @@ export function contractSteps(
 
 function allowanceReason({ amount, committed, markup, retained, overage }: LedgerEntry): string {
   const exact = (cents: number) => printMoney(cents as Cents, 'always');
-  const sum = `${exact(committed)} committed less ${exact(amount)}`;
+  const sum = `${exact(committed)} drawn less ${exact(amount)}`;
   if (overage > 0) return `${sum}, plus ${exact(markup)} mark-up`;
   const texts = [
     ...(retained === 0 ? [] : [`${exact(retained)} stays with the builder`]),

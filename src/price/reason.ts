@@ -33,7 +33,7 @@ export function ledgerFigures(entry: Omit<LedgerEntry, 'figures'>, contract: Con
   const figures: ReasonedFigure[] = [
     { what: 'Allowance', amount, why: basis },
     {
-      what: 'Committed',
+      what: 'Drawn',
       amount: committed,
       why:
         open === lines.length
@@ -44,7 +44,7 @@ export function ledgerFigures(entry: Omit<LedgerEntry, 'figures'>, contract: Con
       what: balance < 0 ? 'Over' : 'Left',
       amount: Math.abs(balance) as Cents,
       why:
-        balance < 0 ? 'committed less the allowance; counts at once, decided or not' : 'the allowance less committed',
+        balance < 0 ? 'drawn less the allowance; counts at once, decided or not' : 'the allowance less what is drawn',
     },
   ];
   if (open > 0) {

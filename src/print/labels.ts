@@ -1,16 +1,16 @@
-import { tablesOf } from '../sheet/index.js';
+import { sectionsOf, tablesOf } from '../sheet/index.js';
 import type { Place, Sheet } from '../sheet/index.js';
 import { anchorOf } from '../write/index.js';
 import type { Labels } from '../write/index.js';
 
-/** What in a document can be pointed to: rows of its tables, and its rooms. */
+/** What in a document can be pointed to: rows of its tables, its sections, and its rooms. */
 export interface Targets {
-  /** Labels that rows carry. */
+  /** Labels that rows and sections carry. */
   readonly anchors: readonly string[];
   readonly labels: Labels;
 }
 
-/** Anchors of the rows that the kinds of places are found at. */
+/** Anchors of the rows or sections that the kinds of places are found at. */
 const anchored: Partial<Record<Place['to'], string>> = {
   opening: 'opening',
   set: 'set',
@@ -24,12 +24,12 @@ const anchored: Partial<Record<Place['to'], string>> = {
 export function targetsOf(sheets: readonly Sheet[], rooms: readonly string[]): Targets {
   const seen = new Map<string, number>();
   const kinds = Object.values(anchored);
-  for (const { blocks } of sheets)
+  const see = (label: string) => seen.set(label, (seen.get(label) ?? 0) + 1);
+  for (const { blocks } of sheets) {
+    for (const { id } of sectionsOf(blocks)) if (kinds.some((kind) => id.startsWith(`${kind}-`))) see(id);
     for (const { anchor, groups } of tablesOf(blocks))
-      for (const { id } of kinds.includes(anchor) ? groups.flatMap(({ rows }) => rows) : []) {
-        const label = anchorOf(anchor, id);
-        seen.set(label, (seen.get(label) ?? 0) + 1);
-      }
+      if (kinds.includes(anchor)) groups.flatMap(({ rows }) => rows).forEach(({ id }) => see(anchorOf(anchor, id)));
+  }
   const anchors = new Set([...seen].filter(([, times]) => times === 1).map(([label]) => label));
   const known = new Set(rooms);
   return {

@@ -29,6 +29,11 @@ export interface Sheet<C extends HouseCell = HouseCell, Words extends string = s
 export type HouseSheet = Sheet;
 export type TradeSheet = Sheet<TradeCell, Sieved>;
 
+/** Every section of a sheet, also those within others. */
+export function sectionsOf(blocks: readonly Block[]): readonly Extract<Block, { block: 'section' }>[] {
+  return blocks.flatMap((block) => (block.block === 'section' ? [block, ...sectionsOf(block.of)] : []));
+}
+
 /** Every table of a sheet, in order. */
 export function tablesOf<C extends HouseCell, Words extends string>(
   blocks: readonly Block<C, Words>[],

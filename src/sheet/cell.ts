@@ -68,7 +68,7 @@ export type Cell<Words extends string = string> =
   /** How a door swings, drawn as in plan. Words beside it say the same. */
   | Is<'swing', { leaves: 'single' | 'pair'; hinge?: 'left' | 'right'; into: 'near' | 'far' | 'unknown' }>
   /** Side by side in a line, parted by a comma or, for marks, by a space. */
-  | Is<'list', { of: readonly Cell<Words>[]; parted: ', ' | ' ' | '; ' }>
+  | Is<'list', { of: readonly Cell<Words>[]; parted: ', ' | ' ' | '; ' | ' › ' }>
   /** One under another, each with what it is of, before or after it. */
   | Is<'lines', { of: readonly { readonly at?: Words; readonly after?: Words; readonly cell: Cell<Words> }[] }>;
 

@@ -70,12 +70,12 @@ export const col = {
     value: (row: Row, names: Names) => Cell,
     options?: Options,
   ): Column<Row> => ({ key, head, kind, ...options, value }),
-  /** For the house alone: a trade's table has no such column. */
+  /** For the house alone: a trade's table has no such column. `change`: with its sign. */
   money: <Row>(
     key: string,
     head: string,
     of: (row: Row) => Cents | undefined,
-    options?: Options & { readonly change?: boolean },
+    options?: Options & { readonly change?: boolean | ((row: Row) => boolean) },
   ): Column<Row, MoneyCell | Is<'nothing'>> => {
     const { change = false, ...rest } = options ?? {};
     return {
@@ -85,7 +85,8 @@ export const col = {
       ...rest,
       value: (row) => {
         const cents = of(row);
-        return cents === undefined ? nothing : money(cents, change);
+        if (cents === undefined) return nothing;
+        return money(cents, typeof change === 'boolean' ? change : change(row));
       },
     };
   },

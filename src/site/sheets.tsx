@@ -9,7 +9,7 @@ import { CautionsPage } from './pages/cautions.js';
 import { ChoicePage } from './pages/choice.js';
 import { MoneyPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
-import { finishSheet, openingSheet, orderSheet, otherSheet, quantitySheet } from '../table/index.js';
+import { finishSheet, openingSheet, orderSheet, otherSheet, quantitySheet, scopeSheet } from '../table/index.js';
 import { SheetPage } from './pages/sheet-page.js';
 import { OptionPage } from './pages/option.js';
 import { OptionsPage } from './pages/options.js';
@@ -17,7 +17,6 @@ import { RecordPage } from './pages/record.js';
 import { RecordsPage } from './pages/records.js';
 import { RoomPage } from './pages/room.js';
 import { RoomsPage } from './pages/rooms.js';
-import { ScopePage } from './pages/scope.js';
 import { SearchPage } from './pages/search.js';
 import { StartPage } from './pages/start.js';
 import { optionPath, recordPath, roomPath } from './paths.js';
@@ -86,7 +85,7 @@ const chapterContent: Readonly<Record<ChapterId, (view: View) => VNode>> = {
   openings: (view) => <SheetPage sheet={openingSheet(view)} />,
   cautions: () => <CautionsPage />,
   schedules: (view) => <SheetPage sheet={otherSheet(view)} />,
-  scope: () => <ScopePage />,
+  scope: (view) => <SheetPage sheet={scopeSheet(view)} />,
   quantities: (view) => <SheetPage sheet={quantitySheet(view)} />,
   orders: (view) => <SheetPage sheet={orderSheet(view, { withMoney: true })} />,
   money: () => <MoneyPage />,

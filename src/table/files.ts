@@ -1,5 +1,9 @@
 import type { LookUp } from '../book/index.js';
 import type { HouseBlock } from '../sheet/index.js';
+import * as agreed from './agreed/index.js';
+import * as calendar from './calendar/index.js';
+import * as caution from './cautions/index.js';
+import { conventions } from './conventions.js';
 import { doors } from './doors.js';
 import { finishes, finishKeys, finishRemarks } from './finish.js';
 import { hardware } from './hardware.js';
@@ -8,9 +12,13 @@ import { openings } from './openings.js';
 import { railings } from './railings.js';
 import { soundWalls } from './sound-walls.js';
 import { stone } from './stone.js';
+import * as money from './money/index.js';
+import { rooms } from './rooms.js';
+import * as scope from './scope/index.js';
+import type { HouseSchedule } from './schedule.js';
 
-/** Tables that are written as files of data, by name, in the order of the book. */
-const files = {
+/** Tables that are written as files of data, by name, in the order of the book. There is no money in these. */
+const schedules = {
   finish: finishes,
   'finish-keys': finishKeys,
   'finish-remarks': finishRemarks,
@@ -23,6 +31,37 @@ const files = {
   'sound-walls': soundWalls,
 } as const;
 
+/** What is to be looked at and settled, and how things are measured. */
+const registers = {
+  decisions: calendar.decisions,
+  milestones: calendar.milestones,
+  cautions: caution.cautions,
+  'caution-rules': caution.cautionRules,
+  'scope-findings': scope.findings,
+  'scope-layers': scope.layers,
+  conventions,
+} as const;
+
+/** For the house alone. */
+const accounts = {
+  rooms,
+  issues: agreed.issues,
+  'contract-steps': money.contractSteps,
+  'agreed-steps': money.agreedSteps,
+  'change-order-lines': agreed.changeLines,
+  forecast: money.forecast,
+  'forecast-choices': money.forecastChoices,
+  allowances: money.allowances,
+  'allowance-lines': money.allowanceLines,
+  'allowance-figures': money.allowanceFigures,
+  upgrades: money.upgrades,
+  'totals-by-room': money.totalsByRoom,
+  'totals-by-trade': money.totalsByTrade,
+  'totals-by-category': money.totalsByCategory,
+} as const;
+
+const files: Readonly<Record<string, HouseSchedule>> = { ...schedules, ...registers, ...accounts };
+
 export const tableNames: readonly string[] = Object.keys(files);
 
 /** Each with its rows; one without rows is left out. */
@@ -33,3 +72,6 @@ export function dataTables(look: LookUp): ReadonlyMap<string, HouseBlock> {
       .filter(([, { groups }]) => groups.length > 0),
   );
 }
+
+/** `schedule-doors.csv`, `allowances.csv`. */
+export const dataFile = (name: string): string => `${name in schedules ? 'schedule-' : ''}${name}.csv`;

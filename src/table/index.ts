@@ -1,8 +1,16 @@
 /** The tables of the house, one file each, and the sheets that are made of them. In: a Book by its names. Out: tables laid out, for
  *  the house or, where their rows hold no money, for a trade. Absent: markup. */
 export { namesOf } from './names-of.js';
-export type { Schedule } from './schedule.js';
-export { dataTables, tableNames } from './files.js';
+export type { HouseSchedule, Schedule } from './schedule.js';
+export { dataFile, dataTables, tableNames } from './files.js';
+export { moneySections, moneySheets } from './money/index.js';
+export { agreedSections, changeOrderBlocks, changeOrderSheet } from './agreed/index.js';
+export { roomSheet } from './rooms.js';
+export { calendarBlocks, dayRules, decisionSheet, movedDecisions, movedMilestones } from './calendar/index.js';
+export { cautionRules, cautionSheet } from './cautions/index.js';
+export { comparisonSections, fieldTable } from './comparison/index.js';
+export { conventions } from './conventions.js';
+export { findingSheet, scopeSheet } from './scope/index.js';
 export { finishSheet } from './finish-sheet.js';
 export { openingSheet } from './opening-sheet.js';
 export { houseSheets } from './sheets.js';

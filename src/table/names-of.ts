@@ -26,3 +26,15 @@ export function namesOf(look: LookUp): Names {
     },
   };
 }
+
+/** For tables whose rows carry their own names: what is asked for all the same stays its id. */
+export const idsAsNames: Names = {
+  title: (room) => room,
+  number: (room) => room,
+  room: (slug) => ({ number: '', name: slug }),
+  trade: (slug) => slug,
+  category: (slug) => slug,
+  option: () => undefined,
+  milestone: (id) => id,
+  urgency: () => undefined,
+};

@@ -1,14 +1,17 @@
 import { lookUp } from '../book/index.js';
 import type { Book, LookUp } from '../book/index.js';
 import { layOut, layOutFor } from '../sheet/index.js';
-import type { Cell, Gate, HouseBlock, MoneyFree, TableBlock, Table } from '../sheet/index.js';
+import type { Cell, Gate, HouseBlock, HouseTable, MoneyFree, TableBlock, Table } from '../sheet/index.js';
 import { namesOf } from './names-of.js';
 
-/** A table with where its rows come from. */
-export interface Schedule {
+/** A table with where its rows come from, as the house reads it. */
+export interface HouseSchedule {
   readonly id: string;
-  /** As the house reads it. */
   readonly lay: (look: LookUp) => HouseBlock;
+}
+
+/** One that a trade may read too. */
+export interface Schedule extends HouseSchedule {
   /** As a trade reads it: its own rows where rows are of one trade, words through the gate. */
   readonly layFor: <Words extends string>(
     look: LookUp,
@@ -33,6 +36,11 @@ export function schedule<Row>(of: {
       return layOutFor(table, own, namesOf(look), gate);
     },
   };
+}
+
+/** Joins a table with its rows where they hold money: there is no way from it to a trade. */
+export function houseSchedule<Row>(table: HouseTable<Row>, rows: (look: LookUp) => readonly Row[]): HouseSchedule {
+  return { id: table.id, lay: (look) => layOut(table, rows(look), namesOf(look)) };
 }
 
 export const lookAt = (book: Book): LookUp => lookUp(book);

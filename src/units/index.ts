@@ -25,3 +25,4 @@ export * from './plural.js';
 export * from './record-number.js';
 export * from './list.js';
 export * from './case.js';
+export * from './short-digest.js';

@@ -12,8 +12,10 @@ export function shownColumns(
   output: 'html' | 'pdf' | 'text',
 ): { readonly columns: readonly LaidColumn[]; readonly beneath: (key: string) => readonly LaidColumn[] } {
   const kept = table.columns.filter(({ not }) => !not?.includes(output)).filter((column) => isUsed(column, table));
+  // What would stand beneath a column that is left out stands by itself.
+  const isThere = (under: string | undefined) => under !== undefined && kept.some(({ key }) => key === under);
   return {
-    columns: kept.filter(({ under }) => under === undefined),
+    columns: kept.filter(({ under }) => !isThere(under)),
     beneath: (key) => kept.filter(({ under }) => under === key),
   };
 }

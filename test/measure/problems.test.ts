@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Point } from '../../src/model/index.js';
 import { problemsOf, told } from './measured.js';
-import { box, flat, len, opening, outline, pitch, room, size, walk } from './room-record.js';
+import { box, flat, len, opening, outline, pitch, size, walk } from './room-record.js';
 
 const square = { shape: size(`12'`, `10'`), ceiling: flat(`8'`) };
 

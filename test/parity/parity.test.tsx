@@ -114,10 +114,11 @@ describe.each(sheets.map((sheet) => [sheet.id, sheet] as const))('%s', (_, sheet
         head: squeeze(cells.find(({ tag }) => tag === 'TH')?.text ?? ''),
         all: squeeze(cells.map(({ text }) => text).join('')),
       }));
-      // Rows come in the table's order; heads of groups stand between them.
+      // Rows come in the table's order; heads of groups stand between them. On paper a row's head is its first cell.
+      const [first] = table.columns.filter(({ under, not }) => under === undefined && !not?.includes('pdf'));
       let next = 0;
       const printed = rowsOf(table).map(({ cells }) => {
-        const name = linesOf(cells[table.named] ?? { is: 'nothing' }).join('');
+        const name = linesOf(cells[first?.key ?? ''] ?? { is: 'nothing' }).join('');
         const at = lines.findIndex(({ head, all }, index) => index >= next && head.startsWith(name) && all !== name);
         if (at >= 0) next = at + 1;
         return lines[at]?.all ?? '';

@@ -123,8 +123,8 @@ describe('an allowance', () => {
     expect(entry).toMatchObject({ retained: cents(100), markup: cents(-60), credit: cents(460), change: cents(-460) });
     expect(entry?.figures.map(({ what, amount, why }) => `${what} ${amount / 100}: ${why}`)).toEqual([
       'Allowance 1500: lump sum',
-      'Committed 1000: 1 choice made, in what it covers',
-      'Left 500: the allowance less committed',
+      'Drawn 1000: 1 choice made, in what it covers',
+      'Left 500: the allowance less what is drawn',
       'Stays with the builder 100: the contract returns 80 % of what is left',
       'Mark-up that returns with it -60: 15 % of $400.00',
       'Returns to the owner 460: $500.00 less $100.00 plus $60.00',

@@ -2,8 +2,6 @@ import type { BookRoom } from '../../book/index.js';
 import { printDay } from '../../units/index.js';
 import { coverDrawing } from '../drawings.js';
 import type { PrintDrawing } from '../drawings.js';
-import { readProse } from '../../write/index.js';
-import type { ProseBlock as Block } from '../../write/index.js';
 import type { LookUp } from '../../book/index.js';
 
 export interface Cover {
@@ -16,7 +14,6 @@ export interface Cover {
   readonly digest: string;
   readonly people: readonly { readonly role: string; readonly name: string; readonly contact: string }[];
   readonly drawing: PrintDrawing | null;
-  readonly body: readonly Block[];
 }
 
 export function makeCover(look: LookUp, standing: string, digest: string): Cover {
@@ -31,7 +28,6 @@ export function makeCover(look: LookUp, standing: string, digest: string): Cover
     digest,
     people: house.people.map(({ role, name, contact }) => ({ role: capitalise(role), name, contact: contact ?? '' })),
     drawing: room ? coverDrawing(room, look) : null,
-    body: readProse(house.body),
   };
 }
 

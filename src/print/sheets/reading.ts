@@ -1,24 +1,32 @@
 import { joinWords, printDay, printPercent } from '../../units/index.js';
-import type { StateMark } from './state.js';
+import { statusWords } from '../../sheet/index.js';
+import type { Status } from '../../sheet/index.js';
 import type { LookUp } from '../../book/index.js';
+
+type Sign = Status | 'owner-furnished';
 
 /** Half a page that says how the book is meant. */
 export interface Reading {
-  readonly states: readonly { readonly sign: StateMark['sign']; readonly word: string; readonly text: string }[];
+  readonly states: readonly { readonly sign: Sign; readonly word: string; readonly text: string }[];
   readonly rules: readonly { readonly term: string; readonly text: string }[];
 }
+
+const signsExplained: readonly (readonly [Sign, string])[] = [
+  ['open', 'not decided; the options considered are listed with the room'],
+  ['due-soon', 'not decided, and its last day is near'],
+  ['late', 'not decided, and its last day is past'],
+  ['chosen', 'decided, and counted in every total'],
+  ['ordered', 'bought; to change it is a change order'],
+  ['installed', 'in place'],
+  ['none', 'nothing is wanted here'],
+  ['owner-furnished', 'bought by the owner, outside the contract'],
+];
 
 export function makeReading(look: LookUp): Reading {
   const { on, money } = look.book;
   const returns = money.creditMarkup ? 'and the mark-up returns with it' : 'without mark-up';
   return {
-    states: [
-      { sign: 'open', word: 'Open', text: 'not decided; the options considered are listed with the room' },
-      { sign: 'chosen', word: 'Chosen', text: 'decided, and counted in every total' },
-      { sign: 'ordered', word: 'Ordered', text: 'bought; to change it is a change order' },
-      { sign: 'installed', word: 'Installed', text: 'in place' },
-      { sign: 'none', word: 'None', text: 'deliberately nothing here' },
-    ],
+    states: signsExplained.map(([sign, text]) => ({ sign, word: statusWords[sign], text })),
     rules: [
       { term: 'Day', text: `All states, totals and days left are as of ${printDay(on)}.` },
       {

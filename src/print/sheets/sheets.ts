@@ -1,30 +1,29 @@
 import type { Book, Stamp } from '../../book/index.js';
-import { printDay, printMoneyChange } from '../../units/index.js';
+import { printDay } from '../../units/index.js';
 import type { IsoDate } from '../../units/index.js';
 import { swatchSvg } from '../drawings.js';
-import { makeCautions } from './cautions.js';
-import type { CautionSheet } from './cautions.js';
 import { makeCover } from './cover.js';
 import type { Cover } from './cover.js';
-import { makeDecisions } from './decisions.js';
-import type { DecisionSheet } from './decisions.js';
-import { printArea } from '../../units/index.js';
 import { roomDigests, shortDigest } from '../../signoff/index.js';
 import { lookUp } from '../../book/index.js';
-import type { LookUp } from '../../book/index.js';
-import { makeMoney } from './money.js';
-import type { MoneySheet } from './money.js';
-import { finishSheet, openingSheet, orderSheet, otherSheet } from '../../table/index.js';
+import {
+  cautionSheet,
+  decisionSheet,
+  findingSheet,
+  finishSheet,
+  moneySheets,
+  openingSheet,
+  orderSheet,
+  otherSheet,
+  roomSheet as roomList,
+} from '../../table/index.js';
 import { printSheet, printSigns } from '../../write/index.js';
 import type { PrintSheet } from '../../write/index.js';
-import { tablesOf } from '../../sheet/index.js';
 import { targetsOf } from '../labels.js';
 import { makeReading } from './reading.js';
 import type { Reading } from './reading.js';
 import { roomSheet } from './room.js';
 import type { RoomSheet } from './room.js';
-import { makeScope } from './scope.js';
-import type { ScopeSheet } from './scope.js';
 import { shorten } from '../shorten.js';
 import { standingOf } from '../standing.js';
 import { makeSignOff } from './sign-off.js';
@@ -43,17 +42,12 @@ export interface Sheets {
   };
   readonly cover: Cover;
   readonly reading: Reading;
-  readonly register: readonly RegisterRow[];
   readonly rooms: readonly RoomSheet[];
   /** Sheets of blocks, by name. */
   readonly set: Readonly<Record<string, PrintSheet>>;
   /** Labels that rows carry, and the signs of what is said of them. */
   readonly anchors: readonly string[];
   readonly signs: Readonly<Record<string, string>>;
-  readonly scope: ScopeSheet;
-  readonly money: MoneySheet;
-  readonly cautions: CautionSheet;
-  readonly decisions: DecisionSheet;
   readonly signOff: SignOff;
   /** SVG text by option id. */
   readonly swatches: Readonly<Record<string, string>>;
@@ -68,29 +62,23 @@ export interface DocumentFacts {
   readonly day: { readonly year: number; readonly month: number; readonly day: number };
 }
 
-/** A line of the list of rooms. */
-export interface RegisterRow {
-  readonly slug: string;
-  readonly number: string;
-  readonly name: string;
-  readonly level: string;
-  readonly floor: string;
-  readonly selections: string;
-  readonly open: string;
-  readonly change: string;
-}
-
 export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   const look = lookUp(book);
   const { house, on } = book;
   const { standing, digest } = standingOf(stamp);
   const digests = roomDigests(book);
+  const findings = findingSheet(look);
   const sheets = [
+    roomList(look),
     finishSheet(look),
     openingSheet(look),
     otherSheet(look),
+    ...(findings ? [findings] : []),
+    cautionSheet(look),
+    ...moneySheets(look),
+    decisionSheet(look),
     orderSheet(look, { withMoney: false }),
-  ].filter(({ blocks }) => tablesOf(blocks).length > 0);
+  ].filter(({ blocks }) => blocks.length > 0);
   const targets = targetsOf(
     sheets,
     book.rooms.map(({ slug }) => slug),
@@ -100,15 +88,10 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     foot: { house: shorten(house.name, 26), job: shorten(house.number, 12), standing, digest, day: printDay(on) },
     cover: makeCover(look, standing, stamp ? digest : ''),
     reading: makeReading(look),
-    register: register(look),
     rooms: book.rooms.map((room) => roomSheet(room, look, shortDigest(digests[room.slug] ?? ''))),
     set: Object.fromEntries(sheets.map((sheet) => [sheet.id, printSheet(sheet, targets.labels)])),
     anchors: targets.anchors,
     signs: printSigns,
-    scope: makeScope(look),
-    money: makeMoney(look),
-    cautions: makeCautions(look),
-    decisions: makeDecisions(look),
     signOff: makeSignOff(look, stamp),
     swatches: Object.fromEntries(book.options.map((option) => [option.id, swatchSvg(option)])),
   };
@@ -128,17 +111,4 @@ export function documentFacts(
     keywords: ['selections', 'finish schedule', 'allowances', house.name, `job ${house.number}`],
     day: { year, month, day },
   };
-}
-
-function register(look: LookUp): readonly RegisterRow[] {
-  return look.book.rooms.map((room) => ({
-    slug: room.slug,
-    number: room.number,
-    name: room.name,
-    level: look.levelName(room.level),
-    floor: printArea(room.measure.floor.net),
-    selections: String(room.selections.length),
-    open: room.open === 0 ? '–' : String(room.open),
-    change: room.change === 0 ? '–' : printMoneyChange(room.change),
-  }));
 }

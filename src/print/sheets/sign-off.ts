@@ -1,6 +1,6 @@
-import { printDay, printMoney } from '../../units/index.js';
+import { printDay, printMoney, printMoneyChange } from '../../units/index.js';
+import type { Cents } from '../../units/index.js';
 import type { LookUp, Stamp } from '../../book/index.js';
-import { changeText } from './money.js';
 
 export interface SignOff {
   readonly statement: readonly string[];
@@ -21,11 +21,15 @@ export function makeSignOff(look: LookUp, stamp?: Stamp): SignOff {
       { label: 'Selections', text: String(selections.length) },
       { label: 'Still open', text: String(open) },
       { label: 'Contract sum', text: printMoney(money.contractSum, 'always') },
-      { label: 'Choices made so far', text: changeText((money.today - money.contractSum) as typeof money.today) },
+      { label: 'Choices made so far', text: changeText(money.today - money.contractSum) },
       { label: 'Total today', text: printMoney(money.today, 'always') },
     ],
     parties: signingParties(look),
   };
+}
+
+function changeText(cents: number): string {
+  return cents === 0 ? 'no change' : printMoneyChange(cents as Cents, 'always');
 }
 
 function stampText(stamp: Stamp | undefined): string {

@@ -1,19 +1,19 @@
 import type { BookSelection } from '../../book/index.js';
+import { statusWords } from '../../sheet/index.js';
+import type { Status } from '../../sheet/index.js';
 import { printDay } from '../../units/index.js';
 
-/** State of a selection as printed: a small sign, the word, and a second line. */
+/** State of a selection as printed: its sign, the word, and a second line. */
 export interface StateMark {
-  readonly sign: 'open' | 'chosen' | 'ordered' | 'installed' | 'none';
+  readonly sign: Status;
   readonly word: string;
   readonly detail: string;
 }
 
-export function stateMark(selection: BookSelection): StateMark {
-  const { state, decision, chosenOn } = selection;
+export function stateMark({ state, decision, chosenOn }: BookSelection): StateMark {
   if (state === 'open') {
-    const late = decision.state === 'late';
-    return { sign: 'open', word: late ? 'Open, late' : 'Open', detail: `decide by ${printDay(decision.by)}` };
+    const sign = decision.state === 'late' || decision.state === 'due-soon' ? decision.state : 'open';
+    return { sign, word: statusWords[sign], detail: `decide by ${printDay(decision.by)}` };
   }
-  const words = { chosen: 'Chosen', ordered: 'Ordered', installed: 'Installed', none: 'None' } as const;
-  return { sign: state, word: words[state], detail: chosenOn === undefined ? '' : printDay(chosenOn) };
+  return { sign: state, word: statusWords[state], detail: chosenOn === undefined ? '' : printDay(chosenOn) };
 }

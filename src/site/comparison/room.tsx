@@ -8,13 +8,14 @@ import {
   sideWords,
 } from '../../compare/index.js';
 import type { MeasureChange, PartChange, RoomChange, SelectionChange } from '../../compare/index.js';
+import { fieldTable } from '../../table/index.js';
 import { capital, printMoneyChange } from '../../units/index.js';
+import { TableHtml } from '../../write/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { Facts } from '../parts/facts.js';
 import { MoneyCell } from '../parts/figures.js';
 import { PageLink } from '../parts/link.js';
 import type { ComparisonContext } from './context.js';
-import { FieldTable } from './field-table.js';
 import { Notices } from './notices.js';
 import { recordOf, roomChangePath } from './place.js';
 import { RecordDiff } from './records.js';
@@ -54,7 +55,11 @@ export function RoomChanged({ room, ...context }: ComparisonContext & { room: Ro
       {room.fields.length > 0 && (
         <section aria-labelledby="facts-title">
           <h2 id="facts-title">The room</h2>
-          <FieldTable id="room-fields" caption="Facts of the room" fields={room.fields} />
+          <TableHtml
+            table={fieldTable('room-fields', 'Facts of the room', room.fields)}
+            links={() => undefined}
+            quietCaption
+          />
         </section>
       )}
       <Shape room={room} context={context} />

@@ -1,20 +1,18 @@
 import type { VNode } from 'preact';
-import type { BookChangeOrder, BookIssue } from '../../book/index.js';
-import type { ChangeLine } from '../../model/index.js';
-import { shortDigest } from '../../signoff/index.js';
-import { capital, printDays, printMoney, printMoneyChange, recordNumber } from '../../units/index.js';
-import { DataTable } from '../parts/data-table.js';
-import { Facts } from '../parts/facts.js';
-import { Day, MoneyCell } from '../parts/figures.js';
-import { PageLink, RecordLink, RoomLink } from '../parts/link.js';
+import type { BookChangeOrder } from '../../book/index.js';
+import { agreedSections, changeOrderBlocks } from '../../table/index.js';
+import { capital, printMoney, printMoneyChange, recordNumber } from '../../units/index.js';
+import { BlocksHtml } from '../../write/index.js';
+import { RecordLink } from '../parts/link.js';
 import { Prose } from '../parts/prose.js';
-import { StepTable } from '../parts/step-table.js';
-import { anchorOf, pagePaths } from '../paths.js';
-import { useView } from '../sheet-context.js';
+import { anchorOf } from '../paths.js';
+import { placeLinks } from '../place-links.js';
+import { useSheet } from '../sheet-context.js';
 
 /** What was agreed: the issued versions with who signed them, and the change orders with what they add up to. */
 export function AgreedPage(): VNode {
-  const { book, beside } = useView();
+  const { view, path } = useSheet();
+  const { book, beside } = view;
   const { issues, changeOrders, money } = book;
   const { current, notCovered } = money.agreed;
   return (
@@ -36,25 +34,7 @@ export function AgreedPage(): VNode {
           </a>
         </p>
       )}
-      {issues.length > 0 && (
-        <section aria-labelledby="issues-title">
-          <h2 id="issues-title">Issues</h2>
-          <IssueTable issues={issues} />
-          <p class="why">
-            A digest is a number made from all that was issued. A copy with the same digest says the same; a copy with
-            another is another book.
-          </p>
-        </section>
-      )}
-      <section aria-labelledby="agreed-title">
-        <h2 id="agreed-title">The contract sum, as it was agreed</h2>
-        <StepTable id="agreed" caption="From the contract sum to today by change order" steps={money.agreed.steps} />
-        <p>
-          <PageLink to={pagePaths.money} class="onward">
-            The same way by allowances and choices
-          </PageLink>
-        </p>
-      </section>
+      <BlocksHtml blocks={agreedSections(view)} links={placeLinks(view, path)} />
       <section aria-labelledby="orders-title">
         <h2 id="orders-title">Change orders</h2>
         {changeOrders.length === 0 ? (
@@ -67,40 +47,6 @@ export function AgreedPage(): VNode {
   );
 }
 
-function IssueTable({ issues }: { issues: readonly BookIssue[] }): VNode {
-  return (
-    <DataTable
-      id="issues"
-      caption="Issued versions"
-      quietCaption
-      rows={issues}
-      rowId={(issue) => anchorOf('issue', String(issue.number))}
-      columns={[
-        { head: 'Issue', names: true, cell: ({ number }) => number },
-        { head: 'For', cell: ({ purpose }) => purpose },
-        { head: 'Date', cell: ({ date }) => <Day day={date} /> },
-        { head: 'Digest', cell: ({ digest }) => <span class="mark">{shortDigest(digest)}</span> },
-        { head: 'Signed', cell: (issue) => <Signatures issue={issue} /> },
-        { head: 'Record', cell: ({ source }) => <RecordLink source={source}>as written</RecordLink> },
-      ]}
-    />
-  );
-}
-
-function Signatures({ issue: { signatures } }: { issue: BookIssue }): VNode {
-  if (signatures.length === 0) return <span class="quiet">not signed</span>;
-  return (
-    <ul class="plain-list">
-      {signatures.map(({ role, name, on, how }) => (
-        <li>
-          {capital(role)}: {name}, <Day day={on} />
-          {how === 'hand' && ', by hand'}
-        </li>
-      ))}
-    </ul>
-  );
-}
-
 const signs: Readonly<Record<BookChangeOrder['state'], string>> = {
   proposed: 'M6 1.500a4.500 4.500 0 1 0 0 9a4.500 4.500 0 1 0 0-9z',
   approved: 'M1.500 6.500l3 3 6-7',
@@ -109,8 +55,9 @@ const signs: Readonly<Record<BookChangeOrder['state'], string>> = {
 };
 
 function ChangeOrderCard({ order }: { order: BookChangeOrder }): VNode {
-  const { number, title, state, reason, days, amount, lines, body, source } = order;
-  const { beside } = useView();
+  const { number, title, state, reason, body, source } = order;
+  const { view, path } = useSheet();
+  const { beside } = view;
   const anchor = anchorOf('change', String(number));
   return (
     <article class={`choice change-order change-order-${state}`} id={anchor} aria-labelledby={`${anchor}-title`}>
@@ -126,43 +73,7 @@ function ChangeOrderCard({ order }: { order: BookChangeOrder }): VNode {
         </span>
       </header>
       <p>{reason}</p>
-      <Facts
-        facts={[
-          {
-            label: state === 'approved' ? 'Added to the contract' : 'Would add',
-            value: printMoneyChange(amount, 'always'),
-          },
-          { label: 'Moves the end of the job by', value: printDays(days) },
-          { label: 'Proposed', value: <Day day={order.proposedOn} /> },
-          order.decidedOn !== undefined && {
-            label: capital(state),
-            value: (
-              <>
-                <Day day={order.decidedOn} />
-                {order.decidedBy !== undefined && `, ${order.decidedBy}`}
-              </>
-            ),
-          },
-          { label: 'Between', value: `${versionWords(order.from)} and ${versionWords(order.to)}` },
-        ]}
-      />
-      <DataTable
-        id={`${anchor}-lines`}
-        caption={`Lines of change order ${number}`}
-        quietCaption
-        rows={lines}
-        columns={[
-          { head: 'Room', cell: (line) => <LineRoom line={line} /> },
-          { head: 'What', names: true, cell: (line) => <LineWords line={line} />, foot: 'Sum' },
-          { head: 'Quantity', cell: ({ quantity }) => quantity ?? '' },
-          {
-            head: 'Amount',
-            numeric: true,
-            cell: (line) => <MoneyCell cents={line.amount} change />,
-            foot: <MoneyCell cents={amount} change />,
-          },
-        ]}
-      />
+      <BlocksHtml blocks={changeOrderBlocks(order, view)} links={placeLinks(view, path)} level={4} />
       {body.trim() !== '' && <Prose text={body} />}
       <p class="choice-source">
         <RecordLink source={source} />
@@ -175,24 +86,4 @@ function ChangeOrderCard({ order }: { order: BookChangeOrder }): VNode {
       </p>
     </article>
   );
-}
-
-function LineRoom({ line }: { line: ChangeLine }): VNode {
-  const room = line.room === undefined ? undefined : useView().room(line.room);
-  return room ? <RoomLink room={room} /> : <>{line.room ?? ''}</>;
-}
-
-function LineWords({ line: { what, from, to } }: { line: ChangeLine }): VNode {
-  if (from === undefined && to === undefined) return <>{what}</>;
-  return (
-    <>
-      {what}: {from ?? 'nothing'} → {to ?? 'nothing'}
-    </>
-  );
-}
-
-/** `issue-2` as people say it; a commit by its first digits. */
-function versionWords(version: string): string {
-  const [, number] = /^issue-(\d+)$/u.exec(version) ?? [];
-  return number === undefined ? `version ${version.slice(0, 10)}` : `issue ${number}`;
 }

@@ -2,16 +2,18 @@ import type { VNode } from 'preact';
 import type { BookSelection } from '../../book/index.js';
 import { describePush, describeSlack } from '../../calendar/index.js';
 import type { DatedMilestone } from '../../calendar/index.js';
-import { capital, joinWords, lower, printDay } from '../../units/index.js';
+import { capital, lower, printDay } from '../../units/index.js';
 import type { IsoDate } from '../../units/index.js';
-import { Facts } from '../parts/facts.js';
+import { dayRules } from '../../table/index.js';
+import { BlocksHtml } from '../../write/index.js';
 import { Day } from '../parts/figures.js';
 import { SelectionLink } from '../parts/link.js';
 import { Phrase } from '../parts/prose.js';
 import { StateMark } from '../parts/state-mark.js';
 import { counted, shownState } from '../parts/words.js';
 import { anchorOf } from '../paths.js';
-import { useView } from '../sheet-context.js';
+import { placeLinks } from '../place-links.js';
+import { useSheet, useView } from '../sheet-context.js';
 
 type Entry =
   | { readonly day: IsoDate; readonly kind: 'milestone'; readonly milestone: DatedMilestone }
@@ -20,11 +22,11 @@ type Entry =
 
 /** Milestones and the last days to decide, in the order they come. */
 export function CalendarPage(): VNode {
-  const { book } = useView();
+  const { view, path } = useSheet();
+  const { book } = view;
   const open = book.selections.filter((selection) => selection.state === 'open');
   const late = open.filter((selection) => shownState(selection) === 'late');
   const months = byMonth(entries(book.calendar.milestones, open, book.on));
-  const { rules } = book.calendar;
   return (
     <>
       <h1>Calendar</h1>
@@ -55,17 +57,7 @@ export function CalendarPage(): VNode {
       ))}
       <section aria-labelledby="days-title">
         <h2 id="days-title">Which days count</h2>
-        <Facts
-          facts={[
-            { label: 'No work on', value: joinWords(rules.weekend.map(capital)) || 'no day of the week' },
-            { label: 'Holidays', value: rules.holidays === 'us-federal' ? 'United States federal holidays' : 'none' },
-            { label: 'Review of a choice', value: `${rules.reviewDays} working days` },
-            ...rules.closed.map((closed) => ({
-              label: closed.why,
-              value: `${printDay(closed.from)} to ${printDay(closed.to)}`,
-            })),
-          ]}
-        />
+        <BlocksHtml blocks={[dayRules(view)]} links={placeLinks(view, path)} />
       </section>
     </>
   );

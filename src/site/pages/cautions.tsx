@@ -1,14 +1,16 @@
 import type { VNode } from 'preact';
-import { cautionRules, cautionWords, countWords, sourceText } from '../../caution/index.js';
+import { cautionWords, countWords } from '../../caution/index.js';
+import { cautionRules } from '../../table/index.js';
+import { TableHtml } from '../../write/index.js';
 import { CautionCard } from '../parts/caution.js';
-import { DataTable } from '../parts/data-table.js';
-import { PageLink, RoomLink } from '../parts/link.js';
-import { anchorOf, cautionPath } from '../paths.js';
-import { useView } from '../sheet-context.js';
+import { RoomLink } from '../parts/link.js';
+import { anchorOf } from '../paths.js';
+import { placeLinks } from '../place-links.js';
+import { useSheet } from '../sheet-context.js';
 
 /** The register: every caution by room, then every rule that looked, also those that saw nothing. */
 export function CautionsPage(): VNode {
-  const view = useView();
+  const { view, path } = useSheet();
   const { cautions, rooms } = view.book;
   const concerned = rooms.filter(({ slug }) => view.cautionsIn(slug).length > 0);
   return (
@@ -46,46 +48,8 @@ export function CautionsPage(): VNode {
       ))}
       <section aria-labelledby="rules-title">
         <h2 id="rules-title">{cautionWords.rules}</h2>
-        <DataTable
-          id="rules"
-          caption="Every rule, with what it looks for, its source and what it saw in this house"
-          quietCaption
-          rows={cautionRules}
-          columns={[
-            { head: 'Rule', names: true, cell: ({ title }) => title },
-            {
-              head: 'Looks for',
-              class: 'wide-cell',
-              cell: ({ limits }) =>
-                limits.map(({ what, text }) => (
-                  <span class="limit">
-                    {what}: {text}
-                  </span>
-                )),
-            },
-            { head: 'Source', class: 'wide-cell', cell: ({ source }) => sourceText(source) },
-            { head: 'Seen', cell: ({ id }) => <SeenBy rule={id} /> },
-          ]}
-        />
+        <TableHtml table={cautionRules.lay(view)} links={placeLinks(view, path)} quietCaption />
       </section>
-    </>
-  );
-}
-
-function SeenBy({ rule }: { rule: string }): VNode {
-  const view = useView();
-  const seen = view.book.cautions.filter((caution) => caution.rule === rule);
-  if (seen.length === 0) return <>nothing</>;
-  return (
-    <>
-      {seen.map((caution) => (
-        <span class="limit">
-          <PageLink to={cautionPath(caution)}>
-            {view.roomName(caution.room)}, {caution.placeText.charAt(0).toLowerCase() + caution.placeText.slice(1)}
-          </PageLink>
-          {caution.accepted && ` (${cautionWords.accepted.toLowerCase()})`}
-        </span>
-      ))}
     </>
   );
 }

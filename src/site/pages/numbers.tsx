@@ -1,14 +1,13 @@
 import type { VNode } from 'preact';
-import type { BookCategory } from '../../book/index.js';
-import { printQuantity } from '../../units/index.js';
-import { DataTable } from '../parts/data-table.js';
-import { RecordLink } from '../parts/link.js';
+import { conventions } from '../../table/index.js';
+import { TableHtml } from '../../write/index.js';
 import { Prose } from '../parts/prose.js';
-import { useView } from '../sheet-context.js';
+import { placeLinks } from '../place-links.js';
+import { useSheet } from '../sheet-context.js';
 
 /** Conventions and their sources: how every figure of the book comes about. */
 export function NumbersPage(): VNode {
-  const view = useView();
+  const { view, path } = useSheet();
   const { book } = view;
   return (
     <>
@@ -50,24 +49,7 @@ export function NumbersPage(): VNode {
       </section>
       <section aria-labelledby="conventions-title">
         <h2 id="conventions-title">How each kind of finish is measured</h2>
-        <DataTable<BookCategory>
-          id="conventions"
-          caption="Conventions in this house's records"
-          quietCaption
-          rows={book.categories}
-          columns={[
-            { head: 'Category', names: true, cell: (category) => category.name },
-            { head: 'Measured by', cell: ({ measure }) => measure.by },
-            { head: 'Rule', class: 'rule-cell', cell: ({ measure }) => measure.words },
-            { head: 'Openings', cell: ({ measure }) => openingWords(measure) },
-            { head: 'Times', numeric: true, cell: ({ measure }) => measure.times },
-            { head: 'Source', class: 'wide-cell', cell: ({ measure }) => measure.source },
-            {
-              head: 'Record',
-              cell: (category) => <RecordLink source={category.source}>{category.slug}.md</RecordLink>,
-            },
-          ]}
-        />
+        <TableHtml table={conventions.lay(view)} links={placeLinks(view, path)} quietCaption />
       </section>
       {book.categories
         .filter((category) => category.body.trim() !== '')
@@ -86,10 +68,4 @@ export function NumbersPage(): VNode {
       </section>
     </>
   );
-}
-
-function openingWords({ by, openings }: BookCategory['measure']): string {
-  if (by !== 'area' && by !== 'stone') return '–';
-  if (openings.rule === 'all') return 'all taken off';
-  return openings.rule === 'none' ? 'none taken off' : `taken off over ${printQuantity(openings.area, 'sq ft')}`;
 }

@@ -4,6 +4,7 @@ import { capital, lower, printAmount, printLength, printMoney } from '../../unit
 import type { Cents } from '../../units/index.js';
 import { cautionWords, countWords } from '../../caution/index.js';
 import type { Caution } from '../../caution/index.js';
+import { SignMark } from '../../write/index.js';
 import { drawRoom } from '../drawings.js';
 import { CautionCard } from '../parts/caution.js';
 import { DataTable } from '../parts/data-table.js';
@@ -16,7 +17,6 @@ import { RoomLayouts } from '../parts/room-layouts.js';
 import { RoomQuantities } from '../parts/room-quantities.js';
 import { SelectionCard } from '../parts/selection-card.js';
 import { SignedMark } from '../parts/signed-mark.js';
-import { Shape } from '../parts/state-mark.js';
 import { counted, shownState } from '../parts/words.js';
 import { roomPath, selectionAnchor } from '../paths.js';
 import { layoutTables, quantityLines } from '../../table/index.js';
@@ -49,7 +49,7 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
           {open.map((selection) => (
             <li>
               <a href={`#${selectionAnchor(selection)}`}>
-                <Shape state={shownState(selection)} /> {view.category(selection.category)?.name},{' '}
+                <SignMark of={shownState(selection)} /> {view.category(selection.category)?.name},{' '}
                 {lower(selection.placeText)}
               </a>
             </li>

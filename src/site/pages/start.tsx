@@ -228,7 +228,7 @@ function AllowancesAtAGlance(): VNode | null {
         ))}
       </ul>
       <p class="bar-key">
-        <span class="key-mark key-committed" /> committed <span class="key-mark key-open" /> open, cheapest to dearest{' '}
+        <span class="key-mark key-committed" /> drawn <span class="key-mark key-open" /> open, cheapest to dearest{' '}
         <span class="key-mark key-amount" /> the allowance <span class="key-mark key-over" /> over it
       </p>
     </section>

@@ -3,7 +3,7 @@ import type { LedgerEntry } from '../../price/index.js';
 import { numberText } from '../../svg/index.js';
 import { printMoney } from '../../units/index.js';
 
-/** An allowance as a bar: solid is committed, hatched is what is open (cheapest dark, dearest light), the tick is the
+/** An allowance as a bar: solid is drawn, hatched is what is open (cheapest dark, dearest light), the tick is the
  *  amount. What runs past the tick is over. The figures stand beside it. */
 export function AllowanceBar({ entry }: { entry: LedgerEntry }): VNode {
   const dearest = entry.committed + entry.openHigh;
@@ -11,7 +11,7 @@ export function AllowanceBar({ entry }: { entry: LedgerEntry }): VNode {
   const share = (cents: number): string => `${numberText((100 * cents) / full, 2)}%`;
   const over = Math.max(0, entry.committed - entry.amount);
   const label =
-    `${printMoney(entry.committed)} of ${printMoney(entry.amount)} committed` +
+    `${printMoney(entry.committed)} of ${printMoney(entry.amount)} drawn` +
     (entry.openHigh > 0 ? `, ${printMoney(entry.openLow)} to ${printMoney(entry.openHigh)} still open` : '');
   const hatch = `hatch-${entry.id}`;
   return (

@@ -1,11 +1,11 @@
 import type { VNode } from 'preact';
 import type { BookRoom } from '../../book/index.js';
 import { feet, printAmount, printMoneyChange } from '../../units/index.js';
+import { SignMark } from '../../write/index.js';
 import { roomPath } from '../paths.js';
 import { useView } from '../sheet-context.js';
 import { PageLink } from './link.js';
 import { MiniPlan } from './mini-plan.js';
-import { Shape } from './state-mark.js';
 import { shownState } from './words.js';
 
 /** Pixels that the widest room may take. */
@@ -49,7 +49,7 @@ function RoomTile({ room, perFoot }: { room: BookRoom; perFoot: number }): VNode
           <span class="mark">{room.number}</span> {room.name}
         </span>
         <span class="room-state">
-          <Shape state={worst ?? (states.length === 0 ? 'none' : 'chosen')} />{' '}
+          <SignMark of={worst ?? (states.length === 0 ? 'none' : 'chosen')} />{' '}
           {states.length === 0
             ? 'no choices'
             : room.open > 0

@@ -1,5 +1,6 @@
 import type { BookSelection } from '../../book/index.js';
 import type { CostPart } from '../../model/index.js';
+import type { Status } from '../../sheet/index.js';
 
 export const partWords: Readonly<Record<CostPart, string>> = {
   material: 'material',
@@ -8,13 +9,10 @@ export const partWords: Readonly<Record<CostPart, string>> = {
   labor: 'labor',
 };
 
-/** `1 room`, `3 rooms`. */
-export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
-}
+export { counted } from '../../units/index.js';
 
 /** The state that people act on: an open choice is open, due soon or late. */
-export type ShownState = Exclude<BookSelection['state'], never> | 'due-soon' | 'late';
+export type ShownState = Status;
 
 export function shownState({ state, decision }: Pick<BookSelection, 'state' | 'decision'>): ShownState {
   if (state !== 'open') return state;

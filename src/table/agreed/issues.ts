@@ -1,0 +1,39 @@
+import type { BookIssue } from '../../book/index.js';
+import { col, nothing, quiet, words } from '../../sheet/index.js';
+import type { Cell } from '../../sheet/index.js';
+import { capital, shortDigest } from '../../units/index.js';
+import { schedule } from '../schedule.js';
+
+/** The issued versions, with who signed each. */
+export const issues = schedule<BookIssue>({
+  table: {
+    id: 'issue-list',
+    caption: 'Issued versions',
+    named: 'issue',
+    anchor: 'issue',
+    rowId: ({ number }) => String(number),
+    columns: [
+      col.mark(
+        'issue',
+        'Issue',
+        ({ number, source }) => ({ text: String(number), place: { to: 'record', id: source } }),
+        { width: 'fit' },
+      ),
+      col.words('purpose', 'For', ({ purpose }) => purpose, { width: 'short' }),
+      col.day('date', 'Date', ({ date }) => date),
+      col.mark('digest', 'Digest', ({ digest }) => shortDigest(digest)),
+      col.cell('lines', 'signed', 'Signed', signedBy, { width: 'long' }),
+    ],
+  },
+  rows: ({ book }) => book.issues,
+});
+
+function signedBy({ signatures }: BookIssue): Cell {
+  if (signatures.length === 0) return quiet('not signed');
+  const of = signatures.map(({ role, name, on, how }) => {
+    const parts: readonly Cell[] = [words(name), { is: 'day', day: on }, how === 'hand' ? words('by hand') : nothing];
+    const cell: Cell = { is: 'list', of: parts.filter(({ is }) => is !== 'nothing'), parted: ', ' };
+    return { at: `${capital(role)}:`, cell };
+  });
+  return { is: 'lines', of };
+}

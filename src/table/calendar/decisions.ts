@@ -1,0 +1,50 @@
+import type { LookUp } from '../../book/index.js';
+import { describePush, describeSlack } from '../../calendar/index.js';
+import type { Decision } from '../../calendar/index.js';
+import { col } from '../../sheet/index.js';
+import { schedule } from '../schedule.js';
+
+interface Open {
+  readonly id: string;
+  readonly room: string;
+  readonly category: string;
+  readonly trade: string;
+  readonly placeText: string;
+  readonly decision: Decision;
+}
+
+/** What is still open, by the last day to decide without moving the work. */
+export const decisions = schedule<Open>({
+  table: {
+    id: 'decisions',
+    caption: 'What is still open, by the last day to decide',
+    named: 'place',
+    rowId: ({ id }) => id,
+    columns: [
+      col.day('decideBy', 'Decide by', ({ decision }) => decision.by),
+      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short' }),
+      col.words('place', 'Place', ({ id, placeText }) => ({ text: placeText, place: { to: 'selection', id } }), {
+        width: 'short',
+      }),
+      col.words('category', 'What', ({ category }, names) => names.category(category), { under: 'place' }),
+      col.words('why', 'Why this day', ({ decision }) => decision.reason, { width: 'long', not: ['text'] }),
+      col.words('moves', 'What it moves', ({ decision }) => describePush(decision), { under: 'why', width: 'words' }),
+      col.day('orderBy', 'Order by', ({ decision }) => decision.orderBy),
+      col.day('onSite', 'On site', ({ decision }) => decision.onSite, { not: ['html', 'pdf', 'text'] }),
+      col.status('status', 'Status', ({ decision: { state } }) => (state === 'decided' ? 'chosen' : state), {
+        width: 'short',
+      }),
+      col.words('left', 'Days', ({ decision }) => describeSlack(decision.slack), { under: 'status' }),
+    ],
+  },
+  rows: openByDay,
+  trades: ({ trade }) => [trade],
+});
+
+/** The Book's order is kept within a day. */
+function openByDay({ book }: LookUp): readonly Open[] {
+  return book.selections
+    .filter(({ state }) => state === 'open')
+    .map(({ id, room, category, trade, placeText, decision }) => ({ id, room, category, trade, placeText, decision }))
+    .sort((a, b) => (a.decision.by === b.decision.by ? 0 : a.decision.by < b.decision.by ? -1 : 1));
+}

@@ -1,0 +1,4 @@
+export { calendarBlocks, dayRules, decisionSheet } from './calendar-sheet.js';
+export { decisions } from './decisions.js';
+export { milestones } from './milestones.js';
+export { movedDecisions, movedMilestones } from './moved.js';

@@ -1,0 +1,25 @@
+import type { LookUp } from '../../book/index.js';
+import { cautionWords, countWords } from '../../caution/index.js';
+import { words } from '../../sheet/index.js';
+import type { Block, Sheet } from '../../sheet/index.js';
+import { cautions } from './cautions.js';
+
+/** The register as it is printed. */
+export function cautionSheet(look: LookUp): Sheet {
+  const { cautions: found } = look.book;
+  return {
+    format: 'bookmatch/sheet/1',
+    id: 'cautions',
+    title: cautionWords.title,
+    paper: 'landscape',
+    blocks: [
+      { block: 'prose', tone: 'lead', of: [words(found.length === 0 ? cautionWords.none : cautionWords.lead)] },
+      ...(found.length === 0 ? [] : register(look)),
+    ],
+  };
+}
+
+function register(look: LookUp): readonly Block[] {
+  const count: Block = { block: 'prose', tone: 'plain', of: [words(`${countWords(look.book.cautions)}.`)] };
+  return [count, cautions.lay(look)];
+}

@@ -1,0 +1,3 @@
+export { cautions } from './cautions.js';
+export { cautionSheet } from './caution-sheet.js';
+export { cautionRules } from './rules.js';

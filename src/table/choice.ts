@@ -1,0 +1,26 @@
+import type { BookSelection, LookUp } from '../book/index.js';
+import type { Cell, Finish } from '../sheet/index.js';
+import { words } from '../sheet/index.js';
+import { lower } from '../units/index.js';
+
+/** `101 Great room: ceiling board, ceiling`, and where it stands. A category that is the place's own name is said once. */
+export function choiceWords(id: string, look: LookUp): Cell {
+  const selection = look.selection(id);
+  if (!selection) return words(id);
+  const { room, category, placeText } = selection;
+  const [what, where] = [lower(look.categoryName(category)), lower(placeText)];
+  const choice = what === where ? what : `${what}, ${where}`;
+  return words(`${look.roomTitle(room)}: ${choice}`, { to: 'selection', id });
+}
+
+/** What a selection has: the option chosen, that nothing is wanted, or that it is open. */
+export function choiceFinish({ id, category, chosen, state, supply, decision }: BookSelection, look: LookUp): Finish {
+  const { state: due } = decision;
+  if (state === 'open') {
+    const urgency = due === 'late' || due === 'due-soon' ? due : 'open';
+    return { name: '', standing: 'open', by: supply, urgency, selection: id };
+  }
+  if (chosen === undefined) return { name: '', standing: 'none', by: supply };
+  const name = look.option(category, chosen)?.name ?? chosen;
+  return { name, standing: 'chosen', by: supply, place: { to: 'option', id: `${category}/${chosen}` } };
+}

@@ -1,0 +1,2 @@
+export { comparisonSections } from './sections.js';
+export { fieldTable } from './tables.js';

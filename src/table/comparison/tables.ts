@@ -1,0 +1,151 @@
+import { moneyParts, movedByProduct, roomPoundsWords, roomWords } from '../../compare/index.js';
+import type {
+  AllowanceChange,
+  Comparison,
+  FieldChange,
+  MovedProduct,
+  RecordChange,
+  RoomChange,
+} from '../../compare/index.js';
+import { col, layOut, money } from '../../sheet/index.js';
+import type { HouseBlock, HouseTable } from '../../sheet/index.js';
+import { capital } from '../../units/index.js';
+import type { Cents } from '../../units/index.js';
+import { idsAsNames } from '../names-of.js';
+
+const lay = <Row>(table: HouseTable<Row>, rows: readonly Row[]): HouseBlock => layOut(table, rows, idsAsNames);
+
+interface Part {
+  readonly what: string;
+  readonly amount: Cents;
+  readonly is: 'total' | 'change';
+}
+
+/** From the older total to the newer: where the difference comes from. */
+export function differenceTable(comparison: Comparison): HouseBlock {
+  const { from, to, money: moved } = comparison;
+  const table: HouseTable<Part> = {
+    id: 'money-table',
+    caption: 'Parts of the difference',
+    named: 'part',
+    rowId: ({ what }) => what,
+    columns: [
+      col.words('part', 'Part', ({ what }) => what, { width: 'long' }),
+      col.money('amount', 'Amount', ({ amount }) => amount, { change: ({ is }) => is === 'change' }),
+    ],
+    sums: () => [
+      { what: 'Difference', cells: { amount: money(moved.difference, true) } },
+      { what: `Total, ${to.label}`, strong: true, cells: { amount: money(to.today) } },
+    ],
+  };
+  const parts = moneyParts(comparison).map((part): Part => ({ ...part, is: 'change' }));
+  return lay(table, [{ what: `Total, ${from.label}`, amount: from.today, is: 'total' }, ...parts]);
+}
+
+const rooms: HouseTable<RoomChange> = {
+  id: 'rooms-table',
+  caption: 'Rooms that changed',
+  named: 'room',
+  rowId: ({ room }) => room,
+  columns: [
+    col.room('room', 'Room', ({ number, name, room: id }) => ({ number, name, place: { to: 'room', id } }), {
+      width: 'words',
+    }),
+    col.words('what', 'What changed', (room) => capital(roomWords(room)), { width: 'long' }),
+    col.money('byChoice', 'Contract, by choices', ({ byChoice }) => byChoice, { change: true }),
+    col.money('cost', 'Cost in place', ({ difference }) => difference, { change: true }),
+    col.words('weight', 'Weight', roomPoundsWords, { width: 'short' }),
+  ],
+};
+
+export const roomTable = (changed: readonly RoomChange[]): HouseBlock => lay(rooms, changed);
+
+const products: HouseTable<MovedProduct> = {
+  id: 'moved-table',
+  caption: 'Products that cost more or less where nothing was chosen anew',
+  named: 'product',
+  rowId: ({ product, categoryName }) => `${categoryName}-${product}`,
+  columns: [
+    col.words('product', 'Product', ({ product }) => product, { width: 'words' }),
+    col.words('category', 'What', ({ categoryName }) => categoryName, { width: 'short' }),
+    col.count('places', 'Places', ({ places }) => places),
+    col.money('cost', 'Cost in place', ({ cost }) => cost, { change: true }),
+    col.money('contract', 'Contract', ({ contract }) => contract, { change: true }),
+  ],
+};
+
+export const productTable = (changed: readonly RoomChange[]): HouseBlock => lay(products, movedByProduct(changed));
+
+type OptionField = FieldChange & { readonly option: string; readonly at: number };
+
+const optionFields: HouseTable<OptionField> = {
+  id: 'price-book-table',
+  caption: 'Options that changed',
+  named: 'option',
+  rowId: ({ option, field, at }) => `${option}-${field}-${at}`,
+  columns: [
+    col.words('option', 'Option', ({ option }) => option, { width: 'words' }),
+    col.words('what', 'What', ({ field }) => capital(field), { width: 'short' }),
+    col.words('was', 'Was', ({ from }) => from, { width: 'words' }),
+    col.words('now', 'Now', ({ to }) => to, { width: 'words' }),
+  ],
+};
+
+export function priceBookTable({ priceBook }: Comparison): HouseBlock {
+  const rows = priceBook.flatMap(({ name: option, kind, renamedFrom, fields }) => [
+    ...(kind === 'changed' ? [] : [{ option, field: kind, from: renamedFrom ?? '', to: '' }]),
+    ...fields.map((field) => ({ option, ...field })),
+  ]);
+  return lay(
+    optionFields,
+    rows.map((row, at) => ({ ...row, at })),
+  );
+}
+
+const drawn: HouseTable<AllowanceChange> = {
+  id: 'allowances-table',
+  caption: 'What is drawn, and what it does to the contract',
+  named: 'allowance',
+  rowId: ({ allowance }) => allowance,
+  columns: [
+    col.words('allowance', 'Allowance', ({ name }) => name, { width: 'words' }),
+    col.money('was', 'Was drawn', ({ drawn: { from } }) => from),
+    col.money('now', 'Now drawn', ({ drawn: { to } }) => to),
+    col.money('byChoice', 'Contract, by choices', ({ byChoice }) => byChoice.total, { change: true }),
+    col.money('contract', 'Contract', ({ contract }) => contract, { change: true }),
+  ],
+};
+
+export const drawnTable = ({ allowances }: Comparison): HouseBlock => lay(drawn, allowances);
+
+/** Facts that read otherwise now. */
+export function fieldTable(id: string, caption: string, fields: readonly FieldChange[]): HouseBlock {
+  const table: HouseTable<FieldChange> = {
+    id,
+    caption,
+    named: 'what',
+    rowId: ({ field }) => field,
+    columns: [
+      col.words('what', 'What', ({ field }) => capital(field), { width: 'words' }),
+      col.words('was', 'Was', ({ from }) => from, { width: 'words' }),
+      col.words('now', 'Now', ({ to }) => to, { width: 'words' }),
+    ],
+  };
+  return lay(table, fields);
+}
+
+const kindWords = { added: 'New', removed: 'Taken out', edited: 'Edited', renamed: 'Renamed' } as const;
+
+const records: HouseTable<RecordChange> = {
+  id: 'records-table',
+  caption: 'Records that changed',
+  named: 'record',
+  rowId: ({ path }) => path,
+  columns: [
+    col.words('record', 'Record', ({ path }) => ({ text: path, place: { to: 'record', id: path } }), { width: 'long' }),
+    col.words('what', 'What', ({ kind }) => kindWords[kind], { width: 'short' }),
+    col.words('before', 'Was', ({ renamedFrom }) => renamedFrom, { width: 'long' }),
+  ],
+};
+
+export const recordTable = (comparison: Comparison): HouseBlock => lay(records, comparison.records);

@@ -1,0 +1,79 @@
+import type { LookUp } from '../../book/index.js';
+import type { LedgerEntry } from '../../price/index.js';
+import { col, layOut, money } from '../../sheet/index.js';
+import type { Column, Finish, HouseBlock, HouseCell, HouseTable } from '../../sheet/index.js';
+import type { Cents } from '../../units/index.js';
+import { choiceFinish } from '../choice.js';
+import { namesOf } from '../names-of.js';
+import { houseSchedule } from '../schedule.js';
+
+interface Drawn {
+  readonly allowance: string;
+  readonly selection: string;
+  readonly room: string;
+  readonly place: string;
+  readonly finish: Finish | undefined;
+  readonly why: string;
+  /** Of what is decided; `low` and `high` of what is open. */
+  readonly drawn?: Cents;
+  readonly low?: Cents;
+  readonly high?: Cents;
+}
+
+const columns: readonly Column<Drawn, HouseCell>[] = [
+  col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short' }),
+  col.words('place', 'Place', ({ place, selection: id }) => ({ text: place, place: { to: 'selection', id } }), {
+    width: 'short',
+  }),
+  col.finish('finish', 'Finish, and what of it is drawn', ({ finish }) => finish, { width: 'long' }),
+  col.words('why', 'What is drawn', ({ why }) => why, { under: 'finish' }),
+  col.money('drawn', 'Drawn', ({ drawn }) => drawn),
+  col.money('openLow', 'Open, lowest', ({ low }) => low),
+  col.money('openHigh', 'Open, highest', ({ high }) => high),
+];
+
+const table = { columns, named: 'place', rowId: ({ selection }: Drawn) => selection } as const;
+
+/** Every choice that draws on an allowance, under its allowance. */
+export const allowanceLines = houseSchedule<Drawn>(
+  {
+    ...table,
+    id: 'allowance-lines',
+    caption: 'What draws on each allowance',
+    group: ({ allowance }) => ({ title: allowance }),
+  },
+  (look) => look.book.money.allowances.flatMap((entry) => drawnOn(entry, look)),
+);
+
+/** The choices that draw on one, with their sum. */
+export function drawnTable(entry: LedgerEntry, look: LookUp): HouseBlock {
+  const { id, name, committed, openLow, openHigh } = entry;
+  const one: HouseTable<Drawn> = {
+    ...table,
+    id: `allowance-${id}-lines`,
+    caption: `What draws on ${name}`,
+    sums: () => [
+      {
+        what: 'Together',
+        strong: true,
+        cells: { drawn: money(committed), openLow: money(openLow), openHigh: money(openHigh) },
+      },
+    ],
+  };
+  return layOut(one, drawnOn(entry, look), namesOf(look));
+}
+
+function drawnOn({ name: allowance, lines }: LedgerEntry, look: LookUp): readonly Drawn[] {
+  return lines.map(({ selection: id, covered, low, high, open, why }) => {
+    const selection = look.selection(id);
+    return {
+      allowance,
+      selection: id,
+      room: selection?.room ?? '',
+      place: selection?.placeText ?? id,
+      finish: selection && choiceFinish(selection, look),
+      why,
+      ...(open ? { low, high } : { drawn: covered }),
+    };
+  });
+}
