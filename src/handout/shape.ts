@@ -1,40 +1,13 @@
-import type { FeatureMeasure, Opening, OpeningMeasure, RoomMeasure } from '../model/index.js';
-import { sieve } from './sieve.js';
-import type { HandoutFeature, HandoutShape, ShapeValue } from './handout.js';
+import type { Opening, OpeningMeasure, RoomMeasure } from '../model/index.js';
+import { cleared } from './cleared.js';
+import type { HandoutShape } from './handout.js';
 
-/** A room's measures for a trade's drawings. Notes go through the sieve. */
+/** A room's measures for a trade's drawings, every word of them behind the sieve. */
 export function shapeOf(measure: RoomMeasure): HandoutShape {
-  return {
-    ...measure,
-    openings: measure.openings.map(openingOf),
-    features: measure.features.map(featureOf),
-  };
+  return cleared({ ...measure, openings: measure.openings.map(openingOf) });
 }
 
+/** Without its place in a record. */
 function openingOf(opening: OpeningMeasure): OpeningMeasure {
-  return { ...opening, record: recordOf(opening.record) };
-}
-
-function recordOf(record: Opening): Opening {
-  if (record.by === 'seen') return { ...record, path: [] };
-  const { note, ...rest } = record;
-  const kept = note === undefined ? '' : sieve(note);
-  return { ...rest, path: [], ...(kept !== '' && { note: kept }) };
-}
-
-function featureOf({ data, ...feature }: FeatureMeasure): HandoutFeature {
-  return { ...feature, ...(data !== undefined && { data: plain(data) }) };
-}
-
-/** Plain data: what JSON would keep. */
-function plain(value: unknown): ShapeValue {
-  if (value === null || typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean')
-    return value;
-  if (Array.isArray(value)) return value.map(plain);
-  if (typeof value !== 'object') return null;
-  return Object.fromEntries(
-    Object.entries(value)
-      .filter(([, part]) => part !== undefined)
-      .map(([name, part]) => [name, plain(part)]),
-  );
+  return { ...opening, record: { ...opening.record, path: [] } satisfies Opening };
 }

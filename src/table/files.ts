@@ -1,5 +1,6 @@
 import type { LookUp } from '../book/index.js';
 import type { HouseBlock } from '../sheet/index.js';
+import { backing } from './backing.js';
 import { doors } from './doors.js';
 import { hardware } from './hardware.js';
 import { openings } from './openings.js';
@@ -9,6 +10,7 @@ const files = {
   doors,
   openings,
   hardware,
+  backing,
 } as const;
 
 export const tableNames: readonly string[] = Object.keys(files);

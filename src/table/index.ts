@@ -2,5 +2,10 @@
  *  the house or, where their rows hold no money, for a trade. Absent: markup. */
 export { namesOf } from './names-of.js';
 export type { Schedule } from './schedule.js';
+export { backing, needColumns, needRows } from './backing.js';
+export type { NeedRow } from './backing.js';
+export { optionsAt } from './options-at.js';
+export { placesOf } from './places-of.js';
+export { tradeTables } from './trade-tables.js';
 export { dataTables, tableNames } from './files.js';
 export { openingSheet } from './opening-sheet.js';

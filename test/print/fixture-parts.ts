@@ -98,6 +98,7 @@ export function trade(slug: string, name: string): Book['trades'][number] {
     needsToKnow: [],
     scopeIn: [],
     scopeOut: [],
+    schedules: [],
     body: '',
     source: `content/trades/${slug}.md`,
   };

@@ -97,6 +97,7 @@ const unscheduled: Omit<Book, 'schedules'> = {
       needsToKnow: [],
       scopeIn: [],
       scopeOut: [],
+      schedules: [],
       body: '',
       source: 'content/trades/finish-carpentry.md',
     },

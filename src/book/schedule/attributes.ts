@@ -12,6 +12,7 @@ export const attributeNames = {
   face: 'face',
   panels: 'panels',
   jamb: 'jamb',
+  undercut: 'undercut',
   backset: 'backset',
   holds: 'holds',
   functions: 'function',

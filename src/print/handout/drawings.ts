@@ -40,7 +40,7 @@ export interface RoomDrawings {
 export function roomDrawings(room: HandoutRoom, { roomNames }: Handout): RoomDrawings {
   const { shape, number, slug, drawings } = room;
   const look = { palette, number, name: shorten(room.name, longestName), bare: true };
-  const neighbours = new Map(Object.entries(roomNames).map(([key, name]) => [key, shorten(name, longestName)]));
+  const neighbours = new Map<string, string>(roomNames.map((one) => [one.slug, shorten(one.name, longestName)]));
   const { ceiling, floor } = drawings.courses;
   const planOf = (box: NonNullable<DrawOptions['box']>) =>
     drawPlan(shape, { ...look, id: `plan-${slug}`, neighbours, box, ...(floor && { courses: floor }) });
@@ -56,7 +56,7 @@ export function roomDrawings(room: HandoutRoom, { roomNames }: Handout): RoomDra
             ready(
               fit('ceiling', (box) =>
                 drawCeilingPlan(shape, { ...look, id: `ceiling-${slug}`, box, ...(ceiling && { courses: ceiling }) })),
-              'Ceiling, as reflected',
+              'Reflected ceiling plan',
             ),
           ]
         : []),

@@ -14,7 +14,7 @@ import type { Handout, HandoutRoom } from '../../handout/index.js';
 export function drawHandoutRoom(room: HandoutRoom, { roomNames }: Handout): readonly Drawing[] {
   const { shape, number, name, drawings } = room;
   const look = { palette: screenPalette, number, name };
-  const neighbours = new Map(Object.entries(roomNames));
+  const neighbours = new Map<string, string>(roomNames.map(({ slug, name: called }) => [slug, called]));
   const { ceiling, floor } = drawings.courses;
   const guards = new Map(drawings.guards.map(({ at, guard }) => [at, guard]));
   const faces = new Map(drawings.finishes.map(({ at, label }) => [at, label]));
