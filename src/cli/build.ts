@@ -2,9 +2,9 @@ import { join, resolve } from 'node:path';
 import { Command } from 'commander';
 import { lookUp } from '../book/index.js';
 import type { Book } from '../book/index.js';
-import { dataTables } from '../table/index.js';
+import { dataTables, orderTables } from '../table/index.js';
 import { tableCsv } from '../write/index.js';
-import { bookCalendar, ordersCsv, quantitiesCsv, scheduleFiles } from '../export/index.js';
+import { bookCalendar, quantitiesCsv, scheduleFiles } from '../export/index.js';
 import { withTextDiffs } from '../load/index.js';
 import { printProblems } from '../problem/index.js';
 import { makeBookPdf, makeChangeOrderPdf } from '../print/index.js';
@@ -89,12 +89,13 @@ async function changeOrderFiles(book: Book): Promise<Map<string, Uint8Array>> {
 
 /** What other programs read: the whole Book, and tables for a spreadsheet or a calendar. */
 function dataFiles(book: Book): Map<string, string> {
+  const look = lookUp(book);
   return new Map([
     ['book.json', `${JSON.stringify(book, null, 1)}\n`],
     ['quantities.csv', quantitiesCsv(book)],
-    ['orders.csv', ordersCsv(book)],
+    ['orders.csv', tableCsv(...orderTables(look))],
     ...scheduleFiles(book),
-    ...[...dataTables(lookUp(book))].map(([name, table]) => [`schedule-${name}.csv`, tableCsv(table)] as const),
+    ...[...dataTables(look)].map(([name, table]) => [`schedule-${name}.csv`, tableCsv(table)] as const),
     ['decide-by.ics', bookCalendar(book)],
   ]);
 }

@@ -1,10 +1,12 @@
 import { Command, Option } from 'commander';
-import { orderRows, ordersCsv, quantitiesCsv, supplyOrderRows, takeoffRows } from '../export/index.js';
+import { quantitiesCsv, takeoffRows } from '../export/index.js';
+import { lookUp } from '../book/index.js';
 import type { Book } from '../book/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
-import { printOrderList } from './takeoff-orders.js';
+import { orderTables } from '../table/index.js';
+import { blocksText, tableCsv, tableJson } from '../write/index.js';
 import { printQuantities } from './takeoff-quantities.js';
 
 const orders = ['room', 'trade', 'option'] as const;
@@ -38,11 +40,17 @@ export function takeoff(console: Console, done: (code: number) => void): Command
 }
 
 function printTakeoff(book: Book, options: TakeoffOptions): string {
-  const ordering = options.by === 'option';
-  if (options.csv) return ordering ? ordersCsv(book) : quantitiesCsv(book);
-  if (options.json) {
-    const rows = ordering ? [...orderRows(book), ...supplyOrderRows(book)] : takeoffRows(book);
-    return `${JSON.stringify(rows, null, 2)}\n`;
-  }
-  return ordering ? printOrderList(book) : printQuantities(book, options);
+  if (options.by === 'option') return printOrders(book, options);
+  if (options.csv) return quantitiesCsv(book);
+  if (options.json) return json(takeoffRows(book));
+  return printQuantities(book, options);
 }
+
+function printOrders(book: Book, options: TakeoffOptions): string {
+  const look = lookUp(book);
+  if (options.csv) return tableCsv(...orderTables(look));
+  if (options.json) return json(tableJson(...orderTables(look)));
+  return blocksText(orderTables(look));
+}
+
+const json = (rows: readonly object[]) => `${JSON.stringify(rows, null, 2)}\n`;

@@ -4,14 +4,14 @@ import { ref } from '../sheet/index.js';
 import { changes } from './changes.js';
 import type { Since } from './changes.js';
 import type { Handout, HandoutCover } from './handout.js';
-import { orders, supplies } from './order-tables.js';
 import { joined } from './own.js';
 import { products } from './products.js';
 import { cautions, questions } from './questions.js';
 import { rooms } from './rooms.js';
 import { sections } from './sections.js';
 import { sieve, sieveName } from './sieve.js';
-import { leftByYou, leftForYou, schedules, steps } from './tables.js';
+import { orders, supplies } from '../table/index.js';
+import { leftByYou, leftForYou, listOf, schedules, steps } from './tables.js';
 import { workOf } from './work.js';
 import type { Work } from './work.js';
 
@@ -40,8 +40,8 @@ export function makeHandout(book: Book, trade: BookTrade, { stamp, since }: Hand
     leftForYou: leftForYou(work),
     leftByYou: leftByYou(work),
     products: products(work),
-    orders: orders(work),
-    supplies: supplies(work),
+    orders: listOf(orders, work),
+    supplies: listOf(supplies, work),
     schedules: schedules(work),
     rooms: rooms(work),
     sections: sections(work),

@@ -2,7 +2,7 @@ import type { BookSelection } from '../book/index.js';
 import { col, layOutFor, words } from '../sheet/index.js';
 import type { Cell, Table, TradeBlock } from '../sheet/index.js';
 import { namesOf, needColumns, needRows, tradeTables } from '../table/index.js';
-import type { NeedRow } from '../table/index.js';
+import type { NeedRow, Schedule } from '../table/index.js';
 import type { IsoDate } from '../units/index.js';
 import { isBefore, othersAt } from './others.js';
 import { forTrades } from './sieve.js';
@@ -15,6 +15,9 @@ export function schedules({ look, trade }: Work): readonly TradeBlock[] {
     .map((name) => tradeTables[name].layFor(look, trade.slug, forTrades))
     .filter(({ groups }) => groups.length > 0);
 }
+
+/** What the house buys for the trade, or uses up with it. */
+export const listOf = (list: Schedule, { look, trade }: Work): TradeBlock => list.layFor(look, trade.slug, forTrades);
 
 /** What others leave for the trade: what its products need of them. */
 export function leftForYou({ look, trade }: Work): TradeBlock {

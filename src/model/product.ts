@@ -227,7 +227,8 @@ export interface Trade {
 }
 
 /** Schedules that a trade may ask for: each is a table of `src/table/trade-tables.ts`. */
-export type ScheduleName = 'doors' | 'openings' | 'hardware' | 'backing';
+export type ScheduleName =
+  'doors' | 'openings' | 'hardware' | 'railings' | 'stone' | 'insulation' | 'sound-walls' | 'backing';
 
 /** Something a trade provides, such as blocking for a railing: needs of options and categories name its id. */
 export interface Carried {

@@ -57,6 +57,8 @@ export type Cell<Words extends string = string> =
   /** `unit` only where it is in neither the head nor a column beside it. */
   | Is<'amount', { value: number; digits: number; unit?: Words }>
   | Is<'count', { value: number }>
+  /** Rise over run. */
+  | Is<'pitch', { slope: number }>
   | Is<'percent', { value: number }>
   | Is<'unit', { unit: Words }>
   | Is<'pack', { count: number; name: Words; holds: number; unit: Words }>

@@ -49,6 +49,7 @@ export const col = {
   amount: maker<number>('amount', (value) => ({ is: 'amount', value, digits: 1 })),
   exact: (digits: number): Maker<number> => maker<number>('amount', (value) => ({ is: 'amount', value, digits })),
   count: maker<number>('count', (value) => ({ is: 'count', value })),
+  pitch: maker<number>('pitch', (slope) => ({ is: 'pitch', slope })),
   percent: maker<number>('percent', (value) => ({ is: 'percent', value })),
   unit: maker<string>('unit', (unit) => ({ is: 'unit', unit })),
   pack: maker<Of<'pack'>>('pack', (value) => ({ is: 'pack', ...value })),

@@ -58,6 +58,7 @@ export function gated<Words extends string>(cell: Cell, gate: Gate<Words>): Cell
     case 'length':
     case 'span':
     case 'count':
+    case 'pitch':
     case 'percent':
     case 'pieces':
     case 'days':

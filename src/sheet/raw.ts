@@ -26,6 +26,8 @@ export function raw(cell: HouseCell | undefined): string | number {
       return Number(cell.value.toFixed(6));
     case 'count':
       return cell.value;
+    case 'pitch':
+      return Number(cell.slope.toFixed(6));
     case 'days':
       return cell.working;
     case 'day':
@@ -64,9 +66,17 @@ const units: Partial<Record<Kind, string>> = {
   money: '$',
 };
 
-/** `rough width (in)`: a column's head in data. */
-export function dataHead(key: string, kind: Kind): string {
+/** `rough width (in)`: a column's head in data. An amount has its unit from the head that people read: `Area, sq ft`. */
+export function dataHead({
+  key,
+  kind,
+  head,
+}: {
+  readonly key: string;
+  readonly kind: Kind;
+  readonly head: string;
+}): string {
   const words = key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-  const unit = units[kind];
+  const unit = kind === 'amount' ? head.split(', ')[1] : units[kind];
   return unit === undefined ? words : `${words} (${unit})`;
 }

@@ -23,10 +23,13 @@ export function say(cell: HouseCell): readonly Line[] {
   if (cell.is !== 'lines') return [line(cell)];
   return cell.of.map(({ at, after, cell: one }) => [
     ...(at === undefined ? [] : [{ text: `${at} `, tone: 'quiet' as const }]),
-    ...line(one),
+    ...line(one).map(inText),
     ...(after === undefined ? [] : [{ text: ` ${after}`, tone: 'quiet' as const }]),
   ]);
 }
+
+/** Among words a figure stands on no point. */
+const inText = (run: Run): Run => (run.figure === undefined ? run : { ...run, figure: 0 });
 
 function line(cell: HouseCell): Line {
   switch (cell.is) {
@@ -61,6 +64,8 @@ function line(cell: HouseCell): Line {
     }
     case 'count':
       return [{ text: printAmount(cell.value, 0), figure: 0 }];
+    case 'pitch':
+      return [{ text: `rise ${printAmount(cell.slope * 12, 1)} in 12` }];
     case 'percent':
       return [{ text: printAmount(cell.value, 1), figure: 1 }];
     case 'unit':

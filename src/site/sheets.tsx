@@ -10,17 +10,15 @@ import { ChoicePage } from './pages/choice.js';
 import { FinishSchedulePage } from './pages/finish-schedule.js';
 import { MoneyPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
-import { openingSheet } from '../table/index.js';
+import { openingSheet, orderSheet, otherSheet } from '../table/index.js';
 import { SheetPage } from './pages/sheet-page.js';
 import { OptionPage } from './pages/option.js';
 import { OptionsPage } from './pages/options.js';
-import { OrdersPage } from './pages/orders.js';
 import { QuantitiesPage } from './pages/quantities.js';
 import { RecordPage } from './pages/record.js';
 import { RecordsPage } from './pages/records.js';
 import { RoomPage } from './pages/room.js';
 import { RoomsPage } from './pages/rooms.js';
-import { SchedulesPage } from './pages/schedules.js';
 import { ScopePage } from './pages/scope.js';
 import { SearchPage } from './pages/search.js';
 import { StartPage } from './pages/start.js';
@@ -89,10 +87,10 @@ const chapterContent: Readonly<Record<ChapterId, (view: View) => VNode>> = {
   'finish-schedule': () => <FinishSchedulePage />,
   openings: (view) => <SheetPage sheet={openingSheet(view)} />,
   cautions: () => <CautionsPage />,
-  schedules: () => <SchedulesPage />,
+  schedules: (view) => <SheetPage sheet={otherSheet(view)} />,
   scope: () => <ScopePage />,
   quantities: () => <QuantitiesPage />,
-  orders: () => <OrdersPage />,
+  orders: (view) => <SheetPage sheet={orderSheet(view, { withMoney: true })} />,
   money: () => <MoneyPage />,
   agreed: () => <AgreedPage />,
   calendar: () => <CalendarPage />,

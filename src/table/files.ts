@@ -3,13 +3,21 @@ import type { HouseBlock } from '../sheet/index.js';
 import { backing } from './backing.js';
 import { doors } from './doors.js';
 import { hardware } from './hardware.js';
+import { insulation } from './insulation.js';
 import { openings } from './openings.js';
+import { railings } from './railings.js';
+import { soundWalls } from './sound-walls.js';
+import { stone } from './stone.js';
 
 /** Tables that are written as files of data, by name, in the order of the book. */
 const files = {
   doors,
   openings,
   hardware,
+  railings,
+  stone,
+  insulation,
+  'sound-walls': soundWalls,
   backing,
 } as const;
 

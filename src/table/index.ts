@@ -9,3 +9,7 @@ export { placesOf } from './places-of.js';
 export { tradeTables } from './trade-tables.js';
 export { dataTables, tableNames } from './files.js';
 export { openingSheet } from './opening-sheet.js';
+export { orderSheet, orderTables } from './order-sheet.js';
+export { orders } from './orders.js';
+export { roomSupplies, supplies } from './supplies.js';
+export { otherSheet } from './other-sheet.js';

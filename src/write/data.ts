@@ -11,9 +11,9 @@ export function dataRows(table: TableBlock): { readonly heads: readonly string[]
   const isGrouped = table.groups.some(({ title }) => title !== undefined);
   const heads = [
     ...(isGrouped ? ['group'] : []),
-    ...columns.flatMap(({ key, kind }) => {
-      const head = dataHead(key, kind);
-      return kind === 'finish' ? [head, `${head} standing`, `${head} by`] : [head];
+    ...columns.flatMap((column) => {
+      const head = dataHead(column);
+      return column.kind === 'finish' ? [head, `${head} standing`, `${head} by`] : [head];
     }),
   ];
   const valuesOf = ({ cells }: LaidRow<HouseCell>): Value[] =>
@@ -28,14 +28,29 @@ export function dataRows(table: TableBlock): { readonly heads: readonly string[]
   return { heads, rows };
 }
 
-/** A table as CSV by RFC 4180. */
-export function tableCsv(table: TableBlock): string {
-  const { heads, rows } = dataRows(table);
+/** Tables beneath one another: every column of any of them, and which table a row is of where there are several. */
+function stacked(tables: readonly TableBlock[]): {
+  readonly heads: readonly string[];
+  readonly rows: readonly Value[][];
+} {
+  const [first, ...others] = tables;
+  if (first && others.length === 0) return dataRows(first);
+  const parts = tables.map((table) => ({ id: table.id, ...dataRows(table) }));
+  const heads = [...new Set(parts.flatMap((part) => part.heads))];
+  const rows = parts.flatMap(({ id, heads: own, rows: of }) =>
+    of.map((row) => [id, ...heads.map((head) => row[own.indexOf(head)] ?? '')]),
+  );
+  return { heads: ['table', ...heads], rows };
+}
+
+/** Tables as one CSV by RFC 4180. */
+export function tableCsv(...tables: readonly TableBlock[]): string {
+  const { heads, rows } = stacked(tables);
   return writeCsv(rows, heads);
 }
 
-/** A table as JSON: an object for each row, by the names of its columns. */
-export function tableJson(table: TableBlock): readonly Readonly<Record<string, Value>>[] {
-  const { heads, rows } = dataRows(table);
+/** Tables as JSON: an object for each row, by the names of its columns. */
+export function tableJson(...tables: readonly TableBlock[]): readonly Readonly<Record<string, Value>>[] {
+  const { heads, rows } = stacked(tables);
   return rows.map((row) => Object.fromEntries(heads.map((head, index) => [head, row[index] ?? ''])));
 }

@@ -5,23 +5,24 @@ import { isFigure, pointOf, shownColumns } from './looks.js';
 /** A sheet for a terminal. */
 export const sheetText = ({ title, blocks }: Sheet): string => `${title}\n\n${blocksText(blocks)}`;
 
-export function blocksText(blocks: readonly Block[]): string {
+/** `title`: what has just been said, so that a caption does not say it again. */
+export function blocksText(blocks: readonly Block[], title = ''): string {
   return blocks
-    .map(blockText)
+    .map((block) => blockText(block, title))
     .filter((text) => text !== '')
     .join('\n');
 }
 
-function blockText(block: Block): string {
+function blockText(block: Block, title: string): string {
   switch (block.block) {
     case 'section':
-      return `${block.title}\n\n${blocksText(block.of)}`;
+      return `${block.title}\n\n${blocksText(block.of, block.title)}`;
     case 'prose':
       return `${lineText(block.of)}\n`;
     case 'body':
       return `${block.text.trim()}\n`;
     case 'table':
-      return tableText(block);
+      return block.caption === title ? tableText(block) : `${block.caption}\n\n${tableText(block)}`;
     case 'facts':
       return block.facts.map(({ label, cell }) => `${label}: ${plainWords(cell)}\n`).join('');
     case 'list':
@@ -63,7 +64,7 @@ export function tableText(table: TableBlock): string {
       return `${named}${print(heads)}${rule}${rows.map(print).join('')}`;
     }),
     ...(sums.length > 0 ? [rule, ...sums.map(print)] : []),
-    ...table.notes.map((note) => `${note}\n`),
+    ...table.notes.map((note) => `\n${note}\n`),
   ].join('');
 }
 

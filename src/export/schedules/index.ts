@@ -1,7 +1,6 @@
 import type { Book } from '../../book/index.js';
 import { writeCsv } from '../csv/index.js';
 import { finishKeyRows, finishRows } from './finish.js';
-import { insulationRows, railingRows, soundRows, stoneRows } from './rest.js';
 
 /** Each schedule of the Book as CSV, by file name. A schedule without rows is left out. Lengths are text in feet and
  *  inches, as on the printed sheets; areas are sq ft. */
@@ -9,10 +8,6 @@ export function scheduleFiles(book: Book): ReadonlyMap<string, string> {
   const tables: readonly (readonly [string, readonly object[]])[] = [
     ['finish', finishRows(book)],
     ['finish-keys', finishKeyRows(book)],
-    ['railings', railingRows(book)],
-    ['stone', stoneRows(book)],
-    ['insulation', insulationRows(book)],
-    ['sound-walls', soundRows(book)],
   ];
   return new Map(
     tables.filter(([, rows]) => rows.length > 0).map(([name, rows]) => [`schedule-${name}.csv`, tableCsv(rows)]),

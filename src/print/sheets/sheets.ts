@@ -16,14 +16,11 @@ import { lookUp } from '../../book/index.js';
 import type { LookUp } from '../../book/index.js';
 import { makeMoney } from './money.js';
 import type { MoneySheet } from './money.js';
-import { openingSheet } from '../../table/index.js';
+import { openingSheet, orderSheet, otherSheet } from '../../table/index.js';
 import { printSheet, printSigns } from '../../write/index.js';
 import type { PrintSheet } from '../../write/index.js';
+import { tablesOf } from '../../sheet/index.js';
 import { targetsOf } from '../labels.js';
-import { makeOrders } from './orders.js';
-import type { TradeOrders } from './orders.js';
-import { makeOtherSchedules } from './other-schedules.js';
-import type { OtherSchedules } from './other-schedules.js';
 import { makeReading } from './reading.js';
 import type { Reading } from './reading.js';
 import { roomSheet } from './room.js';
@@ -56,12 +53,10 @@ export interface Sheets {
   /** Labels that rows carry, and the signs of what is said of them. */
   readonly anchors: readonly string[];
   readonly signs: Readonly<Record<string, string>>;
-  readonly schedules: OtherSchedules;
   readonly scope: ScopeSheet;
   readonly money: MoneySheet;
   readonly cautions: CautionSheet;
   readonly decisions: DecisionSheet;
-  readonly orders: readonly TradeOrders[];
   readonly signOff: SignOff;
   /** SVG text by option id. */
   readonly swatches: Readonly<Record<string, string>>;
@@ -93,7 +88,9 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   const { house, on } = book;
   const { standing, digest } = standingOf(stamp);
   const digests = digestsOf(book).rooms;
-  const sheets = [openingSheet(look)];
+  const sheets = [openingSheet(look), otherSheet(look), orderSheet(look, { withMoney: false })].filter(
+    ({ blocks }) => tablesOf(blocks).length > 0,
+  );
   const targets = targetsOf(
     sheets,
     book.rooms.map(({ slug }) => slug),
@@ -109,12 +106,10 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     set: Object.fromEntries(sheets.map((sheet) => [sheet.id, printSheet(sheet, targets.labels)])),
     anchors: targets.anchors,
     signs: printSigns,
-    schedules: makeOtherSchedules(look),
     scope: makeScope(look),
     money: makeMoney(look),
     cautions: makeCautions(look),
     decisions: makeDecisions(look),
-    orders: makeOrders(look),
     signOff: makeSignOff(look, stamp),
     swatches: Object.fromEntries(book.options.map((option) => [option.id, swatchSvg(option)])),
   };

@@ -3,7 +3,8 @@
 /**
  * Name of a schedule.
  */
-export type RawScheduleName = 'doors' | 'openings' | 'hardware' | 'backing';
+export type RawScheduleName =
+  'doors' | 'openings' | 'hardware' | 'railings' | 'stone' | 'insulation' | 'sound-walls' | 'backing';
 
 /**
  * A trade: its sections, what it needs to know, its scope.

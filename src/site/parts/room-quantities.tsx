@@ -1,9 +1,11 @@
 import type { VNode } from 'preact';
 import type { BookRoom, BookSelection } from '../../book/index.js';
-import { useView } from '../sheet-context.js';
+import { roomSupplies } from '../../table/index.js';
+import { TableHtml } from '../../write/index.js';
+import { placeLinks } from '../place-links.js';
+import { useSheet } from '../sheet-context.js';
 import { DataTable } from './data-table.js';
 import { AmountCell, MoneyCell } from './figures.js';
-import { SupplyTable } from './supply-table.js';
 
 interface QuantityLine {
   readonly selection: BookSelection;
@@ -12,7 +14,8 @@ interface QuantityLine {
 
 /** What a room needs and what that costs, with the options that are counted today. */
 export function RoomQuantities({ room, selections }: { room: BookRoom; selections: readonly BookSelection[] }): VNode {
-  const view = useView();
+  const { view, path } = useSheet();
+  const links = placeLinks(view, path);
   const lines = selections.flatMap((selection) =>
     selection.takeoff.map((takeoff): QuantityLine => ({ selection, takeoff })),
   );
@@ -40,11 +43,7 @@ export function RoomQuantities({ room, selections }: { room: BookRoom; selection
           { head: 'Rule', class: 'rule-cell', cell: ({ takeoff }) => takeoff.rule },
         ]}
       />
-      <SupplyTable
-        id="supplies-table"
-        title={`What is used up with it in ${room.name}`}
-        supplies={room.supplies ?? []}
-      />
+      {room.supplies && room.supplies.length > 0 && <TableHtml table={roomSupplies(room, view)} links={links} />}
       <DataTable
         id="costs-table"
         caption={`What the finishes of ${room.name} cost`}

@@ -103,12 +103,13 @@ test('each schedule is a CSV file with a row for each of its rows', () => {
     'schedule-doors.csv',
     'schedule-openings.csv',
     'schedule-hardware.csv',
-    'schedule-finish.csv',
-    'schedule-finish-keys.csv',
     'schedule-railings.csv',
     'schedule-stone.csv',
     'schedule-insulation.csv',
     'schedule-sound-walls.csv',
+    'schedule-backing.csv',
+    'schedule-finish.csv',
+    'schedule-finish-keys.csv',
   ]);
   const lines = (name: string) => files.get(name)?.trimEnd().split('\r\n').length;
   expect(lines('schedule-doors.csv')).toBe(doors.length + 1);

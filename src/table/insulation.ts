@@ -1,0 +1,61 @@
+import type { InsulationRow } from '../book/index.js';
+import { col, nothing, words } from '../sheet/index.js';
+import type { Cell, Names } from '../sheet/index.js';
+import { capital } from '../units/index.js';
+import { schedule } from './schedule.js';
+import { finishOf } from './scheduled.js';
+
+/** Insulation by assembly: places with the same layers in one row. */
+export const insulation = schedule<InsulationRow>({
+  table: {
+    id: 'insulation',
+    caption: 'Insulation schedule',
+    named: 'where',
+    rowId: ({ where, layers }) =>
+      [where, ...layers.map(({ option = '', standing, supply }) => `${option} ${standing} ${supply}`)].join(' '),
+    columns: [
+      col.words('where', 'Where', ({ where }) => capital(where), { width: 'fit' }),
+      col.lines('layers', 'Layers', layersOf, { width: 'words' }),
+      col.amount('r', 'R', ({ r }) => r),
+      col.lines('depth', 'Depth', ({ layers }) => layers.map(depthOf)),
+      col.amount('area', 'Area, sq ft', ({ area }) => area),
+      col.lines(
+        'retarder',
+        'Vapor retarder',
+        ({ layers }) => layers.map(({ retarder = '' }) => ({ cell: words(retarder) })),
+        {
+          width: 'words',
+        },
+      ),
+      col.words('barrier', 'Thermal barrier', barrierOf, { width: 'fit' }),
+      col.cell('rooms', 'rooms', 'Rooms', roomsOf, { width: 'long' }),
+    ],
+  },
+  rows: ({ book }) => book.schedules.insulation,
+});
+
+type Layer = InsulationRow['layers'][number];
+
+function layersOf({ layers }: InsulationRow, names: Names): { readonly cell: Cell }[] {
+  return layers.flatMap((layer) => {
+    const finish = finishOf(layer, names);
+    return finish ? [{ cell: { is: 'finish', ...finish } }] : [];
+  });
+}
+
+const depthOf = ({ thickness }: Layer): { readonly cell: Cell } => ({
+  cell: thickness === undefined ? nothing : { is: 'length', nm: thickness },
+});
+
+/** What burns too fast to stand open in a room. */
+function barrierOf({ layers }: InsulationRow): string {
+  return layers.some(({ mustBeCovered }) => mustBeCovered === true) ? 'Required over it' : '';
+}
+
+function roomsOf({ rooms }: InsulationRow, names: Names): Cell {
+  return {
+    is: 'rooms',
+    numbers: rooms.map(names.number),
+    all: true,
+  };
+}

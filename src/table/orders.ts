@@ -1,0 +1,71 @@
+import type { LookUp } from '../book/index.js';
+import { col, layOut, money } from '../sheet/index.js';
+import type { Column, HouseBlock, HouseTable, Table } from '../sheet/index.js';
+import { countsWords } from '../takeoff/index.js';
+import { namesOf } from './names-of.js';
+import { orderLines, withoutCost } from './order-lines.js';
+import type { OrderLine, PricedLine } from './order-lines.js';
+import { schedule } from './schedule.js';
+
+const columns: readonly Column<OrderLine>[] = [
+  col.finish('product', 'Product', productOf, { width: 'words' }),
+  col.words('maker', 'Maker and model', ({ product }) => product, { under: 'product' }),
+  col.words('category', 'Kind', ({ category }, names) => names.category(category), { not: ['html', 'pdf', 'text'] }),
+  col.words('part', 'Part', ({ part }) => part, { not: ['html', 'pdf', 'text'] }),
+  col.rooms('rooms', 'Rooms', ({ rooms }, names) => rooms.map(names.number), { width: 'short' }),
+  col.amount('net', 'Net', ({ net }) => net),
+  col.amount('required', 'With waste', ({ required }) => required),
+  col.amount('ordered', 'Order', ({ ordered }) => ordered),
+  col.unit('unit', 'Unit', ({ unit }) => unit, { width: 'fit' }),
+  col.pack('packs', 'Bought as', ({ pack, packs, unit }) => pack && { count: packs, ...pack, unit }, {
+    width: 'words',
+  }),
+  col.pieces('pieces', 'Laid out', ({ stock }) => stock, { under: 'packs' }),
+  col.words('counted', 'Counted', ({ counts = [] }) => countsWords(counts), { under: 'packs', width: 'words' }),
+  col.days('lead', 'Lead', ({ leadDays }) => leadDays, { width: 'fit' }),
+];
+
+const table: Table<OrderLine> = {
+  id: 'orders',
+  caption: 'Order list by trade',
+  columns,
+  named: 'product',
+  rowId: ({ option, part, supply }) => `${option}-${part}-${supply}`,
+  group: ({ trade }, names) => ({ title: names.trade(trade) }),
+};
+
+/** What the whole house buys, pooled by product and part, in whole packs. */
+export const orders = schedule<OrderLine>({
+  table,
+  rows: (look) => orderLines(look).map(withoutCost),
+  trades: ({ trade }) => [trade],
+});
+
+/** The same with what it costs. */
+const priced: HouseTable<PricedLine> = {
+  ...table,
+  columns: [
+    // Money needs the room: the lead is on the page of each product.
+    ...columns.map((column) => (column.key === 'lead' ? { ...column, not: ['html' as const] } : column)),
+    col.money('material', 'Material', ({ cost }) => cost.material),
+    col.money('inPlace', 'In place', ({ cost }) => cost.total),
+  ],
+};
+
+/** The order list of the house, with the sums of its finishes. */
+export function pricedOrders(look: LookUp): HouseBlock {
+  const { material, total } = look.book.money.finishes;
+  const sums = () => [
+    { what: 'All finishes', strong: true, cells: { material: money(material), inPlace: money(total) } },
+  ];
+  return layOut({ ...priced, sums }, orderLines(look), namesOf(look));
+}
+
+function productOf({ option, name, part, supply, isStandard }: OrderLine) {
+  return {
+    name: part === 'main' ? name : `${name}, ${part}`,
+    standing: isStandard ? ('standard' as const) : ('chosen' as const),
+    by: supply,
+    place: { to: 'option' as const, id: option },
+  };
+}

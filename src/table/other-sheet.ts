@@ -1,0 +1,56 @@
+import type { LookUp } from '../book/index.js';
+import { words } from '../sheet/index.js';
+import type { Block, Sheet } from '../sheet/index.js';
+import { insulation } from './insulation.js';
+import { part } from './part.js';
+import { railings } from './railings.js';
+import { soundWalls } from './sound-walls.js';
+import { stone } from './stone.js';
+
+/** Railings, stone, insulation by assembly, sound-rated walls. */
+export function otherSheet(look: LookUp): Sheet {
+  const { climateZone } = look.book.house;
+  return {
+    format: 'bookmatch/sheet/1',
+    id: 'schedules',
+    title: 'Railing, stone, insulation and sound schedules',
+    paper: 'landscape',
+    blocks: [
+      {
+        block: 'prose',
+        tone: 'lead',
+        of: [
+          words('As measured, without waste. Finishes are on '),
+          words('the room finish schedule', { to: 'page', id: 'finish-schedule.html' }),
+          words(', doors with their hardware on '),
+          words('doors and openings', { to: 'page', id: 'openings.html' }),
+          words('.'),
+        ],
+      },
+      ...part(look, { id: 'railing-part', title: 'Railings', of: railings }),
+      ...part(look, { id: 'stone-part', title: 'Stone', of: stone }),
+      ...part(look, {
+        id: 'insulation-part',
+        title: 'Insulation by assembly',
+        of: insulation,
+        before: [
+          small(
+            `Climate zone ${climateZone}. R-values of the layers of an assembly are added up; the path through the framing is not reckoned.`,
+          ),
+        ],
+      }),
+      ...part(look, {
+        id: 'sound-part',
+        title: 'Sound-rated walls',
+        of: soundWalls,
+        before: [
+          small(
+            'The rating is of the wall that was tested, with the board named. It holds only where the wall is built as tested, and gaps, boxes and doors lower it.',
+          ),
+        ],
+      }),
+    ],
+  };
+}
+
+const small = (text: string): Block => ({ block: 'prose', tone: 'small', of: [words(text)] });

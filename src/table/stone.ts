@@ -1,0 +1,40 @@
+import type { StoneRow } from '../book/index.js';
+import { col, words } from '../sheet/index.js';
+import { printAmount } from '../units/index.js';
+import { schedule } from './schedule.js';
+import { finishOf } from './scheduled.js';
+
+/** Stone by the place that it is set on. */
+export const stone = schedule<StoneRow>({
+  table: {
+    id: 'stone',
+    caption: 'Stone schedule, without waste',
+    named: 'place',
+    rowId: ({ stone: { selection } }) => selection,
+    columns: [
+      col.words('place', 'Place', ({ placeText }) => placeText, { width: 'words' }),
+      col.room('room', 'Room', ({ room }, names) => names.room(room), { under: 'place' }),
+      col.finish('stone', 'Stone', ({ stone }, names) => finishOf(stone, names), { width: 'words' }),
+      col.lines('faces', 'Faces, sq ft', ({ faces }) => faces.map(faceOf), { width: 'words' }),
+      col.amount('flats', 'Flats, sq ft', ({ flats }) => flats),
+      col.amount('corners', 'Corners, lin ft', ({ corners }) => corners),
+      col.length('bed', 'Bed', ({ bed }) => bed),
+      col.exact(0)('pounds', 'Weight, lb', ({ pounds }) => pounds),
+      col.amount('poundsPerSqFt', 'Weight, lb / sq ft', ({ poundsPerSqFt }) => poundsPerSqFt),
+      col.words('setting', 'Set on', ({ setting }) => setting, { width: 'words' }),
+      col.words('joint', 'Joint', ({ joint }) => joint, { under: 'setting' }),
+      col.lines('support', 'What carries it', supportOf, { width: 'long' }),
+    ],
+  },
+  rows: ({ book }) => book.schedules.stone,
+});
+
+/** What is covered of a face, and of how much where something takes from it. */
+function faceOf({ name, gross, net }: StoneRow['faces'][number]) {
+  const after = net === gross ? {} : { after: `of ${printAmount(gross, 1)}` };
+  return { at: `${name}:`, cell: { is: 'amount', value: net, digits: 1 } as const, ...after };
+}
+
+function supportOf({ support }: StoneRow, names: { readonly trade: (slug: string) => string }) {
+  return support.map(({ what, by }) => ({ cell: words(what), after: `(${names.trade(by)})` }));
+}
