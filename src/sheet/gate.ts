@@ -40,7 +40,8 @@ export function gated<Words extends string>(cell: Cell, gate: Gate<Words>): Cell
     case 'pack':
       return { ...cell, name: gate(cell.name, 'name'), unit: gate(cell.unit) };
     case 'rooms':
-      return { ...cell, numbers: cell.numbers.map((number) => gate(number, 'name')) };
+      // Who goes there asks which, not how many.
+      return { is: 'rooms', numbers: cell.numbers.map((number) => gate(number, 'name')), all: true };
     case 'finish':
       return { is: 'finish', ...finish(cell, gate) };
     case 'list':

@@ -105,7 +105,7 @@ function Place({ place }: { place: HandoutPlace }): VNode {
               }
             />
             {taken.map((quantity) => (
-              <Quantity quantity={quantity} of={other.name} />
+              <Quantity quantity={quantity} />
             ))}
           </>
         ))}
@@ -137,9 +137,9 @@ function Needs({ needs }: { needs: readonly HandoutNeed[] }): VNode {
   );
 }
 
-function Quantity({ quantity, of }: { quantity: HandoutQuantity; of?: string }): VNode {
+function Quantity({ quantity }: { quantity: HandoutQuantity }): VNode {
   const { part, net, required, unit, wastePercent, factors, layout } = quantity;
-  const label = ['Quantity', part, of ?? ''].filter((word) => word !== '').join(', ');
+  const label = part === '' ? 'Quantity' : `Quantity, ${part}`;
   const whole = `${printAmount(net, 1)} ${unit}`;
   const times = factors.length === 0 ? '' : `, ${factors.join(', ')}`;
   const amountText =
