@@ -1,5 +1,5 @@
 import type { DrawnCourses, DrawnGuard } from '../book/index.js';
-import type { FeatureMeasure, IssuePurpose, RoomMeasure, Swatch } from '../model/index.js';
+import type { IssuePurpose, RoomMeasure, Swatch } from '../model/index.js';
 import type { Cell, Ref, Sieved, Status, TradeBlock } from '../sheet/index.js';
 import type { Unit } from '../units/index.js';
 import type { Cleared } from './cleared.js';
@@ -275,4 +275,3 @@ export interface HandoutQuestion {
 
 /** A room's measures without the places in records that they came from, its words behind the sieve. */
 export type HandoutShape = Cleared<RoomMeasure>;
-export type HandoutFeature = Cleared<FeatureMeasure>;
