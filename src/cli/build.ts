@@ -2,9 +2,9 @@ import { join, resolve } from 'node:path';
 import { Command } from 'commander';
 import { lookUp } from '../book/index.js';
 import type { Book } from '../book/index.js';
-import { dataTables, orderTables } from '../table/index.js';
+import { dataTables, orderTables, quantityTables } from '../table/index.js';
 import { tableCsv } from '../write/index.js';
-import { bookCalendar, quantitiesCsv, scheduleFiles } from '../export/index.js';
+import { bookCalendar } from '../export/index.js';
 import { withTextDiffs } from '../load/index.js';
 import { printProblems } from '../problem/index.js';
 import { makeBookPdf, makeChangeOrderPdf } from '../print/index.js';
@@ -92,9 +92,8 @@ function dataFiles(book: Book): Map<string, string> {
   const look = lookUp(book);
   return new Map([
     ['book.json', `${JSON.stringify(book, null, 1)}\n`],
-    ['quantities.csv', quantitiesCsv(book)],
+    ['quantities.csv', tableCsv(...quantityTables(look))],
     ['orders.csv', tableCsv(...orderTables(look))],
-    ...scheduleFiles(book),
     ...[...dataTables(look)].map(([name, table]) => [`schedule-${name}.csv`, tableCsv(table)] as const),
     ['decide-by.ics', bookCalendar(book)],
   ]);

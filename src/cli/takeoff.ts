@@ -1,13 +1,11 @@
 import { Command, Option } from 'commander';
-import { quantitiesCsv, takeoffRows } from '../export/index.js';
 import { lookUp } from '../book/index.js';
 import type { Book } from '../book/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';
-import { orderTables } from '../table/index.js';
+import { orderTables, quantityTables, takeoffBlocks } from '../table/index.js';
 import { blocksText, tableCsv, tableJson } from '../write/index.js';
-import { printQuantities } from './takeoff-quantities.js';
 
 const orders = ['room', 'trade', 'option'] as const;
 
@@ -39,18 +37,10 @@ export function takeoff(console: Console, done: (code: number) => void): Command
     });
 }
 
-function printTakeoff(book: Book, options: TakeoffOptions): string {
-  if (options.by === 'option') return printOrders(book, options);
-  if (options.csv) return quantitiesCsv(book);
-  if (options.json) return json(takeoffRows(book));
-  return printQuantities(book, options);
-}
-
-function printOrders(book: Book, options: TakeoffOptions): string {
+function printTakeoff(book: Book, { by, arithmetic, csv, json }: TakeoffOptions): string {
   const look = lookUp(book);
-  if (options.csv) return tableCsv(...orderTables(look));
-  if (options.json) return json(tableJson(...orderTables(look)));
-  return blocksText(orderTables(look));
+  const tables = by === 'option' ? orderTables(look) : quantityTables(look);
+  if (csv) return tableCsv(...tables);
+  if (json) return `${JSON.stringify(tableJson(...tables), null, 2)}\n`;
+  return blocksText(by === 'option' ? tables : takeoffBlocks(look, { by, ...(arithmetic && { arithmetic }) }));
 }
-
-const json = (rows: readonly object[]) => `${JSON.stringify(rows, null, 2)}\n`;

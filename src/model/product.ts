@@ -228,7 +228,17 @@ export interface Trade {
 
 /** Schedules that a trade may ask for: each is a table of `src/table/trade-tables.ts`. */
 export type ScheduleName =
-  'doors' | 'openings' | 'hardware' | 'railings' | 'stone' | 'insulation' | 'sound-walls' | 'backing';
+  | 'finish'
+  | 'finish-keys'
+  | 'finish-remarks'
+  | 'doors'
+  | 'openings'
+  | 'hardware'
+  | 'railings'
+  | 'stone'
+  | 'insulation'
+  | 'sound-walls'
+  | 'backing';
 
 /** Something a trade provides, such as blocking for a railing: needs of options and categories name its id. */
 export interface Carried {

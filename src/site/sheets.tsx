@@ -7,14 +7,12 @@ import { AgreedPage } from './pages/agreed.js';
 import { CalendarPage } from './pages/calendar.js';
 import { CautionsPage } from './pages/cautions.js';
 import { ChoicePage } from './pages/choice.js';
-import { FinishSchedulePage } from './pages/finish-schedule.js';
 import { MoneyPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
-import { openingSheet, orderSheet, otherSheet } from '../table/index.js';
+import { finishSheet, openingSheet, orderSheet, otherSheet, quantitySheet } from '../table/index.js';
 import { SheetPage } from './pages/sheet-page.js';
 import { OptionPage } from './pages/option.js';
 import { OptionsPage } from './pages/options.js';
-import { QuantitiesPage } from './pages/quantities.js';
 import { RecordPage } from './pages/record.js';
 import { RecordsPage } from './pages/records.js';
 import { RoomPage } from './pages/room.js';
@@ -84,12 +82,12 @@ const chapterContent: Readonly<Record<ChapterId, (view: View) => VNode>> = {
   start: () => <StartPage />,
   rooms: () => <RoomsPage />,
   options: () => <OptionsPage />,
-  'finish-schedule': () => <FinishSchedulePage />,
+  'finish-schedule': (view) => <SheetPage sheet={finishSheet(view)} />,
   openings: (view) => <SheetPage sheet={openingSheet(view)} />,
   cautions: () => <CautionsPage />,
   schedules: (view) => <SheetPage sheet={otherSheet(view)} />,
   scope: () => <ScopePage />,
-  quantities: () => <QuantitiesPage />,
+  quantities: (view) => <SheetPage sheet={quantitySheet(view)} />,
   orders: (view) => <SheetPage sheet={orderSheet(view, { withMoney: true })} />,
   money: () => <MoneyPage />,
   agreed: () => <AgreedPage />,

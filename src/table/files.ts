@@ -2,6 +2,7 @@ import type { LookUp } from '../book/index.js';
 import type { HouseBlock } from '../sheet/index.js';
 import { backing } from './backing.js';
 import { doors } from './doors.js';
+import { finishes, finishKeys, finishRemarks } from './finish.js';
 import { hardware } from './hardware.js';
 import { insulation } from './insulation.js';
 import { openings } from './openings.js';
@@ -11,6 +12,9 @@ import { stone } from './stone.js';
 
 /** Tables that are written as files of data, by name, in the order of the book. */
 const files = {
+  finish: finishes,
+  'finish-keys': finishKeys,
+  'finish-remarks': finishRemarks,
   doors,
   openings,
   hardware,

@@ -1,6 +1,7 @@
 import type { BookRoom, LookUp } from '../book/index.js';
 import { col, layOut } from '../sheet/index.js';
 import type { HouseBlock, Table } from '../sheet/index.js';
+import { lower } from '../units/index.js';
 import { namesOf } from './names-of.js';
 import { supplyLines } from './order-lines.js';
 import type { SupplyLine } from './order-lines.js';
@@ -31,6 +32,13 @@ export const supplies = schedule<SupplyLine>({
   rows: supplyLines,
   trades: ({ trade }) => [trade],
 });
+
+/** Of one trade, for the whole house. */
+export function suppliesOfTrade(trade: string, look: LookUp): HouseBlock {
+  const rows = supplyLines(look).filter((line) => line.trade === trade);
+  const caption = `Supplies of ${lower(look.tradeName(trade))}, for the house`;
+  return layOut({ ...table, id: `supplies-${trade}`, caption }, rows, namesOf(look));
+}
 
 /** What is used up in one room. Packs are opened for the house and left out. */
 export function roomSupplies({ name, supplies: used = [] }: BookRoom, look: LookUp): HouseBlock {

@@ -4,6 +4,7 @@ import { lookUp } from '../../src/book/index.js';
 import { rowsOf, plainWords, nothing } from '../../src/sheet/index.js';
 import { backing, placesOf, tradeTables } from '../../src/table/index.js';
 import { readRecords } from '../../src/records/index.js';
+import { digestsOf } from '../../src/signoff/index.js';
 import { smallBook, smallFiles } from '../book/small-house.js';
 
 const carpentry = 'content/trades/carpentry.md';
@@ -20,6 +21,12 @@ test('a trade may ask for the tables that there are for trades, and for no other
 test('a schedule that is not known is a problem that names one near it', () => {
   const files = smallFiles({ [carpentry]: [['name: Carpentry\n', 'name: Carpentry\nschedules: [dors]\n']] });
   expect(readRecords(files).problems).toMatchObject([{ file: carpentry, fix: "did you mean 'doors'?" }]);
+});
+
+test('which schedules a handout has is no part of what a trade agreed to', () => {
+  const asking = smallBook({ [carpentry]: [['name: Carpentry\n', 'name: Carpentry\nschedules: [doors]\n']] });
+  expect(asking.trades[0]?.schedules).toEqual(['doors']);
+  expect(digestsOf(asking).trades).toEqual(digestsOf(smallBook()).trades);
 });
 
 test('backing: what products of one trade need of another, and where', () => {

@@ -3,14 +3,13 @@ import { printArea, printAreaMetric, printLength, printMetric, printMoneyChange 
 import type { Area, Length } from '../../units/index.js';
 import { ceilingAndFeatureDrawings, elevationDrawings, planDrawing } from '../drawings.js';
 import type { PrintDrawing } from '../drawings.js';
-import { readProse } from '../../write/index.js';
-import type { ProseBlock as Block } from '../../write/index.js';
+import { layoutsOnPaper, quantityLines } from '../../table/index.js';
+import { printTable, readProse } from '../../write/index.js';
+import type { PrintTable, ProseBlock as Block } from '../../write/index.js';
 import type { LookUp } from '../../book/index.js';
 import { shorten } from '../shorten.js';
 import { cautionRow } from './cautions.js';
 import type { CautionRow } from './cautions.js';
-import { layoutRows } from './layout-row.js';
-import type { LayoutSheetRow } from './layout-row.js';
 import { openChoice, selectionRow } from './selection-row.js';
 import type { OpenChoice, SelectionRow } from './selection-row.js';
 
@@ -31,7 +30,7 @@ export interface RoomSheet {
   /** Ceiling, chimney breast, section of an edge. */
   readonly features: readonly PrintDrawing[];
   readonly selections: readonly SelectionRow[];
-  readonly layouts: readonly LayoutSheetRow[];
+  readonly layouts: readonly PrintTable[];
   readonly notes: readonly { readonly key: string; readonly place: string; readonly text: string }[];
   readonly cautions: readonly CautionRow[];
   readonly open: readonly OpenChoice[];
@@ -58,6 +57,7 @@ export function roomSheet(room: BookRoom, look: LookUp, digest: string): RoomShe
   const { plan, isBeside } = planDrawing(room, look);
   const elevations = elevationDrawings(room, look);
   const facts = roomFacts(room, look);
+  const lines = quantityLines(look).filter((line) => line.room === room.slug);
   return {
     slug: room.slug,
     number: room.number,
@@ -70,7 +70,7 @@ export function roomSheet(room: BookRoom, look: LookUp, digest: string): RoomShe
     besidePlan: isBeside,
     elevations,
     features: ceilingAndFeatureDrawings(room, look),
-    layouts: layoutRows(selections, look),
+    layouts: layoutsOnPaper(lines, look).map((table) => printTable(table, () => undefined)),
     selections: selections.map((selection) => selectionRow(selection, look, keys.get(selection.id) ?? '')),
     notes: noted.map(({ id, placeText, note }) => ({ key: keys.get(id) ?? '', place: placeText, text: note ?? '' })),
     cautions: look.cautionsIn(room.slug).map(cautionRow),

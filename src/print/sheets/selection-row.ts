@@ -98,17 +98,17 @@ export function openChoice(selection: BookSelection, look: LookUp): OpenChoice {
   };
 }
 
-export function productText(option: BookOption): string {
+function productText(option: BookOption): string {
   return [option.maker, option.model].filter((part) => part !== '').join(' · ');
 }
 
-export function leadText(days: number): string {
+function leadText(days: number): string {
   if (days === 0) return 'none';
   return days % 5 === 0 ? `${days / 5} ${days === 5 ? 'week' : 'weeks'}` : `${days} ${days === 1 ? 'day' : 'days'}`;
 }
 
 /** `sq ft` as it is; parts of a product by name: `lin ft corners`. Each is said by its part alone. */
-export function unitText({ part, unit }: { readonly part: string; readonly unit: string }): string {
+function unitText({ part, unit }: { readonly part: string; readonly unit: string }): string {
   if (part === 'main') return unit;
   return unit === 'each' ? `each, ${part}` : `${unit} ${part}`;
 }

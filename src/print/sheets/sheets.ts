@@ -9,14 +9,12 @@ import type { Cover } from './cover.js';
 import { makeDecisions } from './decisions.js';
 import type { DecisionSheet } from './decisions.js';
 import { printArea } from '../../units/index.js';
-import { makeFinishSchedule } from './finish-schedule.js';
-import type { FinishSchedule } from './finish-schedule.js';
 import { digestsOf, shortDigest } from '../../signoff/index.js';
 import { lookUp } from '../../book/index.js';
 import type { LookUp } from '../../book/index.js';
 import { makeMoney } from './money.js';
 import type { MoneySheet } from './money.js';
-import { openingSheet, orderSheet, otherSheet } from '../../table/index.js';
+import { finishSheet, openingSheet, orderSheet, otherSheet } from '../../table/index.js';
 import { printSheet, printSigns } from '../../write/index.js';
 import type { PrintSheet } from '../../write/index.js';
 import { tablesOf } from '../../sheet/index.js';
@@ -47,7 +45,6 @@ export interface Sheets {
   readonly reading: Reading;
   readonly register: readonly RegisterRow[];
   readonly rooms: readonly RoomSheet[];
-  readonly finishes: FinishSchedule;
   /** Sheets of blocks, by name. */
   readonly set: Readonly<Record<string, PrintSheet>>;
   /** Labels that rows carry, and the signs of what is said of them. */
@@ -88,9 +85,12 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   const { house, on } = book;
   const { standing, digest } = standingOf(stamp);
   const digests = digestsOf(book).rooms;
-  const sheets = [openingSheet(look), otherSheet(look), orderSheet(look, { withMoney: false })].filter(
-    ({ blocks }) => tablesOf(blocks).length > 0,
-  );
+  const sheets = [
+    finishSheet(look),
+    openingSheet(look),
+    otherSheet(look),
+    orderSheet(look, { withMoney: false }),
+  ].filter(({ blocks }) => tablesOf(blocks).length > 0);
   const targets = targetsOf(
     sheets,
     book.rooms.map(({ slug }) => slug),
@@ -102,7 +102,6 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     reading: makeReading(look),
     register: register(look),
     rooms: book.rooms.map((room) => roomSheet(room, look, shortDigest(digests[room.slug] ?? ''))),
-    finishes: makeFinishSchedule(look),
     set: Object.fromEntries(sheets.map((sheet) => [sheet.id, printSheet(sheet, targets.labels)])),
     anchors: targets.anchors,
     signs: printSigns,

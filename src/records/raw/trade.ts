@@ -4,7 +4,17 @@
  * Name of a schedule.
  */
 export type RawScheduleName =
-  'doors' | 'openings' | 'hardware' | 'railings' | 'stone' | 'insulation' | 'sound-walls' | 'backing';
+  | 'finish'
+  | 'finish-keys'
+  | 'finish-remarks'
+  | 'doors'
+  | 'openings'
+  | 'hardware'
+  | 'railings'
+  | 'stone'
+  | 'insulation'
+  | 'sound-walls'
+  | 'backing';
 
 /**
  * A trade: its sections, what it needs to know, its scope.

@@ -19,12 +19,15 @@ import { SignedMark } from '../parts/signed-mark.js';
 import { Shape } from '../parts/state-mark.js';
 import { counted, shownState } from '../parts/words.js';
 import { roomPath, selectionAnchor } from '../paths.js';
-import { useView } from '../sheet-context.js';
+import { layoutTables, quantityLines } from '../../table/index.js';
+import { placeLinks } from '../place-links.js';
+import { useSheet, useView } from '../sheet-context.js';
 
 export function RoomPage({ room }: { room: BookRoom }): VNode {
-  const view = useView();
+  const { view, path } = useSheet();
   const selections = view.selectionsOf(room);
   const cautions = view.cautionsIn(room.slug);
+  const lines = quantityLines(view).filter((line) => line.room === room.slug);
   const open = selections.filter((selection) => selection.state === 'open');
   const decided = selections.filter((selection) => selection.state !== 'open');
   const { plan, ceiling, features, elevations } = drawRoom(room, view);
@@ -96,7 +99,7 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
       </section>
       <RoomFacts room={room} />
       {selections.length > 0 && <RoomQuantities room={room} selections={selections} />}
-      <RoomLayouts room={room} selections={selections} />
+      <RoomLayouts tables={layoutTables(lines, view)} links={placeLinks(view, path)} />
       <RoomNeighbours room={room} />
     </>
   );

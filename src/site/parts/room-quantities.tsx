@@ -1,48 +1,21 @@
 import type { VNode } from 'preact';
 import type { BookRoom, BookSelection } from '../../book/index.js';
-import { roomSupplies } from '../../table/index.js';
+import { quantitiesOfRoom, quantityLines, roomSupplies } from '../../table/index.js';
 import { TableHtml } from '../../write/index.js';
 import { placeLinks } from '../place-links.js';
 import { useSheet } from '../sheet-context.js';
 import { DataTable } from './data-table.js';
-import { AmountCell, MoneyCell } from './figures.js';
-
-interface QuantityLine {
-  readonly selection: BookSelection;
-  readonly takeoff: BookSelection['takeoff'][number];
-}
+import { MoneyCell } from './figures.js';
 
 /** What a room needs and what that costs, with the options that are counted today. */
 export function RoomQuantities({ room, selections }: { room: BookRoom; selections: readonly BookSelection[] }): VNode {
   const { view, path } = useSheet();
   const links = placeLinks(view, path);
-  const lines = selections.flatMap((selection) =>
-    selection.takeoff.map((takeoff): QuantityLine => ({ selection, takeoff })),
-  );
+  const lines = quantityLines(view).filter((line) => line.room === room.slug);
   return (
     <section aria-labelledby="quantities-title">
       <h2 id="quantities-title">Quantities</h2>
-      <DataTable<QuantityLine>
-        id="quantities-table"
-        caption={`What ${room.name} needs, with what is counted today`}
-        rows={lines}
-        columns={[
-          {
-            head: 'Finish',
-            names: true,
-            cell: ({ selection, takeoff }) => {
-              const option = view.option(selection.category, selection.counted);
-              return `${option?.name ?? selection.category}${takeoff.part === 'main' ? '' : `, ${takeoff.part}`}`;
-            },
-          },
-          { head: 'Place', cell: ({ selection }) => selection.placeText },
-          { head: 'Net', numeric: true, cell: ({ takeoff }) => <AmountCell amount={takeoff.net} /> },
-          { head: 'Waste, %', numeric: true, cell: ({ takeoff }) => <AmountCell amount={takeoff.waste.percent} /> },
-          { head: 'Needed', numeric: true, cell: ({ takeoff }) => <AmountCell amount={takeoff.required} /> },
-          { head: 'Unit', class: 'unit', cell: ({ takeoff }) => takeoff.unit },
-          { head: 'Rule', class: 'rule-cell', cell: ({ takeoff }) => takeoff.rule },
-        ]}
-      />
+      <TableHtml table={quantitiesOfRoom(room.name, lines, view)} links={links} />
       {room.supplies && room.supplies.length > 0 && <TableHtml table={roomSupplies(room, view)} links={links} />}
       <DataTable
         id="costs-table"

@@ -32,7 +32,7 @@ export function State({ state }: { state: ShownState }): VNode {
 }
 
 /** Furnished by the owner: hatched, as what is not in the contract is on drawings. */
-export function OwnerMark(): VNode {
+function OwnerMark(): VNode {
   return (
     <span class="state">
       <svg class="shape" viewBox="0 0 12 12" aria-hidden="true" focusable="false">

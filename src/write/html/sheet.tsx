@@ -111,7 +111,8 @@ function Section({
   level: number;
 }): VNode {
   const Tag = headingTag(level);
-  const inside = <BlocksHtml blocks={of} links={links} level={level + 1} />;
+  // A summary is no heading.
+  const inside = <BlocksHtml blocks={of} links={links} level={folded ? level : level + 1} />;
   if (folded) {
     return (
       <details id={id}>

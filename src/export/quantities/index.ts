@@ -1,2 +1,0 @@
-export * from './rows.js';
-export * from './steps.js';

@@ -1,0 +1,90 @@
+import type { FinishGroup, FinishKey, FinishNote, FinishRow } from '../book/index.js';
+import { scheduleColumns } from '../model/index.js';
+import type { ScheduleColumn } from '../model/index.js';
+import { col, words } from '../sheet/index.js';
+import type { Cell, Column, Finish, Names, Width } from '../sheet/index.js';
+import { capital } from '../units/index.js';
+import { schedule } from './schedule.js';
+import { finishOf } from './scheduled.js';
+
+const widths: Readonly<Record<ScheduleColumn, Width>> = {
+  floor: 'fit',
+  base: 'fit',
+  walls: 'words',
+  ceiling: 'short',
+  trim: 'short',
+};
+
+/** One line for each room: keys of its finishes in working order, walls told apart where they differ. */
+export const finishes = schedule<FinishRow>({
+  table: {
+    id: 'finish',
+    caption: 'Finishes by room',
+    named: 'room',
+    rowId: ({ room }) => room,
+    columns: [
+      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short' }),
+      ...scheduleColumns.map((column): Column<FinishRow> =>
+        col.lines(column, capital(column), ({ cells }, names) => cells[column].map((group) => groupOf(group, names)), {
+          width: widths[column],
+        }),
+      ),
+      col.span('height', 'Ceiling height', ({ lowest, highest }) => ({ from: lowest, to: highest })),
+      col.list('remarks', 'Remarks', ({ notes }) => notes.map(remarkOf), { width: 'fit' }),
+    ],
+  },
+  rows: ({ book }) => book.schedules.finish.rows,
+});
+
+/** What each key means. */
+export const finishKeys = schedule<FinishKey>({
+  table: {
+    id: 'finish-keys',
+    caption: 'Keys of the room finish schedule',
+    named: 'key',
+    anchor: 'key',
+    rowId: ({ key }) => key,
+    columns: [
+      col.mark('key', 'Key', ({ key }) => key, { width: 'fit' }),
+      col.words('finish', 'Finish', ({ name, option }) => ({ text: name, place: { to: 'option', id: option } }), {
+        width: 'long',
+      }),
+      col.words('kind', 'Kind', ({ category }, names) => names.category(category), { width: 'words' }),
+      col.words('product', 'Maker and model', ({ product }) => product, { width: 'long' }),
+      col.words('section', 'Section', ({ section }) => section, { width: 'fit' }),
+    ],
+  },
+  rows: ({ book }) => book.schedules.finish.legend,
+});
+
+export const finishRemarks = schedule<FinishNote>({
+  table: {
+    id: 'finish-remarks',
+    caption: 'Remarks of the room finish schedule',
+    named: 'number',
+    anchor: 'remark',
+    rowId: ({ number }) => String(number),
+    columns: [
+      col.mark('number', 'No.', ({ number }) => String(number), { width: 'fit' }),
+      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short' }),
+      col.words('place', 'Place', ({ placeText }) => placeText, { width: 'short' }),
+      col.words('remark', 'Remark', ({ text }) => text, { width: 'long' }),
+    ],
+  },
+  rows: ({ book }) => book.schedules.finish.notes,
+});
+
+const remarkOf = (number: number): Cell => words(String(number), { to: 'remark', id: String(number) });
+
+/** Keys of places that are finished alike, and which places where they differ within the room. */
+function groupOf({ at, finishes: own }: FinishGroup, names: Names): { readonly cell: Cell; readonly after?: string } {
+  const all = own.flatMap((one) => finishOf(one, names) ?? []);
+  const cell: Cell = { is: 'list', of: all.map((finish, index) => keyOf(finish, all.slice(index + 1))), parted: ' ' };
+  return at === '' ? { cell } : { cell, after: at };
+}
+
+/** A key alone; how urgent it is stands after the last of those that are alike. */
+function keyOf({ urgency, ...finish }: Finish, later: readonly Finish[]): Cell {
+  const isLast = urgency !== undefined && later.every((other) => other.urgency !== urgency);
+  return { is: 'finish', ...finish, keyOnly: true, ...(isLast && { urgency }) };
+}

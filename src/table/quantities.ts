@@ -1,0 +1,141 @@
+import type { LookUp } from '../book/index.js';
+import { col, layOut } from '../sheet/index.js';
+import type { Column, Finish, HouseBlock, Output, Table } from '../sheet/index.js';
+import { countsWords, countWords, resistanceWords, supplyWords } from '../takeoff/index.js';
+import type { Takeoff } from '../takeoff/index.js';
+import { lower } from '../units/index.js';
+import { namesOf } from './names-of.js';
+import { schedule } from './schedule.js';
+import { assemblySteps, stepWords, takeoffSteps } from './steps.js';
+import { quantityLines, usedLines } from './takeoff-lines.js';
+import type { QuantityLine, UsedLine } from './takeoff-lines.js';
+
+/** For data alone: people read it group by group, or step by step. */
+const dataOnly: readonly Output[] = ['html', 'pdf', 'text'];
+
+const room: Column<QuantityLine> = col.room('room', 'Room', (line, names) => names.room(line.room), { width: 'short' });
+
+const columns: readonly Column<QuantityLine>[] = [
+  col.words('trade', 'Trade', ({ trade }, names) => names.trade(trade), { not: dataOnly }),
+  col.words('place', 'Place', ({ place, selection }) => ({ text: place, place: { to: 'selection', id: selection } }), {
+    width: 'short',
+  }),
+  col.finish('finish', 'Finish', finishOf, { width: 'words' }),
+  col.words('category', 'Kind', ({ category }, names) => names.category(category), { not: dataOnly }),
+  col.words('part', 'Part', ({ takeoff }) => takeoff.part, { not: dataOnly }),
+  col.amount('gross', 'Gross', ({ takeoff }) => takeoff.gross, { not: ['html'] }),
+  col.amount('less', 'Less', ({ takeoff }) => takeoff.gross - takeoff.net, { not: ['html'] }),
+  col.amount('net', 'Net', ({ takeoff }) => takeoff.net),
+  col.exact(2)('times', 'Times', ({ takeoff }) => timesOf(takeoff.factors), { not: ['html'] }),
+  col.percent('waste', 'Waste, %', ({ takeoff }) => takeoff.waste.percent),
+  col.amount('required', 'With waste', ({ takeoff }) => takeoff.required),
+  col.unit('unit', 'Unit', ({ takeoff }) => takeoff.unit, { width: 'fit' }),
+  col.words('counted', 'Counted', ({ takeoff }) => countedOf(takeoff), { not: dataOnly }),
+  col.words('rule', 'Rule', ({ takeoff }) => takeoff.rule, { not: dataOnly }),
+  col.words('why', 'How this was figured', ({ takeoff }) => whyOf(takeoff), { not: dataOnly }),
+  col.words('state', 'Status', ({ state }) => state, { not: dataOnly }),
+];
+
+const table: Table<QuantityLine> = {
+  id: 'quantities',
+  caption: 'Quantities',
+  named: 'room',
+  rowId: ({ selection, takeoff }) => `${selection}-${takeoff.part}`,
+  columns: [room, ...columns],
+};
+
+/** What every place takes of its finish, with the figures that lead to it. */
+export const quantities = schedule<QuantityLine>({ table, rows: quantityLines, trades: ({ trade }) => [trade] });
+
+/** What is used up with the finishes, place by place. */
+export const used = schedule<UsedLine>({
+  table: {
+    id: 'used',
+    caption: 'Supplies, used up with the finishes, place by place',
+    named: 'room',
+    rowId: ({ selection, part, used: { what } }) => `${selection}-${part}-${what}`,
+    columns: [
+      col.words('trade', 'Trade', ({ trade }, names) => names.trade(trade)),
+      col.room('room', 'Room', (line, names) => names.room(line.room)),
+      col.words('place', 'Place', ({ place }) => place),
+      col.words('supply', 'Supply', ({ used: { what } }) => what),
+      col.words('finish', 'For', ({ name }) => name),
+      col.words('part', 'Part', ({ part }) => part),
+      col.amount('net', 'Net', ({ used: { net } }) => net),
+      col.exact(2)('times', 'Times', ({ used: { factors } }) => timesOf(factors)),
+      col.percent('waste', 'Waste, %', ({ used: { waste } }) => waste.percent),
+      col.amount('required', 'With waste', ({ used: { required } }) => required),
+      col.unit('unit', 'Unit', ({ used: { unit } }) => unit),
+      col.words('rule', 'Source', ({ used: { source } }) => source),
+      col.words('why', 'How this was figured', ({ used: one }) => supplyWords(one)),
+    ],
+  },
+  rows: (look) => usedLines(quantityLines(look)),
+  trades: ({ trade }) => [trade],
+});
+
+/** Of one trade, by kind of finish with the rule of each. */
+export function quantitiesOfTrade(trade: string, lines: readonly QuantityLine[], look: LookUp): HouseBlock {
+  const ofTrade: Table<QuantityLine> = {
+    ...table,
+    id: `quantities-${trade}`,
+    caption: `Quantities of ${lower(look.tradeName(trade))}`,
+    group: ({ category }) => {
+      const { name = category, section = '', measure } = look.category(category) ?? {};
+      return {
+        title: `${name} ${section}`.trim(),
+        ...(measure && { why: `${measure.words} Source: ${measure.source}.` }),
+      };
+    },
+  };
+  const kinds = look.book.categories.map(({ slug }) => slug);
+  return layOut(
+    ofTrade,
+    kinds.flatMap((kind) => lines.filter(({ category }) => category === kind)),
+    namesOf(look),
+  );
+}
+
+/** Of one room. The rule stands beside each where it is read on a page. */
+export function quantitiesOfRoom(title: string, lines: readonly QuantityLine[], look: LookUp): HouseBlock {
+  const ofRoom = columns.map((column) =>
+    column.key === 'rule' ? { ...column, width: 'long' as const, not: ['pdf', 'text'] as const } : column,
+  );
+  const caption = `What ${title} needs, with what is counted today`;
+  return layOut({ ...table, id: 'quantities-table', caption, named: 'place', columns: ofRoom }, lines, namesOf(look));
+}
+
+/** What the place takes; what is not chosen is counted as the standard. */
+function finishOf(
+  { name, option, state, supply, selection, takeoff: { part } }: QuantityLine,
+  names: {
+    readonly urgency: (selection: string) => Finish['urgency'];
+  },
+): Finish {
+  const urgency = names.urgency(selection);
+  return {
+    name: part === 'main' ? name : `${name}, ${part}`,
+    standing: state === 'open' ? 'standard' : 'chosen',
+    by: supply,
+    ...(urgency && { urgency }),
+    place: { to: 'option', id: option },
+    selection,
+  };
+}
+
+/** Coats and the like; nothing where it is done once. */
+function timesOf(factors: Takeoff['factors']): number | undefined {
+  const times = factors.reduce((product, factor) => product * factor.times, 1);
+  return times === 1 ? undefined : times;
+}
+
+const countedOf = ({ counts = [], assemblies = [] }: Takeoff): string =>
+  [countsWords(counts), ...assemblies.map(resistanceWords)].filter((text) => text !== '').join('; ');
+
+const whyOf = (takeoff: Takeoff): string =>
+  [
+    ...takeoffSteps(takeoff).map(stepWords),
+    ...(takeoff.counts ?? []).map((count) => `${countWords(count)}: ${count.why}`),
+    ...(takeoff.notes ?? []).map((note) => `${note.what}: ${note.words}`),
+    ...(takeoff.assemblies ?? []).flatMap((assembly) => [assembly.name, ...assemblySteps(assembly).map(stepWords)]),
+  ].join('; ');

@@ -1,0 +1,62 @@
+import type { BookTrade, LookUp } from '../book/index.js';
+import { words } from '../sheet/index.js';
+import type { Block, HouseBlock, Sheet } from '../sheet/index.js';
+import { isFilled } from './part.js';
+import { quantities, quantitiesOfTrade, used } from './quantities.js';
+import { resistance } from './resistance.js';
+import { suppliesOfTrade } from './supplies.js';
+import { quantityLines } from './takeoff-lines.js';
+
+/** What each trade measures and installs, with the rule beside every number. */
+export function quantitySheet(look: LookUp): Sheet {
+  const lines = quantityLines(look);
+  return {
+    format: 'bookmatch/sheet/1',
+    id: 'quantities',
+    title: 'Quantities by trade',
+    paper: 'landscape',
+    blocks: [
+      {
+        block: 'prose',
+        tone: 'lead',
+        of: [
+          words('Net is what is covered; then come coats and waste. The installer confirms on site before ordering.'),
+        ],
+      },
+      ...look.book.trades.flatMap((trade): Block[] => {
+        const own = lines.filter((line) => line.trade === trade.slug);
+        if (own.length === 0) return [];
+        const tables = [
+          quantitiesOfTrade(trade.slug, own, look),
+          suppliesOfTrade(trade.slug, look),
+          resistance(trade.slug, own, look),
+        ];
+        const of = [...scopeOf(trade), ...tables.filter(isFilled)];
+        return [{ block: 'section', id: `trade-${trade.slug}`, title: trade.name, of }];
+      }),
+    ],
+  };
+}
+
+/** The same as data, with what is used up at each place. */
+export const quantityTables = (look: LookUp): readonly HouseBlock[] =>
+  [quantities.lay(look), used.lay(look)].filter(isFilled);
+
+/** What the trade must know, does, and leaves to others, as its record says. */
+function scopeOf({ slug, contact, sections, needsToKnow, scopeIn, scopeOut, body }: BookTrade): readonly Block[] {
+  const lists = [
+    { id: 'know', title: 'Needs to know', lines: needsToKnow },
+    { id: 'does', title: 'Does', lines: scopeIn },
+    { id: 'leaves', title: 'Leaves to others', lines: scopeOut },
+  ].filter(({ lines }) => lines.length > 0);
+  const numbers = sections.length > 0 ? ` Sections ${sections.join(', ')}.` : '';
+  const head: Block = { block: 'prose', tone: 'small', of: [words(`${contact}.${numbers}`)] };
+  if (lists.length === 0) return [head];
+  const of = lists.map(({ id, title, lines }): Block => {
+    const items = lines.map((text) => [{ is: 'prose' as const, text }]);
+    return { block: 'section', id: `${slug}-${id}`, title, of: [{ block: 'list', ordered: false, items }] };
+  });
+  const text: Block[] = body.trim() === '' ? [] : [{ block: 'body', text: body }];
+  const title = 'What this trade needs to know, does, and leaves to others';
+  return [head, { block: 'section', id: `${slug}-scope`, title, folded: true, of: [...of, ...text] }];
+}
