@@ -1,13 +1,13 @@
 import type { BookSelection } from '../book/index.js';
 
-/** Where a selection is, in words, a thing's name said once: 'Chimney breast and Hearth riser', where its faces are named
- *  'Chimney breast' and 'Chimney breast, Hearth riser'. */
-export function placesOf({ places, placeText }: Pick<BookSelection, 'places' | 'placeText'>): string {
-  const things = new Set(places.flatMap(({ name }) => (name.includes(', ') ? [name.split(', ')[0] ?? ''] : [])));
-  return [...things].reduce((text, thing) => {
-    const first = text.indexOf(thing);
-    if (first < 0) return text;
-    const after = first + thing.length;
-    return text.slice(0, after) + text.slice(after).replaceAll(`${thing}, `, '');
-  }, placeText);
+const twice = /\b([A-Z][\w' -]*?)(,| and)(.*?)\b\1, /u;
+
+/** Places in words, a thing's name said once: 'Chimney breast and Hearth riser' for 'Chimney breast and Chimney breast, Hearth
+ *  riser', as its faces are named. */
+export function saidOnce(text: string): string {
+  const shorter = text.replace(twice, '$1$2$3');
+  return shorter === text ? text : saidOnce(shorter);
 }
+
+/** Where a selection is, in words. */
+export const placesOf = ({ placeText }: Pick<BookSelection, 'placeText'>): string => saidOnce(placeText);
