@@ -17,9 +17,11 @@ export function SchedulesPage(): VNode {
     <>
       <h1>Schedules</h1>
       <p class="lead">What stands only for now is ‘if chosen’, its key in brackets.</p>
-      {schedules.map((table) => (
-        <TableHtml table={table} links={links} />
-      ))}
+      <div class="wide">
+        {schedules.map((table) => (
+          <TableHtml table={table} links={links} />
+        ))}
+      </div>
     </>
   );
 }
