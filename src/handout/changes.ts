@@ -1,8 +1,9 @@
 import type { Comparison, OptionChange, SelectionChange } from '../compare/index.js';
-import { printAmount } from '../units/index.js';
 import type { IsoDate } from '../units/index.js';
 import type { HandoutChange, HandoutChanges } from './handout.js';
-import { moneyWords } from './sieve.js';
+import { amount, own, told } from './own.js';
+import { moneyWords, sieve, sieveName } from './sieve.js';
+import { workAt } from './words.js';
 import type { Work } from './work.js';
 
 /** The issue before, and what lies between it and the Book of this handout. */
@@ -16,12 +17,12 @@ export interface Since {
  *  moved money alone is no change of its work. */
 export function changes({ number, date, comparison }: Since, work: Work): HandoutChanges {
   return {
-    since: { number, date },
+    since: { number, date: sieve(date) },
     rooms: comparison.rooms.flatMap((room) => {
       const lines = room.selections
         .filter(({ trade }) => trade === work.trade.slug)
         .flatMap((change) => selectionLines(change, work));
-      return lines.length === 0 ? [] : [{ room: `${room.number} ${room.name}`, lines }];
+      return lines.length === 0 ? [] : [{ room: told`${sieveName(room.number)} ${sieveName(room.name)}`, lines }];
     }),
     products: comparison.priceBook.flatMap((change) => productLines(change, work)),
   };
@@ -30,22 +31,23 @@ export function changes({ number, date, comparison }: Since, work: Work): Handou
 function selectionLines(change: SelectionChange, work: Work): readonly HandoutChange[] {
   const { from, to, aspects, quantities } = change;
   const has = (aspect: SelectionChange['aspects'][number]) => aspects.includes(aspect);
+  const [before, after] = [sieveName(from?.optionName ?? ''), sieveName(to?.optionName ?? '')];
   const lines = [
-    has('added') ? `new: ${to?.optionName ?? ''}` : '',
-    has('removed') ? `no longer here: ${from?.optionName ?? ''}` : '',
-    has('choice') ? `${from?.optionName ?? ''} → ${to?.optionName ?? ''}` : '',
-    has('places') ? 'other places' : '',
-    has('supply') ? `supply: ${from?.supply ?? ''} → ${to?.supply ?? ''}` : '',
-    has('state') && !has('choice') ? `${from?.state ?? ''} → ${to?.state ?? ''}` : '',
-    has('note') ? 'the note reads differently' : '',
-    ...quantities.map(({ part, unit, from: before, to: after }) => {
-      const of = part === 'main' ? '' : ` of ${part}`;
-      return `net${of} ${printAmount(before, 1)} → ${printAmount(after, 1)} ${unit}`;
+    has('added') ? told`new: ${after}` : own(''),
+    has('removed') ? told`no longer here: ${before}` : own(''),
+    has('choice') ? told`${before} → ${after}` : own(''),
+    has('places') ? own('other places') : own(''),
+    has('supply') ? told`supply: ${sieve(from?.supply ?? '')} → ${sieve(to?.supply ?? '')}` : own(''),
+    has('state') && !has('choice') ? told`${sieve(from?.state ?? '')} → ${sieve(to?.state ?? '')}` : own(''),
+    has('note') ? own('the note reads differently') : own(''),
+    ...quantities.map(({ part, unit, from: net, to: now }) => {
+      const of = part === 'main' ? own('') : told` of ${sieveName(part)}`;
+      return told`net${of} ${amount(net, 1)} → ${amount(now, 1)} ${sieve(unit)}`;
     }),
-    has('decide-by') && to?.state === 'open' ? 'another day to decide' : '',
+    has('decide-by') && to?.state === 'open' ? own('another day to decide') : own(''),
   ].filter((line) => line !== '');
   if (lines.length === 0) return [];
-  return [{ what: `${work.look.categoryName(change.category)}, ${change.placeText}`, lines }];
+  return [{ what: workAt(work.look.categoryName(change.category), change.placeText), lines }];
 }
 
 /** Fields of an option that are money, by the names that a comparison gives them. */
@@ -55,6 +57,6 @@ function productLines({ option, name, fields }: OptionChange, work: Work): Hando
   if (!work.products.has(option)) return [];
   const lines = fields
     .filter(({ field, from, to }) => !moneyFields.test(field) && moneyWords(`${field} ${from} ${to}`) === undefined)
-    .map(({ field, from, to }) => `${field}: ${from} → ${to}`);
-  return lines.length === 0 ? [] : [{ name, lines }];
+    .map(({ field, from, to }) => told`${sieve(field)}: ${sieve(from)} → ${sieve(to)}`);
+  return lines.length === 0 ? [] : [{ name: sieveName(name), lines }];
 }

@@ -9,7 +9,7 @@ export function handoutDrawnRoom({ shape, number, name, drawings }: HandoutRoom,
     measure: shape,
     number,
     name,
-    neighbours: new Map(Object.entries(roomNames)),
+    neighbours: new Map(roomNames.map((one): [string, string] => [one.slug, one.name])),
     ...courses,
     walls: new Map(
       shape.walls.flatMap(({ id, regions }) => {

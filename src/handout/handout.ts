@@ -1,173 +1,137 @@
-import type { DrawnCourses, DrawnGuard, Stamp } from '../book/index.js';
-import type { FeatureMeasure, RoomMeasure, Swatch } from '../model/index.js';
-import type { IsoDate, Unit } from '../units/index.js';
+import type { DrawnCourses, DrawnGuard } from '../book/index.js';
+import type { IssuePurpose, RoomMeasure, Swatch } from '../model/index.js';
+import type { Cell, Ref, Sieved, Status, TradeBlock } from '../sheet/index.js';
+import type { Unit } from '../units/index.js';
+import type { Cleared } from './cleared.js';
+import type { Own, Said } from './own.js';
+
+/** A day, YYYY-MM-DD, of a record. */
+export type Day = Sieved;
+
+/** What stands at a place, or is asked for. */
+export type HandoutFinish = Extract<Cell<Sieved>, { is: 'finish' }>;
 
 /** One trade's part of the book: all that it needs to quote and build, and nothing of anyone's money. No field of this type
- *  holds money, by type: `test/handout/no-money.types.ts` goes through every field. Every prose text has been through the
- *  sieve (`sieve.ts`). Plain JSON: lengths in whole nanometres, areas in sq ft, days as YYYY-MM-DD. */
+ *  holds money, and no field is a plain string: each is a word of the program (`Own`), has been through the sieve (`Sieved`), is
+ *  one of a closed list, or is an id that is never printed (`Ref`). `test/handout/no-money.types.ts` goes through every field.
+ *  Plain JSON: lengths in whole nanometres, areas in sq ft, days as YYYY-MM-DD. */
 export interface Handout {
-  readonly format: 'bookmatch/handout/1';
+  readonly format: 'bookmatch/handout/2';
   readonly cover: HandoutCover;
   /** What changed for this trade since the issue before; absent when there is none to compare with. */
   readonly changes?: HandoutChanges;
   readonly scope: {
-    readonly in: readonly string[];
-    readonly out: readonly string[];
-    readonly needsToKnow: readonly string[];
+    readonly in: readonly Sieved[];
+    readonly out: readonly Sieved[];
+    readonly needsToKnow: readonly Sieved[];
     /** Markdown. */
-    readonly notes: string;
+    readonly notes: Sieved;
   };
   /** The trade's kinds of work, in working order. */
-  readonly steps: readonly HandoutStep[];
-  readonly interfaces: {
-    readonly leftForYou: readonly HandoutInterface[];
-    readonly leftByYou: readonly HandoutInterface[];
-  };
+  readonly steps: TradeBlock;
+  /** What others leave for the trade. */
+  readonly leftForYou: TradeBlock;
+  /** What it leaves for others. */
+  readonly leftByYou: TradeBlock;
   readonly products: readonly HandoutProduct[];
   /** What the whole house needs of each product. */
-  readonly orders: readonly HandoutOrder[];
-  readonly supplies: readonly HandoutSupply[];
+  readonly orders: TradeBlock;
+  /** What is used up with them. */
+  readonly supplies: TradeBlock;
+  /** The schedules that the trade's record asks for; those without rows are left out. */
+  readonly schedules: readonly TradeBlock[];
   /** In order of work: by the first kind of work in them, then by number. */
   readonly rooms: readonly HandoutRoom[];
   /** Specification sections, by number. */
   readonly sections: readonly HandoutSection[];
   readonly cautions: readonly HandoutCaution[];
   readonly questions: readonly HandoutQuestion[];
-  /** Names of all rooms by slug: drawings write the neighbour's name behind an opening. */
-  readonly roomNames: Readonly<Record<string, string>>;
+  /** Names of all rooms: drawings write the neighbour's name behind an opening. */
+  readonly roomNames: readonly { readonly slug: Ref; readonly name: Sieved }[];
 }
 
 export interface HandoutCover {
-  readonly house: string;
-  readonly job: string;
-  readonly place: string;
-  readonly climateZone: string;
+  readonly house: Sieved;
+  readonly job: Sieved;
+  readonly place: Sieved;
+  readonly climateZone: Sieved;
   readonly metric: 'none' | 'beside';
   /** The trade, and its contact by role. */
-  readonly trade: { readonly slug: string; readonly name: string; readonly contact: string };
+  readonly trade: { readonly slug: Ref; readonly name: Sieved; readonly contact: Sieved };
   /** The day of the records. */
-  readonly on: IsoDate;
+  readonly on: Day;
   /** Absent: not issued. */
-  readonly stamp?: Stamp;
+  readonly stamp?: {
+    readonly number: number;
+    readonly purpose: IssuePurpose;
+    readonly date: Day;
+    /** SHA-256 of the issue's snapshot, in hexadecimal. */
+    readonly digest: Ref;
+  };
   /** The parties by role. Names and ways to reach them only of those whom a trade calls: never the owner's. */
-  readonly people: readonly { readonly role: string; readonly name?: string; readonly contact?: string }[];
-  readonly sections: readonly { readonly number: string; readonly title: string }[];
+  readonly people: readonly { readonly role: Sieved; readonly name?: Sieved; readonly contact?: Sieved }[];
+  readonly sections: readonly { readonly number: Sieved; readonly title: Said }[];
   /** Where the current issue is listed, when the house says so. */
-  readonly site?: string;
+  readonly site?: Ref;
 }
 
 export interface HandoutChanges {
-  readonly since: { readonly number: number; readonly date: IsoDate };
-  readonly rooms: readonly { readonly room: string; readonly lines: readonly HandoutChange[] }[];
+  readonly since: { readonly number: number; readonly date: Day };
+  readonly rooms: readonly { readonly room: Said; readonly lines: readonly HandoutChange[] }[];
   /** Product data that changed: 'Clear fir 1x6', 'grade: select → clear'. */
-  readonly products: readonly { readonly name: string; readonly lines: readonly string[] }[];
+  readonly products: readonly { readonly name: Sieved; readonly lines: readonly Said[] }[];
 }
 
 export interface HandoutChange {
   /** 'Ceiling board, ceiling'. */
-  readonly what: string;
+  readonly what: Said;
   /** 'Clear pine 1x6 → Clear fir 1x6', 'net 240 → 252 sq ft'. */
-  readonly lines: readonly string[];
-}
-
-export interface HandoutStep {
-  readonly category: string;
-  readonly section: string;
-  /** Milestone at which the product is on site, with its day. */
-  readonly milestone: string;
-  readonly date?: IsoDate;
-  readonly rooms: readonly string[];
-  /** Work of others on the same places: 'Gypsum board (Drywall)'. */
-  readonly before: readonly string[];
-  readonly after: readonly string[];
-}
-
-/** What one trade leaves for another. */
-export interface HandoutInterface {
-  /** The other trade. */
-  readonly trade: string;
-  readonly items: readonly {
-    readonly what: string;
-    /** Product that needs it. */
-    readonly of: string;
-    readonly rooms: readonly string[];
-    readonly before: string;
-    readonly date?: IsoDate;
-  }[];
-  /** Kinds of work that stand under or over yours: 'Gypsum board'. */
-  readonly work: readonly string[];
+  readonly lines: readonly Said[];
 }
 
 export interface HandoutProduct {
-  /** `P1`: named so in rooms, orders and sections. */
-  readonly key: string;
-  readonly category: string;
-  readonly section: string;
-  readonly name: string;
-  readonly maker: string;
-  readonly model: string;
-  readonly summary: string;
-  readonly attributes: readonly { readonly label: string; readonly text: string }[];
-  readonly thickness?: string;
-  readonly weight?: string;
-  readonly packs: readonly { readonly part: string; readonly text: string }[];
+  /** `<category>/<slug>`: where its data stands. */
+  readonly id: Ref;
+  /** Its key in the room finish schedule; products that the schedule does not name are called by their names. */
+  readonly key?: Sieved;
+  readonly category: Sieved;
+  readonly section: Sieved;
+  readonly name: Sieved;
+  readonly maker: Sieved;
+  readonly model: Sieved;
+  readonly summary: Sieved;
+  readonly attributes: readonly { readonly label: Sieved; readonly text: Said }[];
+  readonly thickness?: Own;
+  readonly weight?: Own;
+  readonly packs: readonly { readonly part: Sieved; readonly text: Own }[];
   /** `6 weeks`. */
-  readonly lead: string;
+  readonly lead: Own;
   readonly needs: readonly HandoutNeed[];
-  readonly rooms: readonly string[];
-  /** Does it stand anywhere for certain, or is it only considered? */
-  readonly standing: 'decided' | 'considered';
-  readonly swatch: Swatch;
+  readonly rooms: readonly Sieved[];
+  /** It with its key, and 'if chosen' where it stands nowhere for certain. */
+  readonly finish: HandoutFinish;
+  readonly swatch: Cleared<Swatch>;
   /** Markdown, from what the option's body marks for trades. */
-  readonly notes: string;
+  readonly notes: Sieved;
 }
 
 export interface HandoutNeed {
-  readonly what: string;
+  readonly what: Sieved;
   /** Name of the trade that provides it. */
-  readonly by: string;
-  readonly before: string;
-  readonly date?: IsoDate;
-}
-
-export interface HandoutOrder {
-  readonly product: string;
-  readonly name: string;
-  readonly part: string;
-  readonly unit: Unit;
-  readonly net: number;
-  readonly required: number;
-  /** `18 bundles of 24 sq ft`. */
-  readonly order: string;
-  /** Pieces by stock length where the boards were laid out. */
-  readonly stock: string;
-  /** As the trade counts it: `54 gal`, `34 sheets 4'-0" × 12'-0"`. */
-  readonly counts: string;
-  readonly rooms: readonly string[];
-  readonly lead: string;
-  readonly supply: string;
-}
-
-/** What is used up with the trade's products, for the whole house: mud, tape, grout, nails. */
-export interface HandoutSupply {
-  readonly what: string;
-  readonly unit: string;
-  readonly net: number;
-  readonly required: number;
-  /** `12 boxes of 50 lb`. */
-  readonly order: string;
-  readonly rooms: readonly string[];
+  readonly by: Sieved;
+  readonly before: Sieved;
+  readonly date?: Day;
 }
 
 export interface HandoutRoom {
-  readonly slug: string;
-  readonly number: string;
-  readonly name: string;
-  readonly level: string;
+  readonly slug: Ref;
+  readonly number: Sieved;
+  readonly name: Sieved;
+  readonly level: Sieved;
   /** Markdown, from what the room's body marks for trades. */
-  readonly notes: string;
+  readonly notes: Sieved;
   /** `metric` where the house shows it beside. */
-  readonly facts: readonly { readonly label: string; readonly text: string; readonly metric?: string }[];
+  readonly facts: readonly { readonly label: Own; readonly text: Own; readonly metric?: Own }[];
   /** In working order. */
   readonly places: readonly HandoutPlace[];
   /** Doors and openings that this trade works at, and those in the walls that it works on. */
@@ -180,63 +144,62 @@ export interface HandoutRoom {
 export interface HandoutDrawings {
   readonly ceiling: boolean;
   /** Ids of upright steps of the ceiling. */
-  readonly steps: readonly string[];
+  readonly steps: readonly Sieved[];
   /** Ids of walls that carry this trade's work and are more than a plain rectangle. */
-  readonly walls: readonly string[];
-  readonly features: readonly string[];
+  readonly walls: readonly Sieved[];
+  readonly features: readonly Sieved[];
   /** Of these, what paper has room for: not a flat ceiling without boards; walls whose faces it works on and that the plan and
    *  the list of openings do not say, with a raked top or with something on them. */
-  readonly printed: { readonly ceiling: boolean; readonly walls: readonly string[] };
+  readonly printed: { readonly ceiling: boolean; readonly walls: readonly Sieved[] };
   /** Its boards or sheets, with the line to start from. */
-  readonly courses: { readonly ceiling?: DrawnCourses; readonly floor?: DrawnCourses };
+  readonly courses: { readonly ceiling?: Cleared<DrawnCourses>; readonly floor?: Cleared<DrawnCourses> };
   /** What it puts on each wall and feature last. */
-  readonly finishes: readonly { readonly at: string; readonly label: string }[];
+  readonly finishes: readonly { readonly at: Sieved; readonly label: Sieved }[];
   /** Its guards at open edges. */
-  readonly guards: readonly { readonly at: string; readonly guard: DrawnGuard }[];
+  readonly guards: readonly { readonly at: Sieved; readonly guard: Cleared<DrawnGuard> }[];
 }
 
 export interface HandoutPlace {
   /** Id of the selection. */
-  readonly id: string;
-  readonly place: string;
-  readonly category: string;
-  readonly state: 'open' | 'chosen' | 'none' | 'ordered' | 'installed';
-  readonly stateText: string;
-  /** Key of its product; absent for a deliberate none, or while open without a standard. */
-  readonly product?: string;
-  readonly finish: string;
-  readonly supply: string;
-  readonly note: string;
+  readonly id: Ref;
+  readonly place: Sieved;
+  readonly category: Sieved;
+  readonly status: Status;
+  /** When it is decided, or was to be; empty for what is. */
+  readonly when: Own;
+  /** What stands here, with 'if chosen' while it is open. */
+  readonly finish: HandoutFinish;
+  readonly supply: Own;
+  readonly note: Sieved;
   /** What it goes on, from the framing out: 'Gypsum board: Five-eighths ceiling (Drywall)'. */
-  readonly on: readonly string[];
+  readonly on: readonly Said[];
   readonly needs: readonly HandoutNeed[];
   /** What this trade provides here for others. */
-  readonly leaves: readonly { readonly what: string; readonly for: string; readonly before: string }[];
+  readonly leaves: readonly { readonly what: Sieved; readonly for: Sieved; readonly before: Sieved }[];
   readonly quantities: readonly HandoutQuantity[];
-  /** While open: all that is considered, each with what it would take. */
+  /** While open: what else is considered, each with what it would take. */
   readonly considered: readonly {
-    readonly product: string;
-    readonly name: string;
+    readonly finish: HandoutFinish;
     readonly quantities: readonly HandoutQuantity[];
     readonly needs: readonly HandoutNeed[];
   }[];
   /** Ids of cautions. */
-  readonly cautions: readonly string[];
+  readonly cautions: readonly Ref[];
 }
 
 export interface HandoutQuantity {
-  readonly part: string;
+  readonly part: Sieved;
   readonly unit: Unit;
   readonly gross: number;
   readonly net: number;
   /** `2 coats`. */
-  readonly factors: readonly string[];
+  readonly factors: readonly Own[];
   readonly wastePercent: number;
   readonly required: number;
   readonly places: readonly {
-    readonly name: string;
+    readonly name: Sieved;
     readonly gross: number;
-    readonly adjustments: readonly { readonly what: string; readonly why: string; readonly amount: number }[];
+    readonly adjustments: readonly { readonly what: Sieved; readonly why: Sieved; readonly amount: number }[];
     readonly net: number;
   }[];
   readonly layout?: HandoutLayout;
@@ -245,69 +208,70 @@ export interface HandoutQuantity {
 export interface HandoutLayout {
   readonly lay: 'boards' | 'sheets';
   /** '21 courses; first 4 1/8", last 4 1/8"'. */
-  readonly courses: string;
+  readonly courses: Own;
   /** To buy: '18 at 12', 24 at 16''. */
-  readonly pieces: string;
+  readonly pieces: Own;
   /** How they are cut: '12 of 3'-4" from 8'-0"'. */
-  readonly cuts: string;
+  readonly cuts: Own;
   readonly wastePercent: number;
 }
 
 export interface HandoutOpening {
-  readonly mark: string;
-  readonly kind: string;
+  readonly mark: Sieved;
+  readonly kind: Own;
   /** 'South wall, 3'-0" from the left'; the wall alone where the trade does not work at the opening. */
-  readonly at: string;
-  readonly to: string;
+  readonly at: Said;
+  readonly to: Said;
   /** Width × height, with the sill of a window. */
-  readonly size: string;
+  readonly size: Own;
   /** 'hinges left seen from 101, swings into 104 Pantry'. */
-  readonly action: string;
-  readonly note: string;
+  readonly action: Own;
+  readonly note: Sieved;
 }
 
 export interface HandoutSection {
-  readonly number: string;
-  readonly title: string;
+  readonly number: Sieved;
+  readonly title: Own;
   /** How the work is measured, with the source of the rule. */
-  readonly measured: readonly { readonly category: string; readonly rule: string; readonly source: string }[];
+  readonly measured: readonly { readonly category: Sieved; readonly rule: Sieved; readonly source: Sieved }[];
   /** Markdown, from the bodies of its categories. */
-  readonly notes: string;
+  readonly notes: Own;
   /** General, products, execution: equal texts of several products stand once. */
   readonly parts: readonly {
     readonly title: 'General' | 'Products' | 'Execution';
-    readonly items: readonly { readonly products: readonly string[]; readonly text: string }[];
+    readonly items: readonly {
+      readonly products: readonly { readonly id: Ref; readonly called: Sieved }[];
+      readonly text: Sieved;
+    }[];
   }[];
 }
 
 export interface HandoutCaution {
-  readonly id: string;
-  readonly title: string;
-  readonly room: string;
-  readonly place: string;
-  readonly seen: string;
-  readonly says: string;
-  readonly source: string;
-  readonly ask: string;
-  readonly accepted: string;
+  readonly id: Ref;
+  readonly title: Sieved;
+  readonly room: Sieved;
+  readonly place: Sieved;
+  readonly seen: Sieved;
+  readonly says: Sieved;
+  readonly source: Own;
+  readonly ask: Sieved;
+  readonly accepted: Said;
 }
 
+/** Asked once for all the rooms that it is open in. */
 export interface HandoutQuestion {
-  readonly room: string;
-  readonly place: string;
-  readonly category: string;
+  /** '101 Great room', or the numbers of several. */
+  readonly where: Said;
+  /** 'Ceiling board, ceiling'. */
+  readonly about: Said;
+  readonly status: Status;
+  /** 'By 4 May 2026', 'Was due 4 May 2026'; empty for what has no day. */
+  readonly when: Own;
   /** What is asked. */
-  readonly question: string;
-  readonly decideBy?: IsoDate;
-  readonly reason: string;
-  /** Keys and names of what is considered. */
-  readonly options: readonly { readonly product: string; readonly name: string }[];
+  readonly question: Said;
+  readonly reason: Sieved;
+  readonly options: readonly HandoutFinish[];
 }
 
-/** A room's measures without the prose and the places in records that they came from. */
-export type HandoutShape = Omit<RoomMeasure, 'features'> & { readonly features: readonly HandoutFeature[] };
-export type HandoutFeature = Omit<FeatureMeasure, 'data'> & { readonly data?: ShapeValue };
-
-/** A feature's own figures, as its kind reads them: lengths in nanometres, marks and names. */
-export type ShapeValue =
-  null | boolean | number | string | readonly ShapeValue[] | { readonly [name: string]: ShapeValue | undefined };
+/** A room's measures without the places in records that they came from, its words behind the sieve. */
+export type HandoutShape = Cleared<RoomMeasure>;

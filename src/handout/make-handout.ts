@@ -1,14 +1,17 @@
 import type { Book, BookTrade, Stamp } from '../book/index.js';
 import type { Person } from '../model/index.js';
+import { ref } from '../sheet/index.js';
 import { changes } from './changes.js';
 import type { Since } from './changes.js';
 import type { Handout, HandoutCover } from './handout.js';
-import { leftByYou, leftForYou, steps } from './interfaces.js';
-import { orders, products, supplies } from './products.js';
+import { joined } from './own.js';
+import { products } from './products.js';
 import { cautions, questions } from './questions.js';
 import { rooms } from './rooms.js';
 import { sections } from './sections.js';
-import { sieve } from './sieve.js';
+import { sieve, sieveName } from './sieve.js';
+import { orders, supplies } from '../table/index.js';
+import { leftByYou, leftForYou, listOf, schedules, steps } from './tables.js';
 import { workOf } from './work.js';
 import type { Work } from './work.js';
 
@@ -24,7 +27,7 @@ export function makeHandout(book: Book, trade: BookTrade, { stamp, since }: Hand
   const work = workOf(book, trade);
   const clean = (texts: readonly string[]) => texts.map(sieve).filter((text) => text !== '');
   return {
-    format: 'bookmatch/handout/1',
+    format: 'bookmatch/handout/2',
     cover: coverOf(work, stamp),
     ...(since && { changes: changes(since, work) }),
     scope: {
@@ -34,40 +37,42 @@ export function makeHandout(book: Book, trade: BookTrade, { stamp, since }: Hand
       notes: sieve(trade.body),
     },
     steps: steps(work),
-    interfaces: { leftForYou: leftForYou(work), leftByYou: leftByYou(work) },
+    leftForYou: leftForYou(work),
+    leftByYou: leftByYou(work),
     products: products(work),
-    orders: orders(work),
-    supplies: supplies(work),
+    orders: listOf(orders, work),
+    supplies: listOf(supplies, work),
+    schedules: schedules(work),
     rooms: rooms(work),
     sections: sections(work),
     cautions: cautions(work),
     questions: questions(work),
-    roomNames: Object.fromEntries(book.rooms.map(({ slug, name }) => [slug, name])),
+    roomNames: book.rooms.map(({ slug, name }) => ({ slug: ref(slug), name: sieveName(name) })),
   };
 }
 
 function coverOf({ look, trade, categories }: Work, stamp: Stamp | undefined): HandoutCover {
   const { house, on } = look.book;
   return {
-    house: house.name,
-    job: house.number,
-    place: house.place,
-    climateZone: house.climateZone,
+    house: sieveName(house.name),
+    job: sieveName(house.number),
+    place: sieveName(house.place),
+    climateZone: sieveName(house.climateZone),
     metric: house.metric,
-    trade: { slug: trade.slug, name: trade.name, contact: sieve(trade.contact) },
-    on,
+    trade: { slug: ref(trade.slug), name: sieveName(trade.name), contact: sieve(trade.contact) },
+    on: sieve(on),
     ...(stamp && {
-      stamp: { number: stamp.number, purpose: stamp.purpose, date: stamp.date, digest: stamp.digest },
+      stamp: { number: stamp.number, purpose: stamp.purpose, date: sieve(stamp.date), digest: ref(stamp.digest) },
     }),
     people: house.people.map(personOf),
     sections: trade.sections.map((number) => ({
-      number,
-      title: categories
-        .filter(({ section }) => section === number)
-        .map(({ name }) => name)
-        .join(', '),
+      number: sieveName(number),
+      title: joined(
+        categories.filter(({ section }) => section === number).map(({ name }) => sieveName(name)),
+        ', ',
+      ),
     })),
-    ...(house.site !== undefined && { site: house.site }),
+    ...(house.site !== undefined && { site: ref(house.site) }),
   };
 }
 
@@ -75,7 +80,7 @@ function coverOf({ look, trade, categories }: Work, stamp: Stamp | undefined): H
 const called = /\b(?:builder|superintendent|site lead|foreman|project manager|architect|designer|engineer)\b/iu;
 
 function personOf({ role, name, contact }: Person): HandoutCover['people'][number] {
-  if (!called.test(role)) return { role };
+  if (!called.test(role)) return { role: sieveName(role) };
   const reach = contact === undefined ? '' : sieve(contact);
-  return { role, name, ...(reach !== '' && { contact: reach }) };
+  return { role: sieveName(role), name: sieveName(name), ...(reach !== '' && { contact: reach }) };
 }

@@ -3,70 +3,72 @@ import type { BookSelection, LookUp } from '../book/index.js';
 import { layers } from '../model/index.js';
 import type { BuildUpLayer } from '../scope/index.js';
 import type { LayoutSummary, Takeoff } from '../takeoff/index.js';
-import { printDay, printLength } from '../units/index.js';
-import type { HandoutLayout, HandoutPlace, HandoutQuantity } from './handout.js';
-import { isBefore, othersAt } from './interfaces.js';
-import { needsOf, pieces } from './products.js';
-import { sieve } from './sieve.js';
+import { ref } from '../sheet/index.js';
+import type { HandoutFinish, HandoutLayout, HandoutPlace, HandoutQuantity } from './handout.js';
+import { isBefore, othersAt } from './others.js';
+import { joined, length, own, told } from './own.js';
+import type { Own, Said } from './own.js';
+import { needsOf } from './products.js';
+import { sieve, sieveName } from './sieve.js';
 import { productOf } from './work.js';
 import type { Work } from './work.js';
-import { count, milestoneOf } from './words.js';
+import { count, milestoneOf, placeWords, productFinish, statusOf, whenDecided } from './words.js';
 
 /** One place of a room as the trade builds it. */
 export function placeOf(selection: BookSelection, work: Work): HandoutPlace {
   const { look, trade } = work;
   const product = productOf(work, selection);
   return {
-    id: selection.id,
-    place: selection.placeText,
-    category: look.categoryName(selection.category),
-    state: selection.state,
-    stateText: stateText(selection),
-    ...(product && { product: product.key }),
-    finish: finishText(selection, product?.option.name),
-    supply: selection.supply === 'owner-furnished' ? 'The owner furnishes, you install' : 'You supply and install',
+    id: ref(selection.id),
+    place: placeWords(selection),
+    category: sieveName(look.categoryName(selection.category)),
+    status: statusOf(selection),
+    when: whenDecided(selection, look),
+    finish: finishOf(selection, work),
+    supply:
+      selection.supply === 'owner-furnished' ? own('The owner furnishes, you install') : own('You supply and install'),
     note: sieve(selection.note ?? ''),
     on: underneath(selection, work),
-    needs: product ? needsOf(product.option, work).filter(({ by }) => by !== trade.name) : [],
+    needs: product ? needsOf(product, work).filter(({ by }) => by !== trade.name) : [],
     leaves: leavesHere(selection, work),
     quantities: selection.takeoff.filter(({ net }) => net > 0).map(quantityOf),
     considered: consideredAt(selection, work),
     cautions: look.book.cautions
       .filter(({ selections, trades }) => selections.includes(selection.id) && trades.includes(trade.slug))
-      .map(({ id }) => id),
+      .map(({ id }) => ref(id)),
   };
 }
 
-function consideredAt({ state, category, alternatives }: BookSelection, work: Work): HandoutPlace['considered'] {
+/** What is considered beside what stands for now. */
+function consideredAt(
+  { state, category, alternatives, counted }: BookSelection,
+  work: Work,
+): HandoutPlace['considered'] {
   if (state !== 'open') return [];
   return alternatives.flatMap(({ option, takeoff }) => {
+    if (option === counted) return [];
     const product = work.products.get(optionId(category, option));
     if (!product) return [];
     return [
       {
-        product: product.key,
-        name: product.option.name,
+        finish: productFinish(product, false, work.keys),
         quantities: takeoff.filter(({ net }) => net > 0).map(quantityOf),
-        needs: needsOf(product.option, work).filter(({ by }) => by !== work.trade.name),
+        needs: needsOf(product, work).filter(({ by }) => by !== work.trade.name),
       },
     ];
   });
 }
 
-function stateText({ state, decision }: BookSelection): string {
-  if (state === 'open') return `open until ${printDay(decision.by)}`;
-  return { chosen: 'decided', none: 'on purpose', ordered: 'ordered', installed: 'installed' }[state];
-}
-
-function finishText({ state }: BookSelection, name: string | undefined): string {
-  if (state === 'none') return 'Nothing here';
-  if (state === 'open') return name === undefined ? 'Not decided' : `${name}, if nothing else is chosen`;
-  return name ?? 'Not decided';
+function finishOf(selection: BookSelection, work: Work): HandoutFinish {
+  const { state, supply } = selection;
+  const product = state === 'none' ? undefined : productOf(work, selection);
+  if (product) return productFinish(product, state !== 'open', work.keys, supply);
+  return { is: 'finish', name: sieve(''), standing: state === 'none' ? 'none' : 'open', by: supply };
 }
 
 /** What the place is built on, when others do it: by the build-up where the Book has one, else the outermost layer of the work
  *  that comes before on the same place. */
-function underneath(selection: BookSelection, work: Work): readonly string[] {
+function underneath(selection: BookSelection, work: Work): readonly Said[] {
   const held = layersUnder(selection, work);
   if (held) return held;
   const others = othersAt(work, [selection]).filter((other) => isBefore(work, other.category, selection.category));
@@ -85,9 +87,10 @@ function underneath(selection: BookSelection, work: Work): readonly string[] {
   return under
     .filter((one) => layerOf(one, work) === nearest && one.trade !== work.trade.slug)
     .map(({ category, counted, trade, state }) => {
-      const name = work.look.option(category, counted)?.name;
-      const what = state === 'open' ? 'not decided' : name;
-      return `${work.look.categoryName(category)}${what === undefined ? '' : `: ${what}`} (${work.look.tradeName(trade)})`;
+      const name = state === 'open' ? 'not decided' : (work.look.option(category, counted)?.name ?? '');
+      const kind = sieveName(work.look.categoryName(category));
+      const what = name === '' ? kind : told`${kind}: ${sieveName(name)}`;
+      return told`${what} (${sieveName(work.look.tradeName(trade))})`;
     });
 }
 
@@ -101,7 +104,7 @@ function sequenceOf({ category }: BookSelection, { look }: Work): number {
 
 /** Of the build-ups at the selection's places, the outermost layers beneath it. Backing is among the needs, not here; that there are
  *  studs, and what the trade does itself, it knows. Undefined when no build-up holds the selection. */
-function layersUnder(selection: BookSelection, { look, trade }: Work): readonly string[] | undefined {
+function layersUnder(selection: BookSelection, { look, trade }: Work): readonly Said[] | undefined {
   const ids = new Set(selection.places.map(({ id }) => id));
   const held = look.book.scope.buildUps.flatMap(({ room, place, layers: all }) => {
     const own = all.findIndex((layer) => layer.selection === selection.id);
@@ -119,16 +122,17 @@ function layersUnder(selection: BookSelection, { look, trade }: Work): readonly 
 }
 
 /** `Insulation: Mineral fiber batt R-23 (Insulation)`; `nobody yet` where the scope has a gap. */
-function layerText({ what, selection, suppliedBy, installedBy }: BuildUpLayer, look: LookUp): string {
+function layerText({ what, selection, suppliedBy, installedBy }: BuildUpLayer, look: LookUp): Said {
   const by = selection === undefined ? undefined : look.selection(selection);
   const product = by && look.option(by.category, by.counted)?.name;
   const said = sieve(what);
-  if (said === '') return '';
-  const named = product === undefined || said.includes(product) ? said : `${said}: ${product}`;
-  const who = (slug: string | undefined) =>
-    slug === undefined ? 'nobody yet' : slug === 'owner' ? 'owner' : look.tradeName(slug);
-  if (suppliedBy === installedBy) return `${named} (${who(installedBy)})`;
-  return `${named} (supplied by ${who(suppliedBy)}, installed by ${who(installedBy)})`;
+  if (said === '') return said;
+  const named = product === undefined || said.includes(product) ? said : told`${said}: ${sieveName(product)}`;
+  const isOpen = by?.state === 'open' && product !== undefined ? own(', if chosen') : own('');
+  const who = (slug: string | undefined): Said =>
+    slug === undefined ? own('nobody yet') : slug === 'owner' ? own('owner') : sieveName(look.tradeName(slug));
+  if (suppliedBy === installedBy) return told`${named}${isOpen} (${who(installedBy)})`;
+  return told`${named}${isOpen} (supplied by ${who(suppliedBy)}, installed by ${who(installedBy)})`;
 }
 
 /** What products of others at the same place need of this trade. */
@@ -140,7 +144,7 @@ function leavesHere(selection: BookSelection, work: Work): HandoutPlace['leaves'
       .filter(({ by }) => by === trade.slug)
       .map(({ what, before }) => ({
         what: sieve(what),
-        for: look.tradeName(other.trade),
+        for: sieveName(look.tradeName(other.trade)),
         before: milestoneOf(before, look).name,
       }));
   });
@@ -154,17 +158,17 @@ function leavesHere(selection: BookSelection, work: Work): HandoutPlace['leaves'
 function quantityOf(takeoff: Takeoff): HandoutQuantity {
   const { part, unit, gross, net, factors, waste, required, places, layout } = takeoff;
   return {
-    part: part === 'main' ? '' : part,
+    part: sieveName(part === 'main' ? '' : part),
     unit,
     gross,
     net,
-    factors: factors.map(({ times, why }) => `× ${times}: ${why}`),
+    factors: factors.map(({ times, why }) => told`× ${times}: ${sieve(why)}`),
     wastePercent: waste.percent,
     required,
     places: places.map(({ name, gross: whole, adjustments, net: rest }) => ({
-      name,
+      name: sieveName(name),
       gross: whole,
-      adjustments: adjustments.map(({ what, why, amount }) => ({ what, why, amount })),
+      adjustments: adjustments.map(({ what, why, amount }) => ({ what: sieve(what), why: sieve(why), amount })),
       net: rest,
     })),
     ...(layout && { layout: layoutOf(layout) }),
@@ -172,19 +176,22 @@ function quantityOf(takeoff: Takeoff): HandoutQuantity {
 }
 
 function layoutOf({ lay, courses, firstCourse, lastCourse, stock, cuts, waste }: LayoutSummary): HandoutLayout {
-  const [first, last] = [printLength(firstCourse), printLength(lastCourse)];
-  const ends = first === last ? `first and last ${first} wide` : `first ${first} wide, last ${last}`;
+  const [first, last] = [length(firstCourse), length(lastCourse)];
+  const ends = first === last ? told`first and last ${first} wide` : told`first ${first} wide, last ${last}`;
   return {
     lay,
-    courses: `${count(courses, 'course')}, ${ends}`,
-    pieces: pieces(stock),
-    cuts: cuts.map(cutText).join(', '),
+    courses: told`${count(courses, 'course')}, ${ends}`,
+    pieces: joined(
+      stock.map(({ count: pieces, length: long }) => told`${pieces} at ${length(long)}`),
+      ', ',
+    ),
+    cuts: joined(cuts.map(cutText), ', '),
     wastePercent: waste * 100,
   };
 }
 
 /** `12 of 3'-4" from 8'-0"`; ripped pieces with their width. */
-function cutText({ length, width, from, count: pieces }: LayoutSummary['cuts'][number]): string {
-  const ripped = width === undefined ? '' : ` by ${printLength(width)}`;
-  return `${pieces} of ${printLength(length)}${ripped} from ${printLength(from)}`;
+function cutText({ length: long, width, from, count: pieces }: LayoutSummary['cuts'][number]): Own {
+  const ripped = width === undefined ? own('') : told` by ${length(width)}`;
+  return told`${pieces} of ${length(long)}${ripped} from ${length(from)}`;
 }

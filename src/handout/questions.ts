@@ -1,39 +1,63 @@
 import type { BookSelection } from '../book/index.js';
-import { printDay } from '../units/index.js';
+import { ref } from '../sheet/index.js';
+import { optionsAt } from '../table/index.js';
 import type { HandoutCaution, HandoutQuestion } from './handout.js';
-import { sieve } from './sieve.js';
-import { optionsAt } from './work.js';
+import { capital, day, joined, own, told } from './own.js';
+import { sieve, sieveName } from './sieve.js';
+import { placeWords, productFinish, statusOf, whenDecided, workAt } from './words.js';
 import type { Work } from './work.js';
 
-/** What the trade cannot know yet: its open selections by the day they are decided, then what the scope leaves open. */
+type Asked = Omit<HandoutQuestion, 'where'> & { readonly room: string };
+
+/** What the trade cannot know yet: its open selections by the day they are decided, then what the scope leaves open. The same
+ *  question of several rooms is asked once. */
 export function questions(work: Work): readonly HandoutQuestion[] {
   const open = work.selections
     .filter(({ state }) => state === 'open')
     .toSorted((a, b) => (a.decision.by < b.decision.by ? -1 : a.decision.by > b.decision.by ? 1 : 0));
-  return [...open.map((selection) => openQuestion(selection, work)), ...scopeQuestions(work)];
+  const asked = new Map<string, { question: Asked; rooms: string[] }>();
+  for (const question of [...open.map((selection) => openQuestion(selection, work)), ...scopeQuestions(work)]) {
+    const { room, ...rest } = question;
+    const key = JSON.stringify(rest);
+    const known = asked.get(key);
+    if (!known) asked.set(key, { question, rooms: [room] });
+    else if (!known.rooms.includes(room)) known.rooms.push(room);
+  }
+  return [...asked.values()].map(({ question: { room, ...rest }, rooms }) => ({
+    ...rest,
+    where:
+      rooms.length === 1
+        ? sieveName(work.look.roomTitle(room))
+        : joined(
+            rooms.map((slug) => sieveName(work.look.room(slug)?.number ?? slug)),
+            ', ',
+          ),
+  }));
 }
 
-function openQuestion(selection: BookSelection, { look, products }: Work): HandoutQuestion {
-  const { category, decision, room, placeText } = selection;
+function openQuestion(selection: BookSelection, work: Work): Asked {
+  const { look, products, keys } = work;
+  const { category, decision, room } = selection;
   const options = optionsAt(selection).flatMap((id) => products.get(id) ?? []);
   return {
-    room: look.roomTitle(room),
-    place: placeText,
-    category: look.categoryName(category),
-    question: options.length === 0 ? 'What goes here?' : 'Which of these goes here?',
-    decideBy: decision.by,
+    room,
+    about: workAt(look.categoryName(category), placeWords(selection)),
+    status: statusOf(selection),
+    when: capital(whenDecided(selection, look)),
+    question: options.length === 0 ? own('What goes here?') : own('Which of these goes here?'),
     reason: sieve(decision.reason),
-    options: options.map(({ key, option }) => ({ product: key, name: option.name })),
+    options: options.map((option) => productFinish(option, false, keys)),
   };
 }
 
-function scopeQuestions({ look, trade }: Work): readonly HandoutQuestion[] {
+function scopeQuestions({ look, trade }: Work): readonly Asked[] {
   return look.book.scope.findings
     .filter(({ trades }) => trades.includes(trade.slug))
     .flatMap(({ room, placeText, what }) => {
       const question = sieve(what);
       if (question === '') return [];
-      return [{ room: look.roomTitle(room), place: placeText, category: 'Scope', question, reason: '', options: [] }];
+      const about = workAt('Scope', placeText);
+      return [{ room, about, status: 'open', when: own(''), question, reason: sieve(''), options: [] } as const];
     });
 }
 
@@ -42,14 +66,16 @@ export function cautions({ look, trade }: Work): readonly HandoutCaution[] {
   return look.book.cautions
     .filter(({ trades }) => trades.includes(trade.slug))
     .map(({ id, title, room, placeText, seen, says, source, ask, accepted }) => ({
-      id,
-      title,
-      room: look.roomTitle(room),
-      place: placeText,
+      id: ref(id),
+      title: sieve(title),
+      room: sieveName(look.roomTitle(room)),
+      place: sieve(placeText),
       seen: sieve(seen),
       says: sieve(says),
-      source: [source.document, source.edition, source.section].filter((part) => part !== '').join(', '),
+      source: joined([source.document, source.edition, source.section].map(sieve), ', '),
       ask: sieve(ask),
-      accepted: accepted ? sieve(`Accepted by ${accepted.by} on ${printDay(accepted.on)}: ${accepted.why}`) : '',
+      accepted: accepted
+        ? told`Accepted by ${sieveName(accepted.by)} on ${day(accepted.on)}: ${sieve(accepted.why)}`
+        : own(''),
     }));
 }

@@ -1,7 +1,9 @@
 import { drawnRoom } from '../book/index.js';
 import type { BookRoom, BookSelection, DrawnCourses } from '../book/index.js';
 import type { RoomMeasure, WallMeasure } from '../model/index.js';
+import { cleared } from './cleared.js';
 import type { HandoutDrawings } from './handout.js';
+import { sieve, sieveName } from './sieve.js';
 import { productOf } from './work.js';
 import type { Work } from './work.js';
 
@@ -19,21 +21,24 @@ export function drawingsOf(
   const ceiling = places.has('ceiling') && (hasShape(measure) || drawn.ceiling !== undefined);
   return {
     ceiling,
-    steps: (measure.steps ?? []).filter(({ id }) => places.has(id)).map(({ id }) => id),
-    walls,
+    steps: (measure.steps ?? []).filter(({ id }) => places.has(id)).map(({ id }) => sieve(id)),
+    walls: walls.map(sieve),
     features: measure.features
       .filter(({ id }) => [...places].some((place) => place === id || place.startsWith(`${id}/`)))
-      .map(({ id }) => id),
+      .map(({ id }) => sieve(id)),
     printed: {
       ceiling: ceiling && (hasShape(measure) || isBoarded(drawn.ceiling)),
-      walls: walls.filter((id) => places.has(id) && !isListed(id, measure)),
+      walls: walls.filter((id) => places.has(id) && !isListed(id, measure)).map(sieve),
     },
-    courses: { ...(drawn.ceiling && { ceiling: drawn.ceiling }), ...(drawn.floor && { floor: drawn.floor }) },
+    courses: {
+      ...(drawn.ceiling && { ceiling: cleared(drawn.ceiling) }),
+      ...(drawn.floor && { floor: cleared(drawn.floor) }),
+    },
     finishes: [
       ...measure.walls.flatMap(({ id }) => lastOn(id, selections, work)),
-      ...[...drawn.features].map(([at, label]) => ({ at, label })),
+      ...[...drawn.features].map(([at, label]) => ({ at: sieve(at), label: sieveName(label) })),
     ],
-    guards: [...drawn.guards].map(([at, guard]) => ({ at, guard })),
+    guards: [...drawn.guards].map(([at, guard]) => ({ at: sieve(at), guard: cleared(guard) })),
   };
 }
 
@@ -41,7 +46,7 @@ export function drawingsOf(
 function lastOn(wall: string, selections: readonly BookSelection[], work: Work): HandoutDrawings['finishes'] {
   const last = selections.findLast(({ places }) => places.some(({ id }) => id === wall));
   const product = last && productOf(work, last);
-  return product ? [{ at: wall, label: product.option.name }] : [];
+  return product ? [{ at: sieve(wall), label: sieveName(product.name) }] : [];
 }
 
 function isBoarded(courses: DrawnCourses | undefined): boolean {

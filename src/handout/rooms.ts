@@ -1,13 +1,15 @@
 import type { BookRoom, BookSelection } from '../book/index.js';
 import type { OpeningMeasure, RoomMeasure } from '../model/index.js';
-import { printArea, printAreaMetric, printLength, printMetric } from '../units/index.js';
+import { ref } from '../sheet/index.js';
 import type { Area, Length } from '../units/index.js';
 import type { HandoutOpening, HandoutPlace, HandoutRoom } from './handout.js';
 import { drawingsOf } from './room-drawings.js';
 import { onlyTrades } from './marks.js';
+import { area, areaMetric, joined, length, lengthMetric, own, told } from './own.js';
+import type { Own } from './own.js';
 import { placeOf } from './places.js';
 import { shapeOf } from './shape.js';
-import { sieve } from './sieve.js';
+import { sieve, sieveName } from './sieve.js';
 import type { Work } from './work.js';
 
 /** The rooms that a trade works in, in order of work: by the first kind of work in each, then by number. */
@@ -30,10 +32,10 @@ function roomOf(room: BookRoom, work: Work): HandoutRoom {
   const selections = selectionsIn(room, work);
   const places = new Set(selections.flatMap((selection) => selection.places.map(({ id }) => id)));
   return {
-    slug: room.slug,
-    number: room.number,
-    name: room.name,
-    level: look.levelName(room.level),
+    slug: ref(room.slug),
+    number: sieveName(room.number),
+    name: sieveName(room.name),
+    level: sieveName(look.levelName(room.level)),
     notes: sieve(onlyTrades(room.body)),
     facts: factsOf(room.measure, work),
     places: sayOnce(selections.map((selection) => placeOf(selection, work))),
@@ -49,25 +51,25 @@ function factsOf(measure: RoomMeasure, { look }: Work): HandoutRoom['facts'] {
   const { floor, ceiling, walls, wallRun, lowest, highest } = measure;
   const net = walls.filter(({ openTo }) => openTo === undefined).reduce((sum, wall) => sum + wall.net, 0) as Area;
   const metric = look.book.house.metric === 'beside';
-  const area = (label: string, value: Area) => ({
+  const ofArea = (label: Own, value: Area) => ({
     label,
-    text: printArea(value),
-    ...(metric && { metric: printAreaMetric(value) }),
+    text: area(value),
+    ...(metric && { metric: areaMetric(value) }),
   });
-  const length = (label: string, value: Length) => ({
+  const ofLength = (label: Own, value: Length) => ({
     label,
-    text: printLength(value),
-    ...(metric && { metric: printMetric(value) }),
+    text: length(value),
+    ...(metric && { metric: lengthMetric(value) }),
   });
   const level = lowest === highest;
   return [
     level
-      ? length('Ceiling height', highest)
-      : { label: 'Ceiling height', text: `${printLength(lowest)} to ${printLength(highest)}` },
-    area('Floor', floor.net),
-    area(level ? 'Ceiling' : 'Ceiling, on the slope', ceiling.net),
-    area('Walls less openings', net),
-    length('Wall run', wallRun),
+      ? ofLength(own('Ceiling height'), highest)
+      : { label: own('Ceiling height'), text: told`${length(lowest)} to ${length(highest)}` },
+    ofArea(own('Floor'), floor.net),
+    ofArea(level ? own('Ceiling') : own('Ceiling, on the slope'), ceiling.net),
+    ofArea(own('Walls less openings'), net),
+    ofLength(own('Wall run'), wallRun),
   ];
 }
 
@@ -83,32 +85,41 @@ function sayOnce(places: readonly HandoutPlace[]): readonly HandoutPlace[] {
   }));
 }
 
-/** `own`: the trade works at the opening itself, not only on the wall around it; the plan says the rest. */
-function openingOf(opening: OpeningMeasure, room: BookRoom, { look }: Work, own: boolean): HandoutOpening {
+/** `isOwn`: the trade works at the opening itself, not only on the wall around it; the plan says the rest. */
+function openingOf(opening: OpeningMeasure, room: BookRoom, { look }: Work, isOwn: boolean): HandoutOpening {
   const { mark, kind, wall, at, width, height, sill, to, record } = opening;
-  const wallName = room.measure.walls.find(({ id }) => id === wall)?.name ?? wall;
-  const raised = sill === 0 ? '' : `, sill ${printLength(sill)}`;
+  const wallName = sieveName(room.measure.walls.find(({ id }) => id === wall)?.name ?? wall);
+  const raised = sill === 0 ? own('') : told`, sill ${length(sill)}`;
   return {
-    mark,
-    kind: { door: 'Door', window: 'Window', cased: 'Cased opening', open: 'Opening' }[kind],
-    at: own ? `${wallName}, ${printLength(at)} from the left` : wallName,
-    to: to === 'outside' ? 'Outside' : look.roomTitle(to),
-    size: `${printLength(width)} × ${printLength(height)}${raised}`,
-    action: own ? actionText(opening, room, look.roomTitle) : '',
-    note: record.by === 'own' ? sieve(record.note ?? '') : '',
+    mark: sieveName(mark),
+    kind: kinds[kind],
+    at: isOwn ? told`${wallName}, ${length(at)} from the left` : wallName,
+    to: to === 'outside' ? own('Outside') : sieveName(look.roomTitle(to)),
+    size: told`${length(width)} × ${length(height)}${raised}`,
+    action: isOwn ? actionOf(opening, room, look.roomTitle) : own(''),
+    note: record.by === 'own' ? sieve(record.note ?? '') : sieve(''),
   };
 }
 
+const kinds = { door: own('Door'), window: own('Window'), cased: own('Cased opening'), open: own('Opening') } as const;
+const sides = { left: own('left'), right: own('right') } as const;
+
 /** How a door moves, said from facts: side of the hinges as seen from this room, and the room that it swings into. */
-function actionText(opening: OpeningMeasure, room: BookRoom, titleOf: (slug: string) => string): string {
-  if (opening.kind !== 'door') return '';
-  if (opening.operation === 'pocket' || opening.operation === 'sliding') return opening.operation;
-  const swing = opening.swing === 'outside' ? 'outside' : opening.swing && titleOf(opening.swing);
-  return [
-    opening.operation === 'double' ? 'double' : '',
-    opening.hinge === undefined ? '' : `hinges ${opening.hinge} seen from ${room.number}`,
-    swing === undefined ? '' : `swings into ${swing}`,
-  ]
-    .filter((part) => part !== '')
-    .join(', ');
+function actionOf(opening: OpeningMeasure, room: BookRoom, titleOf: (slug: string) => string): Own {
+  if (opening.kind !== 'door') return own('');
+  if (opening.operation === 'pocket') return own('pocket');
+  if (opening.operation === 'sliding') return own('sliding');
+  const { hinge, swing } = opening;
+  return joined(
+    [
+      opening.operation === 'double' ? own('double') : own(''),
+      hinge === undefined ? own('') : told`hinges ${sides[hinge]} seen from ${sieveName(room.number)}`,
+      swing === undefined
+        ? own('')
+        : swing === 'outside'
+          ? own('swings outside')
+          : told`swings into ${sieveName(titleOf(swing))}`,
+    ],
+    ', ',
+  );
 }

@@ -1,5 +1,8 @@
-import { sieve } from './sieve.js';
+import type { BookOption } from '../book/index.js';
 import type { HandoutSection } from './handout.js';
+import { joined, markdown } from './own.js';
+import { sieve, sieveName } from './sieve.js';
+import { optionRef } from './words.js';
 import type { Work } from './work.js';
 
 const partTitles = { general: 'General', products: 'Products', execution: 'Execution' } as const;
@@ -10,39 +13,43 @@ export function sections(work: Work): readonly HandoutSection[] {
   return numbers.flatMap((number) => {
     const categories = work.categories.filter(({ section }) => section === number);
     const slugs = new Set(categories.map(({ slug }) => slug));
-    const products = [...work.products.values()].filter(({ option }) => slugs.has(option.category));
+    const products = [...work.products.values()].filter(({ category }) => slugs.has(category));
     if (products.length === 0) return [];
-    const used = categories.filter(({ slug }) => products.some(({ option }) => option.category === slug));
+    const used = categories.filter(({ slug }) => products.some(({ category }) => category === slug));
     return [
       {
-        number,
-        title: used.map(({ name }) => name).join(', '),
+        number: sieveName(number),
+        title: joined(
+          used.map(({ name }) => sieveName(name)),
+          ', ',
+        ),
         measured: used.map(({ name, measure }) => ({
-          category: name,
+          category: sieveName(name),
           rule: sieve(measure.words),
           source: sieve(measure.source),
         })),
-        notes: used
-          .map(({ body }) => sieve(body))
-          .filter((text) => text !== '')
-          .join('\n\n'),
+        notes: markdown(used.map(({ body }) => sieve(body))),
         parts: (['general', 'products', 'execution'] as const).map((part) => ({
           title: partTitles[part],
-          items: merge(products.map(({ key, option }) => ({ key, text: sieve(option.specification[part]).trim() }))),
+          items: merge(products, part, work),
         })),
       },
     ];
   });
 }
 
-/** Equal texts stand once, with the keys of all their products. */
+/** Equal texts stand once, with all their products: by key where the finish schedule gives one, else by name. */
 function merge(
-  texts: readonly { readonly key: string; readonly text: string }[],
+  products: readonly BookOption[],
+  part: keyof typeof partTitles,
+  { keys }: Work,
 ): HandoutSection['parts'][number]['items'] {
-  const keys = new Map<string, string[]>();
-  for (const { key, text } of texts) {
+  const merged = new Map<string, HandoutSection['parts'][number]['items'][number]>();
+  for (const { id, name, specification } of products) {
+    const text = sieve(specification[part].trim());
     if (text === '') continue;
-    keys.set(text, [...(keys.get(text) ?? []), key]);
+    const product = { id: optionRef(id), called: sieveName(keys.get(id) ?? name) };
+    merged.set(text, { text, products: [...(merged.get(text)?.products ?? []), product] });
   }
-  return [...keys].map(([text, products]) => ({ products, text }));
+  return [...merged.values()];
 }

@@ -1,3 +1,4 @@
+import type { Gate, Sieved } from '../sheet/index.js';
 import { withoutBuilder } from './marks.js';
 
 /** An amount: a currency sign beside a figure, a currency by its three letters, or a figure of dollars. */
@@ -8,18 +9,41 @@ const amount =
 const word =
   /\b(?:re-?)?(?:price[sd]?|cost(?:s|ed|ing|ly)?|allowances?|contract sums?|credit(?:s|ed)?|budget(?:s|ed|ary)?|upgrad(?:e|es|ed|ing)|overages?|mark-?ups?|dollars?|cheap(?:er|est|ly)?|expensive|pay(?:s|ing)?|paid|payments?|invoices?d?|surcharges?|discount(?:s|ed)?|fees?)\b/iu;
 
-/** Does the text speak of money? Answers the words that do, or undefined. */
-export function moneyWords(text: string): string | undefined {
-  const plain = text
+const everyAmount = new RegExp(`${amount.source}[\\d.,]*`, 'giu');
+const everyWord = new RegExp(word.source, 'giu');
+
+/** As it is read: without what hides between letters. */
+function asRead(text: string): string {
+  return text
     .normalize('NFKC')
     .replace(/[\u00ad\u200b-\u200d\u2060\ufeff]/gu, '')
     .replace(/\s+/gu, ' ');
+}
+
+/** Does the text speak of money? Answers the words that do, or undefined. */
+export function moneyWords(text: string): string | undefined {
+  const plain = asRead(text);
   return (amount.exec(plain) ?? word.exec(plain))?.[0];
 }
 
 /** Prose of a record as a handout may carry it: without what is marked for the builder, and without each sentence that
  *  speaks of money. Markdown stays Markdown; of a list or a table the whole item or row goes. */
-export function sieve(text: string): string {
+export function sieve(text: string): Sieved {
+  return sifted(text) as Sieved;
+}
+
+/** A name as a handout may carry it. What is built has to be called something: only its words of money go. */
+export function sieveName(text: string): Sieved {
+  const named = sifted(text);
+  if (named !== '' || text === '') return named as Sieved;
+  const left = asRead(withoutBuilder(text)).replace(everyAmount, '…').replace(everyWord, '…');
+  return (moneyWords(left) === undefined ? left : '…') as Sieved;
+}
+
+/** What lets words of records into a trade's cells. */
+export const forTrades: Gate<Sieved> = (text, as) => (as === 'name' ? sieveName(text) : sieve(text));
+
+function sifted(text: string): string {
   if (moneyWords(text) === undefined && !text.includes('<!--')) return text;
   return parts(withoutBuilder(text))
     .map((part) => ({ ...part, sentences: part.sentences.filter((one) => moneyWords(one) === undefined) }))

@@ -1,29 +1,31 @@
-import type { LookUp } from '../book/index.js';
+import type { BookOption, BookSelection, LookUp } from '../book/index.js';
 import type { DatedMilestone } from '../calendar/index.js';
-import { plural, printAmount } from '../units/index.js';
+import type { Ref, Sieved, Status } from '../sheet/index.js';
+import { ref } from '../sheet/index.js';
+import { placesOf } from '../table/index.js';
+import type { Unit } from '../units/index.js';
+import { plural } from '../units/index.js';
+import type { Day, HandoutFinish } from './handout.js';
+import { amount, day, joined, own, told } from './own.js';
+import type { Own, Said } from './own.js';
+import { sieve, sieveName } from './sieve.js';
 
 /** `6 weeks`, `3 days`, `none`. */
-export function leadText(days: number): string {
-  if (days === 0) return 'none';
-  return days % 5 === 0 ? count(days / 5, 'week') : count(days, 'day');
+export function leadText(days: number): Own {
+  if (days === 0) return own('none');
+  if (days % 5 !== 0) return days === 1 ? own('1 day') : told`${days} days`;
+  return days === 5 ? own('1 week') : told`${days / 5} weeks`;
 }
 
-export function count(number: number, noun: string): string {
-  return `${printAmount(number, 0)} ${number === 1 ? noun : plural(noun)}`;
-}
-
-/** `18 bundles of 24 sq ft`. */
-export function packText(packs: number, pack: { readonly name: string; readonly holds: number }, unit: string): string {
-  return `${count(packs, pack.name)} of ${printAmount(pack.holds, 2)} ${unit}`;
+/** `bundle of 24 sq ft`. */
+export function packText({ name, holds }: { readonly name: string; readonly holds: number }, unit: Unit): Own {
+  return told`${sieveName(name)} of ${amount(holds, 2)} ${sieve(unit)}`;
 }
 
 /** Name and day of a milestone. */
-export function milestoneOf(
-  id: string,
-  { book }: LookUp,
-): { readonly name: string; readonly date?: DatedMilestone['date'] } {
-  const found = book.calendar.milestones.find((milestone) => milestone.id === id);
-  return found ? { name: found.name, date: found.date } : { name: id };
+export function milestoneOf(id: string, { book }: LookUp): { readonly name: Sieved; readonly date?: Day } {
+  const found: DatedMilestone | undefined = book.calendar.milestones.find((milestone) => milestone.id === id);
+  return found ? { name: sieveName(found.name), date: sieve(found.date) } : { name: sieveName(id) };
 }
 
 /** Numbers of the rooms in the Book's order, each once; three or more in a row are folded: `101 to 115`, `201`. */
@@ -41,4 +43,51 @@ export function roomNumbers(slugs: Iterable<string>, { book }: LookUp): readonly
     isRun = true;
   }
   return runs.flatMap((run) => (run.length < 3 ? run : [`${run[0] ?? ''} to ${run.at(-1) ?? ''}`]));
+}
+
+/** A kind of work and its place, a word that is both said once: 'Ceiling board, ceiling', 'Floor'. */
+export function workAt(category: string, place: string): Said {
+  const [kind, at] = [sieveName(category), sieve(place)];
+  return kind.toLowerCase() === at.toLowerCase() ? kind : joined([kind, at], ', ');
+}
+
+/** Where a selection is, in words. */
+export const placeWords = (selection: BookSelection): Sieved => sieve(placesOf(selection));
+
+/** A selection's state, in the words and signs that the house uses. */
+export function statusOf({ state, decision }: BookSelection): Status {
+  if (state !== 'open') return state;
+  return decision.state === 'late' || decision.state === 'due-soon' ? decision.state : 'open';
+}
+
+/** When an open selection is decided, seen from the Book's day: `by 4 May 2026`, `was due 4 May 2026`. */
+export function whenDecided({ state, decision }: BookSelection, { book }: LookUp): Own {
+  if (state !== 'open') return own('');
+  return decision.by < book.on ? told`was due ${day(decision.by)}` : told`by ${day(decision.by)}`;
+}
+
+/** A product by its key in the room finish schedule and its name. `isDecided` is false for what stands only for now, and for
+ *  what is one of several. */
+export function productFinish(
+  { id, name }: BookOption,
+  isDecided: boolean,
+  keys: ReadonlyMap<string, string>,
+  by: BookSelection['supply'] = 'contractor',
+): HandoutFinish {
+  const key = keys.get(id);
+  return {
+    is: 'finish',
+    name: sieveName(name),
+    standing: isDecided ? 'chosen' : 'considered',
+    by,
+    ...(key !== undefined && { key: sieveName(key) }),
+    place: { to: 'option', id: sieveName(id) },
+  };
+}
+
+export const optionRef = (id: string): Ref => ref(sieveName(id));
+
+/** `12 bundles`. */
+export function count(number: number, noun: string): Own {
+  return told`${amount(number, 0)} ${sieve(number === 1 ? noun : plural(noun))}`;
 }

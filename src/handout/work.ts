@@ -1,5 +1,6 @@
 import { lookUp, optionId } from '../book/index.js';
 import type { Book, BookCategory, BookOption, BookSelection, BookTrade, LookUp } from '../book/index.js';
+import { optionsAt } from '../table/index.js';
 
 /** What belongs to one trade in a Book, at hand while its handout is made. */
 export interface Work {
@@ -9,8 +10,10 @@ export interface Work {
   readonly categories: readonly BookCategory[];
   /** Its selections: by working order, then by room. */
   readonly selections: readonly BookSelection[];
-  /** Options that stand in its selections or are considered for open ones, with their keys `P1`, `P2` …, in working order. */
-  readonly products: ReadonlyMap<string, { readonly key: string; readonly option: BookOption }>;
+  /** Options that stand in its selections or are considered for open ones, by id, in working order. */
+  readonly products: ReadonlyMap<string, BookOption>;
+  /** Keys of the room finish schedule, by id of the option. */
+  readonly keys: ReadonlyMap<string, string>;
 }
 
 export function workOf(book: Book, trade: BookTrade): Work {
@@ -32,21 +35,13 @@ export function workOf(book: Book, trade: BookTrade): Work {
     trade,
     categories,
     selections,
-    products: new Map(options.map((option, index) => [option.id, { key: `P${index + 1}`, option }])),
+    products: new Map(options.map((option) => [option.id, option])),
+    keys: new Map(book.schedules.finish.legend.map(({ option, key }) => [option, key])),
   };
 }
 
-/** Ids of the options at a selection: what counts, and while it is open all that is considered. */
-export function optionsAt({ category, counted, state, alternatives }: BookSelection): readonly string[] {
-  const slugs = state === 'open' ? alternatives.map(({ option }) => option) : counted === undefined ? [] : [counted];
-  return slugs.map((slug) => optionId(category, slug));
-}
-
 /** The product that counts at a selection. */
-export function productOf(
-  work: Work,
-  { category, counted }: BookSelection,
-): { readonly key: string; readonly option: BookOption } | undefined {
+export function productOf(work: Work, { category, counted }: BookSelection): BookOption | undefined {
   return counted === undefined ? undefined : work.products.get(optionId(category, counted));
 }
 

@@ -219,10 +219,26 @@ export interface Trade {
   readonly scopeOut: readonly string[];
   /** What it provides for others, by id. */
   readonly carries?: readonly Carried[];
+  /** Schedules that its handout carries, in this order. */
+  readonly schedules: readonly ScheduleName[];
   /** Markdown. */
   readonly body: string;
   readonly origin: Origin;
 }
+
+/** Schedules that a trade may ask for: each is a table of `src/table/trade-tables.ts`. */
+export type ScheduleName =
+  | 'finish'
+  | 'finish-keys'
+  | 'finish-remarks'
+  | 'doors'
+  | 'openings'
+  | 'hardware'
+  | 'railings'
+  | 'stone'
+  | 'insulation'
+  | 'sound-walls'
+  | 'backing';
 
 /** Something a trade provides, such as blocking for a railing: needs of options and categories name its id. */
 export interface Carried {

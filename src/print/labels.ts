@@ -1,5 +1,5 @@
 import { sectionsOf, tablesOf } from '../sheet/index.js';
-import type { Place, Sheet } from '../sheet/index.js';
+import type { Block, Place } from '../sheet/index.js';
 import { anchorOf } from '../write/index.js';
 import type { Labels } from '../write/index.js';
 
@@ -21,7 +21,7 @@ const anchored: Partial<Record<Place['to'], string>> = {
 };
 
 /** A label that stood twice would point nowhere: only what is unique is pointed to. */
-export function targetsOf(sheets: readonly Sheet[], rooms: readonly string[]): Targets {
+export function targetsOf(sheets: readonly { readonly blocks: readonly Block[] }[], rooms: readonly string[]): Targets {
   const seen = new Map<string, number>();
   const kinds = Object.values(anchored);
   const see = (label: string) => seen.set(label, (seen.get(label) ?? 0) + 1);

@@ -24,6 +24,7 @@ export function readTrade(record: Checked<RawTrade>): TradeDraft {
     scopeIn: raw['scope-in'] ?? [],
     scopeOut: raw['scope-out'] ?? [],
     ...(raw.carries && { carries: raw.carries.map(({ id, what, layer = 'backing' }) => ({ id, what, layer })) }),
+    schedules: raw.schedules ?? [],
     body,
     origin,
   };

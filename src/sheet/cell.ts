@@ -3,8 +3,13 @@ import type { Cents, IsoDate, Length } from '../units/index.js';
 /** Words of a record that have been through the sieve for trades: only `handout/sieve.ts` makes them. */
 export type Sieved = string & { readonly sieved: true };
 
+/** An id, a slug or a digest: for links and look-ups, never printed as words. */
+export type Ref = string & { readonly ref: true };
+
+export const ref = (id: string): Ref => id as Ref;
+
 /** Where words point. A writer links what it has a page or a label for, and prints the words alone elsewhere. */
-export interface Place {
+export interface Place<Words extends string = string> {
   readonly to:
     | 'allowance'
     | 'caution'
@@ -24,7 +29,7 @@ export interface Place {
     | 'selection'
     | 'set'
     | 'trade';
-  readonly id: string;
+  readonly id: Words;
   /** Of a record. */
   readonly line?: number;
 }
@@ -40,13 +45,13 @@ export type Cell<Words extends string = string> =
   /** A dash in a column of figures, blank in one of words, empty in data. */
   | Is<'nothing'>
   /** Names, and sentences of the program or of records. */
-  | Is<'words', { text: Words; place?: Place; tone?: Tone }>
+  | Is<'words', { text: Words; place?: Place<Words>; tone?: Tone }>
   /** One line of Markdown, as people wrote it. */
   | Is<'prose', { text: Words }>
   /** `101 Great room`, and where its page is. */
-  | Is<'room', { number: Words; name: Words; place?: Place }>
+  | Is<'room', { number: Words; name: Words; place?: Place<Words> }>
   /** D01, CS1, (H3): in brackets what stands only for now. */
-  | Is<'mark', { text: Words; place?: Place; bracketed?: boolean }>
+  | Is<'mark', { text: Words; place?: Place<Words>; bracketed?: boolean }>
   | Is<'length', { nm: Length }>
   | Is<'span', { from: Length; to: Length }>
   /** `unit` only where it is in neither the head nor a column beside it. */
@@ -60,11 +65,11 @@ export type Cell<Words extends string = string> =
   | Is<'pieces', { of: readonly { readonly count: number; readonly length: Length }[] }>
   /** Working days: of a lead time, or what is left. */
   | Is<'days', { working: number }>
-  | Is<'day', { day: IsoDate }>
+  | Is<'day', { day: IsoDate & Words }>
   /** Numbers of rooms in the order of the house; long lists are counted where people read. */
   | Is<'rooms', { numbers: readonly Words[]; all?: boolean }>
   | Is<'finish', Finish<Words>>
-  | Is<'status', { status: Status; place?: Place }>
+  | Is<'status', { status: Status; place?: Place<Words> }>
   /** How a door swings, drawn as in plan. Words beside it say the same. */
   | Is<'swing', { leaves: 'single' | 'pair'; hinge?: 'left' | 'right'; into: 'near' | 'far' | 'unknown' }>
   /** Side by side in a line, parted by a comma or, for marks, by a space. */
@@ -86,8 +91,8 @@ export interface Finish<Words extends string = string> {
   readonly key?: Words;
   /** Keys alone, where the sheet explains them. */
   readonly keyOnly?: boolean;
-  readonly place?: Place;
-  readonly selection?: string;
+  readonly place?: Place<Words>;
+  readonly selection?: Words;
 }
 
 /** Money is the house's affair. `change`: with its sign. */

@@ -1,9 +1,9 @@
-import type { Cell, Finish } from './cell.js';
+import type { Cell, Finish, Place } from './cell.js';
 import { nothing } from './cell.js';
 
 /** What words of a record must pass to be read by an audience; what may not pass becomes ''. The only way to words of another
- *  type, so that no string of a record reaches a trade by the side. */
-export type Gate<Words extends string> = (text: string) => Words;
+ *  type, so that no string of a record reaches a trade by the side. `name`: it has to be called something. */
+export type Gate<Words extends string> = (text: string, as?: 'name') => Words;
 
 /** The house reads everything. */
 export const open: Gate<string> = (text) => text;
@@ -12,13 +12,25 @@ export const open: Gate<string> = (text) => text;
 export function gated<Words extends string>(cell: Cell, gate: Gate<Words>): Cell<Words> {
   switch (cell.is) {
     case 'words':
-    case 'prose':
     case 'mark': {
+      const { place, ...rest } = cell;
       const text = gate(cell.text);
-      return text === '' ? nothing : { ...cell, text };
+      return text === '' ? nothing : { ...rest, text, ...placed(place, gate) };
     }
-    case 'room':
-      return { ...cell, number: gate(cell.number), name: gate(cell.name) };
+    case 'prose': {
+      const text = gate(cell.text);
+      return text === '' ? nothing : { is: 'prose', text };
+    }
+    case 'room': {
+      const { number, name, place } = cell;
+      return { is: 'room', number: gate(number, 'name'), name: gate(name, 'name'), ...placed(place, gate) };
+    }
+    case 'day':
+      return { is: 'day', day: gate(cell.day) };
+    case 'status': {
+      const { place, status } = cell;
+      return { is: 'status', status, ...placed(place, gate) };
+    }
     case 'amount': {
       const { unit, ...rest } = cell;
       return unit === undefined ? rest : { ...rest, unit: gate(unit) };
@@ -26,9 +38,10 @@ export function gated<Words extends string>(cell: Cell, gate: Gate<Words>): Cell
     case 'unit':
       return { ...cell, unit: gate(cell.unit) };
     case 'pack':
-      return { ...cell, name: gate(cell.name), unit: gate(cell.unit) };
+      return { ...cell, name: gate(cell.name, 'name'), unit: gate(cell.unit) };
     case 'rooms':
-      return { ...cell, numbers: cell.numbers.map(gate) };
+      // Who goes there asks which, not how many.
+      return { is: 'rooms', numbers: cell.numbers.map((number) => gate(number, 'name')), all: true };
     case 'finish':
       return { is: 'finish', ...finish(cell, gate) };
     case 'list':
@@ -50,13 +63,26 @@ export function gated<Words extends string>(cell: Cell, gate: Gate<Words>): Cell
     case 'percent':
     case 'pieces':
     case 'days':
-    case 'day':
-    case 'status':
     case 'swing':
       return cell;
   }
 }
 
-function finish<Words extends string>({ name, key, ...rest }: Finish, gate: Gate<Words>): Finish<Words> {
-  return { ...rest, name: gate(name), ...(key !== undefined && { key: gate(key) }) };
+/** Who must not build yet reads 'if chosen' at whatever stands only for now; how urgent a choice is, is the house's affair. */
+function finish<Words extends string>(
+  { name, key, place, selection, standing, urgency: _, ...rest }: Finish,
+  gate: Gate<Words>,
+): Finish<Words> {
+  return {
+    ...rest,
+    standing: standing === 'standard' ? 'considered' : standing,
+    name: gate(name, 'name'),
+    ...(key !== undefined && { key: gate(key, 'name') }),
+    ...placed(place, gate),
+    ...(selection !== undefined && { selection: gate(selection, 'name') }),
+  };
+}
+
+function placed<Words extends string>(place: Place | undefined, gate: Gate<Words>): { readonly place?: Place<Words> } {
+  return place ? { place: { ...place, id: gate(place.id, 'name') } } : {};
 }

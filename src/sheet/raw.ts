@@ -39,7 +39,8 @@ export function raw(cell: HouseCell | undefined): string | number {
     case 'rooms':
       return cell.numbers.join(', ');
     case 'finish':
-      if (cell.keyOnly && cell.key !== undefined) return cell.standing === 'standard' ? `(${cell.key})` : cell.key;
+      if (cell.keyOnly && cell.key !== undefined)
+        return cell.standing === 'standard' || cell.standing === 'considered' ? `(${cell.key})` : cell.key;
       return cell.standing === 'open' || cell.standing === 'none' ? cell.standing : cell.name;
     case 'status':
       return cell.status;

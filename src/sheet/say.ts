@@ -106,23 +106,21 @@ function moneyRun({ cents, change = false, strong = false }: Extract<HouseCell, 
 function finish({ name, standing, urgency, by, key, keyOnly = false, place, selection }: Finish): Line {
   const toChoice = selection === undefined ? {} : { place: { to: 'selection', id: selection } as const };
   const isKey = key !== undefined && (keyOnly || standing !== 'open');
-  const keyed: Line = isKey
-    ? [{ text: standing === 'standard' ? `(${key})` : key, tone: 'mark', place: { to: 'key', id: key } }]
-    : [];
+  const isForNow = standing === 'standard' || standing === 'considered';
+  const keyed: Line = isKey ? [{ text: isForNow ? `(${key})` : key, tone: 'mark', place: { to: 'key', id: key } }] : [];
   const named: Line =
     keyOnly && isKey
       ? []
       : standing === 'none' || standing === 'open'
         ? [{ text: statusWords[standing === 'none' ? 'none' : 'undecided'], ...(isKey ? {} : toChoice) }]
         : [{ text: name, ...(place && { place }) }];
-  const isOpen = standing === 'standard' || standing === 'open' || standing === 'considered';
   return [
     ...keyed,
     ...(keyed.length > 0 && named.length > 0 ? [{ text: ' ' }] : []),
     ...named,
     ...(standing === 'standard' && !keyOnly ? [{ text: ', standard for now', tone: 'quiet' as const }] : []),
     ...(standing === 'considered' ? [{ text: ', if chosen', tone: 'quiet' as const }] : []),
-    ...(isOpen && urgency
+    ...((isForNow || standing === 'open') && urgency
       ? [{ text: ' ' }, { text: statusWords[urgency], sign: urgency, tone: 'open' as const, ...toChoice }]
       : []),
     ...(by === 'owner-furnished'

@@ -1,4 +1,5 @@
-import type { Cell, HouseCell, Kind, MoneyCell, Sieved, TradeCell } from './cell.js';
+import { ref } from './cell.js';
+import type { Cell, HouseCell, Kind, MoneyCell, Ref, Sieved, TradeCell } from './cell.js';
 import { gated, open } from './gate.js';
 import type { Gate } from './gate.js';
 import type { MoneyFree } from './money-free.js';
@@ -65,17 +66,24 @@ export interface Sum<C> {
 /** A table laid out: plain data that can be kept, compared and asked by a test. Columns stay atomic. */
 export interface TableBlock<C extends HouseCell = HouseCell, Words extends string = string> {
   readonly block: 'table';
-  readonly id: string;
+  readonly id: Ref;
   readonly caption: Words;
-  readonly anchor: string;
-  readonly named: string;
-  readonly columns: readonly LaidColumn[];
+  readonly anchor: Ref;
+  readonly named: Ref;
+  readonly columns: readonly LaidColumn<Words>[];
   readonly groups: readonly Group<C, Words>[];
   readonly sums: readonly LaidSum<C, Words>[];
   readonly notes: readonly Words[];
 }
 
-export type LaidColumn = Omit<Column<never, never>, 'value'>;
+export type LaidColumn<Words extends string = string> = Omit<
+  Column<never, never>,
+  'value' | 'key' | 'head' | 'under'
+> & {
+  readonly key: Ref;
+  readonly head: Words;
+  readonly under?: Ref;
+};
 
 export interface Group<C, Words extends string = string> {
   readonly title?: Words;
@@ -85,7 +93,7 @@ export interface Group<C, Words extends string = string> {
 }
 
 export interface LaidRow<C> {
-  readonly id: string;
+  readonly id: Ref;
   readonly strong?: boolean;
   readonly cells: Readonly<Record<string, C>>;
 }
@@ -130,6 +138,10 @@ function lay<Row, C extends HouseCell, Out extends HouseCell, Words extends stri
   const cellsOf = (cells: readonly (readonly [string, C])[]) =>
     Object.fromEntries(cells.map(([key, cell]) => [key, made(cell)]));
   for (const row of rows) {
+    const cells = table.columns.map((column) => [column.key, column.value(row, names)] as const);
+    // What may not be named is left out whole.
+    const named = cells.find(([key]) => key === table.named)?.[1];
+    if (named && named.is !== 'nothing' && made(named).is === 'nothing') continue;
     const title = table.group?.(row, names);
     const key = title?.title ?? '';
     const group = groups.get(key) ?? {
@@ -140,18 +152,23 @@ function lay<Row, C extends HouseCell, Out extends HouseCell, Words extends stri
     };
     groups.set(key, group);
     group.rows.push({
-      id: table.rowId(row),
+      id: ref(gate(table.rowId(row), 'name')),
       ...(table.strong?.(row) && { strong: true }),
-      cells: cellsOf(table.columns.map((column) => [column.key, column.value(row, names)] as const)),
+      cells: cellsOf(cells),
     });
   }
   return {
     block: 'table',
-    id: table.id,
+    id: ref(table.id),
     caption: gate(table.caption),
-    anchor: table.anchor ?? table.id,
-    named: table.named,
-    columns: table.columns.map(({ value: _, ...column }) => column),
+    anchor: ref(table.anchor ?? table.id),
+    named: ref(table.named),
+    columns: table.columns.map(({ value: _, key, head, under, ...column }) => ({
+      ...column,
+      key: ref(key),
+      head: gate(head),
+      ...(under !== undefined && { under: ref(under) }),
+    })),
     groups: [...groups.values()],
     sums: (table.sums?.(rows) ?? []).map(({ what, why, cells, ...rest }) => ({
       ...rest,
@@ -159,7 +176,7 @@ function lay<Row, C extends HouseCell, Out extends HouseCell, Words extends stri
       ...(why !== undefined && { why: gate(why) }),
       cells: cellsOf(Object.entries(cells)),
     })),
-    notes: (table.notes ?? []).map(gate).filter((note) => note !== ''),
+    notes: (table.notes ?? []).map((note) => gate(note)).filter((note) => note !== ''),
   };
 }
 

@@ -21,10 +21,11 @@ const columns: readonly Column<DoorRow>[] = [
   col.length('roughHeight', 'Rough height', ({ rough }) => rough?.height),
   col.length('jamb', 'Jamb', ({ jamb }) => jamb.made),
   col.length('wall', 'Wall', ({ jamb }) => jamb.wall),
-  col.lines('trim', 'Trim', ({ trim }, names) => trimOf(trim, names), { width: 'short' }),
+  col.length('undercut', 'Undercut', ({ undercut }) => undercut),
+  col.lines('trim', 'Trim', ({ trim }, names) => trimOf(trim, names), { width: 'words' }),
   col.mark('set', 'Set', setOf, { width: 'fit' }),
   col.finish('hardware', 'Hardware', ({ hardware }, names) => finishOf(hardware, names), { not: ['pdf'] }),
-  col.words('remarks', 'Remarks', remarksOf, { width: 'words' }),
+  col.words('remarks', 'Remarks', remarksOf, { width: 'long' }),
   col.words('note', 'Note', ({ note }) => note, { under: 'remarks' }),
 ];
 

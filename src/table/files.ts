@@ -3,6 +3,7 @@ import type { HouseBlock } from '../sheet/index.js';
 import * as agreed from './agreed/index.js';
 import * as calendar from './calendar/index.js';
 import * as caution from './cautions/index.js';
+import { backing } from './backing.js';
 import { conventions } from './conventions.js';
 import { doors } from './doors.js';
 import { finishes, finishKeys, finishRemarks } from './finish.js';
@@ -29,6 +30,7 @@ const schedules = {
   stone,
   insulation,
   'sound-walls': soundWalls,
+  backing,
 } as const;
 
 /** What is to be looked at and settled, and how things are measured. */

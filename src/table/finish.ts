@@ -4,6 +4,7 @@ import type { ScheduleColumn } from '../model/index.js';
 import { col, words } from '../sheet/index.js';
 import type { Cell, Column, Finish, Names, Width } from '../sheet/index.js';
 import { capital } from '../units/index.js';
+import { saidOnce } from './places-of.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';
 
@@ -67,7 +68,7 @@ export const finishRemarks = schedule<FinishNote>({
     columns: [
       col.mark('number', 'No.', ({ number }) => String(number), { width: 'fit' }),
       col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short' }),
-      col.words('place', 'Place', ({ placeText }) => placeText, { width: 'short' }),
+      col.words('place', 'Place', ({ placeText }) => saidOnce(placeText), { width: 'short' }),
       col.words('remark', 'Remark', ({ text }) => text, { width: 'long' }),
     ],
   },
@@ -80,7 +81,7 @@ const remarkOf = (number: number): Cell => words(String(number), { to: 'remark',
 function groupOf({ at, finishes: own }: FinishGroup, names: Names): { readonly cell: Cell; readonly after?: string } {
   const all = own.flatMap((one) => finishOf(one, names) ?? []);
   const cell: Cell = { is: 'list', of: all.map((finish, index) => keyOf(finish, all.slice(index + 1))), parted: ' ' };
-  return at === '' ? { cell } : { cell, after: at };
+  return at === '' ? { cell } : { cell, after: saidOnce(at) };
 }
 
 /** A key alone; how urgent it is stands after the last of those that are alike. */

@@ -1,6 +1,7 @@
 import type { StoneRow } from '../book/index.js';
 import { col, words } from '../sheet/index.js';
 import { printAmount } from '../units/index.js';
+import { saidOnce } from './places-of.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';
 
@@ -12,7 +13,7 @@ export const stone = schedule<StoneRow>({
     named: 'place',
     rowId: ({ stone: { selection } }) => selection,
     columns: [
-      col.words('place', 'Place', ({ placeText }) => placeText, { width: 'words' }),
+      col.words('place', 'Place', ({ placeText }) => saidOnce(placeText), { width: 'words' }),
       col.room('room', 'Room', ({ room }, names) => names.room(room), { under: 'place' }),
       col.finish('stone', 'Stone', ({ stone }, names) => finishOf(stone, names), { width: 'words' }),
       col.lines('faces', 'Faces, sq ft', ({ faces }) => faces.map(faceOf), { width: 'words' }),

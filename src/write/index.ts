@@ -8,7 +8,7 @@ export type { Links } from './html/cell.js';
 export { phraseHtml, proseHtml } from './html/markdown.js';
 export { SignMark } from './html/sign.js';
 export { TableHtml } from './html/table.js';
-export { printBlocks, printSheet, printSigns, printTable } from './pdf.js';
+export { printBlocks, printLine, printSheet, printSigns, printTable } from './pdf.js';
 export type { Labels, PrintBlock, PrintRun, PrintSheet, PrintTable } from './pdf.js';
 export { readProse } from './read-prose.js';
 export type { Block as ProseBlock } from './read-prose.js';

@@ -88,7 +88,7 @@ function printBlock(block: Block, labels: Labels): PrintBlock {
     case 'section':
       return { block: 'section', id: block.id, title: block.title, of: printBlocks(block.of, labels) };
     case 'prose':
-      return { block: 'prose', tone: block.tone, line: lineOf(block.of, labels) };
+      return { block: 'prose', tone: block.tone, line: printLine(block.of, labels) };
     case 'body':
       return { block: 'body', prose: readProse(block.text) };
     case 'table':
@@ -96,16 +96,16 @@ function printBlock(block: Block, labels: Labels): PrintBlock {
     case 'facts':
       return {
         block: 'facts',
-        facts: block.facts.map(({ label, cell }) => ({ label, line: lineOf([cell], labels) })),
+        facts: block.facts.map(({ label, cell }) => ({ label, line: printLine([cell], labels) })),
       };
     case 'list':
-      return { block: 'list', ordered: block.ordered, items: block.items.map((item) => lineOf(item, labels)) };
+      return { block: 'list', ordered: block.ordered, items: block.items.map((item) => printLine(item, labels)) };
     case 'note':
       return {
         block: 'note',
         tone: block.tone,
-        title: lineOf(block.title, labels),
-        lines: block.of.map((line) => lineOf(line, labels)),
+        title: printLine(block.title, labels),
+        lines: block.of.map((line) => printLine(line, labels)),
       };
   }
 }
@@ -162,7 +162,8 @@ function sumName({ what, why }: LaidSum<HouseCell>): PrintCell {
 const linesOf = (cell: HouseCell, labels: Labels): readonly (readonly PrintRun[])[] =>
   say(cell).map((line) => runsOf(line, labels));
 
-const lineOf = (cells: readonly HouseCell[], labels: Labels): readonly PrintRun[] =>
+/** Cells in one running line. */
+export const printLine = (cells: readonly HouseCell[], labels: Labels): readonly PrintRun[] =>
   cells.flatMap((cell) => linesOf(cell, labels).flat());
 
 function runsOf(line: Line, labels: Labels): readonly PrintRun[] {

@@ -3,6 +3,7 @@ import type { Book } from '../../src/book/index.js';
 import { compare } from '../../src/compare/index.js';
 import { handoutProblems, makeHandout, standingOf } from '../../src/handout/index.js';
 import type { Handout, HandoutOptions } from '../../src/handout/index.js';
+import { nothing, plainWords, rowsOf } from '../../src/sheet/index.js';
 import { smallBook } from '../book/small-house.js';
 
 const study = 'content/rooms/study.md';
@@ -31,29 +32,51 @@ describe('the handout of the small house', () => {
     const floor = handout.rooms[0]?.places.find(({ category }) => category === 'Floor');
     expect(floor?.quantities[0]).toMatchObject({ net: 120, unit: 'sq ft' });
     expect(floor?.quantities[0]?.required).toBeCloseTo(126, 9);
-    expect(handout.orders[0]).toMatchObject({ net: 120, order: '7 cartons of 20 sq ft' });
+    const [order] = rowsOf(handout.orders);
+    expect(order?.cells['net']).toMatchObject({ is: 'amount', value: 120 });
+    expect(order && plainWords(order.cells['packs'] ?? nothing)).toBe('7 cartons of 20 sq ft');
     expect(JSON.stringify(handout)).not.toMatch(/118800|560|\$|cost|price/);
   });
 
   test('an open selection is a question, and each product that is considered comes with its data and quantities', () => {
-    expect(handout.questions).toMatchObject([{ room: '101 Study', category: 'Ceiling board', options: [{}, {}] }]);
-    const ceiling = handout.rooms[0]?.places.find(({ state }) => state === 'open');
+    expect(handout.questions).toMatchObject([
+      { where: '101 Study', about: 'Ceiling board, Ceiling', options: [{}, {}] },
+    ]);
+    const ceiling = handout.rooms[0]?.places.find(({ when }) => when !== '');
     expect(ceiling?.considered.map(({ quantities }) => quantities[0]?.net)).toEqual([120, 120]);
-    for (const { product } of ceiling?.considered ?? [])
-      expect(handout.products.find(({ key }) => key === product)).toMatchObject({ standing: 'considered' });
+    for (const { finish } of ceiling?.considered ?? []) {
+      expect(plainWords(finish)).toMatch(/, if chosen$/);
+      expect(handout.products.find(({ name }) => name === finish.name)?.finish.standing).toBe('considered');
+    }
     expect(handout.products[0]?.attributes.length).toBeGreaterThanOrEqual(0);
   });
 
-  test('its parts agree: each key that a place, an order or a section names is a product', () => {
-    const keys = new Set(handout.products.map(({ key }) => key));
+  test('its parts agree: each product that a place, an order or a section names has its data', () => {
+    const ids = new Set<string>(handout.products.map(({ id }) => id));
     const named = [
-      ...handout.rooms.flatMap(({ places }) => places.flatMap(({ product }) => product ?? [])),
-      ...handout.orders.map(({ product }) => product),
+      ...handout.rooms.flatMap(({ places }) => places.flatMap(({ finish }) => finish.place?.id ?? [])),
+      ...rowsOf(handout.orders).flatMap(
+        ({ cells: { product } }) => (product?.is === 'finish' && product.place?.id) || [],
+      ),
       ...handout.sections.flatMap(({ parts }) =>
-        parts.flatMap(({ items }) => items.flatMap(({ products }) => products)),
+        parts.flatMap(({ items }) => items.flatMap(({ products }) => products.map(({ id }) => id))),
       ),
     ];
-    for (const key of named) expect(keys).toContain(key);
+    expect(named.length).toBeGreaterThan(3);
+    for (const id of named) expect(ids).toContain(id);
+  });
+
+  test('keys are those of the room finish schedule, and nothing else has one', () => {
+    const keys = new Map(smallBook().schedules.finish.legend.map(({ option, key }) => [option, key]));
+    for (const { id, key } of handout.products) expect(key).toBe(keys.get(id));
+    expect(JSON.stringify(handout)).not.toMatch(/"P\d"/);
+  });
+
+  test('what is past its day was due then', () => {
+    const whens = (on: string) =>
+      handoutOf(smallBook({}, on, ({ code }) => code === 'decide-late')).questions.map(({ when }) => when);
+    expect(whens('2026-04-20')[0]).toMatch(/^By \d/);
+    expect(whens('2030-01-02')[0]).toMatch(/^Was due \d/);
   });
 
   test('the same Book gives the same handout, and leaves the Book alone', () => {
@@ -117,7 +140,7 @@ describe('what changed since an issue', () => {
   test('a choice, in words', () => {
     const comparison = compare({ from: before, to: oak, labels: { from: '2', to: '3' } });
     const { changes } = handoutOf(oak, { stamp, since: { number: 2, date: '2026-04-01', comparison } });
-    expect(changes?.rooms).toMatchObject([{ room: '101 Study', lines: [{ what: 'Floor, Floor' }] }]);
+    expect(changes?.rooms).toMatchObject([{ room: '101 Study', lines: [{ what: 'Floor' }] }]);
     expect(changes?.rooms[0]?.lines[0]?.lines[0]).toMatch(/→/);
   });
 

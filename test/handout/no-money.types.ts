@@ -1,5 +1,8 @@
 import type { BookSelection } from '../../src/book/index.js';
+import type { Plain } from '../../src/handout/cleared.js';
+import { own } from '../../src/handout/own.js';
 import type { Handout, HandoutProduct } from '../../src/handout/index.js';
+import type { HouseCell, TradeCell } from '../../src/sheet/index.js';
 import type { Order } from '../../src/price/index.js';
 import type { Cents, Decimal } from '../../src/units/index.js';
 
@@ -68,3 +71,46 @@ export const aPriceIsFound: IsNever<MoneyPaths<HandoutProduct & { readonly price
 export const centsAreFound: IsNever<MoneyPaths<{ readonly rooms: readonly { readonly sum: Cents }[] }>> = false;
 export const aRateIsFound: IsNever<MoneyPaths<{ readonly per?: Decimal }>> = false;
 export const aHoleIsFound: IsNever<MoneyPaths<{ readonly data: unknown }>> = false;
+
+/** Paths of a type at which a plain string stands: neither one of a closed list nor the program's, the sieve's or an id's. Keys
+ *  of records count too, except those of cells, which are keys of columns. */
+type PlainPaths<T, P extends string = '', D extends Depth = []> = D['length'] extends 14
+  ? `${P}: too deep`
+  : unknown extends T
+    ? `${P}: unknown`
+    : // Both hold themselves: plain data has sieved strings alone, cells are looked at below.
+      Same<Exclude<T, undefined>, TradeCell> | ([T] extends [Plain | undefined] ? true : false) extends false
+      ? PlainPathsIn<T, P, D>
+      : never;
+
+type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : false) : false;
+
+type PlainPathsIn<T, P extends string, D extends Depth> = T extends string
+  ? string extends T
+    ? `${P}: string`
+    : never
+  : T extends number | boolean | null | undefined
+    ? never
+    : T extends readonly (infer Item)[]
+      ? PlainPaths<Item, `${P}[]`, Deeper<D>>
+      : T extends object
+        ? { [K in keyof T & string]-?: PlainPaths<T[K], `${P}.${K}`, Deeper<D>> }[keyof T & string]
+        : never;
+
+/** Cells but those that are made of cells. */
+export const cellsAreSieved: IsNever<PlainPaths<Exclude<TradeCell, { is: 'list' | 'lines' }>>> = true;
+export const cellsOfTheHouseAreNot: IsNever<PlainPaths<Exclude<HouseCell, { is: 'list' | 'lines' }>>> = false;
+
+/** No string of a record reaches a handout but through the sieve. */
+export const handoutIsSieved: PlainPaths<Handout> extends never ? true : PlainPaths<Handout> = true;
+
+// The test finds what it looks for, and lists of words, sieved words and ids pass.
+export const aNameIsFound: IsNever<PlainPaths<{ readonly rooms: readonly { readonly name?: string }[] }>> = false;
+export const selectionsHoldStrings: IsNever<PlainPaths<BookSelection>> = false;
+export const wordsOfAListPass: IsNever<PlainPaths<{ readonly state: 'open' | 'chosen' }>> = true;
+
+// The program's own words are literals: a string that came from elsewhere is none.
+declare const fromRecord: string;
+// @ts-expect-error a string is no literal
+export const notOwn = own(fromRecord);
+export const isOwn = own('Ceiling height');

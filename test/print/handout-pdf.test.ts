@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { makeHandout } from '../../src/handout/index.js';
 import type { Handout } from '../../src/handout/index.js';
 import { makeHandoutPdf } from '../../src/print/index.js';
+import { rowsOf } from '../../src/sheet/index.js';
 import { smallBook } from '../book/small-house.js';
 import { putDown } from './tool.js';
 import type { Printed } from './tool.js';
@@ -14,6 +15,7 @@ function handoutOf(issued: boolean): Handout {
     'content/rooms/study.md': [
       ['    chosen: pine\n', '    chosen: pine\n    note: "Start *here*, not #there[x] or $x$."\n'],
     ],
+    'content/trades/carpentry.md': [['name: Carpentry\n', 'name: Carpentry\nschedules: [doors, openings]\n']],
   });
   const trade = book.trades[0];
   if (!trade) throw new Error('the small house has no trade');
@@ -54,9 +56,11 @@ describe('a printed handout', () => {
       'With other trades',
       'Questions open',
       'Rooms in order of work',
-      'Products and order list',
+      'Products',
       'Specification',
       'Part 1',
+      'Order list',
+      'Schedules',
       'As built',
     ])
       expect(text).toContain(part);
@@ -65,6 +69,22 @@ describe('a printed handout', () => {
     expect(printed.tags()).toContain('TOC');
     const document = await PDFDocument.load(pdf, { updateMetadata: false });
     expect(document.catalog.has(PDFName.of('Outlines'))).toBe(true);
+  });
+
+  it('has the schedules that its trade asks for, row by row, with their captions', () => {
+    const { schedules } = handoutOf(true);
+    const text = printed.text().replaceAll(/\s+/gu, ' ');
+    expect(schedules.map(({ id }) => id)).toContain('doors');
+    for (const table of schedules) {
+      expect(text).toContain(table.caption);
+      for (const { id } of rowsOf(table)) expect(text).toContain(id);
+    }
+  });
+
+  it('says of a choice that is open what it would be, and by when', () => {
+    const text = printed.text().replaceAll(/\s+/gu, ' ');
+    expect(text).toMatch(/, if chosen/);
+    expect(text).toMatch(/By 9 June 2026/);
   });
 
   it('attaches its data and nothing else', () => {

@@ -70,6 +70,7 @@ function doorRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, setOf,
   const fits = isMadeFor(opening, option);
   const swings = operation === 'swing' || operation === 'double';
   const [wider, higher] = [factOf(option, 'door', 'rough-width'), factOf(option, 'door', 'rough-height')];
+  const undercut = factOf(option, 'door', 'undercut');
   const hand = handOf(room.slug, opening);
   return {
     mark,
@@ -94,6 +95,7 @@ function doorRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, setOf,
       wider !== undefined &&
       higher !== undefined && { rough: { width: (width + wider) as Length, height: (height + higher) as Length } }),
     jamb: jambOf(room, opening, option, look),
+    ...(undercut !== undefined && { undercut }),
     trim: trimOf(on, look, keys),
     ...(shown && { hardware: { ...shown, ...(set !== undefined && { set }) } }),
     ...noteOf(opening),

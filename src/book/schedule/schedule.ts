@@ -99,6 +99,8 @@ export interface DoorRow {
   /** Rough opening of a door that swings and fits: its size and what its maker adds. */
   readonly rough?: { readonly width: Length; readonly height: Length };
   readonly jamb: Jamb;
+  /** Gap left beneath the leaf, over the finish floor. */
+  readonly undercut?: Length;
   /** Casing and the like on each side. */
   readonly trim: readonly Trim[];
   readonly hardware?: Scheduled & { readonly set?: string };

@@ -41,6 +41,12 @@ export const openings = {
         tells: 'Thickness of the leaf; by it the schedule knows a door.',
         readers: ['door schedule'],
       },
+      undercut: {
+        kind: 'length',
+        tells: 'What is cut off the foot of the leaf over the finished floor.',
+        readers: ['door schedule'],
+        isOptional: true,
+      },
       core: { kind: 'text', tells: 'What the leaf is filled with.', readers: ['door schedule'], isOptional: true },
       face: { kind: 'text', tells: 'What the leaf is faced with.', readers: ['door schedule'], isOptional: true },
       panels: { kind: 'text', tells: 'Panels of the leaf.', readers: ['door schedule'], isOptional: true },

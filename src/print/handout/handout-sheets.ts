@@ -1,15 +1,17 @@
 import { standingOf } from '../../handout/index.js';
-import type { Handout, HandoutInterface, HandoutProduct, HandoutSection, Standing } from '../../handout/index.js';
-import { shortDigest } from '../../signoff/index.js';
+import type { Handout, HandoutProduct, HandoutQuestion, HandoutSection, Standing } from '../../handout/index.js';
 import { drawSwatch } from '../../draw/index.js';
+import type { TradeBlock } from '../../sheet/index.js';
+import { shortDigest } from '../../signoff/index.js';
 import { svgText } from '../../svg/index.js';
-import { printAmount, printDay } from '../../units/index.js';
-import { readProse } from '../../write/index.js';
-import type { ProseBlock as Block } from '../../write/index.js';
+import { printDay } from '../../units/index.js';
+import { anchorOf, printSigns, printTable, readProse } from '../../write/index.js';
+import type { PrintTable, ProseBlock as Block } from '../../write/index.js';
+import { targetsOf } from '../labels.js';
 import type { DocumentFacts } from '../sheets/index.js';
 import { shorten } from '../shorten.js';
-import { roomBlock } from './room.js';
-import type { RoomBlock } from './room.js';
+import { lineOf, needText, roomBlock } from './room.js';
+import type { Line, RoomBlock } from './room.js';
 
 /** All that a printed handout says. Everything is text, so the page layout does no arithmetic. */
 export interface HandoutSheets {
@@ -33,15 +35,21 @@ export interface HandoutSheets {
   };
   readonly changes: { readonly since: string; readonly groups: readonly ChangeGroup[] } | null;
   readonly scope: Handout['scope'] & { readonly prose: readonly Block[] };
-  readonly steps: readonly StepRow[];
-  readonly leftForYou: readonly InterfaceRow[];
-  readonly leftByYou: readonly InterfaceRow[];
+  readonly steps: PrintTable;
+  /** What others leave for the trade, and what it leaves for others; null where nothing is recorded. */
+  readonly leftForYou: PrintTable | null;
+  readonly leftByYou: PrintTable | null;
   readonly questions: readonly QuestionRow[];
   readonly cautions: Handout['cautions'];
   readonly rooms: readonly RoomBlock[];
   readonly products: readonly ProductRow[];
-  readonly supplies: readonly { readonly what: string; readonly text: string }[];
-  readonly sections: readonly (Omit<HandoutSection, 'notes'> & { readonly prose: readonly Block[] })[];
+  /** Orders and supplies, then the schedules that the trade asks for. */
+  readonly lists: readonly PrintTable[];
+  readonly schedules: readonly PrintTable[];
+  readonly sections: readonly SectionRow[];
+  /** Labels that rows of schedules carry, and the signs of what is said. */
+  readonly anchors: readonly string[];
+  readonly signs: Readonly<Record<string, string>>;
 }
 
 interface Fact {
@@ -54,65 +62,56 @@ interface ChangeGroup {
   readonly lines: readonly { readonly what: string; readonly text: string }[];
 }
 
-interface StepRow {
-  readonly category: string;
-  readonly section: string;
-  readonly when: string;
-  readonly rooms: string;
-}
-
-interface InterfaceRow {
-  readonly trade: string;
-  readonly work: string;
-  readonly items: readonly { readonly what: string; readonly detail: string }[];
-}
-
 interface QuestionRow {
-  readonly by: string;
+  readonly due: Line;
+  readonly when: string;
   readonly where: string;
-  readonly what: string;
-  readonly options: string;
-}
-
-/** `Order of flats: 12 boxes of 10 sq ft`, then what it comes from. */
-interface OrderRow {
-  readonly order: string;
-  readonly text: string;
+  readonly about: string;
+  readonly question: string;
+  readonly options: readonly Line[];
 }
 
 interface ProductRow {
-  readonly key: string;
-  readonly name: string;
+  readonly label: string;
+  readonly line: Line;
   readonly maker: string;
-  readonly standing: string;
   readonly summary: string;
   readonly facts: string;
   readonly rooms: string;
   readonly swatch: string;
-  readonly orders: readonly OrderRow[];
   readonly notes: readonly Block[];
 }
 
+type SectionRow = Omit<HandoutSection, 'notes' | 'parts'> & {
+  readonly prose: readonly Block[];
+  readonly parts: readonly {
+    readonly title: string;
+    readonly items: readonly { readonly products: readonly string[]; readonly text: string }[];
+  }[];
+};
+
 export function makeHandoutSheets(handout: Handout): HandoutSheets {
-  const { scope, interfaces, sections } = handout;
+  const { scope, sections, orders, supplies, schedules } = handout;
+  const { anchors, labels } = targetsOf([{ blocks: schedules }], []);
+  const tableOf = (table: TradeBlock) => (table.groups.length === 0 ? null : printTable(table, labels));
   return {
     document: documentFacts(handout),
     foot: footOf(handout),
     cover: coverOf(handout),
     changes: changesOf(handout),
     scope: { ...scope, prose: readProse(scope.notes) },
-    steps: stepsOf(handout),
-    leftForYou: interfaces.leftForYou.map(interfaceRow),
-    leftByYou: interfaces.leftByYou.map(interfaceRow),
-    questions: questionsOf(handout),
+    steps: printTable(handout.steps, labels),
+    leftForYou: tableOf(handout.leftForYou),
+    leftByYou: tableOf(handout.leftByYou),
+    questions: handout.questions.map(questionRow),
     cautions: handout.cautions,
     rooms: handout.rooms.map((room) => roomBlock(room, handout)),
-    supplies: handout.supplies.map(({ what, order, required, unit, rooms }) => ({
-      what,
-      text: `${order}; with waste ${printAmount(required, 1)} ${unit}; rooms ${rooms.join(', ')}`,
-    })),
-    products: handout.products.map((product) => productRow(product, handout)),
-    sections: sections.map(({ notes, ...section }) => ({ ...section, prose: readProse(notes) })),
+    products: handout.products.map(productRow),
+    lists: [orders, supplies].flatMap((table) => tableOf(table) ?? []),
+    schedules: schedules.map((table) => printTable(table, labels)),
+    sections: sections.map(sectionRow),
+    anchors,
+    signs: printSigns,
   };
 }
 
@@ -180,85 +179,33 @@ function changesOf({ changes }: Handout): HandoutSheets['changes'] {
   };
 }
 
-function stepsOf({ steps }: Handout): readonly StepRow[] {
-  return steps.map(({ category, section, milestone, date, rooms }) => ({
-    category,
-    section,
-    when: date === undefined ? milestone : `${printDay(date)}, ${milestone}`,
-    rooms: rooms.join(', '),
-  }));
-}
-
-function interfaceRow({ trade, work, items }: HandoutInterface): InterfaceRow {
+function questionRow({ where, about, status, when, question, options }: HandoutQuestion): QuestionRow {
   return {
-    trade,
-    work: work.join(', '),
-    items: items.map(({ what, rooms, before, date }) => ({
-      what,
-      detail: `before ${before}${date === undefined ? '' : `, ${printDay(date)}`}; rooms ${rooms.join(', ')}`,
-    })),
+    due: when === '' ? [] : lineOf({ is: 'status', status }),
+    when,
+    where,
+    about,
+    question,
+    options: options.map(lineOf),
   };
-}
-
-function questionsOf({ questions }: Handout): readonly QuestionRow[] {
-  const rows = questions.map(({ room, place, category, question, decideBy, options }) => ({
-    by: decideBy === undefined ? '' : printDay(decideBy),
-    where: room,
-    what: `${category}, ${place}`,
-    options: options.length === 0 ? question : options.map(({ product, name }) => `${product} ${name}`).join('; '),
-  }));
-  return mergeRooms(rows);
-}
-
-/** The number of a room by its title; numbers that are joined already stay. */
-function numberOf(title: string): string {
-  return title.includes(',') ? title : (title.split(' ')[0] ?? title);
-}
-
-/** The same question in several rooms is asked once. */
-function mergeRooms(rows: readonly QuestionRow[]): readonly QuestionRow[] {
-  const merged = new Map<string, QuestionRow>();
-  for (const row of rows) {
-    const key = JSON.stringify([row.by, row.what, row.options]);
-    const before = merged.get(key);
-    merged.set(key, before ? { ...before, where: `${numberOf(before.where)}, ${numberOf(row.where)}` } : row);
-  }
-  return [...merged.values()];
-}
-
-function ordersOf({ key }: HandoutProduct, { orders }: Handout): readonly OrderRow[] {
-  return orders
-    .filter(({ product }) => product === key)
-    .map(({ part, unit, net, required, order, stock, counts, supply }) => ({
-      order: `Order${part === '' ? '' : ` of ${part}`} ${order}`,
-      text: [
-        `net ${printAmount(net, 1)}, with waste ${printAmount(required, 1)} ${unit}`,
-        counts === '' ? '' : `that is ${counts}`,
-        stock === '' ? '' : `laid out ${stock}`,
-        supply.startsWith('The owner') ? supply.toLowerCase() : '',
-      ]
-        .filter((said) => said !== '')
-        .join('; '),
-    }));
 }
 
 const swatchSize = 66;
 
-function productRow(product: HandoutProduct, handout: Handout): ProductRow {
-  const { key, name, maker, model, attributes, thickness, weight, packs, lead, rooms, needs } = product;
+function productRow(product: HandoutProduct): ProductRow {
+  const { id, finish, maker, model, attributes, thickness, weight, packs, lead, rooms, needs } = product;
   const facts = [
     ...attributes.map(({ label, text }) => `${label}: ${text}`),
     thickness === undefined ? '' : `Thickness: ${thickness}`,
     weight === undefined ? '' : `Weight: ${weight}`,
     ...packs.map(({ part, text }) => `${part === '' ? 'Pack' : `Pack of ${part}`}: ${text}`),
     `Lead: ${lead}`,
-    ...needs.map(({ what, by }) => `There first: ${what} (${by})`),
+    ...needs.map(needText).map((need) => `There first: ${need}`),
   ];
   return {
-    key,
-    name,
+    label: anchorOf('product', id),
+    line: lineOf(finish),
     maker: [maker, model].filter((part) => part !== '').join(' · '),
-    standing: product.standing === 'considered' ? 'considered, not decided' : '',
     summary: product.summary,
     facts: facts.filter((fact) => fact !== '').join('.  '),
     rooms: rooms.join(', '),
@@ -266,11 +213,21 @@ function productRow(product: HandoutProduct, handout: Handout): ProductRow {
       drawSwatch(product.swatch, {
         width: swatchSize,
         height: swatchSize,
-        seed: `${product.category}/${name}`,
-        title: name,
+        seed: `${product.category}/${product.name}`,
+        title: product.name,
       }),
     ),
-    orders: ordersOf(product, handout),
     notes: readProse(product.notes),
+  };
+}
+
+function sectionRow({ notes, parts, ...section }: HandoutSection): SectionRow {
+  return {
+    ...section,
+    prose: readProse(notes),
+    parts: parts.map(({ title, items }) => ({
+      title,
+      items: items.map(({ products, text }) => ({ products: products.map(({ called }) => called), text })),
+    })),
   };
 }

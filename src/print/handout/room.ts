@@ -1,7 +1,9 @@
 import type { Handout, HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
+import { plainWords } from '../../sheet/index.js';
+import type { TradeCell } from '../../sheet/index.js';
 import { printAmount } from '../../units/index.js';
 import type { PrintDrawing } from '../drawings.js';
-import { readProse } from '../../write/index.js';
+import { printLine, readProse } from '../../write/index.js';
 import type { ProseBlock as Block } from '../../write/index.js';
 import { amountFigure } from '../sheets/figure.js';
 import type { Figure } from '../sheets/figure.js';
@@ -24,13 +26,19 @@ export interface RoomBlock {
   readonly cautions: readonly string[];
 }
 
+/** Runs of one line, as `sheet.typ` sets them. */
+export type Line = ReturnType<typeof printLine>;
+
+/** What of a cell stands in a line of a room: it points nowhere. */
+export const lineOf = (cell: TradeCell): Line => printLine([cell], () => undefined);
+
 interface PlaceRow {
   readonly place: string;
+  /** Empty where the place says it. */
   readonly category: string;
-  readonly product: string;
-  readonly finish: string;
-  readonly state: string;
-  readonly isOpen: boolean;
+  readonly finish: Line;
+  readonly status: Line;
+  readonly when: string;
   /** Lines below the finish: note, what it goes on, what must be there. */
   readonly lines: readonly Labelled[];
   readonly quantities: readonly QuantityRow[];
@@ -45,7 +53,7 @@ interface QuantityRow {
   readonly net: Figure;
   readonly required: Figure;
   readonly unit: string;
-  /** Product key when it is one of several that are considered. */
+  /** The product when it is one of several that are considered: its key, else its name. */
   readonly of: string;
 }
 
@@ -81,26 +89,25 @@ export function roomBlock(room: HandoutRoom, handout: Handout): RoomBlock {
 }
 
 function placeRow(place: HandoutPlace): PlaceRow {
-  const { note, on, needs, leaves, quantities, considered } = place;
+  const { note, on, needs, leaves, quantities, considered, finish, status } = place;
   return {
     place: place.place,
-    category: place.category,
-    product: place.product ?? '',
-    finish: place.finish,
-    state: place.stateText,
-    isOpen: place.state === 'open',
+    category: place.category === place.place ? '' : place.category,
+    finish: lineOf(finish),
+    status: status === 'none' ? [] : lineOf({ is: 'status', status }),
+    when: place.when,
     lines: [
       { label: 'Note', text: note },
       { label: 'On', text: on.join('; ') },
       { label: 'There first', text: needs.map(needText).join('; ') },
       {
-        label: place.product === undefined ? 'One of' : 'Or',
-        text: considered
-          .filter(({ product }) => product !== place.product)
-          .map(({ product, name }) => `${product} ${name}`)
-          .join('; '),
+        label: finish.standing === 'open' ? 'One of' : 'Or',
+        text: considered.map(({ finish: other }) => plainWords(other)).join('; '),
       },
-      { label: 'Leave', text: leaves.map(({ what, for: other }) => `${what}, for ${other.toLowerCase()}`).join('; ') },
+      {
+        label: 'You leave',
+        text: leaves.map(({ what, for: other }) => `${what}, for ${other}`).join('; '),
+      },
       ...quantities.flatMap(({ layout, part }) =>
         layout
           ? [
@@ -111,21 +118,24 @@ function placeRow(place: HandoutPlace): PlaceRow {
             ]
           : [],
       ),
-      { label: 'Supply', text: place.supply.startsWith('The owner') ? place.supply : '' },
+      { label: 'Supply', text: finish.by === 'owner-furnished' ? place.supply : '' },
     ].filter(({ text }) => text !== ''),
     quantities: [
       ...quantities.map((quantity) => quantityRow(quantity, '')),
-      ...considered
-        .filter(({ product }) => product !== place.product)
-        .flatMap(({ product, quantities: other }) => other.map((quantity) => quantityRow(quantity, product))),
+      ...considered.flatMap(({ finish: { key, name }, quantities: other }) =>
+        other.map((quantity) => quantityRow(quantity, key ?? shorten(name, longestName))),
+      ),
     ],
   };
 }
+
+const longestName = 14;
 
 function lower(text: string): string {
   return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
+/** The day stands in what others leave. */
 export function needText({ what, by }: HandoutNeed): string {
   return `${what} (${by})`;
 }

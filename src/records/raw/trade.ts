@@ -1,6 +1,22 @@
 /* Made from schemas/ by scripts/raw-types.ts: change the schema, then run `npx tsx scripts/raw-types.ts`. */
 
 /**
+ * Name of a schedule.
+ */
+export type RawScheduleName =
+  | 'finish'
+  | 'finish-keys'
+  | 'finish-remarks'
+  | 'doors'
+  | 'openings'
+  | 'hardware'
+  | 'railings'
+  | 'stone'
+  | 'insulation'
+  | 'sound-walls'
+  | 'backing';
+
+/**
  * A trade: its sections, what it needs to know, its scope.
  */
 export interface RawTrade {
@@ -32,6 +48,10 @@ export interface RawTrade {
    * What the trade provides for others, by ids that options' needs and categories' needs-beneath name.
    */
   carries?: RawCarried[];
+  /**
+   * Schedules of the house that the trade's handout carries, in this order.
+   */
+  schedules?: RawScheduleName[];
   /**
    * A note the builder keeps: printed in no handout.
    */

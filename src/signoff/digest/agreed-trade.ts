@@ -16,7 +16,8 @@ export function agreedTrade(book: Book, trade: BookTrade): object {
   return {
     format: 'bookmatch/agreed-trade/1',
     house: { name: book.house.name, number: book.house.number },
-    trade: leaveOut(trade, 'source'),
+    // Which schedules its handout carries is no part of the work.
+    trade: leaveOut(trade, 'source', 'schedules'),
     categories: book.categories
       .filter((category) => category.trade === trade.slug)
       .map((category) => leaveOut(category, 'source')),

@@ -1,7 +1,9 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Handout } from '../../handout/index.js';
+import type { Links } from '../../write/index.js';
 import { relativeLink } from '../page.js';
+import { handoutLinks } from './links.js';
 
 /** What every part of a handout's page may ask for. It holds no Book: what a handout does not hold, no page can show. */
 export interface HandoutContext {
@@ -22,6 +24,12 @@ export function useHandout(): Handout {
 export function useHandoutLink(): (to: string) => string {
   const { path } = useContextOrThrow();
   return (to) => relativeLink(path, to);
+}
+
+/** Where places in cells lead from this page. */
+export function usePlaceLinks(): Links {
+  const { handout, path } = useContextOrThrow();
+  return handoutLinks(handout, path);
 }
 
 function useContextOrThrow(): HandoutContext {

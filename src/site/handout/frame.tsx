@@ -37,7 +37,7 @@ export function HandoutFrame({ page }: { page: HandoutPage }): VNode {
         <meta name="robots" content="noindex" />
         <meta name="referrer" content="no-referrer" />
         <link rel="icon" href="data:," />
-        {['type.css', 'sheet.css', 'handout.css'].map((style) => (
+        {['type.css', 'sheet.css', 'table.css', 'handout.css'].map((style) => (
           <link rel="stylesheet" href={link(`assets/${style}`)} />
         ))}
         <script src={link('assets/theme.js')} />
@@ -98,10 +98,11 @@ function policy(current: string | undefined): string {
 }
 
 function Contents({ page }: { page: HandoutPage }): VNode {
-  const { rooms } = useHandout();
+  const { rooms, schedules } = useHandout();
   const link = useHandoutLink();
   const chapters = [
     [handoutPaths.start, 'Cover and scope'],
+    ...(schedules.length > 0 ? ([[handoutPaths.schedules, 'Schedules']] as const) : []),
     [handoutPaths.products, 'Products and order list'],
     [handoutPaths.specification, 'Specification'],
     [handoutPaths.asBuilt, 'As built'],

@@ -2,67 +2,42 @@ import type { VNode } from 'preact';
 import { drawSwatch } from '../../draw/index.js';
 import type { HandoutProduct } from '../../handout/index.js';
 import { printDay } from '../../units/index.js';
-import { DataTable } from '../parts/data-table.js';
+import { CellHtml, TableHtml } from '../../write/index.js';
 import { Svg } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
-import { AmountCell } from '../parts/figures.js';
 import { Phrase, Prose } from '../parts/prose.js';
-import { useHandout, useHandoutLink } from './context.js';
-import { productPath, roomPath } from './paths.js';
+import { useHandout, useHandoutLink, usePlaceLinks } from './context.js';
+import { productAnchor, productPath, roomPath } from './paths.js';
+
+/** The schedules that the trade asks for. */
+export function SchedulesPage(): VNode {
+  const { schedules } = useHandout();
+  const links = usePlaceLinks();
+  return (
+    <>
+      <h1>Schedules</h1>
+      <p class="lead">What stands only for now is ‘if chosen’, its key in brackets.</p>
+      <div class="wide">
+        {schedules.map((table) => (
+          <TableHtml table={table} links={links} />
+        ))}
+      </div>
+    </>
+  );
+}
 
 /** What the house orders of each product, then each product with all its data. */
 export function ProductsPage(): VNode {
   const { products, orders, supplies } = useHandout();
-  const link = useHandoutLink();
+  const links = usePlaceLinks();
   return (
     <>
       <h1>Products and order list</h1>
-      <DataTable
-        id="orders"
-        caption="For the whole house: net as measured, with waste, in whole packs. The installer confirms before ordering."
-        rows={orders}
-        columns={[
-          {
-            head: 'Product',
-            names: true,
-            cell: ({ product, name, part }) => (
-              <>
-                <a href={link(productPath(product))}>{product}</a> {part === '' ? name : `${name}, ${part}`}
-              </>
-            ),
-          },
-          { head: 'Rooms', cell: ({ rooms }) => rooms.join(', ') },
-          { head: 'Net', numeric: true, cell: ({ net }) => <AmountCell amount={net} /> },
-          { head: 'With waste', numeric: true, cell: ({ required }) => <AmountCell amount={required} /> },
-          { head: 'Unit', cell: ({ unit }) => unit },
-          {
-            head: 'Order',
-            cell: ({ order, stock, counts }) => (
-              <>
-                {order} {counts !== '' && <span class="why">{counts}</span>}
-                {stock !== '' && <span class="why">Laid out: {stock}</span>}
-              </>
-            ),
-          },
-          { head: 'Lead', cell: ({ lead }) => lead },
-          { head: 'Supply', cell: ({ supply }) => supply },
-        ]}
-      />
-      {supplies.length > 0 && (
-        <DataTable
-          id="supplies"
-          caption="Used up with them, for the whole house"
-          rows={supplies}
-          columns={[
-            { head: 'What', names: true, cell: ({ what }) => what },
-            { head: 'Rooms', cell: ({ rooms }) => rooms.join(', ') },
-            { head: 'Net', numeric: true, cell: ({ net }) => <AmountCell amount={net} /> },
-            { head: 'With waste', numeric: true, cell: ({ required }) => <AmountCell amount={required} /> },
-            { head: 'Unit', cell: ({ unit }) => unit },
-            { head: 'Order', cell: ({ order }) => order },
-          ]}
-        />
-      )}
+      {[orders, supplies]
+        .filter(({ groups }) => groups.length > 0)
+        .map((table) => (
+          <TableHtml table={table} links={links} />
+        ))}
       <section aria-labelledby="products-title">
         <h2 id="products-title">Products</h2>
         {products.map((product) => (
@@ -74,15 +49,14 @@ export function ProductsPage(): VNode {
 }
 
 function Product({ product }: { product: HandoutProduct }): VNode {
-  const { key, name, maker, model, summary, attributes, thickness, weight, packs, lead, needs, notes } = product;
+  const { id, name, maker, model, summary, attributes, thickness, weight, packs, lead, needs, notes, finish } = product;
   return (
-    <div class="product" id={key}>
+    <div class="product" id={productAnchor(id)}>
       <h3>
-        <span class="mark">{key}</span> {name}
+        <CellHtml cell={finish} links={() => undefined} />
       </h3>
       <p class="why">
         {[maker, model].filter((part) => part !== '').join(' · ')}. {product.category}, section {product.section}.
-        {product.standing === 'considered' && ' Considered, not decided.'}
       </p>
       <span class="swatch" aria-hidden="true">
         <Svg
@@ -148,10 +122,10 @@ export function SpecificationPage(): VNode {
               </h3>
               {part.items.map(({ products, text }) => (
                 <p>
-                  {products.map((key) => (
+                  {products.map(({ id, called }) => (
                     <>
-                      <a class="key" href={link(productPath(key))}>
-                        {key}
+                      <a class="key" href={link(productPath(id))}>
+                        {called}
                       </a>{' '}
                     </>
                   ))}

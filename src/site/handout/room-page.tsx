@@ -1,13 +1,14 @@
 import type { VNode } from 'preact';
 import type { HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
 import { printAmount, printDay } from '../../units/index.js';
+import { CellHtml } from '../../write/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { DrawingFigure } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
 import { Phrase, Prose } from '../parts/prose.js';
-import { useHandout, useHandoutLink } from './context.js';
+import { useHandout, useHandoutLink, usePlaceLinks } from './context.js';
 import { drawHandoutRoom } from './drawings.js';
-import { handoutPaths, productPath, roomPath } from './paths.js';
+import { handoutPaths, roomPath } from './paths.js';
 
 /** A room as one trade builds it. */
 export function RoomPage({ room }: { room: HandoutRoom }): VNode {
@@ -62,21 +63,17 @@ export function RoomPage({ room }: { room: HandoutRoom }): VNode {
 }
 
 function Place({ place }: { place: HandoutPlace }): VNode {
-  const link = useHandoutLink();
-  const { product, finish, state, stateText, note, on, needs, leaves, supply, quantities, considered } = place;
-  const others = considered.filter((option) => option.product !== product);
+  const links = usePlaceLinks();
+  const { finish, status, when, note, on, needs, leaves, supply, quantities, considered } = place;
   return (
     <div class="place">
       <h3>
-        {place.place} <span class="label">{place.category}</span>
+        {place.place} {place.category !== place.place && <span class="label">{place.category}</span>}
       </h3>
       <p class="place-finish">
-        {product !== undefined && (
-          <a class="key" href={link(productPath(product))}>
-            {product}
-          </a>
-        )}{' '}
-        {finish} <span class={state === 'open' ? 'open' : 'why'}>{stateText}</span>
+        <CellHtml cell={finish} links={links} />{' '}
+        {status !== 'none' && <CellHtml cell={{ is: 'status', status }} links={links} />}{' '}
+        {when !== '' && <strong>{when}</strong>}
       </p>
       <dl>
         {note !== '' && <Line label="Note" value={<Phrase text={note} />} />}
@@ -92,15 +89,13 @@ function Place({ place }: { place: HandoutPlace }): VNode {
         {quantities.map((quantity) => (
           <Quantity quantity={quantity} />
         ))}
-        {others.map(({ product: key, name, quantities: taken, needs: wanted }) => (
+        {considered.map(({ finish: other, quantities: taken, needs: wanted }) => (
           <>
             <Line
-              label={`Or ${key}`}
+              label={finish.standing === 'open' ? 'One of' : 'Or'}
               value={
                 <>
-                  <a class="key" href={link(productPath(key))}>
-                    {name}
-                  </a>
+                  <CellHtml cell={other} links={links} />
                   {wanted.length > 0 && (
                     <>
                       ; there first: <Needs needs={wanted} />
@@ -110,7 +105,7 @@ function Place({ place }: { place: HandoutPlace }): VNode {
               }
             />
             {taken.map((quantity) => (
-              <Quantity quantity={quantity} of={key} />
+              <Quantity quantity={quantity} />
             ))}
           </>
         ))}
@@ -142,9 +137,9 @@ function Needs({ needs }: { needs: readonly HandoutNeed[] }): VNode {
   );
 }
 
-function Quantity({ quantity, of }: { quantity: HandoutQuantity; of?: string }): VNode {
+function Quantity({ quantity }: { quantity: HandoutQuantity }): VNode {
   const { part, net, required, unit, wastePercent, factors, layout } = quantity;
-  const label = ['Quantity', part, of ?? ''].filter((word) => word !== '').join(', ');
+  const label = part === '' ? 'Quantity' : `Quantity, ${part}`;
   const whole = `${printAmount(net, 1)} ${unit}`;
   const times = factors.length === 0 ? '' : `, ${factors.join(', ')}`;
   const amountText =

@@ -1,13 +1,12 @@
 import type { VNode } from 'preact';
-import type { HandoutInterface } from '../../handout/index.js';
 import { shortDigest } from '../../signoff/index.js';
 import { capital, printDay } from '../../units/index.js';
-import { DataTable } from '../parts/data-table.js';
+import { CellHtml, TableHtml } from '../../write/index.js';
 import { Facts } from '../parts/facts.js';
 import { Prose } from '../parts/prose.js';
 import { counted } from '../parts/words.js';
-import { useHandout, useHandoutLink } from './context.js';
-import { productPath, roomPath } from './paths.js';
+import { useHandout, useHandoutLink, usePlaceLinks } from './context.js';
+import { roomPath } from './paths.js';
 
 /** Cover, what changed, rooms, scope, order of work, other trades, questions, cautions. */
 export function StartPage(): VNode {
@@ -91,7 +90,7 @@ function Rooms(): VNode {
       {rooms.length === 0 && <p>No room has work for this trade yet.</p>}
       <ol class="room-list">
         {rooms.map((room) => {
-          const open = room.places.filter(({ state }) => state === 'open').length;
+          const open = room.places.filter(({ when }) => when !== '').length;
           return (
             <li>
               <a href={link(roomPath(room))}>
@@ -132,98 +131,58 @@ function Scope(): VNode {
 
 function Steps(): VNode {
   const { steps } = useHandout();
+  const links = usePlaceLinks();
   return (
     <section aria-labelledby="steps-title">
       <h2 id="steps-title">Order of work</h2>
-      <DataTable
-        id="steps"
-        caption="Kinds of work in their order, with what others do on the same places"
-        rows={steps}
-        columns={[
-          { head: 'Work', names: true, cell: ({ category }) => category },
-          { head: 'Section', cell: ({ section }) => section },
-          {
-            head: 'On site by',
-            cell: ({ milestone, date }) => (date === undefined ? milestone : `${printDay(date)}, ${milestone}`),
-          },
-          { head: 'Rooms', cell: ({ rooms }) => rooms.join(', ') },
-          { head: 'Before it', cell: ({ before }) => before.join(', ') || '–' },
-          { head: 'After it', cell: ({ after }) => after.join(', ') || '–' },
-        ]}
-      />
+      <TableHtml table={steps} links={links} />
     </section>
   );
 }
 
 function OtherTrades(): VNode {
-  const { interfaces } = useHandout();
+  const { leftForYou, leftByYou } = useHandout();
+  const links = usePlaceLinks();
   return (
     <section aria-labelledby="trades-title">
       <h2 id="trades-title">With other trades</h2>
-      <div class="two">
-        <div>
-          <h3>What others leave for you</h3>
-          <Interfaces rows={interfaces.leftForYou} />
-        </div>
-        <div>
-          <h3>What you leave for others</h3>
-          <Interfaces rows={interfaces.leftByYou} />
-        </div>
-      </div>
+      {[leftForYou, leftByYou].map((table) =>
+        table.groups.length > 0 ? (
+          <TableHtml table={table} links={links} />
+        ) : (
+          <p>{table.caption}: nothing is recorded.</p>
+        ),
+      )}
     </section>
-  );
-}
-
-function Interfaces({ rows }: { rows: readonly HandoutInterface[] }): VNode {
-  if (rows.length === 0) return <p>Nothing is recorded.</p>;
-  return (
-    <>
-      {rows.map(({ trade, work, items }) => (
-        <>
-          <h4>{trade}</h4>
-          <ul class="plain-list">
-            {work.length > 0 && <li>{work.join(', ')}</li>}
-            {items.map(({ what, of, rooms, before, date }) => (
-              <li>
-                {what}{' '}
-                <span class="why">
-                  before {before}
-                  {date !== undefined && `, ${printDay(date)}`}; rooms {rooms.join(', ')}; for {of}
-                </span>
-              </li>
-            ))}
-          </ul>
-        </>
-      ))}
-    </>
   );
 }
 
 function Questions(): VNode {
   const { questions } = useHandout();
-  const link = useHandoutLink();
+  const links = usePlaceLinks();
   return (
     <section aria-labelledby="questions-title">
       <h2 id="questions-title">Questions open</h2>
       {questions.length === 0 && <p>Nothing is open for this trade.</p>}
       {questions.length > 0 && <p class="why">{counted(questions.length, 'question')}, by the day of its answer.</p>}
-      {questions.map(({ room, place, category, question, decideBy, reason, options }) => (
+      {questions.map(({ where, about, status, when, question, reason, options }) => (
         <div class="place">
           <h3>
-            {category}, {place}: {room}
+            {about}: {where}
           </h3>
           <p>
-            {decideBy !== undefined && <strong>By {printDay(decideBy)}. </strong>}
+            {when !== '' && (
+              <>
+                <CellHtml cell={{ is: 'status', status }} links={links} /> <strong>{when}. </strong>
+              </>
+            )}
             {question}
           </p>
           {options.length > 0 && (
             <ul class="plain-list">
-              {options.map(({ product, name }) => (
+              {options.map((option) => (
                 <li>
-                  <a class="key" href={link(productPath(product))}>
-                    {product}
-                  </a>{' '}
-                  {name}
+                  <CellHtml cell={option} links={links} />
                 </li>
               ))}
             </ul>

@@ -12,7 +12,7 @@ import { HandoutProvider } from './context.js';
 import { HandoutFrame } from './frame.js';
 import type { HandoutPage } from './frame.js';
 import { handoutPaths, roomPath } from './paths.js';
-import { AsBuiltPage, ProductsPage, SpecificationPage } from './reference-pages.js';
+import { AsBuiltPage, ProductsPage, SchedulesPage, SpecificationPage } from './reference-pages.js';
 import { RoomPage } from './room-page.js';
 import { StartPage } from './start-page.js';
 
@@ -63,6 +63,9 @@ function pagesOf(handout: Handout): readonly HandoutPage[] {
       title: `${room.number} ${room.name}`,
       content: () => <RoomPage room={room} />,
     })),
+    ...(handout.schedules.length > 0
+      ? [{ path: handoutPaths.schedules, title: 'Schedules', content: () => <SchedulesPage /> }]
+      : []),
     { path: handoutPaths.products, title: 'Products and order list', content: () => <ProductsPage /> },
     { path: handoutPaths.specification, title: 'Specification', content: () => <SpecificationPage /> },
     { path: handoutPaths.asBuilt, title: 'As built', content: () => <AsBuiltPage /> },
@@ -78,13 +81,14 @@ function renderPage(page: HandoutPage, handout: Handout): string {
   return `<!DOCTYPE html>\n${html}\n`;
 }
 
-/** Fonts with their licences, the two shared style sheets, the theme, and what is the handouts' own. */
+/** Fonts with their licences, the shared style sheets, the theme, and what is the handouts' own. */
 async function readAssets(): Promise<Map<string, Uint8Array>> {
   const files = new Map<string, Uint8Array>();
   for (const [from, to] of Object.entries(assetCopies())) {
     if (to.startsWith('assets/fonts/')) files.set(to.slice('assets/'.length), await readFile(from));
   }
-  for (const name of ['type.css', 'sheet.css', 'theme.js']) files.set(name, await readFile(join(shared, name)));
+  for (const name of ['type.css', 'sheet.css', 'table.css', 'theme.js'])
+    files.set(name, await readFile(join(shared, name)));
   for (const name of await readdir(own)) files.set(name, await readFile(join(own, name)));
   return files;
 }

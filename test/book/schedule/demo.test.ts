@@ -110,6 +110,7 @@ test('each schedule is a CSV file with a row for each of its rows', () => {
     'schedule-stone.csv',
     'schedule-insulation.csv',
     'schedule-sound-walls.csv',
+    'schedule-backing.csv',
   ]);
   const lines = (name: string) => files.get(name)?.trimEnd().split('\r\n').length;
   expect(lines('schedule-doors.csv')).toBe(doors.length + 1);

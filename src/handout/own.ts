@@ -1,0 +1,46 @@
+import type { Sieved } from '../sheet/index.js';
+import {
+  capital as capitalOf,
+  printAmount,
+  printArea,
+  printAreaMetric,
+  printDay,
+  printLength,
+  printMetric,
+} from '../units/index.js';
+import type { Area, IsoDate, Length } from '../units/index.js';
+
+/** Words of the program itself. */
+export type Own = string & { readonly own: true };
+
+/** Words that a handout may print: the program's own, or a record's behind the sieve. */
+export type Said = Own | Sieved;
+
+/** The program's own words: what is written in the code, never a string that came from elsewhere. */
+export function own<const L extends string>(text: string extends L ? never : L): Own {
+  return text as string as Own;
+}
+
+/** A sentence of the program with values in it, each of which may be printed by itself. */
+export function told(parts: TemplateStringsArray, ...values: readonly (Said | number)[]): Own {
+  return parts.reduce((text, part, index) => `${text}${values[index - 1] ?? ''}${part}`) as Own;
+}
+
+/** Joined by words of the program; empty ones are left out. */
+export function joined(values: readonly Said[], by: ', ' | '; ' | '. ' | ' '): Own {
+  return values.filter((value) => value !== '').join(by) as Own;
+}
+
+export const capital = (text: Own): Own => capitalOf(text) as Own;
+
+/** Figures, as people read them: from numbers and days alone. */
+export const amount = (value: number, digits: number): Own => printAmount(value, digits) as Own;
+export const length = (value: Length): Own => printLength(value) as Own;
+export const lengthMetric = (value: Length): Own => printMetric(value) as Own;
+export const area = (value: Area): Own => printArea(value) as Own;
+export const areaMetric = (value: Area): Own => printAreaMetric(value) as Own;
+/** Nothing for what is no day. */
+export const day = (date: IsoDate): Own => (/^\d{4}-\d\d-\d\d$/u.test(date) ? printDay(date) : '') as Own;
+
+/** Texts of Markdown one after the other. */
+export const markdown = (texts: readonly Said[]): Own => texts.filter((text) => text !== '').join('\n\n') as Own;

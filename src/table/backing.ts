@@ -1,0 +1,109 @@
+import type { BookSelection, LookUp } from '../book/index.js';
+import { col } from '../sheet/index.js';
+import type { Cell, Column, Names } from '../sheet/index.js';
+import { optionsAt } from './options-at.js';
+import { placesOf } from './places-of.js';
+import { schedule } from './schedule.js';
+
+/** One thing that products of one trade need another to have done. */
+export interface NeedRow {
+  readonly what: string;
+  /** Slug of the trade that provides it, and of the one whose products need it. */
+  readonly by: string;
+  readonly of: string;
+  /** Id of the milestone before which it is done, and its day. */
+  readonly before: string;
+  readonly day?: string;
+  readonly products: readonly { readonly option: string; readonly name: string; readonly isDecided: boolean }[];
+  /** Slug of the room, and the places in words. */
+  readonly places: readonly { readonly room: string; readonly text: string }[];
+}
+
+export const needColumns: readonly Column<NeedRow>[] = [
+  col.words('what', 'What', ({ what }) => what, { width: 'long' }),
+  col.lines('products', 'For', ({ products }) => products.map((product) => ({ cell: productCell(product) })), {
+    under: 'what',
+  }),
+  col.lines('places', 'Where', placesCell, { width: 'words' }),
+  col.words('before', 'Before', ({ before }, names) => names.milestone(before), { width: 'short' }),
+  col.day('day', 'Day', ({ day }) => day, { under: 'before' }),
+];
+
+/** What products of others need of a trade: backing, headers, framed boxes. */
+export const backing = schedule<NeedRow>({
+  table: {
+    id: 'backing',
+    caption: 'What products of other trades need to be there before them',
+    named: 'what',
+    rowId: ({ by, of, before, what }) => `${by}/${of}/${before}/${what}`,
+    group: ({ by, of }, names) => ({ title: `By ${names.trade(by)}, for ${names.trade(of)}` }),
+    columns: needColumns,
+  },
+  rows: needRows,
+  trades: ({ by }) => [by],
+});
+
+/** Needs of all products that stand or are considered, the same thing asked in several rooms once, by the trade that provides it
+ *  and then by the trade that asks. What a trade needs of itself it knows. */
+export function needRows(look: LookUp): readonly NeedRow[] {
+  const rows = new Map<string, NeedRow>();
+  const options = new Map(look.book.options.map((option) => [option.id, option]));
+  for (const selection of look.book.selections) {
+    if (selection.state === 'none') continue;
+    for (const id of optionsAt(selection)) {
+      const option = options.get(id);
+      for (const { what, by, before } of option?.needs ?? []) {
+        if (!option || by === selection.trade) continue;
+        const key = JSON.stringify([by, selection.trade, before, what]);
+        const product = { option: id, name: option.name };
+        rows.set(key, joined(rows.get(key) ?? emptyRow(what, by, before, selection, look), product, selection));
+      }
+    }
+  }
+  const order = new Map(look.book.trades.map(({ slug }, index) => [slug, index]));
+  const place = (slug: string): number => order.get(slug) ?? order.size;
+  return [...rows.values()].toSorted((a, b) => place(a.by) - place(b.by) || place(a.of) - place(b.of));
+}
+
+function emptyRow(what: string, by: string, before: string, { trade }: BookSelection, { book }: LookUp): NeedRow {
+  const day = book.calendar.milestones.find(({ id }) => id === before)?.date;
+  return { what, by, of: trade, before, ...(day !== undefined && { day }), products: [], places: [] };
+}
+
+/** A product is decided when it is so at one place at least. */
+function joined(
+  row: NeedRow,
+  product: Pick<NeedRow['products'][number], 'option' | 'name'>,
+  selection: BookSelection,
+): NeedRow {
+  const isDecided = selection.state !== 'open';
+  const known = row.products.find(({ option }) => option === product.option);
+  const place = { room: selection.room, text: placesOf(selection) };
+  const isSaid = row.places.some(({ room, text }) => room === place.room && text === place.text);
+  return {
+    ...row,
+    products: known
+      ? row.products.map((one) => (one === known ? { ...one, isDecided: one.isDecided || isDecided } : one))
+      : [...row.products, { ...product, isDecided }],
+    places: isSaid ? row.places : [...row.places, place],
+  };
+}
+
+function productCell({ option, name, isDecided }: NeedRow['products'][number]): Cell {
+  return {
+    is: 'finish',
+    name,
+    standing: isDecided ? 'chosen' : 'considered',
+    by: 'contractor',
+    place: { to: 'option', id: option },
+  };
+}
+
+/** One line a room; the places of a room side by side. */
+function placesCell({ places }: NeedRow, names: Names): readonly { readonly at: string; readonly cell: Cell }[] {
+  const rooms = [...new Set(places.map(({ room }) => room))];
+  return rooms.map((slug) => {
+    const said = places.filter(({ room }) => room === slug).map(({ text }) => text);
+    return { at: names.number(slug), cell: { is: 'words', text: said.join('; ') } };
+  });
+}
