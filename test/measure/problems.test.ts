@@ -10,7 +10,7 @@ describe('plans', () => {
     // A bow tie: w2 climbs to the north-west, w4 comes back across it in the middle, 5 × √2 from its start.
     const shape = outline([`0'`, `0'`], [`10'`, `0'`], [`0'`, `10'`], [`10'`, `10'`]);
     expect(told(problemsOf({ ...square, shape }))).toEqual([
-      `walls-cross at outline.3: walls 'w2' and 'w4' meet or cross 7'-7/8" from the start of 'w2'`,
+      `walls-cross at outline.3: walls 'w2' and 'w4' meet or cross 7'-0 7/8" from the start of 'w2'`,
     ]);
   });
 
@@ -94,7 +94,7 @@ describe('openings', () => {
     [
       'too tall',
       ['D1', 'door', 'east', `1'`, `3' x 8'-0 1/16"`],
-      `opening-above-ceiling at openings.0.height: the head of D1 is 8'-1/16" above the floor, 1/16" over the ceiling there at 8'-0"`,
+      `opening-above-ceiling at openings.0.height: the head of D1 is 8'-0 1/16" above the floor, 1/16" over the ceiling there at 8'-0"`,
     ],
   ];
   test.each(cases)('%s', (_, parts, message) => {

@@ -244,7 +244,7 @@ describe('a walk that does not close', () => {
     [
       north,
       `{ name: north, go: east, run: 18'-1/16" }`,
-      `rooms/foyer.md:9:5 walk-open the walls do not close: 1/16" short going west | a run of 18'-1/16" here, or 1/16" less on 'north', closes it`,
+      `rooms/foyer.md:9:5 walk-open the walls do not close: 1/16" short going west | a run of 18'-0 1/16" here, or 1/16" less on 'north', closes it`,
     ],
   ]);
 
