@@ -4,7 +4,7 @@ import { lookUp } from '../book/index.js';
 import type { Book } from '../book/index.js';
 import { dataFile, dataTables, orderTables, quantityTables } from '../table/index.js';
 import { tableCsv } from '../write/index.js';
-import { bookCalendar } from '../export/index.js';
+import { bookCalendar } from '../write/index.js';
 import { withTextDiffs } from '../load/index.js';
 import { makeBookPdf, makeChangeOrderPdf, undrawnProblems } from '../print/index.js';
 import { writeComparison, writeSite } from '../site/index.js';

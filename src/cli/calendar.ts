@@ -3,7 +3,7 @@ import { lookUp } from '../book/index.js';
 import type { Book, LookUp } from '../book/index.js';
 import { slipEffects, workingDays } from '../calendar/index.js';
 import type { SlipEffects, Slips } from '../calendar/index.js';
-import { bookCalendar } from '../export/index.js';
+import { bookCalendar } from '../write/index.js';
 import { openHouse } from '../load/index.js';
 import { calendarBlocks, movedDecisions, movedMilestones } from '../table/index.js';
 import { parseDays } from '../units/index.js';

@@ -13,3 +13,4 @@ export type { Labels, PrintBlock, PrintRun, PrintSheet, PrintTable } from './pdf
 export { readProse } from './read-prose.js';
 export type { Block as ProseBlock } from './read-prose.js';
 export { blocksText, sheetText, tableText } from './text.js';
+export { bookCalendar } from './ics/index.js';
