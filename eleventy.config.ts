@@ -1,8 +1,8 @@
 import process from 'node:process';
 import syntaxHighlight from '@11ty/eleventy-plugin-syntaxhighlight';
 import type { UserConfig } from '@11ty/eleventy';
-import type { Book } from './src/book/index.js';
-import type { Comparison } from './src/compare/index.js';
+import type { Book } from './src/core/book/index.js';
+import type { Comparison } from './src/core/compare/index.js';
 import { assetCopies, pagesRoot } from './src/site/assets.js';
 import { bookSet } from './src/site/chapters.js';
 import { comparisonPages, comparisonSet } from './src/site/comparison/index.js';
@@ -19,7 +19,7 @@ import type { Beside, View } from './src/site/view.js';
 /** Eleventy run by itself builds the house of this folder, or the folder and day that the environment names:
  *  `node --import tsx node_modules/@11ty/eleventy/cmd.cjs --config=eleventy.config.ts` */
 export default async function demoConfig(config: UserConfig): Promise<void> {
-  const { loadBook } = await import('./src/load/index.js');
+  const { loadBook } = await import('./src/disk/load/index.js');
   const house = process.env['BOOKMATCH_HOUSE'] ?? '.';
   const { book, problems } = await loadBook(
     house,

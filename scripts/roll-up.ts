@@ -1,6 +1,6 @@
-import { priceRecords } from '../src/book/index.js';
-import type { Records, RoomMeasure } from '../src/model/index.js';
-import { makeLedger } from '../src/price/index.js';
+import { priceRecords } from '../src/core/book/index.js';
+import type { Records, RoomMeasure } from '../src/core/model/index.js';
+import { makeLedger } from '../src/core/price/index.js';
 
 /** Milliseconds, best of some runs: the house priced with its ledger, and every option of every place priced with the
  *  whole house around it. */

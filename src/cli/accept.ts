@@ -1,11 +1,11 @@
 import { extname, join, relative, resolve, sep } from 'node:path';
 import { Command, Option } from 'commander';
-import { issuedPath, loadHouse, verifySigned } from '../load/index.js';
-import type { Verification } from '../load/index.js';
-import type { Issue, IssueSignature } from '../model/index.js';
+import { issuedPath, loadHouse, verifySigned } from '../disk/load/index.js';
+import type { Verification } from '../disk/load/index.js';
+import type { Issue, IssueSignature } from '../core/model/index.js';
 import { addSignatures, digestOfBytes, signerRoles } from '../signoff/index.js';
 import type { SignerRole } from '../signoff/index.js';
-import { writeAtomically } from '../store/index.js';
+import { writeAtomically } from '../disk/store/index.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, withHouseOptions } from './house-options.js';

@@ -1,12 +1,12 @@
 import { Command } from 'commander';
-import { lookUp } from '../book/index.js';
-import type { Book, LookUp } from '../book/index.js';
-import { slipEffects, workingDays } from '../calendar/index.js';
-import type { SlipEffects, Slips } from '../calendar/index.js';
+import { lookUp } from '../core/book/index.js';
+import type { Book, LookUp } from '../core/book/index.js';
+import { slipEffects, workingDays } from '../core/calendar/index.js';
+import type { SlipEffects, Slips } from '../core/calendar/index.js';
 import { bookCalendar } from '../write/index.js';
-import { openHouse } from '../load/index.js';
+import { openHouse } from '../disk/load/index.js';
 import { calendarBlocks, movedDecisions, movedMilestones } from '../table/index.js';
-import { parseDays } from '../units/index.js';
+import { parseDays } from '../base/units/index.js';
 import { blocksText, tableText } from '../write/index.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions } from './house-options.js';

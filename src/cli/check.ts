@@ -1,10 +1,10 @@
 import { Command } from 'commander';
-import { lookUp } from '../book/index.js';
-import type { Book } from '../book/index.js';
-import { checkChangeOrders } from '../load/index.js';
-import type { ComposedBook } from '../load/index.js';
-import { hasErrors, problemIn, sortProblems } from '../problem/index.js';
-import type { Problem } from '../problem/index.js';
+import { lookUp } from '../core/book/index.js';
+import type { Book } from '../core/book/index.js';
+import { checkChangeOrders } from '../disk/load/index.js';
+import type { ComposedBook } from '../disk/load/index.js';
+import { hasErrors, problemIn, sortProblems } from '../base/problem/index.js';
+import type { Problem } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import { cautionLine, printCautions } from './print-cautions.js';
 import { loadFor, reportProblems, withHandoutProblems, withHouseOptions } from './house-options.js';

@@ -1,4 +1,4 @@
-import { commitFiles } from '../history/index.js';
+import { commitFiles } from '../disk/history/index.js';
 import type { Console } from './console.js';
 
 /** Commits files that were just written, and answers the command's exit code: files that git would not take stay, and are told. */

@@ -1,8 +1,8 @@
 import { join, resolve } from 'node:path';
 import { Command } from 'commander';
-import { loadComparison, onDisk, openHouse, withTextDiffs } from '../load/index.js';
-import type { LoadedComparison } from '../load/index.js';
-import { printProblems } from '../problem/index.js';
+import { loadComparison, onDisk, openHouse, withTextDiffs } from '../disk/load/index.js';
+import type { LoadedComparison } from '../disk/load/index.js';
+import { printProblems } from '../base/problem/index.js';
 import { writeComparison } from '../site/index.js';
 import type { Console } from './console.js';
 import { draftChangeOrder } from './draft-change-order.js';

@@ -1,9 +1,9 @@
 import { join } from 'node:path';
-import type { Comparison } from '../compare/index.js';
-import { draftLines } from '../compare/index.js';
+import type { Comparison } from '../core/compare/index.js';
+import { draftLines } from '../core/compare/index.js';
 import { changeOrderRecord } from '../signoff/index.js';
-import { readHouseFolder, writeAtomically } from '../store/index.js';
-import { parseDays, printMoneyChange, recordNumber } from '../units/index.js';
+import { readHouseFolder, writeAtomically } from '../disk/store/index.js';
+import { parseDays, printMoneyChange, recordNumber } from '../base/units/index.js';
 import type { Console } from './console.js';
 import { UsageError } from './usage-error.js';
 

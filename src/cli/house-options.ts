@@ -2,10 +2,10 @@ import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Command } from 'commander';
 import { handoutProblems } from '../handout/index.js';
-import { printProblems, sortProblems } from '../problem/index.js';
-import { bookOf, openHouse } from '../load/index.js';
-import type { ComposedBook, LoadedBook, OpenHouse } from '../load/index.js';
-import { parseDay } from '../units/index.js';
+import { printProblems, sortProblems } from '../base/problem/index.js';
+import { bookOf, openHouse } from '../disk/load/index.js';
+import type { ComposedBook, LoadedBook, OpenHouse } from '../disk/load/index.js';
+import { parseDay } from '../base/units/index.js';
 import type { Console } from './console.js';
 import { UsageError } from './usage-error.js';
 

@@ -1,9 +1,9 @@
-import type { Book } from '../book/index.js';
-import type { Comparison } from '../compare/index.js';
-import { compareBooks } from '../load/index.js';
-import type { Composer, SinceIssue } from '../load/index.js';
-import { printProblems } from '../problem/index.js';
-import type { IsoDate } from '../units/index.js';
+import type { Book } from '../core/book/index.js';
+import type { Comparison } from '../core/compare/index.js';
+import { compareBooks } from '../disk/load/index.js';
+import type { Composer, SinceIssue } from '../disk/load/index.js';
+import { printProblems } from '../base/problem/index.js';
+import type { IsoDate } from '../base/units/index.js';
 import type { Console } from './console.js';
 
 /** An issue, its Book, and what lies between it and the records today. */

@@ -1,11 +1,11 @@
 import { join } from 'node:path';
 import { Command, Option } from 'commander';
-import type { Book, Stamp } from '../book/index.js';
-import { workingTree } from '../history/index.js';
-import { bookOf, checkChangeOrders, issuedPath, openHouse } from '../load/index.js';
-import { issuePurposes } from '../model/index.js';
-import type { IssuePurpose } from '../model/index.js';
-import { hasErrors, printProblems } from '../problem/index.js';
+import type { Book, Stamp } from '../core/book/index.js';
+import { workingTree } from '../disk/history/index.js';
+import { bookOf, checkChangeOrders, issuedPath, openHouse } from '../disk/load/index.js';
+import { issuePurposes } from '../core/model/index.js';
+import type { IssuePurpose } from '../core/model/index.js';
+import { hasErrors, printProblems } from '../base/problem/index.js';
 import { makeBookPdf, undrawnProblems } from '../print/index.js';
 import {
   canonicalJson,
@@ -16,8 +16,8 @@ import {
   shortDigest,
   tradeDigests,
 } from '../signoff/index.js';
-import { writeAtomically } from '../store/index.js';
-import { printDay, recordNumber } from '../units/index.js';
+import { writeAtomically } from '../disk/store/index.js';
+import { printDay, recordNumber } from '../base/units/index.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions } from './house-options.js';

@@ -2,7 +2,7 @@ import { readdir } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Command } from 'commander';
-import { readHouseFolder } from '../store/index.js';
+import { readHouseFolder } from '../disk/store/index.js';
 import type { Console } from './console.js';
 import { demoPassphrase } from './demo/sign-issue.js';
 import { tellHistory } from './demo/tell-history.js';

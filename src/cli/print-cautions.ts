@@ -1,7 +1,7 @@
-import { lookUp } from '../book/index.js';
-import type { Book } from '../book/index.js';
-import { cautionWords, countWords, sourceText, stateWords } from '../caution/index.js';
-import { printDay } from '../units/index.js';
+import { lookUp } from '../core/book/index.js';
+import type { Book } from '../core/book/index.js';
+import { cautionWords, countWords, sourceText, stateWords } from '../core/caution/index.js';
+import { printDay } from '../base/units/index.js';
 
 /** Every caution by room, for a terminal: its name, what was seen, what the source says, whom to ask and how it stands. */
 export function printCautions(book: Book): string {

@@ -1,4 +1,4 @@
-import { printDay, printWorkingDays } from '../calendar/index.js';
+import { printDay, printWorkingDays } from '../core/calendar/index.js';
 import {
   aspectWords,
   isTold,
@@ -10,12 +10,12 @@ import {
   poundsWords,
   quantityChangeWords,
   sideWords,
-} from '../compare/index.js';
-import type { Comparison, NoticeChange, RoomChange, SelectionChange } from '../compare/index.js';
+} from '../core/compare/index.js';
+import type { Comparison, NoticeChange, RoomChange, SelectionChange } from '../core/compare/index.js';
 import type { Block } from '../sheet/index.js';
 import { comparisonSections as of } from '../table/index.js';
-import { capital, printMoneyChange } from '../units/index.js';
-import type { Cents } from '../units/index.js';
+import { capital, printMoneyChange } from '../base/units/index.js';
+import type { Cents } from '../base/units/index.js';
 import { blocksText } from '../write/index.js';
 
 /** A comparison for a terminal, in the order in which one tells it on the phone: the totals and where the difference comes

@@ -1,8 +1,8 @@
 import { Argument, Command } from 'commander';
 import { resolve } from 'node:path';
-import { lookUp } from '../book/index.js';
+import { lookUp } from '../core/book/index.js';
 import { makeSheetPdf } from '../print/index.js';
-import { writeAtomically } from '../store/index.js';
+import { writeAtomically } from '../disk/store/index.js';
 import type { Sheet, TableBlock } from '../sheet/index.js';
 import { dataTables, tableNames } from '../table/index.js';
 import { tableCsv, tableJson, tableText } from '../write/index.js';

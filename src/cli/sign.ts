@@ -1,11 +1,11 @@
 import { existsSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
 import { Command, Option } from 'commander';
-import { printDay } from '../calendar/index.js';
-import { printable } from '../problem/index.js';
+import { printDay } from '../core/calendar/index.js';
+import { printable } from '../base/problem/index.js';
 import { findSignable, openCertificate, printInstant, signatureField, signerRoles, signPdf } from '../signoff/index.js';
 import type { CertificateFacts, SignerRole } from '../signoff/index.js';
-import { writeAtomically } from '../store/index.js';
+import { writeAtomically } from '../disk/store/index.js';
 import type { Console } from './console.js';
 import { passphraseVariable, readPassphrase } from './passphrase.js';
 import { printFingerprint } from './print-fingerprint.js';

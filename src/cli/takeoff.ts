@@ -1,6 +1,6 @@
 import { Command, Option } from 'commander';
-import { lookUp } from '../book/index.js';
-import type { Book } from '../book/index.js';
+import { lookUp } from '../core/book/index.js';
+import type { Book } from '../core/book/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportProblems, withHouseOptions } from './house-options.js';
 import type { HouseOptions } from './house-options.js';

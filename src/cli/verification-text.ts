@@ -1,6 +1,6 @@
-import { printDay } from '../calendar/index.js';
-import type { JudgedSignature, Verification } from '../load/index.js';
-import { printable } from '../problem/index.js';
+import { printDay } from '../core/calendar/index.js';
+import type { JudgedSignature, Verification } from '../disk/load/index.js';
+import { printable } from '../base/problem/index.js';
 import { describeChange, printInstant, shortDigest } from '../signoff/index.js';
 import type { IssuedFacts } from '../signoff/index.js';
 import { printFingerprint } from './print-fingerprint.js';

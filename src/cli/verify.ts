@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { Command } from 'commander';
-import { verifySigned } from '../load/index.js';
+import { verifySigned } from '../disk/load/index.js';
 import { holdsCertificate } from '../signoff/index.js';
 import type { Console } from './console.js';
 import { checkHouseDir } from './house-options.js';

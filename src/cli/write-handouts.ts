@@ -1,11 +1,11 @@
 import { join } from 'node:path';
-import type { Book, BookTrade } from '../book/index.js';
+import type { Book, BookTrade } from '../core/book/index.js';
 import { makeHandout } from '../handout/index.js';
 import type { Handout, HandoutOptions } from '../handout/index.js';
 import { makeHandoutPdf } from '../print/index.js';
 import type { Undrawn } from '../print/index.js';
 import { currentFile, currentScript, handoutFolders } from '../site/index.js';
-import { outputMark, outputWords, writeTree } from '../store/index.js';
+import { outputMark, outputWords, writeTree } from '../disk/store/index.js';
 
 /** Writes `handout/` of a site: a folder for each trade, and the list of current issues that older copies ask for. Handouts of
  *  trades that are no more vanish. `stamp` says what each is issued as. */

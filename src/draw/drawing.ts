@@ -1,4 +1,4 @@
-import type { SvgNode } from '../svg/index.js';
+import type { SvgNode } from '../base/svg/index.js';
 import type { Palette } from './palette.js';
 
 /** What every drawing is told. */

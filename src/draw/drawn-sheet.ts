@@ -1,4 +1,4 @@
-import type { SvgNode } from '../svg/index.js';
+import type { SvgNode } from '../base/svg/index.js';
 import type { Scale } from './scale.js';
 import { Sheet } from './sheet.js';
 

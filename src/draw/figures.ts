@@ -1,4 +1,4 @@
-import type { FeatureMeasure, Region } from '../model/index.js';
+import type { FeatureMeasure, Region } from '../core/model/index.js';
 
 /** A length from a feature's own record by its path, such as `['hearth', 'height']`; undefined when it holds none. */
 export function figureAt(feature: FeatureMeasure, path: readonly string[]): number | undefined {

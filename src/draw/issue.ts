@@ -1,5 +1,5 @@
-import { PathBuilder, circle, element, line, path, rect, text } from '../svg/index.js';
-import type { SvgNode } from '../svg/index.js';
+import { PathBuilder, circle, element, line, path, rect, text } from '../base/svg/index.js';
+import type { SvgNode } from '../base/svg/index.js';
 import type { DrawOptions, Drawing } from './drawing.js';
 import { sheetsOf } from './drawn-sheet.js';
 import type { DrawnSheet, Subject, Title } from './drawn-sheet.js';

@@ -1,5 +1,5 @@
-import { printLength } from '../units/index.js';
-import type { Length } from '../units/index.js';
+import { printLength } from '../base/units/index.js';
+import type { Length } from '../base/units/index.js';
 
 /** A distance on a drawing, in nanometres, as written beside it: `14'-6 1/2"`. */
 export function lengthText(distance: number): string {

@@ -1,4 +1,4 @@
-import { PathBuilder, circle, path } from '../svg/index.js';
+import { PathBuilder, circle, path } from '../base/svg/index.js';
 import type { Convex, Spot } from './convex.js';
 import { pens, sizes } from './pen.js';
 import type { Sheet } from './sheet.js';

@@ -1,4 +1,4 @@
-import type { SvgNode } from '../svg/index.js';
+import type { SvgNode } from '../base/svg/index.js';
 
 /** Every colour of a drawing by its role. Values are anything a presentation attribute takes. */
 export interface Palette {

@@ -1,4 +1,4 @@
-import type { DrawnRoom } from '../book/index.js';
+import type { DrawnRoom } from '../core/book/index.js';
 import { drawCeilingPlan } from './ceiling/index.js';
 import type { DrawOptions, Drawing } from './drawing.js';
 import { drawElevation } from './elevation/index.js';

@@ -1,5 +1,5 @@
-import { PathBuilder, group, path, text } from '../svg/index.js';
-import type { SvgNode } from '../svg/index.js';
+import { PathBuilder, group, path, text } from '../base/svg/index.js';
+import type { SvgNode } from '../base/svg/index.js';
 import { overlaps, turnedBox } from './convex.js';
 import type { Convex, Spot } from './convex.js';
 import type { Role } from './palette.js';

@@ -1,5 +1,5 @@
-import type { PlanMark } from '../feature/index.js';
-import type { FeatureMeasure, RoomMeasure } from '../model/index.js';
+import type { PlanMark } from '../core/feature/index.js';
+import type { FeatureMeasure, RoomMeasure } from '../core/model/index.js';
 import type { Spot } from './convex.js';
 import { stretchesInside } from './inside.js';
 import { lengthText } from './length-text.js';

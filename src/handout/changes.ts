@@ -1,5 +1,5 @@
-import type { Comparison, OptionChange, SelectionChange } from '../compare/index.js';
-import type { IsoDate } from '../units/index.js';
+import type { Comparison, OptionChange, SelectionChange } from '../core/compare/index.js';
+import type { IsoDate } from '../base/units/index.js';
 import type { HandoutChange, HandoutChanges } from './handout.js';
 import { amount, own, told } from './own.js';
 import { moneyWords, sieve, sieveName } from './sieve.js';

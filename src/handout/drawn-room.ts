@@ -1,4 +1,4 @@
-import type { DrawnRoom } from '../book/index.js';
+import type { DrawnRoom } from '../core/book/index.js';
 import type { Handout, HandoutRoom } from './handout.js';
 
 /** What the drawings of a handout's room show: its shape, and what this trade puts on it. */

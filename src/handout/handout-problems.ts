@@ -1,6 +1,6 @@
-import type { Book } from '../book/index.js';
-import { problemIn } from '../problem/index.js';
-import type { Position, Problem } from '../problem/index.js';
+import type { Book } from '../core/book/index.js';
+import { problemIn } from '../base/problem/index.js';
+import type { Position, Problem } from '../base/problem/index.js';
 import { openMark } from './marks.js';
 import { carriedProse } from './prose.js';
 import type { CarriedProse } from './prose.js';

@@ -1,7 +1,7 @@
-import type { DrawnCourses, DrawnGuard } from '../book/index.js';
-import type { IssuePurpose, RoomMeasure, Swatch } from '../model/index.js';
+import type { DrawnCourses, DrawnGuard } from '../core/book/index.js';
+import type { IssuePurpose, RoomMeasure, Swatch } from '../core/model/index.js';
 import type { Cell, Ref, Sieved, Status, TradeBlock } from '../sheet/index.js';
-import type { Unit } from '../units/index.js';
+import type { Unit } from '../base/units/index.js';
 import type { Cleared } from './cleared.js';
 import type { Own, Said } from './own.js';
 

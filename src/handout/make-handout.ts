@@ -1,5 +1,5 @@
-import type { Book, BookTrade, Stamp } from '../book/index.js';
-import type { Person } from '../model/index.js';
+import type { Book, BookTrade, Stamp } from '../core/book/index.js';
+import type { Person } from '../core/model/index.js';
 import { ref } from '../sheet/index.js';
 import { changes } from './changes.js';
 import type { Since } from './changes.js';

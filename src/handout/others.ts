@@ -1,4 +1,4 @@
-import type { BookSelection } from '../book/index.js';
+import type { BookSelection } from '../core/book/index.js';
 import { sharePlace } from './work.js';
 import type { Work } from './work.js';
 

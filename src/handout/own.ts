@@ -7,8 +7,8 @@ import {
   printDay,
   printLength,
   printMetric,
-} from '../units/index.js';
-import type { Area, IsoDate, Length } from '../units/index.js';
+} from '../base/units/index.js';
+import type { Area, IsoDate, Length } from '../base/units/index.js';
 
 /** Words of the program itself. */
 export type Own = string & { readonly own: true };

@@ -1,8 +1,8 @@
-import { optionId } from '../book/index.js';
-import type { BookSelection, LookUp } from '../book/index.js';
-import { layers } from '../model/index.js';
-import type { BuildUpLayer } from '../scope/index.js';
-import type { LayoutSummary, Takeoff } from '../takeoff/index.js';
+import { optionId } from '../core/book/index.js';
+import type { BookSelection, LookUp } from '../core/book/index.js';
+import { layers } from '../core/model/index.js';
+import type { BuildUpLayer } from '../core/scope/index.js';
+import type { LayoutSummary, Takeoff } from '../core/takeoff/index.js';
 import { ref } from '../sheet/index.js';
 import type { HandoutFinish, HandoutLayout, HandoutPlace, HandoutQuantity } from './handout.js';
 import { isBefore, othersAt } from './others.js';

@@ -1,4 +1,4 @@
-import type { BookOption } from '../book/index.js';
+import type { BookOption } from '../core/book/index.js';
 import { sieve, sieveName } from './sieve.js';
 import type { HandoutNeed, HandoutProduct } from './handout.js';
 import { cleared } from './cleared.js';

@@ -1,4 +1,4 @@
-import type { Book } from '../book/index.js';
+import type { Book } from '../core/book/index.js';
 import { onlyTrades } from './marks.js';
 
 /** A text of a record that some handout carries. */

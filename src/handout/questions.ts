@@ -1,4 +1,4 @@
-import type { BookSelection } from '../book/index.js';
+import type { BookSelection } from '../core/book/index.js';
 import { ref } from '../sheet/index.js';
 import { optionsAt } from '../table/index.js';
 import type { HandoutCaution, HandoutQuestion } from './handout.js';

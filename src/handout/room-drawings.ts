@@ -1,6 +1,6 @@
-import { drawnRoom } from '../book/index.js';
-import type { BookRoom, BookSelection, DrawnCourses } from '../book/index.js';
-import type { RoomMeasure, WallMeasure } from '../model/index.js';
+import { drawnRoom } from '../core/book/index.js';
+import type { BookRoom, BookSelection, DrawnCourses } from '../core/book/index.js';
+import type { RoomMeasure, WallMeasure } from '../core/model/index.js';
 import { cleared } from './cleared.js';
 import type { HandoutDrawings } from './handout.js';
 import { sieve, sieveName } from './sieve.js';

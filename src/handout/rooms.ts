@@ -1,7 +1,7 @@
-import type { BookRoom, BookSelection } from '../book/index.js';
-import type { OpeningMeasure, RoomMeasure } from '../model/index.js';
+import type { BookRoom, BookSelection } from '../core/book/index.js';
+import type { OpeningMeasure, RoomMeasure } from '../core/model/index.js';
 import { ref } from '../sheet/index.js';
-import type { Area, Length } from '../units/index.js';
+import type { Area, Length } from '../base/units/index.js';
 import type { HandoutOpening, HandoutPlace, HandoutRoom } from './handout.js';
 import { drawingsOf } from './room-drawings.js';
 import { onlyTrades } from './marks.js';

@@ -1,4 +1,4 @@
-import type { BookOption } from '../book/index.js';
+import type { BookOption } from '../core/book/index.js';
 import type { HandoutSection } from './handout.js';
 import { joined, markdown } from './own.js';
 import { sieve, sieveName } from './sieve.js';

@@ -1,5 +1,5 @@
 import { drawnAlike } from '../draw/index.js';
-import type { Opening, OpeningMeasure, RoomMeasure } from '../model/index.js';
+import type { Opening, OpeningMeasure, RoomMeasure } from '../core/model/index.js';
 import { cleared } from './cleared.js';
 import type { HandoutShape } from './handout.js';
 

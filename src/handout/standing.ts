@@ -1,4 +1,4 @@
-import { printDay } from '../units/index.js';
+import { printDay } from '../base/units/index.js';
 import type { HandoutCover } from './handout.js';
 
 /** What a handout says of its own standing, for cover and foot. */

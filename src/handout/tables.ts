@@ -1,9 +1,9 @@
-import type { BookSelection } from '../book/index.js';
+import type { BookSelection } from '../core/book/index.js';
 import { col, layOutFor, words } from '../sheet/index.js';
 import type { Cell, Table, TradeBlock } from '../sheet/index.js';
 import { namesOf, needColumns, needRows, tradeTables } from '../table/index.js';
 import type { NeedRow, Schedule } from '../table/index.js';
-import type { IsoDate } from '../units/index.js';
+import type { IsoDate } from '../base/units/index.js';
 import { isBefore, othersAt } from './others.js';
 import { forTrades } from './sieve.js';
 import type { Work } from './work.js';

@@ -1,5 +1,5 @@
-import { lookUp, optionId } from '../book/index.js';
-import type { Book, BookCategory, BookOption, BookSelection, BookTrade, LookUp } from '../book/index.js';
+import { lookUp, optionId } from '../core/book/index.js';
+import type { Book, BookCategory, BookOption, BookSelection, BookTrade, LookUp } from '../core/book/index.js';
 import { optionsAt } from '../table/index.js';
 
 /** What belongs to one trade in a Book, at hand while its handout is made. */

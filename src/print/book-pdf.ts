@@ -1,5 +1,5 @@
 import { AFRelationship, ParseSpeeds, PDFDocument } from 'pdf-lib';
-import type { Book, Stamp } from '../book/index.js';
+import type { Book, Stamp } from '../core/book/index.js';
 import { canonicalJson } from '../signoff/index.js';
 import { makeDrawable } from './drawable.js';
 import type { Undrawn } from './drawable.js';

@@ -1,5 +1,5 @@
 import { ParseSpeeds, PDFDocument } from 'pdf-lib';
-import type { Book, BookChangeOrder } from '../book/index.js';
+import type { Book, BookChangeOrder } from '../core/book/index.js';
 import type { BookPdf } from './book-pdf.js';
 import { makeDrawable } from './drawable.js';
 import { addFields } from './fill-in.js';

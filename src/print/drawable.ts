@@ -1,6 +1,6 @@
-import type { Source } from '../model/index.js';
-import { problemIn } from '../problem/index.js';
-import type { Problem } from '../problem/index.js';
+import type { Source } from '../core/model/index.js';
+import { problemIn } from '../base/problem/index.js';
+import type { Problem } from '../base/problem/index.js';
 import { isPrintable } from './fonts.js';
 
 /** A character that no font of ours draws. */

@@ -1,9 +1,9 @@
-import { drawnRoom } from '../book/index.js';
-import type { BookOption, BookRoom, DrawnRoom, LookUp } from '../book/index.js';
+import { drawnRoom } from '../core/book/index.js';
+import type { BookOption, BookRoom, DrawnRoom, LookUp } from '../core/book/index.js';
 import { drawSwatch, printPalette, roomViews } from '../draw/index.js';
 import type { DrawOptions, Drawing, RoomView } from '../draw/index.js';
-import { svgText } from '../svg/index.js';
-import { feet } from '../units/index.js';
+import { svgText } from '../base/svg/index.js';
+import { feet } from '../base/units/index.js';
 import { shorten } from './shorten.js';
 
 /** A drawing for the page: SVG text, words for who does not see it, size on paper in inches. */

@@ -1,7 +1,7 @@
 import { ParseSpeeds, PDFDocument } from 'pdf-lib';
-import type { Book } from '../book/index.js';
+import type { Book } from '../core/book/index.js';
 import type { Sheet } from '../sheet/index.js';
-import { printDay } from '../units/index.js';
+import { printDay } from '../base/units/index.js';
 import { printSheet, printSigns } from '../write/index.js';
 import type { BookPdf } from './book-pdf.js';
 import { makeDrawable } from './drawable.js';

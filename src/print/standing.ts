@@ -1,4 +1,4 @@
-import type { Stamp } from '../book/index.js';
+import type { Stamp } from '../core/book/index.js';
 import { shortDigest } from '../signoff/index.js';
 
 /** What every sheet says of its standing. A book made from records alone is nobody's agreement. */

@@ -1,4 +1,4 @@
-import type { Cents, IsoDate, Length } from '../units/index.js';
+import type { Cents, IsoDate, Length } from '../base/units/index.js';
 
 /** Words of a record that have been through the sieve for trades: only `handout/sieve.ts` makes them. */
 export type Sieved = string & { readonly sieved: true };

@@ -1,4 +1,4 @@
-import type { Cents, IsoDate, Length } from '../units/index.js';
+import type { Cents, IsoDate, Length } from '../base/units/index.js';
 import type { Cell, Finish, Is, Kind, MoneyCell, Place, Status } from './cell.js';
 import { nothing, words } from './cell.js';
 import type { Names } from './names.js';

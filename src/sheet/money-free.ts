@@ -1,4 +1,4 @@
-import type { Cents, Decimal } from '../units/index.js';
+import type { Cents, Decimal } from '../base/units/index.js';
 
 /** Where money stands in a row's type, however deep: cents, a rate, or a hole where anything may be. */
 export type MoneyIn<T, Depth extends readonly 0[] = []> = Depth['length'] extends 10

@@ -1,4 +1,4 @@
-import { plural, printAmount, printDay, printLength, printMoney, printMoneyChange } from '../units/index.js';
+import { plural, printAmount, printDay, printLength, printMoney, printMoneyChange } from '../base/units/index.js';
 import type { Cell, Finish, HouseCell, Place, Status } from './cell.js';
 import { statusWords } from './words.js';
 

@@ -1,5 +1,5 @@
-import { printMoneyChange } from '../units/index.js';
-import type { Cents } from '../units/index.js';
+import { printMoneyChange } from '../base/units/index.js';
+import type { Cents } from '../base/units/index.js';
 import type { Status } from './cell.js';
 
 /** One word for each status, wherever it is read. */

@@ -1,7 +1,7 @@
 import { stringify } from 'yaml';
-import type { Draft } from '../compare/index.js';
-import { printDays, printMoney } from '../units/index.js';
-import type { Cents, IsoDate } from '../units/index.js';
+import type { Draft } from '../core/compare/index.js';
+import { printDays, printMoney } from '../base/units/index.js';
+import type { Cents, IsoDate } from '../base/units/index.js';
 
 export interface ChangeOrderFacts {
   /** `issue-N`, or the whole id of a commit. */

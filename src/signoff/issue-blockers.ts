@@ -1,6 +1,6 @@
-import { lookUp } from '../book/index.js';
-import type { Book } from '../book/index.js';
-import { printDay, printMoneyChange } from '../units/index.js';
+import { lookUp } from '../core/book/index.js';
+import type { Book } from '../core/book/index.js';
+import { printDay, printMoneyChange } from '../base/units/index.js';
 
 /** What stands in the way of issuing for construction, each in a sentence with its place: choices that are due and open,
  *  work that nobody does, and change that no approved change order covers. Empty when nothing does. */

@@ -1,5 +1,5 @@
 import { stringify } from 'yaml';
-import type { Issue } from '../model/index.js';
+import type { Issue } from '../core/model/index.js';
 
 /** The text of an issue's record, `content/issues/NNN.md`. */
 export function issueRecord(issue: Omit<Issue, 'number' | 'origin'>, words: string): string {

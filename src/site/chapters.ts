@@ -1,4 +1,4 @@
-import { cautionWords } from '../caution/index.js';
+import { cautionWords } from '../core/caution/index.js';
 import type { View } from './view.js';
 import type { SheetSet } from './page.js';
 import { pagePaths } from './paths.js';

@@ -1,6 +1,6 @@
-import type { Alternative, BookOption, BookSelection } from '../book/index.js';
-import { describeSlack } from '../calendar/index.js';
-import { costParts } from '../model/index.js';
+import type { Alternative, BookOption, BookSelection } from '../core/book/index.js';
+import { describeSlack } from '../core/calendar/index.js';
+import { costParts } from '../core/model/index.js';
 import {
   capital,
   printAmount,
@@ -10,9 +10,9 @@ import {
   printMetric,
   printMoney,
   printMoneyChange,
-} from '../units/index.js';
+} from '../base/units/index.js';
 import { changeWords } from '../sheet/index.js';
-import type { Length } from '../units/index.js';
+import type { Length } from '../base/units/index.js';
 import { lotText, quantityText } from './parts/arithmetic.js';
 import type { SideRow } from './parts/side-by-side.js';
 import { partWords } from './parts/words.js';

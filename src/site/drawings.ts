@@ -1,8 +1,8 @@
-import { drawnRoom } from '../book/index.js';
-import type { BookOption, BookRoom } from '../book/index.js';
+import { drawnRoom } from '../core/book/index.js';
+import type { BookOption, BookRoom } from '../core/book/index.js';
 import { drawSwatch, roomViews, screenPalette } from '../draw/index.js';
 import type { Drawing, RoomView } from '../draw/index.js';
-import { svgText } from '../svg/index.js';
+import { svgText } from '../base/svg/index.js';
 import type { View } from './view.js';
 
 export interface RoomDrawings {

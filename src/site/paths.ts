@@ -1,6 +1,6 @@
-import type { Caution } from '../caution/index.js';
+import type { Caution } from '../core/caution/index.js';
 import { anchorOf } from '../write/index.js';
-import type { BookOption, BookRoom, BookSelection } from '../book/index.js';
+import type { BookOption, BookRoom, BookSelection } from '../core/book/index.js';
 
 /** Where things are in the book. One function for each kind of thing, so that a link cannot be mistyped. */
 export const pagePaths = {

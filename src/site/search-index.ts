@@ -1,4 +1,4 @@
-import { sourceText, stateWords } from '../caution/index.js';
+import { sourceText, stateWords } from '../core/caution/index.js';
 import { withoutMarks } from '../handout/index.js';
 import { cautionPath, optionPath, pagePaths, recordPath, roomPath, selectionPath } from './paths.js';
 import { chapters } from './chapters.js';

@@ -1,7 +1,7 @@
-import { lookUp } from '../book/index.js';
-import type { Alternative, Book, BookOption, BookSelection, BookTrade, LookUp } from '../book/index.js';
-import type { DatedMilestone } from '../calendar/index.js';
-import type { Order } from '../price/index.js';
+import { lookUp } from '../core/book/index.js';
+import type { Alternative, Book, BookOption, BookSelection, BookTrade, LookUp } from '../core/book/index.js';
+import type { DatedMilestone } from '../core/calendar/index.js';
+import type { Order } from '../core/price/index.js';
 import { choicePaths } from './paths.js';
 
 /** What lies beside the book's pages, as links from a page at the top of the book; only what was written. */

@@ -3,8 +3,8 @@ import { join, relative, resolve, sep } from 'node:path';
 import Eleventy from '@11ty/eleventy';
 import type { UserConfig } from '@11ty/eleventy';
 import { bookConfig, comparisonConfig } from '../../eleventy.config.js';
-import type { Book } from '../book/index.js';
-import type { Comparison } from '../compare/index.js';
+import type { Book } from '../core/book/index.js';
+import type { Comparison } from '../core/compare/index.js';
 import { pagesRoot } from './assets.js';
 import type { Beside } from './view.js';
 

@@ -1,4 +1,4 @@
-import type { BookSelection, LookUp } from '../book/index.js';
+import type { BookSelection, LookUp } from '../core/book/index.js';
 import { col } from '../sheet/index.js';
 import type { Cell, Column, Names } from '../sheet/index.js';
 import { optionsAt } from './options-at.js';

@@ -1,7 +1,7 @@
-import type { BookSelection, LookUp } from '../book/index.js';
+import type { BookSelection, LookUp } from '../core/book/index.js';
 import type { Cell, Finish } from '../sheet/index.js';
 import { words } from '../sheet/index.js';
-import { lower } from '../units/index.js';
+import { lower } from '../base/units/index.js';
 
 /** `101 Great room: ceiling board, ceiling`, and where it stands. A category that is the place's own name is said once. */
 export function choiceWords(id: string, look: LookUp): Cell {

@@ -1,6 +1,6 @@
-import type { BookCategory } from '../book/index.js';
+import type { BookCategory } from '../core/book/index.js';
 import { col } from '../sheet/index.js';
-import { printQuantity } from '../units/index.js';
+import { printQuantity } from '../base/units/index.js';
 import { houseSchedule } from './schedule.js';
 
 /** How each kind of finish is measured, by this house's records. */

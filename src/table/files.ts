@@ -1,4 +1,4 @@
-import type { LookUp } from '../book/index.js';
+import type { LookUp } from '../core/book/index.js';
 import type { HouseBlock } from '../sheet/index.js';
 import * as agreed from './agreed/index.js';
 import * as calendar from './calendar/index.js';

@@ -1,9 +1,9 @@
-import type { FinishGroup, FinishKey, FinishNote, FinishRow } from '../book/index.js';
-import { scheduleColumns } from '../model/index.js';
-import type { ScheduleColumn } from '../model/index.js';
+import type { FinishGroup, FinishKey, FinishNote, FinishRow } from '../core/book/index.js';
+import { scheduleColumns } from '../core/model/index.js';
+import type { ScheduleColumn } from '../core/model/index.js';
 import { col, words } from '../sheet/index.js';
 import type { Cell, Column, Finish, Names, Width } from '../sheet/index.js';
-import { capital } from '../units/index.js';
+import { capital } from '../base/units/index.js';
 import { saidOnce } from './places-of.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';

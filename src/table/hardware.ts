@@ -1,4 +1,4 @@
-import type { HardwareSet } from '../book/index.js';
+import type { HardwareSet } from '../core/book/index.js';
 import { col } from '../sheet/index.js';
 import type { Cell } from '../sheet/index.js';
 import { schedule } from './schedule.js';

@@ -1,7 +1,7 @@
-import type { InsulationRow } from '../book/index.js';
+import type { InsulationRow } from '../core/book/index.js';
 import { col, nothing, words } from '../sheet/index.js';
 import type { Cell, Names } from '../sheet/index.js';
-import { capital } from '../units/index.js';
+import { capital } from '../base/units/index.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';
 

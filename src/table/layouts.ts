@@ -1,9 +1,9 @@
-import type { LookUp } from '../book/index.js';
+import type { LookUp } from '../core/book/index.js';
 import { col, layOut, words } from '../sheet/index.js';
 import type { Cell, HouseBlock, Names, Table } from '../sheet/index.js';
-import type { Cut, LaidSurface } from '../takeoff/index.js';
-import { feet, printLength } from '../units/index.js';
-import type { Length } from '../units/index.js';
+import type { Cut, LaidSurface } from '../core/takeoff/index.js';
+import { feet, printLength } from '../base/units/index.js';
+import type { Length } from '../base/units/index.js';
 import { namesOf } from './names-of.js';
 import { laidLines } from './takeoff-lines.js';
 import type { LaidLine, QuantityLine } from './takeoff-lines.js';

@@ -1,4 +1,4 @@
-import type { LookUp } from '../book/index.js';
+import type { LookUp } from '../core/book/index.js';
 import type { Names } from '../sheet/index.js';
 
 /** The names of a Book that columns may ask for. */

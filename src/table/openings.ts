@@ -1,4 +1,4 @@
-import type { OpeningRow } from '../book/index.js';
+import type { OpeningRow } from '../core/book/index.js';
 import { col } from '../sheet/index.js';
 import { schedule } from './schedule.js';
 import { trimOf } from './scheduled.js';

@@ -1,5 +1,5 @@
-import { optionId } from '../book/index.js';
-import type { BookSelection } from '../book/index.js';
+import { optionId } from '../core/book/index.js';
+import type { BookSelection } from '../core/book/index.js';
 
 /** Ids of the options at a selection: what counts, and while it is open all that is considered. */
 export function optionsAt({ category, counted, state, alternatives }: BookSelection): readonly string[] {

@@ -1,6 +1,6 @@
-import type { LookUp } from '../book/index.js';
-import type { Order } from '../price/index.js';
-import type { SupplyOrder } from '../takeoff/index.js';
+import type { LookUp } from '../core/book/index.js';
+import type { Order } from '../core/price/index.js';
+import type { SupplyOrder } from '../core/takeoff/index.js';
 
 /** One product that the house buys, without what it costs. */
 export interface OrderLine extends Omit<Order, 'rate' | 'cost' | 'shares'> {

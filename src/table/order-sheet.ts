@@ -1,4 +1,4 @@
-import type { LookUp } from '../book/index.js';
+import type { LookUp } from '../core/book/index.js';
 import { words } from '../sheet/index.js';
 import type { HouseBlock, Sheet } from '../sheet/index.js';
 import { orders, pricedOrders } from './orders.js';

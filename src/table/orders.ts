@@ -1,7 +1,7 @@
-import type { LookUp } from '../book/index.js';
+import type { LookUp } from '../core/book/index.js';
 import { col, layOut, money } from '../sheet/index.js';
 import type { Column, HouseBlock, HouseTable, Table } from '../sheet/index.js';
-import { countsWords } from '../takeoff/index.js';
+import { countsWords } from '../core/takeoff/index.js';
 import { namesOf } from './names-of.js';
 import { orderLines, withoutCost } from './order-lines.js';
 import type { OrderLine, PricedLine } from './order-lines.js';

@@ -1,4 +1,4 @@
-import type { LookUp } from '../book/index.js';
+import type { LookUp } from '../core/book/index.js';
 import type { Block, HouseBlock } from '../sheet/index.js';
 import type { Schedule } from './schedule.js';
 

@@ -1,4 +1,4 @@
-import type { BookSelection } from '../book/index.js';
+import type { BookSelection } from '../core/book/index.js';
 
 const twice = /\b([A-Z][\w' -]*?)(,| and)(.*?)\b\1, /u;
 

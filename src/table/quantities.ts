@@ -1,9 +1,9 @@
-import type { LookUp } from '../book/index.js';
+import type { LookUp } from '../core/book/index.js';
 import { col, layOut } from '../sheet/index.js';
 import type { Column, Finish, HouseBlock, Output, Table } from '../sheet/index.js';
-import { countsWords, countWords, resistanceWords, supplyWords } from '../takeoff/index.js';
-import type { Takeoff } from '../takeoff/index.js';
-import { lower } from '../units/index.js';
+import { countsWords, countWords, resistanceWords, supplyWords } from '../core/takeoff/index.js';
+import type { Takeoff } from '../core/takeoff/index.js';
+import { lower } from '../base/units/index.js';
 import { namesOf } from './names-of.js';
 import { schedule } from './schedule.js';
 import { assemblySteps, stepWords, takeoffSteps } from './steps.js';

@@ -1,4 +1,4 @@
-import type { BookTrade, LookUp } from '../book/index.js';
+import type { BookTrade, LookUp } from '../core/book/index.js';
 import { words } from '../sheet/index.js';
 import type { Block, HouseBlock, Sheet } from '../sheet/index.js';
 import { isFilled } from './part.js';

@@ -1,4 +1,4 @@
-import type { LookUp } from '../book/index.js';
+import type { LookUp } from '../core/book/index.js';
 import { col, layOut } from '../sheet/index.js';
 import type { HouseBlock, Table } from '../sheet/index.js';
 import { namesOf } from './names-of.js';

@@ -1,4 +1,4 @@
-import type { BookRoom, BookSelection, LookUp } from '../book/index.js';
+import type { BookRoom, BookSelection, LookUp } from '../core/book/index.js';
 import { col, layOut, money } from '../sheet/index.js';
 import type { HouseBlock, HouseTable } from '../sheet/index.js';
 import { namesOf } from './names-of.js';

@@ -1,4 +1,4 @@
-import type { BookRoom, LookUp } from '../book/index.js';
+import type { BookRoom, LookUp } from '../core/book/index.js';
 import { col, words } from '../sheet/index.js';
 import type { Sheet } from '../sheet/index.js';
 import { houseSchedule } from './schedule.js';

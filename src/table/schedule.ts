@@ -1,5 +1,5 @@
-import { lookUp } from '../book/index.js';
-import type { Book, LookUp } from '../book/index.js';
+import { lookUp } from '../core/book/index.js';
+import type { Book, LookUp } from '../core/book/index.js';
 import { layOut, layOutFor } from '../sheet/index.js';
 import type { Cell, Gate, HouseBlock, HouseTable, MoneyFree, TableBlock, Table } from '../sheet/index.js';
 import { namesOf } from './names-of.js';

@@ -1,4 +1,4 @@
-import type { Scheduled, Trim } from '../book/index.js';
+import type { Scheduled, Trim } from '../core/book/index.js';
 import type { Cell, Finish, Names } from '../sheet/index.js';
 
 /** What a selection puts at a place, as a cell. */

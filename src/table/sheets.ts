@@ -1,4 +1,4 @@
-import type { LookUp } from '../book/index.js';
+import type { LookUp } from '../core/book/index.js';
 import type { Sheet } from '../sheet/index.js';
 import { decisionSheet } from './calendar/index.js';
 import { cautionSheet } from './cautions/index.js';

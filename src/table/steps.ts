@@ -1,5 +1,5 @@
-import type { AssemblyResistance, Takeoff } from '../takeoff/index.js';
-import { printAmount } from '../units/index.js';
+import type { AssemblyResistance, Takeoff } from '../core/takeoff/index.js';
+import { printAmount } from '../base/units/index.js';
 
 /** One step of a quantity's arithmetic. */
 export interface TakeoffStep {

@@ -1,6 +1,6 @@
-import type { StoneRow } from '../book/index.js';
+import type { StoneRow } from '../core/book/index.js';
 import { col, words } from '../sheet/index.js';
-import { printAmount } from '../units/index.js';
+import { printAmount } from '../base/units/index.js';
 import { saidOnce } from './places-of.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';

@@ -1,7 +1,7 @@
-import type { BookRoom, LookUp } from '../book/index.js';
+import type { BookRoom, LookUp } from '../core/book/index.js';
 import { col, layOut } from '../sheet/index.js';
 import type { HouseBlock, Table } from '../sheet/index.js';
-import { lower } from '../units/index.js';
+import { lower } from '../base/units/index.js';
 import { namesOf } from './names-of.js';
 import { supplyLines } from './order-lines.js';
 import type { SupplyLine } from './order-lines.js';

@@ -1,5 +1,5 @@
-import type { BookSelection, LookUp } from '../book/index.js';
-import type { AssemblyResistance, LayoutSummary, SupplyQuantity, Takeoff } from '../takeoff/index.js';
+import type { BookSelection, LookUp } from '../core/book/index.js';
+import type { AssemblyResistance, LayoutSummary, SupplyQuantity, Takeoff } from '../core/takeoff/index.js';
 
 /** Where a quantity is, and of what. */
 export interface Placed {

@@ -1,7 +1,7 @@
-import type { LookUp } from '../book/index.js';
+import type { LookUp } from '../core/book/index.js';
 import { words } from '../sheet/index.js';
 import type { Block } from '../sheet/index.js';
-import { countWords, supplyWords } from '../takeoff/index.js';
+import { countWords, supplyWords } from '../core/takeoff/index.js';
 import { layoutTables } from './layouts.js';
 import { isFilled } from './part.js';
 import { quantitiesOfRoom, quantitiesOfTrade } from './quantities.js';

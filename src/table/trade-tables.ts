@@ -1,4 +1,4 @@
-import type { ScheduleName } from '../model/index.js';
+import type { ScheduleName } from '../core/model/index.js';
 import { backing } from './backing.js';
 import { doors } from './doors.js';
 import { finishes, finishKeys, finishRemarks } from './finish.js';

@@ -1,10 +1,10 @@
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { drawnRoom, lookUp } from '../../src/book/index.js';
-import type { DrawnRoom } from '../../src/book/index.js';
-import { loadBook } from '../../src/load/index.js';
-import { printLength } from '../../src/units/index.js';
-import type { IsoDate } from '../../src/units/index.js';
+import { drawnRoom, lookUp } from '../../src/core/book/index.js';
+import type { DrawnRoom } from '../../src/core/book/index.js';
+import { loadBook } from '../../src/disk/load/index.js';
+import { printLength } from '../../src/base/units/index.js';
+import type { IsoDate } from '../../src/base/units/index.js';
 
 let drawn: (room: string) => DrawnRoom;
 

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { rollUp } from '../../scripts/roll-up.js';
-import type { Book } from '../../src/book/index.js';
-import { makeBook } from '../../src/book/index.js';
-import { addCosts } from '../../src/price/index.js';
-import { loadHouse } from '../../src/load/index.js';
-import type { Records, Selection } from '../../src/model/index.js';
+import type { Book } from '../../src/core/book/index.js';
+import { makeBook } from '../../src/core/book/index.js';
+import { addCosts } from '../../src/core/price/index.js';
+import { loadHouse } from '../../src/disk/load/index.js';
+import type { Records, Selection } from '../../src/core/model/index.js';
 
 const { house } = await loadHouse('.');
 if (!house) throw new Error('the demo house has errors');

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
-import { fromInches } from '../../src/units/index.js';
+import { fromInches } from '../../src/base/units/index.js';
 import { smallBook } from './small-house.js';
 
 const study = 'content/rooms/study.md';

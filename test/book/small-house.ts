@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, relative } from 'node:path';
-import type { Book } from '../../src/book/index.js';
-import type { Problem } from '../../src/problem/index.js';
+import type { Book } from '../../src/core/book/index.js';
+import type { Problem } from '../../src/base/problem/index.js';
 import { composeHouse } from '../small-house/compose-house.js';
 
 const root = join(import.meta.dirname, '..', 'cases', 'small-house');

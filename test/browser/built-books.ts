@@ -1,8 +1,8 @@
 import { mkdtemp } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { loadBook } from '../../src/load/index.js';
-import { printProblems } from '../../src/problem/index.js';
+import { loadBook } from '../../src/disk/load/index.js';
+import { printProblems } from '../../src/base/problem/index.js';
 import { writeSite } from '../../src/site/index.js';
 import { fixtureBook } from '../site/fixture.js';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dateMilestones, workingDays } from '../../src/calendar/index.js';
-import type { Milestone } from '../../src/model/index.js';
+import { dateMilestones, workingDays } from '../../src/core/calendar/index.js';
+import type { Milestone } from '../../src/core/model/index.js';
 import { after, chain, dated, fixed, house, plainRules, rules } from './house.js';
 
 const dates = (milestones: readonly Milestone[], slips?: ReadonlyMap<string, number>, calendar = rules) =>

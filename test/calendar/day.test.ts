@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isDay, plusDays, printDay, printWeekday, printWorkingDays } from '../../src/calendar/index.js';
+import { isDay, plusDays, printDay, printWeekday, printWorkingDays } from '../../src/core/calendar/index.js';
 
 test.each(['2026-05-04', '2024-02-29', '2000-02-29', '0001-01-01', '9999-12-31'])('%s is a day', (text) => {
   expect(isDay(text)).toBe(true);

@@ -9,8 +9,8 @@ import {
   dueSoonDays,
   plusDays,
   workingDays,
-} from '../../src/calendar/index.js';
-import type { DecideInput } from '../../src/calendar/index.js';
+} from '../../src/core/calendar/index.js';
+import type { DecideInput } from '../../src/core/calendar/index.js';
 import { category, chain, dated, house, option, rules } from './house.js';
 
 const calendar = workingDays(rules);

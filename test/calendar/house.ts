@@ -1,6 +1,6 @@
-import type { DatedMilestone } from '../../src/calendar/index.js';
-import type { Category, House, HouseCalendar, Milestone, Option } from '../../src/model/index.js';
-import type { Origin, Path } from '../../src/problem/index.js';
+import type { DatedMilestone } from '../../src/core/calendar/index.js';
+import type { Category, House, HouseCalendar, Milestone, Option } from '../../src/core/model/index.js';
+import type { Origin, Path } from '../../src/base/problem/index.js';
 
 /** A house with a calendar and little else. Its origin answers with the depth and index of the path asked for. */
 

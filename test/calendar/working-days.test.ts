@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { plusDays, workingDays } from '../../src/calendar/index.js';
-import type { HouseCalendar, Weekday } from '../../src/model/index.js';
+import { plusDays, workingDays } from '../../src/core/calendar/index.js';
+import type { HouseCalendar, Weekday } from '../../src/core/model/index.js';
 import { plainRules, rules } from './house.js';
 
 describe('by hand, with the summer shutdown of 3 to 10 July 2026', () => {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { codesByPage } from '../../src/problem/index.js';
+import { codesByPage } from '../../src/base/problem/index.js';
 import { here, pages, readPage } from './read-page.js';
 import type { Case } from './read-page.js';
 

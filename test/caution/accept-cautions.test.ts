@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { acceptCautions } from '../../src/caution/index.js';
-import type { Caution } from '../../src/caution/index.js';
+import { acceptCautions } from '../../src/core/caution/index.js';
+import type { Caution } from '../../src/core/caution/index.js';
 import { option } from './house.js';
 import { smallBook, smallFiles } from '../book/small-house.js';
 import type { Edits } from '../book/small-house.js';
-import { makeBook } from '../../src/book/index.js';
-import { measureHouse } from '../../src/measure/index.js';
-import { readRecords } from '../../src/records/index.js';
+import { makeBook } from '../../src/core/book/index.js';
+import { measureHouse } from '../../src/core/measure/index.js';
+import { readRecords } from '../../src/core/records/index.js';
 
 /** The study of the small house under a ceiling that is low over its door. */
 const low: Edits = { 'content/rooms/study.md': [[`ceiling: flat 9'-0"`, `ceiling: flat 7'-6"`]] };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Caution, RoomView } from '../../src/caution/index.js';
+import type { Caution, RoomView } from '../../src/core/caution/index.js';
 import { category, len, opening, option, room, seenBy, selection, wall } from './house.js';
 
 const doors = category(['rough-height', 'jamb'], { slug: 'door', layer: 'fixture', trade: 'joiner' });

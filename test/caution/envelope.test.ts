@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Caution, SelectionView } from '../../src/caution/index.js';
+import type { Caution, SelectionView } from '../../src/core/caution/index.js';
 import { category, opening, option, room, seenBy, selection } from './house.js';
 
 const insulation = category(['r-value', 'continuous-r'], { slug: 'insulation', layer: 'insulation' });

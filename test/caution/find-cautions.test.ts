@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { cautionRules, countWords, findCautions, sourceText } from '../../src/caution/index.js';
-import { loadBook } from '../../src/load/index.js';
+import { cautionRules, countWords, findCautions, sourceText } from '../../src/core/caution/index.js';
+import { loadBook } from '../../src/disk/load/index.js';
 import { category, feature, house, len, measuredBy, option, room, selection } from './house.js';
 
 describe('the rules', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Caution, SelectionView } from '../../src/caution/index.js';
-import type { Option } from '../../src/model/index.js';
+import type { Caution, SelectionView } from '../../src/core/caution/index.js';
+import type { Option } from '../../src/core/model/index.js';
 import { category, opening, option, room, seenBy, selection, wall } from './house.js';
 
 describe('hung timber', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Caution, SelectionView } from '../../src/caution/index.js';
+import type { Caution, SelectionView } from '../../src/core/caution/index.js';
 import { category, feature, len, option, room, seenBy, selection } from './house.js';
 
 const unitOf = category(['fuel', 'frame-width'], { slug: 'fireplace', layer: 'fixture', trade: 'masonry' });

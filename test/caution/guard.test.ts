@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { RoomView } from '../../src/caution/index.js';
+import type { RoomView } from '../../src/core/caution/index.js';
 import { category, feature, len, measuredBy, option, room, seenBy, selection, wall } from './house.js';
 
 const railing = category(['height', 'clear-opening'], { slug: 'railing', trade: 'metal', ...measuredBy('railing') });

@@ -1,5 +1,5 @@
-import { findCautions, viewHouse, viewRoom } from '../../src/caution/index.js';
-import type { Caution, HouseView, RoomView, SelectionView } from '../../src/caution/index.js';
+import { findCautions, viewHouse, viewRoom } from '../../src/core/caution/index.js';
+import type { Caution, HouseView, RoomView, SelectionView } from '../../src/core/caution/index.js';
 import type {
   Attribute,
   Category,
@@ -9,9 +9,9 @@ import type {
   RoomMeasure,
   Surface,
   WallMeasure,
-} from '../../src/model/index.js';
-import { parseLength } from '../../src/units/index.js';
-import type { Area, Cents, Length, Volume } from '../../src/units/index.js';
+} from '../../src/core/model/index.js';
+import { parseLength } from '../../src/base/units/index.js';
+import type { Area, Cents, Length, Volume } from '../../src/base/units/index.js';
 
 /** A length as written in a record. */
 export function len(text: string): Length {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Caution } from '../../src/caution/index.js';
-import type { Option } from '../../src/model/index.js';
+import type { Caution } from '../../src/core/caution/index.js';
+import type { Option } from '../../src/core/model/index.js';
 import { category, feature, measuredBy, option, room, seenBy, selection } from './house.js';
 
 const facing = category(['kind', 'setting', 'bed'], { slug: 'stone', trade: 'masonry', ...measuredBy('stone') });

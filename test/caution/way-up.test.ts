@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Caution, RoomView } from '../../src/caution/index.js';
-import type { Area } from '../../src/units/index.js';
+import type { Caution, RoomView } from '../../src/core/caution/index.js';
+import type { Area } from '../../src/base/units/index.js';
 import { feature, len, room, seenBy, surface } from './house.js';
 
 const levels = ['main', 'upper'];

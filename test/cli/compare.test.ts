@@ -16,7 +16,7 @@ import process from 'node:process';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { run } from '../../src/cli/main.js';
 import { makeConsole } from './make-console.js';
-import type { Comparison } from '../../src/compare/index.js';
+import type { Comparison } from '../../src/core/compare/index.js';
 
 const scratch = mkdtempSync(join(tmpdir(), 'bookmatch-compare-'));
 const house = join(scratch, 'house');

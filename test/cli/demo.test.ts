@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { run } from '../../src/cli/main.js';
-import { loadBook } from '../../src/load/index.js';
+import { loadBook } from '../../src/disk/load/index.js';
 import { makeConsole } from './make-console.js';
 
 vi.setConfig({ hookTimeout: 240_000, testTimeout: 120_000 });

@@ -2,8 +2,8 @@ import { execFileSync } from 'node:child_process';
 import { rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import type { Book } from '../../src/book/index.js';
-import { loadBook } from '../../src/load/index.js';
+import type { Book } from '../../src/core/book/index.js';
+import { loadBook } from '../../src/disk/load/index.js';
 import { HouseUnderGit } from './house-under-git.js';
 
 const room = 'content/rooms/study.md';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { draftLines, moneyParts } from '../../src/compare/index.js';
-import type { Comparison } from '../../src/compare/index.js';
-import { compareBooks } from '../../src/load/index.js';
+import { draftLines, moneyParts } from '../../src/core/compare/index.js';
+import type { Comparison } from '../../src/core/compare/index.js';
+import { compareBooks } from '../../src/disk/load/index.js';
 import { smallBook } from '../book/small-house.js';
 import type { Edits } from '../book/small-house.js';
 

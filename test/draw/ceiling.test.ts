@@ -3,7 +3,7 @@ import { onPlan } from '../../src/draw/ceiling/on-plan.js';
 import { facetHeights } from '../../src/draw/ceiling/facet-height.js';
 import { pitchText } from '../../src/draw/ceiling/index.js';
 import { seamsOf } from '../../src/draw/ceiling/seam.js';
-import type { RoomMeasure } from '../../src/model/index.js';
+import type { RoomMeasure } from '../../src/core/model/index.js';
 import { ft, measured, size } from './fixtures.js';
 import { kitchen } from './odd-rooms.js';
 import { bath, gallery, greatRoom } from './rooms.js';

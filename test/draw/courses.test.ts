@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { drawCeilingPlan, drawPlan, printPalette } from '../../src/draw/index.js';
 import type { CourseLayout, Drawing } from '../../src/draw/index.js';
-import type { CourseRun, RoomMeasure } from '../../src/model/index.js';
-import { layPlaces, resolvePlaces } from '../../src/takeoff/index.js';
-import { fromFeet, fromInches } from '../../src/units/index.js';
+import type { CourseRun, RoomMeasure } from '../../src/core/model/index.js';
+import { layPlaces, resolvePlaces } from '../../src/core/takeoff/index.js';
+import { fromFeet, fromInches } from '../../src/base/units/index.js';
 import { measured } from '../measure/measured.js';
 import { flat, len, pitch, size } from '../measure/room-record.js';
 import { category, option, selection } from '../takeoff/room.js';

@@ -10,10 +10,10 @@ import {
 import type { CourseLayout, Drawing } from '../../src/draw/index.js';
 import { planSpan } from '../../src/draw/plan/span.js';
 import { scales } from '../../src/draw/scale.js';
-import type { RoomMeasure } from '../../src/model/index.js';
-import { svgText } from '../../src/svg/index.js';
-import { boardRules, layOut, summarize } from '../../src/takeoff/layout/index.js';
-import type { Length } from '../../src/units/index.js';
+import type { RoomMeasure } from '../../src/core/model/index.js';
+import { svgText } from '../../src/base/svg/index.js';
+import { boardRules, layOut, summarize } from '../../src/core/takeoff/layout/index.js';
+import type { Length } from '../../src/base/units/index.js';
 import { ft } from './fixtures.js';
 import { neighbours, rooms } from './rooms.js';
 import { drawWalls } from './walls.js';

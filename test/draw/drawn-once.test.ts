@@ -1,18 +1,18 @@
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
-import { lookUp } from '../../src/book/index.js';
-import type { Book } from '../../src/book/index.js';
+import { lookUp } from '../../src/core/book/index.js';
+import type { Book } from '../../src/core/book/index.js';
 import type * as DrawnSheet from '../../src/draw/drawn-sheet.js';
 import { printPalette, screenPalette } from '../../src/draw/index.js';
 import { makeHandout } from '../../src/handout/index.js';
-import { loadBook } from '../../src/load/index.js';
+import { loadBook } from '../../src/disk/load/index.js';
 import { coverDrawing, printRoom } from '../../src/print/drawings.js';
 import { roomDrawings } from '../../src/print/handout/drawings.js';
 import { drawRoom } from '../../src/site/drawings.js';
 import { drawHandoutRoom } from '../../src/site/handout/drawings.js';
 import { makeView } from '../../src/site/view.js';
-import { svgText } from '../../src/svg/index.js';
-import type { IsoDate } from '../../src/units/index.js';
+import { svgText } from '../../src/base/svg/index.js';
+import type { IsoDate } from '../../src/base/units/index.js';
 
 /** Every sheet that was drawn, by view, feature, scale and what it shows; `shows` tells the rooms apart by number. */
 const made = vi.hoisted((): string[] => []);

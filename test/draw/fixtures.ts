@@ -1,5 +1,5 @@
-import { featureKinds } from '../../src/feature/index.js';
-import { measureRoom } from '../../src/measure/index.js';
+import { featureKinds } from '../../src/core/feature/index.js';
+import { measureRoom } from '../../src/core/measure/index.js';
 import type {
   CeilingForm,
   CeilingPart,
@@ -9,8 +9,8 @@ import type {
   RoomMeasure,
   Shape,
   VoidShape,
-} from '../../src/model/index.js';
-import type { Length } from '../../src/units/index.js';
+} from '../../src/core/model/index.js';
+import type { Length } from '../../src/base/units/index.js';
 
 /** Feet to nanometres; thirds and other odd parts round to the nanometre. */
 export function ft(feet: number): Length {

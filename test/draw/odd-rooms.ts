@@ -1,4 +1,4 @@
-import type { RoomMeasure } from '../../src/model/index.js';
+import type { RoomMeasure } from '../../src/core/model/index.js';
 import { ft, measured } from './fixtures.js';
 
 /** A bay at odd angles, walls clockwise. */

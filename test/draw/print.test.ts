@@ -2,8 +2,8 @@ import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { drawPlan, drawSwatch, printPalette } from '../../src/draw/index.js';
-import { swatchPatterns } from '../../src/model/index.js';
-import { svgText } from '../../src/svg/index.js';
+import { swatchPatterns } from '../../src/core/model/index.js';
+import { svgText } from '../../src/base/svg/index.js';
 import { greatRoom } from './rooms.js';
 
 const fonts = new URL('../../node_modules/@expo-google-fonts/public-sans/', import.meta.url).pathname;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { CeilingForm, OwnOpening } from '../../src/model/index.js';
+import type { CeilingForm, OwnOpening } from '../../src/core/model/index.js';
 import { drawCeilingPlan, drawPlan, printPalette } from '../../src/draw/index.js';
 import { ft, measured, size } from './fixtures.js';
 import { collisions, outside, struckThrough, unfinite } from './reading.js';

@@ -1,7 +1,7 @@
 import { overlaps, turnedBox } from '../../src/draw/convex.js';
 import type { Convex } from '../../src/draw/convex.js';
 import { textWidth } from '../../src/draw/text-width.js';
-import type { SvgNode } from '../../src/svg/index.js';
+import type { SvgNode } from '../../src/base/svg/index.js';
 
 /** A line of text in a drawing, with the figure it takes. */
 export interface ReadText {

@@ -1,4 +1,4 @@
-import type { RoomMeasure } from '../../src/model/index.js';
+import type { RoomMeasure } from '../../src/core/model/index.js';
 import { ft, measured, size } from './fixtures.js';
 import { bay, kitchen } from './odd-rooms.js';
 

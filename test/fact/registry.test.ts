@@ -1,11 +1,11 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, expectTypeOf, it, test } from 'vitest';
-import { cautionRules } from '../../src/caution/index.js';
-import { factOf, products } from '../../src/fact/index.js';
-import type { Product } from '../../src/fact/index.js';
-import type { Option } from '../../src/model/index.js';
-import type { Length } from '../../src/units/index.js';
+import { cautionRules } from '../../src/core/caution/index.js';
+import { factOf, products } from '../../src/core/fact/index.js';
+import type { Product } from '../../src/core/fact/index.js';
+import type { Option } from '../../src/core/model/index.js';
+import type { Length } from '../../src/base/units/index.js';
 
 const src = join(import.meta.dirname, '../../src');
 const all = Object.entries(products) as readonly (readonly [string, Product])[];

@@ -1,9 +1,9 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import type { FeatureMeasure, RoomMeasure } from '../../src/model/index.js';
-import { faceMarks, featureKinds, planMarks } from '../../src/feature/index.js';
-import { feet } from '../../src/units/index.js';
+import type { FeatureMeasure, RoomMeasure } from '../../src/core/model/index.js';
+import { faceMarks, featureKinds, planMarks } from '../../src/core/feature/index.js';
+import { feet } from '../../src/base/units/index.js';
 import { measured, regionArea, wall } from '../measure/measured.js';
 import { flat, len, pitch, size } from '../measure/room-record.js';
 

@@ -1,6 +1,6 @@
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { expect, test } from 'vitest';
-import { featureKinds } from '../../src/feature/index.js';
+import { featureKinds } from '../../src/core/feature/index.js';
 
 const formats = ['length', 'dimension', 'coordinate'];
 const ajv = new Ajv2020({ strict: true, formats: Object.fromEntries(formats.map((name) => [name, true])) });

@@ -17,8 +17,8 @@ import {
   rectangle,
   subtract,
   weld,
-} from '../../src/geometry/index.js';
-import type { Patch, Plane, Ring } from '../../src/geometry/index.js';
+} from '../../src/base/geometry/index.js';
+import type { Patch, Plane, Ring } from '../../src/base/geometry/index.js';
 import { holed, seeded, star } from './random.js';
 
 const ring = (...points: [number, number][]): Ring => points.map(([x, y]) => ({ x, y }));

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Book } from '../../src/book/index.js';
-import { compare } from '../../src/compare/index.js';
+import type { Book } from '../../src/core/book/index.js';
+import { compare } from '../../src/core/compare/index.js';
 import { handoutProblems, makeHandout, standingOf } from '../../src/handout/index.js';
 import type { Handout, HandoutOptions } from '../../src/handout/index.js';
 import { nothing, plainWords, rowsOf } from '../../src/sheet/index.js';

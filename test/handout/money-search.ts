@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { PDFDocument, PDFHexString, PDFString, PDFDict, PDFArray } from 'pdf-lib';
 import type { PDFObject } from 'pdf-lib';
-import type { Book } from '../../src/book/index.js';
+import type { Book } from '../../src/core/book/index.js';
 
 /** Looks through every file of a handout for money, knowing the whole Book, and nothing of how handouts are made. */
 

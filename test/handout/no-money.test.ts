@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { parseDocument } from 'yaml';
-import type { Book } from '../../src/book/index.js';
+import type { Book } from '../../src/core/book/index.js';
 import { makeHandout } from '../../src/handout/index.js';
 import type { Handout } from '../../src/handout/index.js';
-import { loadBook } from '../../src/load/index.js';
+import { loadBook } from '../../src/disk/load/index.js';
 import type { Sieved } from '../../src/sheet/index.js';
 import { makeHandoutPdf } from '../../src/print/index.js';
 import { assetCopies } from '../../src/site/assets.js';

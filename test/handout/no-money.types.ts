@@ -1,10 +1,10 @@
-import type { BookSelection } from '../../src/book/index.js';
+import type { BookSelection } from '../../src/core/book/index.js';
 import type { Plain } from '../../src/handout/cleared.js';
 import { own } from '../../src/handout/own.js';
 import type { Handout, HandoutProduct } from '../../src/handout/index.js';
 import type { HouseCell, TradeCell } from '../../src/sheet/index.js';
-import type { Order } from '../../src/price/index.js';
-import type { Cents, Decimal } from '../../src/units/index.js';
+import type { Order } from '../../src/core/price/index.js';
+import type { Cents, Decimal } from '../../src/base/units/index.js';
 
 /** A handout holds no money, by type: this file does not compile when a field of money comes in. */
 

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
 import { afterAll, expect, test } from 'vitest';
-import { diffTexts } from '../../src/history/index.js';
+import { diffTexts } from '../../src/disk/history/index.js';
 
 const scratch = mkdtempSync(join(tmpdir(), 'bookmatch-settings-'));
 const before = { TMPDIR: process.env['TMPDIR'], GIT_CONFIG_GLOBAL: process.env['GIT_CONFIG_GLOBAL'] };

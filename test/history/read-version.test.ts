@@ -3,7 +3,7 @@ import { cpSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { readVersion, workingTree } from '../../src/history/index.js';
+import { readVersion, workingTree } from '../../src/disk/history/index.js';
 
 const scratch = mkdtempSync(join(tmpdir(), 'bookmatch-history-'));
 const repo = join(scratch, 'repo');

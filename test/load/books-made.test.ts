@@ -1,13 +1,13 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { makeBook } from '../../src/book/make-book.js';
-import { priceChoices } from '../../src/book/price-choices.js';
+import { makeBook } from '../../src/core/book/make-book.js';
+import { priceChoices } from '../../src/core/book/price-choices.js';
 import { HouseUnderGit } from '../cli/house-under-git.js';
 
-vi.mock(import('../../src/book/make-book.js'), async (real) => {
+vi.mock(import('../../src/core/book/make-book.js'), async (real) => {
   const room = await real();
   return { ...room, makeBook: vi.fn(room.makeBook) };
 });
-vi.mock(import('../../src/book/price-choices.js'), async (real) => {
+vi.mock(import('../../src/core/book/price-choices.js'), async (real) => {
   const room = await real();
   return { ...room, priceChoices: vi.fn(room.priceChoices) };
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { composeBook, makeComposer, measureFiles } from '../../src/load/index.js';
+import { composeBook, makeComposer, measureFiles } from '../../src/disk/load/index.js';
 import { smallFiles } from '../book/small-house.js';
 import type { Edits } from '../book/small-house.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { feet } from '../../src/units/index.js';
+import { feet } from '../../src/base/units/index.js';
 import { measured, regionArea, top, wall } from './measured.js';
 import { box, flat, len, outline, pitch, point, size } from './room-record.js';
 

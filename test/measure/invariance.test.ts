@@ -1,8 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Bearing, CeilingForm, OutlineCorner, OwnOpening, Point, RoomMeasure } from '../../src/model/index.js';
-import { feet } from '../../src/units/index.js';
-import type { Length } from '../../src/units/index.js';
+import type {
+  Bearing,
+  CeilingForm,
+  OutlineCorner,
+  OwnOpening,
+  Point,
+  RoomMeasure,
+} from '../../src/core/model/index.js';
+import { feet } from '../../src/base/units/index.js';
+import type { Length } from '../../src/base/units/index.js';
 import { seeded, star } from '../geometry/random.js';
 import { measured } from './measured.js';
 import { flat, len, opening, pitch, size } from './room-record.js';

@@ -1,8 +1,8 @@
 import { expect } from 'vitest';
-import { measureRoom } from '../../src/measure/index.js';
-import type { Region, Room, RoomMeasure, WallMeasure } from '../../src/model/index.js';
-import type { Problem } from '../../src/problem/index.js';
-import { feet } from '../../src/units/index.js';
+import { measureRoom } from '../../src/core/measure/index.js';
+import type { Region, Room, RoomMeasure, WallMeasure } from '../../src/core/model/index.js';
+import type { Problem } from '../../src/base/problem/index.js';
+import { feet } from '../../src/base/units/index.js';
 import { pathOf, room } from './room-record.js';
 import type { RoomText } from './room-record.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Point } from '../../src/model/index.js';
+import type { Point } from '../../src/core/model/index.js';
 import { problemsOf, told } from './measured.js';
 import { box, flat, len, opening, outline, pitch, size, walk } from './room-record.js';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { measureHouse } from '../../src/measure/index.js';
-import type { Records } from '../../src/model/index.js';
+import { measureHouse } from '../../src/core/measure/index.js';
+import type { Records } from '../../src/core/model/index.js';
 import { box, flat, len, opening, outline, pitch, room, size } from './room-record.js';
 
 /** Seventeen rooms of a house: gables with breasts and stairs, an L in two parts, plain rooms with doors and windows. */

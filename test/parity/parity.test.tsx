@@ -2,8 +2,8 @@
 import { parse } from 'csv-parse/sync';
 import { render } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
-import { lookUp } from '../../src/book/index.js';
-import { loadBook } from '../../src/load/index.js';
+import { lookUp } from '../../src/core/book/index.js';
+import { loadBook } from '../../src/disk/load/index.js';
 import { makeSheetPdf } from '../../src/print/index.js';
 import { plainWords, raw, rowsOf, say, tablesOf } from '../../src/sheet/index.js';
 import type { Block, HouseCell, Sheet, TableBlock } from '../../src/sheet/index.js';

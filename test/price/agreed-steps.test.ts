@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { agreedSteps } from '../../src/price/index.js';
-import type { Cents } from '../../src/units/index.js';
+import { agreedSteps } from '../../src/core/price/index.js';
+import type { Cents } from '../../src/base/units/index.js';
 
 const cents = fc.integer({ min: -5_000_000, max: 5_000_000 }).map((amount) => amount as Cents);
 

@@ -9,8 +9,8 @@ import {
   ownerPurchases,
   priceHouse,
   worldCost,
-} from '../../src/price/index.js';
-import type { HousePrice, Item } from '../../src/price/index.js';
+} from '../../src/core/price/index.js';
+import type { HousePrice, Item } from '../../src/core/price/index.js';
 import { allowance, cents, item, option, percent, priceBook } from './house.js';
 import { randomHouse } from './random-house.js';
 

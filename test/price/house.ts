@@ -1,7 +1,7 @@
-import type { Allowance, Contract, Option } from '../../src/model/index.js';
-import type { Item, PriceBook, SizedAllowance } from '../../src/price/index.js';
-import type { Takeoff } from '../../src/takeoff/index.js';
-import type { Cents, Decimal, Unit } from '../../src/units/index.js';
+import type { Allowance, Contract, Option } from '../../src/core/model/index.js';
+import type { Item, PriceBook, SizedAllowance } from '../../src/core/price/index.js';
+import type { Takeoff } from '../../src/core/takeoff/index.js';
+import type { Cents, Decimal, Unit } from '../../src/base/units/index.js';
 
 /** Small houses for tests of money, written in dollars. */
 

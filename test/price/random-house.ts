@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Item } from '../../src/price/index.js';
+import type { Item } from '../../src/core/price/index.js';
 import { allowance, item, option, percent, priceBook } from './house.js';
 
 const products = fc.array(

@@ -1,8 +1,8 @@
 import { Decimal as Reference } from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { priceOf, shareOf, shareOut } from '../../src/price/index.js';
-import type { Cents } from '../../src/units/index.js';
+import { priceOf, shareOf, shareOut } from '../../src/core/price/index.js';
+import type { Cents } from '../../src/base/units/index.js';
 
 describe('priceOf', () => {
   test('rounds half a cent up, once', () => {

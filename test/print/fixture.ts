@@ -1,4 +1,4 @@
-import type { Book } from '../../src/book/index.js';
+import type { Book } from '../../src/core/book/index.js';
 import { composeHouse } from '../small-house/compose-house.js';
 import type { RecordTexts } from '../small-house/compose-house.js';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { makeSchedules } from '../../src/book/index.js';
-import type { Book } from '../../src/book/index.js';
+import { makeSchedules } from '../../src/core/book/index.js';
+import type { Book } from '../../src/core/book/index.js';
 import { makeBookPdf, undrawnProblems } from '../../src/print/index.js';
 import { makeFixture } from './fixture.js';
 import { putDown } from './tool.js';

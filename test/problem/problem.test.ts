@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { didYouMean, nearest, printProblems, problemAt, problemIn, sortProblems } from '../../src/problem/index.js';
-import type { Origin, Problem } from '../../src/problem/index.js';
+import {
+  didYouMean,
+  nearest,
+  printProblems,
+  problemAt,
+  problemIn,
+  sortProblems,
+} from '../../src/base/problem/index.js';
+import type { Origin, Problem } from '../../src/base/problem/index.js';
 
 const text = ['---', 'name: Study', '    chosen: pine-shiplp-1x8', '---', ''].join('\n');
 const origin: Origin = {

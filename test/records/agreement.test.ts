@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readRecords } from '../../src/records/index.js';
+import { readRecords } from '../../src/core/records/index.js';
 import { told, withFiles } from './small-house.js';
 
 const hex = 'ab'.repeat(32);

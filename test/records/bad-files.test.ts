@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readRecords } from '../../src/records/index.js';
+import { readRecords } from '../../src/core/records/index.js';
 import { told, withFiles } from './small-house.js';
 
 /** Problems of a house with one more file. */

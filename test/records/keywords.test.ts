@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { featureKinds } from '../../src/feature/index.js';
+import { featureKinds } from '../../src/core/feature/index.js';
 
 /** What says nothing of a value, or hands it on to other schemas. */
 const structure = ['$defs', '$id', '$ref', '$schema', 'description', 'items', 'oneOf', 'properties', 'title'];

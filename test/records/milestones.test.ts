@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { dateMilestones } from '../../src/calendar/index.js';
-import { readRecords } from '../../src/records/index.js';
+import { dateMilestones } from '../../src/core/calendar/index.js';
+import { readRecords } from '../../src/core/records/index.js';
 import { edited } from './small-house.js';
 
 test('milestones linked in any way are refused, or can be dated', () => {

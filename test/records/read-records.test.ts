@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readRecords } from '../../src/records/index.js';
+import { readRecords } from '../../src/core/records/index.js';
 import { edited, told } from './small-house.js';
 
 const foot = 304_800_000;

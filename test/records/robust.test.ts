@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { measureParts, openingKinds, roomUses, swatchPatterns } from '../../src/model/index.js';
-import { readRecords } from '../../src/records/index.js';
-import { compass } from '../../src/units/index.js';
-import { validatorOf } from '../../src/records/validators.js';
+import { measureParts, openingKinds, roomUses, swatchPatterns } from '../../src/core/model/index.js';
+import { readRecords } from '../../src/core/records/index.js';
+import { compass } from '../../src/base/units/index.js';
+import { validatorOf } from '../../src/core/records/validators.js';
 import category from '../../schemas/category.schema.json' with { type: 'json' };
 import opening from '../../schemas/opening.schema.json' with { type: 'json' };
 import option from '../../schemas/option.schema.json' with { type: 'json' };

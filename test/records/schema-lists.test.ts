@@ -9,8 +9,8 @@ import {
   roomUses,
   scheduleColumns,
   swatchPatterns,
-} from '../../src/model/index.js';
-import { conventions } from '../../src/takeoff/index.js';
+} from '../../src/core/model/index.js';
+import { conventions } from '../../src/core/takeoff/index.js';
 
 /** Lists that the schemas give to editors and that the code works with: the code's are the ones meant. */
 const lists: readonly (readonly [what: string, schema: string, at: string, meant: readonly string[]])[] = [

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readRecords, readSigners } from '../../src/records/index.js';
+import { readRecords, readSigners } from '../../src/core/records/index.js';
 import { smallFiles } from '../book/small-house.js';
 
 const pairs = Array.from({ length: 32 }, (_, index) => (index + 160).toString(16).toUpperCase());

@@ -1,6 +1,6 @@
-import { readRecords } from '../../src/records/index.js';
-import type { Outcome, Problem } from '../../src/problem/index.js';
-import type { Records, Source } from '../../src/model/index.js';
+import { readRecords } from '../../src/core/records/index.js';
+import type { Outcome, Problem } from '../../src/base/problem/index.js';
+import type { Records, Source } from '../../src/core/model/index.js';
 
 /** A house of two rooms, three categories and three trades that has nothing wrong with it. */
 export const smallHouse: Readonly<Record<string, string>> = {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { loadBook } from '../../src/load/index.js';
+import { loadBook } from '../../src/disk/load/index.js';
 
 const { book } = await loadBook('.', '2026-04-20');
 

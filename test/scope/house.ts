@@ -1,6 +1,6 @@
 import { smallBook } from '../book/small-house.js';
 import type { Edits } from '../book/small-house.js';
-import type { Scope } from '../../src/scope/index.js';
+import type { Scope } from '../../src/core/scope/index.js';
 
 /** A category that is measured by area, with one option of its own name. */
 export function areaCategory(slug: string, layer: string, more = '', option = ''): Edits {

@@ -1,5 +1,5 @@
-import type { Book, DoorRow } from '../../src/book/index.js';
-import type { Order } from '../../src/price/index.js';
+import type { Book, DoorRow } from '../../src/core/book/index.js';
+import type { Order } from '../../src/core/price/index.js';
 import { col } from '../../src/sheet/index.js';
 import type {
   Cell,

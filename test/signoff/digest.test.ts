@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import type { Book } from '../../src/book/index.js';
-import { loadBook } from '../../src/load/index.js';
+import type { Book } from '../../src/core/book/index.js';
+import { loadBook } from '../../src/disk/load/index.js';
 import { digestOf, roomDigests, shortDigest, tradeDigests } from '../../src/signoff/index.js';
-import type { Cents } from '../../src/units/index.js';
+import type { Cents } from '../../src/base/units/index.js';
 import { makeFixture } from '../print/fixture.js';
 
 test('a digest is SHA-256 of the canonical text', () => {

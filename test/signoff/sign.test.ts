@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { loadBook } from '../../src/load/index.js';
+import { loadBook } from '../../src/disk/load/index.js';
 import { makeBookPdf } from '../../src/print/index.js';
 import { openCertificate, signPdf, verifyPdf } from '../../src/signoff/index.js';
 import { makeCertificate } from './make-certificate.js';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Book } from '../../src/book/index.js';
+import type { Book } from '../../src/core/book/index.js';
 import { renderPage } from '../../src/site/render-page.js';
 import { searchEntries, searchScript } from '../../src/site/search-index.js';
 import { allSheets } from '../../src/site/sheets.js';

@@ -1,8 +1,8 @@
-import { makeBook } from '../../src/book/index.js';
-import type { Book } from '../../src/book/index.js';
-import { measureHouse } from '../../src/measure/index.js';
-import type { Problem } from '../../src/problem/index.js';
-import { readRecords } from '../../src/records/index.js';
+import { makeBook } from '../../src/core/book/index.js';
+import type { Book } from '../../src/core/book/index.js';
+import { measureHouse } from '../../src/core/measure/index.js';
+import type { Problem } from '../../src/base/problem/index.js';
+import { readRecords } from '../../src/core/records/index.js';
 
 /** The text of records by their path, such as `content/rooms/study.md`. */
 export type RecordTexts = Readonly<Record<string, string>>;

@@ -3,7 +3,7 @@ import { mkdir, mkdtemp, readFile, readdir, realpath, rm, symlink, writeFile } f
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { OutputRefused, readHouseFolder, writeAtomically, writeTree } from '../../src/store/index.js';
+import { OutputRefused, readHouseFolder, writeAtomically, writeTree } from '../../src/disk/store/index.js';
 
 let dir: string;
 

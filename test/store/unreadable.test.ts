@@ -3,7 +3,7 @@ import type * as Disk from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test, vi } from 'vitest';
-import { readHouseFolder } from '../../src/store/index.js';
+import { readHouseFolder } from '../../src/disk/store/index.js';
 
 // Whoever runs the tests as root may read everything: the disk is made to refuse.
 vi.mock('node:fs/promises', async (original) => {

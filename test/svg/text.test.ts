@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { PathBuilder, element, numberText, svgText, text } from '../../src/svg/index.js';
+import { PathBuilder, element, numberText, svgText, text } from '../../src/base/svg/index.js';
 
 describe('svgText', () => {
   it('escapes text and attributes', () => {

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { lookUp } from '../../src/book/index.js';
+import { lookUp } from '../../src/core/book/index.js';
 import { rowsOf, plainWords, nothing } from '../../src/sheet/index.js';
 import { backing, placesOf, tradeTables } from '../../src/table/index.js';
-import { readRecords } from '../../src/records/index.js';
+import { readRecords } from '../../src/core/records/index.js';
 import { tradeDigests } from '../../src/signoff/index.js';
 import { smallBook, smallFiles } from '../book/small-house.js';
 

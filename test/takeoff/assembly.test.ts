@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Assembly } from '../../src/model/index.js';
-import { resolvePlaces, takeOff } from '../../src/takeoff/index.js';
-import { assembliesOf } from '../../src/takeoff/assembly.js';
-import { fromInches } from '../../src/units/index.js';
+import type { Assembly } from '../../src/core/model/index.js';
+import { resolvePlaces, takeOff } from '../../src/core/takeoff/index.js';
+import { assembliesOf } from '../../src/core/takeoff/assembly.js';
+import { fromInches } from '../../src/base/units/index.js';
 import { category, option, room, selection } from './room.js';
 
 const wall: Assembly = {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import type { Convention } from '../../src/model/index.js';
-import { countsWords, poolCounts, resolvePlaces, takeOff } from '../../src/takeoff/index.js';
-import { fromFeet, fromInches } from '../../src/units/index.js';
+import type { Convention } from '../../src/core/model/index.js';
+import { countsWords, poolCounts, resolvePlaces, takeOff } from '../../src/core/takeoff/index.js';
+import { fromFeet, fromInches } from '../../src/base/units/index.js';
 import { category, option, room, selection } from './room.js';
 
 const waste10 = [{ waste: { amount: 10, scale: 2 } }];

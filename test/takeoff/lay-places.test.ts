@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { CourseRun, RoomMeasure } from '../../src/model/index.js';
-import { layPlaces, resolvePlaces } from '../../src/takeoff/index.js';
-import type { LayoutSummary } from '../../src/takeoff/index.js';
-import { fromFeet, fromInches, printLength } from '../../src/units/index.js';
+import type { CourseRun, RoomMeasure } from '../../src/core/model/index.js';
+import { layPlaces, resolvePlaces } from '../../src/core/takeoff/index.js';
+import type { LayoutSummary } from '../../src/core/takeoff/index.js';
+import { fromFeet, fromInches, printLength } from '../../src/base/units/index.js';
 import { measured } from '../measure/measured.js';
 import { box, flat, len, opening, pitch, size } from '../measure/room-record.js';
 import { category, option, selection } from './room.js';

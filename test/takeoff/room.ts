@@ -1,6 +1,6 @@
-import type { Area, Length, Volume } from '../../src/units/index.js';
-import { fromFeet } from '../../src/units/index.js';
-import type { Category, Convention, Option, OptionPart, RoomMeasure, Selection } from '../../src/model/index.js';
+import type { Area, Length, Volume } from '../../src/base/units/index.js';
+import { fromFeet } from '../../src/base/units/index.js';
+import type { Category, Convention, Option, OptionPart, RoomMeasure, Selection } from '../../src/core/model/index.js';
 
 /** A room of 14 × 16 ft, 9 ft high, measured by hand: a door D01 3 × 7 in the south wall, a window W01 6 × 6 in the
  *  north wall, a chimney breast on the east wall and a stair. */

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import type { SupplyRule } from '../../src/model/index.js';
-import { poolSupplies, resolvePlaces, sumSupplies, takeOff } from '../../src/takeoff/index.js';
-import { suppliesOf } from '../../src/takeoff/supply.js';
-import { fromInches } from '../../src/units/index.js';
+import type { SupplyRule } from '../../src/core/model/index.js';
+import { poolSupplies, resolvePlaces, sumSupplies, takeOff } from '../../src/core/takeoff/index.js';
+import { suppliesOf } from '../../src/core/takeoff/supply.js';
+import { fromInches } from '../../src/base/units/index.js';
 import { category, option, room, selection } from './room.js';
 
 const tape: SupplyRule = {

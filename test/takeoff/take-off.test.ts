@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import type { Convention, Option } from '../../src/model/index.js';
-import { resolvePlaces, takeOff } from '../../src/takeoff/index.js';
-import type { Takeoff } from '../../src/takeoff/index.js';
-import { fromFeet } from '../../src/units/index.js';
-import type { Area } from '../../src/units/index.js';
+import type { Convention, Option } from '../../src/core/model/index.js';
+import { resolvePlaces, takeOff } from '../../src/core/takeoff/index.js';
+import type { Takeoff } from '../../src/core/takeoff/index.js';
+import { fromFeet } from '../../src/base/units/index.js';
+import type { Area } from '../../src/base/units/index.js';
 import { category, option, room, selection } from './room.js';
 
 function take(

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parseLength, parseSize, printLength, printMetric, printSize } from '../../src/units/index.js';
-import type { Length } from '../../src/units/index.js';
+import { parseLength, parseSize, printLength, printMetric, printSize } from '../../src/base/units/index.js';
+import type { Length } from '../../src/base/units/index.js';
 
 const inch = 25_400_000;
 const foot = 304_800_000;

@@ -16,8 +16,8 @@ import {
   printDay,
   printPitch,
   printQuantity,
-} from '../../src/units/index.js';
-import type { Area } from '../../src/units/index.js';
+} from '../../src/base/units/index.js';
+import type { Area } from '../../src/base/units/index.js';
 
 describe('quantities', () => {
   it('reads amounts with their unit', () => {

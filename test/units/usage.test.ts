@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { parseUsage, printUsage } from '../../src/units/index.js';
+import { parseUsage, printUsage } from '../../src/base/units/index.js';
 
 describe('what is used with what', () => {
   test.each([

@@ -1,4 +1,4 @@
-import type { IsoDate } from '../../units/index.js';
+import type { IsoDate } from '../../base/units/index.js';
 
 /** What happened to the demo house, day by day. Each step is done by the very commands that a builder types. */
 export type Step =

@@ -1,7 +1,7 @@
 import { isMap, isScalar, isSeq, parseDocument } from 'yaml';
 import type { Pair, YAMLMap } from 'yaml';
-import type { Source } from '../../model/index.js';
-import type { IsoDate } from '../../units/index.js';
+import type { Source } from '../../core/model/index.js';
+import type { IsoDate } from '../../base/units/index.js';
 
 /** A house's records as they stood at the end of a day: of each selection, what was decided or ordered later is left out.
  *  All else, comments too, stays to the letter. */

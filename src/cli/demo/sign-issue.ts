@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { issuedPath } from '../../load/index.js';
-import { writeAtomically } from '../../store/index.js';
-import type { IsoDate } from '../../units/index.js';
+import { issuedPath } from '../../disk/load/index.js';
+import { writeAtomically } from '../../disk/store/index.js';
+import type { IsoDate } from '../../base/units/index.js';
 import { throwAwayCertificate } from './throw-away-certificate.js';
 
 /** Of the demo's throw-away certificates: no secret. */

@@ -1,6 +1,6 @@
 import { generateKeyPairSync } from 'node:crypto';
 import forge from 'node-forge';
-import type { IsoDate } from '../../units/index.js';
+import type { IsoDate } from '../../base/units/index.js';
 
 export interface ThrowAwayCertificate {
   /** Bytes of a .p12 file. */

@@ -1,4 +1,4 @@
-import type { CeilingFacet, Point, RoomMeasure } from '../../model/index.js';
+import type { CeilingFacet, Point, RoomMeasure } from '../../core/model/index.js';
 
 /** Height of the ceiling's plane at a place of the plan, both in nanometres; undefined when it cannot be known. */
 export type HeightAt = (point: { readonly x: number; readonly y: number }) => number | undefined;

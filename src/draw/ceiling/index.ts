@@ -1,6 +1,6 @@
-import { planMarks } from '../../feature/index.js';
-import { PathBuilder, path } from '../../svg/index.js';
-import type { CeilingFacet, FeatureMeasure, RoomMeasure } from '../../model/index.js';
+import { planMarks } from '../../core/feature/index.js';
+import { PathBuilder, path } from '../../base/svg/index.js';
+import type { CeilingFacet, FeatureMeasure, RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';

@@ -1,4 +1,4 @@
-import type { CeilingFacet } from '../../model/index.js';
+import type { CeilingFacet } from '../../core/model/index.js';
 
 /** Where a place of the unfolded facet lies on the plan; the inverse of the unfolding in src/geometry. */
 export function onPlan(

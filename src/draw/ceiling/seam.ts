@@ -1,4 +1,4 @@
-import type { CeilingFacet } from '../../model/index.js';
+import type { CeilingFacet } from '../../core/model/index.js';
 import { edgesOf, overlapOf } from './facet-height.js';
 import type { Edge, HeightAt } from './facet-height.js';
 

@@ -1,5 +1,5 @@
-import { fromFrame } from '../../takeoff/layout/index.js';
-import type { LaidSurface, LayoutSummary } from '../../takeoff/index.js';
+import { fromFrame } from '../../core/takeoff/layout/index.js';
+import type { LaidSurface, LayoutSummary } from '../../core/takeoff/index.js';
 import type { Spot } from '../convex.js';
 import { isInside, stretchesInside } from '../inside.js';
 import { lengthText } from '../length-text.js';

@@ -1,7 +1,7 @@
-import { faceMarks } from '../../feature/index.js';
-import type { FaceMark, Spot as MarkSpot } from '../../feature/index.js';
-import type { FeatureMeasure } from '../../model/index.js';
-import type { Length } from '../../units/index.js';
+import { faceMarks } from '../../core/feature/index.js';
+import type { FaceMark, Spot as MarkSpot } from '../../core/feature/index.js';
+import type { FeatureMeasure } from '../../core/model/index.js';
+import type { Length } from '../../base/units/index.js';
 import type { Spot } from '../convex.js';
 import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';

@@ -1,4 +1,4 @@
-import type { Region } from '../../model/index.js';
+import type { Region } from '../../core/model/index.js';
 import type { Convex, Spot } from '../convex.js';
 import { isInside, spotsInside } from '../inside.js';
 import { sizes } from '../pen.js';

@@ -1,4 +1,4 @@
-import type { RoomMeasure, WallMeasure } from '../../model/index.js';
+import type { RoomMeasure, WallMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { Sheet } from '../sheet.js';
 

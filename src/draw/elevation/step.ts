@@ -1,5 +1,5 @@
-import type { Surface } from '../../model/index.js';
-import { printArea } from '../../units/index.js';
+import type { Surface } from '../../core/model/index.js';
+import { printArea } from '../../base/units/index.js';
 import { drawDimensions } from '../dimension.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';

@@ -1,4 +1,4 @@
-import type { FeatureMeasure } from '../../model/index.js';
+import type { FeatureMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
 import type { DrawOptions, Drawing } from '../drawing.js';

@@ -1,5 +1,5 @@
-import type { FeatureMeasure } from '../../model/index.js';
-import type { Length } from '../../units/index.js';
+import type { FeatureMeasure } from '../../core/model/index.js';
+import type { Length } from '../../base/units/index.js';
 import type { Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
 import type { Drawing } from '../drawing.js';

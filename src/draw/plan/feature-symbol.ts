@@ -1,6 +1,6 @@
-import { planMarks } from '../../feature/index.js';
-import type { BesideWall, PlanMark } from '../../feature/index.js';
-import type { FeatureMeasure, RoomMeasure } from '../../model/index.js';
+import { planMarks } from '../../core/feature/index.js';
+import type { BesideWall, PlanMark } from '../../core/feature/index.js';
+import type { FeatureMeasure, RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';

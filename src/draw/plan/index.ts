@@ -1,4 +1,4 @@
-import type { RoomMeasure } from '../../model/index.js';
+import type { RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';

@@ -1,4 +1,4 @@
-import type { OpeningMeasure } from '../../model/index.js';
+import type { OpeningMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { Sheet } from '../sheet.js';
 import type { WallLine } from './wall-line.js';

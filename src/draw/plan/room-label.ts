@@ -1,4 +1,4 @@
-import type { RoomMeasure } from '../../model/index.js';
+import type { RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { boxAround, isInside, spotsInside } from '../inside.js';
 import { lengthText } from '../length-text.js';

@@ -1,4 +1,4 @@
-import type { RoomMeasure } from '../../model/index.js';
+import type { RoomMeasure } from '../../core/model/index.js';
 
 /** How far a room reaches on plan to its inside faces, in nanometres: walls and dimensions stand around that. */
 export function planSpan({ plan }: RoomMeasure): { readonly width: number; readonly height: number } {

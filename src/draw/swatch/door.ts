@@ -1,4 +1,4 @@
-import type { SvgNode } from '../../svg/index.js';
+import type { SvgNode } from '../../base/svg/index.js';
 import { block, ground, piece } from './canvas.js';
 import type { Canvas, Pattern } from './canvas.js';
 import { isOther, isWood, lightness, mix, shade } from './color.js';

@@ -1,5 +1,5 @@
-import { PathBuilder, path } from '../../svg/index.js';
-import type { SvgNode } from '../../svg/index.js';
+import { PathBuilder, path } from '../../base/svg/index.js';
+import type { SvgNode } from '../../base/svg/index.js';
 import { block, ground, tenth } from './canvas.js';
 import type { Canvas, Pattern } from './canvas.js';
 import { isWarm, mix, shade } from './color.js';

@@ -1,5 +1,5 @@
-import { PathBuilder, circle, path } from '../../svg/index.js';
-import type { SvgNode } from '../../svg/index.js';
+import { PathBuilder, circle, path } from '../../base/svg/index.js';
+import type { SvgNode } from '../../base/svg/index.js';
 import { block, ground, tenth } from './canvas.js';
 import type { Canvas, Pattern } from './canvas.js';
 import { isOther, isWarm, lightness, mix, shade } from './color.js';

@@ -1,5 +1,5 @@
-import { path } from '../../svg/index.js';
-import type { SvgNode } from '../../svg/index.js';
+import { path } from '../../base/svg/index.js';
+import type { SvgNode } from '../../base/svg/index.js';
 import { Gathered, clip, clipBy, ground, outlineData, pieceColor, softOutline } from './canvas.js';
 import type { Canvas, Corner, Pattern } from './canvas.js';
 import { mix, shade } from './color.js';

@@ -1,5 +1,5 @@
-import { PathBuilder, path } from '../../svg/index.js';
-import type { SvgNode } from '../../svg/index.js';
+import { PathBuilder, path } from '../../base/svg/index.js';
+import type { SvgNode } from '../../base/svg/index.js';
 import { block, clip, ground, piece, softOutline, tenth } from './canvas.js';
 import type { Canvas, Corner, Pattern } from './canvas.js';
 import { isOther, lightness, shade } from './color.js';

@@ -1,4 +1,4 @@
-import type { SvgNode } from '../../svg/index.js';
+import type { SvgNode } from '../../base/svg/index.js';
 import { block, ground, piece, pieceColor } from './canvas.js';
 import type { Canvas, Corner, Pattern } from './canvas.js';
 import { shade } from './color.js';

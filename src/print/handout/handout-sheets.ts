@@ -3,8 +3,8 @@ import type { Handout, HandoutProduct, HandoutQuestion, HandoutSection, Standing
 import { drawSwatch } from '../../draw/index.js';
 import type { TradeBlock } from '../../sheet/index.js';
 import { shortDigest } from '../../signoff/index.js';
-import { svgText } from '../../svg/index.js';
-import { printDay } from '../../units/index.js';
+import { svgText } from '../../base/svg/index.js';
+import { printDay } from '../../base/units/index.js';
 import { anchorOf, printSigns, printTable, readProse } from '../../write/index.js';
 import type { PrintTable, ProseBlock as Block } from '../../write/index.js';
 import { targetsOf } from '../labels.js';

@@ -1,7 +1,7 @@
 import type { Handout, HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
 import { plainWords } from '../../sheet/index.js';
 import type { TradeCell } from '../../sheet/index.js';
-import { printAmount } from '../../units/index.js';
+import { printAmount } from '../../base/units/index.js';
 import type { PrintDrawing } from '../drawings.js';
 import { printLine, readProse } from '../../write/index.js';
 import type { ProseBlock as Block } from '../../write/index.js';

@@ -1,6 +1,6 @@
-import { cautionWords, sourceText, stateWords } from '../../caution/index.js';
-import type { Caution } from '../../caution/index.js';
-import { printDay } from '../../units/index.js';
+import { cautionWords, sourceText, stateWords } from '../../core/caution/index.js';
+import type { Caution } from '../../core/caution/index.js';
+import { printDay } from '../../base/units/index.js';
 
 /** One caution, at its room's page. */
 export interface CautionRow {

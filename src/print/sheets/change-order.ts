@@ -1,7 +1,7 @@
-import { lookUp } from '../../book/index.js';
-import type { Book, BookChangeOrder } from '../../book/index.js';
+import { lookUp } from '../../core/book/index.js';
+import type { Book, BookChangeOrder } from '../../core/book/index.js';
 import { changeOrderSheet } from '../../table/index.js';
-import { printDay } from '../../units/index.js';
+import { printDay } from '../../base/units/index.js';
 import { printSheet, printSigns } from '../../write/index.js';
 import type { PrintSheet } from '../../write/index.js';
 import { shorten } from '../shorten.js';

@@ -1,8 +1,8 @@
-import type { BookRoom } from '../../book/index.js';
-import { printDay } from '../../units/index.js';
+import type { BookRoom } from '../../core/book/index.js';
+import { printDay } from '../../base/units/index.js';
 import { coverDrawing } from '../drawings.js';
 import type { PrintDrawing } from '../drawings.js';
-import type { LookUp } from '../../book/index.js';
+import type { LookUp } from '../../core/book/index.js';
 
 export interface Cover {
   readonly house: string;

@@ -1,5 +1,5 @@
-import { printAmount, printMoney, printMoneyChange } from '../../units/index.js';
-import type { Cents } from '../../units/index.js';
+import { printAmount, printMoney, printMoneyChange } from '../../base/units/index.js';
+import type { Cents } from '../../base/units/index.js';
 
 /** A number cut at its decimal point, so that a column lines up on it: `1,240` and `.5`. */
 export interface Figure {

@@ -1,7 +1,7 @@
-import { joinWords, printDay, printPercent } from '../../units/index.js';
+import { joinWords, printDay, printPercent } from '../../base/units/index.js';
 import { statusWords } from '../../sheet/index.js';
 import type { Status } from '../../sheet/index.js';
-import type { LookUp } from '../../book/index.js';
+import type { LookUp } from '../../core/book/index.js';
 
 type Sign = Status | 'owner-furnished';
 

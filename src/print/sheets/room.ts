@@ -1,12 +1,12 @@
-import type { BookRoom } from '../../book/index.js';
-import { printArea, printAreaMetric, printLength, printMetric, printMoneyChange } from '../../units/index.js';
-import type { Area, Length } from '../../units/index.js';
+import type { BookRoom } from '../../core/book/index.js';
+import { printArea, printAreaMetric, printLength, printMetric, printMoneyChange } from '../../base/units/index.js';
+import type { Area, Length } from '../../base/units/index.js';
 import { printRoom } from '../drawings.js';
 import type { PrintDrawing } from '../drawings.js';
 import { layoutsOnPaper, quantityLines } from '../../table/index.js';
 import { printTable, readProse } from '../../write/index.js';
 import type { PrintTable, ProseBlock as Block } from '../../write/index.js';
-import type { LookUp } from '../../book/index.js';
+import type { LookUp } from '../../core/book/index.js';
 import { shorten } from '../shorten.js';
 import { cautionRow } from './cautions.js';
 import type { CautionRow } from './cautions.js';

@@ -1,9 +1,9 @@
-import type { BookOption, BookSelection } from '../../book/index.js';
-import type { Takeoff } from '../../takeoff/index.js';
-import { printDay, printLength } from '../../units/index.js';
+import type { BookOption, BookSelection } from '../../core/book/index.js';
+import type { Takeoff } from '../../core/takeoff/index.js';
+import { printDay, printLength } from '../../base/units/index.js';
 import { amountFigure, changeFigure } from './figure.js';
 import type { Figure } from './figure.js';
-import type { LookUp } from '../../book/index.js';
+import type { LookUp } from '../../core/book/index.js';
 import { stateMark } from './state.js';
 import type { StateMark } from './state.js';
 

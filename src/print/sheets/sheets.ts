@@ -1,11 +1,11 @@
-import type { Book, Stamp } from '../../book/index.js';
-import { printDay } from '../../units/index.js';
-import type { IsoDate } from '../../units/index.js';
+import type { Book, Stamp } from '../../core/book/index.js';
+import { printDay } from '../../base/units/index.js';
+import type { IsoDate } from '../../base/units/index.js';
 import { swatchSvg } from '../drawings.js';
 import { makeCover } from './cover.js';
 import type { Cover } from './cover.js';
 import { roomDigests, shortDigest } from '../../signoff/index.js';
-import { lookUp } from '../../book/index.js';
+import { lookUp } from '../../core/book/index.js';
 import {
   cautionSheet,
   decisionSheet,

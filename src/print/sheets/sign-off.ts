@@ -1,6 +1,6 @@
-import { printDay, printMoney, printMoneyChange } from '../../units/index.js';
-import type { Cents } from '../../units/index.js';
-import type { LookUp, Stamp } from '../../book/index.js';
+import { printDay, printMoney, printMoneyChange } from '../../base/units/index.js';
+import type { Cents } from '../../base/units/index.js';
+import type { LookUp, Stamp } from '../../core/book/index.js';
 
 export interface SignOff {
   readonly statement: readonly string[];

@@ -1,7 +1,7 @@
-import type { BookSelection } from '../../book/index.js';
+import type { BookSelection } from '../../core/book/index.js';
 import { statusWords } from '../../sheet/index.js';
 import type { Status } from '../../sheet/index.js';
-import { printDay } from '../../units/index.js';
+import { printDay } from '../../base/units/index.js';
 
 /** State of a selection as printed: its sign, the word, and a second line. */
 export interface StateMark {

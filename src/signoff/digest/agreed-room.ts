@@ -1,4 +1,4 @@
-import type { Book, BookOption, BookRoom, BookSelection } from '../../book/index.js';
+import type { Book, BookOption, BookRoom, BookSelection } from '../../core/book/index.js';
 import { leaveOut, withoutPaths } from './leave-out.js';
 
 /** What initials on a room's page agree to: the room as measured, each selection with its quantities and its money, and the

@@ -1,4 +1,4 @@
-import type { Book, BookOption, BookTrade } from '../../book/index.js';
+import type { Book, BookOption, BookTrade } from '../../core/book/index.js';
 import { workOf } from './agreed-room.js';
 import { leaveOut, withoutPaths } from './leave-out.js';
 

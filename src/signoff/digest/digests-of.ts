@@ -1,4 +1,4 @@
-import type { Book } from '../../book/index.js';
+import type { Book } from '../../core/book/index.js';
 import { agreedRoom } from './agreed-room.js';
 import { agreedTrade } from './agreed-trade.js';
 import { digestOf } from './digest-of.js';

@@ -1,4 +1,4 @@
-import type { Signer } from '../../records/index.js';
+import type { Signer } from '../../core/records/index.js';
 
 export type SignerRole = Signer['role'];
 

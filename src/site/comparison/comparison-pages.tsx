@@ -1,6 +1,6 @@
-import type { Book } from '../../book/index.js';
-import { isTold } from '../../compare/index.js';
-import type { Comparison } from '../../compare/index.js';
+import type { Book } from '../../core/book/index.js';
+import { isTold } from '../../core/compare/index.js';
+import type { Comparison } from '../../core/compare/index.js';
 import { checkPath } from '../page.js';
 import type { Page, SheetSet } from '../page.js';
 import { makeView } from '../view.js';

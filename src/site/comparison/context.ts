@@ -1,4 +1,4 @@
-import type { Comparison, RoomChange } from '../../compare/index.js';
+import type { Comparison, RoomChange } from '../../core/compare/index.js';
 import type { View } from '../view.js';
 import type { ComparisonPlace } from './place.js';
 

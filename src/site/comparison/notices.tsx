@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import type { NoticeChange } from '../../compare/index.js';
+import type { NoticeChange } from '../../core/compare/index.js';
 import type { ComparisonContext } from './context.js';
 
 const kindWords = { appears: 'New', goes: 'Gone', changed: 'Changed' } as const;

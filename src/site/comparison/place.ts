@@ -1,4 +1,4 @@
-import type { Comparison, RecordChange, RoomChange } from '../../compare/index.js';
+import type { Comparison, RecordChange, RoomChange } from '../../core/compare/index.js';
 import { anchorOf } from '../paths.js';
 
 /** Where the pages of a comparison stand in a set of sheets. */

@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import type { RecordChange } from '../../compare/index.js';
+import type { RecordChange } from '../../core/compare/index.js';
 import { anchorOf } from '../paths.js';
 import { diffLines, plainLines } from '../record-lines.js';
 import { useSheet } from '../sheet-context.js';

@@ -6,10 +6,10 @@ import {
   roomPoundsWords,
   roomWords,
   sideWords,
-} from '../../compare/index.js';
-import type { MeasureChange, PartChange, RoomChange, SelectionChange } from '../../compare/index.js';
+} from '../../core/compare/index.js';
+import type { MeasureChange, PartChange, RoomChange, SelectionChange } from '../../core/compare/index.js';
 import { fieldTable } from '../../table/index.js';
-import { capital, printMoneyChange } from '../../units/index.js';
+import { capital, printMoneyChange } from '../../base/units/index.js';
 import { TableHtml } from '../../write/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { Facts } from '../parts/facts.js';

@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
-import { capital } from '../../units/index.js';
-import { aspectWords, selectionRows, sideWords } from '../../compare/index.js';
-import type { SelectionChange, SelectionSide } from '../../compare/index.js';
+import { capital } from '../../base/units/index.js';
+import { aspectWords, selectionRows, sideWords } from '../../core/compare/index.js';
+import type { SelectionChange, SelectionSide } from '../../core/compare/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { DrawnSwatch } from '../parts/drawing.js';
 import { anchorOf } from '../paths.js';

@@ -1,6 +1,6 @@
 import type { VNode } from 'preact';
-import { drawnRoom } from '../../book/index.js';
-import type { RoomChange } from '../../compare/index.js';
+import { drawnRoom } from '../../core/book/index.js';
+import type { RoomChange } from '../../core/compare/index.js';
 import { roomViews } from '../../draw/index.js';
 import type { Drawing, RoomView, RoomViews } from '../../draw/index.js';
 import { drawForPage } from '../drawings.js';

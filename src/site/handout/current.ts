@@ -1,5 +1,5 @@
 import type { Handout, HandoutCover } from '../../handout/index.js';
-import { printDay } from '../../units/index.js';
+import { printDay } from '../../base/units/index.js';
 
 /** The list of current issues in the site's folder of handouts. */
 export const currentFile = 'current.js';

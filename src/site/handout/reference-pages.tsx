@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import { drawSwatch } from '../../draw/index.js';
 import type { HandoutProduct } from '../../handout/index.js';
-import { printDay } from '../../units/index.js';
+import { printDay } from '../../base/units/index.js';
 import { CellHtml, TableHtml } from '../../write/index.js';
 import { Svg } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';

@@ -1,6 +1,6 @@
 import type { VNode } from 'preact';
 import type { HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
-import { printAmount, printDay } from '../../units/index.js';
+import { printAmount, printDay } from '../../base/units/index.js';
 import { CellHtml } from '../../write/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { DrawingFigure } from '../parts/drawing.js';

@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
-import type { BookChangeOrder } from '../../book/index.js';
+import type { BookChangeOrder } from '../../core/book/index.js';
 import { agreedSections, changeOrderBlocks } from '../../table/index.js';
-import { capital, printMoney, printMoneyChange, recordNumber } from '../../units/index.js';
+import { capital, printMoney, printMoneyChange, recordNumber } from '../../base/units/index.js';
 import { BlocksHtml } from '../../write/index.js';
 import { RecordLink } from '../parts/link.js';
 import { Prose } from '../parts/prose.js';

@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { cautionWords, countWords } from '../../caution/index.js';
+import { cautionWords, countWords } from '../../core/caution/index.js';
 import { cautionRules } from '../../table/index.js';
 import { TableHtml } from '../../write/index.js';
 import { CautionCard } from '../parts/caution.js';

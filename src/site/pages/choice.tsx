@@ -1,9 +1,9 @@
 import type { VNode } from 'preact';
-import type { BookSelection } from '../../book/index.js';
-import { describePush, describeSlack } from '../../calendar/index.js';
-import type { Caution } from '../../caution/index.js';
+import type { BookSelection } from '../../core/book/index.js';
+import { describePush, describeSlack } from '../../core/calendar/index.js';
+import type { Caution } from '../../core/caution/index.js';
 import { changeWords } from '../../sheet/index.js';
-import { lower, printMoney, printMoneyChange } from '../../units/index.js';
+import { lower, printMoney, printMoneyChange } from '../../base/units/index.js';
 import { candidatesOf, choiceRows } from '../choice-rows.js';
 import type { Candidate } from '../choice-rows.js';
 import { Swatch } from '../parts/drawing.js';

@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
-import type { LedgerEntry } from '../../price/index.js';
+import type { LedgerEntry } from '../../core/price/index.js';
 import { moneySections } from '../../table/index.js';
-import { printMoney } from '../../units/index.js';
+import { printMoney } from '../../base/units/index.js';
 import { BlocksHtml } from '../../write/index.js';
 import { AllowanceBar } from '../parts/allowance-bar.js';
 import { PageLink } from '../parts/link.js';

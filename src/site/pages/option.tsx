@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
-import type { BookOption, BookSelection } from '../../book/index.js';
-import type { OptionPart } from '../../model/index.js';
-import { capital, lower, printDollars, printLength, printMoney, printPercent } from '../../units/index.js';
+import type { BookOption, BookSelection } from '../../core/book/index.js';
+import type { OptionPart } from '../../core/model/index.js';
+import { capital, lower, printDollars, printLength, printMoney, printPercent } from '../../base/units/index.js';
 import { orderText, quantityText } from '../parts/arithmetic.js';
 import { DataTable } from '../parts/data-table.js';
 import { Swatch } from '../parts/drawing.js';

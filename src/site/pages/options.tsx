@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import type { BookOption } from '../../book/index.js';
+import type { BookOption } from '../../core/book/index.js';
 import { Swatch } from '../parts/drawing.js';
 import { PageLink } from '../parts/link.js';
 import { counted } from '../parts/words.js';

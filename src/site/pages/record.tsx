@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import type { Source } from '../../model/index.js';
+import type { Source } from '../../core/model/index.js';
 import { numberedLines, plainLines } from '../record-lines.js';
 import { useSheet } from '../sheet-context.js';
 import { PageLink } from '../parts/link.js';

@@ -1,6 +1,6 @@
 import type { VNode } from 'preact';
-import { capital } from '../../units/index.js';
-import type { Source } from '../../model/index.js';
+import { capital } from '../../base/units/index.js';
+import type { Source } from '../../core/model/index.js';
 import { RecordLink } from '../parts/link.js';
 import { counted } from '../parts/words.js';
 import { anchorOf } from '../paths.js';

@@ -1,10 +1,10 @@
 import type { VNode } from 'preact';
-import type { BookSelection } from '../../book/index.js';
-import { cautionWords, countWords } from '../../caution/index.js';
-import { describeSlack } from '../../calendar/index.js';
+import type { BookSelection } from '../../core/book/index.js';
+import { cautionWords, countWords } from '../../core/caution/index.js';
+import { describeSlack } from '../../core/calendar/index.js';
 import { changeWords } from '../../sheet/index.js';
-import { capital, lower, printMoney, printMoneyChange } from '../../units/index.js';
-import type { Cents } from '../../units/index.js';
+import { capital, lower, printMoney, printMoneyChange } from '../../base/units/index.js';
+import type { Cents } from '../../base/units/index.js';
 import { AllowanceBar } from '../parts/allowance-bar.js';
 import { Swatch } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';

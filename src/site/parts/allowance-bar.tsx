@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
-import type { LedgerEntry } from '../../price/index.js';
-import { numberText } from '../../svg/index.js';
-import { printMoney } from '../../units/index.js';
+import type { LedgerEntry } from '../../core/price/index.js';
+import { numberText } from '../../base/svg/index.js';
+import { printMoney } from '../../base/units/index.js';
 
 /** An allowance as a bar: solid is drawn, hatched is what is open (cheapest dark, dearest light), the tick is the
  *  amount. What runs past the tick is over. The figures stand beside it. */

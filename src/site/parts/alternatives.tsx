@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
-import type { Alternative, BookSelection } from '../../book/index.js';
+import type { Alternative, BookSelection } from '../../core/book/index.js';
 import { changeWords } from '../../sheet/index.js';
-import { printAmount, printMoney, printMoneyChange } from '../../units/index.js';
+import { printAmount, printMoney, printMoneyChange } from '../../base/units/index.js';
 import { useView } from '../sheet-context.js';
 import { quantityText } from './arithmetic.js';
 import { Swatch } from './drawing.js';

@@ -1,13 +1,13 @@
 import type { VNode } from 'preact';
-import type { BookSelection } from '../../book/index.js';
-import { cautionWords, sourceText, stateWords } from '../../caution/index.js';
-import type { Caution } from '../../caution/index.js';
+import type { BookSelection } from '../../core/book/index.js';
+import { cautionWords, sourceText, stateWords } from '../../core/caution/index.js';
+import type { Caution } from '../../core/caution/index.js';
 import { cautionAnchor, cautionPath } from '../paths.js';
 import { useView } from '../sheet-context.js';
 import { Facts } from './facts.js';
 import { Day } from './figures.js';
 import { PageLink } from './link.js';
-import { joinWords } from '../../units/index.js';
+import { joinWords } from '../../base/units/index.js';
 
 /** One caution in full, at its place: what was seen, what the source says, whom to ask, and who accepts it. */
 export function CautionCard({ caution }: { caution: Caution }): VNode {

@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
-import { capital } from '../../units/index.js';
-import { costParts } from '../../model/index.js';
-import type { Cost } from '../../price/index.js';
+import { capital } from '../../base/units/index.js';
+import { costParts } from '../../core/model/index.js';
+import type { Cost } from '../../core/price/index.js';
 import { MoneyCell } from './figures.js';
 import { partWords } from './words.js';
 

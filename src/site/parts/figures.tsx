@@ -7,8 +7,8 @@ import {
   printMetric,
   printMoney,
   printMoneyChange,
-} from '../../units/index.js';
-import type { Area, Cents, IsoDate, Length } from '../../units/index.js';
+} from '../../base/units/index.js';
+import type { Area, Cents, IsoDate, Length } from '../../base/units/index.js';
 import { useView } from '../sheet-context.js';
 
 /** Money in running text: `$1,240` or `$7.40`. */

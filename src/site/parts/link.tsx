@@ -1,5 +1,5 @@
 import type { ComponentChildren, VNode } from 'preact';
-import type { BookOption, BookRoom, BookSelection } from '../../book/index.js';
+import type { BookOption, BookRoom, BookSelection } from '../../core/book/index.js';
 import { optionPath, recordPath, roomPath, selectionPath } from '../paths.js';
 import { useLink, useView } from '../sheet-context.js';
 

@@ -1,8 +1,8 @@
 import type { VNode } from 'preact';
-import type { BookRoom } from '../../book/index.js';
-import { numberText } from '../../svg/index.js';
-import { feet } from '../../units/index.js';
-import type { Point, WallMeasure } from '../../model/index.js';
+import type { BookRoom } from '../../core/book/index.js';
+import { numberText } from '../../base/svg/index.js';
+import { feet } from '../../base/units/index.js';
+import type { Point, WallMeasure } from '../../core/model/index.js';
 
 /** A room's outline with its openings as gaps, in pixels of `perFoot`, so that rooms side by side share one scale. */
 export function MiniPlan({ room, perFoot }: { room: BookRoom; perFoot: number }): VNode {

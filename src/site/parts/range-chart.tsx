@@ -1,9 +1,9 @@
 import { scaleLinear } from 'd3-scale';
 import type { VNode } from 'preact';
-import type { Book } from '../../book/index.js';
-import { numberText } from '../../svg/index.js';
-import { printMoney } from '../../units/index.js';
-import type { Cents } from '../../units/index.js';
+import type { Book } from '../../core/book/index.js';
+import { numberText } from '../../base/svg/index.js';
+import { printMoney } from '../../base/units/index.js';
+import type { Cents } from '../../base/units/index.js';
 
 /** Per cent of the width that stay free on each side, for the words. */
 const edge = 13;

@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import { assemblySteps } from '../../table/index.js';
-import type { AssemblyResistance } from '../../takeoff/index.js';
-import { printAmount } from '../../units/index.js';
+import type { AssemblyResistance } from '../../core/takeoff/index.js';
+import { printAmount } from '../../base/units/index.js';
 
 /** What framing leaves of the insulation's R, step by step. A figure for the energy report to confirm. */
 export function Resistance({ assembly }: { assembly: AssemblyResistance }): VNode {

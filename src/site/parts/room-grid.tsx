@@ -1,6 +1,6 @@
 import type { VNode } from 'preact';
-import type { BookRoom } from '../../book/index.js';
-import { feet, printAmount, printMoneyChange } from '../../units/index.js';
+import type { BookRoom } from '../../core/book/index.js';
+import { feet, printAmount, printMoneyChange } from '../../base/units/index.js';
 import { SignMark } from '../../write/index.js';
 import { roomPath } from '../paths.js';
 import { useView } from '../sheet-context.js';

@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import type { BookRoom, BookSelection } from '../../book/index.js';
+import type { BookRoom, BookSelection } from '../../core/book/index.js';
 import { quantitiesOfRoom, quantityLines, roomCosts, roomSupplies } from '../../table/index.js';
 import { TableHtml } from '../../write/index.js';
 import { placeLinks } from '../place-links.js';

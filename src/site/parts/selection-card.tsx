@@ -1,8 +1,8 @@
 import type { VNode } from 'preact';
-import type { BookSelection } from '../../book/index.js';
-import { describePush, describeSlack } from '../../calendar/index.js';
+import type { BookSelection } from '../../core/book/index.js';
+import { describePush, describeSlack } from '../../core/calendar/index.js';
 import { changeWords } from '../../sheet/index.js';
-import { printAmount, printMoney, printMoneyChange } from '../../units/index.js';
+import { printAmount, printMoney, printMoneyChange } from '../../base/units/index.js';
 import { anchorOf, pagePaths, selectionAnchor } from '../paths.js';
 import { useView } from '../sheet-context.js';
 import { Alternatives } from './alternatives.js';

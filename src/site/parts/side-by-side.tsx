@@ -1,6 +1,6 @@
 import { scaleLinear } from 'd3-scale';
 import type { ComponentChildren, VNode } from 'preact';
-import { numberText } from '../../svg/index.js';
+import { numberText } from '../../base/svg/index.js';
 
 /** One fact of each of several things. What is the same for all is said once, across; what differs from the reference
  *  column has a bar at its edge, as a revised line of a specification has. */

@@ -1,6 +1,6 @@
 import type { VNode } from 'preact';
-import type { SignedState } from '../../book/index.js';
-import { joinWords } from '../../units/index.js';
+import type { SignedState } from '../../core/book/index.js';
+import { joinWords } from '../../base/units/index.js';
 
 /** What is signed of a choice or a room, in words with a sign before them: never by colour alone. */
 export function SignedMark({ signed }: { signed: SignedState | undefined }): VNode | null {

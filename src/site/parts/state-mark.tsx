@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import type { BookSelection } from '../../book/index.js';
+import type { BookSelection } from '../../core/book/index.js';
 import { statusWords } from '../../sheet/index.js';
 import { SignMark } from '../../write/index.js';
 import { shownState } from './words.js';

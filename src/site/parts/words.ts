@@ -1,5 +1,5 @@
-import type { BookSelection } from '../../book/index.js';
-import type { CostPart } from '../../model/index.js';
+import type { BookSelection } from '../../core/book/index.js';
+import type { CostPart } from '../../core/model/index.js';
 import type { Status } from '../../sheet/index.js';
 
 export const partWords: Readonly<Record<CostPart, string>> = {
@@ -9,7 +9,7 @@ export const partWords: Readonly<Record<CostPart, string>> = {
   labor: 'labor',
 };
 
-export { counted } from '../../units/index.js';
+export { counted } from '../../base/units/index.js';
 
 /** The state that people act on: an open choice is open, due soon or late. */
 export type ShownState = Status;

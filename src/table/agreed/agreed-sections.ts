@@ -1,4 +1,4 @@
-import type { LookUp } from '../../book/index.js';
+import type { LookUp } from '../../core/book/index.js';
 import { words } from '../../sheet/index.js';
 import type { Block } from '../../sheet/index.js';
 import { agreedSteps } from '../money/index.js';

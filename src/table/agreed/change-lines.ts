@@ -1,5 +1,5 @@
-import type { BookChangeOrder, LookUp } from '../../book/index.js';
-import type { ChangeLine } from '../../model/index.js';
+import type { BookChangeOrder, LookUp } from '../../core/book/index.js';
+import type { ChangeLine } from '../../core/model/index.js';
 import { col, layOut, money } from '../../sheet/index.js';
 import type { Column, HouseBlock, HouseCell } from '../../sheet/index.js';
 import { namesOf } from '../names-of.js';

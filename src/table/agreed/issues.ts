@@ -1,7 +1,7 @@
-import type { BookIssue } from '../../book/index.js';
+import type { BookIssue } from '../../core/book/index.js';
 import { col, nothing, quiet, words } from '../../sheet/index.js';
 import type { Cell } from '../../sheet/index.js';
-import { capital, shortDigest } from '../../units/index.js';
+import { capital, shortDigest } from '../../base/units/index.js';
 import { schedule } from '../schedule.js';
 
 /** The issued versions, with who signed each. */

@@ -1,7 +1,7 @@
-import type { LookUp } from '../../book/index.js';
+import type { LookUp } from '../../core/book/index.js';
 import { words } from '../../sheet/index.js';
 import type { Block, Sheet } from '../../sheet/index.js';
-import { capital, joinWords, printDay } from '../../units/index.js';
+import { capital, joinWords, printDay } from '../../base/units/index.js';
 import { decisions } from './decisions.js';
 import { milestones } from './milestones.js';
 

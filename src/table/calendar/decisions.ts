@@ -1,6 +1,6 @@
-import type { LookUp } from '../../book/index.js';
-import { describePush, describeSlack } from '../../calendar/index.js';
-import type { Decision } from '../../calendar/index.js';
+import type { LookUp } from '../../core/book/index.js';
+import { describePush, describeSlack } from '../../core/calendar/index.js';
+import type { Decision } from '../../core/calendar/index.js';
 import { col } from '../../sheet/index.js';
 import { schedule } from '../schedule.js';
 

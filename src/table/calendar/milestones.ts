@@ -1,6 +1,6 @@
-import type { DatedMilestone } from '../../calendar/index.js';
+import type { DatedMilestone } from '../../core/calendar/index.js';
 import { col } from '../../sheet/index.js';
-import { capital } from '../../units/index.js';
+import { capital } from '../../base/units/index.js';
 import { schedule } from '../schedule.js';
 
 /** The milestones of the job by their day, and how each day comes about. */

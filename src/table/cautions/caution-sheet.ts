@@ -1,5 +1,5 @@
-import type { LookUp } from '../../book/index.js';
-import { cautionWords, countWords } from '../../caution/index.js';
+import type { LookUp } from '../../core/book/index.js';
+import { cautionWords, countWords } from '../../core/caution/index.js';
 import { words } from '../../sheet/index.js';
 import type { Block, Sheet } from '../../sheet/index.js';
 import { cautions } from './cautions.js';

@@ -1,9 +1,9 @@
-import type { LookUp } from '../../book/index.js';
-import { cautionRules as ruleBook, cautionWords, sourceText } from '../../caution/index.js';
-import type { Caution } from '../../caution/index.js';
+import type { LookUp } from '../../core/book/index.js';
+import { cautionRules as ruleBook, cautionWords, sourceText } from '../../core/caution/index.js';
+import type { Caution } from '../../core/caution/index.js';
 import { col, quiet, words } from '../../sheet/index.js';
 import type { Cell } from '../../sheet/index.js';
-import { lower } from '../../units/index.js';
+import { lower } from '../../base/units/index.js';
 import { schedule } from '../schedule.js';
 
 type Row = (typeof ruleBook)[number] & { readonly seen: readonly (Caution & { readonly roomName: string })[] };

@@ -1,9 +1,9 @@
-import { printWorkingDays } from '../../calendar/index.js';
-import { draftLines, moneyParts, movedByProduct, togetherWords } from '../../compare/index.js';
-import type { Comparison, RoomChange } from '../../compare/index.js';
+import { printWorkingDays } from '../../core/calendar/index.js';
+import { draftLines, moneyParts, movedByProduct, togetherWords } from '../../core/compare/index.js';
+import type { Comparison, RoomChange } from '../../core/compare/index.js';
 import { words } from '../../sheet/index.js';
 import type { Block } from '../../sheet/index.js';
-import { counted } from '../../units/index.js';
+import { counted } from '../../base/units/index.js';
 import { movedMilestones } from '../calendar/index.js';
 import {
   differenceTable,

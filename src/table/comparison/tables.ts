@@ -1,4 +1,4 @@
-import { moneyParts, movedByProduct, roomPoundsWords, roomWords } from '../../compare/index.js';
+import { moneyParts, movedByProduct, roomPoundsWords, roomWords } from '../../core/compare/index.js';
 import type {
   AllowanceChange,
   Comparison,
@@ -6,11 +6,11 @@ import type {
   MovedProduct,
   RecordChange,
   RoomChange,
-} from '../../compare/index.js';
+} from '../../core/compare/index.js';
 import { col, layOut, money } from '../../sheet/index.js';
 import type { HouseBlock, HouseTable } from '../../sheet/index.js';
-import { capital } from '../../units/index.js';
-import type { Cents } from '../../units/index.js';
+import { capital } from '../../base/units/index.js';
+import type { Cents } from '../../base/units/index.js';
 import { idsAsNames } from '../names-of.js';
 
 const lay = <Row>(table: HouseTable<Row>, rows: readonly Row[]): HouseBlock => layOut(table, rows, idsAsNames);

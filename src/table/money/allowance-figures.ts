@@ -1,5 +1,5 @@
-import type { LookUp } from '../../book/index.js';
-import type { LedgerEntry, ReasonedFigure } from '../../price/index.js';
+import type { LookUp } from '../../core/book/index.js';
+import type { LedgerEntry, ReasonedFigure } from '../../core/price/index.js';
 import { col, layOut } from '../../sheet/index.js';
 import type { Column, HouseBlock, HouseCell, HouseTable } from '../../sheet/index.js';
 import { namesOf } from '../names-of.js';

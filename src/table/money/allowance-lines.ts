@@ -1,8 +1,8 @@
-import type { LookUp } from '../../book/index.js';
-import type { LedgerEntry } from '../../price/index.js';
+import type { LookUp } from '../../core/book/index.js';
+import type { LedgerEntry } from '../../core/price/index.js';
 import { col, layOut, money } from '../../sheet/index.js';
 import type { Column, Finish, HouseBlock, HouseCell, HouseTable } from '../../sheet/index.js';
-import type { Cents } from '../../units/index.js';
+import type { Cents } from '../../base/units/index.js';
 import { choiceFinish } from '../choice.js';
 import { namesOf } from '../names-of.js';
 import { houseSchedule } from '../schedule.js';

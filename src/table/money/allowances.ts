@@ -1,4 +1,4 @@
-import type { LedgerEntry } from '../../price/index.js';
+import type { LedgerEntry } from '../../core/price/index.js';
 import { col } from '../../sheet/index.js';
 import { houseSchedule } from '../schedule.js';
 

@@ -1,7 +1,7 @@
-import type { BookMoney } from '../../book/index.js';
+import type { BookMoney } from '../../core/book/index.js';
 import { money as amount, words } from '../../sheet/index.js';
 import type { Block } from '../../sheet/index.js';
-import { joinWords, printPercent } from '../../units/index.js';
+import { joinWords, printPercent } from '../../base/units/index.js';
 
 /** What the contract says of money. */
 export const contractRules = (money: BookMoney): Block => ({

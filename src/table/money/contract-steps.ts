@@ -1,6 +1,6 @@
-import type { LookUp } from '../../book/index.js';
-import type { ContractStep } from '../../price/index.js';
-import { counted } from '../../units/index.js';
+import type { LookUp } from '../../core/book/index.js';
+import type { ContractStep } from '../../core/price/index.js';
+import { counted } from '../../base/units/index.js';
 import { houseSchedule } from '../schedule.js';
 import { stepTable } from './step-table.js';
 

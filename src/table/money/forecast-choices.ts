@@ -1,7 +1,7 @@
-import type { LookUp } from '../../book/index.js';
+import type { LookUp } from '../../core/book/index.js';
 import { col, nothing, quiet, words } from '../../sheet/index.js';
 import type { Cell, Column, HouseCell } from '../../sheet/index.js';
-import type { Cents } from '../../units/index.js';
+import type { Cents } from '../../base/units/index.js';
 import { choiceWords } from '../choice.js';
 import { namesOf } from '../names-of.js';
 import { houseSchedule } from '../schedule.js';

@@ -1,8 +1,8 @@
-import type { LookUp } from '../../book/index.js';
-import type { LedgerEntry } from '../../price/index.js';
+import type { LookUp } from '../../core/book/index.js';
+import type { LedgerEntry } from '../../core/price/index.js';
 import { money as amount, words } from '../../sheet/index.js';
 import type { Block, HouseCell, Sheet } from '../../sheet/index.js';
-import type { Cents } from '../../units/index.js';
+import type { Cents } from '../../base/units/index.js';
 import { figureTable } from './allowance-figures.js';
 import { drawnTable } from './allowance-lines.js';
 import { allowances } from './allowances.js';

@@ -1,4 +1,4 @@
-import type { ContractStep } from '../../price/index.js';
+import type { ContractStep } from '../../core/price/index.js';
 import { col } from '../../sheet/index.js';
 import type { HouseTable, Place } from '../../sheet/index.js';
 

@@ -1,4 +1,4 @@
-import type { LookUp, Total } from '../../book/index.js';
+import type { LookUp, Total } from '../../core/book/index.js';
 import { col, layOut, money, words } from '../../sheet/index.js';
 import type { Cell, Column, HouseCell, HouseTable, Names } from '../../sheet/index.js';
 import { namesOf } from '../names-of.js';

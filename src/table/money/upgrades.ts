@@ -1,10 +1,10 @@
-import type { BookSelection, LookUp } from '../../book/index.js';
-import { costParts } from '../../model/index.js';
-import type { Reckoning } from '../../price/index.js';
+import type { BookSelection, LookUp } from '../../core/book/index.js';
+import { costParts } from '../../core/model/index.js';
+import type { Reckoning } from '../../core/price/index.js';
 import { col, layOut, money } from '../../sheet/index.js';
 import type { HouseBlock, HouseTable } from '../../sheet/index.js';
-import { joinWords } from '../../units/index.js';
-import type { Cents } from '../../units/index.js';
+import { joinWords } from '../../base/units/index.js';
+import type { Cents } from '../../base/units/index.js';
 import { namesOf } from '../names-of.js';
 import type { HouseSchedule } from '../schedule.js';
 

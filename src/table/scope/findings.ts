@@ -1,5 +1,5 @@
-import { findingWords } from '../../scope/index.js';
-import type { ScopeFinding } from '../../scope/index.js';
+import { findingWords } from '../../core/scope/index.js';
+import type { ScopeFinding } from '../../core/scope/index.js';
 import { col, words } from '../../sheet/index.js';
 import { schedule } from '../schedule.js';
 

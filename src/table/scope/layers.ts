@@ -1,8 +1,8 @@
-import type { LookUp } from '../../book/index.js';
-import type { BuildUp, BuildUpLayer } from '../../scope/index.js';
+import type { LookUp } from '../../core/book/index.js';
+import type { BuildUp, BuildUpLayer } from '../../core/scope/index.js';
 import { col, quiet, words } from '../../sheet/index.js';
 import type { Cell, Names } from '../../sheet/index.js';
-import { joinWords, lower } from '../../units/index.js';
+import { joinWords, lower } from '../../base/units/index.js';
 import { schedule } from '../schedule.js';
 
 /** Places of a room that have the same layers. */

@@ -1,8 +1,8 @@
-import type { Book } from '../../book/index.js';
-import { daysBetween } from '../../calendar/index.js';
+import type { Book } from '../../core/book/index.js';
+import { daysBetween } from '../../core/calendar/index.js';
 import { calendarFile } from './calendar-file.js';
 import type { CalendarDecision } from './calendar-file.js';
-import type { IsoDate } from '../../units/index.js';
+import type { IsoDate } from '../../base/units/index.js';
 
 /** The Book's decide-by days and milestones as an iCalendar file; decisions by day, then as in the Book. Without a
  *  `sequence`, it is the Book's day as a number: the file of a later day updates the entries of an earlier one, in any

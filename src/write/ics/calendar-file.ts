@@ -1,6 +1,6 @@
-import { plusDays } from '../../calendar/index.js';
-import type { DatedMilestone, Decision } from '../../calendar/index.js';
-import type { IsoDate } from '../../units/index.js';
+import { plusDays } from '../../core/calendar/index.js';
+import type { DatedMilestone, Decision } from '../../core/calendar/index.js';
+import type { IsoDate } from '../../base/units/index.js';
 import { contentLine, escapeText } from './content-line.js';
 import { makeUid } from './uid.js';
 

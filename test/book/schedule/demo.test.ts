@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { lookUp } from '../../../src/book/index.js';
-import { loadBook } from '../../../src/load/index.js';
-import { scheduleColumns } from '../../../src/model/index.js';
+import { lookUp } from '../../../src/core/book/index.js';
+import { loadBook } from '../../../src/disk/load/index.js';
+import { scheduleColumns } from '../../../src/core/model/index.js';
 import { dataFile, dataTables } from '../../../src/table/index.js';
 import { tableCsv } from '../../../src/write/index.js';
-import { feet, fromFeet } from '../../../src/units/index.js';
+import { feet, fromFeet } from '../../../src/base/units/index.js';
 
 const { book } = await loadBook('.', '2026-04-20');
 if (!book) throw new Error('the demo house has errors');

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fromInches } from '../../../src/units/index.js';
+import { fromInches } from '../../../src/base/units/index.js';
 import { twoRooms } from './house.js';
 
 const door = '{ at: D02, category: door, chosen: panel }';

@@ -1,4 +1,4 @@
-import type { Schedules } from '../../../src/book/index.js';
+import type { Schedules } from '../../../src/core/book/index.js';
 import { smallBook } from '../small-house.js';
 import type { Edits } from '../small-house.js';
 

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { handOf } from '../../../src/book/index.js';
+import { handOf } from '../../../src/core/book/index.js';
 import { published } from '../published.js';
 
 const source = 'DHI, hand of a door: seen from the side where one pushes, hinges on the left make a left hand';

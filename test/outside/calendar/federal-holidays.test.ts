@@ -1,6 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import { expect, test } from 'vitest';
-import { federalHolidays } from '../../../src/calendar/index.js';
+import { federalHolidays } from '../../../src/core/calendar/index.js';
 import { published } from '../published.js';
 import { statuteHolidays } from './statute.js';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { decide, plusDays, workingDays } from '../../../src/calendar/index.js';
+import { decide, plusDays, workingDays } from '../../../src/core/calendar/index.js';
 import { category, dated, option, rules } from '../../calendar/house.js';
 import { iso, shift, statuteHolidays } from './statute.js';
 

@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
-import type { RoomView } from '../../../src/caution/index.js';
-import type { Area } from '../../../src/units/index.js';
+import type { RoomView } from '../../../src/core/caution/index.js';
+import type { Area } from '../../../src/base/units/index.js';
 import { category, feature, len, measuredBy, option, room, seenBy, selection } from '../../caution/house.js';
 import { published } from '../published.js';
 

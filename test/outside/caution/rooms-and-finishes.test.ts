@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { Area } from '../../../src/units/index.js';
+import type { Area } from '../../../src/base/units/index.js';
 import { category, len, opening, option, room, seenBy, selection } from '../../caution/house.js';
 import { published } from '../published.js';
 

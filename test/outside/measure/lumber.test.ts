@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { boardFeet, nominalInches } from '../../../src/feature/timber/board-feet.js';
+import { boardFeet, nominalInches } from '../../../src/core/feature/timber/board-feet.js';
 import { measured } from '../../measure/measured.js';
 import { flat, len, size } from '../../measure/room-record.js';
 import { published } from '../published.js';

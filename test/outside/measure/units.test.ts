@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { feet } from '../../../src/units/index.js';
+import { feet } from '../../../src/base/units/index.js';
 import { measured } from '../../measure/measured.js';
 import { flat, len, size } from '../../measure/room-record.js';
 import { published } from '../published.js';

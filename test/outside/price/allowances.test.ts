@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { changeInWorld, makeLedger, priceHouse, priceOf, shareOf } from '../../../src/price/index.js';
-import type { Cents } from '../../../src/units/index.js';
+import { changeInWorld, makeLedger, priceHouse, priceOf, shareOf } from '../../../src/core/price/index.js';
+import type { Cents } from '../../../src/base/units/index.js';
 import { allowance, cents, item, option, percent, priceBook } from '../../price/house.js';
 import { published } from '../published.js';
 

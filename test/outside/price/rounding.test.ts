@@ -1,8 +1,8 @@
 import { Decimal as Reference } from 'decimal.js';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { contractEffect, priceOf, shareOf } from '../../../src/price/index.js';
-import type { Cents } from '../../../src/units/index.js';
+import { contractEffect, priceOf, shareOf } from '../../../src/core/price/index.js';
+import type { Cents } from '../../../src/base/units/index.js';
 import { contract } from '../../price/house.js';
 
 /** A second decimal library, at a precision that never cuts. */

@@ -1,5 +1,5 @@
-import { loadHouse } from '../../../src/load/index.js';
-import type { Category } from '../../../src/model/index.js';
+import { loadHouse } from '../../../src/disk/load/index.js';
+import type { Category } from '../../../src/core/model/index.js';
 
 /** A category of the demo house, as the take-off works with it. */
 export async function demoCategory(slug: string): Promise<Category> {

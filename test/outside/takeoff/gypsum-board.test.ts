@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
-import { packsFor, sheetOrder, sheetsFor, usedWith } from '../../../src/takeoff/arithmetic/index.js';
-import type { Area } from '../../../src/units/index.js';
+import { packsFor, sheetOrder, sheetsFor, usedWith } from '../../../src/core/takeoff/arithmetic/index.js';
+import type { Area } from '../../../src/base/units/index.js';
 import { published } from '../published.js';
 import { demoCategory } from './demo.js';
 

@@ -1,8 +1,8 @@
 import { expect } from 'vitest';
-import { layerResistance, resistanceInSeries, transmittance } from '../../../src/takeoff/arithmetic/index.js';
-import { fromInches } from '../../../src/units/index.js';
-import type { Assembly } from '../../../src/model/index.js';
-import { assembliesOf } from '../../../src/takeoff/assembly.js';
+import { layerResistance, resistanceInSeries, transmittance } from '../../../src/core/takeoff/arithmetic/index.js';
+import { fromInches } from '../../../src/base/units/index.js';
+import type { Assembly } from '../../../src/core/model/index.js';
+import { assembliesOf } from '../../../src/core/takeoff/assembly.js';
 import { option } from '../../takeoff/room.js';
 import { published } from '../published.js';
 import { demoCategory } from './demo.js';

@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
-import { facingWeight, stoneCorners, stoneFlats, withWaste } from '../../../src/takeoff/arithmetic/index.js';
-import { fromFeet, fromInches } from '../../../src/units/index.js';
-import type { Area } from '../../../src/units/index.js';
+import { facingWeight, stoneCorners, stoneFlats, withWaste } from '../../../src/core/takeoff/arithmetic/index.js';
+import { fromFeet, fromInches } from '../../../src/base/units/index.js';
+import type { Area } from '../../../src/base/units/index.js';
 import { published } from '../published.js';
 
 published({ what: '40 ft of corners stand for 20 sq ft of flats', source: 'https://nevilstone.com', mark: 'S' }, () => {

@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
-import { baseLength } from '../../../src/takeoff/arithmetic/index.js';
-import { fromFeet } from '../../../src/units/index.js';
+import { baseLength } from '../../../src/core/takeoff/arithmetic/index.js';
+import { fromFeet } from '../../../src/base/units/index.js';
 import { published } from '../published.js';
 
 const book =

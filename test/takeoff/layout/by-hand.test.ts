@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { layOut, layoutWords } from '../../../src/takeoff/layout/index.js';
-import type { Layout } from '../../../src/takeoff/layout/index.js';
-import { fromInches, inches, printLength } from '../../../src/units/index.js';
-import type { Length } from '../../../src/units/index.js';
+import { layOut, layoutWords } from '../../../src/core/takeoff/layout/index.js';
+import type { Layout } from '../../../src/core/takeoff/layout/index.js';
+import { fromInches, inches, printLength } from '../../../src/base/units/index.js';
+import type { Length } from '../../../src/base/units/index.js';
 import { boards, feetOf, rectangle, region, sheets } from './shapes.js';
 
 /** Every case is worked by hand in its comment. */

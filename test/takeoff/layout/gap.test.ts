@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { layOut } from '../../../src/takeoff/layout/index.js';
-import type { LayoutInput } from '../../../src/takeoff/layout/index.js';
-import { fromInches } from '../../../src/units/index.js';
+import { layOut } from '../../../src/core/takeoff/layout/index.js';
+import type { LayoutInput } from '../../../src/core/takeoff/layout/index.js';
+import { fromInches } from '../../../src/base/units/index.js';
 import { boards, feetOf, rectangle, region, sheets } from './shapes.js';
 
 /** Surfaces as houses have them. The bound is the total length of the courses, rounded up to a sum of stock lengths: no

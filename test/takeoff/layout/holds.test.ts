@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import polygonClipping from 'polygon-clipping';
 import { describe, expect, test } from 'vitest';
-import { fromFrame, layOut } from '../../../src/takeoff/layout/index.js';
-import type { Course, Layout, LayoutInput, Piece } from '../../../src/takeoff/layout/index.js';
-import type { Point, Region } from '../../../src/model/index.js';
-import { feet } from '../../../src/units/index.js';
-import type { Length } from '../../../src/units/index.js';
+import { fromFrame, layOut } from '../../../src/core/takeoff/layout/index.js';
+import type { Course, Layout, LayoutInput, Piece } from '../../../src/core/takeoff/layout/index.js';
+import type { Point, Region } from '../../../src/core/model/index.js';
+import { feet } from '../../../src/base/units/index.js';
+import type { Length } from '../../../src/base/units/index.js';
 import { boardInputs, sheetInputs, surfaces } from './surfaces.js';
 import { boards } from './shapes.js';
 

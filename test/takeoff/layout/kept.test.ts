@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { boardRules, keptLayouts, layOut } from '../../../src/takeoff/layout/index.js';
-import { fromFeet, fromInches } from '../../../src/units/index.js';
+import { boardRules, keptLayouts, layOut } from '../../../src/core/takeoff/layout/index.js';
+import { fromFeet, fromInches } from '../../../src/base/units/index.js';
 import { box } from '../../measure/room-record.js';
 
 const input = {

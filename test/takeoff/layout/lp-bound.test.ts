@@ -1,8 +1,8 @@
 import highs from 'highs';
 import { describe, expect, test } from 'vitest';
-import { layOut } from '../../../src/takeoff/layout/index.js';
-import type { Layout, LayoutInput } from '../../../src/takeoff/layout/index.js';
-import { feet, fromInches } from '../../../src/units/index.js';
+import { layOut } from '../../../src/core/takeoff/layout/index.js';
+import type { Layout, LayoutInput } from '../../../src/core/takeoff/layout/index.js';
+import { feet, fromInches } from '../../../src/base/units/index.js';
 import { boards, feetOf, rectangle, region } from './shapes.js';
 
 // Its types say that a CommonJS module is its default's container; Node gives the default itself.

@@ -1,8 +1,8 @@
-import { boardRules, sheetRules } from '../../../src/takeoff/layout/index.js';
-import type { LayoutInput, LayoutRules } from '../../../src/takeoff/layout/index.js';
-import type { Region } from '../../../src/model/index.js';
-import { fromInches } from '../../../src/units/index.js';
-import type { Length } from '../../../src/units/index.js';
+import { boardRules, sheetRules } from '../../../src/core/takeoff/layout/index.js';
+import type { LayoutInput, LayoutRules } from '../../../src/core/takeoff/layout/index.js';
+import type { Region } from '../../../src/core/model/index.js';
+import { fromInches } from '../../../src/base/units/index.js';
+import type { Length } from '../../../src/base/units/index.js';
 
 type Pair = readonly [number, number];
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { layOut, layoutWords, summarize } from '../../../src/takeoff/layout/index.js';
-import { fromInches } from '../../../src/units/index.js';
+import { layOut, layoutWords, summarize } from '../../../src/core/takeoff/layout/index.js';
+import { fromInches } from '../../../src/base/units/index.js';
 import { boards, feetOf, rectangle, region } from './shapes.js';
 
 describe('a summary', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
-import type { LayoutInput } from '../../../src/takeoff/layout/index.js';
-import type { Region } from '../../../src/model/index.js';
-import { fromInches } from '../../../src/units/index.js';
+import type { LayoutInput } from '../../../src/core/takeoff/layout/index.js';
+import type { Region } from '../../../src/core/model/index.js';
+import { fromInches } from '../../../src/base/units/index.js';
 import { boards, feetOf, rectangle, region, sheets } from './shapes.js';
 
 /** Whole sixteenths of an inch, given in inches. */

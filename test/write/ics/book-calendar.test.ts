@@ -1,6 +1,6 @@
 import ICAL from 'ical.js';
 import { expect, test } from 'vitest';
-import type { Book } from '../../../src/book/index.js';
+import type { Book } from '../../../src/core/book/index.js';
 import { bookCalendar } from '../../../src/write/ics/index.js';
 
 const selection = (id: string, room: string, by: string) => ({

@@ -1,0 +1,257 @@
+import type {
+  Allowance,
+  Attribute,
+  Category,
+  ChangeOrder,
+  CostPart,
+  HouseCalendar,
+  Issue,
+  IssuePurpose,
+  Level,
+  Option,
+  Person,
+  RoomUse,
+  Source,
+  Studs,
+  Trade,
+} from '../model/index.js';
+import type { Decision, DatedMilestone } from '../calendar/index.js';
+import type { Caution } from '../caution/index.js';
+import type { RoomMeasure } from '../measure/index.js';
+import type { ContractStep, Cost, LedgerEntry, Lot, Order, ReasonedFigure, Reckoning } from '../price/index.js';
+import type { Scope } from '../scope/index.js';
+import type { SupplyOrder, Takeoff } from '../takeoff/index.js';
+import type { Schedules } from './schedule/schedule.js';
+import type { Cents, Decimal, IsoDate } from '../../base/units/index.js';
+
+/** Everything computed for a house on one day; all outputs render this and nothing else. Plain JSON:
+ *  lengths in whole nanometres (25 400 000 an inch), areas in sq ft, money in whole cents, days as YYYY-MM-DD. */
+export interface Book {
+  readonly format: 'bookmatch/book/1';
+  /** The day for which states and slack are computed. */
+  readonly on: IsoDate;
+  readonly house: BookHouse;
+  readonly levels: readonly Level[];
+  readonly trades: readonly BookTrade[];
+  readonly categories: readonly BookCategory[];
+  readonly options: readonly BookOption[];
+  readonly rooms: readonly BookRoom[];
+  readonly selections: readonly BookSelection[];
+  /** What the whole house buys, pooled by option and part. */
+  readonly orders: readonly Order[];
+  /** What is used up with the finishes, for the whole house; the finishes' own rates cover it. */
+  readonly supplies: readonly SupplyOrder[];
+  readonly money: BookMoney;
+  readonly calendar: { readonly milestones: readonly DatedMilestone[]; readonly rules: HouseCalendar };
+  readonly cautions: readonly Caution[];
+  readonly scope: Scope;
+  readonly schedules: Schedules;
+  readonly issues: readonly BookIssue[];
+  readonly changeOrders: readonly BookChangeOrder[];
+  /** Each record as written. */
+  readonly sources: readonly Source[];
+}
+
+export interface BookHouse {
+  readonly name: string;
+  readonly number: string;
+  readonly place: string;
+  /** Where the built site stands, https: handouts look there for the current issue. */
+  readonly site?: string;
+  readonly people: readonly Person[];
+  readonly metric: 'none' | 'beside';
+  readonly currency: string;
+  readonly climateZone: string;
+  readonly studs?: Studs;
+  /** Markdown. */
+  readonly body: string;
+  readonly source: string;
+}
+
+export type BookTrade = Omit<Trade, 'origin'> & { readonly source: string };
+export type BookIssue = Omit<Issue, 'origin'> & { readonly source: string };
+export type BookChangeOrder = Omit<ChangeOrder, 'origin'> & {
+  readonly source: string;
+  /** The contract sum with the change orders approved before this one, and with this one too. */
+  readonly contractBefore: Cents;
+  readonly contractAfter: Cents;
+};
+export type BookCategory = Omit<Category, 'origin'> & { readonly source: string };
+
+export interface BookOption extends Omit<Option, 'origin' | 'attributes'> {
+  /** `<category>/<slug>`. */
+  readonly id: string;
+  /** In the category's order, with the label to print. */
+  readonly attributes: readonly { readonly name: string; readonly label: string; readonly attribute: Attribute }[];
+  readonly source: string;
+}
+
+export interface BookRoom {
+  readonly slug: string;
+  readonly number: string;
+  readonly name: string;
+  readonly level: string;
+  readonly use: RoomUse;
+  readonly body: string;
+  readonly measure: RoomMeasure;
+  /** Ids of its selections, in working order. */
+  readonly selections: readonly string[];
+  /** What is used up in it; whole packs are opened for the house, not for a room. */
+  readonly supplies?: readonly SupplyOrder[];
+  readonly cost: Cost;
+  /** Change against the contract that this room's choices make. */
+  readonly change: Cents;
+  readonly open: number;
+  /** How it stands against the last issue that owner and builder signed; absent while nothing is signed. */
+  readonly signed?: SignedState;
+  readonly source: string;
+}
+
+/** What was signed, and whether it is still so. */
+export interface SignedState {
+  /** Number of the signed issue. */
+  readonly issue: number;
+  readonly state: 'signed' | 'changed' | 'new';
+  /** What changed since, each in a few words; empty unless `changed`. */
+  readonly what: readonly string[];
+}
+
+export type SelectionState = 'open' | 'chosen' | 'none' | 'ordered' | 'installed';
+
+export interface BookSelection {
+  /** `<room>/<category>/<first place>`: unique in the house. */
+  readonly id: string;
+  readonly room: string;
+  readonly category: string;
+  readonly trade: string;
+  /** Places it covers, resolved: `walls` has become each wall. */
+  readonly places: readonly { readonly id: string; readonly name: string }[];
+  /** Places as people say them: 'Ceiling', 'North and east walls', 'Doors D01, D02'. */
+  readonly placeText: string;
+  readonly standard?: string;
+  readonly allowance?: string;
+  readonly considering: readonly string[];
+  /** Option slug; absent while open or for a deliberate none. */
+  readonly chosen?: string;
+  readonly chosenOn?: IsoDate;
+  readonly chosenBy?: string;
+  readonly supply: 'contractor' | 'owner-furnished';
+  readonly state: SelectionState;
+  readonly note?: string;
+  /** The option whose figures stand in the totals: the chosen one, else the standard, else none. */
+  readonly counted?: string;
+  readonly takeoff: readonly Takeoff[];
+  /** Its share of the house's cost with the counted option. */
+  readonly cost: Cost;
+  /** Weight of the counted option in place, in pounds. */
+  readonly pounds?: number;
+  /** Change of the contract total by this choice; 0 when it is the standard or within an allowance. What others'
+   *  choices move in packs that it shares is in `money.sharedPacks`. */
+  readonly change: Cents;
+  /** How the change comes about, figure by figure; absent at the standard and where an allowance pays for all of it. */
+  readonly reckoning?: Reckoning;
+  /** Every option that could stand here, the counted one too, in the record's order. */
+  readonly alternatives: readonly Alternative[];
+  readonly decision: Decision;
+  readonly signed?: SignedState;
+  readonly source: string;
+  /** Line of the selection in its room's record. */
+  readonly line: number;
+}
+
+/** One option for one place, with the exact effect on the house of choosing it. */
+export interface Alternative {
+  readonly option: string;
+  readonly isStandard: boolean;
+  readonly isChosen: boolean;
+  readonly takeoff: readonly Takeoff[];
+  readonly cost: Cost;
+  /** What the whole house would buy of it then, with what other places need of the same. */
+  readonly lots: readonly Lot[];
+  readonly pounds?: number;
+  /** House total with it, less house total with the standard (or with the place left out when there is none). */
+  readonly againstStandard: Cents;
+  /** House total with it, less house total as it stands today. */
+  readonly againstToday: Cents;
+  /** The contract's total with it. */
+  readonly houseTotal: Cents;
+  /** Where `againstToday` comes from; the amounts add up to it. */
+  readonly effects: readonly ReasonedFigure[];
+  readonly decision: Decision;
+}
+
+export interface BookMoney {
+  readonly tax: { readonly rate: Decimal; readonly on: readonly string[] };
+  readonly overageMarkup: Decimal;
+  readonly creditReturns: Decimal;
+  readonly creditMarkup: boolean;
+  readonly ownerFurnishedInstall: 'contract' | 'owner';
+  readonly rounding: string;
+  readonly contingency: Cents;
+  /** From the contract sum to today's total, step by step. */
+  readonly steps: readonly ContractStep[];
+  /** What choices elsewhere move at places that stand at their standard, because whole packs are shared. */
+  readonly sharedPacks: Cents;
+  readonly contractSum: Cents;
+  /** What was agreed by change order, and what was not. */
+  readonly agreed: AgreedMoney;
+  /** Contract sum with every choice made so far. */
+  readonly today: Cents;
+  /** The same with the cheapest, the likely and the dearest of what is still open. */
+  readonly low: Cents;
+  readonly expected: Cents;
+  readonly high: Cents;
+  /** How these come about, choice by choice. */
+  readonly forecast: { readonly low: Forecast; readonly expected: Forecast; readonly high: Forecast };
+  /** Sums of what choices add and take off beside the allowances. */
+  readonly upgrades: Cents;
+  readonly credits: Cents;
+  readonly net: Cents;
+  /** Cost of all counted finishes. */
+  readonly finishes: Cost;
+  readonly byRoom: readonly Total[];
+  readonly byTrade: readonly Total[];
+  readonly byCategory: readonly Total[];
+  readonly allowances: readonly LedgerEntry[];
+  /** What the owner buys outside the contract. */
+  readonly ownerPurchases: Cents;
+}
+
+/** The contract as it was changed, from the sum first agreed to today's total. */
+export interface AgreedMoney {
+  /** The contract sum, each approved change order, the current contract sum, what no change order covers, today's total. */
+  readonly steps: readonly ContractStep[];
+  readonly changeOrders: Cents;
+  /** Contract sum with the approved change orders. */
+  readonly current: Cents;
+  /** Today's total less the current contract sum. */
+  readonly notCovered: Cents;
+}
+
+/** One way that what is open may be decided: today + every `alone` + `together` = `total`. */
+export interface Forecast {
+  readonly total: Cents;
+  /** How the options were picked. */
+  readonly why: string;
+  readonly lines: readonly { readonly selection: string; readonly option: string; readonly alone: Cents }[];
+  /** What they move only together: allowances that settle, packs that they share. */
+  readonly together: Cents;
+}
+
+export interface Total {
+  /** Slug of the room, trade or category. */
+  readonly of: string;
+  readonly cost: Cost;
+  readonly change: Cents;
+}
+
+export type { Allowance, CostPart };
+
+/** What an issued copy says of itself at the foot of every page. */
+export interface Stamp {
+  readonly number: number;
+  readonly purpose: IssuePurpose;
+  readonly date: IsoDate;
+  /** SHA-256 of the issue's snapshot, in hexadecimal. */
+  readonly digest: string;
+}

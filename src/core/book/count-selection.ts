@@ -1,0 +1,33 @@
+import type { Option } from '../model/index.js';
+import { countedOption, noCost } from '../price/index.js';
+import type { Cost, HousePrice, Item, Reckoning } from '../price/index.js';
+import type { Takeoff } from '../takeoff/index.js';
+import type { Cents } from '../../base/units/index.js';
+import { optionId } from './draft.js';
+import type { Draft } from './draft.js';
+import { reckon } from './reckon.js';
+
+/** What stands at a selection today. */
+export interface Counted {
+  /** Absent while nothing is counted. */
+  readonly product?: { readonly slug: string; readonly option: Option; readonly takeoffs: readonly Takeoff[] };
+  readonly cost?: Cost;
+  readonly reckoning?: Reckoning;
+  /** What it changes in the contract, beside its allowance. */
+  readonly change: Cents;
+}
+
+export function countSelection({ id, category, options }: Draft, item: Item, house: HousePrice): Counted {
+  const countedId = countedOption(item);
+  const found = [...options].find(([slug]) => optionId(category.slug, slug) === countedId);
+  const cost = house.today.costs.get(id);
+  // At its standard a place changes nothing itself: what shared packs move is told once for the house.
+  const own = countedId === undefined || countedId !== item.standard;
+  const reckoning = own ? reckon(house, item, countedId, cost ?? (item.decided ? noCost : undefined)) : undefined;
+  return {
+    ...(found && { product: { slug: found[0], ...found[1] } }),
+    ...(cost && { cost }),
+    ...(reckoning && { reckoning }),
+    change: reckoning?.change ?? (0 as Cents),
+  };
+}

@@ -1,0 +1,103 @@
+import type { Category, Option, Records, Room, RoomMeasure, Selection } from '../model/index.js';
+import { problemAt } from '../../base/problem/index.js';
+import type { Outcome, Problem } from '../../base/problem/index.js';
+import { conventionOf, resolvePlaces, takeOff } from '../takeoff/index.js';
+import type { Place, Takeoff } from '../takeoff/index.js';
+import { consideredOptions } from './considered.js';
+
+/** A selection with its places found and every option taken off, before it is priced. */
+export interface Draft {
+  readonly id: string;
+  readonly room: Room;
+  readonly selection: Selection;
+  readonly category: Category;
+  readonly measure: RoomMeasure;
+  readonly places: readonly Place[];
+  /** By option slug, in the order to show. */
+  readonly options: ReadonlyMap<string, { readonly option: Option; readonly takeoffs: readonly Takeoff[] }>;
+}
+
+/** Id of an option across categories. */
+export function optionId(category: string, slug: string): string {
+  return `${category}/${slug}`;
+}
+
+/** Drafts of every selection in the house, in order of room number and then the category's working order. */
+export function draftSelections(
+  records: Records,
+  measures: ReadonlyMap<string, RoomMeasure>,
+): Required<Outcome<readonly Draft[]>> {
+  const categories = new Map(records.categories.map((category) => [category.slug, category]));
+  const options = new Map(records.options.map((option) => [optionId(option.category, option.slug), option]));
+  const problems: Problem[] = [];
+  const drafts = records.rooms.flatMap((room) => {
+    const measure = measures.get(room.slug);
+    if (!measure) return [];
+    const drafted = room.selections.flatMap((selection) => {
+      const category = categories.get(selection.category);
+      return category ? [draft({ room, selection, category, measure, options, problems })] : [];
+    });
+    return drafted.sort((a, b) => a.category.sequence - b.category.sequence);
+  });
+  return { value: drafts, problems };
+}
+
+interface DraftInput {
+  readonly room: Room;
+  readonly selection: Selection;
+  readonly category: Category;
+  readonly measure: RoomMeasure;
+  readonly options: ReadonlyMap<string, Option>;
+  readonly problems: Problem[];
+}
+
+function draft({ room, selection, category, measure, options, problems }: DraftInput): Draft {
+  const { places, unknown } = resolvePlaces(selection, measure);
+  const at = [...selection.path, 'at'];
+  for (const word of unknown) {
+    problems.push(
+      problemAt(room.origin, at, 'place-unknown', `${room.name} has no place '${word}'`, {
+        fix: `places here: ${placeWords(measure).join(', ')}`,
+      }),
+    );
+  }
+  const taken = new Map<string, { option: Option; takeoffs: readonly Takeoff[] }>();
+  const rule = conventionOf(category);
+  for (const slug of consideredOptions(selection)) {
+    const option = options.get(optionId(category.slug, slug));
+    if (!option) continue;
+    const { takeoffs, unsuited } = takeOff({ selection, category, measure }, places, option);
+    if (taken.size === 0) {
+      for (const place of unsuited) {
+        const message = `${category.name.toLowerCase()} is measured on ${rule?.measures ?? 'nothing known'}, and '${place.id}' is not one`;
+        const fix = `leave '${place.id}' out, or select a category that is measured there`;
+        problems.push(problemAt(room.origin, at, 'place-unsuited', message, { fix }));
+      }
+    }
+    taken.set(slug, { option, takeoffs });
+  }
+  const first = selection.at[0] ?? '';
+  return {
+    id: `${room.slug}/${category.slug}/${first.replace('/', '.')}`,
+    room,
+    selection,
+    category,
+    measure,
+    places,
+    options: taken,
+  };
+}
+
+function placeWords(measure: RoomMeasure): string[] {
+  return [
+    'ceiling',
+    ...(measure.steps ? ['ceiling-steps', ...measure.steps.map((step) => step.id)] : []),
+    'floor',
+    'walls',
+    'base',
+    'openings',
+    ...measure.walls.map((wall) => wall.id),
+    ...measure.openings.map((opening) => opening.mark),
+    ...measure.features.map((feature) => feature.id),
+  ];
+}

@@ -1,0 +1,120 @@
+import { factOf } from '../fact/index.js';
+import type { Region, RoomMeasure } from '../model/index.js';
+import type { LayoutSummary } from '../takeoff/index.js';
+import type { Length } from '../../base/units/index.js';
+import type { BookRoom, BookSelection } from './book.js';
+import type { LookUp } from './look-up.js';
+
+/** What a room's drawings show: its shape, and what its selections put on it. */
+export interface DrawnRoom {
+  readonly measure: RoomMeasure;
+  readonly number: string;
+  readonly name: string;
+  /** Names of the house's rooms by slug: a drawing writes those that this one opens to. */
+  readonly neighbours: ReadonlyMap<string, string>;
+  /** Boards or sheets on the ceiling and on the floor; of several layers the last in working order. */
+  readonly ceiling?: DrawnCourses;
+  readonly floor?: DrawnCourses;
+  /** What is seen of each wall in the end, by wall. */
+  readonly walls: ReadonlyMap<string, readonly { readonly label: string; readonly region: Region }[]>;
+  /** What is seen of each feature in the end, by feature. */
+  readonly features: ReadonlyMap<string, string>;
+  /** The guard at each open edge, by feature. */
+  readonly guards: ReadonlyMap<string, DrawnGuard>;
+}
+
+export interface DrawnCourses extends Pick<LayoutSummary, 'lay' | 'face' | 'surfaces'> {
+  readonly product: string;
+}
+
+export interface DrawnGuard {
+  readonly guard: string;
+  /** What the option's record says; with several considered, when they agree. */
+  readonly guardHeight?: Length;
+}
+
+/** Finds in a room's selections what its drawings show. An open choice is named as such. */
+export function drawnRoom(room: BookRoom, look: LookUp): DrawnRoom {
+  const selections = look.selectionsOf(room);
+  const ceiling = coursesOn('ceiling', selections, look);
+  const floor = coursesOn('floor', selections, look);
+  const finishes = selections.filter(({ category }) => look.category(category)?.layer === 'finish');
+  const lastAt = (isAt: (place: string) => boolean): string | undefined => {
+    const last = finishes.findLast(({ places }) => places.some(({ id }) => isAt(id)));
+    return last && finishName(last, look);
+  };
+  const { measure, number, name } = room;
+  return {
+    measure,
+    number,
+    name,
+    neighbours: new Map(look.book.rooms.map((other) => [other.slug, other.name])),
+    ...(ceiling && { ceiling }),
+    ...(floor && { floor }),
+    walls: new Map(
+      measure.walls.flatMap(({ id, regions }) => {
+        const label = lastAt((place) => place === id);
+        return label === undefined ? [] : [[id, regions.map((region) => ({ label, region }))] as const];
+      }),
+    ),
+    features: new Map(
+      measure.features.flatMap(({ id }) => {
+        const label = lastAt((place) => place === id || (place.startsWith(`${id}/`) && place !== `${id}/hearth`));
+        return label === undefined ? [] : [[id, label] as const];
+      }),
+    ),
+    guards: new Map(
+      measure.features.flatMap(({ id, drop }) => {
+        const guard = drop === undefined ? undefined : guardAt(id, selections, look);
+        return guard ? [[id, guard] as const] : [];
+      }),
+    ),
+  };
+}
+
+function coursesOn(
+  place: 'ceiling' | 'floor',
+  selections: readonly BookSelection[],
+  look: LookUp,
+): DrawnCourses | undefined {
+  const laid = selections.flatMap((selection) => {
+    const surfaces = layoutOf(selection)?.surfaces.filter((surface) => surface.place === place) ?? [];
+    return surfaces.length === 0 ? [] : [{ selection, surfaces }];
+  });
+  const last = laid.at(-1);
+  const layout = last && layoutOf(last.selection);
+  if (!last || !layout) return undefined;
+  const product = finishName(last.selection, look);
+  return { product, lay: layout.lay, face: layout.face, surfaces: last.surfaces };
+}
+
+function layoutOf({ takeoff }: BookSelection): LayoutSummary | undefined {
+  return takeoff.find(({ layout }) => layout !== undefined)?.layout;
+}
+
+/** `Stone facing, still open` where nothing is chosen and nothing stands for it. */
+function finishName({ category, counted }: BookSelection, look: LookUp): string {
+  return look.option(category, counted)?.name ?? `${look.categoryName(category)}, still open`;
+}
+
+function guardAt(feature: string, selections: readonly BookSelection[], look: LookUp): DrawnGuard | undefined {
+  const selection = selections.find(
+    ({ category, places, state }) =>
+      state !== 'none' &&
+      look.category(category)?.measure.by === 'railing' &&
+      places.some(({ id }) => id === feature || id.startsWith(`${feature}/`)),
+  );
+  if (!selection) return undefined;
+  const { category, counted, alternatives } = selection;
+  const slugs = counted === undefined ? alternatives.map(({ option }) => option) : [counted];
+  const heights = new Set(slugs.map((slug) => heightOf(slug, category, look)));
+  const [height] = heights;
+  return {
+    guard: finishName(selection, look),
+    ...(heights.size === 1 && height !== undefined && { guardHeight: height }),
+  };
+}
+
+function heightOf(slug: string, category: string, look: LookUp): Length | undefined {
+  return factOf(look.option(category, slug), 'railing', 'height');
+}

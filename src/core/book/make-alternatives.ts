@@ -1,0 +1,76 @@
+import { lotsOf, noCost } from '../price/index.js';
+import type { EffectDifference, HousePrice, Item, Reckoning, ReasonedFigure } from '../price/index.js';
+import { printMoney, printMoneyChange } from '../../base/units/index.js';
+import type { Cents } from '../../base/units/index.js';
+import type { Alternative } from './book.js';
+import { optionId } from './draft.js';
+import type { Draft } from './draft.js';
+import type { Decider } from './make-decider.js';
+import { reckon } from './reckon.js';
+import { weigh } from './weigh.js';
+
+/** Every option that could stand in a place, with the whole house computed for it. */
+export function makeAlternatives(draft: Draft, item: Item, house: HousePrice, decide: Decider): Alternative[] {
+  const { category, selection, options } = draft;
+  const withStandard = house.changeWith(item, item.standard);
+  const counted = house.today.counted.get(item.selection);
+  const today = reckon(
+    house,
+    item,
+    counted,
+    house.today.costs.get(item.selection) ?? (item.decided ? noCost : undefined),
+  );
+  const total = house.book.contract.sum + house.change;
+  return [...options].map(([slug, { option, takeoffs }]) => {
+    const id = optionId(category.slug, slug);
+    const what = house.whatIf(item, id);
+    const cost = what.costs.get(item.selection) ?? house.today.costs.get(item.selection) ?? noCost;
+    const pounds = weigh(option, takeoffs);
+    return {
+      option: slug,
+      isStandard: slug === selection.standard,
+      isChosen: slug === selection.chosen,
+      takeoff: takeoffs,
+      cost,
+      lots: what.taken ? lotsOf(what.taken) : [],
+      ...(pounds !== undefined && { pounds }),
+      againstStandard: (what.change - withStandard) as Cents,
+      againstToday: what.change,
+      houseTotal: (total + what.change) as Cents,
+      effects: effectsOf(what, house, reckon(house, item, id, cost), today),
+      decision: decide({ category, options: [option], chosen: item.decided }),
+    };
+  });
+}
+
+/** Where the change of the total comes from; the amounts add up to it. */
+function effectsOf(
+  { here, allowances, elsewhere }: EffectDifference,
+  house: HousePrice,
+  then: Reckoning | undefined,
+  today: Reckoning | undefined,
+): ReasonedFigure[] {
+  const before = today && today.change !== 0 ? `; today's choice is ${printMoneyChange(today.change, 'always')}` : '';
+  const moves = allowances.map(({ id, change, before: drawnToday, committed, settled }) => {
+    const sized = house.allowances.find((each) => each.allowance.id === id);
+    const drawn = `${exact(committed)} of ${exact(sized?.amount ?? (0 as Cents))} drawn then, ${exact(drawnToday)} today`;
+    return {
+      what: `Allowance ${sized?.allowance.name ?? id}`,
+      amount: change,
+      why: settled ? `${drawn}; every choice on it is made then` : `${drawn}; choices on it are still open then`,
+    };
+  });
+  return [
+    ...(here === 0
+      ? []
+      : [{ what: 'At this place', amount: here, why: `${then?.why ?? 'nothing to compare'}${before}` }]),
+    ...moves,
+    ...(elsewhere === 0
+      ? []
+      : [{ what: 'At other places', amount: elsewhere, why: 'whole packs and freight that they share with this one' }]),
+  ];
+}
+
+function exact(amount: Cents): string {
+  return printMoney(amount, 'always');
+}

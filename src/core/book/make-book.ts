@@ -1,0 +1,111 @@
+import { acceptCautions, findCautions } from '../caution/index.js';
+import { dateMilestones } from '../calendar/index.js';
+import type { Slips } from '../calendar/index.js';
+import type { Records, RoomMeasure } from '../model/index.js';
+import type { Outcome } from '../../base/problem/index.js';
+import { addCosts, noCost, orderList } from '../price/index.js';
+import type { Cost } from '../price/index.js';
+import { findScope } from '../scope/index.js';
+import { poolSupplies, sumSupplies } from '../takeoff/index.js';
+import type { LayOut } from '../takeoff/index.js';
+import type { Cents, IsoDate } from '../../base/units/index.js';
+import type { Book, BookRoom, BookSelection } from './book.js';
+import {
+  describeCategory,
+  describeChangeOrders,
+  describeHouse,
+  describeIssue,
+  describeOption,
+  describeTrade,
+} from './describe.js';
+import { draftSelections } from './draft.js';
+import { groupBy } from './group-by.js';
+import { lateProblems } from './late-problems.js';
+import { makeDecider } from './make-decider.js';
+import { makeMoney } from './make-money.js';
+import { makeSelection } from './make-selection.js';
+import { orderCounter } from './order-counts.js';
+import { priceDrafts } from './price-drafts.js';
+import { makeSchedules } from './schedule/index.js';
+import { seeHouse } from './see-house.js';
+
+export interface Composing {
+  /** What would be if milestones came later than recorded. */
+  readonly slips?: Slips | undefined;
+  /** Lays boards and sheets out; one that keeps its layouts may serve several Books. */
+  readonly layOut?: LayOut | undefined;
+}
+
+/** Composes the Book: everything computed for a house on one day. The same records and day give the same Book.
+ *  Problems are located in the records; with an error among them there is no Book. */
+export function makeBook(
+  records: Records,
+  measures: ReadonlyMap<string, RoomMeasure>,
+  on: IsoDate,
+  { slips, layOut }: Composing = {},
+): Outcome<Book> {
+  const drafted = draftSelections(records, measures);
+  const dated = dateMilestones(records.house, slips);
+  const problems = [...drafted.problems, ...dated.problems];
+  if (!dated.value || problems.some((problem) => problem.severity === 'error')) return { problems };
+  const { drafts, house } = priceDrafts(records, drafted.value);
+  const decide = makeDecider(records.house, dated.value, on, slips);
+  const selections = drafts.map(({ draft, item }) => makeSelection(draft, item, house, { decide, layOut }));
+  const byRoom = groupBy(selections, (selection) => selection.room);
+  const found = findCautions(seeHouse(records, measures, selections, dated.value));
+  const days = new Map(selections.map(({ id, chosenOn }) => [id, chosenOn]));
+  const accepted = acceptCautions(found, records.house, (id) => days.get(id));
+  const book: Omit<Book, 'schedules'> = {
+    format: 'bookmatch/book/1',
+    on,
+    house: describeHouse(records.house),
+    levels: records.house.levels,
+    trades: records.trades.map(describeTrade),
+    categories: records.categories.map(describeCategory),
+    options: records.options.map((option) => describeOption(option, records.categories)),
+    rooms: records.rooms.flatMap((room) => {
+      const measure = measures.get(room.slug);
+      return measure ? [makeRoom(room, measure, byRoom.get(room.slug) ?? [])] : [];
+    }),
+    selections,
+    orders: orderList(house.today, orderCounter(selections, records)),
+    supplies: poolSupplies(selections.map(using)),
+    money: makeMoney(records, house, selections),
+    calendar: { milestones: dated.value, rules: records.house.calendar },
+    cautions: accepted.cautions,
+    scope: findScope(records, measures, drafted.value),
+    issues: records.issues.map(describeIssue),
+    changeOrders: describeChangeOrders(records.house.contract.sum, records.changes),
+    sources: records.sources,
+  };
+  const late = lateProblems(drafts, selections);
+  return {
+    value: { ...book, schedules: makeSchedules(book) },
+    problems: [...problems, ...accepted.problems, ...late],
+  };
+}
+
+function makeRoom(room: Records['rooms'][number], measure: RoomMeasure, own: readonly BookSelection[]): BookRoom {
+  const { slug, number, name, level, use, body } = room;
+  const supplies = sumSupplies(own.map(using));
+  const cost: Cost = own.length === 0 ? noCost : addCosts(own.map((selection) => selection.cost));
+  return {
+    slug,
+    number,
+    name,
+    level,
+    use,
+    body,
+    measure,
+    ...(supplies.length > 0 && { supplies }),
+    cost,
+    selections: own.map((selection) => selection.id),
+    change: own.reduce((sum, selection) => sum + selection.change, 0) as Cents,
+    open: own.filter((selection) => selection.state === 'open').length,
+    source: room.origin.file,
+  };
+}
+
+function using({ id, trade, takeoff }: BookSelection): Parameters<typeof poolSupplies>[0][number] {
+  return { selection: id, trade, takeoff };
+}

@@ -1,0 +1,38 @@
+import type { Records } from '../model/index.js';
+import type { CountOrder, Order } from '../price/index.js';
+import { poolCounts } from '../takeoff/index.js';
+import type { Takeoff } from '../takeoff/index.js';
+import type { Length } from '../../base/units/index.js';
+import type { BookSelection } from './book.js';
+import { optionId } from './draft.js';
+import { groupBy } from './group-by.js';
+
+/** Counts orders as they are bought: pieces by stock length where the product is laid out, and, where the category's record
+ *  names a way of its trade, gallons, lineal feet or sheets. */
+export function orderCounter(
+  selections: readonly BookSelection[],
+  { categories, options }: Pick<Records, 'categories' | 'options'>,
+): CountOrder {
+  const byOption = groupBy(selections, ({ category, counted }) => optionId(category, counted ?? ''));
+  const rules = new Map(categories.map(({ slug, measure }) => [slug, measure]));
+  const known = new Map(options.map((option) => [optionId(option.category, option.slug), option]));
+  return ({ option: id, part, supply }) => {
+    const users = byOption.get(id) ?? [];
+    const ofPart = ({ takeoff }: BookSelection) => takeoff.filter((each) => each.part === part);
+    const stock = stockOf(users.flatMap(ofPart));
+    const option = known.get(id);
+    const rule = option && rules.get(option.category);
+    if (!option || rule?.counted === undefined) return { stock };
+    const supplied = users.filter((user) => user.supply === supply).flatMap(ofPart);
+    return { stock, counts: poolCounts(rule, option, supplied) };
+  };
+}
+
+/** Pieces to buy over all places, shortest first. */
+function stockOf(takeoffs: readonly Takeoff[]): Order['stock'] {
+  const counts = new Map<Length, number>();
+  for (const { layout } of takeoffs) {
+    for (const { length, count } of layout?.stock ?? []) counts.set(length, (counts.get(length) ?? 0) + count);
+  }
+  return [...counts].sort(([a], [b]) => a - b).map(([length, count]) => ({ length, count }));
+}

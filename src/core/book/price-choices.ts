@@ -1,0 +1,42 @@
+import type { Records, RoomMeasure } from '../model/index.js';
+import { makeLedger } from '../price/index.js';
+import type { HousePrice } from '../price/index.js';
+import { hasErrors } from '../../base/problem/index.js';
+import type { Outcome } from '../../base/problem/index.js';
+import type { Cents } from '../../base/units/index.js';
+import type { BookMoney, BookSelection } from './book.js';
+import { countSelection } from './count-selection.js';
+import { draftSelections } from './draft.js';
+import { priceDrafts } from './price-drafts.js';
+
+/** What the choices of a house come to. A Book has this and more. */
+export interface PricedChoices {
+  readonly selections: readonly Pick<BookSelection, 'id' | 'counted' | 'takeoff' | 'change'>[];
+  readonly money: HouseMoney;
+}
+
+type HouseMoney = Pick<BookMoney, 'allowances' | 'sharedPacks' | 'today'>;
+
+/** Prices the choices of a house as its Book does, without what else stands in a Book: alternatives, layouts, days,
+ *  cautions, scope. */
+export function priceChoices(records: Records, measures: ReadonlyMap<string, RoomMeasure>): Outcome<PricedChoices> {
+  const drafted = draftSelections(records, measures);
+  if (hasErrors(drafted.problems)) return { problems: drafted.problems };
+  const { drafts, house } = priceDrafts(records, drafted.value);
+  const selections = drafts.map(({ draft, item }) => {
+    const { product, change } = countSelection(draft, item, house);
+    return { id: draft.id, change, takeoff: product?.takeoffs ?? [], ...(product && { counted: product.slug }) };
+  });
+  return { value: { selections, money: houseMoney(house, selections) }, problems: drafted.problems };
+}
+
+/** The ledger, today's total, and what selections and allowances leave of the change: shared packs. */
+export function houseMoney(house: HousePrice, selections: readonly Pick<BookSelection, 'change'>[]): HouseMoney {
+  const allowances = makeLedger(house);
+  const moved = [...allowances, ...selections].reduce((total, { change }) => total + change, 0);
+  return {
+    allowances,
+    sharedPacks: (house.change - moved) as Cents,
+    today: (house.book.contract.sum + house.change) as Cents,
+  };
+}

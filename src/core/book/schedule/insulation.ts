@@ -1,0 +1,107 @@
+import { carries, factOf } from '../../fact/index.js';
+import type { Area } from '../../../base/units/index.js';
+import type { BookRoom, BookSelection } from '../book.js';
+import { groupBy } from '../group-by.js';
+import type { InsulationRow, SoundRow } from './schedule.js';
+import { optionOf, scheduled, standingId, standingOf, takeoffOf } from './scheduled.js';
+import type { Unscheduled } from './unscheduled.js';
+
+/** Insulation by assembly: places with the same layers, their R-values added up. Source: R-values in series add. */
+export function insulationSchedule(look: Unscheduled): readonly InsulationRow[] {
+  const places = look.book.rooms.flatMap((room) => insulatedPlaces(room, look));
+  const assemblies = [...groupBy(places, ({ key }) => key).values()];
+  const rows = assemblies.map((own): InsulationRow => {
+    const [first] = own;
+    const layers = (first?.layers ?? []).map((selection) => layerOf(selection, look));
+    return {
+      where: first?.where ?? 'other',
+      layers,
+      r: layers.reduce((sum, { r }) => sum + r, 0),
+      area: own.reduce((sum, { area }) => sum + area, 0) as Area,
+      rooms: [...new Set(own.map(({ room }) => room.slug))],
+    };
+  });
+  const order = ['ceilings', 'walls', 'floors', 'other'];
+  return rows.sort((a, b) => order.indexOf(a.where) - order.indexOf(b.where) || b.r - a.r);
+}
+
+/** Walls that are rated for sound, by room. */
+export function soundSchedule(look: Unscheduled): readonly SoundRow[] {
+  return look.book.rooms.flatMap((room) =>
+    look.selectionsOf(room).flatMap((selection): readonly SoundRow[] => {
+      const option = optionOf(selection, look);
+      const stc = factOf(option, 'sound-insulation', 'stc');
+      if (stc === undefined) return [];
+      const [assembly, thickness] = [
+        factOf(option, 'sound-insulation', 'assembly'),
+        factOf(option, 'sound-insulation', 'thickness-in-place'),
+      ];
+      const walls = new Set(selection.places.map(({ id }) => id));
+      return [
+        {
+          room: room.slug,
+          placeText: selection.placeText,
+          batt: scheduled(selection, look),
+          stc,
+          ...(assembly !== undefined && { assembly }),
+          ...(thickness !== undefined && { thickness }),
+          area: (takeoffOf(selection).takeoff[0]?.net ?? 0) as Area,
+          openings: room.measure.openings.filter(({ wall }) => walls.has(wall)).map(({ mark }) => mark),
+        },
+      ];
+    }),
+  );
+}
+
+interface Insulated {
+  readonly room: BookRoom;
+  readonly where: InsulationRow['where'];
+  readonly layers: readonly BookSelection[];
+  readonly area: number;
+  /** Alike for places with the same assembly. */
+  readonly key: string;
+}
+
+function insulatedPlaces(room: BookRoom, look: Unscheduled): readonly Insulated[] {
+  const layered = look
+    .selectionsOf(room)
+    .filter(
+      (each) => optionOf(each, look) !== undefined && carries(look.category(each.category), 'insulation', 'r-value'),
+    )
+    .flatMap((selection) =>
+      (takeoffOf(selection).takeoff[0]?.places ?? []).map(({ place, net }) => ({ selection, place, net })),
+    );
+  return [...groupBy(layered, ({ place }) => place)].map(([place, own]) => {
+    const where = whereIs(place, room);
+    const layers = own.map(({ selection }) => selection);
+    const parts = layers.map((each) => [standingId(each), standingOf(each), each.supply].join(' '));
+    return { room, where, layers, area: own[0]?.net ?? 0, key: [where, ...parts].join(' | ') };
+  });
+}
+
+function whereIs(place: string, { measure }: BookRoom): InsulationRow['where'] {
+  if (place === 'ceiling') return 'ceilings';
+  if (place === 'floor') return 'floors';
+  return measure.walls.some(({ id }) => id === place) ? 'walls' : 'other';
+}
+
+function layerOf(selection: BookSelection, look: Unscheduled): InsulationRow['layers'][number] {
+  const option = optionOf(selection, look);
+  const { standing, supply, option: id, name } = scheduled(selection, look);
+  const [thickness, type, retarder] = [
+    factOf(option, 'insulation', 'thickness-in-place'),
+    factOf(option, 'insulation', 'type'),
+    factOf(option, 'insulation', 'vapor-retarder'),
+  ];
+  const mustBeCovered = factOf(option, 'insulation', 'needs-cover');
+  return {
+    standing,
+    supply,
+    ...(id !== undefined && { option: id, name: name ?? id }),
+    r: factOf(option, 'insulation', 'r-value') ?? 0,
+    ...(thickness !== undefined && { thickness }),
+    ...(type !== undefined && { type }),
+    ...(retarder !== undefined && { retarder }),
+    ...(mustBeCovered !== undefined && { mustBeCovered }),
+  };
+}

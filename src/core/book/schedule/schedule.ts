@@ -1,0 +1,230 @@
+import type { OpeningMeasure, ScheduleColumn } from '../../model/index.js';
+import type { Area, Length } from '../../../base/units/index.js';
+
+/** The schedules of the house in the trades' usual form. Rooms are slugs, or `outside`; options are `<category>/<slug>`. */
+export interface Schedules {
+  readonly finish: FinishSchedule;
+  /** Every door once, in order of mark. */
+  readonly doors: readonly DoorRow[];
+  /** Windows, cased openings and open passages, in order of mark. */
+  readonly openings: readonly OpeningRow[];
+  readonly hardware: readonly HardwareSet[];
+  readonly railings: RailingSchedule;
+  readonly stone: readonly StoneRow[];
+  readonly insulation: readonly InsulationRow[];
+  readonly sound: readonly SoundRow[];
+}
+
+/** `standard`: nothing is chosen yet, and the contract's standard stands for now. `open`: nothing stands at all. */
+export type Standing = 'chosen' | 'standard' | 'open' | 'none';
+
+/** What a selection puts in a schedule. */
+export interface Scheduled {
+  readonly selection: string;
+  readonly standing: Standing;
+  readonly supply: 'contractor' | 'owner-furnished';
+  /** Id of the option that stands; absent where none does. */
+  readonly option?: string;
+  /** Name of that option. */
+  readonly name?: string;
+}
+
+export interface FinishSchedule {
+  /** What each key means, in order of key. One key is one option wherever it stands. */
+  readonly legend: readonly FinishKey[];
+  /** Every room once, in order of number. */
+  readonly rows: readonly FinishRow[];
+  /** Remarks, numbered through the schedule. */
+  readonly notes: readonly FinishNote[];
+}
+
+export interface FinishKey {
+  readonly key: string;
+  readonly option: string;
+  readonly name: string;
+  /** Maker and model. */
+  readonly product: string;
+  readonly category: string;
+  readonly section: string;
+}
+
+export interface FinishRow {
+  readonly room: string;
+  readonly cells: Readonly<Record<ScheduleColumn, readonly FinishGroup[]>>;
+  /** Least and greatest ceiling height. */
+  readonly lowest: Length;
+  readonly highest: Length;
+  /** Numbers of its notes. */
+  readonly notes: readonly number[];
+}
+
+/** Finishes of one part of a column, in working order. `at` is empty where they cover all that the column speaks of;
+ *  walls are told apart only where they differ. */
+export interface FinishGroup {
+  readonly at: string;
+  readonly finishes: readonly (Scheduled & { readonly key?: string })[];
+}
+
+export interface FinishNote {
+  readonly number: number;
+  readonly room: string;
+  readonly placeText: string;
+  readonly text: string;
+  readonly selection: string;
+}
+
+export interface DoorRow {
+  readonly mark: string;
+  /** The room that records it; hinges are told as seen from here. */
+  readonly room: string;
+  readonly wall: string;
+  readonly to: string;
+  readonly width: Length;
+  readonly height: Length;
+  /** Of the leaf. */
+  readonly thickness?: Length;
+  readonly door?: Scheduled;
+  readonly face?: string;
+  readonly panels?: string;
+  readonly core?: string;
+  /** Is the door that stands made in the opening's size? Absent where its maker does not say. */
+  readonly fits?: boolean;
+  /** Height in which it is made. */
+  readonly madeHeight?: Length;
+  readonly operation: OpeningMeasure['operation'];
+  readonly hinge?: 'left' | 'right';
+  readonly swing?: string;
+  /** Side of the hinges as one pushes the door open. Absent where no single leaf swings. */
+  readonly hand?: 'left' | 'right';
+  /** Rough opening of a door that swings and fits: its size and what its maker adds. */
+  readonly rough?: { readonly width: Length; readonly height: Length };
+  readonly jamb: Jamb;
+  /** Gap left beneath the leaf, over the finish floor. */
+  readonly undercut?: Length;
+  /** Casing and the like on each side. */
+  readonly trim: readonly Trim[];
+  readonly hardware?: Scheduled & { readonly set?: string };
+  readonly note?: string;
+}
+
+/** Trim of an opening, with the room whose side it is on and its key in the finish schedule. */
+export interface Trim extends Scheduled {
+  readonly room: string;
+  readonly key?: string;
+}
+
+/** Depth of a jamb as the door is made, and of the wall: studs and the finish on both sides, where records know them. */
+export interface Jamb {
+  readonly made?: Length;
+  readonly wall?: Length;
+  /** Is the jamb as deep as the wall, or deeper? Given when both are known. */
+  readonly reaches?: boolean;
+}
+
+export interface OpeningRow {
+  readonly mark: string;
+  readonly kind: Exclude<OpeningMeasure['kind'], 'door'>;
+  readonly room: string;
+  readonly wall: string;
+  readonly to: string;
+  readonly width: Length;
+  readonly height: Length;
+  readonly sill: Length;
+  /** Top of the opening above the floor of `room`. */
+  readonly head: Length;
+  readonly area: Area;
+  readonly operation: OpeningMeasure['operation'];
+  readonly trim: readonly Trim[];
+  readonly note?: string;
+}
+
+export interface HardwareSet {
+  /** `H1`, `H2`, in the order of the options. */
+  readonly set: string;
+  readonly option: string;
+  readonly name: string;
+  readonly product: string;
+  readonly finish?: string;
+  readonly functions?: string;
+  readonly backset?: Length;
+  /** What one set holds. */
+  readonly holds?: string;
+  readonly doors: readonly {
+    readonly mark: string;
+    readonly standing: Standing;
+    readonly supply: Scheduled['supply'];
+  }[];
+}
+
+export interface RailingSchedule {
+  readonly rows: readonly RailingRow[];
+  readonly length: Length;
+  readonly posts: number;
+}
+
+export interface RailingRow {
+  readonly room: string;
+  readonly place: string;
+  readonly name: string;
+  readonly railing: Scheduled;
+  readonly kind: 'level' | 'rake';
+  /** Rise over run of a rake. */
+  readonly slope?: number;
+  readonly length: Length;
+  /** Straight pieces; a post stands at each end. */
+  readonly pieces: readonly Length[];
+  readonly posts?: number;
+  /** Height of the top above the floor or the nosings. */
+  readonly height?: Length;
+  readonly clearOpening?: Length;
+  readonly postSpacing?: Length;
+  readonly mount?: string;
+  /** Height of the fall beside it. */
+  readonly drop?: Length;
+}
+
+export interface StoneRow {
+  readonly room: string;
+  readonly placeText: string;
+  readonly stone: Scheduled;
+  readonly faces: readonly { readonly name: string; readonly gross: Area; readonly net: Area }[];
+  /** Flats after what corner pieces cover, in sq ft, and corners in lin ft: without waste. */
+  readonly flats: Area;
+  readonly corners: number;
+  /** Pounds in place, and for a square foot. */
+  readonly pounds?: number;
+  readonly poundsPerSqFt?: number;
+  readonly bed?: Length;
+  readonly setting?: string;
+  readonly joint?: string;
+  /** What must be there to carry it. */
+  readonly support: readonly { readonly what: string; readonly by: string; readonly before: string }[];
+}
+
+/** Places with the same insulation: R-values of its layers add up. The path through framing is not reckoned. */
+export interface InsulationRow {
+  readonly where: 'walls' | 'ceilings' | 'floors' | 'other';
+  readonly layers: readonly (Omit<Scheduled, 'selection'> & {
+    readonly r: number;
+    readonly thickness?: Length;
+    readonly type?: string;
+    readonly retarder?: string;
+    readonly mustBeCovered?: boolean;
+  })[];
+  readonly r: number;
+  readonly area: Area;
+  readonly rooms: readonly string[];
+}
+
+export interface SoundRow {
+  readonly room: string;
+  readonly placeText: string;
+  readonly batt: Scheduled;
+  /** Sound transmission class of the wall that was tested. */
+  readonly stc: number;
+  readonly assembly?: string;
+  readonly thickness?: Length;
+  readonly area: Area;
+  /** Marks of the openings in these walls. */
+  readonly openings: readonly string[];
+}

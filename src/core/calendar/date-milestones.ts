@@ -1,0 +1,130 @@
+import type { House, Milestone } from '../model/index.js';
+import { didYouMean, problemAt } from '../../base/problem/index.js';
+import type { Outcome, Problem, ProblemCode } from '../../base/problem/index.js';
+import type { IsoDate } from '../../base/units/index.js';
+import { printDay, printWorkingDays } from './day.js';
+import type { DatedMilestone } from './decision.js';
+import { workingDays } from './working-days.js';
+import type { WorkingDays } from './working-days.js';
+
+/** Milestone id → working days that it comes later (negative: earlier) than recorded. */
+export type Slips = ReadonlyMap<string, number>;
+
+/** Dates every milestone of the house, in the record's order. A slip moves its milestone and, through the chain, all
+ *  that come after it. The records were checked: each milestone has a day or follows one that leads to a day. There is no
+ *  value when its working days do not fit into 100 years (`milestone-out-of-reach`), or when a slip names an unknown
+ *  milestone (`slip-unknown`). A fixed date on a day off is a warning (`milestone-day-off`). */
+export function dateMilestones(house: House, slips: Slips = new Map()): Outcome<readonly DatedMilestone[]> {
+  const chart: Chart = {
+    house,
+    slips,
+    calendar: workingDays(house.calendar),
+    byId: new Map([...house.milestones].reverse().map((milestone) => [milestone.id, milestone])),
+    dates: new Map(),
+    stuck: new Set(),
+    problems: [],
+  };
+  for (const id of slips.keys()) if (!chart.byId.has(id)) chart.problems.push(unknownSlip(house, id));
+  for (const milestone of house.milestones) dateChain(chart, milestone);
+  if (chart.problems.some((problem) => problem.severity === 'error')) return { problems: chart.problems };
+  return { value: house.milestones.map((milestone) => describe(chart, milestone)), problems: chart.problems };
+}
+
+interface Chart {
+  readonly house: House;
+  readonly slips: Slips;
+  readonly calendar: WorkingDays;
+  readonly byId: ReadonlyMap<string, Milestone>;
+  readonly dates: Map<string, IsoDate>;
+  /** Ids that cannot be dated; the cause is reported once. */
+  readonly stuck: Set<string>;
+  readonly problems: Problem[];
+}
+
+/** Follows `after` up to a milestone that has a date, then dates the chain on the way back. */
+function dateChain(chart: Chart, milestone: Milestone): void {
+  const chain: Milestone[] = [];
+  let current: Milestone | undefined = milestone;
+  while (current && !chart.dates.has(current.id) && !chart.stuck.has(current.id)) {
+    chain.push(current);
+    current = current.when.by === 'after' ? chart.byId.get(current.when.after) : undefined;
+  }
+  for (const each of chain.reverse()) dateOne(chart, each);
+}
+
+function dateOne(chart: Chart, milestone: Milestone): void {
+  if (chart.stuck.has(milestone.id)) return;
+  const start = startOf(chart, milestone);
+  if (start === undefined) {
+    chart.stuck.add(milestone.id);
+    return;
+  }
+  const steps = [milestone.when.by === 'after' ? milestone.when.days : 0, chart.slips.get(milestone.id) ?? 0];
+  let date = start;
+  for (const days of steps.filter((step) => step !== 0)) {
+    const moved = chart.calendar.add(date, days);
+    if (chart.calendar.between(date, moved) !== days) return reportOutOfReach(chart, milestone);
+    date = moved;
+  }
+  chart.dates.set(milestone.id, date);
+}
+
+/** The day that a milestone's own days are counted from. */
+function startOf(chart: Chart, milestone: Milestone): IsoDate | undefined {
+  if (milestone.when.by === 'after') return chart.dates.get(milestone.when.after);
+  const { date } = milestone.when;
+  const why = chart.calendar.whyOff(date);
+  if (why !== undefined) {
+    const message = `${milestone.name} is on ${printDay(date)}, a day off (${why})`;
+    const fix = 'move it to a working day of the house';
+    report(chart, milestone, { key: 'date', code: 'milestone-day-off', message, fix, severity: 'warning' });
+  }
+  return date;
+}
+
+function describe(chart: Chart, milestone: Milestone): DatedMilestone {
+  const { id, name, note } = milestone;
+  return {
+    id,
+    name,
+    date: chart.dates.get(id)!,
+    basis: basisOf(chart, milestone),
+    ...(note !== undefined && { note }),
+  };
+}
+
+function basisOf(chart: Chart, { id, when }: Milestone): string {
+  const slip = chart.slips.get(id) ?? 0;
+  const slipped = slip === 0 ? '' : `, moved ${printWorkingDays(slip)} ${slip > 0 ? 'later' : 'earlier'}`;
+  if (when.by === 'date') return `fixed${slipped}`;
+  const before = chart.byId.get(when.after)?.name ?? when.after;
+  if (when.days === 0) return `same day as ${before}${slipped}`;
+  return `${printWorkingDays(when.days)} ${when.days > 0 ? 'after' : 'before'} ${before}${slipped}`;
+}
+
+function reportOutOfReach(chart: Chart, milestone: Milestone): void {
+  chart.stuck.add(milestone.id);
+  const message = `the working days up to ${milestone.name} do not fit into 100 years`;
+  const fix = 'check its days, and the weekend and closed days of the calendar';
+  report(chart, milestone, { key: 'days', code: 'milestone-out-of-reach', message, fix });
+}
+
+interface Report {
+  readonly key: 'date' | 'days';
+  readonly code: ProblemCode;
+  readonly message: string;
+  readonly fix: string;
+  readonly severity?: Problem['severity'];
+}
+
+function report({ house, problems }: Chart, milestone: Milestone, { key, code, message, ...detail }: Report): void {
+  const path = ['milestones', house.milestones.indexOf(milestone), key];
+  problems.push(problemAt(house.origin, path, code, message, detail));
+}
+
+function unknownSlip({ origin, milestones }: House, id: string): Problem {
+  const ids = milestones.map((milestone) => milestone.id);
+  const fix = didYouMean(id, ids) ?? `milestones are ${ids.join(', ')}`;
+  const message = `a slip names '${id}', which is no milestone`;
+  return problemAt(origin, ['milestones'], 'slip-unknown', message, { fix, onKey: true });
+}

@@ -1,0 +1,69 @@
+import { Temporal } from 'temporal-polyfill';
+import type { Weekday } from '../model/index.js';
+import { printDay } from '../../base/units/index.js';
+import type { IsoDate } from '../../base/units/index.js';
+
+const weekdays: readonly Weekday[] = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
+
+/** Whether the text is a day of the calendar, written `YYYY-MM-DD`. The other functions here expect one. */
+export function isDay(text: string): text is IsoDate {
+  const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
+  if (!parts) return false;
+  const [year, month, day] = [Number(parts[1]), Number(parts[2]), Number(parts[3])];
+  if (year < 1 || month < 1 || month > 12 || day < 1) return false;
+  return day <= Temporal.PlainDate.from({ year, month, day: 1 }).daysInMonth;
+}
+
+/** The day `days` calendar days later (earlier when negative), within the years 1 to 9999. */
+export function plusDays(date: IsoDate, days: number): IsoDate {
+  return Temporal.PlainDate.from(date).add({ days }).toString();
+}
+
+/** Calendar days from one day to another; negative when the other comes first. */
+export function daysBetween(from: IsoDate, to: IsoDate): number {
+  return Temporal.PlainDate.from(from).until(Temporal.PlainDate.from(to), { largestUnit: 'day' }).days;
+}
+
+export function yearOf(date: IsoDate): number {
+  return Number(date.slice(0, 4));
+}
+
+export function weekdayOf(date: IsoDate): Weekday {
+  return weekdays[Temporal.PlainDate.from(date).dayOfWeek - 1]!;
+}
+
+/** Every day of a year in order, with its weekday. */
+export function daysOfYear(year: number): { readonly date: IsoDate; readonly weekday: Weekday }[] {
+  const first = Temporal.PlainDate.from({ year, month: 1, day: 1 });
+  const days: { date: IsoDate; weekday: Weekday }[] = [];
+  for (let month = 1; month <= 12; month++) {
+    const { daysInMonth } = first.with({ month });
+    for (let day = 1; day <= daysInMonth; day++) {
+      const weekday = weekdays[(first.dayOfWeek - 1 + days.length) % 7]!;
+      days.push({ date: `${pad(year, 4)}-${pad(month, 2)}-${pad(day, 2)}`, weekday });
+    }
+  }
+  return days;
+}
+
+export { printDay };
+
+/** 'Mon 4 May 2026' */
+export function printWeekday(date: IsoDate): string {
+  return `${capital(weekdayOf(date)).slice(0, 3)} ${printDay(date)}`;
+}
+
+/** '1 working day', '5 working days'; the sign is left to the words around it. */
+export function printWorkingDays(days: number): string {
+  const count = Math.abs(days);
+  return `${count} working ${count === 1 ? 'day' : 'days'}`;
+}
+
+/** 'Saturday' */
+export function capital(weekday: Weekday): string {
+  return weekday.slice(0, 1).toUpperCase() + weekday.slice(1);
+}
+
+function pad(value: number, width: number): string {
+  return String(value).padStart(width, '0');
+}

@@ -1,0 +1,89 @@
+import { factOf } from '../../fact/index.js';
+import { fromInches, printLength } from '../../../base/units/index.js';
+import type { Length } from '../../../base/units/index.js';
+import { selectionsAt } from '../look-up.js';
+import type { HouseView, RoomView, SelectionView } from '../view.js';
+import { optionWords, sideWords } from '../words.js';
+import type { Finding, Rule } from './rule.js';
+
+/** Source: ADA Standards 2010, 303.2: no treatment up to 1/4", a bevel to 1/2", beyond it a ramp. No rule for a private
+ *  house: a yardstick of what a foot and a wheel notice. */
+const most = { plain: fromInches(0.25), beveled: fromInches(0.5) };
+
+export const floorBuildUp: Rule = {
+  id: 'floor-build-up',
+  title: 'Floors that meet at different heights',
+  source: {
+    document: 'ADA Standards for Accessible Design',
+    edition: '2010',
+    section: '303.2 and 303.3, as a yardstick',
+  },
+  limits: [
+    { what: 'Difference at a door without a strip, at most', text: printLength(most.plain) },
+    { what: 'With a bevel, at most', text: printLength(most.beveled) },
+  ],
+  find: (house) => house.rooms.flatMap((room) => meetings(house, room).flatMap((meeting) => stepAt(room, meeting))),
+};
+
+interface Meeting {
+  readonly place: string;
+  readonly placeText: string;
+  readonly beside: RoomView;
+}
+
+/** Where floors of one level meet, each place once: openings in the room that records them, open sides in the first room. */
+function meetings({ bySlug }: HouseView, { slug, level, measure }: RoomView): readonly Meeting[] {
+  const kinds: Readonly<Record<string, string>> = { door: 'Door', cased: 'Cased opening', open: 'Opening' };
+  const openings = measure.openings.flatMap(({ own, kind, sill, to, mark }) => {
+    const beside = bySlug.get(to);
+    if (!own || kind === 'window' || sill > 0 || beside?.level !== level) return [];
+    return [{ place: mark, placeText: `${kinds[kind] ?? 'Opening'} ${mark}`, beside }];
+  });
+  const sides = measure.walls.flatMap(({ id, name, openTo }) => {
+    const beside = openTo === undefined ? undefined : bySlug.get(openTo);
+    return beside?.level === level && slug < beside.slug
+      ? [{ place: id, placeText: sideWords(name, beside.name), beside }]
+      : [];
+  });
+  return [...openings, ...sides];
+}
+
+function stepAt(room: RoomView, { place, placeText, beside }: Meeting): readonly Finding[] {
+  const [here, there] = [floorOf(room), floorOf(beside)];
+  if (!here || !there) return [];
+  const selections = [here.selection.id, there.selection.id];
+  const trades = [...new Set([here.selection.category.trade, there.selection.category.trade])];
+  const at = { room: room.slug, place, placeText, selections, trades };
+  const says = `Up to ${printLength(most.plain)} floors meet without a strip; up to ${printLength(most.beveled)} with a bevel. Beyond that one of them is built up or let in.`;
+  const ask = 'the flooring and the tile foreman, before the deck is covered';
+  // A floor of unknown height meets each neighbour: it is told once, at the floor.
+  const unknown = [
+    { floor: here, owner: room },
+    { floor: there, owner: beside },
+  ].filter(({ floor }) => floor.height === undefined);
+  if (here.height === undefined || there.height === undefined)
+    return unknown.map(({ floor, owner }) => ({
+      room: owner.slug,
+      place: 'floor',
+      placeText: 'Floor',
+      selections: [floor.selection.id],
+      trades: [floor.selection.category.trade],
+      seen: `${floor.name}: how high it builds is not recorded.`,
+      says,
+      ask,
+    }));
+  const step = Math.abs(here.height - there.height) as Length;
+  if (step <= most.plain) return [];
+  const seen = `${room.name}: ${here.name}, ${printLength(here.height)} in all. ${beside.name}: ${there.name}, ${printLength(there.height)}. They meet ${printLength(step)} apart.`;
+  return [{ ...at, seen, says, ask }];
+}
+
+/** What lies on a room's floor today, and how high it builds. */
+function floorOf(
+  room: RoomView,
+): { readonly selection: SelectionView; readonly name: string; readonly height: Length | undefined } | undefined {
+  const selection = selectionsAt(room, 'floor').find(({ category, counted }) => category.layer === 'finish' && counted);
+  if (!selection?.counted) return undefined;
+  const { counted } = selection;
+  return { selection, name: optionWords(selection, counted), height: factOf(counted, 'flooring', 'build-up') };
+}

@@ -1,0 +1,55 @@
+import { fromInches, printAmount, printLength } from '../../../base/units/index.js';
+import { breastOf, isFraming, tradesOf } from '../look-up.js';
+import type { RoomView, SelectionView } from '../view.js';
+import { optionWords } from '../words.js';
+import type { Rule } from './rule.js';
+import { overWords, stoneChoices } from './stone.js';
+
+/** Source: IRC 2018, R703.8 and Table R703.8(1), as a state publishes it. */
+const most = { pounds: 50, bed: fromInches(5) };
+
+export const fullBedSupport: Rule = {
+  id: 'full-bed-support',
+  title: 'What full-bed stone stands on',
+  source: {
+    document: 'International Residential Code',
+    edition: '2018',
+    section: 'R703.8, R703.8.2 and Table R703.8(1)',
+  },
+  limits: [
+    { what: 'Weight, at most', text: `${most.pounds} lb / sq ft` },
+    { what: 'Thickness, at most', text: printLength(most.bed) },
+  ],
+  find: (house) =>
+    stoneChoices(house, true).flatMap(({ room, selection, option }) => {
+      const seen = [supportWords(room, selection), ...overWords(option, most)].filter((part) => part !== '');
+      if (seen.length === 0) return [];
+      const weight =
+        selection.counted === option && selection.pounds !== undefined
+          ? ` In place it weighs ${printAmount(selection.pounds, 0)} lb.`
+          : '';
+      return [
+        {
+          room: room.slug,
+          place: selection.places[0]?.id ?? 'walls',
+          placeText: selection.placeText,
+          selections: [selection.id],
+          trades: [selection.category.trade, ...tradesOf(house, isFraming)],
+          seen: `${optionWords(selection, option)}: ${seen.join(', ')}.${weight}`,
+          says: `The section speaks of outside walls and is a yardstick inside: stone on its own bed stands on concrete, or on framing that was designed for it; at most ${printLength(most.bed)} thick and ${most.pounds} lb on a square foot against wood framing.`,
+          ask: 'the structural engineer, before the foundation',
+        },
+      ];
+    }),
+};
+
+/** Empty when it stands on concrete everywhere. */
+function supportWords({ measure }: RoomView, { places }: SelectionView): string {
+  const features = new Map(measure.features.map((feature) => [feature.id, feature]));
+  const bears = places.map(({ id }) => {
+    const feature = features.get(id.split('/')[0] ?? '');
+    return feature && breastOf(feature)?.bearsOn;
+  });
+  if (bears.includes('framing')) return 'it would stand on the framing of the floor';
+  return bears.includes(undefined) ? 'what it stands on is not recorded' : '';
+}

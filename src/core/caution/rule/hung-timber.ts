@@ -1,0 +1,58 @@
+import { carries, factOf } from '../../fact/index.js';
+import type { Option } from '../../model/index.js';
+import { printAmount, printDay } from '../../../base/units/index.js';
+import { tradesOf, isFraming } from '../look-up.js';
+import type { HouseView, SelectionView } from '../view.js';
+import { optionWords } from '../words.js';
+import type { Rule } from './rule.js';
+
+export const hungTimber: Rule = {
+  id: 'hung-timber',
+  title: 'Hung timber without backing',
+  source: {
+    document: 'common practice, no source',
+    edition: '',
+    section: 'backing is framed before the board goes up',
+  },
+  limits: [{ what: 'Chosen', text: 'by the day on which its backing must be in' }],
+  find: (house) =>
+    house.rooms.flatMap((room) =>
+      room.selections.flatMap((selection) => {
+        if (!carries(selection.category, 'timber', 'structural')) return [];
+        const seen = selection.options.flatMap((option) => backingWords(house, selection, option));
+        const [first] = selection.places;
+        if (seen.length === 0 || !first) return [];
+        const { pounds } = selection;
+        const weight = pounds === undefined ? '' : ` In place it weighs ${printAmount(pounds, 0)} lb.`;
+        return [
+          {
+            room: room.slug,
+            place: first.id,
+            placeText: selection.placeText,
+            selections: [selection.id],
+            trades: [...new Set([selection.category.trade, ...tradesOf(house, isFraming)])],
+            seen: `${seen.join(' ')}${weight}`,
+            says: 'What hangs from a ceiling is screwed or bolted to framing that was put there for it, not to the board.',
+            ask: 'the framer for the backing, the structural engineer for hangers and weight',
+          },
+        ];
+      }),
+    ),
+};
+
+/** Timber that carries is framing itself; what hangs needs something recorded by somebody before some day. That a choice
+ *  is still open too late is told by the calendar. */
+function backingWords({ milestones }: HouseView, selection: SelectionView, option: Option): readonly string[] {
+  const structural = factOf(option, 'timber', 'structural');
+  const name = optionWords(selection, option);
+  if (structural === undefined) return [`${name}: whether it carries load is not recorded.`];
+  if (structural) return [];
+  if (option.needs.length === 0) return [`${name} is hung, and no backing is recorded among its needs.`];
+  const { chosenOn } = selection;
+  return option.needs.flatMap(({ what, before }) => {
+    const milestone = milestones.get(before);
+    if (!milestone || chosenOn === undefined || chosenOn <= milestone.date) return [];
+    const due = `${what.toLowerCase()} had to be in before ${milestone.name}, ${printDay(milestone.date)}`;
+    return [`${name}: ${due}; it was chosen on ${printDay(chosenOn)}.`];
+  });
+}

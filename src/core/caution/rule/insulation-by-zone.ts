@@ -1,0 +1,111 @@
+import { carries, factOf } from '../../fact/index.js';
+import { printAmount } from '../../../base/units/index.js';
+import { selectionsAt, tradesOf } from '../look-up.js';
+import type { HouseView, RoomView, SelectionView } from '../view.js';
+import { joinWords } from '../words.js';
+import { wallText, zoneTable } from './climate-table.js';
+import type { ZoneTable } from './climate-table.js';
+import type { Finding, Rule } from './rule.js';
+
+const rows = Array.from('12345678').flatMap((zone) => zoneTable(zone) ?? []);
+const ask = 'whoever made the energy report, and the building office';
+
+export const insulationByZone: Rule = {
+  id: 'insulation-by-zone',
+  title: 'Insulation against the table of the climate zone',
+  source: { document: 'International Energy Conservation Code', edition: '2021', section: 'Table R402.1.3' },
+  limits: [
+    { what: 'Ceiling, zones 1 to 8', text: `R-${rows.map(({ ceiling }) => ceiling).join(', ')}` },
+    { what: 'Floor, zones 1 to 8', text: `R-${rows.map(({ floor }) => floor).join(', ')}` },
+    { what: 'Wood-framed wall, zones 4 to 8', text: wallText(rows.at(-1)?.walls ?? []) },
+  ],
+  find: (house) => {
+    const table = zoneTable(house.climateZone);
+    const heated = house.rooms.filter(({ use }) => use !== 'garage' && use !== 'porch');
+    if (!table) return unknownZone(house, heated);
+    return heated.flatMap((room) => [
+      ...room.selections.filter(isThermal).flatMap((selection) => below(house, room, selection, table)),
+      ...bareWalls(house, room, table),
+    ]);
+  },
+};
+
+const isThermal = ({ category }: SelectionView): boolean => carries(category, 'insulation', 'r-value');
+
+function unknownZone(house: HouseView, rooms: readonly RoomView[]): readonly Finding[] {
+  const selection = rooms.flatMap(({ selections }) => selections).find(isThermal);
+  const [place] = selection?.places ?? [];
+  if (!selection || !place) return [];
+  const seen = `The table has no climate zone '${house.climateZone}'; no insulation of the house was compared with it.`;
+  return [
+    { ...where(selection, place.id), seen, says: 'The table runs from zone 1 to 8, with A, B or C for moisture.', ask },
+  ];
+}
+
+/** What is selected and counted, surface by surface. */
+function below(
+  house: HouseView,
+  { measure }: RoomView,
+  selection: SelectionView,
+  table: ZoneTable,
+): readonly Finding[] {
+  const { counted } = selection;
+  if (!counted) return [];
+  const value = factOf(counted, 'insulation', 'r-value');
+  const continuous = factOf(counted, 'insulation', 'continuous-r') ?? 0;
+  const isWall = new Set(measure.walls.map(({ id }) => id));
+  const low = selection.places.filter(({ id }) => {
+    if (value === undefined) return true;
+    if (id === 'ceiling') return value + continuous < table.ceiling;
+    if (id === 'floor') return value + continuous < table.floor;
+    return isWall.has(id) && !table.walls.some((way) => value >= way.cavity && continuous >= way.continuous);
+  });
+  const [first] = low;
+  if (!first) return [];
+  const outside = isWall.has(first.id)
+    ? continuous > 0
+      ? ` with R-${printAmount(continuous, 1)} outside the framing`
+      : ', and no continuous R outside the framing is recorded'
+    : '';
+  const surfaces = joinWords(low.map(({ name }) => name));
+  const found = value === undefined ? 'its R-value is not recorded' : `R-${printAmount(value, 1)} counted${outside}`;
+  return [
+    {
+      ...where(selection, first.id),
+      seen: `${surfaces}: ${counted.name}, ${found}.`,
+      says: tableText(house, first.id, table),
+      ask,
+    },
+  ];
+}
+
+/** Walls with an opening to the outside, where no insulation is selected. */
+function bareWalls(house: HouseView, room: RoomView, table: ZoneTable): readonly Finding[] {
+  if (!house.categories.some((category) => carries(category, 'insulation', 'r-value'))) return [];
+  const outside = new Set(room.measure.openings.filter(({ to }) => to === 'outside').map(({ wall }) => wall));
+  return room.measure.walls
+    .filter(({ id }) => outside.has(id) && !selectionsAt(room, id).some(isThermal))
+    .map(({ id, name }) => ({
+      room: room.slug,
+      place: id,
+      placeText: name,
+      selections: [],
+      trades: tradesOf(house, (category) => carries(category, 'insulation', 'r-value')),
+      seen: `${name} has an opening to the outside, and no insulation is selected in it.`,
+      says: tableText(house, id, table),
+      ask,
+    }));
+}
+
+function tableText({ climateZone }: HouseView, place: string, { ceiling, floor, walls }: ZoneTable): string {
+  if (place === 'ceiling') return `In zone ${climateZone} the table asks for R-${ceiling} in a ceiling.`;
+  if (place === 'floor') return `In zone ${climateZone} the table asks for R-${floor} in a floor.`;
+  return `In zone ${climateZone} the table asks for ${wallText(walls)} in a wood-framed wall.`;
+}
+
+function where(
+  { id, room, placeText, category }: SelectionView,
+  place: string,
+): Pick<Finding, 'room' | 'place' | 'placeText' | 'selections' | 'trades'> {
+  return { room, place, placeText, selections: [id], trades: [category.trade] };
+}

@@ -1,0 +1,70 @@
+import { carries, factOf } from '../../fact/index.js';
+import { fromInches, printLength } from '../../../base/units/index.js';
+import type { Length } from '../../../base/units/index.js';
+import type { OpeningMeasure } from '../../model/index.js';
+import { selectionsAt } from '../look-up.js';
+import type { HouseView, RoomView, SelectionView } from '../view.js';
+import { joinWords } from '../words.js';
+import { acrossFrom } from './doors.js';
+import type { Finding, Rule } from './rule.js';
+import { boardOver } from './thermal-barrier.js';
+
+/** Source: door shops' sheets (4 9/16" for a 3 1/2" stud and half-inch board on both sides); the tolerance is common practice. */
+const wall = { stud: fromInches(3.5), play: fromInches(0.125) };
+
+export const jambDepth: Rule = {
+  id: 'jamb-depth',
+  title: 'Jamb against the thickness of the wall',
+  source: { document: 'common practice, no source', edition: '', section: 'a jamb is as deep as the finished wall' },
+  limits: [
+    { what: 'Stud of an inside wall', text: printLength(wall.stud) },
+    { what: 'Jamb deeper or shallower than the wall by at most', text: printLength(wall.play) },
+  ],
+  find: (house) =>
+    house.rooms.flatMap((room) => room.selections.flatMap((selection) => compare(house, room, selection))),
+};
+
+function compare(house: HouseView, room: RoomView, selection: SelectionView): readonly Finding[] {
+  const { category, counted, places } = selection;
+  if (!counted || !carries(category, 'door', 'jamb')) return [];
+  const jamb = factOf(counted, 'door', 'jamb');
+  const at = { room: room.slug, placeText: selection.placeText, selections: [selection.id], trades: [category.trade] };
+  const says =
+    'Casing lies flat only when the jamb is as deep as the finished wall: stud, board on both sides, and what sound insulation adds.';
+  const ask = 'the door shop, before jambs are made; the framer for studs other than 2x4';
+  const [first] = places;
+  if (jamb === undefined)
+    return first
+      ? [{ ...at, place: first.id, seen: `${counted.name}: depth of the jamb not recorded.`, says, ask }]
+      : [];
+  const marks = new Set(places.map(({ id }) => id));
+  const wrong = room.measure.openings.flatMap((opening) => {
+    const thick = marks.has(opening.mark) ? thickness(house, room, opening) : undefined;
+    return thick !== undefined && Math.abs(thick - jamb) > wall.play ? [{ mark: opening.mark, thick }] : [];
+  });
+  const [place] = wrong;
+  if (!place) return [];
+  const walls = joinWords(wrong.map(({ mark, thick }) => `${mark} ${printLength(thick)}`));
+  return [
+    {
+      ...at,
+      place: place.mark,
+      seen: `Finished wall at ${walls}; the jamb of ${counted.name} is ${printLength(jamb)}.`,
+      says,
+      ask,
+    },
+  ];
+}
+
+/** Undefined where the board of a side is not known: that is for the scope to find. */
+function thickness(house: HouseView, room: RoomView, opening: OpeningMeasure): Length | undefined {
+  const across = acrossFrom(house, opening);
+  const near = boardOver(room, opening.wall);
+  const far = across && boardOver(across.room, across.wall);
+  if (!across || near === undefined || far === undefined) return undefined;
+  const added = [...selectionsAt(room, opening.wall), ...selectionsAt(across.room, across.wall)].reduce(
+    (sum, { counted }) => sum + (factOf(counted, 'sound-insulation', 'wall-adds') ?? 0),
+    0,
+  );
+  return (wall.stud + near + far + added) as Length;
+}

@@ -1,0 +1,85 @@
+import { flightOf } from '../../feature/index.js';
+import type { Stair } from '../../feature/index.js';
+import { fromInches, printArea, printLength } from '../../../base/units/index.js';
+import type { Area } from '../../../base/units/index.js';
+import { isFraming, stairOf, tradesOf } from '../look-up.js';
+import type { HouseView, RoomView } from '../view.js';
+import type { Finding, Rule } from './rule.js';
+
+/** Source: IRC 2018, R311.7.1, R311.7.5.1 and R311.7.5.2; R311.7.11 and R311.7.12 for what is steeper. */
+const limits = { riser: fromInches(7.75), going: fromInches(10), width: fromInches(36), area: 200 as Area };
+
+export const onlyWayUp: Rule = {
+  id: 'only-way-up',
+  title: 'Ladder or steep stair as the only way up',
+  source: {
+    document: 'International Residential Code',
+    edition: '2018',
+    section: 'R311.7.1, R311.7.5, R311.7.11 and R311.7.12',
+  },
+  limits: [
+    { what: 'Riser, at most', text: printLength(limits.riser) },
+    { what: 'Going, at least', text: printLength(limits.going) },
+    { what: 'Width, at least', text: printLength(limits.width) },
+    { what: 'Floor that a ladder alone may serve, at most', text: printArea(limits.area) },
+  ],
+  find: (house) => house.levels.flatMap((level, index) => waysTo(house, level, house.levels[index - 1])),
+};
+
+/** Ways up to a level from the one below it. */
+function waysTo(house: HouseView, level: string, below: string | undefined): readonly Finding[] {
+  const above = house.rooms.filter((room) => room.level === level);
+  const first = above.find(({ use }) => use === 'gallery') ?? above[0];
+  if (below === undefined || !first) return [];
+  const ways = house.rooms.flatMap((room) =>
+    room.level !== below
+      ? []
+      : room.measure.features.flatMap((feature) => {
+          const stair = stairOf(feature);
+          return stair ? [{ room, id: feature.id, name: feature.name, stair }] : [];
+        }),
+  );
+  const area = above.reduce((sum, { measure }) => sum + measure.floor.gross, 0) as Area;
+  const small = area <= limits.area && above.every(isPlain);
+  if (ways.length === 0) {
+    const seen = `No stair up to this level is recorded; it holds ${printArea(area)} of floor.`;
+    return [finding(house, first, { place: 'floor', placeText: 'Way up', seen })];
+  }
+  if (small || ways.some(({ stair }) => steepness(stair).length === 0)) return [];
+  return ways.map(({ room, id, name, stair }) => {
+    const seen = `${name} is the only way up to ${printArea(area)} of floor, and it has ${steepness(stair).join(', ')}.`;
+    return finding(house, room, { place: id, placeText: name, seen });
+  });
+}
+
+/** A room that a ladder alone may serve: no kitchen, no bath. */
+function isPlain({ use }: RoomView): boolean {
+  return use !== 'kitchen' && use !== 'bath' && use !== 'powder';
+}
+
+/** What makes a stair a ladder to the source; none for a stair. */
+function steepness(stair: Stair): readonly string[] {
+  const { riser } = flightOf(stair);
+  return [
+    ...(riser > limits.riser ? [`risers of ${printLength(riser)}`] : []),
+    ...(stair.going < limits.going ? [`a going of ${printLength(stair.going)}`] : []),
+    ...(stair.width < limits.width ? [`a width of ${printLength(stair.width)}`] : []),
+  ];
+}
+
+function finding(
+  house: HouseView,
+  room: RoomView,
+  { place, placeText, seen }: Pick<Finding, 'place' | 'placeText' | 'seen'>,
+): Finding {
+  return {
+    room: room.slug,
+    place,
+    placeText,
+    selections: room.selections.filter(({ places }) => places.some(({ id }) => id === place)).map(({ id }) => id),
+    trades: tradesOf(house, (category) => category.measure.by === 'stair' || isFraming(category)),
+    seen,
+    says: 'A stair has risers of at most 7 3/4", goings of at least 10" and is 36" wide or more. What is steeper, a ladder among it, is an extra way up beside one, except to at most 200 sq ft without kitchen or bath.',
+    ask: 'the architect and the building office, before the opening is framed',
+  };
+}

@@ -1,0 +1,60 @@
+import type { Category, Option, RoomMeasure, RoomUse } from '../model/index.js';
+import type { IsoDate } from '../../base/units/index.js';
+
+/** The house as rules see it: what is measured, what is selected there, and on which days the work moves on. The day of the
+ *  Book is not in it: the same records give the same cautions on every day. */
+export interface HouseView {
+  readonly climateZone: string;
+  /** Ids of the levels, lowest first. */
+  readonly levels: readonly string[];
+  readonly categories: readonly Category[];
+  readonly rooms: readonly RoomView[];
+  readonly bySlug: ReadonlyMap<string, RoomView>;
+  /** Milestones by id. */
+  readonly milestones: ReadonlyMap<string, { readonly name: string; readonly date: IsoDate }>;
+}
+
+export interface RoomView {
+  readonly slug: string;
+  readonly name: string;
+  readonly level: string;
+  readonly use: RoomUse;
+  readonly measure: RoomMeasure;
+  readonly selections: readonly SelectionView[];
+  /** Selections by the id of each place they cover. */
+  readonly at: ReadonlyMap<string, readonly SelectionView[]>;
+}
+
+export interface SelectionView {
+  readonly id: string;
+  readonly room: string;
+  readonly category: Category;
+  readonly placeText: string;
+  readonly places: readonly { readonly id: string; readonly name: string }[];
+  /** `none` is a deliberate none. */
+  readonly state: 'open' | 'decided' | 'none';
+  /** What stands today: the chosen option, else what the contract holds, also where an allowance pays for it. */
+  readonly counted?: Option;
+  /** What may still stand here: the chosen option alone, or all that are considered while it is open. */
+  readonly options: readonly Option[];
+  /** Weight of what is counted, in pounds. */
+  readonly pounds?: number;
+  readonly chosenOn?: IsoDate;
+}
+
+/** A room with its selections found by place. */
+export function viewRoom(room: Omit<RoomView, 'at'>): RoomView {
+  const at = new Map<string, SelectionView[]>();
+  for (const selection of room.selections)
+    for (const { id } of selection.places) {
+      const found = at.get(id);
+      if (found) found.push(selection);
+      else at.set(id, [selection]);
+    }
+  return { ...room, at };
+}
+
+/** A house with its rooms found by slug. */
+export function viewHouse(house: Omit<HouseView, 'bySlug'>): HouseView {
+  return { ...house, bySlug: new Map(house.rooms.map((room) => [room.slug, room])) };
+}

@@ -1,0 +1,60 @@
+import { lookUp } from '../book/index.js';
+import type { Book, BookRoom, BookSelection } from '../book/index.js';
+import type { Cents } from '../../base/units/index.js';
+import { compareDrawings, compareMeasures, compareParts } from './compare-measures.js';
+import type { RoomNames } from './compare-measures.js';
+import { compareText } from './compare-text.js';
+import type { CompareSelections } from './compare-selections.js';
+import type { Pair } from './match.js';
+import { matchSelections } from './match.js';
+import type { RoomChange } from './room-change.js';
+
+/** What differs between two sides of one room, or undefined when nothing does. */
+export function compareRooms(
+  { from, to }: Pair<BookRoom>,
+  books: { readonly from: Book; readonly to: Book },
+  compareSelections: CompareSelections,
+  roomName: RoomNames,
+): RoomChange | undefined {
+  const room = to ?? from;
+  if (!room) return undefined;
+  const selections = matchSelections(selectionsOf(books.from, from), selectionsOf(books.to, to))
+    .map(compareSelections)
+    .filter((change) => change !== undefined);
+  const renamed = from && to && (from.slug !== to.slug || from.name !== to.name || from.number !== to.number);
+  const fields = from && to ? describeFields(from, to, books) : [];
+  const measures = compareMeasures(from?.measure, to?.measure);
+  const parts = compareParts(from, to, roomName);
+  const drawings = compareDrawings(from?.measure, to?.measure);
+  const found = [selections, fields, measures, parts, drawings].some((list) => list.length > 0);
+  if (from && to && !renamed && !found) return undefined;
+  return {
+    room: room.slug,
+    ...(from && { roomBefore: from.slug }),
+    number: room.number,
+    name: room.name,
+    kind: !from ? 'added' : !to ? 'removed' : 'kept',
+    ...(renamed && { renamedFrom: `${from.number} ${from.name}` }),
+    fields,
+    measures,
+    parts,
+    drawings,
+    selections,
+    difference: selections.reduce((sum, selection) => sum + selection.cost, 0) as Cents,
+    byChoice: selections.reduce((sum, { own, byChoice }) => sum + (own ? byChoice : 0), 0) as Cents,
+    pounds: selections.reduce((sum, selection) => sum + (selection.pounds ?? 0), 0),
+    unweighed: selections.filter((selection) => selection.pounds === undefined).length,
+  };
+}
+
+function selectionsOf(book: Book, room: BookRoom | undefined): BookSelection[] {
+  return room ? book.selections.filter((selection) => selection.room === room.slug) : [];
+}
+
+function describeFields(from: BookRoom, to: BookRoom, books: { from: Book; to: Book }): RoomChange['fields'] {
+  return compareText([
+    ['level', lookUp(books.from).levelName(from.level), lookUp(books.to).levelName(to.level)],
+    ['use', from.use, to.use],
+    ['notes', from.body.trim(), to.body.trim()],
+  ]);
+}

@@ -1,0 +1,34 @@
+import { counterClockwise, pointsOf, rectangle } from '../../../base/geometry/index.js';
+import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
+import type { Outcome } from '../../../base/problem/index.js';
+import { feet, printLength } from '../../../base/units/index.js';
+import type { Length } from '../../../base/units/index.js';
+import type { RoomSpace } from '../kind.js';
+import { ceilingProblems, wallFrame, wallProblems } from '../place.js';
+import { surfaceOf } from '../surface.js';
+import type { BuiltIn } from './read.js';
+
+/** Front and top edge; it hides its part of the wall and of the floor. */
+export function measure(data: BuiltIn, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure> {
+  const { wall, at, width, depth, height } = data;
+  const problems = [...wallProblems(feature, space, data)];
+  const frame = wallFrame(space, wall);
+  if (frame && problems.length === 0) problems.push(...ceilingProblems(feature, space, { wall, at, width, height }));
+  if (!frame || problems.length > 0) return { problems };
+  const plan = rectangle(feet(at), 0, feet(width), feet(depth)).outline.map(({ x, y }) => frame.place(x, y));
+  const value: FeatureMeasure = {
+    kind: 'built-in',
+    id: feature.id,
+    name: feature.name,
+    faces: [surfaceOf(`${feature.id}/front`, 'Front', [rectangle(0, 0, feet(width), feet(height))])],
+    runs: [{ id: `${feature.id}/top`, name: 'Top', length: width, pieces: [width] }],
+    counts: [],
+    footprint: pointsOf(counterClockwise(plan)),
+    covers: [{ wall, from: at, to: (at + width) as Length, height }],
+    facts: [
+      { label: 'Width by depth', text: `${printLength(width)} × ${printLength(depth)}` },
+      { label: 'Height', text: printLength(height) },
+    ],
+  };
+  return { value, problems };
+}

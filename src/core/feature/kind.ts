@@ -1,0 +1,40 @@
+import type { Profile } from '../../base/geometry/index.js';
+import type { FeatureMeasure, FeatureRecord, Point, Polygon } from '../model/index.js';
+import type { Outcome, Origin } from '../../base/problem/index.js';
+import type { Length } from '../../base/units/index.js';
+import type { FaceMark, PlanMark } from './mark.js';
+
+/** What a feature may know of its room when it is measured. */
+export interface RoomSpace {
+  /** Clockwise from above, in the room's own coordinates. */
+  readonly plan: Polygon;
+  /** South-west corner of the plan's bounding box: `x` and `y` in a feature's record are from here. */
+  readonly corner: Point;
+  readonly walls: readonly {
+    readonly name: string;
+    readonly from: Point;
+    readonly to: Point;
+    readonly run: Length;
+    /** No wall stands here. */
+    readonly openTo?: string;
+  }[];
+  /** Ceiling height above the floor at a point of the plan. */
+  heightAt(point: Point): Length;
+  /** Ceiling height along a straight line of the plan, in feet, with a point at each break; two at one place are a step. */
+  topAlong(from: Point, to: Point): Profile;
+  readonly origin: Origin;
+}
+
+/** A kind of feature: its schema, reader, measure and drawing, all in one folder. */
+export interface FeatureKind<Data> {
+  readonly kind: string;
+  /** JSON Schema (2020-12) of the record as written. */
+  readonly schema: object;
+  /** Reads a record that the schema has passed. */
+  read(raw: Readonly<Record<string, unknown>>): Data;
+  measure(data: Data, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure>;
+  /** On the plan; absent, its footprint with its name. */
+  plan?(data: Data, measure: FeatureMeasure): readonly PlanMark[];
+  /** On the wall that its record names; absent, what it covers of a wall. */
+  face?(data: Data, measure: FeatureMeasure): readonly FaceMark[];
+}

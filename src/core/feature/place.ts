@@ -1,0 +1,110 @@
+import {
+  bounds,
+  headings,
+  direction,
+  heightRange,
+  lengthOf,
+  nearFeet,
+  pointInFeet,
+  pointOf,
+} from '../../base/geometry/index.js';
+import type { Ring, Xy } from '../../base/geometry/index.js';
+import type { Bearing, FeatureRecord } from '../model/index.js';
+import { didYouMean, problemAt } from '../../base/problem/index.js';
+import type { Problem } from '../../base/problem/index.js';
+import { feet, printLength } from '../../base/units/index.js';
+import type { Length } from '../../base/units/index.js';
+import type { RoomSpace } from './kind.js';
+
+/** A wall as a feature stands against it: `place` goes along it from the left, facing it, and out into the room, in feet. */
+export interface WallFrame {
+  readonly run: Length;
+  place(along: number, out: number): Xy;
+}
+
+export function wallFrame(space: RoomSpace, name: string): WallFrame | undefined {
+  const wall = space.walls.find((candidate) => candidate.name === name);
+  if (!wall) return undefined;
+  const from = pointInFeet(wall.from);
+  const ahead = direction(from, pointInFeet(wall.to));
+  // Walls go clockwise, so the room is to the right.
+  const place = (along: number, out: number): Xy => ({
+    x: from.x + ahead.x * along + ahead.y * out,
+    y: from.y + ahead.y * along - ahead.x * out,
+  });
+  return { run: wall.run, place };
+}
+
+/** A feature's stretch of a wall: the wall is there, and the stretch lies on it. */
+export function wallProblems(
+  feature: FeatureRecord,
+  space: RoomSpace,
+  { wall, at, width, key = 'width' }: { wall: string; at: Length; width: Length; key?: string },
+): readonly Problem[] {
+  const frame = wallFrame(space, wall);
+  if (!frame) {
+    const names = space.walls.map(({ name }) => name);
+    const message = `${feature.name} is on wall '${wall}', which the room does not have`;
+    return [
+      problemAt(space.origin, [...feature.path, 'wall'], 'feature-wall-unknown', message, {
+        fix: didYouMean(wall, names) ?? `walls of this room: ${names.join(', ')}`,
+      }),
+    ];
+  }
+  if (width > frame.run) {
+    const message = `${feature.name} is ${printLength(width)} wide, wider than its wall '${wall}' of ${printLength(frame.run)}`;
+    return [
+      problemAt(space.origin, [...feature.path, key], 'feature-wider-than-wall', message, {
+        fix: `${printLength(frame.run)} is the most that fits`,
+      }),
+    ];
+  }
+  if (at < 0 || at + width > frame.run) {
+    const past = (at < 0 ? -at : at + width - frame.run) as Length;
+    const most = (frame.run - width) as Length;
+    const message = `${feature.name} runs ${printLength(past)} past the ${at < 0 ? 'left' : 'right'} end of wall '${wall}'`;
+    return [
+      problemAt(space.origin, [...feature.path, 'at'], 'feature-past-wall', message, {
+        fix: `at may be 0" to ${printLength(most)}`,
+      }),
+    ];
+  }
+  return [];
+}
+
+/** Footprint of something that goes `run` one way and is `width` wide, its bounding box's south-west corner at x, y. */
+export function footprint(
+  space: RoomSpace,
+  { x, y, go, run, width }: { x: Length; y: Length; go: Bearing; run: Length; width: Length },
+): { readonly ring: Ring; readonly start: Xy; readonly ahead: Xy; readonly left: Xy } {
+  const ahead = headings[go];
+  const left = { x: -ahead.y, y: ahead.x };
+  const [length, half] = [feet(run), feet(width) / 2];
+  const corner = (along: number, side: number): Xy => ({
+    x: ahead.x * along + left.x * side,
+    y: ahead.y * along + left.y * side,
+  });
+  const loose = [corner(0, half), corner(0, -half), corner(length, -half), corner(length, half)];
+  const box = bounds(loose);
+  const origin = pointInFeet(space.corner);
+  const shift = { x: origin.x + feet(x) - box.west, y: origin.y + feet(y) - box.south };
+  const ring = loose.map((point) => ({ x: point.x + shift.x, y: point.y + shift.y }));
+  return { ring, start: shift, ahead, left };
+}
+
+/** What stands on a wall or is let into it ends below the ceiling there. */
+export function ceilingProblems(
+  feature: FeatureRecord,
+  space: RoomSpace,
+  { wall, at, width, height }: { wall: string; at: Length; width: Length; height: Length },
+): readonly Problem[] {
+  const frame = wallFrame(space, wall);
+  if (!frame) return [];
+  const [from, to] = [feet(at), feet(at) + feet(width)];
+  const top = space.topAlong(pointOf(frame.place(from, 0)), pointOf(frame.place(to, 0)));
+  const { least } = heightRange(top, 0, to - from);
+  if (feet(height) <= least + nearFeet) return [];
+  const message = `${feature.name} ends ${printLength(height)} above the floor, but the ceiling there comes down to ${printLength(lengthOf(least))}`;
+  const fix = `end it at ${printLength(lengthOf(least))} or lower`;
+  return [problemAt(space.origin, [...feature.path, 'height'], 'feature-above-ceiling', message, { fix })];
+}

@@ -1,0 +1,27 @@
+import type { Length } from '../../../base/units/index.js';
+import { lengthField, numberField, textField } from '../field.js';
+import type { Raw } from '../field.js';
+
+export interface Timber {
+  readonly count: number;
+  readonly length: Length;
+  /** Dressed section, the smaller side first by custom. */
+  readonly width: Length;
+  readonly depth: Length;
+  readonly species?: string;
+  /** Pounds for each cubic foot. */
+  readonly density?: number;
+}
+
+export function read(raw: Raw): Timber {
+  const species = textField(raw, 'species');
+  const density = Number.parseFloat(textField(raw, 'density'));
+  return {
+    count: numberField(raw, 'count', 0),
+    length: lengthField(raw, 'length'),
+    width: lengthField(raw, 'width'),
+    depth: lengthField(raw, 'depth'),
+    ...(species === '' ? {} : { species }),
+    ...(Number.isNaN(density) ? {} : { density }),
+  };
+}

@@ -1,0 +1,105 @@
+import {
+  areaOf,
+  atLeast,
+  facets,
+  heightOn,
+  intersect,
+  patchArea,
+  regionOf,
+  riseDirection,
+  slopeFactor,
+  slopeOf,
+  unfold,
+  volumeUnder,
+} from '../../base/geometry/index.js';
+import type { Patch, Plane } from '../../base/geometry/index.js';
+import { takeOff } from '../feature/index.js';
+import type { Cut } from '../feature/index.js';
+import type { CeilingFacet, CeilingMeasure } from '../model/index.js';
+import type { Area } from '../../base/units/index.js';
+import { planeName } from './form.js';
+import type { Vault } from './vault.js';
+
+/** A piece of one plane over a piece of the plan. */
+export interface Facet {
+  readonly name: string;
+  readonly plane: Plane;
+  readonly patch: Patch;
+}
+
+/** The ceiling over the patches, plane by plane. Pieces of one plane that do not hang together are numbered. */
+export function facetsOf(vaults: readonly Vault[], patches: readonly Patch[]): readonly Facet[] {
+  const found = vaults.flatMap(({ name, planes, over }) => {
+    const under = over ? intersect(patches, over) : patches;
+    const prefix = vaults.length > 1 ? `${name}: ` : '';
+    return facets(under, planes).flatMap((pieces, i) => {
+      const plane = planes[i] as Plane;
+      const words = planeName(plane);
+      const label = prefix === '' ? words : prefix + words.toLowerCase();
+      return pieces.map((patch, k) => ({ name: pieces.length > 1 ? `${label} ${k + 1}` : label, plane, patch }));
+    });
+  });
+  return found;
+}
+
+/** Sloped areas; what voids and full-height features take off; each facet's true shape. */
+export function measureCeiling(
+  vaults: readonly Vault[],
+  whole: readonly Patch[],
+  cuts: readonly Cut[],
+): CeilingMeasure {
+  const { taken, rest } = takeOff(whole, cuts);
+  const facetList = facetsOf(vaults, rest);
+  const deductions = cuts.flatMap(({ what, of, kind }, i) => {
+    const area = slopedArea(facetsOf(vaults, taken[i] ?? []));
+    return area > 0 ? [{ what, of, kind, area: area as Area }] : [];
+  });
+  const measured = facetList.map(measureFacet);
+  const net = measured.reduce((sum, { area }) => sum + area, 0);
+  return {
+    id: 'ceiling',
+    name: 'Ceiling',
+    gross: deductions.reduce((sum, { area }) => sum + area, net) as Area,
+    deductions,
+    net: net as Area,
+    regions: measured.map(({ shape }) => shape),
+    planArea: areaOf(rest) as Area,
+    facets: measured,
+  };
+}
+
+/** What the ceiling makes of the room below it, in feet. */
+export interface Space {
+  readonly volume: number;
+  readonly lowest: number;
+  readonly highest: number;
+  /** Floor area with at least that height. */
+  areaFrom(height: number): number;
+}
+
+export function spaceUnder(list: readonly Facet[]): Space {
+  const heights = list.flatMap(({ plane, patch }) =>
+    [patch.outline, ...patch.holes].flat().map((point) => heightOn(plane, point)),
+  );
+  return {
+    volume: list.reduce((sum, { plane, patch }) => sum + volumeUnder(plane, patch), 0),
+    lowest: heights.reduce((least, height) => Math.min(least, height), Infinity),
+    highest: heights.reduce((most, height) => Math.max(most, height), -Infinity),
+    areaFrom: (height) => list.reduce((sum, { plane, patch }) => sum + areaOf(atLeast([patch], plane, height)), 0),
+  };
+}
+
+function measureFacet({ name, plane, patch }: Facet): CeilingFacet {
+  return {
+    name,
+    plan: regionOf(patch),
+    shape: regionOf(unfold(plane, patch)),
+    slope: slopeOf(plane),
+    riseDirection: riseDirection(plane),
+    area: (patchArea(patch) * slopeFactor(plane)) as Area,
+  };
+}
+
+function slopedArea(list: readonly Facet[]): number {
+  return list.reduce((sum, { plane, patch }) => sum + patchArea(patch) * slopeFactor(plane), 0);
+}

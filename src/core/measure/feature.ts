@@ -1,0 +1,70 @@
+import {
+  areaOf,
+  intersect,
+  patchArea,
+  patchFrom,
+  pointInFeet,
+  lengthOf,
+  pointOf,
+  ringInFeet,
+} from '../../base/geometry/index.js';
+import { featureKinds } from '../feature/index.js';
+import type { RoomSpace } from '../feature/index.js';
+import type { FeatureMeasure, FeatureRecord, Room } from '../model/index.js';
+import { problemAt } from '../../base/problem/index.js';
+import type { Outcome, Problem } from '../../base/problem/index.js';
+import type { Plan } from './plan.js';
+import { printArea, slackAround } from './tape.js';
+import { heightAt, topAlong } from './vault.js';
+import type { Vault } from './vault.js';
+import type { WallShape } from './wall.js';
+
+/** Measures each feature by its kind and checks that it stands in the room. */
+export function featuresOf(
+  room: Room,
+  plan: Plan,
+  vaults: readonly Vault[],
+  walls: readonly WallShape[],
+): Outcome<readonly FeatureMeasure[]> {
+  const space = roomSpace(room, plan, vaults, walls);
+  const problems: Problem[] = [];
+  const value: FeatureMeasure[] = [];
+  for (const feature of room.features) {
+    const kind = featureKinds.find((candidate) => candidate.kind === feature.kind);
+    const measured = kind?.measure(feature.data, feature, space);
+    if (!measured) continue;
+    problems.push(...measured.problems);
+    if (!measured.value) continue;
+    const outside = outsideProblems(measured.value, feature, room, plan);
+    problems.push(...outside);
+    value.push({ ...measured.value, data: feature.data });
+  }
+  return { value, problems };
+}
+
+/** What features may know of a room; also for drawing them. */
+export function roomSpace(room: Room, plan: Plan, vaults: readonly Vault[], walls: readonly WallShape[]): RoomSpace {
+  return {
+    plan: plan.corners.map(pointOf),
+    corner: pointOf(plan.origin),
+    walls: walls.map(({ name, from, to, run, openTo }) => ({ name, from, to, run, ...(openTo ? { openTo } : {}) })),
+    heightAt: (point) => lengthOf(heightAt(vaults, pointInFeet(point))),
+    topAlong: (from, to) => topAlong(vaults, pointInFeet(from), pointInFeet(to)),
+    origin: room.origin,
+  };
+}
+
+function outsideProblems(
+  { name, footprint }: FeatureMeasure,
+  feature: FeatureRecord,
+  room: Room,
+  plan: Plan,
+): readonly Problem[] {
+  if (!footprint) return [];
+  const patch = patchFrom(ringInFeet(footprint));
+  const outside = patchArea(patch) - areaOf(intersect([plan.patch], patch));
+  if (outside <= slackAround(patch)) return [];
+  const message = `${printArea(outside)} of the ${printArea(patchArea(patch))} that ${name} stands on lie outside the room`;
+  const fix = 'check its place and sizes against the room';
+  return [problemAt(room.origin, feature.path, 'feature-outside-room', message, { fix })];
+}

@@ -1,0 +1,101 @@
+import {
+  bounds,
+  edges,
+  headings,
+  isConvex,
+  leftOf,
+  nearestHeading,
+  planeFrom,
+  slopeOf,
+} from '../../base/geometry/index.js';
+import type { Bounds, Patch, Plane, Xy } from '../../base/geometry/index.js';
+import type { CeilingForm, CeilingPart } from '../model/index.js';
+import { feet } from '../../base/units/index.js';
+
+/**
+ * The planes of a ceiling form over a part of the plan; the ceiling is the lowest of them at each place. Plates lie at the
+ * part's own extent: a shed's at its low side, a gable's at both eaves, a hip's along every wall of a convex part and
+ * along the bounding box of any other.
+ */
+export function planesOf({ form, cut }: CeilingPart, over: readonly Patch[]): readonly Plane[] {
+  const planes = formPlanes(form, over);
+  return cut === undefined ? planes : [...planes, level(feet(cut))];
+}
+
+/** `Flat`, or the side that a slope comes down to: `South slope`. */
+export function planeName(plane: Plane): string {
+  const slope = slopeOf(plane);
+  if (slope === 0) return 'Flat';
+  const side = nearestHeading({ x: -plane.a / slope, y: -plane.b / slope });
+  return `${side.charAt(0).toUpperCase()}${side.slice(1)} slope`;
+}
+
+function formPlanes(form: CeilingForm, over: readonly Patch[]): readonly Plane[] {
+  const corners = over.flatMap(({ outline }) => outline);
+  switch (form.form) {
+    case 'flat':
+      return [level(feet(form.height))];
+    case 'shed': {
+      const low = headings[form.low];
+      const reach = (point: Xy): number => low.x * point.x + low.y * point.y;
+      const start = corners.reduce((best, point) => (reach(point) > reach(best) ? point : best));
+      return [planeFrom(start, feet(form.plate), opposite(low), form.pitch.rise / form.pitch.run)];
+    }
+    case 'gable': {
+      const [low, high] = eaves(bounds(corners), form.ridge);
+      const slope = 'pitch' in form ? form.pitch.rise / form.pitch.run : ridgeSlope(form, low, high);
+      return [low, high].map(({ point, up }) => planeFrom(point, feet(form.plate), up, slope));
+    }
+    case 'hip':
+      return hipEaves(over, bounds(corners)).map(({ point, up }) =>
+        planeFrom(point, feet(form.plate), up, form.pitch.rise / form.pitch.run),
+      );
+  }
+}
+
+/** A line that a plane starts from: a point on it and the way the plane rises. */
+interface Eave {
+  readonly point: Xy;
+  readonly up: Xy;
+}
+
+function eaves({ west, east, south, north }: Bounds, ridge: 'east-west' | 'north-south'): readonly [Eave, Eave] {
+  const [southWest, northEast] = [
+    { x: west, y: south },
+    { x: east, y: north },
+  ];
+  if (ridge === 'east-west') {
+    return [
+      { point: southWest, up: headings.north },
+      { point: northEast, up: headings.south },
+    ];
+  }
+  return [
+    { point: southWest, up: headings.east },
+    { point: northEast, up: headings.west },
+  ];
+}
+
+function ridgeSlope({ plate, ridgeHeight }: { plate: number; ridgeHeight: number }, low: Eave, high: Eave): number {
+  const span = Math.abs(low.up.x * (high.point.x - low.point.x) + low.up.y * (high.point.y - low.point.y));
+  return feet((ridgeHeight - plate) as Parameters<typeof feet>[0]) / (span / 2);
+}
+
+function hipEaves(over: readonly Patch[], box: Bounds): readonly Eave[] {
+  const [only, ...more] = over;
+  if (!only || more.length > 0 || only.holes.length > 0 || !isConvex(only.outline)) {
+    return [...eaves(box, 'east-west'), ...eaves(box, 'north-south')];
+  }
+  return edges(only.outline).map(([from, to]) => {
+    const { a, b } = leftOf(from, to);
+    return { point: from, up: { x: a, y: b } };
+  });
+}
+
+function level(height: number): Plane {
+  return { a: 0, b: 0, c: height };
+}
+
+function opposite({ x, y }: Xy): Xy {
+  return { x: -x, y: -y };
+}

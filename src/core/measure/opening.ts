@@ -1,0 +1,107 @@
+import { areaOf, intersect, nearFeet, heightRange, lengthOf } from '../../base/geometry/index.js';
+import type { Opening, OpeningMeasure, OwnOpening, Room } from '../model/index.js';
+import { problemAt } from '../../base/problem/index.js';
+import type { Outcome, Problem, ProblemCode } from '../../base/problem/index.js';
+import { feet, printLength } from '../../base/units/index.js';
+import type { Area, Length } from '../../base/units/index.js';
+import { openingPatch } from './wall.js';
+import type { WallShape } from './wall.js';
+
+/** An opening with its sizes, seen from this room; its areas come with the wall. */
+type Placed = Omit<OpeningMeasure, 'areaOnWall'>;
+
+/** Openings of a room, its own and those another room records, with the part of each that is on its wall. */
+export function openingsOf(
+  room: Room,
+  house: { readonly rooms: ReadonlyMap<string, Room> },
+  walls: readonly WallShape[],
+): Outcome<readonly OpeningMeasure[]> {
+  const problems: Problem[] = [];
+  const placed: { opening: Placed; wall: WallShape }[] = [];
+  for (const record of room.openings) {
+    const opening = record.by === 'own' ? ownOpening(record) : seenOpening(record, house);
+    const wall = walls.find(({ name }) => name === record.wall);
+    // Records whose wall or other side is not there were refused when they were read.
+    if (!opening || !wall) continue;
+    const wrong = placeProblems(opening, wall, room);
+    problems.push(...wrong);
+    if (wrong.length === 0) placed.push({ opening, wall });
+  }
+  problems.push(
+    ...overlapProblems(
+      placed.map(({ opening }) => opening),
+      room,
+    ),
+  );
+  const value = placed.map(({ opening, wall }) => ({
+    ...opening,
+    areaOnWall: areaOf(intersect(wall.face, openingPatch(opening))) as Area,
+  }));
+  return { value, problems };
+}
+
+function ownOpening(record: OwnOpening): Placed {
+  const { mark, kind, wall, at, width, height, sill, to, hinge, swing, operation } = record;
+  const area = (feet(width) * feet(height)) as Area;
+  const sides = { ...(hinge ? { hinge } : {}), ...(swing === undefined ? {} : { swing }) };
+  return { mark, kind, wall, at, width, height, sill, to, own: true, area, record, operation, ...sides };
+}
+
+/** Sizes from the room that records it; hinges change sides when seen from the other one. */
+function seenOpening(
+  record: Extract<Opening, { by: 'seen' }>,
+  house: { readonly rooms: ReadonlyMap<string, Room> },
+): Placed | undefined {
+  const owner = house.rooms.get(record.recordedIn);
+  const own = owner?.openings.find(
+    (opening): opening is OwnOpening => opening.by === 'own' && opening.mark === record.mark,
+  );
+  if (!owner || !own) return undefined;
+  const { hinge, ...rest } = ownOpening(own);
+  const flipped = hinge ? { hinge: hinge === 'left' ? ('right' as const) : ('left' as const) } : {};
+  return { ...rest, ...flipped, wall: record.wall, at: record.at, to: owner.slug, own: false, record };
+}
+
+function placeProblems(opening: Placed, wall: WallShape, { origin }: Room): readonly Problem[] {
+  const { mark, at, width, height, sill, record } = opening;
+  const problem = (key: string, code: ProblemCode, message: string, fix: string): readonly Problem[] => [
+    problemAt(origin, [...record.path, key], code, message, { fix }),
+  ];
+  if (width > wall.run) {
+    const message = `${mark} is ${printLength(width)} wide, wider than its wall '${wall.name}' of ${printLength(wall.run)}`;
+    return problem('width', 'opening-wider-than-wall', message, `${printLength(wall.run)} is the most that fits`);
+  }
+  if (at < 0 || at + width > wall.run) {
+    const past = printLength((at < 0 ? -at : at + width - wall.run) as Length);
+    const message = `${mark} runs ${past} past the ${at < 0 ? 'left' : 'right'} end of wall '${wall.name}'`;
+    const most = printLength((wall.run - width) as Length);
+    return problem('at', 'opening-past-wall', message, `at may be 0" to ${most}`);
+  }
+  const { least, greatest } = heightRange(wall.top, feet(at), feet(at) + feet(width));
+  // A leaf is square and stays under the rake; anything else may be cut by it, but not wholly above it.
+  const limit = opening.kind === 'door' ? least : greatest;
+  const head = feet(sill) + feet(height);
+  if (head <= limit + nearFeet) return [];
+  const over = printLength(lengthOf(head - limit));
+  const ceiling = printLength(lengthOf(limit));
+  const message = `the head of ${mark} is ${printLength(lengthOf(head))} above the floor, ${over} over the ceiling there at ${ceiling}`;
+  return problem('height', 'opening-above-ceiling', message, `a head of ${ceiling} is the most that fits there`);
+}
+
+function overlapProblems(openings: readonly Placed[], { origin }: Room): readonly Problem[] {
+  return openings.flatMap((opening, i) =>
+    openings.slice(0, i).flatMap((earlier) => {
+      if (earlier.wall !== opening.wall) return [];
+      const across = overlap([earlier.at, earlier.width], [opening.at, opening.width]);
+      const up = overlap([earlier.sill, earlier.height], [opening.sill, opening.height]);
+      if (across <= 0 || up <= 0) return [];
+      const message = `${opening.mark} overlaps ${earlier.mark} in wall '${opening.wall}' by ${printLength(across)}`;
+      const fix = `move it ${printLength(across)} along the wall`;
+      return [problemAt(origin, [...opening.record.path, 'at'], 'openings-overlap', message, { fix })];
+    }),
+  );
+}
+
+function overlap([start, run]: readonly [number, number], [other, reach]: readonly [number, number]): Length {
+  return (Math.min(start + run, other + reach) - Math.max(start, other)) as Length;
+}

@@ -1,0 +1,70 @@
+import { lengthOf, patchFrom, pointOf, pointsOf, ringInFeet } from '../../base/geometry/index.js';
+import { surfaceOf, takeOff } from '../feature/index.js';
+import type { Cut } from '../feature/index.js';
+import type { FeatureMeasure, Polygon, Room, RoomMeasure } from '../model/index.js';
+import { problemAt } from '../../base/problem/index.js';
+import type { Outcome, Problem } from '../../base/problem/index.js';
+import type { Area, Length, Volume } from '../../base/units/index.js';
+import { facetsOf, measureCeiling, spaceUnder } from './ceiling.js';
+import { featuresOf } from './feature.js';
+import { openingsOf } from './opening.js';
+import { planOf } from './plan.js';
+import { stepsOf } from './step.js';
+import { vaultsOf } from './vault.js';
+import { voidCuts } from './void.js';
+import { measureWall, wallShapes } from './wall.js';
+
+/**
+ * Measures a room: plan, floor, ceiling, walls, openings, features, volume. A measure is absent when the plan or the ceiling
+ * cannot be; an opening or feature that does not fit is left out and reported.
+ */
+export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<string, Room> }): Outcome<RoomMeasure> {
+  const { value: plan, problems: planProblems } = planOf(room);
+  if (!plan) return { problems: planProblems };
+  const { value: vaults, problems: ceilingProblems } = vaultsOf(room, plan);
+  const { value: voids = [], problems: voidProblems } = voidCuts(room, plan);
+  const problems: Problem[] = [...ceilingProblems, ...voidProblems];
+  if (!vaults) return { problems };
+  const space = spaceUnder(facetsOf(vaults, takeOff([plan.patch], voids).rest));
+  if (!Number.isFinite(space.lowest)) {
+    const message = `${room.name} has no floor left: its voids take all of it`;
+    const whole = problemAt(room.origin, ['voids'], 'void-takes-room', message, { fix: 'make the voids smaller' });
+    return { problems: [...problems, whole] };
+  }
+
+  const shapes = wallShapes(plan, vaults);
+  const { value: openings = [], problems: openingProblems } = openingsOf(room, house, shapes);
+  const { value: features = [], problems: featureProblems } = featuresOf(room, plan, vaults, shapes);
+  problems.push(...openingProblems, ...featureProblems);
+
+  const standing = features.flatMap((feature) => featureCut(feature, feature.footprint));
+  const high = features.flatMap((feature) => featureCut(feature, feature.overhead));
+  const walls = shapes.map((shape) => measureWall(shape, openings, features));
+  const steps = stepsOf(vaults);
+  const value: RoomMeasure = {
+    room: room.slug,
+    plan: plan.corners.map(pointOf),
+    voids: voids.map(({ patch }) => pointsOf(patch.outline)),
+    perimeter: total(walls.map(({ run }) => run)),
+    wallRun: total(walls.filter(({ openTo }) => openTo === undefined).map(({ run }) => run)),
+    floor: surfaceOf('floor', 'Floor', [plan.patch], [...voids, ...standing]),
+    ceiling: measureCeiling(vaults, [plan.patch], [...voids, ...high]),
+    ...(steps.length > 0 && { steps }),
+    walls,
+    openings,
+    features,
+    volume: space.volume as Volume,
+    lowest: lengthOf(space.lowest),
+    highest: lengthOf(space.highest),
+    headroom: { fiveFeet: space.areaFrom(5) as Area, sevenFeet: space.areaFrom(7) as Area },
+  };
+  return { value, problems };
+}
+
+function featureCut({ id, name }: FeatureMeasure, outline: Polygon | undefined): readonly Cut[] {
+  return outline ? [{ what: name, of: id, kind: 'feature', patch: patchFrom(ringInFeet(outline)) }] : [];
+}
+
+function total(lengths: readonly Length[]): Length {
+  return lengths.reduce((sum, length) => sum + length, 0) as Length;
+}

@@ -1,0 +1,151 @@
+import {
+  areaOf,
+  between,
+  cross,
+  direction,
+  distance,
+  edges,
+  minus,
+  profileAlong,
+  weld,
+} from '../../base/geometry/index.js';
+import type { Patch, Profile, Xy } from '../../base/geometry/index.js';
+import { regionsOf } from '../feature/index.js';
+import type { Surface } from '../model/index.js';
+import { feet } from '../../base/units/index.js';
+import type { Area } from '../../base/units/index.js';
+import type { Vault } from './vault.js';
+
+/** Nearer than this, in feet, is the same place. */
+const tiny = 1e-6;
+
+/**
+ * Upright faces where two parts of a ceiling meet at different heights: from the lower one up to the higher, or to where the
+ * higher part is open above. One surface for each pair of parts, unfolded side by side as seen from under the higher part.
+ */
+export function stepsOf(vaults: readonly Vault[]): readonly Surface[] {
+  const ids = new Map<string, number>();
+  return vaults.flatMap((higher) =>
+    vaults.flatMap((lower) => {
+      const face = higher === lower ? [] : faceBetween(higher, lower);
+      const area = areaOf(face);
+      if (area < tiny) return [];
+      const id = `step-${slugOf(lower.name)}-${slugOf(higher.name)}`;
+      const count = (ids.get(id) ?? 0) + 1;
+      ids.set(id, count);
+      const name = `Step from ${inside(lower.name)} up to ${inside(higher.name)}`;
+      const whole = area as Area;
+      return [
+        {
+          id: count === 1 ? id : `${id}-${count}`,
+          name,
+          gross: whole,
+          deductions: [],
+          net: whole,
+          regions: regionsOf(face),
+        },
+      ];
+    }),
+  );
+}
+
+/** All of the face, stretch by stretch from the left. */
+function faceBetween(higher: Vault, lower: Vault): readonly Patch[] {
+  let start = 0;
+  return sharedEdges(higher, lower).flatMap(([from, to]) => {
+    const stretches = stretchesBetween(higher, lower, from, to, start);
+    start += distance(from, to);
+    return weld(stretches);
+  });
+}
+
+/** Edges of one part that lie on edges of another, each from the left as seen from within the first. */
+function sharedEdges(own: Vault, other: Vault): readonly (readonly [Xy, Xy])[] {
+  return edgesOf(own).flatMap(([a, b]) =>
+    edgesOf(other).flatMap(([c, d]) => {
+      const length = distance(a, b);
+      const ahead = direction(a, b);
+      if (length < tiny || [c, d].some((point) => Math.abs(cross(ahead, minus(point, a))) > tiny)) return [];
+      const along = (point: Xy) => (minus(point, a).x * ahead.x + minus(point, a).y * ahead.y) / length;
+      const [first, last] = [Math.max(0, Math.min(along(c), along(d))), Math.min(1, Math.max(along(c), along(d)))];
+      if ((last - first) * length < tiny) return [];
+      // Outlines turn counter-clockwise, so from within the far end of an edge is at the left hand.
+      return [[between(a, b, last), between(a, b, first)] as const];
+    }),
+  );
+}
+
+function edgesOf({ patches }: Vault): readonly (readonly [Xy, Xy])[] {
+  return patches.flatMap(({ outline, holes }) => [outline, ...holes].flatMap(edges));
+}
+
+/** Quadrilaterals from the lower top to the higher along a line, between the breaks of both. */
+function stretchesBetween(higher: Vault, lower: Vault, from: Xy, to: Xy, start: number): readonly Patch[] {
+  const length = distance(from, to);
+  const open = higher.openAbove === undefined ? Infinity : feet(higher.openAbove);
+  const [high, low] = [higher, lower].map(({ planes }) => profileAlong(planes, from, to)) as [Profile, Profile];
+  const top = (along: number) => Math.min(open, heightAlong(high, along));
+  const bottom = (along: number) => heightAlong(low, along);
+  const breaks = [...high, ...low].map(({ along }) => along);
+  const meeting = [0, length, ...breaks, ...crossings(high, low, length), ...levelCrossings(high, open)]
+    .map((along) => Math.min(length, Math.max(0, along)))
+    .sort((a, b) => a - b);
+  return meeting.slice(1).flatMap((end, i) => {
+    const begin = meeting[i] as number;
+    const middle = (begin + end) / 2;
+    if (end - begin < tiny || top(middle) - bottom(middle) < tiny) return [];
+    const outline = [
+      { x: start + begin, y: bottom(begin) },
+      { x: start + end, y: bottom(end) },
+      { x: start + end, y: Math.max(bottom(end), top(end)) },
+      { x: start + begin, y: Math.max(bottom(begin), top(begin)) },
+    ];
+    return [{ outline, holes: [] }];
+  });
+}
+
+function heightAlong(profile: Profile, along: number): number {
+  const after = profile.findIndex((point) => point.along >= along - tiny);
+  const [a, b] = [profile[Math.max(0, after - 1)], profile[after]];
+  if (!a || !b) return profile.at(-1)?.height ?? 0;
+  return b.along - a.along < tiny
+    ? b.height
+    : a.height + ((b.height - a.height) * (along - a.along)) / (b.along - a.along);
+}
+
+/** Where two profiles cross. */
+function crossings(one: Profile, other: Profile, length: number): readonly number[] {
+  const stops = [0, length, ...one.map(({ along }) => along), ...other.map(({ along }) => along)].sort((a, b) => a - b);
+  return zeros(stops, (along) => heightAlong(one, along) - heightAlong(other, along));
+}
+
+function levelCrossings(profile: Profile, level: number): readonly number[] {
+  if (!Number.isFinite(level)) return [];
+  return zeros(
+    profile.map(({ along }) => along),
+    (along) => heightAlong(profile, along) - level,
+  );
+}
+
+/** Zeros of a function that is straight between the stops. */
+function zeros(stops: readonly number[], valueAt: (along: number) => number): readonly number[] {
+  return stops.slice(1).flatMap((end, i) => {
+    const begin = stops[i] as number;
+    const [a, b] = [valueAt(begin), valueAt(end)];
+    return a * b < 0 ? [begin + ((end - begin) * a) / (a - b)] : [];
+  });
+}
+
+/** A part's name inside a sentence. */
+function inside(name: string): string {
+  return name.charAt(0).toLowerCase() + name.slice(1);
+}
+
+/** A part's name in an id; what is not a letter or digit becomes a hyphen. */
+function slugOf(name: string): string {
+  const slug = name
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/gu, '');
+  return slug === '' ? 'part' : slug;
+}

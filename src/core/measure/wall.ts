@@ -1,0 +1,86 @@
+import { distance, faceUnder, lengthOf, pointOf, rectangle } from '../../base/geometry/index.js';
+import type { Patch, Profile, Xy } from '../../base/geometry/index.js';
+import { surfaceOf } from '../feature/index.js';
+import type { Cut } from '../feature/index.js';
+import type { FeatureMeasure, OpeningMeasure, Point, WallMeasure } from '../model/index.js';
+import { feet } from '../../base/units/index.js';
+import type { Length } from '../../base/units/index.js';
+import type { Plan } from './plan.js';
+import { topAlong } from './vault.js';
+import type { Vault } from './vault.js';
+
+/** A wall before anything is taken off it. */
+export interface WallShape {
+  readonly name: string;
+  readonly openTo?: string;
+  readonly from: Point;
+  readonly to: Point;
+  readonly run: Length;
+  /** In feet, from the left end. */
+  readonly top: Profile;
+  /** From the floor up to the top. */
+  readonly face: readonly Patch[];
+}
+
+export function wallShapes({ corners, sides }: Plan, vaults: readonly Vault[]): readonly WallShape[] {
+  return sides.map(({ name, openTo }, i) => {
+    const [from, to] = [corners[i] as Xy, corners[(i + 1) % corners.length] as Xy];
+    const top = topAlong(vaults, from, to);
+    const open = openTo === undefined ? {} : { openTo };
+    const ends = { from: pointOf(from), to: pointOf(to), run: lengthOf(distance(from, to)) };
+    return { name, ...open, ...ends, top, face: faceUnder(top) };
+  });
+}
+
+/** Gross under the top's profile, less openings and what features hide. Where the room is open, nothing to finish. */
+export function measureWall(
+  wall: WallShape,
+  openings: readonly OpeningMeasure[],
+  features: readonly FeatureMeasure[],
+): WallMeasure {
+  const { name, from, to, run, openTo } = wall;
+  const top = wall.top.map(({ along, height }) => ({ along: lengthOf(along), height: lengthOf(height) }));
+  const cuts = [...openings.filter((one) => one.wall === name).map(openingCut), ...coverCuts(name, features)];
+  const surface = surfaceOf(
+    name,
+    wallName(name),
+    openTo === undefined ? wall.face : [],
+    openTo === undefined ? cuts : [],
+  );
+  return { ...surface, from, to, run, top, ...(openTo === undefined ? {} : { openTo }) };
+}
+
+function openingCut(opening: OpeningMeasure): Cut {
+  const kinds = { door: 'Door', window: 'Window', cased: 'Cased opening', open: 'Opening' };
+  const { mark, kind } = opening;
+  return { what: `${kinds[kind]} ${mark}`, of: mark, kind: 'opening', patch: openingPatch(opening) };
+}
+
+function coverCuts(wall: string, features: readonly FeatureMeasure[]): readonly Cut[] {
+  return features.flatMap(({ id, name, covers }) =>
+    covers
+      .filter((cover) => cover.wall === wall)
+      .map(({ from, to, sill, height }) => {
+        const bottom = feet(sill ?? (0 as Length));
+        const patch = rectangle(feet(from), bottom, feet((to - from) as Length), feet(height) - bottom);
+        return { what: name, of: id, kind: 'feature' as const, patch };
+      }),
+  );
+}
+
+/** `North wall`; a name that says wall already stays. */
+function wallName(name: string): string {
+  const words = name.replaceAll('-', ' ');
+  const title = words.charAt(0).toUpperCase() + words.slice(1);
+  return /wall/iu.test(title) ? title : `${title} wall`;
+}
+
+/** The opening on its wall: x from the wall's left end, y up from the floor. */
+export function openingPatch({
+  at,
+  sill,
+  width,
+  height,
+}: Pick<OpeningMeasure, 'at' | 'sill' | 'width' | 'height'>): Patch {
+  return rectangle(feet(at), feet(sill), feet(width), feet(height));
+}

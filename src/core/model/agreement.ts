@@ -1,0 +1,76 @@
+import type { Origin } from '../../base/problem/index.js';
+import type { Cents, IsoDate } from '../../base/units/index.js';
+
+export const issuePurposes = ['pricing', 'sign-off', 'construction'] as const;
+export type IssuePurpose = (typeof issuePurposes)[number];
+
+/** A numbered version of the book. Its snapshot, `issued/NNN.json`, is the Book as canonical JSON. */
+export interface Issue {
+  readonly number: number;
+  readonly purpose: IssuePurpose;
+  readonly date: IsoDate;
+  /** Full id of the git commit whose records it was made from. */
+  readonly commit: string;
+  /** SHA-256 of the snapshot's bytes, in hexadecimal. */
+  readonly digest: string;
+  /** Digests of what each room's page and each trade's part agree to, by slug. */
+  readonly rooms: Readonly<Record<string, string>>;
+  readonly trades: Readonly<Record<string, string>>;
+  readonly signatures: readonly IssueSignature[];
+  /** Markdown. */
+  readonly body: string;
+  readonly origin: Origin;
+}
+
+/** A signature as it was accepted. */
+export interface IssueSignature {
+  readonly role: 'owner' | 'builder';
+  /** By the certificate, or as written under a signature by hand. */
+  readonly name: string;
+  readonly on: IsoDate;
+  /** `hand`: the file is a scan, and nobody but its readers can vouch for it. */
+  readonly how: 'certificate' | 'hand';
+  /** Path in the house folder. */
+  readonly file: string;
+  /** SHA-256 of the file. */
+  readonly digest: string;
+  /** SHA-256 of the certificate. */
+  readonly fingerprint?: string;
+}
+
+export const changeOrderStates = ['proposed', 'approved', 'declined', 'void'] as const;
+export type ChangeOrderState = (typeof changeOrderStates)[number];
+
+/** A change of the contract between two versions of the records, with its lines as they were when it was drafted. */
+export interface ChangeOrder {
+  readonly number: number;
+  readonly title: string;
+  readonly state: ChangeOrderState;
+  /** `issue-N`, or the full id of a commit. */
+  readonly from: string;
+  readonly to: string;
+  readonly proposedOn: IsoDate;
+  readonly decidedOn?: IsoDate;
+  readonly decidedBy?: string;
+  readonly reason: string;
+  /** Working days that it moves the end of the job. */
+  readonly days: number;
+  readonly amount: Cents;
+  /** They add up to `amount`. */
+  readonly lines: readonly ChangeLine[];
+  /** Markdown. */
+  readonly body: string;
+  readonly origin: Origin;
+}
+
+export interface ChangeLine {
+  /** Slug; absent for what is not of one room. */
+  readonly room?: string;
+  /** Id of the selection. */
+  readonly selection?: string;
+  readonly what: string;
+  readonly from?: string;
+  readonly to?: string;
+  readonly quantity?: string;
+  readonly amount: Cents;
+}

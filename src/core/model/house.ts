@@ -1,0 +1,138 @@
+import type { Origin, Path } from '../../base/problem/index.js';
+import type { Cents, Decimal, IsoDate, Length, Unit } from '../../base/units/index.js';
+import type { RoomUse } from './room.js';
+
+export interface House {
+  readonly name: string;
+  /** The builder's job number. */
+  readonly number: string;
+  readonly place: string;
+  /** Where the built site stands, https: handouts look there for the current issue. */
+  readonly site?: string;
+  readonly people: readonly Person[];
+  /** `beside` prints metric after feet and inches. */
+  readonly metric: 'none' | 'beside';
+  readonly currency: string;
+  readonly climateZone: string;
+  readonly contract: Contract;
+  readonly levels: readonly Level[];
+  readonly allowances: readonly Allowance[];
+  readonly calendar: HouseCalendar;
+  readonly milestones: readonly Milestone[];
+  readonly acceptances: readonly Acceptance[];
+  /** Depth of the studs, from which jambs are worked out. */
+  readonly studs?: Studs;
+  /** What every room of a kind must have. */
+  readonly slots?: readonly Slot[];
+  /** Markdown. */
+  readonly body: string;
+  readonly origin: Origin;
+}
+
+export interface Person {
+  /** Role, such as `owner`, `builder`, `architect`. */
+  readonly role: string;
+  /** By-role name: 'The owners', 'Site lead'. */
+  readonly name: string;
+  readonly contact?: string;
+}
+
+/** What a cost is made of; every allowance says which of these it covers. */
+export const costParts = ['material', 'freight', 'tax', 'labor'] as const;
+export type CostPart = (typeof costParts)[number];
+
+export interface Contract {
+  readonly sum: Cents;
+  readonly date: IsoDate;
+  readonly tax: { readonly rate: Decimal; readonly on: readonly ('material' | 'freight' | 'labor')[] };
+  /** Mark-up that the contract adds to what goes over an allowance or a standard. */
+  readonly overageMarkup: Decimal;
+  /** Share of an underrun that returns to the owner, and whether mark-up returns with it. */
+  readonly creditReturns: Decimal;
+  readonly creditMarkup: boolean;
+  readonly contingency: Cents;
+  /** Who pays the installation of what the owner furnishes. */
+  readonly ownerFurnishedInstall: 'contract' | 'owner';
+  /** How tenths of a cent round. The only rule so far is half-up, once a line. */
+  readonly rounding: 'half-up';
+}
+
+/** Depth of the studs in walls between rooms and in outside walls. */
+export interface Studs {
+  readonly inside: Length;
+  readonly outside: Length;
+}
+
+/** Words of a slot for the places of a room; a kind of feature is a word too. */
+export const slotPlaces = [
+  'floor',
+  'ceiling',
+  /** A ceiling with a slope: it lies under a roof. */
+  'sloped-ceiling',
+  'walls',
+  /** Walls with an opening to outside. */
+  'outside-walls',
+  'base',
+  'doors',
+  /** Doors to another room, in the room that records them. */
+  'inside-doors',
+  'windows',
+  'cased-openings',
+] as const;
+
+/** A place that needs something: one of `needs`, each a layer, a category or the id of what a trade carries. */
+export interface Slot {
+  readonly at: string;
+  readonly needs: readonly string[];
+  /** Uses of rooms that it speaks of; absent: all. */
+  readonly in?: readonly RoomUse[];
+  readonly except?: readonly RoomUse[];
+}
+
+export interface Level {
+  readonly id: string;
+  readonly name: string;
+}
+
+export interface Allowance {
+  readonly id: string;
+  readonly name: string;
+  /** A lump sum, or a rate for each unit measured where the allowance is used. */
+  readonly amount:
+    { readonly by: 'lump'; readonly sum: Cents } | { readonly by: 'unit'; readonly rate: Decimal; readonly unit: Unit };
+  readonly covers: readonly CostPart[];
+  /** Categories that may draw on it. */
+  readonly categories: readonly string[];
+  readonly note?: string;
+}
+
+export type Weekday = 'monday' | 'tuesday' | 'wednesday' | 'thursday' | 'friday' | 'saturday' | 'sunday';
+
+export interface HouseCalendar {
+  readonly weekend: readonly Weekday[];
+  readonly holidays: 'us-federal' | 'none';
+  readonly closed: readonly { readonly from: IsoDate; readonly to: IsoDate; readonly why: string }[];
+  /** Working days the builder needs between a decision and acting on it. */
+  readonly reviewDays: number;
+}
+
+export interface Milestone {
+  readonly id: string;
+  readonly name: string;
+  readonly when:
+    | { readonly by: 'date'; readonly date: IsoDate }
+    /** `days` working days after the milestone `after`. */
+    | { readonly by: 'after'; readonly after: string; readonly days: number };
+  readonly note?: string;
+}
+
+/** A caution that somebody accepts, with the reason. It stays in the register. */
+export interface Acceptance {
+  /** Id of the caution. */
+  readonly caution: string;
+  readonly by: string;
+  readonly on: IsoDate;
+  readonly why: string;
+  /** Where the id stands in the record. */
+  readonly path: Path;
+}

@@ -1,0 +1,155 @@
+import type { Point, Opening } from './room.js';
+import type { Area, Length, Volume } from '../../base/units/index.js';
+
+/** A closed outline, not repeating the first point. Counter-clockwise in its own x and y, unless said otherwise. */
+export type Polygon = readonly Point[];
+
+/** An outline with holes. */
+export interface Region {
+  readonly outline: Polygon;
+  readonly holes: readonly Polygon[];
+}
+
+/** Everything a room's shape gives, exact to the record's own figures. */
+export interface RoomMeasure {
+  readonly room: string;
+  /** Plan outline, clockwise from above (as walls are walked), in the room's own coordinates. */
+  readonly plan: Polygon;
+  readonly voids: readonly Polygon[];
+  /** Length of the whole outline, and of it what has walls. */
+  readonly perimeter: Length;
+  readonly wallRun: Length;
+  readonly floor: Surface;
+  readonly ceiling: CeilingMeasure;
+  /** Upright faces between parts of the ceiling at different heights, in neither the ceiling's area nor the walls'. Ids are
+   *  `step-<lower part>-<higher part>`; absent where there are none. */
+  readonly steps?: readonly Surface[];
+  readonly walls: readonly WallMeasure[];
+  readonly openings: readonly OpeningMeasure[];
+  readonly features: readonly FeatureMeasure[];
+  readonly volume: Volume;
+  /** Least and greatest ceiling height. */
+  readonly lowest: Length;
+  readonly highest: Length;
+  /** Floor area under at least 5'-0" and 7'-0" of height. */
+  readonly headroom: { readonly fiveFeet: Area; readonly sevenFeet: Area };
+}
+
+/** A flat or unfolded surface that a finish can cover. */
+export interface Surface {
+  /** `floor`, `ceiling`, a wall's name, or `feature/face`. */
+  readonly id: string;
+  readonly name: string;
+  /** True area, before deductions. */
+  readonly gross: Area;
+  readonly deductions: readonly Deduction[];
+  readonly net: Area;
+  /** True-size shapes in the surface's own plane, x along it from the left as seen, y up; for layouts and drawings. */
+  readonly regions: readonly Region[];
+}
+
+/** Something taken off a surface. */
+export interface Deduction {
+  readonly what: string;
+  /** Opening mark or feature id. */
+  readonly of: string;
+  readonly kind: 'opening' | 'feature' | 'void';
+  readonly area: Area;
+}
+
+export interface CeilingMeasure extends Surface {
+  readonly planArea: Area;
+  readonly facets: readonly CeilingFacet[];
+}
+
+/** One plane of the ceiling. */
+export interface CeilingFacet {
+  readonly name: string;
+  /** Plan outline (with holes), in the room's coordinates, counter-clockwise from above. */
+  readonly plan: Region;
+  /** Unfolded true-size shape: x along the level direction, y up the slope, turned as a reflected ceiling plan shows it. */
+  readonly shape: Region;
+  /** Rise over run; 0 when flat. */
+  readonly slope: number;
+  /** Plan direction of the rise in degrees counter-clockwise from east; 0 when flat. */
+  readonly riseDirection: number;
+  readonly area: Area;
+}
+
+export interface WallMeasure extends Surface {
+  /** Left and right ends as seen from inside the room, in plan. */
+  readonly from: Point;
+  readonly to: Point;
+  readonly run: Length;
+  /** Profile of the top: along the wall from the left, and height there. First and last are the ends. */
+  readonly top: readonly { readonly along: Length; readonly height: Length }[];
+  /** Slug of the room it is open to: no wall stands here and no finish goes on it. */
+  readonly openTo?: string;
+}
+
+export interface OpeningMeasure {
+  readonly mark: string;
+  readonly kind: 'door' | 'window' | 'cased' | 'open';
+  readonly wall: string;
+  /** From the left end of the wall, facing it from this room. */
+  readonly at: Length;
+  readonly width: Length;
+  readonly height: Length;
+  readonly sill: Length;
+  /** Room on the other side, or `outside`. */
+  readonly to: string;
+  /** True in the room that records the opening: counted once in the house. */
+  readonly own: boolean;
+  readonly area: Area;
+  /** Area of it that lies on the wall, when a rake cuts it. */
+  readonly areaOnWall: Area;
+  readonly record: Opening;
+  readonly hinge?: 'left' | 'right';
+  readonly swing?: string;
+  readonly operation: 'swing' | 'pocket' | 'sliding' | 'double' | 'fixed';
+}
+
+export interface FeatureMeasure {
+  readonly kind: string;
+  readonly id: string;
+  readonly name: string;
+  /** Areas that finishes attach to. Ids are `<feature>/<face>`. */
+  readonly faces: readonly Surface[];
+  readonly runs: readonly Run[];
+  readonly counts: readonly Count[];
+  /** Taken off the floor. */
+  readonly footprint?: Polygon;
+  /** Taken off the ceiling, by what reaches it. */
+  readonly overhead?: Polygon;
+  /** Part of a wall that it hides, from the floor or from `sill` up to `height` above the floor. */
+  readonly covers: readonly {
+    readonly wall: string;
+    readonly from: Length;
+    readonly to: Length;
+    readonly sill?: Length;
+    readonly height: Length;
+  }[];
+  /** Height of a fall at its open edge. */
+  readonly drop?: Length;
+  /** Facts for people: label and text with units. */
+  readonly facts: readonly { readonly label: string; readonly text: string }[];
+  /** The record's own figures as its kind reads them (lengths in nanometres), for drawings. */
+  readonly data?: unknown;
+}
+
+/** A length that something runs along: `rail`, `outside corners`, `hearth edge`. */
+export interface Run {
+  readonly id: string;
+  readonly name: string;
+  readonly length: Length;
+  /** Straight pieces it is made of, when that matters (posts stand at each end). */
+  readonly pieces: readonly Length[];
+  /** Rise over run, where it climbs. */
+  readonly slope?: number;
+}
+
+export interface Count {
+  readonly id: string;
+  readonly name: string;
+  readonly count: number;
+}

@@ -1,0 +1,203 @@
+import type { Origin, Path } from '../../base/problem/index.js';
+import type { CompassBearing, Decimal, IsoDate, Length } from '../../base/units/index.js';
+
+export interface Room {
+  readonly slug: string;
+  readonly name: string;
+  /** Room number, unique in the house, such as `101`. */
+  readonly number: string;
+  readonly level: string;
+  /** What the room is used for; rules look at it. */
+  readonly use: RoomUse;
+  readonly shape: Shape;
+  /** Holes in the floor plan: rectangles or outlines, such as a room open to below. */
+  readonly voids: readonly VoidShape[];
+  readonly ceiling: readonly CeilingPart[];
+  readonly openings: readonly Opening[];
+  readonly features: readonly FeatureRecord[];
+  readonly selections: readonly Selection[];
+  /** Markdown. */
+  readonly body: string;
+  readonly origin: Origin;
+}
+
+export const roomUses = [
+  'living',
+  'kitchen',
+  'dining',
+  'study',
+  'bedroom',
+  'bath',
+  'powder',
+  'laundry',
+  'mudroom',
+  'hall',
+  'stair',
+  'gallery',
+  'closet',
+  'pantry',
+  'entry',
+  'utility',
+  'garage',
+  'porch',
+] as const;
+export type RoomUse = (typeof roomUses)[number];
+
+export type Bearing = CompassBearing;
+
+/** x runs east, y runs north, both in nanometres from any corner the record likes. */
+export interface Point {
+  readonly x: Length;
+  readonly y: Length;
+}
+
+/** A room's plan as the record gives it. Wall names are unique in a room. */
+export type Shape =
+  | {
+      readonly by: 'size';
+      /** East-west extent, then north-south extent. Walls are north, east, south, west. */
+      readonly eastWest: Length;
+      readonly northSouth: Length;
+      readonly open: readonly OpenEdge[];
+    }
+  | { readonly by: 'walk'; readonly walls: readonly WalkedWall[] }
+  | { readonly by: 'outline'; readonly corners: readonly OutlineCorner[] };
+
+/** A side that has no wall, because the room runs on into `to`. */
+export interface OpenEdge {
+  readonly wall: string;
+  readonly to: string;
+}
+
+export interface WalkedWall {
+  readonly name: string;
+  readonly go: Bearing;
+  readonly run: Length;
+  /** Slug of the room this side is open to, when there is no wall. */
+  readonly openTo?: string;
+}
+
+export interface OutlineCorner {
+  readonly at: Point;
+  /** Name of the wall from this corner to the next. */
+  readonly wall: string;
+  readonly openTo?: string;
+}
+
+export interface VoidShape {
+  readonly name: string;
+  readonly corners: readonly Point[];
+}
+
+/** Part of a ceiling; without `over` it covers the whole room. */
+export interface CeilingPart {
+  readonly name: string;
+  readonly form: CeilingForm;
+  /** Outline of the part in the room's own coordinates. */
+  readonly over?: readonly Point[];
+  /** A flat that cuts the form, as a collar does. */
+  readonly cut?: Length;
+  /** Above this height its sides are open to a room, as a stair well's are to the level above: no step to finish there. */
+  readonly openAbove?: { readonly height: Length; readonly to: string };
+  readonly path: Path;
+}
+
+/** Heights are above the room's floor; pitches are rise over run (6/12 is 0.5). */
+export type CeilingForm =
+  | { readonly form: 'flat'; readonly height: Length }
+  | { readonly form: 'shed'; readonly low: Bearing; readonly plate: Length; readonly pitch: Pitch }
+  | {
+      readonly form: 'gable';
+      readonly ridge: 'east-west' | 'north-south';
+      readonly plate: Length;
+      readonly pitch: Pitch;
+    }
+  | {
+      readonly form: 'gable';
+      readonly ridge: 'east-west' | 'north-south';
+      readonly plate: Length;
+      readonly ridgeHeight: Length;
+    }
+  | { readonly form: 'hip'; readonly plate: Length; readonly pitch: Pitch };
+
+export interface Pitch {
+  readonly rise: number;
+  readonly run: number;
+}
+
+export type Opening = OwnOpening | SeenOpening;
+
+export const openingKinds = ['door', 'window', 'cased', 'open'] as const;
+
+/** An opening recorded in this room. */
+export interface OwnOpening {
+  readonly by: 'own';
+  readonly mark: string;
+  readonly kind: (typeof openingKinds)[number];
+  readonly wall: string;
+  /** From the left-hand corner of the wall, facing it from inside the room, to the near side of the opening. */
+  readonly at: Length;
+  readonly width: Length;
+  readonly height: Length;
+  /** Height of the bottom above the floor; 0 for doors. */
+  readonly sill: Length;
+  /** The room on the other side, or `outside`. */
+  readonly to: string;
+  /** Doors: side of the hinges, facing the opening from this room. */
+  readonly hinge?: 'left' | 'right';
+  /** Doors: the room the leaf swings into (a slug), or a kind that does not swing. */
+  readonly swing?: string;
+  readonly operation: 'swing' | 'pocket' | 'sliding' | 'double' | 'fixed';
+  readonly note?: string;
+  readonly path: Path;
+}
+
+/** The other side of an opening that another room records. */
+export interface SeenOpening {
+  readonly by: 'seen';
+  readonly mark: string;
+  /** Slug of the room that records the opening. */
+  readonly recordedIn: string;
+  readonly wall: string;
+  readonly at: Length;
+  readonly path: Path;
+}
+
+/** A feature as read by its kind's reader; `data` is of the kind's own type. */
+export interface FeatureRecord {
+  readonly kind: string;
+  readonly id: string;
+  readonly name: string;
+  readonly data: unknown;
+  readonly path: Path;
+}
+
+/** Which way boards or sheets run: by compass on floors and ceilings, upright or level on walls and faces. */
+export const courseRuns = ['east-west', 'north-south', 'horizontal', 'vertical'] as const;
+export type CourseRun = (typeof courseRuns)[number];
+
+export interface Selection {
+  /** Places as written: `ceiling`, `floor`, `walls`, a wall's name, `base`, an opening mark, a feature's id. */
+  readonly at: readonly string[];
+  readonly category: string;
+  readonly standard?: string;
+  readonly allowance?: string;
+  readonly considering: readonly string[];
+  /** Absent while open; `none` for a deliberate none. */
+  readonly chosen?: string;
+  readonly chosenOn?: IsoDate;
+  readonly chosenBy?: string;
+  readonly supply: 'contractor' | 'owner-furnished';
+  /** Who installs what the owner furnishes: a trade's slug, or `owner`. Absent: the category's trade, where the contract
+   *  includes that installation. */
+  readonly install?: string;
+  /** Dated facts. */
+  readonly orderedOn?: IsoDate;
+  readonly installedOn?: IsoDate;
+  readonly note?: string;
+  /** The builder's waste for this place, when it differs from the option's. */
+  readonly waste?: Decimal;
+  /** Which way boards or sheets run here, where the usual way is not wanted. */
+  readonly courses?: CourseRun;
+  readonly path: Path;
+}

@@ -1,0 +1,34 @@
+import type { Allowance, Contract, Option } from '../model/index.js';
+import type { Takeoff } from '../takeoff/index.js';
+import type { Cents } from '../../base/units/index.js';
+
+/** One selection as pricing sees it. */
+export interface Item {
+  readonly selection: string;
+  readonly room: string;
+  readonly category: string;
+  readonly trade: string;
+  readonly allowance?: string;
+  readonly supply: 'contractor' | 'owner-furnished';
+  /** Option ids (`<category>/<slug>`). */
+  readonly standard?: string;
+  readonly chosen?: string;
+  /** Is the choice made, be it a deliberate none? */
+  readonly decided: boolean;
+  /** Every option that could stand here, with what it would take. */
+  readonly takeoffs: ReadonlyMap<string, readonly Takeoff[]>;
+}
+
+/** What pricing needs to know of the house. */
+export interface PriceBook {
+  readonly contract: Contract;
+  /** By id. */
+  readonly options: ReadonlyMap<string, Option>;
+}
+
+/** An allowance with its amount, and how that came about in words. */
+export interface SizedAllowance {
+  readonly allowance: Allowance;
+  readonly amount: Cents;
+  readonly basis: string;
+}

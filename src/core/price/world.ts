@@ -1,0 +1,105 @@
+import type { Cents } from '../../base/units/index.js';
+import { addCosts, noCost } from './cost.js';
+import type { Cost } from './cost.js';
+import type { Item, PriceBook } from './item.js';
+import { pricePool } from './pool.js';
+import type { PricedPool } from './pool.js';
+
+/** A house priced with one option for each selection. */
+export interface World {
+  /** Pooled products by key: option id and who supplies it. */
+  readonly pools: ReadonlyMap<string, PricedPool>;
+  /** Items of each pool, in order. */
+  readonly members: ReadonlyMap<string, readonly Item[]>;
+  /** Cost of each selection; absent where nothing is counted. */
+  readonly costs: ReadonlyMap<string, Cost>;
+  /** The option counted for each selection. */
+  readonly counted: ReadonlyMap<string, string | undefined>;
+}
+
+/** Prices the house with `choose` telling which option stands for each item. Items must be sorted by selection id, so
+ *  that the order of files on disk changes no cent. Linear in the selections. */
+export function priceWorld(items: readonly Item[], choose: (item: Item) => string | undefined, book: PriceBook): World {
+  const counted = new Map(items.map((item) => [item.selection, choose(item)]));
+  const members = new Map<string, Item[]>();
+  for (const item of items) {
+    const option = counted.get(item.selection);
+    if (option === undefined) continue;
+    const key = keyOf(option, item.supply);
+    const list = members.get(key);
+    if (list) list.push(item);
+    else members.set(key, [item]);
+  }
+  const pools = new Map([...members].map(([key, list]) => [key, priceKey(key, list, book)]));
+  const costs = new Map<string, Cost>();
+  for (const pool of pools.values()) for (const [selection, cost] of pool.costs) costs.set(selection, cost);
+  return { pools, members, costs, counted };
+}
+
+/** What differs from the world when `item` takes another option: only the two products concerned are priced anew. */
+export interface Swap {
+  /** Costs of the selections that it touches. */
+  readonly costs: ReadonlyMap<string, Cost>;
+  /** The product taken, as the house would buy it then. */
+  readonly taken?: PricedPool;
+}
+
+export function swapIn(world: World, item: Item, option: string | undefined, book: PriceBook): Swap {
+  const before = world.counted.get(item.selection);
+  if (before === option) {
+    const taken = option === undefined ? undefined : world.pools.get(keyOf(option, item.supply));
+    return { costs: new Map(), ...(taken && { taken }) };
+  }
+  const costs = new Map<string, Cost>([[item.selection, noCost]]);
+  const put = (pool: PricedPool) => pool.costs.forEach((cost, selection) => costs.set(selection, cost));
+  if (before !== undefined) {
+    const members = world.members.get(keyOf(before, item.supply)) ?? [];
+    put(
+      pricePool(
+        before,
+        members.filter((member) => member !== item),
+        item.supply,
+        book,
+      ),
+    );
+  }
+  if (option === undefined) return { costs };
+  const joined = insertSorted(world.members.get(keyOf(option, item.supply)) ?? [], item);
+  const taken = pricePool(option, joined, item.supply, book);
+  put(taken);
+  return { costs, taken };
+}
+
+/** The costs alone. */
+export function costsWith(
+  world: World,
+  item: Item,
+  option: string | undefined,
+  book: PriceBook,
+): ReadonlyMap<string, Cost> {
+  return swapIn(world, item, option, book).costs;
+}
+
+export function ownerPurchases(world: World): Cents {
+  let sum = 0;
+  for (const pool of world.pools.values()) sum += pool.ownerPays;
+  return sum as Cents;
+}
+
+export function worldCost(world: World): Cost {
+  return addCosts(world.costs.values());
+}
+
+function keyOf(option: string, supply: Item['supply']): string {
+  return `${supply} ${option}`;
+}
+
+function priceKey(key: string, items: readonly Item[], book: PriceBook): PricedPool {
+  const [supply, option] = key.split(' ') as [Item['supply'], string];
+  return pricePool(option, items, supply, book);
+}
+
+function insertSorted(items: readonly Item[], item: Item): readonly Item[] {
+  const at = items.findIndex((other) => other.selection > item.selection);
+  return at < 0 ? [...items, item] : [...items.slice(0, at), item, ...items.slice(at)];
+}

@@ -1,0 +1,52 @@
+import type { ErrorObject, ValidateFunction } from 'ajv';
+import { nearest } from '../../base/problem/index.js';
+import type { Path } from '../../base/problem/index.js';
+import type { Finding } from './finding.js';
+import { validatorOf } from './validators.js';
+import { quoted } from './value-words.js';
+
+type Check = (validate: ValidateFunction, value: unknown, path: Path) => readonly Finding[];
+
+/** Findings of that form of a value which comes nearest to what was written: of the right type, with the right `form`,
+ *  with the fewest findings. Every branch of a `oneOf` in the schemas is a reference to a named form. */
+export function bestBranch(error: ErrorObject, path: Path, check: Check): readonly Finding[] {
+  const refs = error.schema as readonly { readonly $ref: string }[];
+  const branches = refs.map(({ $ref }) => check(validatorOf($ref), error.data, path));
+  const typed = branches.filter(
+    (found) => !found.some((one) => one.code === 'value-type' && one.path.length === path.length),
+  );
+  if (typed.length === 0) return [wrongType(branches.flat(), error.data, path)];
+  const forms = typed.flatMap((found) => found.filter((one) => isForm(one, path)));
+  const lacking = typed.every((found) =>
+    found.some((one) => one.code === 'key-missing' && one.message.endsWith(`lacks 'form'`)),
+  );
+  if (lacking) return typed[0]?.filter((one) => one.message.endsWith(`lacks 'form'`)) ?? [];
+  const named = typed.filter((found) => !found.some((one) => isForm(one, path)));
+  if (named.length === 0) return [wrongForm(forms)];
+  return named.reduce((best, found) => (found.length < best.length ? found : best));
+}
+
+/** Forms are told apart by the constant key `form`. */
+function isForm({ path, choices }: Finding, above: Path): boolean {
+  return path.length === above.length + 1 && path[above.length] === 'form' && choices !== undefined;
+}
+
+function wrongForm(found: readonly Finding[]): Finding {
+  const choices = found.flatMap((one) => one.choices ?? []);
+  const first = found[0] as Finding;
+  const written = /cannot be '(.*)'/u.exec(first.message)?.[1] ?? '';
+  const meant = nearest(written, choices);
+  return {
+    ...first,
+    choices,
+    fix: meant === undefined ? `write one of ${choices.join(', ')}` : `did you mean '${meant}'?`,
+  };
+}
+
+function wrongType(found: readonly Finding[], data: unknown, path: Path): Finding {
+  const asked = [...new Set(found.flatMap((one) => (one.path.length === path.length && one.asked ? [one.asked] : [])))];
+  const name = String(path.findLast((part) => typeof part === 'string') ?? '');
+  const got = typeof data === 'number' ? `the number ${data}` : quoted(data);
+  const message = `'${name}': expected ${asked.join(' or ')}, got ${got}`;
+  return { path, code: 'value-type', message, asked: asked.join(' or '), onKey: data === null };
+}

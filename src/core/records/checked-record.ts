@@ -1,0 +1,67 @@
+import type { Origin, Path, Problem } from '../../base/problem/index.js';
+import type { FrontMatter } from './front-matter.js';
+import { findingProblems, findings } from './schema-problems.js';
+import type { Finding } from './finding.js';
+import { validatorOf } from './validators.js';
+
+/** A record as written, with a way to ask which of it may be believed. */
+export interface Checked<Raw> {
+  readonly slug: string;
+  readonly raw: Raw;
+  readonly body: string;
+  readonly origin: Origin;
+  readonly problems: readonly Problem[];
+  /** Has the schema nothing against what is at `path`? Keys it does not know do no harm there. */
+  sound(path: Path): boolean;
+  /** Was a key of the record misspelt that should have been this one? That it is missing has then been said. */
+  meant(key: string): boolean;
+}
+
+/** An entry of a list that the schema has nothing against. */
+export interface SoundItem<Raw> {
+  readonly raw: Raw;
+  readonly path: Path;
+}
+
+/** Checks a record against its schema; `more` are findings of parts that have a schema of their own. */
+export function checkRecord<Raw>(
+  schema: string,
+  slug: string,
+  front: FrontMatter,
+  more: readonly Finding[] = [],
+): Checked<Raw> {
+  const found = [...findings(validatorOf(schema), front.data), ...more];
+  const harm = found.filter(({ code }) => code !== 'key-unknown');
+  const sound = (path: Path): boolean =>
+    !harm.some((one) => {
+      const at = one.missing === undefined ? one.path : [...one.path, one.missing];
+      return isAtOrBelow(at, path) || isAtOrBelow(path, at);
+    });
+  const meant = (key: string): boolean => found.some((one) => one.path.length === 1 && one.meant === key);
+  const { body, origin } = front;
+  return { slug, raw: front.data as Raw, body, origin, problems: findingProblems(found, origin), sound, meant };
+}
+
+/** Entries of the list at `key` that are sound; none when the list is not there. */
+export function soundItems<Item>(record: Checked<unknown>, key: string): readonly SoundItem<Item>[] {
+  return looseItems(record, key)
+    .map((raw, index) => ({ raw: raw as Item, path: [key, index] }))
+    .filter(({ path }) => record.sound(path));
+}
+
+/** Whatever stands in the list at `key`. */
+export function looseItems(record: Checked<unknown>, key: string): readonly unknown[] {
+  const list = (record.raw as Readonly<Record<string, unknown>>)[key];
+  return Array.isArray(list) ? list : [];
+}
+
+/** Texts under a key of each entry of a list, sound or not: names that other records may rightly refer to. */
+export function looseNames(record: Checked<unknown>, list: string, key: string): ReadonlySet<string> {
+  const names = looseItems(record, list).map((item) => (item as Readonly<Record<string, unknown>> | null)?.[key]);
+  return new Set(names.filter((name): name is string => typeof name === 'string'));
+}
+
+/** Is `path` the place `above`, or below it? */
+function isAtOrBelow(path: Path, above: Path): boolean {
+  return path.length >= above.length && above.every((part, index) => path[index] === part);
+}

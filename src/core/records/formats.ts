@@ -1,0 +1,192 @@
+import type { ProblemCode } from '../../base/problem/index.js';
+import {
+  parseArea,
+  parseDay,
+  parseDays,
+  parseLength,
+  parseMoney,
+  parsePercent,
+  parsePitch,
+  parseQuantity,
+  parseRate,
+  parseSize,
+  parseUsage,
+  parseWeight,
+  printMoney,
+  read,
+  unread,
+} from '../../base/units/index.js';
+import type { Area, Cents, Length, Rate, Reading } from '../../base/units/index.js';
+
+/** A notation that a schema names with `format`: how it is read, and what one looks like. */
+export interface Notation {
+  /** Of a text that cannot be read. */
+  readonly code: ProblemCode;
+  /** With its article: 'a length'. */
+  readonly what: string;
+  readonly example: string;
+  read(text: string): Reading<unknown>;
+  /** What a bare number was probably meant to be. */
+  fromNumber?(number: number): string;
+}
+
+/** Zero or more. */
+export function readLength(text: string): Reading<Length> {
+  const reading = parseLength(text);
+  return reading.ok && reading.value < 0 ? unread(`'${text}' is less than nothing`) : reading;
+}
+
+/** More than nothing. */
+export function readDimension(text: string): Reading<Length> {
+  const reading = readLength(text);
+  return reading.ok && reading.value === 0 ? unread(`'${text}' is no size`, 'write more than 0') : reading;
+}
+
+/** Zero or more. */
+export function readMoney(text: string): Reading<Cents> {
+  const reading = parseMoney(text);
+  return reading.ok && reading.value < 0
+    ? unread(`'${text}' is less than nothing`, 'write an amount of $0 or more')
+    : reading;
+}
+
+export type Sum = { readonly by: 'lump'; readonly sum: Cents } | ({ readonly by: 'unit' } & Rate);
+
+/** A lump sum, or a rate for each unit. */
+export function readSum(text: string): Reading<Sum> {
+  if (/\/|\bper\b/u.test(text)) {
+    const rate = parseRate(text);
+    return rate.ok ? read({ by: 'unit', ...rate.value }) : rate;
+  }
+  const sum = readMoney(text);
+  return sum.ok ? read({ by: 'lump', sum: sum.value }) : sum;
+}
+
+/** The height in `flat 9'-0"`. */
+export function readFlatCeiling(text: string): Reading<Length> {
+  const [, height] = /^\s*flat\s+(.+)$/u.exec(text) ?? [];
+  if (height !== undefined) return readDimension(height);
+  const bare = readDimension(text);
+  const fix = bare.ok
+    ? `did you mean flat ${text.trim()}?`
+    : `write flat and a height, such as flat 9'-0", or a form such as { form: shed, … }`;
+  return unread(`'${text}' is not a ceiling`, fix);
+}
+
+export type OpeningRule = { readonly rule: 'all' | 'none' } | { readonly rule: 'over'; readonly area: Area };
+
+/** `none`, `all`, or `over 32 sq ft`. */
+export function readOpeningRule(text: string): Reading<OpeningRule> {
+  if (text === 'none' || text === 'all') return read({ rule: text });
+  const [, size] = /^over (.+)$/u.exec(text) ?? [];
+  if (size === undefined) return unread(`'${text}' is no rule for openings`, 'write none, all, or over 32 sq ft');
+  const area = parseArea(size);
+  return area.ok ? read({ rule: 'over', area: area.value }) : area;
+}
+
+/** Every `format` of the schemas. */
+export const notations: Readonly<Record<string, Notation>> = {
+  length: { code: 'length-unreadable', what: 'a length', example: `14'-6"`, read: readLength },
+  dimension: { code: 'length-unreadable', what: 'a length', example: `14'-6"`, read: readDimension },
+  coordinate: { code: 'length-unreadable', what: 'a length', example: `14'-6"`, read: parseLength },
+  size: { code: 'size-unreadable', what: 'a size', example: `24'-0" x 18'-6"`, read: parseSize },
+  money: {
+    code: 'money-unreadable',
+    what: 'an amount of money',
+    example: '$12,450',
+    read: readMoney,
+    fromNumber: money,
+  },
+  'money-change': {
+    code: 'money-unreadable',
+    what: 'an amount of money',
+    example: '$1,240 or -$310',
+    read: parseMoney,
+    fromNumber: money,
+  },
+  rate: { code: 'rate-unreadable', what: 'a rate', example: '$7.40 / sq ft', read: parseRate },
+  'money-or-rate': {
+    code: 'money-unreadable',
+    what: 'an amount of money or a rate',
+    example: '$9,800 or $6.50 / sq ft',
+    read: readSum,
+    fromNumber: money,
+  },
+  percent: {
+    code: 'percent-unreadable',
+    what: 'a percentage',
+    example: '15 %',
+    read: parsePercent,
+    fromNumber: (number) => `${number} %`,
+  },
+  day: { code: 'day-unreadable', what: 'a day', example: '2026-05-04', read: parseDay },
+  days: {
+    code: 'days-unreadable',
+    what: 'a time',
+    example: '30 days or 6 weeks',
+    read: parseDays,
+    fromNumber: (number) => `${number} days`,
+  },
+  pitch: {
+    code: 'pitch-unreadable',
+    what: 'a pitch',
+    example: '6/12',
+    read: parsePitch,
+    fromNumber: (number) => `${number}/12`,
+  },
+  weight: { code: 'weight-unreadable', what: 'a weight', example: '2.1 lb / sq ft', read: parseWeight },
+  usage: {
+    code: 'usage-unreadable',
+    what: 'an amount for a quantity',
+    example: '5 gal / 1,000 sq ft',
+    read: parseUsage,
+  },
+  quantity: { code: 'quantity-unreadable', what: 'a quantity', example: '24 sq ft', read: parseQuantity },
+  'flat-ceiling': { code: 'ceiling-unreadable', what: 'a ceiling', example: `flat 9'-0"`, read: readFlatCeiling },
+  'opening-rule': {
+    code: 'opening-rule-unreadable',
+    what: 'a rule for openings',
+    example: 'over 32 sq ft',
+    read: readOpeningRule,
+  },
+};
+
+function money(number: number): string {
+  return printMoney(Math.round(number * 100) as Cents);
+}
+
+export const slugPattern = '^[a-z0-9]+(-[a-z0-9]+)*$';
+
+export const fingerprintPattern = '^([0-9A-Fa-f]{2}:?){31}[0-9A-Fa-f]{2}$';
+
+const sitePattern = '^https://[a-z0-9](?:[a-z0-9.-]*[a-z0-9])?(?::[0-9]{1,5})?(?:/[A-Za-z0-9._~-]+)*/?$';
+
+/** Forms that a schema gives as `pattern`, in words. */
+export const patternWords: Readonly<Record<string, { readonly what: string; readonly fix: string }>> = {
+  [slugPattern]: {
+    what: 'a slug',
+    fix: 'use small letters, digits and single hyphens, such as great-room',
+  },
+  '^[0-9]{2} [0-9]{2} [0-9]{2}$': {
+    what: 'a section number',
+    fix: 'write three pairs of digits in quotes, such as "06 20 00"',
+  },
+  '^#[0-9a-fA-F]{6}$': { what: 'a color', fix: 'write it in quotes as "#rrggbb", such as "#b98a5a"' },
+  '^[0-9a-f]{64}$': { what: 'a SHA-256 digest', fix: 'leave it as the program wrote it: 64 digits and letters a to f' },
+  '^[0-9a-f]{40}$': { what: 'a commit', fix: 'write the whole id that git rev-parse prints' },
+  '^(issue-[1-9][0-9]*|[0-9a-f]{40})$': { what: 'a version', fix: 'write issue-2, or the whole id of a commit' },
+  '^issued/[A-Za-z0-9._-]+$': { what: 'a signed file', fix: 'signed files lie in issued/' },
+  [sitePattern]: { what: 'an address that begins with https://', fix: 'write such as https://larch-hollow.example' },
+  '^[A-Z]{1,3}$': { what: 'a key', fix: 'use one to three capital letters, such as WD' },
+  [fingerprintPattern]: {
+    what: 'a fingerprint',
+    fix: 'write the SHA-256 fingerprint that bookmatch sign prints: 64 digits from 0 to 9 and a to f',
+  },
+  '^[A-Za-z0-9]+([.-][A-Za-z0-9]+)*$': { what: 'a mark', fix: 'use letters and digits, such as D01' },
+};
+
+/** The value of a text that the schema has passed. */
+export function passed<T>(reading: Reading<T>): T {
+  if (reading.ok) return reading.value;
+  throw new Error(`a text passed the schema that cannot be read: ${reading.why}`);
+}

@@ -1,0 +1,176 @@
+import matter from 'gray-matter';
+import { LineCounter, isAlias, isMap, isNode, parseDocument, visit } from 'yaml';
+import type { Document, YAMLError } from 'yaml';
+import type { Source } from '../model/index.js';
+import { problemIn } from '../../base/problem/index.js';
+import type { Origin, Outcome, Position, Problem, ProblemCode } from '../../base/problem/index.js';
+import { largestRecord } from './limits.js';
+import { locate } from './locate.js';
+import { deepestYaml, yamlDepth } from './yaml-depth.js';
+import { yamlWords } from './yaml-words.js';
+
+/** A record's file, taken apart. */
+export interface FrontMatter {
+  readonly data: Readonly<Record<string, unknown>>;
+  /** Markdown. */
+  readonly body: string;
+  readonly origin: Origin;
+}
+
+const start: Position = { line: 1, column: 1 };
+const shape = 'a record begins with --- on its first line, YAML, and --- again';
+
+/** Takes a record apart into YAML front matter and Markdown. The YAML is 1.2 core, with each key once and without
+ *  anchors, so that every value has one place in the file. */
+export function readFrontMatter(source: Source): Outcome<FrontMatter> {
+  const text = source.text.replace(/^\uFEFF/u, '');
+  const at = { file: source.path, text };
+  const refuse = (code: ProblemCode, message: string, fix?: string, place = start): Outcome<FrontMatter> => ({
+    problems: [problemIn(at, place, code, message, fix === undefined ? {} : { fix })],
+  });
+  if (text.length > largestRecord) {
+    return refuse(
+      'file-too-large',
+      `the file has ${megabytes(text.length)} MB; a record has 1 MB at most`,
+      'keep drawings and long papers outside content/',
+    );
+  }
+  if (text.includes('\0')) return refuse('file-binary', 'the file is not text', 'a record is Markdown in UTF-8');
+  if (text.trim() === '')
+    return {
+      problems: [problemIn({ file: source.path, text: '' }, start, 'file-empty', 'the file is empty', { fix: shape })],
+    };
+  if (!/^---(?!-)/u.test(text)) return refuse('front-matter-missing', 'the file has no front matter', shape);
+  // gray-matter would run `---js` as a program: the word after the dashes is read before anything else is.
+  const language = matter.language(text).name;
+  if (language !== '' && language !== 'yaml') {
+    return refuse(
+      'front-matter-language',
+      `front matter is YAML here, not '${language}'`,
+      `write --- alone in place of ---${language}`,
+    );
+  }
+  const end = text.indexOf('\n---');
+  if (end < 0 || !/^\n---[ \t]*\r?(?:\n|$)/u.test(text.slice(end, end + 200))) {
+    const fix = 'write --- on a line of its own after the last key';
+    const place = end < 0 ? start : { line: text.slice(0, end).split('\n').length + 1, column: 1 };
+    return refuse('front-matter-open', 'the front matter does not end', fix, place);
+  }
+  if (yamlDepth(text.slice(0, end)) > deepestYaml) {
+    return refuse(
+      'yaml-too-deep',
+      'the YAML is nested too deeply to be read',
+      'close each [ and {; no record needs more than a few levels',
+    );
+  }
+  return readYaml(at);
+}
+
+interface File {
+  readonly file: string;
+  readonly text: string;
+}
+
+function readYaml(at: File): Outcome<FrontMatter> {
+  const lines = new LineCounter();
+  let document: Document.Parsed | undefined;
+  const yaml = (text: string): object => {
+    document = parseDocument(text.replace(/\r$/u, ''), {
+      version: '1.2',
+      uniqueKeys: true,
+      stringKeys: true,
+      lineCounter: lines,
+      prettyErrors: false,
+    });
+    return {};
+  };
+  const refused = (): object => ({});
+  // Options are always passed: without them gray-matter answers a broken file from a cache.
+  const engines = { yaml, json: refused, js: refused, javascript: refused, coffee: refused };
+  const body = matter(at.text, { language: 'yaml', engines }).content;
+  if (!document) {
+    return {
+      problems: [
+        problemIn(at, start, 'front-matter-empty', 'the front matter is empty', { fix: 'write at least a name' }),
+      ],
+    };
+  }
+  return takeData(at, document, lines, body);
+}
+
+function takeData(at: File, document: Document.Parsed, lines: LineCounter, body: string): Outcome<FrontMatter> {
+  // The YAML that the engine is given begins at the end of the line of dashes, so its lines count as the file's.
+  const position = (offset: number): Position => {
+    const { line, col } = lines.linePos(offset);
+    return { line: Math.max(1, line), column: Math.max(1, col) };
+  };
+  const broken = onceACause([...document.errors, ...document.warnings]);
+  if (broken.length > 0) return { problems: broken.map((error) => yamlProblem(at, error, position)) };
+  const anchors = anchorProblems(at, document, position);
+  if (anchors.length > 0) return { problems: anchors };
+  if (!isMap(document.contents)) {
+    const what = document.contents === null ? 'empty' : 'a list or a single value';
+    const fix = 'write keys and values, such as name: Great room';
+    const place = document.contents === null ? start : position(document.contents.range[0]);
+    return {
+      problems: [
+        problemIn(
+          at,
+          place,
+          document.contents === null ? 'front-matter-empty' : 'front-matter-shape',
+          `the front matter is ${what}`,
+          { fix },
+        ),
+      ],
+    };
+  }
+  const data = document.toJS({ maxAliasCount: 0 }) as Record<string, unknown>;
+  return { value: { data, body: body.trim(), origin: locate(at, document, position) }, problems: [] };
+}
+
+/** What follows the first slip of syntax is mostly its echo; tabs and keys written twice stand for themselves. */
+function onceACause(errors: readonly YAMLError[]): readonly YAMLError[] {
+  const own = (error: YAMLError): boolean => error.code === 'TAB_AS_INDENT' || error.code === 'DUPLICATE_KEY';
+  if (errors.some((error) => error.code === 'TAB_AS_INDENT'))
+    return errors.filter((error) => error.code === 'TAB_AS_INDENT');
+  const first = errors.find((error) => !own(error));
+  return errors.filter((error) => own(error) || error === first);
+}
+
+function yamlProblem(at: File, error: YAMLError, position: (offset: number) => Position): Problem {
+  const place = position(error.pos[0]);
+  if (error.code === 'TAB_AS_INDENT') {
+    return problemIn(at, place, 'yaml-tab', 'a tab stands where YAML wants spaces', { fix: 'indent with two spaces' });
+  }
+  if (error.code === 'DUPLICATE_KEY') {
+    const key = /^[^:\s]+/u.exec(at.text.split('\n')[place.line - 1]?.slice(place.column - 1) ?? '')?.[0] ?? '';
+    return problemIn(at, place, 'key-duplicate', `the key '${key}' is written twice`, { fix: 'keep one of the two' });
+  }
+  const { message, fix, where } = yamlWords(error.code, error.message, { text: at.text, place });
+  return problemIn(at, where, 'yaml-broken', `the YAML cannot be read: ${message}`, { fix });
+}
+
+function anchorProblems(
+  at: File,
+  document: Document.Parsed,
+  position: (offset: number) => Position,
+): readonly Problem[] {
+  const problems: Problem[] = [];
+  visit(document, {
+    Node(_key, node) {
+      if (!isNode(node) || !(isAlias(node) || node.anchor !== undefined)) return;
+      const name = isAlias(node) ? `*${node.source}` : `&${node.anchor}`;
+      const place = position(node.range?.[0] ?? 0);
+      problems.push(
+        problemIn(at, place, 'yaml-anchor', `'${name}' is a YAML anchor, which records do without`, {
+          fix: 'write the value out in each place',
+        }),
+      );
+    },
+  });
+  return problems;
+}
+
+function megabytes(length: number): string {
+  return (length / 1_000_000).toFixed(1);
+}

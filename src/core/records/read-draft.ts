@@ -1,0 +1,154 @@
+import type { FeatureKind } from '../feature/index.js';
+import type { AttributeRule, Source } from '../model/index.js';
+import type { Problem } from '../../base/problem/index.js';
+import { keepBy, keepEach } from '../../base/units/index.js';
+import { checkRecord } from './checked-record.js';
+import type { Draft } from './draft.js';
+import { readFrontMatter } from './front-matter.js';
+import type { FrontMatter } from './front-matter.js';
+import type { RawCategory } from './raw/category.js';
+import type { RawChangeOrder } from './raw/change-order.js';
+import type { RawHouse } from './raw/house.js';
+import type { RawIssue } from './raw/issue.js';
+import type { RawOption } from './raw/option.js';
+import type { RawRoom } from './raw/room.js';
+import type { RawTrade } from './raw/trade.js';
+import { readCategory } from './read-category.js';
+import { readChangeOrder } from './read-change-order.js';
+import { featureFindings } from './read-features.js';
+import { readHouse } from './read-house.js';
+import { readIssue } from './read-issue.js';
+import { readOption } from './read-option.js';
+import { readRoom } from './read-room.js';
+import { readTrade } from './read-trade.js';
+import { oncePerFolder, readPath } from './record-path.js';
+import type { RecordKind, RecordPath } from './record-path.js';
+import { findings } from './schema-problems.js';
+import type { Finding } from './finding.js';
+import { attributeValidator } from './validators.js';
+
+/** A file that is a record by its path. */
+interface Found extends RecordPath {
+  /** Absent when the file cannot be taken apart. */
+  readonly front?: FrontMatter;
+}
+
+interface TakenApart {
+  readonly found?: Found;
+  readonly misplaced: readonly Problem[];
+  readonly broken: readonly Problem[];
+}
+
+type Readable = Found & { readonly front: FrontMatter };
+
+/** Reads the files of houses, every file as far as it can be read. A record that several houses have is read once, and is
+ *  the same object in each of them. */
+export function draftReader(
+  kinds: readonly FeatureKind<unknown>[],
+): (files: readonly Source[]) => { readonly draft: Draft; readonly problems: readonly Problem[] } {
+  const takeApart = keepBy(({ path, text }: Source) => `${path}\n${text}`, takeFileApart);
+  const readers = recordReaders(kinds);
+  return (files) => {
+    const apart = files.map(takeApart);
+    const found = apart.flatMap((file) => file.found ?? []);
+    const misplaced = apart.flatMap((file) => file.misplaced);
+    const { draft, problems } = draftOf(found, misplaced.length > 0, readers);
+    return { draft, problems: [...oncePerFolder(misplaced), ...apart.flatMap((file) => file.broken), ...problems] };
+  };
+}
+
+function takeFileApart(file: Source): TakenApart {
+  const path = readPath(file);
+  if (!path.value) return { misplaced: path.problems, broken: [] };
+  const front = readFrontMatter(file);
+  return {
+    found: { ...path.value, ...(front.value && { front: front.value }) },
+    misplaced: path.problems,
+    broken: front.problems,
+  };
+}
+
+/** Each record is read once, an option once for each set of its category's rules. */
+function recordReaders(kinds: readonly FeatureKind<unknown>[]) {
+  const checked = <Raw>({ slug, front }: Readable, schema: string, more?: readonly Finding[]) =>
+    checkRecord<Raw>(schema, slug, front, more);
+  const optionBy = (rules: readonly AttributeRule[] | undefined) =>
+    keepEach((one: Readable) =>
+      readOption(
+        checked<RawOption>(one, 'option', attributeFindings(one.front.data, rules)),
+        one.category ?? '',
+        rules,
+      ),
+    );
+  return {
+    house: keepEach((one: Readable) => readHouse(checked<RawHouse>(one, 'house'))),
+    room: keepEach((one: Readable) =>
+      readRoom(checked<RawRoom>(one, 'room', featureFindings(one.front.data, kinds)), kinds),
+    ),
+    category: keepEach((one: Readable) => readCategory(checked<RawCategory>(one, 'category'))),
+    optionBy: keepBy((rules: readonly AttributeRule[] | undefined) => rules, optionBy),
+    trade: keepEach((one: Readable) => readTrade(checked<RawTrade>(one, 'trade'))),
+    change: keepEach((one: Readable) => readChangeOrder(checked<RawChangeOrder>(one, 'change-order'))),
+    issue: keepEach((one: Readable) => readIssue(checked<RawIssue>(one, 'issue'))),
+  };
+}
+
+function draftOf(
+  found: readonly Found[],
+  hasStrays: boolean,
+  read: ReturnType<typeof recordReaders>,
+): { readonly draft: Draft; readonly problems: readonly Problem[] } {
+  const of = (kind: RecordKind): readonly Found[] => found.filter((one) => one.kind === kind);
+  const readable = (kind: RecordKind): readonly Readable[] => of(kind).filter(isReadable);
+  const categories = readable('categories').map(read.category);
+  const rules = new Map(categories.map((category) => [category.slug, category.rules]));
+  const [house] = readable('house').map(read.house);
+  const rooms = readable('rooms').map(read.room);
+  const options = readable('options').map((one) => read.optionBy(rules.get(one.category ?? ''))(one));
+  const trades = readable('trades').map(read.trade);
+  const changes = readable('changes').map(read.change);
+  const issues = readable('issues').map(read.issue);
+  const names = (kind: RecordKind): ReadonlySet<string> => new Set(of(kind).map(({ slug }) => slug));
+  const slugs = {
+    rooms: names('rooms'),
+    categories: names('categories'),
+    trades: names('trades'),
+    changes: names('changes'),
+    issues: names('issues'),
+    options: optionSlugs(of('options')),
+  };
+  const problems = [
+    ...(house ? [house] : []),
+    ...rooms,
+    ...options,
+    ...categories,
+    ...trades,
+    ...changes,
+    ...issues,
+  ].flatMap((one) => one.problems);
+  return {
+    draft: { rooms, options, categories, trades, changes, issues, slugs, hasStrays, ...(house && { house }) },
+    problems,
+  };
+}
+
+function isReadable(one: Found): one is Readable {
+  return one.front !== undefined;
+}
+
+function attributeFindings(
+  option: Readonly<Record<string, unknown>>,
+  rules: readonly AttributeRule[] | undefined,
+): readonly Finding[] {
+  const attributes = option['attributes'] ?? {};
+  if (!rules || typeof attributes !== 'object') return [];
+  return findings(attributeValidator(rules), attributes, ['attributes']);
+}
+
+function optionSlugs(options: readonly RecordPath[]): ReadonlyMap<string, ReadonlySet<string>> {
+  const byCategory = new Map<string, Set<string>>();
+  for (const { slug, category = '' } of options) {
+    byCategory.set(category, (byCategory.get(category) ?? new Set()).add(slug));
+  }
+  return byCategory;
+}

@@ -1,0 +1,143 @@
+import { attributeFor } from '../fact/index.js';
+import { measureParts } from '../model/index.js';
+import type { Assembly, AttributeRule, Convention, SupplyRule } from '../model/index.js';
+import { problemAt } from '../../base/problem/index.js';
+import type { Path, Problem } from '../../base/problem/index.js';
+import { parsePercent, parseUsage } from '../../base/units/index.js';
+import type { Checked } from './checked-record.js';
+import { passed, readDimension, readOpeningRule } from './formats.js';
+import type { RawAssembly, RawCategory, RawSupply } from './raw/category.js';
+
+/** How a category is measured, from a record that the schema has passed. */
+export function readMeasure({ measure }: RawCategory): Convention {
+  const { by, openings, times, lay, counted, supplies, words, source } = measure;
+  const timesBy = measure['times-by'];
+  return {
+    by,
+    openings: passed(readOpeningRule(openings ?? 'none')),
+    times: times ?? 1,
+    ...(timesBy !== undefined && { timesBy }),
+    ...(lay !== undefined && { lay }),
+    ...(counted !== undefined && { counted }),
+    ...(supplies && { supplies: supplies.map(readSupply) }),
+    words,
+    source,
+  };
+}
+
+export function readAssembly({ name, over, framing, layers }: RawAssembly): Assembly {
+  const { what, share, depth, source } = framing;
+  return {
+    name,
+    over,
+    framing: {
+      what,
+      share: passed(parsePercent(share)),
+      rPerInch: framing['r-per-inch'],
+      ...(depth !== undefined && { depth: passed(readDimension(depth)) }),
+      source,
+    },
+    layers: layers.map((layer) => ({ ...layer })),
+  };
+}
+
+/** Attributes that the measure works with are among the category's, each of the right kind, and supplies go with something
+ *  that is measured. */
+export function measureProblems(rules: readonly AttributeRule[], record: Checked<RawCategory>): readonly Problem[] {
+  const { raw, sound, origin } = record;
+  const measured = sound(['measure']) ? wantedByMeasure(raw) : [];
+  const assembled = sound(['assemblies']) && raw.assemblies ? wantedByAssemblies : [];
+  const missing = [...measured, ...assembled].flatMap(({ path, who, name, kinds }) => {
+    const rule = rules.find((candidate) => candidate.name === name);
+    if (rule && kinds.includes(rule.kind)) return [];
+    const message = rule
+      ? `${who} works with the attribute '${name}', which is of kind ${rule.kind}, not ${kinds.join(' or ')}`
+      : `${who} works with the attribute '${name}', which is not among the attributes`;
+    const fix = `${rule ? 'write' : 'add'} ${name}: { label: …, kind: ${kinds[0] ?? 'text'}, required: true }`;
+    return [problemAt(origin, path, 'attribute-needed', message, { fix })];
+  });
+  return [...missing, ...(sound(['measure']) ? unitProblems(record) : [])];
+}
+
+interface Wanted {
+  readonly path: Path;
+  readonly who: string;
+  readonly name: string;
+  readonly kinds: readonly AttributeRule['kind'][];
+}
+
+/** Attributes by which each way of counting counts. */
+const countedBy: Readonly<Record<NonNullable<Convention['counted']>, readonly ReturnType<typeof attributeFor>[]>> = {
+  boards: [attributeFor('pieces', 'face'), attributeFor('pieces', 'nominal')],
+  sheets: [attributeFor('pieces', 'face'), attributeFor('pieces', 'stock')],
+  gallons: [attributeFor('paint', 'coverage')],
+};
+
+const jointedBy = (['length', 'width', 'joint'] as const).map((name) => attributeFor('tile', name));
+
+const wantedByAssemblies: readonly Wanted[] = (['r-value', 'thickness-in-place'] as const)
+  .map((name) => attributeFor('insulation', name))
+  .map(({ name, kind }) => ({ path: ['assemblies'], who: 'an assembly', name, kinds: [kind] }));
+
+function wantedByMeasure({ measure }: RawCategory): readonly Wanted[] {
+  const timesBy = measure['times-by'];
+  const { counted } = measure;
+  return [
+    ...(timesBy === undefined
+      ? []
+      : [{ path: ['measure', 'times-by'], who: 'times-by', name: timesBy, kinds: ['number' as const] }]),
+    ...(counted ? countedBy[counted] : []).map(({ name, kind }) => ({
+      path: ['measure', 'counted'],
+      who: `counting ${counted ?? ''}`,
+      name,
+      kinds: [kind],
+    })),
+    ...(measure.supplies ?? []).flatMap((supply, index) => wantedBySupply(supply, ['measure', 'supplies', index])),
+  ];
+}
+
+function wantedBySupply(supply: RawSupply, path: Path): readonly Wanted[] {
+  const who = supply.what;
+  const { when = {}, amount } = supply;
+  const [timesBy, namedBy] = [supply['times-by'], supply['named-by']];
+  const joints = passed(parseUsage(amount)).of === 'cu ft' ? jointedBy : [];
+  return [
+    ...(timesBy === undefined ? [] : [{ path: [...path, 'times-by'], who, name: timesBy, kinds: ['number' as const] }]),
+    ...(namedBy === undefined ? [] : [{ path: [...path, 'named-by'], who, name: namedBy, kinds: ['text' as const] }]),
+    ...Object.keys(when).map((name) => ({
+      path: [...path, 'when'],
+      who,
+      name,
+      kinds: ['text' as const, 'number' as const, 'yes-no' as const],
+    })),
+    ...joints.map(({ name, kind }) => ({ path: [...path, 'amount'], who, name, kinds: [kind] })),
+  ];
+}
+
+function unitProblems({ raw: { measure }, origin }: Checked<RawCategory>): readonly Problem[] {
+  const units: readonly string[] = Object.values(measureParts[measure.by]);
+  return (measure.supplies ?? []).flatMap(({ what, amount }, index) => {
+    const { of } = passed(parseUsage(amount));
+    const needed = of === 'cu ft' ? 'sq ft' : of;
+    if (units.includes(needed)) return [];
+    const message = `${what} goes with ${needed}, but measuring by ${measure.by} gives ${[...new Set(units)].join(' and ')}`;
+    const fix = `write ${what} for so many ${units[0] ?? 'each'}`;
+    return [problemAt(origin, ['measure', 'supplies', index, 'amount'], 'supply-unit', message, { fix })];
+  });
+}
+
+function readSupply(raw: RawSupply): SupplyRule {
+  const { what, amount, when = {}, pack, waste, why, source } = raw;
+  const [timesBy, namedBy] = [raw['times-by'], raw['named-by']];
+  return {
+    what,
+    usage: passed(parseUsage(amount)),
+    ...(timesBy !== undefined && { timesBy }),
+    when: Object.entries(when).map(([attribute, says]) => ({ attribute, says })),
+    ...(namedBy !== undefined && { namedBy }),
+    ...(pack && { pack: { name: pack.name, holds: pack.holds } }),
+    waste: waste === undefined ? { amount: 0, scale: 0 } : passed(parsePercent(waste)),
+    ...(why !== undefined && { why }),
+    source,
+  };
+}

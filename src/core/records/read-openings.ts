@@ -1,0 +1,51 @@
+import type { Opening, OwnOpening } from '../model/index.js';
+import { problemAt } from '../../base/problem/index.js';
+import type { Outcome, Path, Problem } from '../../base/problem/index.js';
+import type { Length } from '../../base/units/index.js';
+import { soundItems } from './checked-record.js';
+import type { Checked } from './checked-record.js';
+import { passed, readDimension, readLength } from './formats.js';
+import type { RawOpening, RawOwnOpening, RawRoom } from './raw/room.js';
+
+/** Openings of a room that the schema has passed. */
+export function readOpenings(record: Checked<RawRoom>): Outcome<readonly Opening[]> {
+  const openings = soundItems<RawOpening>(record, 'openings').map(({ raw, path }) => readOpening(raw, path));
+  return { value: openings, problems: openings.flatMap((opening) => doorProblems(opening, record)) };
+}
+
+function readOpening(raw: RawOpening, path: Path): Opening {
+  const at = passed(readLength(raw.at));
+  if ('recorded-in' in raw) {
+    return { by: 'seen', mark: raw.mark, recordedIn: raw['recorded-in'], wall: raw.wall, at, path };
+  }
+  return {
+    by: 'own',
+    mark: raw.mark,
+    kind: raw.kind,
+    wall: raw.wall,
+    at,
+    width: passed(readDimension(raw.width)),
+    height: passed(readDimension(raw.height)),
+    sill: raw.sill === undefined ? (0 as Length) : passed(readLength(raw.sill)),
+    to: raw.to,
+    ...(raw.hinge && { hinge: raw.hinge }),
+    ...(raw.swing !== undefined && { swing: raw.swing }),
+    operation: operationOf(raw),
+    ...(raw.note !== undefined && { note: raw.note }),
+    path,
+  };
+}
+
+function operationOf({ kind, operation }: RawOwnOpening): OwnOpening['operation'] {
+  return operation ?? (kind === 'door' ? 'swing' : 'fixed');
+}
+
+function doorProblems(opening: Opening, { origin }: Checked<RawRoom>): readonly Problem[] {
+  if (opening.by === 'seen' || opening.kind !== 'door' || opening.sill === 0) return [];
+  const fix = 'leave the sill out, or make it a window';
+  return [
+    problemAt(origin, [...opening.path, 'sill'], 'door-sill', `door ${opening.mark} has a sill above the floor`, {
+      fix,
+    }),
+  ];
+}

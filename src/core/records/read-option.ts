@@ -1,0 +1,102 @@
+import type { Attribute, AttributeRule, Option } from '../model/index.js';
+import { hasErrors } from '../../base/problem/index.js';
+import type { Problem } from '../../base/problem/index.js';
+import { parseDays, parseLength, parseWeight } from '../../base/units/index.js';
+import type { Cents } from '../../base/units/index.js';
+import type { Checked } from './checked-record.js';
+import { passed, readDimension, readMoney } from './formats.js';
+import { priceProblems, readParts } from './read-parts.js';
+import type { LocatedPart } from './read-parts.js';
+import type { RawOption } from './raw/option.js';
+
+/** An option's record, as far as it can be read. */
+export interface OptionDraft {
+  readonly slug: string;
+  readonly category: string;
+  readonly record: Checked<RawOption>;
+  /** Parts whose prices can be read. */
+  readonly parts: readonly LocatedPart[];
+  readonly whole?: Option;
+  readonly problems: readonly Problem[];
+}
+
+/** Reads an option; `rules` are its category's, by which its attributes were checked, absent when they are not known. */
+export function readOption(
+  record: Checked<RawOption>,
+  category: string,
+  rules?: readonly AttributeRule[],
+): OptionDraft {
+  const parts = readParts(record);
+  const problems = [...record.problems, ...priceProblems(record, parts)];
+  return {
+    slug: record.slug,
+    category,
+    record,
+    parts,
+    problems,
+    ...(rules && !hasErrors(problems) && { whole: wholeOption(record, category, parts, rules) }),
+  };
+}
+
+function wholeOption(
+  { slug, raw, body, origin }: Checked<RawOption>,
+  category: string,
+  parts: readonly LocatedPart[],
+  rules: readonly AttributeRule[],
+): Option {
+  const { maker, model, name, summary, specification, care, swatch, quoted, weight, thickness } = raw;
+  return {
+    slug,
+    category,
+    name,
+    maker,
+    model,
+    summary,
+    parts: parts.map(({ part }) => part),
+    freight: raw.freight === undefined ? (0 as Cents) : passed(readMoney(raw.freight)),
+    ...(quoted && { quoted: { on: quoted.on, by: quoted.by } }),
+    leadDays: passed(parseDays(raw.lead)),
+    ...(weight !== undefined && { weight: passed(parseWeight(weight)) }),
+    ...(thickness !== undefined && { thickness: passed(readDimension(thickness)) }),
+    attributes: readAttributes(raw.attributes ?? {}, rules),
+    needs: (raw.needs ?? []).map(({ id, what, by, before }) => ({ ...(id !== undefined && { id }), what, by, before })),
+    swatch: {
+      pattern: swatch.pattern,
+      colors: swatch.colors,
+      ...(swatch.repeat !== undefined && { repeat: passed(readDimension(swatch.repeat)) }),
+    },
+    specification: {
+      general: specification.general,
+      products: specification.products,
+      execution: specification.execution,
+    },
+    care,
+    body,
+    origin,
+  };
+}
+
+function readAttributes(
+  raw: Readonly<Record<string, unknown>>,
+  rules: readonly AttributeRule[],
+): Readonly<Record<string, Attribute>> {
+  const written = rules.filter(({ name }) => Object.hasOwn(raw, name));
+  return Object.fromEntries(written.map((rule) => [rule.name, readAttribute(raw[rule.name], rule)]));
+}
+
+function readAttribute(raw: unknown, { kind }: AttributeRule): Attribute {
+  switch (kind) {
+    case 'text':
+      return { text: String(raw), value: { kind, text: String(raw) } };
+    case 'number':
+      return { text: String(raw), value: { kind, number: Number(raw) } };
+    case 'length':
+      return { text: String(raw), value: { kind, length: passed(parseLength(String(raw))) } };
+    case 'lengths': {
+      const texts = (raw as readonly unknown[]).map(String);
+      return { text: texts.join(', '), value: { kind, lengths: texts.map((text) => passed(parseLength(text))) } };
+    }
+    case 'yes-no':
+      return { text: raw === true ? 'yes' : 'no', value: { kind, yes: raw === true } };
+  }
+}

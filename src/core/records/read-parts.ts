@@ -1,0 +1,109 @@
+import type { OptionPart } from '../model/index.js';
+import { problemAt } from '../../base/problem/index.js';
+import type { Path, Problem } from '../../base/problem/index.js';
+import { parsePercent, parseQuantity, parseRate, parseWeight } from '../../base/units/index.js';
+import type { Decimal } from '../../base/units/index.js';
+import type { Checked } from './checked-record.js';
+import { passed } from './formats.js';
+import type { RawOption, RawPack, RawPrice } from './raw/option.js';
+
+/** A part of an option and where its material price stands. */
+export interface LocatedPart {
+  readonly part: OptionPart;
+  readonly path: Path;
+}
+
+const noWaste: Decimal = { amount: 0, scale: 2 };
+
+interface Priced extends RawPrice {
+  readonly pack?: RawPack;
+  readonly waste?: string;
+}
+
+/** Parts of an option: the one part `main` of a price, or the parts as written. Only what the schema has passed. */
+export function readParts({ raw, sound }: Checked<RawOption>): readonly LocatedPart[] {
+  const whole: LocatedPart[] = [];
+  if (raw.price !== undefined && sound(['price']) && sound(['pack']) && sound(['waste'])) {
+    const { price, pack, waste } = raw;
+    const priced = { ...price, ...(pack && { pack }), ...(waste !== undefined && { waste }) };
+    whole.push({ part: readPart('main', priced), path: ['price'] });
+  }
+  if (typeof raw.parts !== 'object' || raw.parts === null) return whole;
+  const parts = Object.entries(raw.parts).filter(([name]) => sound(['parts', name]));
+  return [...whole, ...parts.map(([name, part]) => ({ part: readPart(name, part), path: ['parts', name] }))];
+}
+
+function readPart(part: string, { material, labor, pack, waste }: Priced): OptionPart {
+  const { rate, unit } = passed(parseRate(material));
+  return {
+    part,
+    unit,
+    material: rate,
+    labor: passed(parseRate(labor)).rate,
+    ...(pack && { pack: { name: pack.name, holds: passed(parseQuantity(pack.holds)).amount } }),
+    waste: waste === undefined ? noWaste : passed(parsePercent(waste)),
+  };
+}
+
+/** An option has a price or parts, and every figure of a part is for one and the same unit. */
+export function priceProblems(record: Checked<RawOption>, parts: readonly LocatedPart[]): readonly Problem[] {
+  const { raw, origin, sound } = record;
+  const problems = [...formProblems(record), ...parts.flatMap((part) => unitProblems(part, record))];
+  const first = parts[0]?.part;
+  if (raw.weight !== undefined && first && sound(['weight'])) {
+    const { per } = passed(parseWeight(raw.weight));
+    if (per !== first.unit) {
+      const message = `the weight is for ${per}, the price for ${first.unit}`;
+      problems.push(
+        problemAt(origin, ['weight'], 'unit-differs', message, { fix: `say the weight of one ${first.unit}` }),
+      );
+    }
+  }
+  return problems;
+}
+
+function formProblems({ raw, origin, meant }: Checked<RawOption>): readonly Problem[] {
+  if (raw.price === undefined && raw.parts === undefined) {
+    if (meant('price') || meant('parts')) return [];
+    const fix = 'write price: { material: …, labor: … }, or parts when it is bought in parts';
+    return [problemAt(origin, [], 'price-missing', 'the option has no price', { fix })];
+  }
+  if (raw.price !== undefined && raw.parts !== undefined) {
+    const fix = 'keep one: price for a finish bought as one thing, parts for one bought in parts';
+    return [problemAt(origin, ['parts'], 'price-twice', 'the option has a price and parts', { fix, onKey: true })];
+  }
+  if (raw.parts === undefined) return [];
+  return (['pack', 'waste'] as const)
+    .filter((key) => raw[key] !== undefined)
+    .map((key) =>
+      problemAt(origin, [key], 'price-twice', `'${key}' stands beside parts`, {
+        fix: `write a ${key} in each part`,
+        onKey: true,
+      }),
+    );
+}
+
+function unitProblems({ part, path }: LocatedPart, { raw, origin }: Checked<RawOption>): readonly Problem[] {
+  const written = (part.part === 'main' && path[0] === 'price' ? raw.price : raw.parts?.[part.part]) as Priced;
+  const problems: Problem[] = [];
+  const labor = passed(parseRate(written.labor));
+  if (labor.unit !== part.unit) {
+    const message = `labor is for ${labor.unit}, material for ${part.unit}`;
+    problems.push(
+      problemAt(origin, [...path, 'labor'], 'unit-differs', message, { fix: 'price both for the same unit' }),
+    );
+  }
+  const pack = path[0] === 'price' ? raw.pack : written.pack;
+  if (!pack) return problems;
+  const holds = passed(parseQuantity(pack.holds));
+  const place: Path = path[0] === 'price' ? ['pack', 'holds'] : [...path, 'pack', 'holds'];
+  if (holds.unit !== part.unit) {
+    const message = `the pack holds ${holds.unit}, the price is for ${part.unit}`;
+    problems.push(problemAt(origin, place, 'unit-differs', message, { fix: `say how many ${part.unit} it holds` }));
+  } else if (holds.amount <= 0) {
+    problems.push(
+      problemAt(origin, place, 'pack-empty', 'the pack holds nothing', { fix: `say how many ${part.unit} it holds` }),
+    );
+  }
+  return problems;
+}

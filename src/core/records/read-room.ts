@@ -1,0 +1,75 @@
+import type { FeatureKind } from '../feature/index.js';
+import type { FeatureRecord, Opening, Room, Selection } from '../model/index.js';
+import { hasErrors } from '../../base/problem/index.js';
+import type { Problem } from '../../base/problem/index.js';
+import { looseNames } from './checked-record.js';
+import type { Checked } from './checked-record.js';
+import type { RawRoom } from './raw/room.js';
+import { readCeiling } from './read-ceiling.js';
+import { readFeatures } from './read-features.js';
+import { readOpenings } from './read-openings.js';
+import { readSelections } from './read-selections.js';
+import { readShape, readVoids, sidesOf } from './read-shape.js';
+import type { Side } from './read-shape.js';
+
+/** A room's record, as far as it can be read. */
+export interface RoomDraft {
+  readonly slug: string;
+  /** The room's name, or its slug where the name is wrong. */
+  readonly name: string;
+  readonly record: Checked<RawRoom>;
+  /** Absent when the shape is wrong. */
+  readonly sides?: readonly Side[];
+  readonly openings: readonly Opening[];
+  readonly features: readonly FeatureRecord[];
+  readonly selections: readonly Selection[];
+  /** Names that selections may refer to, even where the rest of the entry is wrong. */
+  readonly marks: ReadonlySet<string>;
+  readonly featureIds: ReadonlySet<string>;
+  readonly whole?: Room;
+  readonly problems: readonly Problem[];
+}
+
+export function readRoom(record: Checked<RawRoom>, kinds: readonly FeatureKind<unknown>[]): RoomDraft {
+  const { slug, raw, body, origin } = record;
+  const shape = readShape(record);
+  const ceiling = readCeiling(record, shape.value);
+  const [openings, selections] = [readOpenings(record), readSelections(record)];
+  const features = readFeatures(record, kinds);
+  const problems = [
+    ...record.problems,
+    ...shape.problems,
+    ...ceiling.problems,
+    ...openings.problems,
+    ...selections.problems,
+  ];
+  const draft = {
+    slug,
+    name: record.sound(['name']) && typeof raw.name === 'string' ? raw.name : slug,
+    record,
+    ...(shape.value && { sides: sidesOf(shape.value) }),
+    openings: openings.value ?? [],
+    features,
+    selections: selections.value ?? [],
+    marks: looseNames(record, 'openings', 'mark'),
+    featureIds: looseNames(record, 'features', 'id'),
+    problems,
+  };
+  if (hasErrors(problems) || !shape.value || !ceiling.value) return draft;
+  const whole: Room = {
+    slug,
+    name: raw.name,
+    number: raw.number,
+    level: raw.level,
+    use: raw.use,
+    shape: shape.value,
+    voids: readVoids(record, shape.value),
+    ceiling: ceiling.value,
+    openings: draft.openings,
+    features,
+    selections: draft.selections,
+    body,
+    origin,
+  };
+  return { ...draft, whole };
+}

@@ -1,0 +1,145 @@
+import type { OpenEdge, Point, Shape, VoidShape } from '../model/index.js';
+import { problemAt } from '../../base/problem/index.js';
+import type { Outcome, Problem } from '../../base/problem/index.js';
+import { parseLength, parseSize } from '../../base/units/index.js';
+import type { Length } from '../../base/units/index.js';
+import { soundItems } from './checked-record.js';
+import type { Checked } from './checked-record.js';
+import { passed, readDimension, readLength } from './formats.js';
+import type { RawRoom, RawVoid } from './raw/room.js';
+import { walkProblems } from './walk-closure.js';
+
+/** Words that mean a kind of place, which no wall, opening or feature may be named after. */
+export const placeWords = [
+  'ceiling',
+  'floor',
+  'walls',
+  'base',
+  'openings',
+  'doors',
+  'windows',
+  'ceiling-steps',
+] as const;
+
+/** A side of a room: its name, what it is open to, and where it is written. */
+export interface Side {
+  readonly name: string;
+  readonly openTo?: string;
+  readonly path: readonly (string | number)[];
+}
+
+const sides = ['north', 'east', 'south', 'west'] as const;
+
+/** The room's shape; no value when it is not recorded, recorded twice, or does not close. */
+export function readShape(record: Checked<RawRoom>): Outcome<Shape> {
+  const { raw, origin } = record;
+  const written = (['size', 'walls', 'outline'] as const).filter((key) => raw[key] !== undefined);
+  const [by, second] = written;
+  if (by === undefined) {
+    if (['size', 'walls', 'outline'].some(record.meant)) return { problems: [] };
+    const fix = `write size: 24'-0" x 18'-6", or walls, or outline`;
+    return { problems: [problemAt(origin, [], 'shape-missing', 'the room has no shape', { fix })] };
+  }
+  if (second !== undefined) {
+    const fix = `keep one of ${written.join(' and ')}`;
+    return {
+      problems: [
+        problemAt(origin, [second], 'shape-twice', `the room's shape is recorded as ${by} and as ${second}`, {
+          fix,
+          onKey: true,
+        }),
+      ],
+    };
+  }
+  const problems = by !== 'size' && raw.open !== undefined ? [openProblem(record)] : [];
+  if (!record.sound([by]) || !record.sound(['open'])) return { problems };
+  const shape = shapeOf(raw);
+  const walk = shape.by === 'walk' ? walkProblems(shape.walls, origin) : [];
+  return { value: shape, problems: [...problems, ...walk] };
+}
+
+function openProblem({ origin }: Checked<RawRoom>): Problem {
+  const fix = 'write open-to at the wall itself';
+  return problemAt(origin, ['open'], 'open-misplaced', `'open' goes with size only`, { fix, onKey: true });
+}
+
+function shapeOf(raw: RawRoom): Shape {
+  if (raw.walls) {
+    const walls = raw.walls.map((wall) => ({
+      name: wall.name,
+      go: wall.go,
+      run: passed(readDimension(wall.run)),
+      ...openTo(wall['open-to']),
+    }));
+    return { by: 'walk', walls };
+  }
+  if (raw.outline) {
+    const corners = raw.outline.map((corner) => ({
+      at: { x: passed(parseLength(corner.x)), y: passed(parseLength(corner.y)) },
+      wall: corner.wall,
+      ...openTo(corner['open-to']),
+    }));
+    return { by: 'outline', corners };
+  }
+  const open = sides.flatMap((wall): OpenEdge[] => {
+    const to = raw.open?.[wall];
+    return to === undefined ? [] : [{ wall, to }];
+  });
+  return { by: 'size', ...passed(parseSize(raw.size ?? '')), open };
+}
+
+function openTo(room: string | undefined): { readonly openTo?: string } {
+  return room === undefined ? {} : { openTo: room };
+}
+
+/** Sides of a shape in the order they are walked. */
+export function sidesOf(shape: Shape): readonly Side[] {
+  switch (shape.by) {
+    case 'size':
+      return sides.map((name) => ({
+        name,
+        ...openTo(shape.open.find(({ wall }) => wall === name)?.to),
+        path: shape.open.some(({ wall }) => wall === name) ? ['open', name] : ['size'],
+      }));
+    case 'walk':
+      return shape.walls.map(({ name, openTo: to }, index) => ({ name, ...openTo(to), path: ['walls', index] }));
+    case 'outline':
+      return shape.corners.map(({ wall, openTo: to }, index) => ({
+        name: wall,
+        ...openTo(to),
+        path: ['outline', index],
+      }));
+  }
+}
+
+/** South-west corner of the shape's bounding box. Size and walk have it at (0, 0); an outline keeps its own coordinates. */
+function southWest(shape: Shape): Point {
+  if (shape.by !== 'outline') return { x: 0 as Length, y: 0 as Length };
+  const [xs, ys] = [shape.corners.map(({ at }) => at.x), shape.corners.map(({ at }) => at.y)];
+  return { x: Math.min(...xs) as Length, y: Math.min(...ys) as Length };
+}
+
+/** Corners, clockwise from the south-west, of a box that is recorded from the room's south-west corner. */
+export function boxCorners(box: Pick<RawVoid, 'x' | 'y' | 'width' | 'depth'>, shape: Shape): readonly Point[] {
+  const corner = southWest(shape);
+  const [west, south] = [corner.x + passed(readLength(box.x)), corner.y + passed(readLength(box.y))];
+  const [east, north] = [west + passed(readDimension(box.width)), south + passed(readDimension(box.depth))];
+  const point = (x: number, y: number): Point => ({ x: x as Length, y: y as Length });
+  return [point(west, south), point(west, north), point(east, north), point(east, south)];
+}
+
+/** Corners that are recorded from the room's south-west corner. */
+export function outlineCorners(
+  corners: readonly { readonly x: string; readonly y: string }[],
+  shape: Shape,
+): readonly Point[] {
+  const corner = southWest(shape);
+  return corners.map(({ x, y }) => ({
+    x: (corner.x + passed(readLength(x))) as Length,
+    y: (corner.y + passed(readLength(y))) as Length,
+  }));
+}
+
+export function readVoids(record: Checked<RawRoom>, shape: Shape): readonly VoidShape[] {
+  return soundItems<RawVoid>(record, 'voids').map(({ raw }) => ({ name: raw.name, corners: boxCorners(raw, shape) }));
+}

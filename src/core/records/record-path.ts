@@ -1,0 +1,84 @@
+import { didYouMean, problemIn } from '../../base/problem/index.js';
+import type { Outcome, Problem, ProblemCode } from '../../base/problem/index.js';
+import type { Source } from '../model/index.js';
+
+export type RecordKind = 'house' | 'rooms' | 'options' | 'categories' | 'trades' | 'changes' | 'issues';
+
+/** What a record is, told by its folder and file name. */
+export interface RecordPath {
+  readonly kind: RecordKind;
+  readonly slug: string;
+  /** Of an option: its category. */
+  readonly category?: string;
+}
+
+const folders = ['rooms', 'options', 'categories', 'trades', 'changes', 'issues'] as const;
+/** Records whose name is their number. */
+const numbered: readonly RecordKind[] = ['changes', 'issues'];
+const slugForm = /^[a-z0-9]+(?:-[a-z0-9]+)*$/u;
+const numberForm = /^(?!000)\d{3}$/u;
+
+/** Tells a record's kind and slug by its path. */
+export function readPath(source: Source): Outcome<RecordPath> {
+  const [root, folder = '', ...rest] = source.path.split('/');
+  const refuse = (code: ProblemCode, message: string, fix: string): Outcome<RecordPath> => ({
+    problems: [pathProblem(source, code, message, fix)],
+  });
+  if (root !== 'content')
+    return refuse('file-unknown', 'records live in content/', 'move the file into content/, or leave it out');
+  if (rest.length === 0 && folder === 'house.md') return { value: { kind: 'house', slug: 'house' }, problems: [] };
+  const known = folders.find((name) => name === folder);
+  if (rest.length === 0) {
+    const fix =
+      didYouMean(folder, ['house.md']) ??
+      'only house.md stands in content/ itself; drawings and papers go outside content/';
+    return refuse('file-unknown', `no record is named ${folder}`, fix);
+  }
+  if (!known) {
+    const fix = didYouMean(folder, folders) ?? `folders are ${folders.join(', ')}`;
+    return refuse('folder-unknown', `content/ has no folder '${folder}'`, fix);
+  }
+  const file = rest[rest.length - 1] ?? '';
+  if (!file.endsWith('.md'))
+    return refuse('file-unknown', `'${file}' is not a record`, 'a record is a Markdown file: its name ends in .md');
+  if (rest.length !== (known === 'options' ? 2 : 1)) {
+    const fix =
+      known === 'options'
+        ? 'options live in content/options/<category>/'
+        : `these records live in content/${known}/ itself`;
+    return refuse('file-misplaced', `'${file}' is in the wrong folder`, fix);
+  }
+  const slug = file.slice(0, -'.md'.length);
+  if (numbered.includes(known) && !numberForm.test(slug))
+    return refuse('number-form', `'${slug}' is not a number`, `name it by its number, such as content/${known}/003.md`);
+  const [category] = known === 'options' ? rest : [];
+  for (const name of [slug, ...(category === undefined ? [] : [category])]) {
+    if (!slugForm.test(name))
+      return refuse('slug-form', `'${name}' is not a slug`, slugFix(name, name === slug ? '.md' : ''));
+  }
+  return { value: { kind: known, slug, ...(category !== undefined && { category }) }, problems: [] };
+}
+
+/** Files of one wrong folder make one problem. */
+export function oncePerFolder(problems: readonly Problem[]): readonly Problem[] {
+  const seen = new Set<string>();
+  return problems.filter(({ code, message }) => {
+    if (code !== 'folder-unknown') return true;
+    return seen.has(message) ? false : seen.add(message);
+  });
+}
+
+function pathProblem(source: Source, code: ProblemCode, message: string, fix: string): Problem {
+  // The file's text has nothing to do with it, so no line of it is shown.
+  return problemIn({ file: source.path, text: '' }, { line: 1, column: 1 }, code, message, { fix });
+}
+
+function slugFix(name: string, ending: string): string {
+  const meant = name
+    .normalize('NFD')
+    .toLowerCase()
+    .replace(/\p{M}/gu, '')
+    .replace(/[^a-z0-9]+/gu, '-')
+    .replace(/^-|-$/gu, '');
+  return meant === '' ? 'name it in small letters, digits and single hyphens' : `name it ${meant}${ending}`;
+}

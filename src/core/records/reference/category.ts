@@ -1,0 +1,31 @@
+import type { Problem } from '../../../base/problem/index.js';
+import type { Draft } from '../draft.js';
+import { some, unknown } from './unknown.js';
+
+/** A category's trade and milestones exist. */
+export function categoryReferences({ categories, house, slugs }: Draft): readonly Problem[] {
+  return categories.flatMap(({ slug, record: { raw, origin, sound } }) => {
+    const problems: Problem[] = [];
+    if (sound(['trade']) && typeof raw.trade === 'string' && !slugs.trades.has(raw.trade)) {
+      const message = `category '${slug}' belongs to a trade '${raw.trade}', which there is not`;
+      const lives = 'Trades live in content/trades/';
+      problems.push(
+        unknown(origin, ['trade'], { code: 'trade-unknown', message, name: raw.trade, among: slugs.trades, lives }),
+      );
+    }
+    if (!house) return problems;
+    const milestones = [
+      { path: ['needed-at'], name: raw['needed-at'] },
+      { path: ['fixes-early', 'milestone'], name: raw['fixes-early']?.milestone },
+    ];
+    for (const { path, name } of milestones) {
+      if (!sound(path) || typeof name !== 'string' || house.milestoneIds.has(name)) continue;
+      const message = `the house has no milestone '${name}'`;
+      const lives = `Milestones are ${some(house.milestoneIds)}`;
+      problems.push(
+        unknown(origin, path, { code: 'milestone-unknown', message, name, among: house.milestoneIds, lives }),
+      );
+    }
+    return problems;
+  });
+}

@@ -1,0 +1,73 @@
+import { problemAt } from '../../../base/problem/index.js';
+import type { Problem } from '../../../base/problem/index.js';
+import { looseItems } from '../checked-record.js';
+import type { Draft } from '../draft.js';
+import { some, unknown } from './unknown.js';
+
+/** Names of levels, allowances and milestones are each written once; allowances list known categories. */
+export function houseReferences({ house, slugs }: Draft): readonly Problem[] {
+  if (!house) return [];
+  const { origin } = house.record;
+  const twice = ['levels', 'allowances', 'milestones'].flatMap((list) => {
+    const seen = new Set<string>();
+    return looseItems(house.record, list).flatMap((item, index) => {
+      const id = (item as { id?: unknown } | null)?.id;
+      if (typeof id !== 'string') return [];
+      if (!seen.has(id)) return seen.add(id) && [];
+      const message = `${list} has '${id}' twice`;
+      return [problemAt(origin, [list, index, 'id'], 'id-duplicate', message, { fix: 'give each its own id' })];
+    });
+  });
+  const unlisted = house.allowances.flatMap(({ value, index }) =>
+    value.categories.flatMap((name, place) => {
+      if (slugs.categories.has(name)) return [];
+      const message = `allowance '${value.id}' lists a category '${name}', which there is not`;
+      const lives = 'Categories live in content/categories/';
+      const path = ['allowances', index, 'categories', place];
+      return [unknown(origin, path, { code: 'category-unknown', message, name, among: slugs.categories, lives })];
+    }),
+  );
+  return [...twice, ...unlisted];
+}
+
+/** Milestones follow known ones, and none follows itself by way of others. */
+export function milestoneReferences({ house }: Draft): readonly Problem[] {
+  if (!house) return [];
+  const { origin } = house.record;
+  const problems: Problem[] = [];
+  const after = new Map<string, string>();
+  for (const { value, index } of house.milestones) {
+    // Of an id that is written twice, which is a problem of its own, the first counts.
+    if (value.when.by !== 'after' || after.has(value.id)) continue;
+    const name = value.when.after;
+    after.set(value.id, name);
+    if (house.milestoneIds.has(name)) continue;
+    const message = `milestone '${value.id}' follows '${name}', which there is not`;
+    const lives = `Milestones are ${some(house.milestoneIds)}`;
+    const path = ['milestones', index, 'after'];
+    problems.push(
+      unknown(origin, path, { code: 'milestone-unknown', message, name, among: house.milestoneIds, lives }),
+    );
+  }
+  const told = new Set<string>();
+  for (const { value, index } of house.milestones) {
+    const ring = ringFrom(value.id, after);
+    if (!ring || after.get(value.id) === undefined || ring.some((id) => told.has(id))) continue;
+    for (const id of ring) told.add(id);
+    const message = `milestones follow each other in a ring: ${[...ring, value.id].join(' after ')}`;
+    const path = ['milestones', index, 'after'];
+    problems.push(problemAt(origin, path, 'milestone-cycle', message, { fix: 'give one of them a date' }));
+  }
+  return problems;
+}
+
+/** The ring of milestones that leads from one back to itself, if there is one. */
+function ringFrom(start: string, after: ReadonlyMap<string, string>): readonly string[] | undefined {
+  const ring = [start];
+  for (let next = after.get(start); next !== undefined; next = after.get(next)) {
+    if (next === start) return ring;
+    if (ring.includes(next)) return undefined;
+    ring.push(next);
+  }
+  return undefined;
+}

@@ -1,0 +1,29 @@
+import type { Problem } from '../../../base/problem/index.js';
+import type { Draft } from '../draft.js';
+import { changeOrderReferences, numberReferences } from './agreement.js';
+import { beneathReferences } from './beneath.js';
+import { categoryReferences } from './category.js';
+import { courseReferences } from './courses.js';
+import { houseReferences, milestoneReferences } from './house.js';
+import { openingReferences } from './opening.js';
+import { optionReferences } from './option.js';
+import { placeReferences } from './place.js';
+import { roomReferences } from './room.js';
+import { allowanceUse, selectionReferences } from './selection.js';
+
+/** Every check of what one record says about another, as one list. */
+export const references: readonly ((draft: Draft) => readonly Problem[])[] = [
+  houseReferences,
+  milestoneReferences,
+  categoryReferences,
+  beneathReferences,
+  optionReferences,
+  roomReferences,
+  openingReferences,
+  selectionReferences,
+  placeReferences,
+  courseReferences,
+  allowanceUse,
+  numberReferences,
+  changeOrderReferences,
+];

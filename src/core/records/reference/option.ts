@@ -1,0 +1,117 @@
+import { measureParts } from '../../model/index.js';
+import { problemAt } from '../../../base/problem/index.js';
+import type { Problem } from '../../../base/problem/index.js';
+import type { Unit } from '../../../base/units/index.js';
+import { soundItems } from '../checked-record.js';
+import type { Draft } from '../draft.js';
+import type { RawNeed } from '../raw/option.js';
+import type { OptionDraft } from '../read-option.js';
+import { some, unknown } from './unknown.js';
+
+/** An option lives in a known category, is priced in what the category is measured in, and needs known trades. */
+export function optionReferences(draft: Draft): readonly Problem[] {
+  const told = new Set<string>();
+  return draft.options.flatMap((option) => {
+    const needs = needProblems(option, draft);
+    const category = draft.categories.find(({ slug }) => slug === option.category);
+    if (!draft.slugs.categories.has(option.category)) {
+      if (told.has(option.category)) return needs;
+      told.add(option.category);
+      const name = option.category;
+      const message = `options stand in '${name}', which is no category`;
+      const lives = `A category has a record content/categories/${name}.md`;
+      return [
+        ...needs,
+        unknown(option.record.origin, [], {
+          code: 'category-unknown',
+          message,
+          name,
+          among: draft.slugs.categories,
+          lives,
+        }),
+      ];
+    }
+    if (!category?.record.sound(['measure'])) return needs;
+    return [...needs, ...partProblems(option, category.record.raw.measure.by)];
+  });
+}
+
+function partProblems(
+  { parts, record: { raw, origin, sound }, category }: OptionDraft,
+  by: string,
+): readonly Problem[] {
+  const asked: Readonly<Record<string, Unit>> = by in measureParts ? measureParts[by as keyof typeof measureParts] : {};
+  const names = Object.keys(asked);
+  const simple = names.length === 1 && names[0] === 'main';
+  if (simple !== (raw.parts === undefined) && (raw.price === undefined) !== (raw.parts === undefined)) {
+    const [message, fix] = simple
+      ? [
+          `${category} is measured by ${by} and has one price`,
+          `write price: { material: … / ${asked['main']}, labor: … }`,
+        ]
+      : [`${category} is measured by ${by} and priced in parts`, `write parts: with ${names.join(' and ')}`];
+    return [problemAt(origin, [simple ? 'parts' : 'price'], 'parts-unsuited', message, { fix, onKey: true })];
+  }
+  // Of a price beside parts, which is a problem of its own, the parts are looked at.
+  const looked = simple ? parts : parts.filter(({ path }) => path[0] === 'parts');
+  const problems: Problem[] = [];
+  for (const { part, path } of looked) {
+    const unit = asked[part.part];
+    if (unit === undefined) {
+      const message = `${category} is measured by ${by}, which has no part '${part.part}'`;
+      problems.push(
+        unknown(origin, path, {
+          code: 'part-unknown',
+          message,
+          name: part.part,
+          among: names,
+          lives: `Parts are ${names.join(', ')}`,
+        }),
+      );
+    } else if (unit !== part.unit) {
+      const message = `${category} is measured by ${by}, priced for ${unit}, not for ${part.unit}`;
+      problems.push(
+        problemAt(origin, [...path, 'material'], 'unit-unsuited', message, { fix: `write dollars / ${unit}` }),
+      );
+    }
+  }
+  if (raw.parts === undefined || !sound(['parts'])) return problems;
+  for (const name of names.filter((one) => !Object.hasOwn(raw.parts ?? {}, one))) {
+    const fix = `write ${name}: { material: … / ${asked[name]}, labor: … / ${asked[name]} }`;
+    problems.push(
+      problemAt(origin, ['parts'], 'part-missing', `${category} is measured by ${by}: the part '${name}' is missing`, {
+        fix,
+        onKey: true,
+      }),
+    );
+  }
+  return problems;
+}
+
+function needProblems({ record }: OptionDraft, { slugs, house }: Draft): readonly Problem[] {
+  const { origin } = record;
+  return soundItems<RawNeed>(record, 'needs').flatMap(({ raw, path }) => {
+    const problems: Problem[] = [];
+    if (!slugs.trades.has(raw.by)) {
+      const lives = 'Trades live in content/trades/';
+      const message = `there is no trade '${raw.by}'`;
+      problems.push(
+        unknown(origin, [...path, 'by'], { code: 'trade-unknown', message, name: raw.by, among: slugs.trades, lives }),
+      );
+    }
+    if (house && !house.milestoneIds.has(raw.before)) {
+      const lives = `Milestones are ${some(house.milestoneIds)}`;
+      const message = `the house has no milestone '${raw.before}'`;
+      problems.push(
+        unknown(origin, [...path, 'before'], {
+          code: 'milestone-unknown',
+          message,
+          name: raw.before,
+          among: house.milestoneIds,
+          lives,
+        }),
+      );
+    }
+    return problems;
+  });
+}

@@ -1,0 +1,134 @@
+import type { Selection } from '../../model/index.js';
+import { nearest, problemAt } from '../../../base/problem/index.js';
+import type { Problem } from '../../../base/problem/index.js';
+import { looseItems } from '../checked-record.js';
+import type { Draft } from '../draft.js';
+import type { RoomDraft } from '../read-room.js';
+import { some, unknown } from './unknown.js';
+
+/** Selections name known categories, options and allowances. */
+export function selectionReferences(draft: Draft): readonly Problem[] {
+  return draft.rooms.flatMap((room) =>
+    room.selections.flatMap((selection) => [
+      ...optionProblems(selection, room, draft),
+      ...allowanceProblems(selection, room, draft),
+      ...installProblems(selection, room, draft),
+      ...emptyProblems(selection, room),
+    ]),
+  );
+}
+
+function optionProblems(selection: Selection, { record: { origin } }: RoomDraft, { slugs }: Draft): readonly Problem[] {
+  const { category, standard, considering, chosen, path } = selection;
+  if (!slugs.categories.has(category)) {
+    const message = `there is no category '${category}'`;
+    const lives = 'Categories live in content/categories/';
+    return [
+      unknown(origin, [...path, 'category'], {
+        code: 'category-unknown',
+        message,
+        name: category,
+        among: slugs.categories,
+        lives,
+      }),
+    ];
+  }
+  const among = slugs.options.get(category) ?? new Set<string>();
+  const named = [
+    ...(standard === undefined ? [] : [{ name: standard, at: [...path, 'standard'] }]),
+    ...considering.map((name, index) => ({ name, at: [...path, 'considering', index] })),
+    ...(chosen === undefined || chosen === 'none' ? [] : [{ name: chosen, at: [...path, 'chosen'] }]),
+  ];
+  return named.flatMap(({ name, at }) => {
+    if (among.has(name)) return [];
+    const message = `${category} has no option '${name}'`;
+    const lives = `Options live in content/options/${category}/`;
+    return [unknown(origin, at, { code: 'option-unknown', message, name, among, lives })];
+  });
+}
+
+function allowanceProblems(
+  { allowance, category, path }: Selection,
+  { record: { origin } }: RoomDraft,
+  { house, slugs }: Draft,
+): readonly Problem[] {
+  if (allowance === undefined || !house) return [];
+  const at = [...path, 'allowance'];
+  if (!house.allowanceIds.has(allowance)) {
+    const among = house.allowanceIds;
+    const message = `the house has no allowance '${allowance}'`;
+    return [
+      unknown(origin, at, {
+        code: 'allowance-unknown',
+        message,
+        name: allowance,
+        among,
+        lives: `Allowances are ${some(among)}`,
+      }),
+    ];
+  }
+  const found = house.allowances.find(({ value }) => value.id === allowance)?.value;
+  if (!found || found.categories.includes(category) || !slugs.categories.has(category)) return [];
+  const message = `allowance '${allowance}' does not cover the category '${category}'`;
+  const fix = `it covers ${some(found.categories)}; add the category to the allowance in content/house.md, or leave it out here`;
+  return [problemAt(origin, at, 'allowance-category', message, { fix })];
+}
+
+/** An installer is a known trade, or the owner, and is named for what the owner furnishes. */
+function installProblems(
+  { install, supply, path }: Selection,
+  { record: { origin } }: RoomDraft,
+  { slugs }: Draft,
+): readonly Problem[] {
+  if (install === undefined) return [];
+  const at = [...path, 'install'];
+  if (install !== 'owner' && !slugs.trades.has(install)) {
+    const among = [...slugs.trades, 'owner'];
+    const lives = 'Trades live in content/trades/; write owner when the owner does it';
+    const message = `there is no trade '${install}'`;
+    return [unknown(origin, at, { code: 'trade-unknown', message, name: install, among, lives })];
+  }
+  if (supply === 'owner-furnished') return [];
+  const message = `an installer is named, but the contractor supplies it and the category's trade installs it`;
+  return [
+    problemAt(origin, at, 'install-unsuited', message, { fix: 'leave install out, or write supply: owner-furnished' }),
+  ];
+}
+
+function emptyProblems(
+  { standard, considering, chosen, category, path }: Selection,
+  { record: { origin } }: RoomDraft,
+): readonly Problem[] {
+  if (standard !== undefined || considering.length > 0 || chosen !== undefined) return [];
+  const message = `nothing is standard, considered or chosen for ${category}`;
+  const fix = 'write standard, considering or chosen; chosen: none for a deliberate none';
+  return [problemAt(origin, path, 'selection-empty', message, { fix, severity: 'warning' })];
+}
+
+/** An allowance that nothing draws on is money nobody will see again. */
+export function allowanceUse({ house, rooms, slugs, hasStrays }: Draft): readonly Problem[] {
+  // A room that cannot be read may be the one that draws on it.
+  if (!house || hasStrays || rooms.length < slugs.rooms.size) return [];
+  const used = new Set(
+    rooms.flatMap(({ record }) =>
+      looseItems(record, 'selections').map((item) => (item as { allowance?: unknown } | null)?.allowance),
+    ),
+  );
+  // A name that is nearly right has been reported where it stands.
+  const misspelt = new Set(
+    [...used].flatMap((name) =>
+      typeof name === 'string' && !house.allowanceIds.has(name) ? (nearest(name, house.allowanceIds) ?? []) : [],
+    ),
+  );
+  return house.allowances.flatMap(({ value, index }) => {
+    if (used.has(value.id) || misspelt.has(value.id)) return [];
+    const message = `nothing draws on the allowance '${value.id}'`;
+    const fix = `write allowance: ${value.id} in the selections it pays for`;
+    return [
+      problemAt(house.record.origin, ['allowances', index, 'id'], 'allowance-unused', message, {
+        fix,
+        severity: 'warning',
+      }),
+    ];
+  });
+}

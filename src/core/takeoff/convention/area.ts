@@ -1,0 +1,53 @@
+import { measureParts } from '../../model/index.js';
+import type { Convention, Deduction, Surface } from '../../model/index.js';
+import { printAmount } from '../../../base/units/index.js';
+import type { Place } from '../places.js';
+import type { PlaceQuantity } from '../takeoff.js';
+import type { ConventionRule } from './convention.js';
+
+/** Square feet of a surface, less openings by the category's rule and whatever hides the surface. */
+export const area: ConventionRule = {
+  by: 'area',
+  parts: measureParts.area,
+  measures: 'a surface',
+  quantify(place, { rule }) {
+    const surfaces = surfacesOf(place);
+    return surfaces && { main: surfaces.map(({ id, name, surface }) => quantityOf(id, name, surface, rule)) };
+  },
+};
+
+/** Surfaces of a place. A feature by its own name means its faces that stand: a hearth and its riser are named
+ *  apart. */
+export function surfacesOf(place: Place): readonly { id: string; name: string; surface: Surface }[] | undefined {
+  switch (place.kind) {
+    case 'surface':
+      return [{ id: place.id, name: place.name, surface: place.surface }];
+    case 'wall':
+      return [{ id: place.id, name: place.name, surface: place.wall }];
+    case 'feature': {
+      const faces = place.feature.faces.filter((face) => !/\/hearth(-riser)?$/u.test(face.id));
+      if (faces.length === 0) return undefined;
+      return faces.map((surface) => ({ id: surface.id, name: `${place.name}, ${surface.name}`, surface }));
+    }
+    default:
+      return undefined;
+  }
+}
+
+/** Gross area with each deduction, taken or left, and the reason. */
+export function quantityOf(id: string, name: string, surface: Surface, rule: Convention): PlaceQuantity {
+  const adjustments = surface.deductions.map((deduction) => adjust(deduction, rule));
+  const net = adjustments.reduce((sum, adjustment) => sum + adjustment.amount, surface.gross as number);
+  return { place: id, name, gross: surface.gross, adjustments, net: Math.max(0, net) };
+}
+
+function adjust(deduction: Deduction, rule: Convention): PlaceQuantity['adjustments'][number] {
+  const { what } = deduction;
+  const size = `${printAmount(deduction.area, 1)} sq ft`;
+  if (deduction.kind !== 'opening') return { what, amount: -deduction.area, why: 'hides the surface' };
+  if (rule.openings.rule === 'none') return { what, amount: 0, why: `not deducted: openings are left in (${size})` };
+  if (rule.openings.rule === 'all') return { what, amount: -deduction.area, why: 'deducted: every opening is' };
+  const limit = `${printAmount(rule.openings.area, 1)} sq ft`;
+  if (deduction.area > rule.openings.area) return { what, amount: -deduction.area, why: `deducted: over ${limit}` };
+  return { what, amount: 0, why: `not deducted: not over ${limit} (${size})` };
+}

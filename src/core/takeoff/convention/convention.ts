@@ -1,0 +1,21 @@
+import type { Convention, Option, RoomMeasure } from '../../model/index.js';
+import type { Unit } from '../../../base/units/index.js';
+import type { Place } from '../places.js';
+import type { PlaceQuantity } from '../takeoff.js';
+
+/** One way of measuring, named by a category's `measure.by`. */
+export interface ConventionRule {
+  readonly by: string;
+  /** The parts of an option that it yields, each with its unit. The first is the main one. */
+  readonly parts: Readonly<Record<string, Unit>>;
+  /** What a place must be for this way of measuring, in words: 'a surface'. */
+  readonly measures: string;
+  /** Quantities of each part, or undefined when the place cannot be measured this way. */
+  quantify(place: Place, context: ConventionContext): Readonly<Record<string, readonly PlaceQuantity[]>> | undefined;
+}
+
+export interface ConventionContext {
+  readonly rule: Convention;
+  readonly option: Option;
+  readonly measure: RoomMeasure;
+}

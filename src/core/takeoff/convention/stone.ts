@@ -1,0 +1,58 @@
+import { factOf } from '../../fact/index.js';
+import { measureParts } from '../../model/index.js';
+import type { RoomMeasure } from '../../model/index.js';
+import { feet, fromFeet } from '../../../base/units/index.js';
+import type { Area } from '../../../base/units/index.js';
+import { stoneFlats } from '../arithmetic/index.js';
+import type { Place } from '../places.js';
+import type { PlaceQuantity } from '../takeoff.js';
+import { quantityOf, surfacesOf } from './area.js';
+import type { ConventionContext, ConventionRule } from './convention.js';
+
+/** Corner pieces by the run of outside corners; flats by area less what the corners cover. How much a foot of corner
+ *  covers is product data (`corner-covers`): makers publish 0.5 and 0.75 sq ft for a foot. */
+export const stone: ConventionRule = {
+  by: 'stone',
+  parts: measureParts.stone,
+  measures: 'a surface',
+  quantify(place, context) {
+    const surfaces = surfacesOf(place);
+    if (!surfaces) return undefined;
+    const flats = surfaces.map(({ id, name, surface }) => quantityOf(id, name, surface, context.rule));
+    const corners = cornersOf(place, context.measure);
+    if (corners.length === 0 || !sellsCorners(context)) return { flats, corners: [] };
+    return { flats: lessCorners(flats, corners, context), corners };
+  },
+};
+
+function sellsCorners({ option }: ConventionContext): boolean {
+  return option.parts.some((part) => part.part === 'corners');
+}
+
+/** A feature's own outside corners, or those of its hearth with the hearth's riser. */
+function cornersOf(place: Place, { features }: RoomMeasure): PlaceQuantity[] {
+  const runs = place.kind === 'feature' ? place.feature.runs : features.flatMap((feature) => feature.runs);
+  const id = place.kind === 'feature' ? `${place.id}/corners` : place.id.replace(/-riser$/u, '-corners');
+  return runs
+    .filter((candidate) => candidate.id === id)
+    .map(({ length }) => {
+      const run = feet(length);
+      return { place: id, name: `${place.name}, outside corners`, gross: run, adjustments: [], net: run };
+    });
+}
+
+/** Takes what the corners cover off the largest face, where the returns lie. */
+function lessCorners(
+  flats: readonly PlaceQuantity[],
+  corners: readonly PlaceQuantity[],
+  { option }: ConventionContext,
+): readonly PlaceQuantity[] {
+  const covers = factOf(option, 'stone', 'corner-covers');
+  if (covers === undefined) return flats;
+  const run = corners.reduce((sum, corner) => sum + corner.net, 0);
+  const largest = flats.reduce((best, flat) => (flat.net > best.net ? flat : best));
+  const net = stoneFlats(largest.net as Area, fromFeet(run), covers);
+  const why = `a foot of corner covers ${covers} sq ft`;
+  const taken = { what: 'Corner pieces', amount: net - largest.net, why };
+  return flats.map((flat) => (flat === largest ? { ...flat, adjustments: [...flat.adjustments, taken], net } : flat));
+}

@@ -1,0 +1,122 @@
+import { factOf } from '../fact/index.js';
+import type { Option, SupplyRule } from '../model/index.js';
+import { decimalNumber, printAmount, printLength } from '../../base/units/index.js';
+import type { Unit } from '../../base/units/index.js';
+import { jointVolume, packsFor, usedWith, withWaste } from './arithmetic/index.js';
+import { numberOf } from './attribute.js';
+import type { SupplyQuantity, Takeoff } from './takeoff.js';
+
+/** What is used up with a net quantity of an option's part: the rules that go with its unit and suit the option. */
+export function suppliesOf(
+  rules: readonly SupplyRule[],
+  option: Option,
+  net: { readonly quantity: number; readonly unit: Unit },
+): readonly SupplyQuantity[] {
+  return rules
+    .filter(({ usage, when }) => {
+      const unit = usage.of === 'cu ft' ? 'sq ft' : usage.of;
+      const suits = when.every(({ attribute, says }) => says.includes(option.attributes[attribute]?.text ?? ''));
+      return unit === net.unit && suits;
+    })
+    .map((rule) => supplyOf(rule, option, net));
+}
+
+function supplyOf(rule: SupplyRule, option: Option, follows: SupplyQuantity['follows']): SupplyQuantity {
+  const { what, usage, namedBy, pack, why, source } = rule;
+  const factors = [...timesFactor(rule, option), ...(usage.of === 'cu ft' ? jointFactor(option) : [])];
+  const name = namedBy === undefined ? undefined : option.attributes[namedBy]?.text;
+  const net = usedWith(
+    factors.reduce((product, { times }) => product * times, follows.quantity),
+    usage,
+  );
+  const waste = decimalNumber(rule.waste);
+  return {
+    what: name === undefined ? what : `${what}, ${name}`,
+    unit: usage.unit,
+    follows,
+    usage,
+    factors,
+    net,
+    waste: { percent: waste * 100 },
+    required: withWaste(net, waste),
+    ...(pack && { pack }),
+    ...(why !== undefined && { why }),
+    source,
+  };
+}
+
+function timesFactor({ timesBy }: SupplyRule, option: Option): SupplyQuantity['factors'] {
+  const times = timesBy === undefined ? undefined : numberOf(option, timesBy);
+  return times === undefined ? [] : [{ times, why: `${timesBy ?? ''}: ${option.name} says ${times}` }];
+}
+
+function jointFactor(option: Option): SupplyQuantity['factors'] {
+  const [length, width, joint] = (['length', 'width', 'joint'] as const).map((name) => factOf(option, 'tile', name));
+  const { thickness } = option;
+  if (length === undefined || width === undefined || joint === undefined || thickness === undefined)
+    return [{ times: 0, why: `${option.name} gives no thickness: how deep the joints are is not known` }];
+  const times = jointVolume({ length, width, thickness }, joint);
+  const size = `${printLength(length)} × ${printLength(width)}, ${printLength(thickness)} thick`;
+  return [{ times, why: `cu ft of joint in a sq ft: ${printLength(joint)} around pieces of ${size}` }];
+}
+
+/** A supply over several places; for the whole house in whole packs bought once. */
+export interface SupplyOrder {
+  readonly trade: string;
+  readonly what: string;
+  readonly unit: string;
+  readonly net: number;
+  readonly required: number;
+  readonly pack?: { readonly name: string; readonly holds: number };
+  readonly packs?: number;
+  /** By selection, in the Book's order. */
+  readonly shares: readonly { readonly selection: string; readonly required: number }[];
+  readonly sources: readonly string[];
+}
+
+interface Using {
+  readonly selection: string;
+  readonly trade: string;
+  readonly takeoff: readonly Takeoff[];
+}
+
+/** Supplies for the whole house, in whole packs: one for each trade, name, unit and pack, in order of first use. */
+export function poolSupplies(used: readonly Using[]): readonly SupplyOrder[] {
+  return sumSupplies(used).map((pool) =>
+    pool.pack ? { ...pool, packs: packsFor(pool.required, 0, pool.pack.holds) } : pool,
+  );
+}
+
+/** The same for a part of the house, such as a room: no packs are opened for it alone. */
+export function sumSupplies(used: readonly Using[]): readonly SupplyOrder[] {
+  const pools = new Map<string, SupplyOrder>();
+  for (const { selection, trade, takeoff } of used) {
+    for (const supply of takeoff.flatMap(({ supplies }) => supplies ?? [])) {
+      if (supply.required === 0) continue;
+      const { what, unit, pack } = supply;
+      const key = [trade, what, unit, pack?.name, pack?.holds].join('\n');
+      const before = pools.get(key) ?? { trade, what, unit, ...(pack && { pack }), ...nothing };
+      pools.set(key, withShare(before, selection, supply));
+    }
+  }
+  return [...pools.values()];
+}
+
+const nothing = { net: 0, required: 0, shares: [], sources: [] };
+
+function withShare(pool: SupplyOrder, selection: string, { net, required, source }: SupplyQuantity): SupplyOrder {
+  const own = pool.shares.find((share) => share.selection === selection);
+  const shares = own
+    ? pool.shares.map((share) => (share === own ? { selection, required: own.required + required } : share))
+    : [...pool.shares, { selection, required }];
+  const sources = pool.sources.includes(source) ? pool.sources : [...pool.sources, source];
+  return { ...pool, net: pool.net + net, required: pool.required + required, shares, sources };
+}
+
+/** `380 lin ft / 1,000 sq ft × 844 sq ft` with its factors, for people. */
+export function supplyWords({ follows, usage, factors, waste, why }: SupplyQuantity): string {
+  const rate = `${printAmount(usage.amount, 3)} ${usage.unit} for ${usage.per === 1 ? 'a' : printAmount(usage.per, 3)} ${usage.of}`;
+  const times = factors.map((factor) => ` × ${printAmount(factor.times, 4)} (${factor.why})`).join('');
+  const more = waste.percent === 0 ? '' : `, and ${printAmount(waste.percent, 1)} % waste`;
+  return `${printAmount(follows.quantity, 1)} ${follows.unit}${times} at ${rate}${more}${why === undefined ? '' : `; ${why}`}`;
+}

@@ -1,0 +1,124 @@
+import type { Assembly, Category, Option, OptionPart, RoomMeasure, Selection } from '../model/index.js';
+import { decimalNumber, printPercent } from '../../base/units/index.js';
+import type { Area } from '../../base/units/index.js';
+import { wholePieces, withWaste } from './arithmetic/index.js';
+import { assembliesOf } from './assembly.js';
+import { numberOf } from './attribute.js';
+import { conventions } from './convention/index.js';
+import type { ConventionRule } from './convention/index.js';
+import { countsOf } from './count.js';
+import { findPlaces } from './places.js';
+import type { Place } from './places.js';
+import { suppliesOf } from './supply.js';
+import type { PlaceQuantity, Takeoff, TakeoffNote } from './takeoff.js';
+
+export interface TakeOffInput {
+  readonly selection: Selection;
+  readonly category: Category;
+  readonly measure: RoomMeasure;
+}
+
+/** The places a selection covers, without repeats, or the words that name nothing in the room. */
+export function resolvePlaces(
+  selection: Selection,
+  measure: RoomMeasure,
+): { places: readonly Place[]; unknown: readonly string[] } {
+  const found = selection.at.map((word) => ({ word, places: findPlaces(word, measure) }));
+  const unknown = found.filter(({ places }) => places === undefined).map(({ word }) => word);
+  const byId = new Map(found.flatMap(({ places }) => places ?? []).map((place) => [place.id, place]));
+  return { places: [...byId.values()], unknown };
+}
+
+export function conventionOf(category: Category): ConventionRule | undefined {
+  return conventions.find((rule) => rule.by === category.measure.by);
+}
+
+/** Takes one option off for one selection: a Takeoff for each part of the option that the convention yields. Places
+ *  that the convention cannot measure are listed in `unsuited`. */
+export function takeOff(
+  { selection, category, measure }: TakeOffInput,
+  places: readonly Place[],
+  option: Option,
+): { takeoffs: readonly Takeoff[]; unsuited: readonly Place[] } {
+  const rule = conventionOf(category);
+  if (!rule) return { takeoffs: [], unsuited: places };
+  const unsuited: Place[] = [];
+  const byPart = new Map<string, PlaceQuantity[]>();
+  for (const place of places) {
+    const quantities = rule.quantify(place, { rule: category.measure, option, measure });
+    if (!quantities) {
+      unsuited.push(place);
+      continue;
+    }
+    for (const [part, list] of Object.entries(quantities)) byPart.set(part, [...(byPart.get(part) ?? []), ...list]);
+  }
+  const takeoffs = option.parts
+    .filter((part) => byPart.has(part.part))
+    .map((part) => makeTakeoff(part, byPart.get(part.part) ?? [], { selection, category, option }));
+  const [first, ...more] = takeoffs;
+  return { takeoffs: first ? [withWords(first, category, option, places), ...more] : [], unsuited };
+}
+
+/** What the option's attributes mean, and what it makes of the walls and ceilings it fills; said once, with its first part. */
+function withWords(takeoff: Takeoff, category: Category, option: Option, places: readonly Place[]): Takeoff {
+  const notes = category.attributes.flatMap(({ name, label, means }): TakeoffNote[] => {
+    const text = option.attributes[name]?.text ?? '';
+    const words = means?.words[text];
+    return means && words !== undefined ? [{ what: `${label}: ${text}`, words, source: means.from }] : [];
+  });
+  const assemblies = assembliesOf(category, option, places.flatMap(filledPlace));
+  return { ...takeoff, ...(notes.length > 0 && { notes }), ...(assemblies.length > 0 && { assemblies }) };
+}
+
+function filledPlace({ kind, id }: Place): { id: string; over: Assembly['over'] }[] {
+  if (kind === 'wall') return [{ id, over: 'walls' }];
+  return id === 'ceiling' || id === 'floor' ? [{ id, over: id }] : [];
+}
+
+function makeTakeoff(
+  part: OptionPart,
+  places: readonly PlaceQuantity[],
+  { selection, category, option }: { selection: Selection; category: Category; option: Option },
+): Takeoff {
+  const { measure: rule } = category;
+  const gross = sum(places.map((place) => place.gross));
+  const net = sum(places.map((place) => place.net));
+  const factors = part.unit === 'sq ft' ? layerFactors(category, option) : [];
+  const times = factors.reduce((product, factor) => product * factor.times, 1);
+  const waste = selection.waste ?? part.waste;
+  const share = decimalNumber(waste);
+  const why = selection.waste ? 'given for this place' : `allowed for this product: ${printPercent(waste)}`;
+  const needed = withWaste(net * times, share);
+  const required = part.unit === 'each' || part.unit === 'lump' ? wholePieces(needed) : needed;
+  const supplies = suppliesOf(rule.supplies ?? [], option, { quantity: net, unit: part.unit });
+  const counts =
+    part.unit === 'sq ft' ? countsOf(rule, option, { net: [net as Area], times, waste: share, whole: false }) : [];
+  return {
+    part: part.part,
+    unit: part.unit,
+    places,
+    gross,
+    net,
+    factors,
+    waste: { percent: share * 100, why },
+    required,
+    rule: rule.words,
+    source: rule.source,
+    ...(supplies.length > 0 && { supplies }),
+    ...(counts.length > 0 && { counts }),
+  };
+}
+
+/** Coats or layers: the option's own where the category's record asks for it, else the category's. */
+function layerFactors({ measure }: Category, option: Option): Takeoff['factors'] {
+  const own = measure.timesBy === undefined ? undefined : numberOf(option, measure.timesBy);
+  const times = own ?? measure.times;
+  if (times === 1) return [];
+  return [
+    { times, why: own === undefined ? `${times} coats or layers` : `${measure.timesBy ?? ''} of ${option.name}` },
+  ];
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, number) => total + number, 0);
+}

@@ -1,0 +1,52 @@
+import { priceChoices } from '../../core/book/index.js';
+import type { PricedChoices } from '../../core/book/index.js';
+import type { Slips } from '../../core/calendar/index.js';
+import { houseMeasurer } from '../../core/measure/index.js';
+import type { Source } from '../../core/model/index.js';
+import { hasErrors } from '../../base/problem/index.js';
+import { recordReader } from '../../core/records/index.js';
+import { digestOfBytes } from '../../signoff/index.js';
+import { keptLayouts } from '../../core/takeoff/index.js';
+import { keepBy, keepEach } from '../../base/units/index.js';
+import type { IsoDate } from '../../base/units/index.js';
+import { composeBook } from './compose-book.js';
+import type { ComposedBook } from './compose-book.js';
+import { measureFiles } from './load-house.js';
+import type { LoadedHouse } from './load-house.js';
+
+/** Reads houses and composes their Books, for one run of a command. A run asks for the same house in several ways (the records
+ *  on disk, a commit, an issue) and for houses that differ in few records: each is read, measured, priced and composed once,
+ *  and so is each record, room and layout that several have. */
+export interface Composer {
+  /** Reads and measures records whose text is at hand, such as those of an older version. */
+  readonly read: (sources: readonly Source[]) => LoadedHouse;
+  readonly compose: (house: LoadedHouse, on: IsoDate, slips?: Slips) => ComposedBook;
+  /** What the choices of a house come to; undefined when its records do not hold together. */
+  readonly price: (house: LoadedHouse) => PricedChoices | undefined;
+}
+
+export function makeComposer(): Composer {
+  const [readRecords, measureHouse, layOut] = [recordReader(), houseMeasurer(), keptLayouts()];
+  const books = keepEach((house: LoadedHouse) =>
+    keepBy(
+      (on: IsoDate, slips?: Slips) => JSON.stringify([on, ...(slips ?? [])]),
+      (on, slips) => composeBook(house, on, { slips, layOut }),
+    ),
+  );
+  return {
+    read: keepBy(digestOfSources, (sources) => measureFiles(sources, [], { readRecords, measureHouse })),
+    compose: (house, on, slips) => books(house)(on, slips),
+    price: keepEach(priceHouse),
+  };
+}
+
+/** The same records have the same digest, in whatever order they come. */
+function digestOfSources(sources: readonly Source[]): string {
+  const records = new Map(sources.map(({ path, text }) => [path, text]));
+  return digestOfBytes(new TextEncoder().encode(JSON.stringify([...records].sort(([a], [b]) => (a < b ? -1 : 1)))));
+}
+
+function priceHouse({ house, problems }: LoadedHouse): PricedChoices | undefined {
+  if (!house || hasErrors(problems)) return undefined;
+  return priceChoices(house.records, house.measures).value;
+}

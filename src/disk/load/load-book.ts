@@ -1,0 +1,84 @@
+import type { Book } from '../../core/book/index.js';
+import type { Issue } from '../../core/model/index.js';
+import { problemAt, sortProblems } from '../../base/problem/index.js';
+import type { Outcome, Problem } from '../../base/problem/index.js';
+import { markSigned } from '../../signoff/index.js';
+import type { IsoDate } from '../../base/units/index.js';
+import type { ComposedBook } from './compose-book.js';
+import { openHouse } from './open-house.js';
+import type { OpenHouse } from './open-house.js';
+
+export interface LoadedBook extends ComposedBook {
+  /** The last issue, to compare with; absent while nothing was issued. */
+  readonly since?: SinceIssue;
+  /** The issue before the last one. */
+  readonly before?: SinceIssue;
+}
+
+export interface SinceIssue {
+  readonly issue: number;
+  readonly date: IsoDate;
+  /** The Book of the records that were issued, or why it cannot be made any more. Most commands never ask for it. */
+  readonly read: () => Outcome<Book>;
+}
+
+/** Reads a house folder and composes its Book for a day, marked with what is signed. */
+export function loadBook(houseDir: string, on: IsoDate): Promise<LoadedBook> {
+  return bookOf(openHouse(houseDir), on);
+}
+
+/** The Book of a house's records on disk for a day, marked with what is signed. */
+export async function bookOf(open: OpenHouse, on: IsoDate): Promise<LoadedBook> {
+  const current = await open.current();
+  const loaded = open.compose(current, on);
+  const issues = current.house?.records.issues ?? [];
+  if (!loaded.book || issues.length === 0) return loaded;
+  return withIssues(open, loaded, loaded.book, issues);
+}
+
+async function withIssues(
+  open: OpenHouse,
+  loaded: ComposedBook,
+  book: Book,
+  issues: readonly Issue[],
+): Promise<LoadedBook> {
+  const [before, last] = [issues.at(-2), issues.at(-1)];
+  const signed = issues.findLast(isSigned);
+  const problems: Problem[] = [];
+  const readers = new Map<Issue, () => Outcome<Book>>();
+  for (const issue of new Set([signed, before, last])) {
+    if (!issue) continue;
+    const snapshot = await open.snapshot(issue);
+    if (snapshot.ok) readers.set(issue, () => issuedBook(issue, open.compose(open.read(snapshot.sources), book.on)));
+    else problems.push(snapshotProblem(issue, snapshot.why));
+  }
+  const then = signed && readers.get(signed)?.();
+  problems.push(...(then?.problems ?? []));
+  const since = (issue: Issue | undefined): SinceIssue | undefined => {
+    const read = issue && readers.get(issue);
+    return issue && read && { issue: issue.number, date: issue.date, read };
+  };
+  const [sinceLast, sinceBefore] = [since(last), since(before)];
+  return {
+    ...loaded,
+    book: signed && then?.value ? markSigned(book, then.value, signed.number) : book,
+    problems: sortProblems([...loaded.problems, ...problems]),
+    ...(sinceLast && { since: sinceLast }),
+    ...(sinceBefore && { before: sinceBefore }),
+  };
+}
+
+function issuedBook(issue: Issue, { book }: ComposedBook): Outcome<Book> {
+  if (book) return { value: book, problems: [] };
+  return { problems: [snapshotProblem(issue, `the records of issue ${issue.number} cannot be read any more`)] };
+}
+
+/** An issue counts as signed when owner and builder both signed it. */
+function isSigned({ signatures }: Issue): boolean {
+  return (['owner', 'builder'] as const).every((role) => signatures.some((signature) => signature.role === role));
+}
+
+function snapshotProblem({ origin }: Issue, why: string): Problem {
+  const fix = 'bring the file back from git; what was issued is proven by it';
+  return problemAt(origin, ['digest'], 'snapshot-missing', why, { fix, severity: 'warning' });
+}

@@ -1,0 +1,61 @@
+import { readVersion } from '../history/index.js';
+import type { Issue } from '../../core/model/index.js';
+import { readHouseFolder } from '../store/index.js';
+import { keepBy } from '../../base/units/index.js';
+import { makeComposer } from './composer.js';
+import type { Composer } from './composer.js';
+import type { LoadedHouse } from './load-house.js';
+import { signingOf } from './load-signing.js';
+import { readSnapshot } from './read-snapshot.js';
+import type { Snapshot } from './read-snapshot.js';
+
+/** The name of the records as they lie on disk, beside git versions. */
+export const onDisk = 'working tree';
+
+/** A house at a version, or why it cannot be had. */
+export type Version =
+  | { readonly ok: true; readonly house: LoadedHouse; readonly commit?: string }
+  | { readonly ok: false; readonly why: string };
+
+/** A house folder as one run of a command sees it: what is read from it is read once. */
+export interface OpenHouse extends Composer {
+  readonly dir: string;
+  /** The records as they lie on disk. */
+  readonly current: () => Promise<LoadedHouse>;
+  /** The records of a commit, tag or branch, of an issue as `issue-2`, or of the `working tree`. */
+  readonly version: (name: string) => Promise<Version>;
+  /** The records that an issue was made from. */
+  readonly snapshot: (issue: Issue) => Promise<Snapshot>;
+}
+
+export function openHouse(dir: string): OpenHouse {
+  const composer = makeComposer();
+  const folder = keepBy(
+    () => dir,
+    () => readHouseFolder(dir),
+  );
+  const current = async (): Promise<LoadedHouse> => {
+    const { files, problems } = await folder();
+    const house = composer.read(files);
+    return problems.length === 0 ? house : { ...house, problems: [...problems, ...house.problems] };
+  };
+  const snapshot = keepBy(
+    ({ number, digest }: Issue) => `${number} ${digest}`,
+    (issue) => readSnapshot(dir, issue),
+  );
+  const issueNamed = async (name: string): Promise<Issue | undefined> => {
+    if (!name.startsWith('issue-')) return undefined;
+    return signingOf((await folder()).files)?.issues.find(({ number }) => name === `issue-${number}`);
+  };
+  const version = async (name: string): Promise<Version> => {
+    if (name === onDisk) return { ok: true, house: await current() };
+    const issue = await issueNamed(name);
+    if (issue) {
+      const issued = await snapshot(issue);
+      return issued.ok ? { ok: true, house: composer.read(issued.sources), commit: issue.commit } : issued;
+    }
+    const read = await readVersion(dir, name);
+    return read.ok ? { ok: true, house: composer.read(read.files), commit: read.commit } : read;
+  };
+  return { ...composer, dir, current, snapshot, version: keepBy((name) => name, version) };
+}
