@@ -36,9 +36,10 @@ function unique(items: readonly string[]): readonly string[] {
 }
 
 /** The rules by what the register says of them. */
-export const cautionRules: readonly Omit<Rule, 'find'>[] = rules.map(({ id, title, source, limits }) => ({
+export const cautionRules: readonly Omit<Rule, 'find'>[] = rules.map(({ id, title, source, limits, examples }) => ({
   id,
   title,
   source,
   limits,
+  examples,
 }));

@@ -3,8 +3,9 @@ import { cautionWords, countWords } from '../../core/caution/index.js';
 import { words } from '../../sheet/index.js';
 import type { Block, Sheet } from '../../sheet/index.js';
 import { cautions } from './cautions.js';
+import { cautionRules } from './rules.js';
 
-/** The register as it is printed. */
+/** The register as it is printed, then every rule that looked, also those that saw nothing. */
 export function cautionSheet(look: LookUp): Sheet {
   const { cautions: found } = look.book;
   return {
@@ -15,6 +16,7 @@ export function cautionSheet(look: LookUp): Sheet {
     blocks: [
       { block: 'prose', tone: 'lead', of: [words(found.length === 0 ? cautionWords.none : cautionWords.lead)] },
       ...(found.length === 0 ? [] : register(look)),
+      cautionRules.lay(look),
     ],
   };
 }

@@ -23,6 +23,12 @@ export const cautionRules = schedule<Row>({
         ({ limits }) => limits.map(({ what, text }) => ({ cell: words(`${what}: ${text}`) })),
         { width: 'long' },
       ),
+      col.lines(
+        'suchAs',
+        'Such as',
+        ({ examples }) => examples.filter(({ sees }) => sees !== null).map(({ what }) => ({ cell: words(what) })),
+        { width: 'words' },
+      ),
       col.words('source', 'Source', ({ source }) => sourceText(source), { width: 'words' }),
       col.cell('lines', 'seen', 'Seen', seenOf, { width: 'words' }),
     ],

@@ -1,6 +1,7 @@
 import { fromInches, printLength } from '../../../base/units/index.js';
 import { isFraming, tradesOf } from '../look-up.js';
 import { optionWords } from '../words.js';
+import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
 import { overWords, stoneChoices } from './stone.js';
 
@@ -14,6 +15,10 @@ export const adheredFacing: Rule = {
   limits: [
     { what: 'Weight, at most', text: `${most.pounds} lb / sq ft` },
     { what: 'Thickness, at most', text: printLength(most.bed) },
+  ],
+  examples: [
+    { what: 'Thin stone of 17 lb on a square foot', sees: '17 lb on a square foot', rooms: thinStone(17) },
+    { what: 'Thin stone of 13 lb on a square foot', sees: null, rooms: thinStone(13) },
   ],
   find: (house) =>
     stoneChoices(house, false).flatMap(({ room, selection, option }) => {
@@ -34,3 +39,10 @@ export const adheredFacing: Rule = {
       ];
     }),
 };
+
+function thinStone(pounds: number): ExampleRooms {
+  const option = { weight: { pounds, per: 'sq ft' } } as const;
+  return {
+    parlor: { selections: [{ of: 'stone', at: 'north', facts: { kind: 'thin natural', bed: '1"' }, option }] },
+  };
+}

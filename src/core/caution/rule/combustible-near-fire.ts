@@ -5,6 +5,7 @@ import { selectionsAt } from '../look-up.js';
 import { joinWords, optionWords } from '../words.js';
 import { fireplacesOf } from './fireplace.js';
 import type { Fireplace } from './fireplace.js';
+import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
 
 /** Source: IRC R1001.11, exception 4 (2006: R1003.12), as quoted in a trade forum; figures also from memory. */
@@ -22,6 +23,14 @@ export const combustibleNearFire: Rule = {
   limits: [
     { what: 'Nothing that burns nearer than', text: printLength(clear.all) },
     { what: 'From there to 12", it stands out at most', text: '1/8" for each 1" of distance' },
+  ],
+  examples: [
+    {
+      what: 'A wooden mantel 5" above the opening of a fireplace',
+      sees: 'is 5" above the opening',
+      rooms: mantelAt('41"'),
+    },
+    { what: 'The same mantel 14" above it', sees: null, rooms: mantelAt('50"') },
   ],
   find: (house) => fireplacesOf(house).flatMap((fireplace) => [...facings(fireplace), ...mantel(fireplace)]),
 };
@@ -83,4 +92,11 @@ function finding(
     says: `Nothing that burns within ${printLength(clear.all)} of the opening; within ${printLength(clear.projecting)} of it, it stands out no more than 1/8" for each inch of distance. A listed unit's own figure comes first.`,
     ask: joinWords(["the mason, with the unit's listing", 'the building office']),
   };
+}
+
+/** The opening ends 36" above the floor. */
+function mantelAt(height: string): ExampleRooms {
+  const firebox = { width: '36"', height: '24"', sill: '12"' };
+  const shelf = { height, projection: '8"', isCombustible: true };
+  return { parlor: { features: { breast: { kind: 'chimney-breast', firebox, mantel: shelf } } } };
 }

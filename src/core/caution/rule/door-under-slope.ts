@@ -27,6 +27,18 @@ export const doorUnderSlope: Rule = {
       text: `${printLength(head.header)} and ${printLength(head.plates)}`,
     },
   ],
+  examples: [
+    {
+      what: `A door 6'-8" high under a ceiling at 7'-4"`,
+      sees: '8" above the head',
+      rooms: { attic: { height: `7'-4"`, openings: { D1: {} } } },
+    },
+    {
+      what: `The same door under a ceiling at 8'`,
+      sees: null,
+      rooms: { attic: { height: `8'`, openings: { D1: {} } } },
+    },
+  ],
   find: (house) =>
     house.rooms.flatMap((room) => room.measure.openings.flatMap((opening) => headOf(house, room, opening))),
 };

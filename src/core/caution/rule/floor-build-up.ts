@@ -4,6 +4,7 @@ import type { Length } from '../../../base/units/index.js';
 import { selectionsAt } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { optionWords, sideWords } from '../words.js';
+import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
 
 /** Source: ADA Standards 2010, 303.2: no treatment up to 1/4", a bevel to 1/2", beyond it a ramp. No rule for a private
@@ -21,6 +22,14 @@ export const floorBuildUp: Rule = {
   limits: [
     { what: 'Difference at a door without a strip, at most', text: printLength(most.plain) },
     { what: 'With a bevel, at most', text: printLength(most.beveled) },
+  ],
+  examples: [
+    {
+      what: 'Boards 3/4" high that meet tile 1 1/2" high at a door',
+      sees: 'They meet 3/4" apart',
+      rooms: floorsOf('3/4"', '1 1/2"'),
+    },
+    { what: 'The same boards and tile 7/8" high', sees: null, rooms: floorsOf('3/4"', '7/8"') },
   ],
   find: (house) => house.rooms.flatMap((room) => meetings(house, room).flatMap((meeting) => stepAt(room, meeting))),
 };
@@ -86,4 +95,9 @@ function floorOf(
   if (!selection?.counted) return undefined;
   const { counted } = selection;
   return { selection, name: optionWords(selection, counted), height: factOf(counted, 'flooring', 'build-up') };
+}
+
+function floorsOf(boards: string, tile: string): ExampleRooms {
+  const floor = (height: string) => [{ of: 'flooring', at: 'floor', facts: { 'build-up': height } }] as const;
+  return { hall: { openings: { D1: { to: 'bath' } }, selections: floor(boards) }, bath: { selections: floor(tile) } };
 }

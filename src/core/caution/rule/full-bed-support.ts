@@ -2,6 +2,7 @@ import { fromInches, printAmount, printLength } from '../../../base/units/index.
 import { breastOf, isFraming, tradesOf } from '../look-up.js';
 import type { RoomView, SelectionView } from '../view.js';
 import { optionWords } from '../words.js';
+import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
 import { overWords, stoneChoices } from './stone.js';
 
@@ -19,6 +20,14 @@ export const fullBedSupport: Rule = {
   limits: [
     { what: 'Weight, at most', text: `${most.pounds} lb / sq ft` },
     { what: 'Thickness, at most', text: printLength(most.bed) },
+  ],
+  examples: [
+    {
+      what: 'Stone 4" thick on its own bed, on a breast that bears on the framing of the floor',
+      sees: 'it would stand on the framing of the floor',
+      rooms: breastOn('framing'),
+    },
+    { what: 'The same stone on a breast that bears on concrete', sees: null, rooms: breastOn('concrete') },
   ],
   find: (house) =>
     stoneChoices(house, true).flatMap(({ room, selection, option }) => {
@@ -52,4 +61,14 @@ function supportWords({ measure }: RoomView, { places }: SelectionView): string 
   });
   if (bears.includes('framing')) return 'it would stand on the framing of the floor';
   return bears.includes(undefined) ? 'what it stands on is not recorded' : '';
+}
+
+function breastOn(bearsOn: string): ExampleRooms {
+  const option = { weight: { pounds: 42, per: 'sq ft' } } as const;
+  return {
+    parlor: {
+      features: { breast: { kind: 'chimney-breast', bearsOn } },
+      selections: [{ of: 'stone', at: 'breast', facts: { kind: 'full bed', bed: '4"' }, option }],
+    },
+  };
 }

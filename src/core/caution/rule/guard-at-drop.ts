@@ -4,6 +4,7 @@ import { isRailing, stairOf, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView } from '../view.js';
 import { joinWords, optionWords, sideWords } from '../words.js';
 import { guardedDrop, guardsOf } from './guards.js';
+import type { ExampleRooms, ExampleSelection } from './example.js';
 import type { Finding, Rule } from './rule.js';
 
 /** Source: IRC 2018, R312.1.2 and its exception for stairs, as a county publishes it. */
@@ -20,6 +21,14 @@ export const guardAtDrop: Rule = {
     { what: 'Drop that wants a guard, more than', text: printLength(guardedDrop) },
     { what: 'Height of a guard, at least', text: printLength(least.floor) },
     { what: 'Height on the open side of a stair, at least', text: printLength(least.stair) },
+  ],
+  examples: [
+    { what: `An edge 8' above the floor below, and no railing`, sees: 'no guard is selected', rooms: loft() },
+    {
+      what: `The same edge with a railing 36" high`,
+      sees: null,
+      rooms: loft({ of: 'railing', at: 'edge', facts: { height: '36"' } }),
+    },
   ],
   find: (house) => house.rooms.flatMap((room) => [...missing(room, house), ...low(room), ...unrecorded(room, house)]),
 };
@@ -90,4 +99,8 @@ function unrecorded(room: RoomView, house: HouseView): readonly Finding[] {
 function edgeWalls({ drop, data }: RoomView['measure']['features'][number]): readonly string[] {
   const wall = (data as { readonly wall?: unknown } | undefined)?.wall;
   return drop !== undefined && typeof wall === 'string' ? [wall] : [];
+}
+
+function loft(...selections: readonly ExampleSelection[]): ExampleRooms {
+  return { loft: { selections, features: { edge: { kind: 'drop-edge', wall: 'north', drop: `8'` } } } };
 }

@@ -2,6 +2,7 @@ import { factOf } from '../../fact/index.js';
 import { fromInches, printLength } from '../../../base/units/index.js';
 import { optionWords } from '../words.js';
 import { guardsOf } from './guards.js';
+import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
 
 /** A ball of this size must not go through. Source: IRC 2018, R312.1.3 and its exception for the open side of stairs. */
@@ -14,6 +15,14 @@ export const guardOpening: Rule = {
   limits: [
     { what: 'Clear opening, less than', text: printLength(ball.floor) },
     { what: 'Clear opening on the open side of a stair, less than', text: printLength(ball.stair) },
+  ],
+  examples: [
+    {
+      what: 'Cables 4 1/2" apart at the edge of a loft',
+      sees: '4 1/2" clear between its parts',
+      rooms: loft('4 1/2"'),
+    },
+    { what: 'Cables 3" apart there', sees: null, rooms: loft('3"') },
   ],
   find: (house) =>
     house.rooms.flatMap((room) =>
@@ -42,3 +51,12 @@ export const guardOpening: Rule = {
       }),
     ),
 };
+
+function loft(clear: string): ExampleRooms {
+  return {
+    loft: {
+      features: { edge: { kind: 'drop-edge', wall: 'north', drop: `8'` } },
+      selections: [{ of: 'railing', at: 'edge', facts: { height: '36"', 'clear-opening': clear } }],
+    },
+  };
+}

@@ -15,6 +15,18 @@ export const headroom: Rule = {
     { what: 'Height over half of the floor, at least', text: printLength(least.height) },
     { what: 'Floor under less than this is not counted', text: printLength(least.counted) },
   ],
+  examples: [
+    {
+      what: `A gallery of 200 sq ft that has 7' of height over 80 sq ft`,
+      sees: '40 % of the 200 sq ft',
+      rooms: { loft: { use: 'gallery', headroom: { sevenFeet: 80, fiveFeet: 200 } } },
+    },
+    {
+      what: `The same gallery with 7' over 120 sq ft`,
+      sees: null,
+      rooms: { loft: { use: 'gallery', headroom: { sevenFeet: 120, fiveFeet: 200 } } },
+    },
+  ],
   find: (house) =>
     house.rooms.flatMap(({ slug, name, use, measure }) => {
       const { fiveFeet, sevenFeet } = measure.headroom;

@@ -6,6 +6,7 @@ import { isStone, tradesOf } from '../look-up.js';
 import { optionWords } from '../words.js';
 import { fireplacesOf } from './fireplace.js';
 import type { Fireplace } from './fireplace.js';
+import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
 
 /** Source: IRC 2006 to 2018, R1001.10. An opening of exactly 6 sq ft takes the larger size. */
@@ -26,6 +27,14 @@ export const hearthExtension: Rule = {
   limits: [
     { what: `Opening under ${printArea(large)}: front and each side, at least`, text: sizeText(least.small) },
     { what: `Opening of ${printArea(large)} or more: front and each side, at least`, text: sizeText(least.large) },
+  ],
+  examples: [
+    {
+      what: 'A wood fire with an opening of 6 sq ft, and a hearth that reaches 16" to the front',
+      sees: `the hearth reaches 1'-4" to the front`,
+      rooms: hearthOf('16"'),
+    },
+    { what: 'The same fire with a hearth that reaches 20"', sees: null, rooms: hearthOf('20"') },
   ],
   find: (house) =>
     fireplacesOf(house).flatMap((fireplace) => {
@@ -72,4 +81,14 @@ function seenAt(
 
 function sizeText({ front, side }: { readonly front: Length; readonly side: Length }): string {
   return `${printLength(front)} and ${printLength(side)}`;
+}
+
+function hearthOf(depth: string): ExampleRooms {
+  const firebox = { width: '36"', height: '24"', sill: '12"' };
+  return {
+    parlor: {
+      features: { breast: { kind: 'chimney-breast', firebox, hearth: { width: '60"', depth } } },
+      selections: [{ of: 'fireplace', at: 'breast', facts: { fuel: 'wood' } }],
+    },
+  };
 }

@@ -4,6 +4,7 @@ import { printAmount, printDay } from '../../../base/units/index.js';
 import { tradesOf, isFraming } from '../look-up.js';
 import type { HouseView, SelectionView } from '../view.js';
 import { optionWords } from '../words.js';
+import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
 
 export const hungTimber: Rule = {
@@ -15,6 +16,14 @@ export const hungTimber: Rule = {
     section: 'backing is framed before the board goes up',
   },
   limits: [{ what: 'Chosen', text: 'by the day on which its backing must be in' }],
+  examples: [
+    { what: 'A beam that carries nothing and needs no backing', sees: 'no backing is recorded', rooms: beam([]) },
+    {
+      what: 'The same beam, which needs blocking before the board is hung',
+      sees: null,
+      rooms: beam([{ what: 'Blocking', by: 'framing', before: 'drywall' }]),
+    },
+  ],
   find: (house) =>
     house.rooms.flatMap((room) =>
       room.selections.flatMap((selection) => {
@@ -55,4 +64,8 @@ function backingWords({ milestones }: HouseView, selection: SelectionView, optio
     const due = `${what.toLowerCase()} had to be in before ${milestone.name}, ${printDay(milestone.date)}`;
     return [`${name}: ${due}; it was chosen on ${printDay(chosenOn)}.`];
   });
+}
+
+function beam(needs: Option['needs']): ExampleRooms {
+  return { parlor: { selections: [{ of: 'timber', at: 'ceiling', facts: { structural: false }, option: { needs } }] } };
 }

@@ -5,6 +5,7 @@ import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { joinWords } from '../words.js';
 import { wallText, zoneTable } from './climate-table.js';
 import type { ZoneTable } from './climate-table.js';
+import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
 
 const rows = Array.from('12345678').flatMap((zone) => zoneTable(zone) ?? []);
@@ -18,6 +19,10 @@ export const insulationByZone: Rule = {
     { what: 'Ceiling, zones 1 to 8', text: `R-${rows.map(({ ceiling }) => ceiling).join(', ')}` },
     { what: 'Floor, zones 1 to 8', text: `R-${rows.map(({ floor }) => floor).join(', ')}` },
     { what: 'Wood-framed wall, zones 4 to 8', text: wallText(rows.at(-1)?.walls ?? []) },
+  ],
+  examples: [
+    { what: 'R-49 in a ceiling in climate zone 6', sees: 'R-49 counted', rooms: ceilingOf(49) },
+    { what: 'R-60 there', sees: null, rooms: ceilingOf(60) },
   ],
   find: (house) => {
     const table = zoneTable(house.climateZone);
@@ -108,4 +113,8 @@ function where(
   place: string,
 ): Pick<Finding, 'room' | 'place' | 'placeText' | 'selections' | 'trades'> {
   return { room, place, placeText, selections: [id], trades: [category.trade] };
+}
+
+function ceilingOf(value: number): ExampleRooms {
+  return { attic: { selections: [{ of: 'insulation', at: 'ceiling', facts: { 'r-value': value } }] } };
 }

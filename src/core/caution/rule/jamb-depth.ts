@@ -6,6 +6,7 @@ import { selectionsAt } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { joinWords } from '../words.js';
 import { acrossFrom } from './doors.js';
+import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
 import { boardOver } from './thermal-barrier.js';
 
@@ -19,6 +20,14 @@ export const jambDepth: Rule = {
   limits: [
     { what: 'Stud of an inside wall', text: printLength(wall.stud) },
     { what: 'Jamb deeper or shallower than the wall by at most', text: printLength(wall.play) },
+  ],
+  examples: [
+    {
+      what: 'A jamb of 4 9/16" in a wall with 5/8" of board on both sides',
+      sees: 'Finished wall at D1 4 3/4"',
+      rooms: boardsOf('5/8"'),
+    },
+    { what: 'The same jamb with 1/2" of board on both sides', sees: null, rooms: boardsOf('1/2"') },
   ],
   find: (house) =>
     house.rooms.flatMap((room) => room.selections.flatMap((selection) => compare(house, room, selection))),
@@ -67,4 +76,13 @@ function thickness(house: HouseView, room: RoomView, opening: OpeningMeasure): L
     0,
   );
   return (wall.stud + near + far + added) as Length;
+}
+
+function boardsOf(thickness: string): ExampleRooms {
+  const board = { of: 'gypsum-board', at: 'north', facts: { 'board-thickness': thickness } } as const;
+  const door = { of: 'door', at: 'D1', facts: { jamb: '4 9/16"' } } as const;
+  return {
+    hall: { openings: { D1: { to: 'study' } }, selections: [door, board] },
+    study: { selections: [board] },
+  };
 }

@@ -4,6 +4,7 @@ import { fromInches, printArea, printLength } from '../../../base/units/index.js
 import type { Area } from '../../../base/units/index.js';
 import { isFraming, stairOf, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView } from '../view.js';
+import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
 
 /** Source: IRC 2018, R311.7.1, R311.7.5.1 and R311.7.5.2; R311.7.11 and R311.7.12 for what is steeper. */
@@ -22,6 +23,18 @@ export const onlyWayUp: Rule = {
     { what: 'Going, at least', text: printLength(limits.going) },
     { what: 'Width, at least', text: printLength(limits.width) },
     { what: 'Floor that a ladder alone may serve, at most', text: printArea(limits.area) },
+  ],
+  examples: [
+    {
+      what: 'A ladder with goings of 5" as the only way up to a loft of 300 sq ft',
+      sees: 'is the only way up to 300 sq ft',
+      rooms: loft({ going: '5"', width: '24"' }),
+    },
+    {
+      what: 'A stair with goings of 10", 36" wide, to the same loft',
+      sees: null,
+      rooms: loft({ going: '10"', width: '36"' }),
+    },
   ],
   find: (house) => house.levels.flatMap((level, index) => waysTo(house, level, house.levels[index - 1])),
 };
@@ -81,5 +94,12 @@ function finding(
     seen,
     says: 'A stair has risers of at most 7 3/4", goings of at least 10" and is 36" wide or more. What is steeper, a ladder among it, is an extra way up beside one, except to at most 200 sq ft without kitchen or bath.',
     ask: 'the architect and the building office, before the opening is framed',
+  };
+}
+
+function loft(flight: { readonly going: string; readonly width: string }): ExampleRooms {
+  return {
+    hall: { features: { stair: { kind: 'stair', rise: `9'`, risers: 14, rails: 0, ...flight } } },
+    loft: { level: 'upper', use: 'gallery', floor: 300 },
   };
 }

@@ -4,6 +4,7 @@ import { isFraming, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { joinWords, optionWords } from '../words.js';
 import { fireplacesOf } from './fireplace.js';
+import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
 
 export const roughOpening: Rule = {
@@ -18,6 +19,14 @@ export const roughOpening: Rule = {
     { what: 'Height of the opening', text: "the leaf's, exactly" },
     { what: 'Width of the opening', text: 'one of the widths made' },
     { what: 'Framing of a fireplace unit, at most', text: 'the breast around it' },
+  ],
+  examples: [
+    {
+      what: `An opening drawn 2'-8" wide for a door made in a width of 2'-6"`,
+      sees: `in widths of 2'-6"`,
+      rooms: drawn(`2'-8"`),
+    },
+    { what: `The same door in an opening drawn 2'-6" wide`, sees: null, rooms: drawn(`2'-6"`) },
   ],
   find: (house) => [
     ...house.rooms.flatMap((room) => room.selections.flatMap((selection) => doors(house, room, selection))),
@@ -96,4 +105,9 @@ function units(house: HouseView): readonly Finding[] {
       },
     ];
   });
+}
+
+function drawn(width: string): ExampleRooms {
+  const facts = { height: `6'-8"`, widths: [`2'-6"`], 'rough-width': '2"', 'rough-height': '2 1/2"' };
+  return { study: { openings: { D1: { width } }, selections: [{ of: 'door', at: 'D1', facts }] } };
 }

@@ -1,5 +1,6 @@
 import type { Caution } from '../caution.js';
 import type { HouseView } from '../view.js';
+import type { Example } from './example.js';
 
 /** One thing that is worth a second look, as a rule in a file of its own. */
 export interface Rule {
@@ -9,6 +10,8 @@ export interface Rule {
   readonly source: Caution['source'];
   /** The figures it looks for, with units, as printed in the register. */
   readonly limits: readonly { readonly what: string; readonly text: string }[];
+  /** Some that it sees and some that it passes over. */
+  readonly examples: readonly Example[];
   find(house: HouseView): readonly Finding[];
 }
 

@@ -1,5 +1,6 @@
 import { carries, factOf } from '../../fact/index.js';
 import { selectionsAt } from '../look-up.js';
+import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
 
 /** Source: GA-214, the note at level 5, as drywall trade texts quote it. */
@@ -11,6 +12,10 @@ export const sheenOverLevel: Rule = {
   title: 'High sheen over the finish level',
   source: { document: 'GA-214, Recommended Levels of Finish', edition: '2007 to 2015', section: 'level 5' },
   limits: [{ what: `Under ${glossy.join(' or ')} paint, at least`, text: `level ${least}` }],
+  examples: [
+    { what: 'Semi-gloss paint over board finished to level 4', sees: 'semi-gloss, over', rooms: paintOver(4) },
+    { what: 'The same paint over level 5', sees: null, rooms: paintOver(5) },
+  ],
   find: (house) =>
     house.rooms.flatMap((room) =>
       room.selections.flatMap((selection) => {
@@ -49,3 +54,14 @@ export const sheenOverLevel: Rule = {
       }),
     ),
 };
+
+function paintOver(level: number): ExampleRooms {
+  return {
+    hall: {
+      selections: [
+        { of: 'paint', at: 'north', facts: { sheen: 'semi-gloss' } },
+        { of: 'texture', at: 'north', facts: { level } },
+      ],
+    },
+  };
+}

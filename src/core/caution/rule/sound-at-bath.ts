@@ -1,6 +1,7 @@
 import { carries, factOf } from '../../fact/index.js';
 import { selectionsAt, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
+import type { ExampleRooms, ExampleSelection } from './example.js';
 import type { Finding, Rule } from './rule.js';
 
 /** Loud speech on the other side is no longer heard. Source: the usual scale of STC ratings, as specifiers print it. */
@@ -13,6 +14,18 @@ export const soundAtBath: Rule = {
   title: 'Sound between bedroom and bath',
   source: { document: 'STC scale after ASTM E413', edition: 'as specifiers print it', section: 'what is heard' },
   limits: [{ what: 'Tested wall, at least', text: `STC ${least}` }],
+  examples: [
+    {
+      what: 'A bath beside a bedroom, and no sound insulation in the wall between',
+      sees: 'no sound insulation is selected in it',
+      rooms: bathBeside(),
+    },
+    {
+      what: 'The same bath with a wall tested at STC 50',
+      sees: null,
+      rooms: bathBeside({ of: 'sound-insulation', at: 'north', facts: { stc: 50 } }),
+    },
+  ],
   find: (house) => house.rooms.flatMap((room) => [...weak(room), ...missing(room, house)]),
 };
 
@@ -65,4 +78,8 @@ function missing(room: RoomView, house: HouseView): readonly Finding[] {
     });
   }
   return [...walls.values()];
+}
+
+function bathBeside(...selections: readonly ExampleSelection[]): ExampleRooms {
+  return { bath: { use: 'bath', openings: { D1: { to: 'bedroom' } }, selections }, bedroom: { use: 'bedroom' } };
 }

@@ -4,6 +4,7 @@ import { selectionsAt } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { joinWords, sideWords } from '../words.js';
 import { acrossFrom } from './doors.js';
+import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
 
 export const textureBetweenRooms: Rule = {
@@ -11,6 +12,18 @@ export const textureBetweenRooms: Rule = {
   title: 'Textures of rooms that are open to one another',
   source: { document: 'common practice, no source', edition: '', section: 'a texture ends at a corner or a bead' },
   limits: [{ what: 'Walls, and ceilings where no wall stands', text: 'one texture, or a place where it ends' }],
+  examples: [
+    {
+      what: 'A hand-troweled wall that runs through an opening without casing into a smooth one',
+      sees: 'Hand trowel against Smooth',
+      rooms: throughOpening('Hand trowel', 'Smooth'),
+    },
+    {
+      what: 'The same texture on both sides of the opening',
+      sees: null,
+      rooms: throughOpening('Hand trowel', 'Hand trowel'),
+    },
+  ],
   find: (house) => house.rooms.flatMap((room) => [...throughOpenings(house, room), ...overOpenSides(house, room)]),
 };
 
@@ -91,4 +104,13 @@ function wallsOf({ measure }: RoomView): readonly string[] {
 
 function names(textured: readonly Textured[]): string {
   return joinWords([...new Set(textured.map(({ option }) => option.name))].sort());
+}
+
+function throughOpening(here: string, there: string): ExampleRooms {
+  const facts = { level: 4, applied: 'by hand' };
+  const texture = (name: string) => [{ of: 'texture', at: 'north', facts, option: { name } }] as const;
+  return {
+    hall: { openings: { O1: { kind: 'open', to: 'study' } }, selections: texture(here) },
+    study: { selections: texture(there) },
+  };
 }

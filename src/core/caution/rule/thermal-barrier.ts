@@ -4,6 +4,7 @@ import { fromInches, printLength } from '../../../base/units/index.js';
 import { selectionsAt, tradesOf } from '../look-up.js';
 import type { RoomView } from '../view.js';
 import { joinWords, optionWords } from '../words.js';
+import type { ExampleRooms, ExampleSelection } from './example.js';
 import type { Rule } from './rule.js';
 
 /** Source: IRC 2018, R316.4. */
@@ -14,6 +15,14 @@ export const thermalBarrier: Rule = {
   title: 'Foam plastic without a thermal barrier',
   source: { document: 'International Residential Code', edition: '2018', section: 'R316.4' },
   limits: [{ what: 'Gypsum board over foam, at least', text: printLength(least) }],
+  examples: [
+    { what: 'Spray foam in a wall, and no board over it', sees: 'no board of known thickness over it', rooms: foam() },
+    {
+      what: 'The same foam under 1/2" of gypsum board',
+      sees: null,
+      rooms: foam({ of: 'gypsum-board', at: 'north', facts: { 'board-thickness': '1/2"' } }),
+    },
+  ],
   find: (house) =>
     house.rooms.flatMap((room) =>
       room.selections
@@ -68,4 +77,8 @@ export function boardOver(room: RoomView, place: string): Length | undefined {
   );
   if (layers.length === 0 || layers.includes(undefined)) return undefined;
   return layers.reduce<number>((sum, layer) => sum + (layer ?? 0), 0) as Length;
+}
+
+function foam(...over: readonly ExampleSelection[]): ExampleRooms {
+  return { study: { selections: [{ of: 'insulation', at: 'north', facts: { 'needs-cover': true } }, ...over] } };
 }

@@ -4,6 +4,7 @@ import { selectionsAt } from '../look-up.js';
 import type { RoomView, SelectionView } from '../view.js';
 import { joinWords } from '../words.js';
 import { isBoard } from './thermal-barrier.js';
+import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
 
 /** Boards for a bath away from the water, and what tile is set on where water runs. Source: IRC 2018, R702.3.7 and
@@ -23,6 +24,14 @@ export const wetRoom: Rule = {
   limits: [
     { what: 'Board in a bath', text: moist.join(', ') },
     { what: 'Behind wall tile', text: backers.join(', ') },
+  ],
+  examples: [
+    {
+      what: 'Wall tile of a bath that is set on moisture board',
+      sees: 'set on moisture board',
+      rooms: tileOn('moisture board'),
+    },
+    { what: 'The same tile set on cement backer', sees: null, rooms: tileOn('cement backer') },
   ],
   find: (house) =>
     house.rooms
@@ -92,4 +101,8 @@ function paintWords(paint: Option): readonly string[] {
   const sheen = factOf(paint, 'paint', 'sheen');
   if (sheen === undefined) return [`${paint.name}: the sheen is not recorded.`];
   return sheen === 'flat' || sheen === 'matte' ? [`${paint.name}, ${sheen}.`] : [];
+}
+
+function tileOn(substrate: string): ExampleRooms {
+  return { bath: { use: 'bath', selections: [{ of: 'tile', at: 'north', facts: { substrate } }] } };
 }

@@ -1,0 +1,48 @@
+import type { FactName, ProductName } from '../../fact/index.js';
+import type { OpeningMeasure, Option, RoomUse } from '../../model/index.js';
+
+/** A little house that a rule speaks of, or passes over. A test builds each one and asks the rule; the register prints what
+ *  the rule speaks of. */
+export interface Example {
+  /** In plain words: 'An edge 8' above the floor below, and no railing'. */
+  readonly what: string;
+  /** Words of what the rule has seen; null where it sees nothing. */
+  readonly sees: string | null;
+  readonly rooms: ExampleRooms;
+}
+
+/** Rooms by slug, of a house in climate zone 6B. */
+export type ExampleRooms = Readonly<Record<string, ExampleRoom>>;
+
+/** What of a room matters to a rule. The rest is plain: a living room on the main level with one wall, `north`, 9' high. */
+export interface ExampleRoom {
+  readonly use?: RoomUse;
+  readonly level?: 'main' | 'upper';
+  /** Of the ceiling, as written in a record. */
+  readonly height?: string;
+  /** Square feet. */
+  readonly floor?: number;
+  /** Square feet of floor under seven and under five feet of height or more. */
+  readonly headroom?: { readonly sevenFeet: number; readonly fiveFeet: number };
+  /** By mark, in the north wall; a door of 2'-6" by 6'-8" unless said otherwise. The room it goes to has it too. */
+  readonly openings?: Readonly<
+    Record<string, { readonly kind?: OpeningMeasure['kind']; readonly to?: string; readonly width?: string }>
+  >;
+  /** By id, with the keys of its record. */
+  readonly features?: Readonly<Record<string, { readonly kind: string; readonly [key: string]: Written }>>;
+  readonly selections?: readonly ExampleSelection[];
+}
+
+/** A decided selection at one place: a product with the facts that its option records. */
+export type ExampleSelection = {
+  readonly [Of in ProductName]: {
+    readonly of: Of;
+    readonly at: string;
+    readonly facts: { readonly [Name in FactName<Of>]?: Fact };
+    readonly option?: Partial<Pick<Option, 'name' | 'weight' | 'needs'>>;
+  };
+}[ProductName];
+
+/** As in a record: a length is text such as `7'-4"`. */
+type Fact = string | number | boolean | readonly string[];
+export type Written = Fact | { readonly [key: string]: Written };

@@ -1,0 +1,106 @@
+import { describe, expect, test } from 'vitest';
+import { cautionRules } from '../../src/core/caution/index.js';
+import type {
+  Example,
+  ExampleRoom,
+  ExampleSelection,
+  RoomView,
+  SelectionView,
+  Written,
+} from '../../src/core/caution/index.js';
+import { products } from '../../src/core/fact/index.js';
+import type { Product, ProductName } from '../../src/core/fact/index.js';
+import type { Category, FeatureMeasure, OpeningMeasure } from '../../src/core/model/index.js';
+import type { Area } from '../../src/base/units/index.js';
+import { parseLength } from '../../src/base/units/index.js';
+import {
+  category,
+  feature,
+  len,
+  measuredBy,
+  opening,
+  option,
+  room,
+  seenBy,
+  selection,
+  surface,
+  wall,
+} from './house.js';
+
+describe.each(cautionRules.map(({ id, examples }) => ({ id, examples })))('$id', ({ id, examples }) => {
+  test.each(examples)('$what', (example) => {
+    const seen = seenBy(id, build(example), { levels: ['main', 'upper'] }).map((caution) => caution.seen);
+    expect(seen).toEqual(example.sees === null ? [] : [expect.stringContaining(example.sees)]);
+  });
+
+  test('has an example that it sees and one that it passes over', () => {
+    expect(examples.filter(({ sees }) => sees !== null).length).toBeGreaterThan(0);
+    expect(examples.filter(({ sees }) => sees === null).length).toBeGreaterThan(0);
+  });
+});
+
+/** Rooms of an example; an opening stands in both rooms that it joins. */
+function build({ rooms }: Example): readonly RoomView[] {
+  return Object.entries(rooms).map(([slug, of]) => {
+    const others = Object.entries(rooms).flatMap(([other, { openings }]) =>
+      openingsOf(openings)
+        .filter(({ to }) => to === slug)
+        .map((one) => ({ ...one, to: other, own: false })),
+    );
+    return roomOf(slug, of, [...openingsOf(of.openings), ...others]);
+  });
+}
+
+function roomOf(slug: string, of: ExampleRoom, openings: readonly OpeningMeasure[]): RoomView {
+  const { use, level, height = `9'`, floor = 100, headroom, features = {}, selections = [] } = of;
+  const top = [`0"`, `10'`].map((along) => ({ along: len(along), height: len(height) }));
+  return room({
+    slug,
+    ...(use && { use }),
+    ...(level && { level }),
+    selections: selections.map((one) => selectionOf(slug, one)),
+    measure: {
+      walls: [wall('north', { top })],
+      floor: surface('floor', floor),
+      openings,
+      features: Object.entries(features).map(([id, record]) => featureOf(id, record)),
+      ...(headroom && {
+        headroom: { sevenFeet: headroom.sevenFeet as Area, fiveFeet: headroom.fiveFeet as Area },
+      }),
+    },
+  });
+}
+
+function openingsOf(openings: ExampleRoom['openings'] = {}): readonly OpeningMeasure[] {
+  return Object.entries(openings).map(([mark, { width, ...more }]) =>
+    opening({ mark, ...more, ...(width !== undefined && { width: len(width) }) }),
+  );
+}
+
+function featureOf(
+  id: string,
+  { kind, ...record }: { readonly kind: string; readonly [key: string]: Written },
+): FeatureMeasure {
+  const { drop } = record;
+  return feature(kind, id, measured(record), typeof drop === 'string' ? { drop: len(drop) } : {});
+}
+
+/** A record with its lengths as numbers. */
+function measured(written: Written): unknown {
+  if (typeof written === 'string') {
+    const length = parseLength(written);
+    return length.ok ? length.value : written;
+  }
+  if (typeof written !== 'object' || Array.isArray(written)) return written;
+  return Object.fromEntries(Object.entries(written).map(([key, value]) => [key, measured(value)]));
+}
+
+function selectionOf(slug: string, { of, at, facts, option: more }: ExampleSelection): SelectionView {
+  return selection([at], categoryOf(of), option(facts, more), { id: `${slug}/${of}/${at}`, room: slug });
+}
+
+/** A category of a product: it records all of its facts. */
+function categoryOf(of: ProductName): Category {
+  const { facts, measuredBy: by }: Product = products[of];
+  return category(Object.keys(facts), { slug: of, ...(by !== undefined && measuredBy(by)) });
+}
