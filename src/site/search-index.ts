@@ -1,5 +1,6 @@
 import { sourceText, stateWords } from '../core/caution/index.js';
 import { withoutMarks } from '../handout/index.js';
+import { choiceTitle } from '../table/index.js';
 import { cautionPath, optionPath, pagePaths, recordPath, roomPath, selectionPath } from './paths.js';
 import { chapters } from './chapters.js';
 import type { View } from './view.js';
@@ -39,7 +40,7 @@ export function searchEntries(view: View): readonly SearchEntry[] {
       const room = view.room(selection.room);
       const option = view.option(selection.category, selection.counted);
       return {
-        title: `${room?.name ?? selection.room}: ${view.category(selection.category)?.name ?? selection.category}, ${selection.placeText}`,
+        title: `${room?.name ?? selection.room}: ${choiceTitle(selection, view)}`,
         kind: 'Choice',
         text: `${selection.state} ${option?.name ?? ''} ${selection.note ?? ''}`,
         path: selectionPath(selection),

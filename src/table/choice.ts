@@ -2,15 +2,20 @@ import type { BookSelection, LookUp } from '../core/book/index.js';
 import type { Cell, Finish } from '../sheet/index.js';
 import { words } from '../sheet/index.js';
 import { lower } from '../base/units/index.js';
+import { saidOnce } from './places-of.js';
 
-/** `101 Great room: ceiling board, ceiling`, and where it stands. A category that is the place's own name is said once. */
+/** `Ceiling board, ceiling`: what is chosen and where. A category that is the place's own name is said once. */
+export function choiceTitle({ category, placeText }: BookSelection, look: LookUp): string {
+  const [what, where] = [look.categoryName(category), lower(saidOnce(placeText))];
+  return lower(what) === where ? what : `${what}, ${where}`;
+}
+
+/** `101 Great room: ceiling board, ceiling`, and where it stands. */
 export function choiceWords(id: string, look: LookUp): Cell {
   const selection = look.selection(id);
   if (!selection) return words(id);
-  const { room, category, placeText } = selection;
-  const [what, where] = [lower(look.categoryName(category)), lower(placeText)];
-  const choice = what === where ? what : `${what}, ${where}`;
-  return words(`${look.roomTitle(room)}: ${choice}`, { to: 'selection', id });
+  const title = lower(choiceTitle(selection, look));
+  return words(`${look.roomTitle(selection.room)}: ${title}`, { to: 'selection', id });
 }
 
 /** What a selection has: the option chosen, that nothing is wanted, or that it is open. */

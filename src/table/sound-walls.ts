@@ -3,6 +3,7 @@ import { col } from '../sheet/index.js';
 import type { Cell } from '../sheet/index.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';
+import { saidOnce } from './places-of.js';
 
 /** Walls that are rated for sound. */
 export const soundWalls = schedule<SoundRow>({
@@ -13,7 +14,7 @@ export const soundWalls = schedule<SoundRow>({
     rowId: ({ batt: { selection } }) => selection,
     columns: [
       col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short' }),
-      col.words('walls', 'Walls', ({ placeText }) => placeText, { width: 'short' }),
+      col.words('walls', 'Walls', ({ placeText }) => saidOnce(placeText), { width: 'short' }),
       col.finish('insulation', 'Insulation', ({ batt }, names) => finishOf(batt, names), { width: 'words' }),
       col.count('stc', 'STC', ({ stc }) => stc),
       col.words('assembly', 'Tested with', ({ assembly }) => assembly, { width: 'long' }),

@@ -1,5 +1,6 @@
 import type { BookSelection, LookUp } from '../core/book/index.js';
 import type { AssemblyResistance, LayoutSummary, SupplyQuantity, Takeoff } from '../core/takeoff/index.js';
+import { saidOnce } from './places-of.js';
 
 /** Where a quantity is, and of what. */
 export interface Placed {
@@ -44,7 +45,17 @@ export function quantityLines(
     const chosen = option(category, counted);
     if (!chosen) return [];
     const { id: optionId, name } = chosen;
-    const placed = { trade, room, selection: id, place: placeText, category, option: optionId, name, state, supply };
+    const placed = {
+      trade,
+      room,
+      selection: id,
+      place: saidOnce(placeText),
+      category,
+      option: optionId,
+      name,
+      state,
+      supply,
+    };
     return takeoff.map((one) => ({ ...placed, takeoff: one }));
   });
 }

@@ -3,7 +3,7 @@ import { printArea, printAreaMetric, printLength, printMetric, printMoneyChange 
 import type { Area, Length } from '../../base/units/index.js';
 import { printRoom } from '../drawings.js';
 import type { PrintDrawing } from '../drawings.js';
-import { layoutsOnPaper, quantityLines } from '../../table/index.js';
+import { layoutsOnPaper, quantityLines, saidOnce } from '../../table/index.js';
 import { printTable, readProse } from '../../write/index.js';
 import type { PrintTable, ProseBlock as Block } from '../../write/index.js';
 import type { LookUp } from '../../core/book/index.js';
@@ -71,7 +71,11 @@ export function roomSheet(room: BookRoom, look: LookUp, digest: string): RoomShe
     features,
     layouts: layoutsOnPaper(lines, look).map((table) => printTable(table, () => undefined)),
     selections: selections.map((selection) => selectionRow(selection, look, keys.get(selection.id) ?? '')),
-    notes: noted.map(({ id, placeText, note }) => ({ key: keys.get(id) ?? '', place: placeText, text: note ?? '' })),
+    notes: noted.map(({ id, placeText, note }) => ({
+      key: keys.get(id) ?? '',
+      place: saidOnce(placeText),
+      text: note ?? '',
+    })),
     cautions: look.cautionsIn(room.slug).map(cautionRow),
     open: selections.filter(({ state }) => state === 'open').map((selection) => openChoice(selection, look)),
     summary: summaryText(room, selections.length),

@@ -1,3 +1,4 @@
+import { placesOf } from '../../table/index.js';
 import type { BookOption, BookSelection } from '../../core/book/index.js';
 import type { Takeoff } from '../../core/takeoff/index.js';
 import { printDay, printLength } from '../../base/units/index.js';
@@ -56,7 +57,7 @@ export function selectionRow(selection: BookSelection, look: LookUp, note: strin
   const standard = look.option(selection.category, selection.standard);
   const shown = option ?? (selection.state === 'open' ? standard : undefined);
   return {
-    place: selection.placeText,
+    place: placesOf(selection),
     category: look.categoryName(selection.category),
     swatch: option?.id ?? '',
     finish: finishText(selection, option),
@@ -73,7 +74,7 @@ export function selectionRow(selection: BookSelection, look: LookUp, note: strin
 export function openChoice(selection: BookSelection, look: LookUp): OpenChoice {
   const { decision } = selection;
   return {
-    place: selection.placeText,
+    place: placesOf(selection),
     category: look.categoryName(selection.category),
     decideBy: printDay(decision.by),
     reason: decision.reason,

@@ -4,7 +4,7 @@ import { describePush, describeSlack } from '../../core/calendar/index.js';
 import type { DatedMilestone } from '../../core/calendar/index.js';
 import { capital, lower, printDay } from '../../base/units/index.js';
 import type { IsoDate } from '../../base/units/index.js';
-import { dayRules } from '../../table/index.js';
+import { choiceTitle, dayRules } from '../../table/index.js';
 import { BlocksHtml } from '../../write/index.js';
 import { Day } from '../parts/figures.js';
 import { SelectionLink } from '../parts/link.js';
@@ -104,8 +104,7 @@ function DecisionLine({ selection }: { selection: BookSelection }): VNode {
       <div>
         <p class="agenda-name">
           <SelectionLink selection={selection}>
-            {room?.number} {room?.name}: {lower(view.category(selection.category)?.name ?? selection.category)},{' '}
-            {lower(selection.placeText)}
+            {room?.number} {room?.name}: {lower(choiceTitle(selection, view))}
           </SelectionLink>
         </p>
         <p class="why">

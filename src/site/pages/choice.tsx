@@ -4,6 +4,7 @@ import { describePush, describeSlack } from '../../core/calendar/index.js';
 import type { Caution } from '../../core/caution/index.js';
 import { changeWords } from '../../sheet/index.js';
 import { lower, printMoney, printMoneyChange } from '../../base/units/index.js';
+import { choiceTitle } from '../../table/index.js';
 import { candidatesOf, choiceRows } from '../choice-rows.js';
 import type { Candidate } from '../choice-rows.js';
 import { Swatch } from '../parts/drawing.js';
@@ -24,7 +25,7 @@ export function ChoicePage({ selection }: { selection: BookSelection }): VNode {
   const standard = candidates.findIndex(({ alternative }) => alternative.isStandard);
   const reference = Math.max(0, at < 0 ? standard : at);
   const reasons = new Set(candidates.map(({ alternative }) => alternative.decision.reason));
-  const title = `${view.categoryName(selection.category)}, ${lower(selection.placeText)}`;
+  const title = choiceTitle(selection, view);
   const cautions = view.book.cautions.filter((caution) => caution.selections.includes(selection.id));
   return (
     <>
@@ -229,8 +230,7 @@ function OpenNeighbours({ selection }: { selection: BookSelection }): VNode | nu
   const open = view.openChoices();
   const index = open.findIndex(({ id }) => id === selection.id);
   if (index < 0) return null;
-  const name = (other: BookSelection): string =>
-    `${view.roomName(other.room)}: ${lower(view.categoryName(other.category))}, ${lower(other.placeText)}`;
+  const name = (other: BookSelection): string => `${view.roomName(other.room)}: ${lower(choiceTitle(other, view))}`;
   const [before, after] = [open[index - 1], open[index + 1]];
   return (
     <nav class="neighbours" aria-label="Open choices before and after, by the day they are due">

@@ -11,6 +11,7 @@ import { PageLink, RecordLink, SelectionLink } from '../parts/link.js';
 import { Phrase, Prose } from '../parts/prose.js';
 import { StateMark } from '../parts/state-mark.js';
 import { Resistance } from '../parts/resistance.js';
+import { placesOf } from '../../table/index.js';
 import { anchorOf, pagePaths } from '../paths.js';
 import { useView } from '../sheet-context.js';
 
@@ -176,7 +177,7 @@ function UseList({ title, selections }: { title: string; selections: readonly Bo
           return (
             <li>
               <SelectionLink selection={selection}>
-                {room?.number} {room?.name}: {lower(selection.placeText)}
+                {room?.number} {room?.name}: {lower(placesOf(selection))}
               </SelectionLink>{' '}
               <StateMark selection={selection} />
             </li>

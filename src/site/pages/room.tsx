@@ -1,6 +1,6 @@
 import type { VNode } from 'preact';
 import type { BookRoom, BookSelection } from '../../core/book/index.js';
-import { capital, lower, printAmount, printLength, printMoney } from '../../base/units/index.js';
+import { capital, printAmount, printLength, printMoney } from '../../base/units/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { cautionWords, countWords } from '../../core/caution/index.js';
 import type { Caution } from '../../core/caution/index.js';
@@ -19,7 +19,7 @@ import { SelectionCard } from '../parts/selection-card.js';
 import { SignedMark } from '../parts/signed-mark.js';
 import { counted, shownState } from '../parts/words.js';
 import { roomPath, selectionAnchor } from '../paths.js';
-import { layoutTables, quantityLines } from '../../table/index.js';
+import { choiceTitle, layoutTables, quantityLines } from '../../table/index.js';
 import { placeLinks } from '../place-links.js';
 import { useSheet, useView } from '../sheet-context.js';
 
@@ -49,8 +49,7 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
           {open.map((selection) => (
             <li>
               <a href={`#${selectionAnchor(selection)}`}>
-                <SignMark of={shownState(selection)} /> {view.category(selection.category)?.name},{' '}
-                {lower(selection.placeText)}
+                <SignMark of={shownState(selection)} /> {choiceTitle(selection, view)}
               </a>
             </li>
           ))}

@@ -15,6 +15,7 @@ import { RangeChart } from '../parts/range-chart.js';
 import { RoomGrid } from '../parts/room-grid.js';
 import { StateMark } from '../parts/state-mark.js';
 import { counted } from '../parts/words.js';
+import { choiceTitle, placesOf } from '../../table/index.js';
 import { anchorOf, pagePaths } from '../paths.js';
 import { useView } from '../sheet-context.js';
 
@@ -152,8 +153,7 @@ function DueNext({ open }: { open: readonly BookSelection[] }): VNode {
                 <div class="due-what">
                   <p class="due-name">
                     <SelectionLink selection={selection}>
-                      {room?.name}: {lower(view.category(selection.category)?.name ?? selection.category)},{' '}
-                      {lower(selection.placeText)}
+                      {room?.name}: {lower(choiceTitle(selection, view))}
                     </SelectionLink>
                   </p>
                   <p class="why">{selection.decision.reason}.</p>
@@ -256,7 +256,7 @@ function RecentChoices(): VNode | null {
                   <SelectionLink selection={selection}>{option?.name}</SelectionLink>
                 </p>
                 <p>
-                  {view.room(selection.room)?.name}, {lower(selection.placeText)}
+                  {view.room(selection.room)?.name}, {lower(placesOf(selection))}
                 </p>
                 <p class="why">
                   {selection.chosenOn !== undefined && <Day day={selection.chosenOn} />}

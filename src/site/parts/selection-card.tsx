@@ -3,6 +3,7 @@ import type { BookSelection } from '../../core/book/index.js';
 import { describePush, describeSlack } from '../../core/calendar/index.js';
 import { changeWords } from '../../sheet/index.js';
 import { printAmount, printMoney, printMoneyChange } from '../../base/units/index.js';
+import { placesOf } from '../../table/index.js';
 import { anchorOf, pagePaths, selectionAnchor } from '../paths.js';
 import { useView } from '../sheet-context.js';
 import { Alternatives } from './alternatives.js';
@@ -29,7 +30,7 @@ export function SelectionCard({ selection }: { selection: BookSelection }): VNod
     <article class={`choice choice-${shownState(selection)}`} id={anchor} aria-labelledby={`${anchor}-title`}>
       <header class="choice-head">
         <h3 id={`${anchor}-title`}>
-          {selection.placeText} <span class="choice-kind">{category?.name ?? selection.category}</span>
+          {placesOf(selection)} <span class="choice-kind">{category?.name ?? selection.category}</span>
         </h3>
         <StateMark selection={selection} />
       </header>

@@ -3,6 +3,7 @@ import { describePush, describeSlack } from '../../core/calendar/index.js';
 import type { Decision } from '../../core/calendar/index.js';
 import { col } from '../../sheet/index.js';
 import { schedule } from '../schedule.js';
+import { saidOnce } from '../places-of.js';
 
 interface Open {
   readonly id: string;
@@ -23,9 +24,14 @@ export const decisions = schedule<Open>({
     columns: [
       col.day('decideBy', 'Decide by', ({ decision }) => decision.by),
       col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short' }),
-      col.words('place', 'Place', ({ id, placeText }) => ({ text: placeText, place: { to: 'selection', id } }), {
-        width: 'short',
-      }),
+      col.words(
+        'place',
+        'Place',
+        ({ id, placeText }) => ({ text: saidOnce(placeText), place: { to: 'selection', id } }),
+        {
+          width: 'short',
+        },
+      ),
       col.words('category', 'What', ({ category }, names) => names.category(category), { under: 'place' }),
       col.words('why', 'Why this day', ({ decision }) => decision.reason, { width: 'long', not: ['text'] }),
       col.words('moves', 'What it moves', ({ decision }) => describePush(decision), { under: 'why', width: 'words' }),

@@ -2,6 +2,7 @@ import { cautionWords, sourceText, stateWords } from '../../core/caution/index.j
 import type { Caution } from '../../core/caution/index.js';
 import { col, words } from '../../sheet/index.js';
 import { schedule } from '../schedule.js';
+import { saidOnce } from '../places-of.js';
 
 /** Every caution, by room: what was seen, what its source says, whom to ask, and who accepts it. */
 export const cautions = schedule<Caution>({
@@ -13,9 +14,14 @@ export const cautions = schedule<Caution>({
     rowId: ({ id }) => id,
     columns: [
       col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short' }),
-      col.words('place', 'Place', ({ id, placeText }) => ({ text: placeText, place: { to: 'caution', id } }), {
-        width: 'short',
-      }),
+      col.words(
+        'place',
+        'Place',
+        ({ id, placeText }) => ({ text: saidOnce(placeText), place: { to: 'caution', id } }),
+        {
+          width: 'short',
+        },
+      ),
       col.words('title', 'Caution', ({ title }) => title, { under: 'place' }),
       col.words('seen', 'Seen', ({ seen }) => seen, { width: 'words' }),
       col.words('says', 'What the source says', ({ says }) => says, { width: 'long' }),

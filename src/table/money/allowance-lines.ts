@@ -6,6 +6,7 @@ import type { Cents } from '../../base/units/index.js';
 import { choiceFinish } from '../choice.js';
 import { namesOf } from '../names-of.js';
 import { houseSchedule } from '../schedule.js';
+import { placesOf } from '../places-of.js';
 
 interface Drawn {
   readonly allowance: string;
@@ -70,7 +71,7 @@ function drawnOn({ name: allowance, lines }: LedgerEntry, look: LookUp): readonl
       allowance,
       selection: id,
       room: selection?.room ?? '',
-      place: selection?.placeText ?? id,
+      place: selection ? placesOf(selection) : id,
       finish: selection && choiceFinish(selection, look),
       why,
       ...(open ? { low, high } : { drawn: covered }),

@@ -7,6 +7,7 @@ import { joinWords } from '../../base/units/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { namesOf } from '../names-of.js';
 import type { HouseSchedule } from '../schedule.js';
+import { saidOnce } from '../places-of.js';
 
 interface Changing {
   readonly selection: BookSelection;
@@ -31,7 +32,7 @@ const table: HouseTable<Changing> = {
       'choice',
       'Choice, and what stands in the contract',
       ({ selection: { id, placeText }, finish }) => ({
-        text: `${placeText}: ${finish}`,
+        text: `${saidOnce(placeText)}: ${finish}`,
         place: { to: 'selection', id },
       }),
       { width: 'long' },
