@@ -19,15 +19,17 @@ export function BlocksHtml({
   blocks,
   links,
   level = 2,
+  within,
 }: {
   blocks: readonly Block[];
   links: Links;
   level?: number;
+  within?: string | undefined;
 }): VNode {
   return (
     <>
       {blocks.map((block, index) => (
-        <BlockHtml block={block} links={links} level={level} isFirst={index === 0} />
+        <BlockHtml block={block} links={links} level={level} isFirst={index === 0} within={within} />
       ))}
     </>
   );
@@ -40,11 +42,13 @@ function BlockHtml({
   links,
   level,
   isFirst,
+  within,
 }: {
   block: Block;
   links: Links;
   level: number;
   isFirst: boolean;
+  within: string | undefined;
 }): VNode {
   switch (block.block) {
     case 'section':
@@ -59,7 +63,7 @@ function BlockHtml({
       return <div class="prose" dangerouslySetInnerHTML={{ __html: proseHtml(block.text) }} />;
     case 'table':
       // The section's heading has just said it.
-      return <TableHtml table={block} links={links} quietCaption={isFirst && level > 2} />;
+      return <TableHtml table={block} links={links} quietCaption={isFirst && level > 2} within={within} />;
     case 'facts':
       return (
         <dl class="facts">
@@ -112,13 +116,23 @@ function Section({
 }): VNode {
   const Tag = headingTag(level);
   // A summary is no heading.
-  const inside = <BlocksHtml blocks={of} links={links} level={folded ? level : level + 1} />;
+  const within = folded ? undefined : `${id}-title`;
+  const inside = <BlocksHtml blocks={of} links={links} level={folded ? level : level + 1} within={within} />;
   if (folded) {
     return (
       <details id={id}>
         <summary>{title}</summary>
         {inside}
       </details>
+    );
+  }
+  // Parts of parts have the same titles, and a page of too many landmarks has none.
+  if (level > 2) {
+    return (
+      <div id={id}>
+        <Tag id={`${id}-title`}>{title}</Tag>
+        {inside}
+      </div>
     );
   }
   return (

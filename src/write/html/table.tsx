@@ -25,10 +25,13 @@ export function TableHtml({
   table,
   links,
   quietCaption = false,
+  within,
 }: {
   table: TableBlock;
   links: Links;
   quietCaption?: boolean;
+  /** Id of the heading that it stands under: tables of two sections may have one caption. */
+  within?: string | undefined;
 }): VNode {
   const { columns, beneath } = shownColumns(table, 'html');
   const shown = columns.map((column) => ({
@@ -40,7 +43,12 @@ export function TableHtml({
   const row = (one: LaidRow<HouseCell>) => <RowHtml table={table} row={one} columns={shown} links={links} />;
   return (
     <>
-      <div class="scroll" role="region" aria-labelledby={`${table.id}-caption`} tabIndex={0}>
+      <div
+        class="scroll"
+        role="region"
+        aria-labelledby={within === undefined ? `${table.id}-caption` : `${within} ${table.id}-caption`}
+        tabIndex={0}
+      >
         <table id={table.id}>
           <caption id={`${table.id}-caption`} class={quietCaption ? 'for-the-ear' : undefined}>
             {table.caption}
