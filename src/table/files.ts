@@ -3,35 +3,15 @@ import type { HouseBlock } from '../sheet/index.js';
 import * as agreed from './agreed/index.js';
 import * as calendar from './calendar/index.js';
 import * as caution from './cautions/index.js';
-import { backing } from './backing.js';
 import { conventions } from './conventions.js';
-import { doors } from './doors.js';
-import { finishes, finishKeys, finishRemarks } from './finish.js';
-import { hardware } from './hardware.js';
-import { insulation } from './insulation.js';
-import { openings } from './openings.js';
-import { railings } from './railings.js';
-import { soundWalls } from './sound-walls.js';
-import { stone } from './stone.js';
 import * as money from './money/index.js';
 import { rooms } from './rooms.js';
 import * as scope from './scope/index.js';
 import type { HouseSchedule } from './schedule.js';
+import { tradeTables } from './trade-tables.js';
 
 /** Tables that are written as files of data, by name, in the order of the book. There is no money in these. */
-const schedules = {
-  finish: finishes,
-  'finish-keys': finishKeys,
-  'finish-remarks': finishRemarks,
-  doors,
-  openings,
-  hardware,
-  railings,
-  stone,
-  insulation,
-  'sound-walls': soundWalls,
-  backing,
-} as const;
+const schedules: Readonly<Record<string, HouseSchedule>> = tradeTables;
 
 /** What is to be looked at and settled, and how things are measured. */
 const registers = {

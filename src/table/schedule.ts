@@ -1,5 +1,4 @@
-import { lookUp } from '../core/book/index.js';
-import type { Book, LookUp } from '../core/book/index.js';
+import type { LookUp } from '../core/book/index.js';
 import { layOut, layOutFor } from '../sheet/index.js';
 import type { Cell, Gate, HouseBlock, HouseTable, MoneyFree, TableBlock, Table } from '../sheet/index.js';
 import { namesOf } from './names-of.js';
@@ -42,5 +41,3 @@ export function schedule<Row>(of: {
 export function houseSchedule<Row>(table: HouseTable<Row>, rows: (look: LookUp) => readonly Row[]): HouseSchedule {
   return { id: table.id, lay: (look) => layOut(table, rows(look), namesOf(look)) };
 }
-
-export const lookAt = (book: Book): LookUp => lookUp(book);
