@@ -4,6 +4,7 @@ import type { Book } from '../../src/core/book/index.js';
 import { composeBook, loadHouse } from '../../src/disk/load/index.js';
 import { feet } from '../../src/base/units/index.js';
 import type { IsoDate } from '../../src/base/units/index.js';
+import { processorTime } from '../processor-time.js';
 
 // Every surface of the demo house on which boards or sheets are laid, against bounds worked here from what is bought and
 // from the room's areas.
@@ -96,13 +97,6 @@ function plainLoop(): void {
 
 /** Processor time of the fastest of nine runs of each, by turns: what other programs take of the machine does not count. */
 function fastestOf(one: () => void, other: () => void): readonly [number, number] {
-  const times = Array.from({ length: 9 }, () => [timed(one), timed(other)] as const);
+  const times = Array.from({ length: 9 }, () => [processorTime(one), processorTime(other)] as const);
   return [Math.min(...times.map(([first]) => first)), Math.min(...times.map(([, second]) => second))];
-}
-
-function timed(run: () => void): number {
-  const from = process.cpuUsage();
-  run();
-  const { user, system } = process.cpuUsage(from);
-  return user + system;
 }

@@ -1,7 +1,6 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:https';
 import type { Server } from 'node:https';
-import { createRequire } from 'node:module';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -16,12 +15,12 @@ import { loadBook } from '../../src/disk/load/index.js';
 import { currentScript, handoutFolders } from '../../src/site/index.js';
 import { writeTree } from '../../src/disk/store/index.js';
 import { makeCertificate } from '../signoff/make-certificate.js';
+import { axeViolations, looks } from './axe.js';
 import { openBrowser } from './open-browser.js';
 import { htmlFiles } from './site-files.js';
 
 vi.setConfig({ testTimeout: 180_000, hookTimeout: 180_000 });
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const issueOf = (number: number, date: string) =>
   ({ number, purpose: 'construction', date, digest: String(number).repeat(64) }) as const;
 
@@ -158,23 +157,14 @@ describe('an older copy, opened from a disk', () => {
 });
 
 describe('its pages', () => {
-  test.each(['light', 'dark'] as const)('have no accessibility violations in %s', async (scheme) => {
+  test.each(looks)('have no accessibility violations in $colorScheme', async ({ colorScheme, rules }) => {
     answer = currentScript([handoutAt(4)]);
     const failures: string[] = [];
-    await visit({ colorScheme: scheme, bypassCSP: true }, async (page) => {
+    await visit({ colorScheme, bypassCSP: true }, async (page) => {
       page.on('pageerror', (error) => failures.push(error.message));
       for (const path of pages) {
         await page.goto(url('issue-2', path));
-        for (const details of await page.locator('details').all())
-          await details.evaluate((element) => element.setAttribute('open', ''));
-        await page.evaluate(axe);
-        const found = await page.evaluate(async () => {
-          const { axe: runner } = window as unknown as {
-            axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-          };
-          return (await runner.run()).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 200) ?? ''}`);
-        });
-        failures.push(...found.map((one) => `${path} ${one}`));
+        failures.push(...(await axeViolations(page, rules)).map((violation) => `${path} ${violation}`));
       }
     });
     expect(failures).toEqual([]);
