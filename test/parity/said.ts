@@ -72,7 +72,8 @@ export function wrongInData(table: TableBlock): readonly string[] {
 }
 
 /** What a terminal says otherwise. Long words go on in the next line: one word at a time is asked for. */
-export function wrongInText(table: TableBlock, text = tableText(table)): readonly string[] {
+export function wrongInText(table: TableBlock): readonly string[] {
+  const text = tableText(table);
   return table.columns
     .filter((column) => !column.not?.includes('text') && column.kind !== 'swing')
     .flatMap(({ key }) =>
