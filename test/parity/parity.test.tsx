@@ -6,7 +6,7 @@ import { loadBook } from '../../src/disk/load/index.js';
 import { makeHandout } from '../../src/handout/index.js';
 import { makeChangeOrderPdf, makeHandoutPdf, makeSheetPdf } from '../../src/print/index.js';
 import { rowsOf, tablesOf } from '../../src/sheet/index.js';
-import type { Block, Sheet } from '../../src/sheet/index.js';
+import type { Block } from '../../src/sheet/index.js';
 import { handoutFolders } from '../../src/site/handout/index.js';
 import { agreedSections, changeOrderSheet, dataTables, houseSheets } from '../../src/table/index.js';
 import { anchorOf, BlocksHtml, blocksText, SheetHtml, tableText } from '../../src/write/index.js';
