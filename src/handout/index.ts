@@ -7,5 +7,5 @@ export type { Since } from './changes.js';
 export { handoutDrawnRoom } from './drawn-room.js';
 export { handoutProblems } from './handout-problems.js';
 export { withoutMarks } from './marks.js';
-export { standingOf } from './standing.js';
+export { reachWords, standingOf } from './standing.js';
 export type { Standing } from './standing.js';

@@ -1,5 +1,5 @@
 import type { BookSelection } from '../core/book/index.js';
-import { sharePlace } from './work.js';
+import { sharePlace } from '../table/index.js';
 import type { Work } from './work.js';
 
 /** Selections of other trades, with something in them, that share a place with one of these. */

@@ -11,6 +11,11 @@ export interface Standing {
   readonly limit: string;
 }
 
+/** Who a party is and how to reach it; a party without a name is reached by way of the builder. */
+export function reachWords({ name, contact }: HandoutCover['people'][number]): string {
+  return [name, contact].filter((part) => part !== undefined).join(', ') || 'by way of the builder';
+}
+
 export function standingOf({ stamp, on }: HandoutCover): Standing {
   if (!stamp) {
     return {

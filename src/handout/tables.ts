@@ -16,8 +16,11 @@ export function schedules({ look, trade }: Work): readonly TradeBlock[] {
     .filter(({ groups }) => groups.length > 0);
 }
 
-/** What the house buys for the trade, or uses up with it. */
-export const listOf = (list: Schedule, { look, trade }: Work): TradeBlock => list.layFor(look, trade.slug, forTrades);
+/** What the house buys for the trade, or uses up with it: its own name over its own list would say nothing. */
+export function listOf(list: Schedule, caption: string, { look, trade }: Work): TradeBlock {
+  const table = list.layFor(look, trade.slug, forTrades);
+  return { ...table, caption: forTrades(caption), groups: table.groups.map(({ rows }) => ({ rows })) };
+}
 
 /** What others leave for the trade: what its products need of them. */
 export function leftForYou({ look, trade }: Work): TradeBlock {

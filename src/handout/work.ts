@@ -44,10 +44,3 @@ export function workOf(book: Book, trade: BookTrade): Work {
 export function productOf(work: Work, { category, counted }: BookSelection): BookOption | undefined {
   return counted === undefined ? undefined : work.products.get(optionId(category, counted));
 }
-
-/** Do two selections of one room share a place? `walls` has become each wall; `breast` stands for its faces. */
-export function sharePlace(a: BookSelection, b: BookSelection): boolean {
-  if (a.room !== b.room) return false;
-  const ids = new Set(a.places.map(({ id }) => id));
-  return b.places.some(({ id }) => ids.has(id));
-}

@@ -1,4 +1,4 @@
-import type { FinishGroup, FinishKey, FinishNote, FinishRow } from '../core/book/index.js';
+import type { FinishGroup, FinishKey, FinishNote, FinishRow, LookUp } from '../core/book/index.js';
 import { scheduleColumns } from '../core/model/index.js';
 import type { ScheduleColumn } from '../core/model/index.js';
 import { col, words } from '../sheet/index.js';
@@ -7,6 +7,7 @@ import { capital } from '../base/units/index.js';
 import { saidOnce } from './places-of.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';
+import { sharePlace } from './share-place.js';
 
 const widths: Readonly<Record<ScheduleColumn, Width>> = {
   floor: 'fit',
@@ -34,7 +35,11 @@ export const finishes = schedule<FinishRow>({
       col.list('remarks', 'Remarks', ({ notes }) => notes.map(remarkOf), { width: 'fit' }),
     ],
   },
-  rows: ({ book }) => book.schedules.finish.rows,
+  rows: (look, trade) => {
+    const told = new Set(notesFor(look, trade).map(({ number }) => number));
+    const { rows } = look.book.schedules.finish;
+    return rows.map((row) => ({ ...row, notes: row.notes.filter((number) => told.has(number)) }));
+  },
 });
 
 /** What each key means. */
@@ -72,8 +77,19 @@ export const finishRemarks = schedule<FinishNote>({
       col.words('remark', 'Remark', ({ text }) => text, { width: 'long' }),
     ],
   },
-  rows: ({ book }) => book.schedules.finish.notes,
+  rows: notesFor,
 });
+
+/** All remarks, or those that concern a trade: of its own work, and of work at the same places. Their numbers stay. */
+function notesFor({ book, selection }: LookUp, trade?: string): readonly FinishNote[] {
+  const { notes } = book.schedules.finish;
+  if (trade === undefined) return notes;
+  const own = book.selections.filter((one) => one.trade === trade && one.state !== 'none');
+  return notes.filter(({ selection: id }) => {
+    const of = selection(id);
+    return of !== undefined && (of.trade === trade || own.some((one) => sharePlace(one, of)));
+  });
+}
 
 const remarkOf = (number: number): Cell => words(String(number), { to: 'remark', id: String(number) });
 

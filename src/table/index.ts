@@ -15,6 +15,7 @@ export { backing, needColumns, needRows } from './backing.js';
 export type { NeedRow } from './backing.js';
 export { optionsAt } from './options-at.js';
 export { placesOf, saidOnce } from './places-of.js';
+export { sharePlace } from './share-place.js';
 export { tradeTables } from './trade-tables.js';
 export { finishSheet } from './finish-sheet.js';
 export { openingSheet } from './opening-sheet.js';

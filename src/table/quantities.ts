@@ -45,7 +45,11 @@ const table: Table<QuantityLine> = {
 };
 
 /** What every place takes of its finish, with the figures that lead to it. */
-export const quantities = schedule<QuantityLine>({ table, rows: quantityLines, trades: ({ trade }) => [trade] });
+export const quantities = schedule<QuantityLine>({
+  table,
+  rows: (look) => quantityLines(look),
+  trades: ({ trade }) => [trade],
+});
 
 /** What is used up with the finishes, place by place. */
 export const used = schedule<UsedLine>({

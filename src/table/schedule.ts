@@ -19,11 +19,11 @@ export interface Schedule extends HouseSchedule {
   ) => TableBlock<Cell<Words>, Words>;
 }
 
-/** Joins a table that holds no money with its rows. `trades` says whose row it is; without it every trade that asks for the
- *  schedule gets the whole of it. */
+/** Joins a table that holds no money with its rows: all of them, or what a trade reads of them. `trades` says whose row it is;
+ *  without it every trade that asks for the schedule gets each row. */
 export function schedule<Row>(of: {
   readonly table: Table<MoneyFree<Row>>;
-  readonly rows: (look: LookUp) => readonly MoneyFree<Row>[];
+  readonly rows: (look: LookUp, trade?: string) => readonly MoneyFree<Row>[];
   readonly trades?: (row: MoneyFree<Row>) => readonly string[];
 }): Schedule {
   const { table, rows, trades } = of;
@@ -31,7 +31,7 @@ export function schedule<Row>(of: {
     id: table.id,
     lay: (look) => layOut(table, rows(look), namesOf(look)),
     layFor: (look, trade, gate) => {
-      const own = rows(look).filter((row) => trades === undefined || trades(row).includes(trade));
+      const own = rows(look, trade).filter((row) => trades === undefined || trades(row).includes(trade));
       return layOutFor(table, own, namesOf(look), gate);
     },
   };

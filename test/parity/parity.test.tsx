@@ -1,52 +1,25 @@
 /** Whatever form a table is read in, each of its rows says the same in each of its columns. */
-import { parse } from 'csv-parse/sync';
 import { render } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { lookUp } from '../../src/core/book/index.js';
 import { loadBook } from '../../src/disk/load/index.js';
-import { makeSheetPdf } from '../../src/print/index.js';
-import { plainWords, raw, rowsOf, say, tablesOf } from '../../src/sheet/index.js';
-import type { Block, HouseCell, Sheet, TableBlock } from '../../src/sheet/index.js';
-import { houseSheets } from '../../src/table/index.js';
-import { anchorOf, SheetHtml, tableCsv, tableText } from '../../src/write/index.js';
-import { putDown } from '../print/tool.js';
+import { makeHandout } from '../../src/handout/index.js';
+import { makeChangeOrderPdf, makeHandoutPdf, makeSheetPdf } from '../../src/print/index.js';
+import { rowsOf, tablesOf } from '../../src/sheet/index.js';
+import type { Block } from '../../src/sheet/index.js';
+import { handoutFolders } from '../../src/site/handout/index.js';
+import { agreedSections, changeOrderSheet, dataTables, houseSheets } from '../../src/table/index.js';
+import { anchorOf, BlocksHtml, blocksText, SheetHtml, tableText } from '../../src/write/index.js';
+import { agreedBook, comparedBlocks, roomBlocks } from './more-tables.js';
 import { readHtmlTables } from './read-html.js';
-import { readTaggedTables } from './read-tags.js';
+import { fewRows, inParts, tagged, wrongInData, wrongInPrint, wrongInText, wrongOnPage } from './said.js';
+import { cutForPrint, tradeDifferences, tradeTablesOf } from './trade.js';
 
 const { book } = await loadBook('.', '2026-04-20');
 if (!book) throw new Error('the demo house has errors');
-const sheets = houseSheets(lookUp(book));
+const look = lookUp(book);
 
-/** What one output says otherwise than the others, by `sheet/table/column`. The list may only become shorter. */
-const known: readonly string[] = [];
-
-/** Without spaces and line ends: writers set them where their form needs them. */
-const squeeze = (text: string): string => text.replace(/\s+/gu, '');
-
-/** Cells in the order of their columns, each with what all forms must say. */
-function saidIn(table: TableBlock, not: 'html' | 'pdf' | 'text'): { column: string; of: (row: Row) => string[] }[] {
-  return table.columns
-    .filter((column) => !column.not?.includes(not) && column.kind !== 'swing')
-    .map(({ key }) => ({ column: key, of: ({ cells }) => linesOf(cells[key] ?? { is: 'nothing' }) }));
-}
-
-type Row = ReturnType<typeof rowsOf<HouseCell>>[number];
-
-const linesOf = (cell: HouseCell): string[] =>
-  cell.is === 'nothing' ? [] : say(cell).map((line) => squeeze(line.map(({ text }) => text).join('')));
-
-function differences(
-  table: TableBlock,
-  not: 'html' | 'pdf' | 'text',
-  said: (row: Row, at: number) => string,
-): string[] {
-  return saidIn(table, not).flatMap(({ column, of }) => {
-    const wrong = rowsOf(table).filter((row, at) => of(row).some((line) => !said(row, at).includes(line)));
-    return wrong.map(({ id }) => `${table.id}/${column} at ${id}`).filter((what) => !known.includes(what));
-  });
-}
-
-describe.each(sheets.map((sheet) => [sheet.id, sheet] as const))('%s', (_, sheet) => {
+describe.each(houseSheets(look).map((sheet) => [sheet.id, sheet] as const))('%s', (_, sheet) => {
   const tables = tablesOf(sheet.blocks);
 
   test('has tables with unique ids, each row with an id of its own', () => {
@@ -61,83 +34,93 @@ describe.each(sheets.map((sheet) => [sheet.id, sheet] as const))('%s', (_, sheet
 
   test('says the same on the page', () => {
     const page = readHtmlTables(render(<SheetHtml sheet={sheet} links={() => undefined} />));
-    for (const table of tables) {
-      const html = page.get(table.id);
-      expect(squeeze(html?.caption ?? '')).toBe(squeeze(table.caption));
-      const rowOf = ({ id }: Row) => squeeze(html?.rows.get(anchorOf(table.anchor, id))?.join('') ?? '');
-      expect(differences(table, 'html', rowOf)).toEqual([]);
-    }
+    expect(tables.flatMap((table) => wrongOnPage(table, page.get(table.id)))).toEqual([]);
   });
 
   test('says the same in data, to the last digit', () => {
-    for (const table of tables) {
-      const rows = parse(tableCsv(table), { columns: false }) as string[][];
-      const heads = rows[0] ?? [];
-      expect(new Set(heads).size, 'heads are told apart').toBe(heads.length);
-      const wrong = rowsOf(table).flatMap(({ id, cells }, at) =>
-        table.columns.flatMap(({ key, kind }) => {
-          if (kind === 'swing') return [];
-          const value = String(raw(cells[key]));
-          return rows[at + 1]?.some((one) => one.replace(/^'/u, '') === value) ? [] : [`${table.id}/${key} at ${id}`];
-        }),
-      );
-      expect(wrong).toEqual([]);
-    }
+    expect(tables.flatMap(wrongInData)).toEqual([]);
   });
 
   test('says the same in a terminal', () => {
-    for (const table of tables) {
-      // Long words go on in the next line: there one word at a time is asked for.
-      const text = tableText(table);
-      const wrong = saidIn(table, 'text').flatMap(({ column, of }) =>
-        rowsOf(table)
-          .filter((row) => of(row).length > 0)
-          .filter(({ cells }) => {
-            const words = plainWords(cells[column] ?? { is: 'nothing' }).split(/\s+/u);
-            return words.some((word) => !text.includes(word));
-          })
-          .map(({ id }) => `${table.id}/${column} at ${id}`),
-      );
-      expect(wrong).toEqual([]);
-    }
+    expect(tables.flatMap(wrongInText)).toEqual([]);
   });
 
   test('says the same in print, by its tags, with a caption and a head for each row', async () => {
-    // Reading tags takes time with the square of a sheet: a few rows of each table stand for all.
-    const few = shorten(sheet);
-    const { pdf } = await makeSheetPdf(book, few);
-    const tagged = readTaggedTables(putDown(pdf).tags());
-    for (const table of tablesOf(few.blocks)) {
-      const print = tagged.find(({ caption }) => squeeze(caption) === squeeze(table.caption));
-      expect(print, table.caption).toBeDefined();
-      const lines = (print?.rows ?? []).map(({ cells }) => ({
-        head: squeeze(cells.find(({ tag }) => tag === 'TH')?.text ?? ''),
-        all: squeeze(cells.map(({ text }) => text).join('')),
-      }));
-      // Rows come in the table's order; heads of groups stand between them. On paper a row's head is its first cell.
-      const [first] = table.columns.filter(({ under, not }) => under === undefined && !not?.includes('pdf'));
-      let next = 0;
-      const printed = rowsOf(table).map(({ cells }) => {
-        const name = linesOf(cells[first?.key ?? ''] ?? { is: 'nothing' }).join('');
-        const at = lines.findIndex(({ head, all }, index) => index >= next && head.startsWith(name) && all !== name);
-        if (at >= 0) next = at + 1;
-        return lines[at]?.all ?? '';
-      });
-      expect(differences(table, 'pdf', (_, at) => printed[at] ?? '')).toEqual([]);
+    for (const part of inParts(sheet)) {
+      const few = tablesOf(part.blocks);
+      if (few.length === 0) continue;
+      const print = tagged((await makeSheetPdf(book, part)).pdf);
+      expect(few.flatMap((table) => wrongInPrint(table, print))).toEqual([]);
     }
   }, 60_000);
 });
 
-const enough = 3;
+/** Tables that stand on designed pages, in files or in a terminal alone. */
+const agreed = lookUp(agreedBook);
+const others: readonly (readonly [string, readonly Block[]])[] = [
+  ['what was agreed', agreedSections(agreed)],
+  ...agreedBook.changeOrders.map(
+    (order) => [`change order ${order.number}`, changeOrderSheet(order, agreed).blocks] as const,
+  ),
+  ['a comparison', comparedBlocks],
+  ['a room', roomBlocks(look)],
+  ['files of the demo', [...dataTables(look).values()]],
+  ['files of a house with issues and change orders', [...dataTables(agreed).values()]],
+];
 
-function shorten({ blocks, ...rest }: Sheet): Sheet {
-  const cut = (block: Block): Block => {
-    if (block.block === 'section') return { ...block, of: block.of.map(cut) };
-    if (block.block !== 'table') return block;
-    return {
-      ...block,
-      groups: block.groups.slice(0, enough).map((group) => ({ ...group, rows: group.rows.slice(0, enough) })),
-    };
-  };
-  return { ...rest, blocks: blocks.map(cut) };
-}
+describe.each(others)('%s', (_, blocks) => {
+  const tables = tablesOf(blocks);
+
+  test('says the same on a page, in data and in a terminal', () => {
+    expect(tables.length).toBeGreaterThan(0);
+    const page = readHtmlTables(render(<BlocksHtml blocks={blocks} links={() => undefined} />));
+    expect(tables.flatMap((table) => wrongOnPage(table, page.get(table.id)))).toEqual([]);
+    expect(tables.flatMap(wrongInData)).toEqual([]);
+    const text = blocksText(blocks);
+    expect(tables.flatMap(wrongInText)).toEqual([]);
+    for (const table of tables) expect(text).toContain(tableText(table));
+  });
+});
+
+test.each(agreedBook.changeOrders.map((order) => [order.number, order] as const))(
+  'change order %i says the same in print',
+  async (_, order) => {
+    const print = tagged((await makeChangeOrderPdf(agreedBook, order)).pdf);
+    const tables = tablesOf(changeOrderSheet(order, agreed).blocks);
+    expect(tables.map(({ id }) => String(id))).toEqual([`change-${order.number}-lines`, 'contract-sum']);
+    expect(tables.flatMap((table) => wrongInPrint(table, print))).toEqual([]);
+  },
+  60_000,
+);
+
+const handouts = book.trades.map((trade) => makeHandout(book, trade));
+// Rooms and their drawings hold no tables of sheets, and take most of the time.
+const pages = await handoutFolders(handouts.map((handout) => ({ ...handout, rooms: [] })));
+
+/** Printed with every row; of the others a few rows stand for all. */
+const printedWhole = 'insulation';
+
+describe.each(handouts.map((handout) => [handout.cover.trade.slug, handout] as const))(
+  'handout of %s',
+  (slug, handout) => {
+    const tables = tradeTablesOf(handout);
+
+    test("holds what the house's tables hold, in the trade's cells", () => {
+      expect(tables.length).toBeGreaterThan(1);
+      expect(tradeDifferences(handout, look)).toEqual([]);
+    });
+
+    test('says the same on its pages', () => {
+      const htmls = ['index', 'products', 'schedules'].map((name) => String(pages.get(`${slug}/${name}.html`) ?? ''));
+      const read = new Map(htmls.flatMap((html) => [...readHtmlTables(html)]));
+      expect(tables.flatMap((table) => wrongOnPage(table, read.get(table.id)))).toEqual([]);
+      expect([...read.keys()].toSorted()).toEqual(tables.map(({ id }) => String(id)).toSorted());
+    });
+
+    test('says the same in print, by its tags', async () => {
+      const cut = cutForPrint(handout, slug === printedWhole ? (table) => table : (table) => fewRows(table, 1));
+      const print = tagged((await makeHandoutPdf(cut)).pdf);
+      expect(tradeTablesOf(cut).flatMap((table) => wrongInPrint(table, print))).toEqual([]);
+    }, 60_000);
+  },
+);

@@ -7,6 +7,8 @@ export interface HtmlTable {
   readonly caption: string;
   readonly heads: readonly string[];
   readonly rows: ReadonlyMap<string, readonly string[]>;
+  /** The text of each row without an anchor: heads of groups, sums. */
+  readonly others: readonly string[];
 }
 
 export function readHtmlTables(html: string): ReadonlyMap<string, HtmlTable> {
@@ -20,8 +22,9 @@ export function readHtmlTables(html: string): ReadonlyMap<string, HtmlTable> {
         const cells = childrenOf(row).filter((cell) => ['th', 'td'].includes(nameOf(cell)));
         return id === undefined ? [] : [[id, cells.map(textOf)]];
       });
+      const others = rows.filter((row) => attribute(row, 'id') === undefined).map(textOf);
       const caption = find(childrenOf(table), 'caption').map(textOf).join('');
-      return [attribute(table, 'id') ?? '', { caption, heads, rows: new Map(named) }];
+      return [attribute(table, 'id') ?? '', { caption, heads, rows: new Map(named), others }];
     }),
   );
 }

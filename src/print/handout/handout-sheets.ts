@@ -1,10 +1,10 @@
-import { standingOf } from '../../handout/index.js';
+import { reachWords, standingOf } from '../../handout/index.js';
 import type { Handout, HandoutProduct, HandoutQuestion, HandoutSection, Standing } from '../../handout/index.js';
 import { drawSwatch } from '../../draw/index.js';
 import type { TradeBlock } from '../../sheet/index.js';
 import { shortDigest } from '../../signoff/index.js';
 import { svgText } from '../../base/svg/index.js';
-import { printDay } from '../../base/units/index.js';
+import { capital, printDay } from '../../base/units/index.js';
 import { anchorOf, printSigns, printTable, readProse } from '../../write/index.js';
 import type { PrintTable, ProseBlock as Block } from '../../write/index.js';
 import { targetsOf } from '../labels.js';
@@ -155,10 +155,7 @@ function coverOf({ cover }: Handout): HandoutSheets['cover'] {
       { label: 'Digest', text: stamp ? shortDigest(stamp.digest) : 'none' },
       { label: 'Sections', text: cover.sections.map(({ number }) => number).join(', ') },
     ],
-    people: cover.people.map(({ role, name, contact }) => ({
-      role: role.charAt(0).toUpperCase() + role.slice(1),
-      text: [name, contact].filter((part) => part !== undefined).join(', '),
-    })),
+    people: cover.people.map((person) => ({ role: capital(person.role), text: reachWords(person) })),
   };
 }
 

@@ -129,7 +129,7 @@ function placeRow(place: HandoutPlace): PlaceRow {
   };
 }
 
-const longestName = 14;
+const longestName = 28;
 
 function lower(text: string): string {
   return text.charAt(0).toLowerCase() + text.slice(1);

@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { reachWords } from '../../handout/index.js';
 import { shortDigest } from '../../signoff/index.js';
 import { capital, printDay } from '../../base/units/index.js';
 import { CellHtml, TableHtml } from '../../write/index.js';
@@ -28,10 +29,7 @@ export function StartPage(): VNode {
             value: stamp ? <abbr title={stamp.digest}>{shortDigest(stamp.digest)}</abbr> : 'none',
           },
           { label: 'Sections', value: cover.sections.map(({ number }) => number).join(', ') },
-          ...cover.people.map(({ role, name, contact }) => ({
-            label: capital(role),
-            value: [name, contact].filter((part) => part !== undefined).join(', ') || 'by way of the builder',
-          })),
+          ...cover.people.map((person) => ({ label: capital(person.role), value: reachWords(person) })),
         ]}
       />
       <Changes />
