@@ -22,7 +22,7 @@ export function withHouseOptions(command: Command): Command {
 }
 
 /** A command's house, with the Book that its options ask for. */
-export type LoadedFor = LoadedBook & { readonly open: OpenHouse };
+type LoadedFor = LoadedBook & { readonly open: OpenHouse };
 
 /** Loads the Book that the options ask for. A wrong day or a folder that is not there is wrong usage. */
 export async function loadFor({ house, on }: HouseOptions, console: Console): Promise<LoadedFor> {

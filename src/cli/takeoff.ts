@@ -9,7 +9,7 @@ import { blocksText, tableCsv, tableJson } from '../write/index.js';
 
 const orders = ['room', 'trade', 'option'] as const;
 
-export interface TakeoffOptions extends HouseOptions {
+interface TakeoffOptions extends HouseOptions {
   readonly by: (typeof orders)[number];
   readonly arithmetic?: boolean;
   readonly json?: boolean;

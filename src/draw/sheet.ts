@@ -11,8 +11,8 @@ import { textWidth } from './text-width.js';
 import type { Weight } from './text-width.js';
 
 /** Back to front. */
-export const layers = ['fill', 'fine', 'object', 'cut', 'label'] as const;
-export type Layer = (typeof layers)[number];
+const layers = ['fill', 'fine', 'object', 'cut', 'label'] as const;
+type Layer = (typeof layers)[number];
 
 export interface Stroke {
   readonly pen: Pen;
@@ -24,7 +24,7 @@ export interface Stroke {
   readonly quiet?: boolean;
 }
 
-export interface Lettering {
+interface Lettering {
   readonly size?: number;
   readonly weight?: Weight;
   readonly color?: Role;

@@ -3,7 +3,6 @@
 export type * from './handout.js';
 export { makeHandout } from './make-handout.js';
 export type { HandoutOptions } from './make-handout.js';
-export type { Since } from './changes.js';
 export { handoutDrawnRoom } from './drawn-room.js';
 export { handoutProblems } from './handout-problems.js';
 export { withoutMarks } from './marks.js';

@@ -20,7 +20,7 @@ export interface PrintDrawing {
 }
 
 /** Ink and chalk-line blue of the printed book over the drawing's own roles. */
-export const palette = {
+const palette = {
   ...printPalette,
   ink: '#16242e',
   text: '#16242e',
@@ -52,7 +52,7 @@ const longestName = 32;
 const swatchSize = 66;
 
 /** The drawings of a room's sheets. */
-export interface RoomPrints {
+interface RoomPrints {
   /** At the scale that it says. */
   readonly plan: PrintDrawing;
   /** Is there room for the facts beside the plan? */

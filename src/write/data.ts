@@ -6,7 +6,7 @@ type Value = string | number;
 
 /** A table as rows for machines: every column, raw values, the unit in the head. A finish says also how it stands and who
  *  furnishes it. */
-export function dataRows(table: TableBlock): { readonly heads: readonly string[]; readonly rows: readonly Value[][] } {
+function dataRows(table: TableBlock): { readonly heads: readonly string[]; readonly rows: readonly Value[][] } {
   const columns = table.columns.filter(({ kind }) => kind !== 'swing');
   const isGrouped = table.groups.some(({ title }) => title !== undefined);
   const heads = [

@@ -4,7 +4,7 @@ import { between, nearFeet } from './xy.js';
 import type { Patch, Ring, Xy } from './xy.js';
 
 /** The side of a line where `a·x + b·y + c >= 0`; (a, b) is a unit vector that points into it. */
-export interface HalfPlane {
+interface HalfPlane {
   readonly a: number;
   readonly b: number;
   readonly c: number;

@@ -20,7 +20,7 @@ export function patchContains(patch: Patch, point: Xy): boolean {
 }
 
 /** Area, and the integrals of x and y over a patch, in feet to the second and third power. */
-export interface Moments {
+interface Moments {
   readonly area: number;
   readonly x: number;
   readonly y: number;

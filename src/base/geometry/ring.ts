@@ -107,7 +107,7 @@ export function samePlace(a: Xy, b: Xy): boolean {
 }
 
 /** Two edges of a ring that cross or lie on one another though they are not neighbours, with the place. */
-export interface Crossing {
+interface Crossing {
   readonly first: number;
   readonly second: number;
   readonly at: Xy;

@@ -2,7 +2,7 @@ import picocolors from 'picocolors';
 import type { Problem } from './problem.js';
 import { hasErrors, sortProblems } from './sort-problems.js';
 
-export interface PrintOptions {
+interface PrintOptions {
   /** Does the reader understand colour? */
   readonly color?: boolean;
   /** What became of the command, as the last sentence. Absent: 'Nothing was written.' when there is an error. */

@@ -1,7 +1,7 @@
 import type { ProblemCode } from './codes.js';
 import type { Origin, Path, Position, Problem } from './problem.js';
 
-export interface ProblemDetail {
+interface ProblemDetail {
   /** What to do about it, in one line. */
   readonly fix?: string;
   /** Absent: an error. */

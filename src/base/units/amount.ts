@@ -6,7 +6,7 @@ import { findUnit, unitChoices } from './unit.js';
 import type { Area, Unit } from './quantity.js';
 
 /** A counted or measured amount: `24 sq ft`, `8 lin ft`, `1 each`. */
-export interface Amount {
+interface Amount {
   readonly amount: number;
   readonly unit: Unit;
 }

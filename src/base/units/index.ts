@@ -20,7 +20,6 @@ export * from './pitch.js';
 export * from './weight.js';
 export * from './bearing.js';
 export { oneCurrency } from './currency.js';
-export { groupDigits } from './plain-text.js';
 export * from './plural.js';
 export * from './record-number.js';
 export * from './list.js';

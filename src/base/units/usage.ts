@@ -1,4 +1,3 @@
-import { printAmount } from './amount.js';
 import { decimalNumber, readDecimal } from './decimal.js';
 import { plainText } from './plain-text.js';
 import { read, unread } from './reading.js';
@@ -30,11 +29,6 @@ export function parseUsage(text: string): Reading<Usage> {
 }
 
 const pattern = /^([\d.,]+) ?([\p{L}][\p{L}. ]*?) ?(?:\/|\bper\b) ?([\d.,]*) ?(\S.*)$/u;
-
-/** `5 gal / 1,000 sq ft`, `110 lb / cu ft`. */
-export function printUsage({ amount, unit, per, of }: Usage): string {
-  return `${printAmount(amount, 3)} ${unit} / ${per === 1 ? '' : `${printAmount(per, 3)} `}${of}`;
-}
 
 function decimalOf(text: string): number {
   const decimal = readDecimal(text);

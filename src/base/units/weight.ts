@@ -6,7 +6,7 @@ import { findUnit, unitChoices } from './unit.js';
 import type { Unit } from './quantity.js';
 
 /** Pounds for one unit of what is installed. */
-export interface UnitWeight {
+interface UnitWeight {
   readonly pounds: number;
   readonly per: Unit;
 }

@@ -3,7 +3,7 @@ import type { IsoDate } from '../../base/units/index.js';
 import { capital, daysOfYear, weekdayOf, yearOf } from './day.js';
 import { federalHolidays } from './federal-holidays.js';
 
-/** Counting in the working days of one house. Days are `YYYY-MM-DD` and must exist (`isDay`). */
+/** Counting in the working days of one house. Days are `YYYY-MM-DD` and must exist. */
 export interface WorkingDays {
   readonly rules: HouseCalendar;
   isWorking(date: IsoDate): boolean;

@@ -4,7 +4,7 @@ import { products } from './products/index.js';
 import type { ProductName } from './products/index.js';
 
 /** An option of the records, or of a Book, which has its attributes in the category's order. */
-export interface Telling {
+interface Telling {
   readonly attributes: Readonly<Record<string, Attribute>> | readonly NamedAttribute[];
 }
 
@@ -14,7 +14,7 @@ interface NamedAttribute {
 }
 
 /** A category of the records or of a Book. */
-export interface Asking {
+interface Asking {
   readonly attributes: readonly Pick<AttributeRule, 'name'>[];
 }
 

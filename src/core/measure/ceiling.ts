@@ -21,7 +21,7 @@ import { planeName } from './form.js';
 import type { Vault } from './vault.js';
 
 /** A piece of one plane over a piece of the plan. */
-export interface Facet {
+interface Facet {
   readonly name: string;
   readonly plane: Plane;
   readonly patch: Patch;
@@ -69,7 +69,7 @@ export function measureCeiling(
 }
 
 /** What the ceiling makes of the room below it, in feet. */
-export interface Space {
+interface Space {
   readonly volume: number;
   readonly lowest: number;
   readonly highest: number;

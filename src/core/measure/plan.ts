@@ -15,7 +15,7 @@ import type { Outcome, Path, Problem } from '../../base/problem/index.js';
 import { feet, fromFeet, printLength } from '../../base/units/index.js';
 
 /** A side of the plan: the wall that stands there, or the room it is open to. */
-export interface PlanSide {
+interface PlanSide {
   readonly name: string;
   readonly openTo?: string;
   readonly path: Path;

@@ -113,7 +113,7 @@ export interface ReckoningWords {
 }
 
 /** ', plus 15 % mark-up $93.90', ', of which 20 % ($100.00) stays with the builder'. */
-export function effectText({ difference, markup, retained }: Effect, contract: Contract): string {
+function effectText({ difference, markup, retained }: Effect, contract: Contract): string {
   const texts = [
     ...(difference > 0 && markup !== 0
       ? [`plus ${exact(markup)} mark-up at ${printPercent(contract.overageMarkup)}`]

@@ -21,7 +21,7 @@ export interface HouseDraft {
   readonly problems: readonly Problem[];
 }
 
-export interface Placed<T> {
+interface Placed<T> {
   readonly value: T;
   readonly index: number;
 }

@@ -251,7 +251,7 @@ function wrongText(notation: Notation, text: string, path: Path): Finding | unde
 }
 
 /** `did you mean 'gable'?`, or the choices. */
-export function choiceFix(data: unknown, choices: readonly string[]): string {
+function choiceFix(data: unknown, choices: readonly string[]): string {
   const meant = typeof data === 'string' ? nearest(data, choices) : undefined;
   return meant === undefined
     ? `write ${choices.length > 1 ? 'one of ' : ''}${choices.join(', ')}`

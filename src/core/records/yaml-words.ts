@@ -1,7 +1,7 @@
 import type { Position } from '../../base/problem/index.js';
 
 /** What is wrong with a record's YAML, in words for somebody who never read of YAML, and where it is mended. */
-export interface YamlWords {
+interface YamlWords {
   readonly message: string;
   readonly fix: string;
   readonly where: Position;

@@ -7,7 +7,7 @@ export { countWords, countsWords, poolCounts } from './count.js';
 export { poolSupplies, sumSupplies, supplyWords } from './supply.js';
 export type { SupplyOrder } from './supply.js';
 export { layPlaces } from './lay-places.js';
-export { keptLayouts, layoutWords } from './layout/index.js';
+export { keptLayouts } from './layout/index.js';
 export type { LayOut } from './layout/index.js';
 export { placeText } from './place-text.js';
 export { surfacesOf } from './convention/area.js';

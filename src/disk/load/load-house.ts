@@ -25,7 +25,7 @@ export async function loadHouse(houseDir: string): Promise<LoadedHouse> {
 }
 
 /** Readers that may keep what several houses have in common. */
-export interface HouseReaders {
+interface HouseReaders {
   readonly readRecords: ReadRecords;
   readonly measureHouse: MeasureHouse;
 }

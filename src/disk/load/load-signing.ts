@@ -5,7 +5,7 @@ import { readFileInside, readHouseFolder } from '../store/index.js';
 import { issuedPath } from './read-snapshot.js';
 
 /** What a house folder knows of signed books. */
-export interface Signing {
+interface Signing {
   readonly issues: readonly Issue[];
   readonly signers: readonly Signer[];
   /** Records that cannot be read so far, in words. */

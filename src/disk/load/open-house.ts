@@ -13,7 +13,7 @@ import type { Snapshot } from './read-snapshot.js';
 export const onDisk = 'working tree';
 
 /** A house at a version, or why it cannot be had. */
-export type Version =
+type Version =
   | { readonly ok: true; readonly house: LoadedHouse; readonly commit?: string }
   | { readonly ok: false; readonly why: string };
 

@@ -37,7 +37,7 @@ export interface JudgedSignature {
   readonly vouched: Vouched;
 }
 
-export interface VerifyWish {
+interface VerifyWish {
   /** Absent: there is no house to compare with. */
   readonly houseDir?: string;
   /** Certificates to trust: PEM text or DER. */

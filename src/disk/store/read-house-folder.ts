@@ -5,7 +5,7 @@ import { problemIn, sortProblems } from '../../base/problem/index.js';
 import type { Problem, ProblemCode } from '../../base/problem/index.js';
 import { largestRecord } from '../../core/records/index.js';
 
-export interface HouseFolder {
+interface HouseFolder {
   /** In order of path. */
   readonly files: Source[];
   /** Files that cannot be records: not text, too large, out of reach, outside the folder. */

@@ -26,7 +26,7 @@ import type { HeightAt } from './facet-height.js';
 import { seamsOf } from './seam.js';
 import type { Seam } from './seam.js';
 
-export interface CeilingPlanOptions extends DrawOptions {
+interface CeilingPlanOptions extends DrawOptions {
   readonly number: string;
   readonly name: string;
   /** Boards or sheets as laid out on the ceiling. */

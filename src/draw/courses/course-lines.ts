@@ -12,7 +12,7 @@ export interface CourseLayout extends Pick<LayoutSummary, 'lay' | 'face' | 'surf
 }
 
 /** A plane on the sheet: its outlines with holes, by the even-odd rule, and where places of its own frame lie. */
-export interface CoursePlane {
+interface CoursePlane {
   readonly outlines: readonly (readonly Spot[])[];
   spot(point: { readonly x: number; readonly y: number }): Spot;
 }

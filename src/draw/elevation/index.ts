@@ -16,7 +16,6 @@ import { elevationFrame, topAt, wallOutline } from './frame.js';
 import type { ElevationFrame } from './frame.js';
 import { drawOpeningFace, labelOpening } from './opening-face.js';
 
-export type { Guard } from './feature-face.js';
 export type { FinishRegion } from './finish-region.js';
 
 export interface ElevationOptions extends DrawOptions {

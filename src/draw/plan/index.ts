@@ -20,7 +20,7 @@ import { planSpan } from './span.js';
 import { planeHeight, wallLines } from './wall-line.js';
 import type { WallLine } from './wall-line.js';
 
-export interface PlanOptions extends DrawOptions {
+interface PlanOptions extends DrawOptions {
   readonly number: string;
   readonly name: string;
   /** Slug to name of the rooms that this one opens to. */

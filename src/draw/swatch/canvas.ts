@@ -40,7 +40,7 @@ export function piece(canvas: Canvas, corners: readonly Corner[], fill: string, 
   return [path(outlineData(inside), { fill, opacity })];
 }
 
-export function box(left: number, top: number, right: number, bottom: number): Corner[] {
+function box(left: number, top: number, right: number, bottom: number): Corner[] {
   return [
     [left, top],
     [right, top],

@@ -4,7 +4,7 @@ import type { Canvas, Corner } from './canvas.js';
 import { shade } from './color.js';
 
 /** A board to grain: a rectangle, and whether its length runs up. */
-export interface Board {
+interface Board {
   readonly left: number;
   readonly top: number;
   readonly right: number;

@@ -13,7 +13,7 @@ import { metal, solid, texture } from './surface.js';
 import { glass, hex, tile } from './tile.js';
 import { boards, herringbone, planks } from './wood.js';
 
-export interface SwatchOptions {
+interface SwatchOptions {
   /** In pixels; the picture has this size and this view box. */
   readonly width: number;
   readonly height: number;

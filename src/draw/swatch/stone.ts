@@ -139,7 +139,7 @@ export const cobble: Pattern = (canvas) => {
 };
 
 /** Cells nearest to jittered centers, each cut by the bisectors to its neighbours. */
-export function cells(canvas: Canvas, size: number): { center: Corner; corners: Corner[] }[] {
+function cells(canvas: Canvas, size: number): { center: Corner; corners: Corner[] }[] {
   const { random, width, height } = canvas;
   const centers: Corner[] = [];
   let row = 0;

@@ -23,7 +23,7 @@ const featureBox = { width: 3.5, height: 3.4 };
 
 const longestName = 24;
 
-export interface RoomDrawings {
+interface RoomDrawings {
   readonly plan: PrintDrawing;
   readonly others: readonly PrintDrawing[];
 }

@@ -7,7 +7,7 @@ import { markRowHeads } from '../row-heads.js';
 import { typeset } from '../typeset.js';
 import { makeHandoutSheets } from './handout-sheets.js';
 
-export interface HandoutPdf {
+interface HandoutPdf {
   readonly pdf: Uint8Array;
   /** What could not be printed as written. */
   readonly undrawn: readonly Undrawn[];

@@ -14,7 +14,7 @@ import { lineOf, needText, roomBlock } from './room.js';
 import type { Line, RoomBlock } from './room.js';
 
 /** All that a printed handout says. Everything is text, so the page layout does no arithmetic. */
-export interface HandoutSheets {
+interface HandoutSheets {
   readonly document: DocumentFacts;
   readonly foot: {
     readonly house: string;

@@ -11,7 +11,7 @@ import { signingParties } from './sign-off.js';
 import type { SignOff } from './sign-off.js';
 
 /** All that a printed change order says. */
-export interface ChangeOrderSheet {
+interface ChangeOrderSheet {
   readonly document: DocumentFacts;
   readonly foot: Readonly<Record<'house' | 'job' | 'standing' | 'digest' | 'day', string>>;
   readonly sheet: PrintSheet;

@@ -43,7 +43,7 @@ export interface RoomSheet {
   readonly standing: string;
 }
 
-export interface Fact {
+interface Fact {
   readonly label: string;
   readonly text: string;
   /** Metric, where the house asks for it. */

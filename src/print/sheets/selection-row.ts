@@ -27,7 +27,7 @@ export interface SelectionRow {
   readonly note: string;
 }
 
-export interface QuantityLine {
+interface QuantityLine {
   readonly figure: Figure;
   readonly unit: string;
 }
@@ -42,7 +42,7 @@ export interface OpenChoice {
   readonly options: readonly OptionRow[];
 }
 
-export interface OptionRow {
+interface OptionRow {
   readonly swatch: string;
   readonly name: string;
   readonly product: string;

@@ -30,7 +30,7 @@ import { makeSignOff } from './sign-off.js';
 import type { SignOff } from './sign-off.js';
 
 /** All that the printed book says. Everything is text, so the page layout does no arithmetic. */
-export interface Sheets {
+interface Sheets {
   readonly document: DocumentFacts;
   /** The running title block at the foot of each sheet. */
   readonly foot: {

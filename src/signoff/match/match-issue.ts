@@ -16,7 +16,7 @@ export interface IssuedFacts {
   readonly signatures?: readonly AcceptedSignature[];
 }
 
-export interface AcceptedSignature {
+interface AcceptedSignature {
   readonly role: SignerRole;
   /** `hand`: on paper, so that no PDF holds it. */
   readonly how: 'certificate' | 'hand';

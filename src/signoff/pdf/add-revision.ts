@@ -3,7 +3,7 @@ import type { PDFObject, PDFArray } from 'pdf-lib';
 import type { PdfFile } from './pdf-file.js';
 
 /** What an added revision writes: objects as pdf-lib has them, or as text in Latin-1. */
-export type Written = PDFObject | string;
+type Written = PDFObject | string;
 
 /** Gathers objects that change or are new. */
 export interface Additions {

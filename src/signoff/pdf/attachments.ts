@@ -5,7 +5,7 @@ import { Malformed } from './malformed.js';
 import type { PdfFile, Revision } from './pdf-file.js';
 import { unpack } from './unpack.js';
 
-export interface Attachment {
+interface Attachment {
   readonly name: string;
   /** The file's bytes as they were before they were packed. */
   bytes(): Uint8Array;

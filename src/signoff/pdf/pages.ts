@@ -3,7 +3,7 @@ import type { PDFDict, PDFObject } from 'pdf-lib';
 import { Malformed } from './malformed.js';
 import type { Revision } from './pdf-file.js';
 
-export interface Page {
+interface Page {
   readonly number: number;
   readonly dict: PDFDict;
 }

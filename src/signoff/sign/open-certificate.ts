@@ -24,7 +24,7 @@ export interface CertificateFacts {
 
 export type CertificateRefusal = 'not-p12' | 'wrong-passphrase' | 'no-key' | 'no-certificate' | 'key-unsupported';
 
-export type Opened =
+type Opened =
   | { readonly ok: true; readonly certificate: OpenCertificate }
   | { readonly ok: false; readonly code: CertificateRefusal; readonly message: string };
 

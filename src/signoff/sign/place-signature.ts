@@ -5,13 +5,13 @@ import type { Additions, FormField, PdfFile, Revision } from '../pdf/index.js';
 import { entryFont, makeAppearance } from './appearance.js';
 import type { EntryFont } from './appearance.js';
 
-export interface Placing {
+interface Placing {
   readonly file: PdfFile;
   readonly revision: Revision;
   readonly additions: Additions;
 }
 
-export interface Words {
+interface Words {
   readonly name: string;
   readonly reason: string;
   readonly location?: string;

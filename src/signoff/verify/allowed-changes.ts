@@ -7,7 +7,7 @@ import type { Met, Rule } from './field-rules.js';
 import type { LaterChange } from './report.js';
 import { changedKeys, sameObject } from './same-object.js';
 
-export interface Allowed {
+interface Allowed {
   /** By object number; an object without a rule may not change. */
   readonly rules: ReadonlyMap<number, Rule>;
   /** The first signer allowed no change at all. */

@@ -6,7 +6,7 @@ import { engine } from '../cms/engine.js';
 import { namesCertificate, signingCertificateType } from '../cms/signing-certificate.js';
 
 /** What a CMS message (RFC 5652) says of some bytes. */
-export interface CmsCheck {
+interface CmsCheck {
   readonly digestMatches: boolean;
   readonly signatureVerifies: boolean;
   readonly at?: Date;

@@ -15,7 +15,7 @@ export interface Met {
   properties: boolean;
 }
 
-export interface FieldScene {
+interface FieldScene {
   readonly before: Revision;
   readonly after: Revision;
   readonly met: Met;

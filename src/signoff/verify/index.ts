@@ -4,7 +4,6 @@ export { comparePages } from './compare-pages.js';
 export type { PagesCompared } from './compare-pages.js';
 export { printedText } from './printed-text.js';
 export { describeChange } from './report.js';
-export type { LaterChange, PdfReport, SignatureReport, SignerCertificate } from './report.js';
+export type { PdfReport, SignatureReport } from './report.js';
 export { holdsCertificate } from './trust.js';
 export { verifyPdf } from './verify-pdf.js';
-export type { VerifyOptions } from './verify-pdf.js';

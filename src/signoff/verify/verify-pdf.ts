@@ -10,7 +10,7 @@ import type { LaterChange, PdfReport, SignatureReport } from './report.js';
 import { endsFile } from './signed-range.js';
 import { readCertificates } from './trust.js';
 
-export interface VerifyOptions {
+interface VerifyOptions {
   /** Certificates to trust: PEM text, which may hold several, or DER. */
   readonly roots?: readonly (string | Uint8Array)[];
   /** Milliseconds after which the check gives up; 20 000 unless told. */

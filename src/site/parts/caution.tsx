@@ -41,7 +41,7 @@ export function CautionCard({ caution }: { caution: Caution }): VNode {
   );
 }
 
-export function CautionState({ caution }: { caution: Caution }): VNode {
+function CautionState({ caution }: { caution: Caution }): VNode {
   return (
     <span class={caution.accepted ? 'state' : 'state state-caution'}>
       <CautionShape accepted={caution.accepted !== undefined} />{' '}

@@ -15,7 +15,7 @@ export function StateMark({ selection }: { selection: Pick<BookSelection, 'state
   );
 }
 
-export function State({ state }: { state: ShownState }): VNode {
+function State({ state }: { state: ShownState }): VNode {
   return (
     <span class={`state state-${state}`}>
       <SignMark of={state} /> {statusWords[state]}

@@ -13,7 +13,7 @@ import { forecast } from './forecast.js';
 import { totalsByCategory, totalsByRoom, totalsByTrade } from './totals.js';
 import { upgrades } from './upgrades.js';
 
-export type Section = Extract<Block, { block: 'section' }>;
+type Section = Extract<Block, { block: 'section' }>;
 
 const section = (id: string, title: string, of: readonly Block[]): Section => ({ block: 'section', id, title, of });
 const prose = (tone: 'lead' | 'plain' | 'small', ...of: readonly HouseCell[]): Block => ({ block: 'prose', tone, of });

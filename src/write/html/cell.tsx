@@ -23,7 +23,7 @@ export function CellHtml({ cell, links, point = 0 }: { cell: HouseCell; links: L
   );
 }
 
-export function LineHtml({ line, links, point = 0 }: { line: Line; links: Links; point?: number }): VNode {
+function LineHtml({ line, links, point = 0 }: { line: Line; links: Links; point?: number }): VNode {
   return (
     <>
       {line.map((run) => (
