@@ -1,14 +1,10 @@
 import { Command } from 'commander';
-import { lookUp } from '../core/book/index.js';
-import type { Book } from '../core/book/index.js';
-import { checkChangeOrders } from '../disk/load/index.js';
-import type { ComposedBook } from '../disk/load/index.js';
-import { hasErrors, problemIn, sortProblems } from '../base/problem/index.js';
-import type { Problem } from '../base/problem/index.js';
+import { lookUp, type Book } from '../core/book/index.js';
+import { checkChangeOrders, type ComposedBook } from '../disk/load/index.js';
+import { hasErrors, problemIn, sortProblems, type Problem } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import { cautionLine, printCautions } from './print-cautions.js';
-import { loadFor, reportProblems, withHandoutProblems, withHouseOptions } from './house-options.js';
-import type { HouseOptions } from './house-options.js';
+import { loadFor, reportProblems, withHandoutProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 
 /** `bookmatch check`: every problem in the records, nothing written. */
 export function check(console: Console, done: (code: number) => void): Command {

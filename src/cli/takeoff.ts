@@ -1,9 +1,7 @@
 import { Command, Option } from 'commander';
-import { lookUp } from '../core/book/index.js';
-import type { Book } from '../core/book/index.js';
+import { lookUp, type Book } from '../core/book/index.js';
 import type { Console } from './console.js';
-import { loadFor, reportProblems, withHouseOptions } from './house-options.js';
-import type { HouseOptions } from './house-options.js';
+import { loadFor, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { orderTables, quantityTables, takeoffBlocks } from '../table/index.js';
 import { blocksText, tableCsv, tableJson } from '../write/index.js';
 

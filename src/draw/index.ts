@@ -3,14 +3,12 @@
 export type { DrawOptions, Drawing } from './drawing.js';
 export { printPalette, screenPalette } from './palette.js';
 export { drawPlan } from './plan/index.js';
-export { drawElevation } from './elevation/index.js';
-export type { ElevationOptions, FinishRegion } from './elevation/index.js';
+export { drawElevation, type ElevationOptions, type FinishRegion } from './elevation/index.js';
 export { drawStep } from './elevation/step.js';
 export { drawCeilingPlan } from './ceiling/index.js';
 export type { CourseLayout } from './courses/course-lines.js';
 export { breastDrawer } from './feature/chimney-breast.js';
 export { edgeDrawer } from './feature/edge-section.js';
-export { roomViews } from './room-views.js';
-export type { RoomView, RoomViews } from './room-views.js';
+export { roomViews, type RoomView, type RoomViews } from './room-views.js';
 export { drawnAlike } from './drawn-sheet.js';
 export { drawSwatch } from './swatch/index.js';

@@ -1,14 +1,9 @@
-import { PathBuilder, group, path, text } from '../base/svg/index.js';
-import type { SvgNode } from '../base/svg/index.js';
-import { overlaps, turnedBox } from './convex.js';
-import type { Convex, Spot } from './convex.js';
+import { PathBuilder, group, path, text, type SvgNode } from '../base/svg/index.js';
+import { overlaps, turnedBox, type Convex, type Spot } from './convex.js';
 import type { Role } from './palette.js';
-import { dashes, pens, sizes } from './pen.js';
-import type { Pen } from './pen.js';
-import { pointsPerNanometre } from './scale.js';
-import type { Scale } from './scale.js';
-import { textWidth } from './text-width.js';
-import type { Weight } from './text-width.js';
+import { dashes, pens, sizes, type Pen } from './pen.js';
+import { pointsPerNanometre, type Scale } from './scale.js';
+import { textWidth, type Weight } from './text-width.js';
 
 /** Back to front. */
 const layers = ['fill', 'fine', 'object', 'cut', 'label'] as const;

@@ -1,9 +1,7 @@
 import type { Book } from '../core/book/index.js';
-import { problemIn } from '../base/problem/index.js';
-import type { Position, Problem } from '../base/problem/index.js';
+import { problemIn, type Position, type Problem } from '../base/problem/index.js';
 import { openMark } from './marks.js';
-import { carriedProse } from './prose.js';
-import type { CarriedProse } from './prose.js';
+import { carriedProse, type CarriedProse } from './prose.js';
 import { sievedOut } from './sieve.js';
 
 /** What handouts leave out of the records because it speaks of money, and marks that are never closed, as warnings at the

@@ -1,6 +1,5 @@
 import type { BookSelection } from '../core/book/index.js';
-import { sharePlace } from './work.js';
-import type { Work } from './work.js';
+import { sharePlace, type Work } from './work.js';
 
 /** Selections of other trades, with something in them, that share a place with one of these. */
 export function othersAt(work: Work, own: readonly BookSelection[]): readonly BookSelection[] {

@@ -1,7 +1,5 @@
-import { drawnRoom } from '../core/book/index.js';
-import type { BookOption, BookRoom, DrawnRoom, LookUp } from '../core/book/index.js';
-import { drawSwatch, printPalette, roomViews } from '../draw/index.js';
-import type { DrawOptions, Drawing, RoomView } from '../draw/index.js';
+import { drawnRoom, type BookOption, type BookRoom, type DrawnRoom, type LookUp } from '../core/book/index.js';
+import { drawSwatch, printPalette, roomViews, type DrawOptions, type Drawing, type RoomView } from '../draw/index.js';
 import { svgText } from '../base/svg/index.js';
 import { feet } from '../base/units/index.js';
 import { shorten } from './shorten.js';

@@ -1,7 +1,5 @@
-import { ref } from './cell.js';
-import type { Cell, HouseCell, Kind, Ref, Sieved, TradeCell } from './cell.js';
-import { gated, open } from './gate.js';
-import type { Gate } from './gate.js';
+import { ref, type Cell, type HouseCell, type Kind, type Ref, type Sieved, type TradeCell } from './cell.js';
+import { gated, open, type Gate } from './gate.js';
 import type { Names } from './names.js';
 
 /** How wide on paper and screen; the theme gives each its number. Figures are as wide as they are. */

@@ -1,7 +1,5 @@
-import { drawnRoom } from '../core/book/index.js';
-import type { BookOption, BookRoom } from '../core/book/index.js';
-import { drawSwatch, roomViews, screenPalette } from '../draw/index.js';
-import type { Drawing, RoomView } from '../draw/index.js';
+import { drawnRoom, type BookOption, type BookRoom } from '../core/book/index.js';
+import { drawSwatch, roomViews, screenPalette, type Drawing, type RoomView } from '../draw/index.js';
 import { svgText } from '../base/svg/index.js';
 import type { View } from './view.js';
 

@@ -1,5 +1,4 @@
-import type { HouseCell, LaidRow, TableBlock } from '../sheet/index.js';
-import { dataHead, raw } from '../sheet/index.js';
+import { dataHead, raw, type HouseCell, type LaidRow, type TableBlock } from '../sheet/index.js';
 import { writeCsv } from './write-csv.js';
 
 type Value = string | number;

@@ -3,14 +3,11 @@
 export { anchorOf } from './anchor.js';
 export { tableCsv, tableJson } from './data.js';
 export { BlocksHtml, SheetHtml } from './html/sheet.js';
-export { CellHtml } from './html/cell.js';
-export type { Links } from './html/cell.js';
+export { CellHtml, type Links } from './html/cell.js';
 export { phraseHtml, proseHtml } from './html/markdown.js';
 export { SignMark } from './html/sign.js';
 export { TableHtml } from './html/table.js';
-export { printLine, printSheet, printSigns, printTable } from './pdf.js';
-export type { Labels, PrintSheet, PrintTable } from './pdf.js';
-export { readProse } from './read-prose.js';
-export type { Block as ProseBlock } from './read-prose.js';
+export { printLine, printSheet, printSigns, printTable, type Labels, type PrintSheet, type PrintTable } from './pdf.js';
+export { readProse, type Block as ProseBlock } from './read-prose.js';
 export { blocksText, tableText } from './text.js';
 export { bookCalendar } from './ics/index.js';

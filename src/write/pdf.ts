@@ -1,8 +1,7 @@
 import type { Block, HouseCell, LaidSum, Line, Place, Sheet, Status, TableBlock, Width } from '../sheet/index.js';
 import { say } from '../sheet/index.js';
 import { anchorOf } from './anchor.js';
-import { readProse } from './read-prose.js';
-import type { Block as Prose } from './read-prose.js';
+import { readProse, type Block as Prose } from './read-prose.js';
 import { isFigure, pointOf, shownColumns } from './looks.js';
 import { signs, strokeOf } from './signs.js';
 

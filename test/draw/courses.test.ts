@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { drawCeilingPlan, drawPlan, printPalette } from '../../src/draw/index.js';
-import type { CourseLayout, Drawing } from '../../src/draw/index.js';
+import { drawCeilingPlan, drawPlan, printPalette, type CourseLayout, type Drawing } from '../../src/draw/index.js';
 import type { CourseRun, RoomMeasure } from '../../src/core/model/index.js';
 import { layPlaces, resolvePlaces } from '../../src/core/takeoff/index.js';
 import { fromFeet, fromInches } from '../../src/base/units/index.js';

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parseLength, parseSize, printLength, printMetric } from '../../src/base/units/index.js';
-import type { Length } from '../../src/base/units/index.js';
+import { parseLength, parseSize, printLength, printMetric, type Length } from '../../src/base/units/index.js';
 
 const inch = 25_400_000;
 const foot = 304_800_000;

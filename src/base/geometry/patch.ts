@@ -1,6 +1,5 @@
 import { bounds, boundsMeet, contains, counterClockwise, interiorPoint, reversed, signedArea } from './ring.js';
-import type { Patch, Ring, Xy } from './xy.js';
-import { cross, edges, minus, nearArea } from './xy.js';
+import { cross, edges, minus, nearArea, type Patch, type Ring, type Xy } from './xy.js';
 
 export function patchArea(patch: Patch): number {
   return patch.holes.reduce((sum, hole) => sum + signedArea(hole), signedArea(patch.outline));

@@ -1,5 +1,4 @@
-import { between, cross, edges, minus, nearArea, nearFeet } from './xy.js';
-import type { Ring, Xy } from './xy.js';
+import { between, cross, edges, minus, nearArea, nearFeet, type Ring, type Xy } from './xy.js';
 
 /** Area in square feet, positive when the ring turns counter-clockwise. Measured from its first point, to keep digits. */
 export function signedArea(ring: Ring): number {

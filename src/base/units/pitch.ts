@@ -1,6 +1,5 @@
 import { plainText } from './plain-text.js';
-import { read, unread } from './reading.js';
-import type { Reading } from './reading.js';
+import { read, unread, type Reading } from './reading.js';
 
 /** Rise over run, as a roof's slope is said: 6/12 rises six inches a foot. */
 interface Slope {

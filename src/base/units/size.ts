@@ -1,7 +1,6 @@
 import { parseLength } from './length.js';
 import { plainText } from './plain-text.js';
-import { read, unread } from './reading.js';
-import type { Reading } from './reading.js';
+import { read, unread, type Reading } from './reading.js';
 import type { Length } from './quantity.js';
 
 /** A room's size: east-west, then north-south. */

@@ -1,8 +1,6 @@
 import type { Category, Option, Records, Room, RoomMeasure, Selection } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Outcome, Problem } from '../../base/problem/index.js';
-import { conventionOf, resolvePlaces, takeOff } from '../takeoff/index.js';
-import type { Place, Takeoff } from '../takeoff/index.js';
+import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
+import { conventionOf, resolvePlaces, takeOff, type Place, type Takeoff } from '../takeoff/index.js';
 import { consideredOptions } from './considered.js';
 
 /** A selection with its places found and every option taken off, before it is priced. */

@@ -1,7 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Weekday } from '../model/index.js';
-import { printDay } from '../../base/units/index.js';
-import type { IsoDate } from '../../base/units/index.js';
+import { printDay, type IsoDate } from '../../base/units/index.js';
 
 const weekdays: readonly Weekday[] = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
 

@@ -3,11 +3,8 @@
 export { daysBetween, plusDays, printDay, printWorkingDays } from './day.js';
 export { federalHolidays } from './federal-holidays.js';
 export { workingDays } from './working-days.js';
-export { dateMilestones } from './date-milestones.js';
-export type { Slips } from './date-milestones.js';
-export { decide, dueSoonDays } from './decide.js';
-export type { DecideInput } from './decide.js';
+export { dateMilestones, type Slips } from './date-milestones.js';
+export { decide, dueSoonDays, type DecideInput } from './decide.js';
 export type { DatedMilestone, Decision, MovedMilestone } from './decision.js';
 export { describePush, describeSlack } from './describe-state.js';
-export { movedMilestones, slipEffects } from './slip-effects.js';
-export type { HouseDates, MovedDecision, SlipEffects } from './slip-effects.js';
+export { movedMilestones, slipEffects, type HouseDates, type MovedDecision, type SlipEffects } from './slip-effects.js';

@@ -6,7 +6,6 @@ export { matchOptions } from './match.js';
 export * from './comparison.js';
 export * from './room-change.js';
 export type { NoticeChange } from './notice-change.js';
-export { draftLines } from './draft-lines.js';
-export type { Draft } from './draft-lines.js';
+export { draftLines, type Draft } from './draft-lines.js';
 export * from './words.js';
 export { selectionRows } from './selection-rows.js';

@@ -1,7 +1,6 @@
 import type { Attribute, AttributeRule } from '../model/index.js';
 import type { FactKind, Product } from './product.js';
-import { products } from './products/index.js';
-import type { ProductName } from './products/index.js';
+import { products, type ProductName } from './products/index.js';
 
 /** An option of the records, or of a Book, which has its attributes in the category's order. */
 interface Telling {

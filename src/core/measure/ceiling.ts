@@ -13,8 +13,7 @@ import {
   volumeUnder,
 } from '../../base/geometry/index.js';
 import type { Patch, Plane } from '../../base/geometry/index.js';
-import { takeOff } from '../feature/index.js';
-import type { Cut } from '../feature/index.js';
+import { takeOff, type Cut } from '../feature/index.js';
 import type { CeilingFacet, CeilingMeasure } from '../model/index.js';
 import type { Area } from '../../base/units/index.js';
 import { planeName } from './form.js';

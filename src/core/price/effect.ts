@@ -1,8 +1,6 @@
-import type { Allowance, Contract, CostPart } from '../model/index.js';
-import { costParts } from '../model/index.js';
+import { costParts, type Allowance, type Contract, type CostPart } from '../model/index.js';
 import type { Cents } from '../../base/units/index.js';
-import { costOf } from './cost.js';
-import type { Cost, Effect } from './cost.js';
+import { costOf, type Cost, type Effect } from './cost.js';
 import type { Item } from './item.js';
 import { shareOf } from './rounding.js';
 

@@ -1,15 +1,12 @@
 export * from './cost.js';
 export { agreedSteps } from './agreed-steps.js';
 export type { EffectDifference } from './contract-effects.js';
-export { contractSteps } from './contract-steps.js';
-export type { SelectionStep } from './contract-steps.js';
+export { contractSteps, type SelectionStep } from './contract-steps.js';
 export { comparedParts, contractEffect, selectionEffect } from './effect.js';
-export { changeInWorld, countedOption, priceHouse } from './house-price.js';
-export type { HousePrice } from './house-price.js';
+export { changeInWorld, countedOption, priceHouse, type HousePrice } from './house-price.js';
 export type { Item, PriceBook, SizedAllowance } from './item.js';
 export { makeLedger } from './ledger.js';
-export { lotsOf, orderList } from './order-list.js';
-export type { CountOrder } from './order-list.js';
+export { lotsOf, orderList, type CountOrder } from './order-list.js';
 export { reckoningText } from './reason.js';
 export { priceOf, shareOf, shareOut } from './rounding.js';
 export { costsWith, ownerPurchases, worldCost } from './world.js';

@@ -1,7 +1,5 @@
-import { costParts } from '../model/index.js';
-import type { Contract, CostPart } from '../model/index.js';
-import { joinWords, printMoney, printMoneyChange, printPercent } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { costParts, type Contract, type CostPart } from '../model/index.js';
+import { joinWords, printMoney, printMoneyChange, printPercent, type Cents } from '../../base/units/index.js';
 import type { Cost, Effect, LedgerEntry, ReasonedFigure, Reckoning } from './cost.js';
 
 /** Why a figure of money is what it is, in words; every sum in them can be added up. */

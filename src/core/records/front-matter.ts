@@ -1,6 +1,5 @@
 import matter from 'gray-matter';
-import { LineCounter, isAlias, isMap, isNode, parseDocument, visit } from 'yaml';
-import type { Document, YAMLError } from 'yaml';
+import { LineCounter, isAlias, isMap, isNode, parseDocument, visit, type Document, type YAMLError } from 'yaml';
 import type { Source } from '../model/index.js';
 import { problemIn } from '../../base/problem/index.js';
 import type { Origin, Outcome, Position, Problem, ProblemCode } from '../../base/problem/index.js';

@@ -1,8 +1,7 @@
 import type { Names } from './names.js';
 import { inSentence, joinAnd, placeWords } from './place-words.js';
 import type { ScopeFinding } from './scope.js';
-import { isThere } from './spot.js';
-import type { Selected, Spot } from './spot.js';
+import { isThere, type Selected, type Spot } from './spot.js';
 
 interface Gap {
   readonly names: readonly string[];

@@ -3,8 +3,7 @@ import type { Names } from './names.js';
 import { possible } from './needs.js';
 import { joinAnd } from './place-words.js';
 import type { ScopeFinding } from './scope.js';
-import { isThere } from './spot.js';
-import type { Selected } from './spot.js';
+import { isThere, type Selected } from './spot.js';
 
 /** One thing that two trades carry, or that a trade carries although a need names another: once for each, where it is
  *  first needed. */

@@ -1,9 +1,7 @@
-import { measureHouse } from '../../core/measure/index.js';
-import type { MeasureHouse } from '../../core/measure/index.js';
+import { measureHouse, type MeasureHouse } from '../../core/measure/index.js';
 import type { Records, RoomMeasure, Source } from '../../core/model/index.js';
 import type { Problem } from '../../base/problem/index.js';
-import { readRecords } from '../../core/records/index.js';
-import type { ReadRecords } from '../../core/records/index.js';
+import { readRecords, type ReadRecords } from '../../core/records/index.js';
 import { readHouseFolder } from '../store/index.js';
 
 /** A house folder read and measured, ready to compose Books from. */

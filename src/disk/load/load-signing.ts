@@ -1,6 +1,5 @@
 import type { Issue, Source } from '../../core/model/index.js';
-import { readIssueRecord, readSigners } from '../../core/records/index.js';
-import type { Signer } from '../../core/records/index.js';
+import { readIssueRecord, readSigners, type Signer } from '../../core/records/index.js';
 import { readFileInside, readHouseFolder } from '../store/index.js';
 import { issuedPath } from './read-snapshot.js';
 

@@ -13,18 +13,13 @@ import { drawPoche } from '../plan/poche.js';
 import { planSpan } from '../plan/span.js';
 import { drawAlignedStrings, drawSideStrings } from '../plan/strings.js';
 import { drawVoid } from '../plan/void.js';
-import { wallLines } from '../plan/wall-line.js';
-import type { WallLine } from '../plan/wall-line.js';
-import { courseNote, drawCourses } from '../courses/course-lines.js';
-import type { CourseLayout } from '../courses/course-lines.js';
+import { wallLines, type WallLine } from '../plan/wall-line.js';
+import { courseNote, drawCourses, type CourseLayout } from '../courses/course-lines.js';
 import type { Sheet } from '../sheet.js';
-import { timberLines, timberNote } from '../timber-lines.js';
-import type { Overhead } from '../timber-lines.js';
+import { timberLines, timberNote, type Overhead } from '../timber-lines.js';
 import { onPlan } from './on-plan.js';
-import { facetHeights } from './facet-height.js';
-import type { HeightAt } from './facet-height.js';
-import { seamsOf } from './seam.js';
-import type { Seam } from './seam.js';
+import { facetHeights, type HeightAt } from './facet-height.js';
+import { seamsOf, type Seam } from './seam.js';
 
 interface CeilingPlanOptions extends DrawOptions {
   readonly number: string;

@@ -1,5 +1,4 @@
-import { faceMarks } from '../../core/feature/index.js';
-import type { FaceMark, Spot as MarkSpot } from '../../core/feature/index.js';
+import { faceMarks, type FaceMark, type Spot as MarkSpot } from '../../core/feature/index.js';
 import type { FeatureMeasure } from '../../core/model/index.js';
 import type { Length } from '../../base/units/index.js';
 import type { Spot } from '../convex.js';

@@ -8,12 +8,9 @@ import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
 import { textWidth } from '../text-width.js';
-import { drawFeatureFace, isGuarded } from './feature-face.js';
-import type { Guard } from './feature-face.js';
-import { drawFinishes } from './finish-region.js';
-import type { FinishRegion } from './finish-region.js';
-import { elevationFrame, topAt, wallOutline } from './frame.js';
-import type { ElevationFrame } from './frame.js';
+import { drawFeatureFace, isGuarded, type Guard } from './feature-face.js';
+import { drawFinishes, type FinishRegion } from './finish-region.js';
+import { elevationFrame, topAt, wallOutline, type ElevationFrame } from './frame.js';
 import { drawOpeningFace, labelOpening } from './opening-face.js';
 
 export type { FinishRegion } from './finish-region.js';

@@ -4,8 +4,7 @@ import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';
 import { fitDrawing } from '../issue.js';
 import { lengthText } from '../length-text.js';
-import { courseNote, drawCourses } from '../courses/course-lines.js';
-import type { CourseLayout } from '../courses/course-lines.js';
+import { courseNote, drawCourses, type CourseLayout } from '../courses/course-lines.js';
 import { drawMark, markSize } from '../mark.js';
 import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
@@ -17,8 +16,7 @@ import { drawRoomLabel } from './room-label.js';
 import { drawAlignedStrings, drawSideStrings } from './strings.js';
 import { drawVoid } from './void.js';
 import { planSpan } from './span.js';
-import { planeHeight, wallLines } from './wall-line.js';
-import type { WallLine } from './wall-line.js';
+import { planeHeight, wallLines, type WallLine } from './wall-line.js';
 
 interface PlanOptions extends DrawOptions {
   readonly number: string;

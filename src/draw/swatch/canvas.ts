@@ -1,5 +1,4 @@
-import { path, rect } from '../../base/svg/index.js';
-import type { SvgNode } from '../../base/svg/index.js';
+import { path, rect, type SvgNode } from '../../base/svg/index.js';
 import { mix, shade } from './color.js';
 import type { Random } from './random.js';
 

@@ -1,5 +1,4 @@
-import { PathBuilder, path } from '../../base/svg/index.js';
-import type { SvgNode } from '../../base/svg/index.js';
+import { PathBuilder, path, type SvgNode } from '../../base/svg/index.js';
 import type { Canvas, Corner } from './canvas.js';
 import { shade } from './color.js';
 

@@ -1,6 +1,5 @@
 import type { Swatch } from '../../core/model/index.js';
-import { element, rect } from '../../base/svg/index.js';
-import type { SvgNode } from '../../base/svg/index.js';
+import { element, rect, type SvgNode } from '../../base/svg/index.js';
 import type { Canvas, Pattern } from './canvas.js';
 import { panelDoor, slabDoor } from './door.js';
 import { flame } from './flame.js';

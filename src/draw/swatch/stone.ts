@@ -1,5 +1,4 @@
-import { path } from '../../base/svg/index.js';
-import type { SvgNode } from '../../base/svg/index.js';
+import { path, type SvgNode } from '../../base/svg/index.js';
 import { Gathered, clip, clipBy, ground, outlineData, pieceColor, softOutline } from './canvas.js';
 import type { Canvas, Corner, Pattern } from './canvas.js';
 import { mix, shade } from './color.js';

@@ -1,7 +1,6 @@
 import { AFRelationship, ParseSpeeds, PDFDocument } from 'pdf-lib';
 import type { Handout } from '../../handout/index.js';
-import { makeDrawable } from '../drawable.js';
-import type { Undrawn } from '../drawable.js';
+import { makeDrawable, type Undrawn } from '../drawable.js';
 import { addFields } from '../fill-in.js';
 import { markRowHeads } from '../row-heads.js';
 import { typeset } from '../typeset.js';

@@ -10,8 +10,7 @@ import type { PrintTable, ProseBlock as Block } from '../../write/index.js';
 import { targetsOf } from '../labels.js';
 import type { DocumentFacts } from '../sheets/index.js';
 import { shorten } from '../shorten.js';
-import { lineOf, needText, roomBlock } from './room.js';
-import type { Line, RoomBlock } from './room.js';
+import { lineOf, needText, roomBlock, type Line, type RoomBlock } from './room.js';
 
 /** All that a printed handout says. Everything is text, so the page layout does no arithmetic. */
 interface HandoutSheets {

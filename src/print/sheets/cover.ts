@@ -1,8 +1,6 @@
-import type { BookRoom } from '../../core/book/index.js';
+import type { BookRoom, LookUp } from '../../core/book/index.js';
 import { printDay } from '../../base/units/index.js';
-import { coverDrawing } from '../drawings.js';
-import type { PrintDrawing } from '../drawings.js';
-import type { LookUp } from '../../core/book/index.js';
+import { coverDrawing, type PrintDrawing } from '../drawings.js';
 
 export interface Cover {
   readonly house: string;

@@ -1,5 +1,4 @@
-import { printAmount, printMoneyChange } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { printAmount, printMoneyChange, type Cents } from '../../base/units/index.js';
 
 /** A number cut at its decimal point, so that a column lines up on it: `1,240` and `.5`. */
 export interface Figure {

@@ -1,7 +1,6 @@
 import { shortDigest } from '../digest/index.js';
 import type { PdfReport, SignatureReport } from '../verify/index.js';
-import { signatureField } from './signer-role.js';
-import type { SignerRole } from './signer-role.js';
+import { signatureField, type SignerRole } from './signer-role.js';
 
 /** What the record of an issue says, as far as a signed PDF is held against it. */
 export interface IssuedFacts {

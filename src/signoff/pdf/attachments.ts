@@ -1,5 +1,4 @@
-import { PDFArray, PDFName, PDFRawStream } from 'pdf-lib';
-import type { PDFObject } from 'pdf-lib';
+import { PDFArray, PDFName, PDFRawStream, type PDFObject } from 'pdf-lib';
 import { textOf } from './form-fields.js';
 import { Malformed } from './malformed.js';
 import type { PdfFile, Revision } from './pdf-file.js';

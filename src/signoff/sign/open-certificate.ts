@@ -1,5 +1,4 @@
-import { createHash, createPrivateKey, X509Certificate } from 'node:crypto';
-import type { KeyObject } from 'node:crypto';
+import { createHash, createPrivateKey, X509Certificate, type KeyObject } from 'node:crypto';
 import forge from 'node-forge';
 import { Certificate } from 'pkijs';
 import { certificateName } from '../cms/certificate-name.js';

@@ -1,7 +1,6 @@
 import { createHash } from 'node:crypto';
 import * as asn1js from 'asn1js';
-import { Certificate, ContentInfo, IssuerAndSerialNumber, SignedData } from 'pkijs';
-import type { SignerInfo } from 'pkijs';
+import { Certificate, ContentInfo, IssuerAndSerialNumber, SignedData, type SignerInfo } from 'pkijs';
 import { engine } from '../cms/engine.js';
 import { namesCertificate, signingCertificateType } from '../cms/signing-certificate.js';
 

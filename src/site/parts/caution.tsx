@@ -1,7 +1,6 @@
 import type { VNode } from 'preact';
 import type { BookSelection } from '../../core/book/index.js';
-import { cautionWords, sourceText, stateWords } from '../../core/caution/index.js';
-import type { Caution } from '../../core/caution/index.js';
+import { cautionWords, sourceText, stateWords, type Caution } from '../../core/caution/index.js';
 import { cautionAnchor, cautionPath } from '../paths.js';
 import { useView } from '../sheet-context.js';
 import { Facts } from './facts.js';

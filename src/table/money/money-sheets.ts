@@ -1,7 +1,6 @@
 import type { LookUp } from '../../core/book/index.js';
 import type { LedgerEntry } from '../../core/price/index.js';
-import { money as amount, words } from '../../sheet/index.js';
-import type { Block, HouseCell, Sheet } from '../../sheet/index.js';
+import { money as amount, words, type Block, type HouseCell, type Sheet } from '../../sheet/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { figureTable } from './allowance-figures.js';
 import { drawnTable } from './allowance-lines.js';

@@ -1,6 +1,5 @@
 import type { ComponentChildren, VNode } from 'preact';
-import type { HouseCell, Line, Place, Run } from '../../sheet/index.js';
-import { say } from '../../sheet/index.js';
+import { say, type HouseCell, type Line, type Place, type Run } from '../../sheet/index.js';
 import { SignMark } from './sign.js';
 import { Swing } from './swing.js';
 

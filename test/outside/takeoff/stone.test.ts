@@ -1,7 +1,6 @@
 import { expect } from 'vitest';
 import { stoneFlats, withWaste } from '../../../src/core/takeoff/arithmetic/index.js';
-import { fromFeet } from '../../../src/base/units/index.js';
-import type { Area } from '../../../src/base/units/index.js';
+import { fromFeet, type Area } from '../../../src/base/units/index.js';
 import { published } from '../published.js';
 
 published({ what: '40 ft of corners stand for 20 sq ft of flats', source: 'https://nevilstone.com', mark: 'S' }, () => {

@@ -1,8 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { layOut } from '../../../src/core/takeoff/layout/index.js';
-import type { Layout } from '../../../src/core/takeoff/layout/index.js';
-import { fromInches, inches, printLength } from '../../../src/base/units/index.js';
-import type { Length } from '../../../src/base/units/index.js';
+import { layOut, type Layout } from '../../../src/core/takeoff/layout/index.js';
+import { fromInches, inches, printLength, type Length } from '../../../src/base/units/index.js';
 import { boards, feetOf, rectangle, region, sheets } from './shapes.js';
 
 /** Every case is worked by hand in its comment. */

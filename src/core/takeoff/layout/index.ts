@@ -2,8 +2,6 @@
  *  courses, what to buy, the cut list and its waste. Absent: records, prices, drawings. */
 export * from './layout.js';
 export { boardRules, sheetRules } from './rules.js';
-export { keptLayouts, layOut } from './lay-out.js';
-export type { LayOut } from './lay-out.js';
+export { keptLayouts, layOut, type LayOut } from './lay-out.js';
 export { fromFrame } from './frame.js';
-export { summarize } from './summary.js';
-export type { NamedPlane } from './summary.js';
+export { summarize, type NamedPlane } from './summary.js';
