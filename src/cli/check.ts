@@ -1,3 +1,4 @@
+import { counted } from '../base/units/index.js';
 import { Command } from 'commander';
 import { lookUp, type Book } from '../core/book/index.js';
 import { checkChangeOrders, type ComposedBook } from '../disk/load/index.js';
@@ -52,10 +53,10 @@ function scopeWarnings(book: Book): readonly Problem[] {
 
 function summary(files: number, { rooms, options, selections }: Book): string {
   const open = selections.filter((selection) => selection.state === 'open').length;
-  const counts = [count(rooms.length, 'room'), count(options.length, 'option'), count(selections.length, 'selection')];
-  return `${count(files, 'record')} read: ${counts.join(', ')}, ${open} open. No errors.\n`;
-}
-
-function count(number: number, noun: string): string {
-  return `${number} ${noun}${number === 1 ? '' : 's'}`;
+  const counts = [
+    counted(rooms.length, 'room'),
+    counted(options.length, 'option'),
+    counted(selections.length, 'selection'),
+  ];
+  return `${counted(files, 'record')} read: ${counts.join(', ')}, ${open} open. No errors.\n`;
 }

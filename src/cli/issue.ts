@@ -12,11 +12,10 @@ import {
   issueBlockers,
   issueRecord,
   roomDigests,
-  shortDigest,
   tradeDigests,
 } from '../signoff/index.js';
 import { writeAtomically } from '../disk/store/index.js';
-import { printDay, recordNumber } from '../base/units/index.js';
+import { printDay, recordNumber, shortDigest } from '../base/units/index.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';

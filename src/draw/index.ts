@@ -6,7 +6,6 @@ export { drawPlan } from './plan/index.js';
 export { drawElevation, type ElevationOptions, type FinishRegion } from './elevation/index.js';
 export { drawStep } from './elevation/step.js';
 export { drawCeilingPlan } from './ceiling/index.js';
-export type { CourseLayout } from './courses/course-lines.js';
 export { breastDrawer } from './feature/chimney-breast.js';
 export { edgeDrawer } from './feature/edge-section.js';
 export { roomViews, type RoomView, type RoomViews } from './room-views.js';

@@ -1,5 +1,6 @@
+import { printDay } from '../../src/base/units/index.js';
 import { expect, test } from 'vitest';
-import { plusDays, printDay, printWorkingDays } from '../../src/core/calendar/index.js';
+import { plusDays, printWorkingDays } from '../../src/core/calendar/index.js';
 
 test('days are printed as people write them', () => {
   expect(printDay('2026-05-04')).toBe('4 May 2026');

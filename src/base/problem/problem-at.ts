@@ -56,3 +56,9 @@ function lineOf(text: string, line: number): string | undefined {
   const excerpt = text.slice(start, end < 0 ? undefined : end).slice(0, longestExcerpt);
   return excerpt.replace(/\r$/u, '');
 }
+
+/** Where in a text the character at `offset` stands. */
+export function positionOf(text: string, offset: number): Position {
+  const lines = text.slice(0, offset).split('\n');
+  return { line: lines.length, column: (lines.at(-1)?.length ?? 0) + 1 };
+}

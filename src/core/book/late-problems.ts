@@ -1,4 +1,5 @@
-import { describePush, describeSlack, printDay } from '../calendar/index.js';
+import { printDay } from '../../base/units/index.js';
+import { describePush, describeSlack } from '../calendar/index.js';
 import { problemAt, type Problem } from '../../base/problem/index.js';
 import type { BookSelection } from './book.js';
 import type { Draft } from './draft.js';

@@ -1,7 +1,7 @@
 import type { House, Milestone } from '../model/index.js';
 import { didYouMean, problemAt, type Outcome, type Problem, type ProblemCode } from '../../base/problem/index.js';
-import type { IsoDate } from '../../base/units/index.js';
-import { printDay, printWorkingDays } from './day.js';
+import { printDay, type IsoDate } from '../../base/units/index.js';
+import { printWorkingDays } from './day.js';
 import type { DatedMilestone } from './decision.js';
 import { workingDays, type WorkingDays } from './working-days.js';
 

@@ -1,6 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Weekday } from '../model/index.js';
-import { printDay, type IsoDate } from '../../base/units/index.js';
+import type { IsoDate } from '../../base/units/index.js';
 
 const weekdays: readonly Weekday[] = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
 
@@ -36,17 +36,10 @@ export function daysOfYear(year: number): { readonly date: IsoDate; readonly wee
   return days;
 }
 
-export { printDay };
-
 /** '1 working day', '5 working days'; the sign is left to the words around it. */
 export function printWorkingDays(days: number): string {
   const count = Math.abs(days);
   return `${count} working ${count === 1 ? 'day' : 'days'}`;
-}
-
-/** 'Saturday' */
-export function capital(weekday: Weekday): string {
-  return weekday.slice(0, 1).toUpperCase() + weekday.slice(1);
 }
 
 function pad(value: number, width: number): string {

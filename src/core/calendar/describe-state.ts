@@ -1,4 +1,5 @@
-import { printDay, printWorkingDays } from './day.js';
+import { printDay } from '../../base/units/index.js';
+import { printWorkingDays } from './day.js';
 import type { Decision } from './decision.js';
 
 /** How far off a decide-by day is: '12 working days left', 'last working day', '4 working days late'. */

@@ -3,4 +3,4 @@
 export { readRecords, recordReader, type ReadRecords } from './read-records.js';
 export { readIssueRecord } from './read-issue-record.js';
 export { readSigners, type Signer } from './read-signers.js';
-export { largestRecord } from './limits.js';
+export { largestRecord } from './front-matter.js';

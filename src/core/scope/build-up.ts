@@ -1,7 +1,7 @@
+import { capital } from '../../base/units/index.js';
 import { layers, type House, type Layer } from '../model/index.js';
 import { installerOf } from './installers.js';
 import type { Carrier, Names } from './names.js';
-import { capital } from './place-words.js';
 import type { BuildUp, BuildUpLayer } from './scope.js';
 import type { RoomSlot } from './slots.js';
 import { isThere, optionOf, type Selected, type Spot } from './spot.js';

@@ -1,3 +1,4 @@
+import type { DrawnGuard } from '../../core/book/index.js';
 import type { RoomMeasure, WallMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
@@ -8,7 +9,7 @@ import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
 import { textWidth } from '../text-width.js';
-import { drawFeatureFace, isGuarded, type Guard } from './feature-face.js';
+import { drawFeatureFace, isGuarded } from './feature-face.js';
 import { drawFinishes, type FinishRegion } from './finish-region.js';
 import { elevationFrame, topAt, wallOutline, type ElevationFrame } from './frame.js';
 import { drawOpeningFace, labelOpening } from './opening-face.js';
@@ -23,7 +24,7 @@ export interface ElevationOptions extends DrawOptions {
   /** What is seen of features before the wall, by feature id. */
   readonly faces?: ReadonlyMap<string, string>;
   /** The guard before an open side, by the edge's id. Without a height it is drawn as high as guards usually are. */
-  readonly guards?: ReadonlyMap<string, Guard>;
+  readonly guards?: ReadonlyMap<string, DrawnGuard>;
   /** Slug to name of the rooms that this one is open to. */
   readonly neighbours?: ReadonlyMap<string, string>;
 }

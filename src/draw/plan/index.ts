@@ -1,10 +1,11 @@
+import type { DrawnCourses } from '../../core/book/index.js';
 import type { RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';
 import { fitDrawing } from '../issue.js';
 import { lengthText } from '../length-text.js';
-import { courseNote, drawCourses, type CourseLayout } from '../courses/course-lines.js';
+import { courseNote, drawCourses } from '../courses/course-lines.js';
 import { drawMark, markSize } from '../mark.js';
 import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
@@ -24,7 +25,7 @@ interface PlanOptions extends DrawOptions {
   /** Slug to name of the rooms that this one opens to. */
   readonly neighbours?: ReadonlyMap<string, string>;
   /** Boards as laid out on the floor. */
-  readonly courses?: CourseLayout;
+  readonly courses?: DrawnCourses;
 }
 
 /** The plan of a room: cut walls, openings, features, voids, dimensions to the inside faces. */
@@ -89,7 +90,7 @@ function neighboursOf({ walls, openings }: RoomMeasure, names: PlanOptions['neig
 function drawFloorCourses(
   sheet: Sheet,
   measure: RoomMeasure,
-  { surfaces, face }: CourseLayout,
+  { surfaces, face }: DrawnCourses,
 ): (() => string | undefined)[] {
   return surfaces.flatMap((surface) =>
     measure.floor.regions.map(({ outline, holes }) => {

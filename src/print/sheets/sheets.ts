@@ -1,7 +1,7 @@
-import { printDay, type IsoDate } from '../../base/units/index.js';
+import { printDay, shortDigest, type IsoDate } from '../../base/units/index.js';
 import { swatchSvg } from '../drawings.js';
 import { makeCover, type Cover } from './cover.js';
-import { roomDigests, shortDigest } from '../../signoff/index.js';
+import { roomDigests } from '../../signoff/index.js';
 import { lookUp, type Book, type Stamp } from '../../core/book/index.js';
 import {
   cautionSheet,

@@ -1,4 +1,4 @@
-import { shortDigest } from '../digest/index.js';
+import { shortDigest } from '../../base/units/index.js';
 import type { PdfReport, SignatureReport } from '../verify/index.js';
 import { signatureField, type SignerRole } from './signer-role.js';
 
