@@ -7,14 +7,12 @@ import { assetCopies, pagesRoot } from './src/site/assets.js';
 import { bookSet } from './src/site/chapters.js';
 import { comparisonPages, comparisonSet } from './src/site/comparison/index.js';
 import { swatchFile, swatchPath } from './src/site/drawings.js';
-import { checkPath } from './src/site/page.js';
-import type { Page, SheetSet } from './src/site/page.js';
+import { checkPath, type Page, type SheetSet } from './src/site/page.js';
 import { renderPage } from './src/site/render-page.js';
 import { searchEntries, searchScript } from './src/site/search-index.js';
 import { allSheets } from './src/site/sheets.js';
-import { makeView } from './src/site/view.js';
+import { makeView, type Beside, type View } from './src/site/view.js';
 import { virtualPages } from './src/site/virtual-pages.js';
-import type { Beside, View } from './src/site/view.js';
 
 /** Eleventy run by itself builds the house of this folder, or the folder and day that the environment names:
  *  `node --import tsx node_modules/@11ty/eleventy/cmd.cjs --config=eleventy.config.ts` */

@@ -1,15 +1,12 @@
 import { extname, join, relative, resolve, sep } from 'node:path';
 import { Command, Option } from 'commander';
-import { issuedPath, loadHouse, verifySigned } from '../disk/load/index.js';
-import type { Verification } from '../disk/load/index.js';
+import { issuedPath, loadHouse, verifySigned, type Verification } from '../disk/load/index.js';
 import type { Issue, IssueSignature } from '../core/model/index.js';
-import { addSignatures, digestOfBytes, signerRoles } from '../signoff/index.js';
-import type { SignerRole } from '../signoff/index.js';
+import { addSignatures, digestOfBytes, signerRoles, type SignerRole } from '../signoff/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
-import { checkHouseDir, dayOf, withHouseOptions } from './house-options.js';
-import type { HouseOptions } from './house-options.js';
+import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './house-options.js';
 import { readNamed } from './read-named.js';
 import { UsageError } from './usage-error.js';
 import { printVerification } from './verification-text.js';

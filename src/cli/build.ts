@@ -1,21 +1,16 @@
 import { join, resolve } from 'node:path';
 import { Command } from 'commander';
-import { lookUp } from '../core/book/index.js';
-import type { Book } from '../core/book/index.js';
+import { lookUp, type Book } from '../core/book/index.js';
 import { dataFile, dataTables, orderTables, quantityTables } from '../table/index.js';
-import { tableCsv } from '../write/index.js';
-import { bookCalendar } from '../write/index.js';
+import { tableCsv, bookCalendar } from '../write/index.js';
 import { withTextDiffs } from '../disk/load/index.js';
 import { makeBookPdf, makeChangeOrderPdf, undrawnProblems } from '../print/index.js';
-import { writeComparison, writeSite } from '../site/index.js';
-import type { Beside } from '../site/index.js';
+import { writeComparison, writeSite, type Beside } from '../site/index.js';
 import { writeAtomically, writeTree } from '../disk/store/index.js';
 import { recordNumber } from '../base/units/index.js';
 import type { Console } from './console.js';
-import { loadFor, reportProblems, withHandoutProblems, withHouseOptions } from './house-options.js';
-import type { HouseOptions } from './house-options.js';
-import { changesSince } from './issue-changes.js';
-import type { IssueChanges } from './issue-changes.js';
+import { loadFor, reportProblems, withHandoutProblems, withHouseOptions, type HouseOptions } from './house-options.js';
+import { changesSince, type IssueChanges } from './issue-changes.js';
 import { handoutStamps } from './stamp-handout.js';
 import { writeHandouts } from './write-handouts.js';
 

@@ -1,16 +1,12 @@
 import { Command } from 'commander';
-import { lookUp } from '../core/book/index.js';
-import type { Book, LookUp } from '../core/book/index.js';
-import { slipEffects, workingDays } from '../core/calendar/index.js';
-import type { SlipEffects, Slips } from '../core/calendar/index.js';
-import { bookCalendar } from '../write/index.js';
+import { lookUp, type Book, type LookUp } from '../core/book/index.js';
+import { slipEffects, workingDays, type SlipEffects, type Slips } from '../core/calendar/index.js';
+import { bookCalendar, blocksText, tableText } from '../write/index.js';
 import { openHouse } from '../disk/load/index.js';
 import { calendarBlocks, movedDecisions, movedMilestones } from '../table/index.js';
 import { parseDays } from '../base/units/index.js';
-import { blocksText, tableText } from '../write/index.js';
 import type { Console } from './console.js';
-import { checkHouseDir, dayOf, reportProblems, withHouseOptions } from './house-options.js';
-import type { HouseOptions } from './house-options.js';
+import { checkHouseDir, dayOf, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
 
 interface CalendarOptions extends HouseOptions {

@@ -1,14 +1,11 @@
+import { counted } from '../base/units/index.js';
 import { Command } from 'commander';
-import { lookUp } from '../core/book/index.js';
-import type { Book } from '../core/book/index.js';
-import { checkChangeOrders } from '../disk/load/index.js';
-import type { ComposedBook } from '../disk/load/index.js';
-import { hasErrors, problemIn, sortProblems } from '../base/problem/index.js';
-import type { Problem } from '../base/problem/index.js';
+import { lookUp, type Book } from '../core/book/index.js';
+import { checkChangeOrders, type ComposedBook } from '../disk/load/index.js';
+import { hasErrors, problemIn, sortProblems, type Problem } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import { cautionLine, printCautions } from './print-cautions.js';
-import { loadFor, reportProblems, withHandoutProblems, withHouseOptions } from './house-options.js';
-import type { HouseOptions } from './house-options.js';
+import { loadFor, reportProblems, withHandoutProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 
 /** `bookmatch check`: every problem in the records, nothing written. */
 export function check(console: Console, done: (code: number) => void): Command {
@@ -56,10 +53,10 @@ function scopeWarnings(book: Book): readonly Problem[] {
 
 function summary(files: number, { rooms, options, selections }: Book): string {
   const open = selections.filter((selection) => selection.state === 'open').length;
-  const counts = [count(rooms.length, 'room'), count(options.length, 'option'), count(selections.length, 'selection')];
-  return `${count(files, 'record')} read: ${counts.join(', ')}, ${open} open. No errors.\n`;
-}
-
-function count(number: number, noun: string): string {
-  return `${number} ${noun}${number === 1 ? '' : 's'}`;
+  const counts = [
+    counted(rooms.length, 'room'),
+    counted(options.length, 'option'),
+    counted(selections.length, 'selection'),
+  ];
+  return `${counted(files, 'record')} read: ${counts.join(', ')}, ${open} open. No errors.\n`;
 }

@@ -1,14 +1,11 @@
 import { join, resolve } from 'node:path';
 import { Command } from 'commander';
-import { loadComparison, onDisk, openHouse, withTextDiffs } from '../disk/load/index.js';
-import type { LoadedComparison } from '../disk/load/index.js';
+import { loadComparison, onDisk, openHouse, withTextDiffs, type LoadedComparison } from '../disk/load/index.js';
 import { printProblems } from '../base/problem/index.js';
 import { writeComparison } from '../site/index.js';
 import type { Console } from './console.js';
-import { draftChangeOrder } from './draft-change-order.js';
-import type { DraftOptions } from './draft-change-order.js';
-import { checkHouseDir, dayOf, withHouseOptions } from './house-options.js';
-import type { HouseOptions } from './house-options.js';
+import { draftChangeOrder, type DraftOptions } from './draft-change-order.js';
+import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './house-options.js';
 import { printComparison } from './print-comparison.js';
 import { UsageError } from './usage-error.js';
 

@@ -1,6 +1,5 @@
 import { join } from 'node:path';
-import type { Comparison } from '../core/compare/index.js';
-import { draftLines } from '../core/compare/index.js';
+import { draftLines, type Comparison } from '../core/compare/index.js';
 import { changeOrderRecord } from '../signoff/index.js';
 import { readHouseFolder, writeAtomically } from '../disk/store/index.js';
 import { parseDays, printMoneyChange, recordNumber } from '../base/units/index.js';

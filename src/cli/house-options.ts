@@ -3,8 +3,7 @@ import { resolve } from 'node:path';
 import type { Command } from 'commander';
 import { handoutProblems } from '../handout/index.js';
 import { printProblems, sortProblems } from '../base/problem/index.js';
-import { bookOf, openHouse } from '../disk/load/index.js';
-import type { ComposedBook, LoadedBook, OpenHouse } from '../disk/load/index.js';
+import { bookOf, openHouse, type ComposedBook, type LoadedBook, type OpenHouse } from '../disk/load/index.js';
 import { parseDay } from '../base/units/index.js';
 import type { Console } from './console.js';
 import { UsageError } from './usage-error.js';
@@ -22,7 +21,7 @@ export function withHouseOptions(command: Command): Command {
 }
 
 /** A command's house, with the Book that its options ask for. */
-export type LoadedFor = LoadedBook & { readonly open: OpenHouse };
+type LoadedFor = LoadedBook & { readonly open: OpenHouse };
 
 /** Loads the Book that the options ask for. A wrong day or a folder that is not there is wrong usage. */
 export async function loadFor({ house, on }: HouseOptions, console: Console): Promise<LoadedFor> {

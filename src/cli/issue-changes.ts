@@ -1,7 +1,6 @@
 import type { Book } from '../core/book/index.js';
 import type { Comparison } from '../core/compare/index.js';
-import { compareBooks } from '../disk/load/index.js';
-import type { Composer, SinceIssue } from '../disk/load/index.js';
+import { compareBooks, type Composer, type SinceIssue } from '../disk/load/index.js';
 import { printProblems } from '../base/problem/index.js';
 import type { IsoDate } from '../base/units/index.js';
 import type { Console } from './console.js';

@@ -3,8 +3,7 @@ import { Command, Option } from 'commander';
 import type { Book, Stamp } from '../core/book/index.js';
 import { workingTree } from '../disk/history/index.js';
 import { bookOf, checkChangeOrders, issuedPath, openHouse } from '../disk/load/index.js';
-import { issuePurposes } from '../core/model/index.js';
-import type { IssuePurpose } from '../core/model/index.js';
+import { issuePurposes, type IssuePurpose } from '../core/model/index.js';
 import { hasErrors, printProblems } from '../base/problem/index.js';
 import { makeBookPdf, undrawnProblems } from '../print/index.js';
 import {
@@ -13,15 +12,13 @@ import {
   issueBlockers,
   issueRecord,
   roomDigests,
-  shortDigest,
   tradeDigests,
 } from '../signoff/index.js';
 import { writeAtomically } from '../disk/store/index.js';
-import { printDay, recordNumber } from '../base/units/index.js';
+import { printDay, recordNumber, shortDigest } from '../base/units/index.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
-import { checkHouseDir, dayOf, reportProblems, withHouseOptions } from './house-options.js';
-import type { HouseOptions } from './house-options.js';
+import { checkHouseDir, dayOf, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
 
 interface IssueOptions extends HouseOptions {

@@ -5,8 +5,7 @@ import { Command } from 'commander';
 import { readHouseFolder } from '../disk/store/index.js';
 import type { Console } from './console.js';
 import { demoPassphrase } from './demo/sign-issue.js';
-import { tellHistory } from './demo/tell-history.js';
-import type { Run } from './demo/tell-history.js';
+import { tellHistory, type Run } from './demo/tell-history.js';
 import { UsageError } from './usage-error.js';
 
 /** The program's own folder, whose content/ is the demo house. */

@@ -1,5 +1,4 @@
-import { lookUp } from '../core/book/index.js';
-import type { Book } from '../core/book/index.js';
+import { lookUp, type Book } from '../core/book/index.js';
 import { cautionWords, countWords, sourceText, stateWords } from '../core/caution/index.js';
 import { printDay } from '../base/units/index.js';
 

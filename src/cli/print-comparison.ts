@@ -1,4 +1,4 @@
-import { printDay, printWorkingDays } from '../core/calendar/index.js';
+import { printWorkingDays } from '../core/calendar/index.js';
 import {
   aspectWords,
   isTold,
@@ -14,8 +14,7 @@ import {
 import type { Comparison, NoticeChange, RoomChange, SelectionChange } from '../core/compare/index.js';
 import type { Block } from '../sheet/index.js';
 import { comparisonSections as of } from '../table/index.js';
-import { capital, printMoneyChange } from '../base/units/index.js';
-import type { Cents } from '../base/units/index.js';
+import { capital, printDay, printMoneyChange, type Cents } from '../base/units/index.js';
 import { blocksText } from '../write/index.js';
 
 /** A comparison for a terminal, in the order in which one tells it on the phone: the totals and where the difference comes

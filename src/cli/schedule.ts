@@ -7,8 +7,7 @@ import type { Sheet, TableBlock } from '../sheet/index.js';
 import { dataTables, tableNames } from '../table/index.js';
 import { tableCsv, tableJson, tableText } from '../write/index.js';
 import type { Console } from './console.js';
-import { loadFor, reportProblems, withHouseOptions } from './house-options.js';
-import type { HouseOptions } from './house-options.js';
+import { loadFor, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 
 interface ScheduleOptions extends HouseOptions {
   readonly json?: boolean;

@@ -1,7 +1,7 @@
+import { printDay } from '../base/units/index.js';
 import { existsSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
 import { Command, Option } from 'commander';
-import { printDay } from '../core/calendar/index.js';
 import { printable } from '../base/problem/index.js';
 import { findSignable, openCertificate, printInstant, signatureField, signerRoles, signPdf } from '../signoff/index.js';
 import type { CertificateFacts, SignerRole } from '../signoff/index.js';

@@ -1,15 +1,13 @@
 import { Command, Option } from 'commander';
-import { lookUp } from '../core/book/index.js';
-import type { Book } from '../core/book/index.js';
+import { lookUp, type Book } from '../core/book/index.js';
 import type { Console } from './console.js';
-import { loadFor, reportProblems, withHouseOptions } from './house-options.js';
-import type { HouseOptions } from './house-options.js';
+import { loadFor, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { orderTables, quantityTables, takeoffBlocks } from '../table/index.js';
 import { blocksText, tableCsv, tableJson } from '../write/index.js';
 
 const orders = ['room', 'trade', 'option'] as const;
 
-export interface TakeoffOptions extends HouseOptions {
+interface TakeoffOptions extends HouseOptions {
   readonly by: (typeof orders)[number];
   readonly arithmetic?: boolean;
   readonly json?: boolean;

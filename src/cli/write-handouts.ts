@@ -1,9 +1,7 @@
 import { join } from 'node:path';
 import type { Book, BookTrade } from '../core/book/index.js';
-import { makeHandout } from '../handout/index.js';
-import type { Handout, HandoutOptions } from '../handout/index.js';
-import { makeHandoutPdf } from '../print/index.js';
-import type { Undrawn } from '../print/index.js';
+import { makeHandout, type Handout, type HandoutOptions } from '../handout/index.js';
+import { makeHandoutPdf, type Undrawn } from '../print/index.js';
 import { currentFile, currentScript, handoutFolders } from '../site/index.js';
 import { outputMark, outputWords, writeTree } from '../disk/store/index.js';
 

@@ -5,7 +5,7 @@ import type { Sheet } from './sheet.js';
 import { textWidth } from './text-width.js';
 
 /** A string of dimensions along a line: `stops` in nanometres from the origin, ascending. */
-export interface DimensionString {
+interface DimensionString {
   /** Place on the sheet of stop 0 on the dimension line. */
   readonly origin: Spot;
   /** Unit vector along the string on the sheet. */

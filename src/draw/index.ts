@@ -1,22 +1,13 @@
 /** Drawings and swatches as plain SVG data. In: a room as the Book says it is drawn, a palette. Out: `Drawing` with its
  *  node, or a node. Absent: files, browsers, records, money. */
 export type { DrawOptions, Drawing } from './drawing.js';
-export { darkPalette, printPalette, screenPalette } from './palette.js';
-export type { Palette } from './palette.js';
+export { printPalette, screenPalette } from './palette.js';
 export { drawPlan } from './plan/index.js';
-export type { PlanOptions } from './plan/index.js';
-export { drawElevation } from './elevation/index.js';
-export type { ElevationOptions, FinishRegion, Guard } from './elevation/index.js';
+export { drawElevation, type ElevationOptions, type FinishRegion } from './elevation/index.js';
 export { drawStep } from './elevation/step.js';
 export { drawCeilingPlan } from './ceiling/index.js';
-export type { CeilingPlanOptions } from './ceiling/index.js';
-export type { CourseLayout } from './courses/course-lines.js';
 export { breastDrawer } from './feature/chimney-breast.js';
-export type { FeatureOptions } from './feature/chimney-breast.js';
 export { edgeDrawer } from './feature/edge-section.js';
-export type { EdgeSectionOptions } from './feature/edge-section.js';
-export { roomViews } from './room-views.js';
-export type { RoomView, RoomViews } from './room-views.js';
+export { roomViews, type RoomView, type RoomViews } from './room-views.js';
 export { drawnAlike } from './drawn-sheet.js';
 export { drawSwatch } from './swatch/index.js';
-export type { SwatchOptions } from './swatch/index.js';

@@ -31,7 +31,7 @@ export function spotsInside(outline: readonly Spot[], steps = 16): Spot[] {
 }
 
 /** Center of the area of an outline; the mean of its corners when it has no area. */
-export function centroid(outline: readonly Spot[]): Spot {
+function centroid(outline: readonly Spot[]): Spot {
   let area = 0;
   let x = 0;
   let y = 0;

@@ -1,13 +1,10 @@
-import { PathBuilder, circle, element, line, path, rect, text } from '../base/svg/index.js';
-import type { SvgNode } from '../base/svg/index.js';
+import { PathBuilder, circle, element, line, path, rect, text, type SvgNode } from '../base/svg/index.js';
 import type { DrawOptions, Drawing } from './drawing.js';
-import { sheetsOf } from './drawn-sheet.js';
-import type { DrawnSheet, Subject, Title } from './drawn-sheet.js';
+import { sheetsOf, type DrawnSheet, type Subject, type Title } from './drawn-sheet.js';
 import { lengthText } from './length-text.js';
 import { paint } from './palette.js';
 import { pens, sizes } from './pen.js';
-import { pointsPerNanometre, scales } from './scale.js';
-import type { Scale } from './scale.js';
+import { pointsPerNanometre, scales, type Scale } from './scale.js';
 import { fitText, textWidth } from './text-width.js';
 
 const margin = 5;

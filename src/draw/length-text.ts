@@ -1,5 +1,4 @@
-import { printLength } from '../base/units/index.js';
-import type { Length } from '../base/units/index.js';
+import { printLength, type Length } from '../base/units/index.js';
 
 /** A distance on a drawing, in nanometres, as written beside it: `14'-6 1/2"`. */
 export function lengthText(distance: number): string {

@@ -51,20 +51,6 @@ export const screenPalette: Palette = {
   accent: 'var(--draw-accent, #9c3d17)',
 };
 
-/** Values for `--draw-*` on a dark page, by role. */
-export const darkPalette: Palette = {
-  ink: '#e6e3da',
-  hair: '#8d9790',
-  text: '#edeae2',
-  muted: '#b3bab4',
-  poche: '#b9b8ae',
-  paper: '#191d1b',
-  tone: '#272c29',
-  deep: '#3a403c',
-  glass: '#223a42',
-  accent: '#e89468',
-};
-
 /** A node, and all in it, with the palette's colours in place of their roles. */
 export function paint(node: SvgNode, palette: Palette): SvgNode {
   const { fill, stroke } = node.attributes;

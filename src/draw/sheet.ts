@@ -1,18 +1,13 @@
-import { PathBuilder, group, path, text } from '../base/svg/index.js';
-import type { SvgNode } from '../base/svg/index.js';
-import { overlaps, turnedBox } from './convex.js';
-import type { Convex, Spot } from './convex.js';
+import { PathBuilder, group, path, text, type SvgNode } from '../base/svg/index.js';
+import { overlaps, turnedBox, type Convex, type Spot } from './convex.js';
 import type { Role } from './palette.js';
-import { dashes, pens, sizes } from './pen.js';
-import type { Pen } from './pen.js';
-import { pointsPerNanometre } from './scale.js';
-import type { Scale } from './scale.js';
-import { textWidth } from './text-width.js';
-import type { Weight } from './text-width.js';
+import { dashes, pens, sizes, type Pen } from './pen.js';
+import { pointsPerNanometre, type Scale } from './scale.js';
+import { textWidth, type Weight } from './text-width.js';
 
 /** Back to front. */
-export const layers = ['fill', 'fine', 'object', 'cut', 'label'] as const;
-export type Layer = (typeof layers)[number];
+const layers = ['fill', 'fine', 'object', 'cut', 'label'] as const;
+type Layer = (typeof layers)[number];
 
 export interface Stroke {
   readonly pen: Pen;
@@ -24,7 +19,7 @@ export interface Stroke {
   readonly quiet?: boolean;
 }
 
-export interface Lettering {
+interface Lettering {
   readonly size?: number;
   readonly weight?: Weight;
   readonly color?: Role;

@@ -1,9 +1,7 @@
 import type { Book } from '../core/book/index.js';
-import { problemIn } from '../base/problem/index.js';
-import type { Position, Problem } from '../base/problem/index.js';
+import { positionOf, problemIn, type Position, type Problem } from '../base/problem/index.js';
 import { openMark } from './marks.js';
-import { carriedProse } from './prose.js';
-import type { CarriedProse } from './prose.js';
+import { carriedProse, type CarriedProse } from './prose.js';
 import { sievedOut } from './sieve.js';
 
 /** What handouts leave out of the records because it speaks of money, and marks that are never closed, as warnings at the
@@ -43,7 +41,7 @@ function unclosed(path: string, text: string): readonly Problem[] {
   return [
     problemIn(
       { file: path, text },
-      positionAt(text, mark.index),
+      positionOf(text, mark.index),
       'mark-open',
       `<!-- ${mark.name} --> is never closed: ${what}`,
       { severity: 'warning', fix: `write <!-- /${mark.name} --> where it ends` },
@@ -61,10 +59,5 @@ function placeOf(sentence: string, word: string, record: string): Position {
   const found = new RegExp(pattern, 'u').exec(record);
   if (!found) return { line: 1, column: 1 };
   const inside = found[0].indexOf(word);
-  return positionAt(record, found.index + Math.max(inside, 0));
-}
-
-function positionAt(text: string, index: number): Position {
-  const before = text.slice(0, index).split('\n');
-  return { line: before.length, column: (before.at(-1)?.length ?? 0) + 1 };
+  return positionOf(record, found.index + Math.max(inside, 0));
 }

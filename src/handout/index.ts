@@ -1,11 +1,8 @@
 /** Handouts. In: a Book and a trade. Out: all that the trade needs, as plain data without any money. Absent: prices, private
  *  notes, the owner's contacts, the disk. */
 export type * from './handout.js';
-export { makeHandout } from './make-handout.js';
-export type { HandoutOptions } from './make-handout.js';
-export type { Since } from './changes.js';
+export { makeHandout, type HandoutOptions } from './make-handout.js';
 export { handoutDrawnRoom } from './drawn-room.js';
 export { handoutProblems } from './handout-problems.js';
 export { withoutMarks } from './marks.js';
-export { reachWords, standingOf } from './standing.js';
-export type { Standing } from './standing.js';
+export { reachWords, standingOf, type Standing } from './standing.js';

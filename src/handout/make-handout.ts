@@ -1,8 +1,7 @@
 import type { Book, BookTrade, Stamp } from '../core/book/index.js';
 import type { Person } from '../core/model/index.js';
 import { ref } from '../sheet/index.js';
-import { changes } from './changes.js';
-import type { Since } from './changes.js';
+import { changes, type Since } from './changes.js';
 import type { Handout, HandoutCover } from './handout.js';
 import { joined } from './own.js';
 import { products } from './products.js';
@@ -12,8 +11,7 @@ import { sections } from './sections.js';
 import { sieve, sieveName } from './sieve.js';
 import { orders, supplies } from '../table/index.js';
 import { leftByYou, leftForYou, listOf, schedules, steps } from './tables.js';
-import { workOf } from './work.js';
-import type { Work } from './work.js';
+import { workOf, type Work } from './work.js';
 
 export interface HandoutOptions {
   /** The issue that it belongs to; absent: not issued. */

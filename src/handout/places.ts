@@ -1,17 +1,14 @@
-import { optionId } from '../core/book/index.js';
-import type { BookSelection, LookUp } from '../core/book/index.js';
+import { optionId, type BookSelection, type LookUp } from '../core/book/index.js';
 import { layers } from '../core/model/index.js';
 import type { BuildUpLayer } from '../core/scope/index.js';
 import type { LayoutSummary, Takeoff } from '../core/takeoff/index.js';
 import { ref } from '../sheet/index.js';
 import type { HandoutFinish, HandoutLayout, HandoutPlace, HandoutQuantity } from './handout.js';
 import { isBefore, othersAt } from './others.js';
-import { joined, length, own, told } from './own.js';
-import type { Own, Said } from './own.js';
+import { joined, length, own, told, type Own, type Said } from './own.js';
 import { needsOf } from './products.js';
 import { sieve, sieveName } from './sieve.js';
-import { productOf } from './work.js';
-import type { Work } from './work.js';
+import { productOf, type Work } from './work.js';
 import { count, milestoneOf, placeWords, productFinish, statusOf, whenDecided } from './words.js';
 
 /** One place of a room as the trade builds it. */

@@ -1,11 +1,9 @@
-import { drawnRoom } from '../core/book/index.js';
-import type { BookRoom, BookSelection, DrawnCourses } from '../core/book/index.js';
+import { drawnRoom, type BookRoom, type BookSelection, type DrawnCourses } from '../core/book/index.js';
 import type { RoomMeasure, WallMeasure } from '../core/model/index.js';
 import { cleared } from './cleared.js';
 import type { HandoutDrawings } from './handout.js';
 import { sieve, sieveName } from './sieve.js';
-import { productOf } from './work.js';
-import type { Work } from './work.js';
+import { productOf, type Work } from './work.js';
 
 /** What a trade needs to see of a room: `places` are the ids that its selections are at. */
 export function drawingsOf(

@@ -1,8 +1,6 @@
 import type { BookSelection } from '../core/book/index.js';
-import { col, layOutFor, words } from '../sheet/index.js';
-import type { Cell, Table, TradeBlock } from '../sheet/index.js';
-import { namesOf, needColumns, needRows, tradeTables } from '../table/index.js';
-import type { NeedRow, Schedule } from '../table/index.js';
+import { col, layOutFor, words, type Cell, type Table, type TradeBlock } from '../sheet/index.js';
+import { namesOf, needColumns, needRows, tradeTables, type NeedRow, type Schedule } from '../table/index.js';
 import type { IsoDate } from '../base/units/index.js';
 import { isBefore, othersAt } from './others.js';
 import { forTrades } from './sieve.js';

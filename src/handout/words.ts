@@ -1,13 +1,10 @@
 import type { BookOption, BookSelection, LookUp } from '../core/book/index.js';
 import type { DatedMilestone } from '../core/calendar/index.js';
-import type { Ref, Sieved, Status } from '../sheet/index.js';
-import { ref } from '../sheet/index.js';
+import { ref, type Ref, type Sieved, type Status } from '../sheet/index.js';
 import { placesOf } from '../table/index.js';
-import type { Unit } from '../base/units/index.js';
-import { plural } from '../base/units/index.js';
+import { plural, type Unit } from '../base/units/index.js';
 import type { Day, HandoutFinish } from './handout.js';
-import { amount, day, joined, own, told } from './own.js';
-import type { Own, Said } from './own.js';
+import { amount, day, joined, own, told, type Own, type Said } from './own.js';
 import { sieve, sieveName } from './sieve.js';
 
 /** `6 weeks`, `3 days`, `none`. */

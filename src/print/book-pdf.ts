@@ -1,8 +1,7 @@
 import { AFRelationship, ParseSpeeds, PDFDocument } from 'pdf-lib';
 import type { Book, Stamp } from '../core/book/index.js';
 import { canonicalJson } from '../signoff/index.js';
-import { makeDrawable } from './drawable.js';
-import type { Undrawn } from './drawable.js';
+import { makeDrawable, type Undrawn } from './drawable.js';
 import { addFields } from './fill-in.js';
 import { markRowHeads } from './row-heads.js';
 import { makeSheets } from './sheets/index.js';

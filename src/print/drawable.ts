@@ -1,6 +1,5 @@
 import type { Source } from '../core/model/index.js';
-import { problemIn } from '../base/problem/index.js';
-import type { Problem } from '../base/problem/index.js';
+import { problemIn, type Problem } from '../base/problem/index.js';
 import { isPrintable } from './fonts.js';
 
 /** A character that no font of ours draws. */

@@ -1,7 +1,5 @@
-import { drawnRoom } from '../core/book/index.js';
-import type { BookOption, BookRoom, DrawnRoom, LookUp } from '../core/book/index.js';
-import { drawSwatch, printPalette, roomViews } from '../draw/index.js';
-import type { DrawOptions, Drawing, RoomView } from '../draw/index.js';
+import { drawnRoom, type BookOption, type BookRoom, type DrawnRoom, type LookUp } from '../core/book/index.js';
+import { drawSwatch, printPalette, roomViews, type DrawOptions, type Drawing, type RoomView } from '../draw/index.js';
 import { svgText } from '../base/svg/index.js';
 import { feet } from '../base/units/index.js';
 import { shorten } from './shorten.js';
@@ -20,7 +18,7 @@ export interface PrintDrawing {
 }
 
 /** Ink and chalk-line blue of the printed book over the drawing's own roles. */
-export const palette = {
+const palette = {
   ...printPalette,
   ink: '#16242e',
   text: '#16242e',
@@ -52,7 +50,7 @@ const longestName = 32;
 const swatchSize = 66;
 
 /** The drawings of a room's sheets. */
-export interface RoomPrints {
+interface RoomPrints {
   /** At the scale that it says. */
   readonly plan: PrintDrawing;
   /** Is there room for the facts beside the plan? */

@@ -1,5 +1,4 @@
-import { PDFArray, PDFDict, PDFHexString, PDFName, PDFRef, PDFString } from 'pdf-lib';
-import type { PDFDocument, PDFPage } from 'pdf-lib';
+import { PDFArray, PDFDict, PDFHexString, PDFName, PDFRef, PDFString, type PDFDocument, type PDFPage } from 'pdf-lib';
 import { embedEntryFont } from './entry-font.js';
 import type { PlacedField } from './typeset.js';
 

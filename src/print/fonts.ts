@@ -1,8 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { readFontFile } from './font-file.js';
-import type { FontFile } from './font-file.js';
+import { readFontFile, type FontFile } from './font-file.js';
 
 const faces = [
   ['public-sans', '400Regular', 'PublicSans'],

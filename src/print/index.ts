@@ -2,7 +2,6 @@
  *  fonts, the clock. */
 export * from './book-pdf.js';
 export * from './change-order-pdf.js';
-export { undrawnProblems } from './drawable.js';
-export type { Undrawn } from './drawable.js';
+export { undrawnProblems, type Undrawn } from './drawable.js';
 export * from './handout/index.js';
 export * from './sheet-pdf.js';

@@ -1,10 +1,8 @@
-import { sectionsOf, tablesOf } from '../sheet/index.js';
-import type { Block, Place } from '../sheet/index.js';
-import { anchorOf } from '../write/index.js';
-import type { Labels } from '../write/index.js';
+import { sectionsOf, tablesOf, type Block, type Place } from '../sheet/index.js';
+import { anchorOf, type Labels } from '../write/index.js';
 
 /** What in a document can be pointed to: rows of its tables, its sections, and its rooms. */
-export interface Targets {
+interface Targets {
   /** Labels that rows and sections carry. */
   readonly anchors: readonly string[];
   readonly labels: Labels;

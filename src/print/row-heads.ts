@@ -1,5 +1,4 @@
-import { PDFArray, PDFDict, PDFName } from 'pdf-lib';
-import type { PDFContext, PDFDocument } from 'pdf-lib';
+import { PDFArray, PDFDict, PDFName, type PDFContext, type PDFDocument } from 'pdf-lib';
 
 const name = (text: string): PDFName => PDFName.of(text);
 

@@ -1,5 +1,5 @@
+import { shortDigest } from '../base/units/index.js';
 import type { Stamp } from '../core/book/index.js';
-import { shortDigest } from '../signoff/index.js';
 
 /** What every sheet says of its standing. A book made from records alone is nobody's agreement. */
 export function standingOf(stamp: Stamp | undefined): { readonly standing: string; readonly digest: string } {

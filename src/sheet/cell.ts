@@ -77,7 +77,7 @@ export type Cell<Words extends string = string> =
   /** One under another, each with what it is of, before or after it. */
   | Is<'lines', { of: readonly { readonly at?: Words; readonly after?: Words; readonly cell: Cell<Words> }[] }>;
 
-export type Tone = 'plain' | 'quiet' | 'strong';
+type Tone = 'plain' | 'quiet' | 'strong';
 
 /** What a selection puts at a place. */
 export interface Finish<Words extends string = string> {

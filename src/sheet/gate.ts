@@ -1,5 +1,4 @@
-import type { Cell, Finish, Place } from './cell.js';
-import { nothing } from './cell.js';
+import { nothing, type Cell, type Finish, type Place } from './cell.js';
 
 /** What words of a record must pass to be read by an audience; what may not pass becomes ''. The only way to words of another
  *  type, so that no string of a record reaches a trade by the side. `name`: it has to be called something. */

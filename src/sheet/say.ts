@@ -140,7 +140,7 @@ export function piecesWords(of: Extract<Cell, { is: 'pieces' }>['of']): string {
 }
 
 /** `6 weeks`, `3 days`, `none`: of working days, five to a week. */
-export function daysWords(working: number): string {
+function daysWords(working: number): string {
   if (working === 0) return 'none';
   const [count, noun] = working % 5 === 0 ? [working / 5, 'week'] : [working, 'day'];
   return `${printAmount(count, 0)} ${count === 1 ? noun : `${noun}s`}`;

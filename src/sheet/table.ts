@@ -1,8 +1,5 @@
-import { ref } from './cell.js';
-import type { Cell, HouseCell, Kind, MoneyCell, Ref, Sieved, TradeCell } from './cell.js';
-import { gated, open } from './gate.js';
-import type { Gate } from './gate.js';
-import type { MoneyFree } from './money-free.js';
+import { ref, type Cell, type HouseCell, type Kind, type Ref, type Sieved, type TradeCell } from './cell.js';
+import { gated, open, type Gate } from './gate.js';
 import type { Names } from './names.js';
 
 /** How wide on paper and screen; the theme gives each its number. Figures are as wide as they are. */
@@ -42,21 +39,18 @@ export interface Table<Row, C extends HouseCell = Cell> {
   readonly notes?: readonly string[];
 }
 
-export interface GroupTitle {
+interface GroupTitle {
   readonly title: string;
   /** Small print beside it. */
   readonly why?: string;
   readonly cell?: Cell;
 }
 
-/** A table whose rows hold no money: what a trade may be given. */
-export type TradeTable<Row> = Table<MoneyFree<Row>>;
-
 /** A table for the house alone. */
 export type HouseTable<Row> = Table<Row, HouseCell>;
 
 /** A line below the rows. `what` stands in the column that names the row. */
-export interface Sum<C> {
+interface Sum<C> {
   readonly what: string;
   readonly why?: string;
   readonly strong?: boolean;
@@ -85,7 +79,7 @@ export type LaidColumn<Words extends string = string> = Omit<
   readonly under?: Ref;
 };
 
-export interface Group<C, Words extends string = string> {
+interface Group<C, Words extends string = string> {
   readonly title?: Words;
   readonly why?: Words;
   readonly cell?: C;
@@ -182,5 +176,3 @@ function lay<Row, C extends HouseCell, Out extends HouseCell, Words extends stri
 
 export const rowsOf = <C extends HouseCell>(table: TableBlock<C>): readonly LaidRow<C>[] =>
   table.groups.flatMap(({ rows }) => rows);
-
-export type { MoneyCell };

@@ -1,5 +1,4 @@
-import { printMoneyChange } from '../base/units/index.js';
-import type { Cents } from '../base/units/index.js';
+import { printMoneyChange, type Cents } from '../base/units/index.js';
 import type { Status } from './cell.js';
 
 /** One word for each status, wherever it is read. */

@@ -1,9 +1,8 @@
 import { stringify } from 'yaml';
 import type { Draft } from '../core/compare/index.js';
-import { printDays, printMoney } from '../base/units/index.js';
-import type { Cents, IsoDate } from '../base/units/index.js';
+import { printDays, printMoney, type Cents, type IsoDate } from '../base/units/index.js';
 
-export interface ChangeOrderFacts {
+interface ChangeOrderFacts {
   /** `issue-N`, or the whole id of a commit. */
   readonly from: string;
   readonly to: string;

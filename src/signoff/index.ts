@@ -2,8 +2,6 @@
  *  report on a signed PDF. Absent: the disk, git, issues and change orders. */
 export * from './digest/index.js';
 export * from './match/index.js';
-export { carriesBook } from './pdf/index.js';
-export type { PdfFacts } from './pdf/index.js';
 export { addSignatures } from './add-signatures.js';
 export { changeOrderRecord } from './change-order-record.js';
 export { issueBlockers } from './issue-blockers.js';

@@ -1,5 +1,4 @@
-import { lookUp } from '../core/book/index.js';
-import type { Book } from '../core/book/index.js';
+import { lookUp, type Book } from '../core/book/index.js';
 import { printDay, printMoneyChange } from '../base/units/index.js';
 
 /** What stands in the way of issuing for construction, each in a sentence with its place: choices that are due and open,

@@ -1,6 +1,5 @@
 import type { Book, BookSelection, SignedState } from '../core/book/index.js';
-import { compare } from '../core/compare/index.js';
-import type { Aspect, Comparison } from '../core/compare/index.js';
+import { compare, type Aspect, type Comparison } from '../core/compare/index.js';
 import { roomDigests } from './digest/index.js';
 
 /** The Book with each room and selection marked as signed in an issue, changed since, or new. `then` is the Book of the

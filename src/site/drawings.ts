@@ -1,11 +1,9 @@
-import { drawnRoom } from '../core/book/index.js';
-import type { BookOption, BookRoom } from '../core/book/index.js';
-import { drawSwatch, roomViews, screenPalette } from '../draw/index.js';
-import type { Drawing, RoomView } from '../draw/index.js';
+import { drawnRoom, type BookOption, type BookRoom } from '../core/book/index.js';
+import { drawSwatch, roomViews, screenPalette, type Drawing, type RoomView } from '../draw/index.js';
 import { svgText } from '../base/svg/index.js';
 import type { View } from './view.js';
 
-export interface RoomDrawings {
+interface RoomDrawings {
   readonly plan: Drawing;
   readonly ceiling: Drawing;
   /** Steps of the ceiling, and what stands or falls in the room. */
@@ -31,7 +29,7 @@ export function drawForPage(view: RoomView, id = 'draw'): Drawing {
 
 /** Two sizes of each swatch: the small one is drawn coarser. Both are shown at half their pixels or less. */
 export const swatchSizes = { small: { width: 144, height: 108 }, large: { width: 400, height: 300 } } as const;
-export type SwatchSize = keyof typeof swatchSizes;
+type SwatchSize = keyof typeof swatchSizes;
 
 /** Where an option's drawn sample stands in the book's folder. A file of its own: many pages show it. */
 export function swatchPath(option: Pick<BookOption, 'category' | 'slug'>, size: SwatchSize): string {

@@ -80,7 +80,7 @@ export function Frame({ page }: { page: Page }): VNode {
 }
 
 /** In the order of the cascade. */
-export const styles = [
+const styles = [
   'type.css',
   'sheet.css',
   'table.css',

@@ -22,7 +22,7 @@ export interface SheetSet {
   readonly index: readonly IndexEntry[];
 }
 
-export interface IndexEntry {
+interface IndexEntry {
   readonly id: string;
   readonly sheet: string;
   readonly title: string;

@@ -2,8 +2,7 @@ import { render } from 'preact-render-to-string';
 import { bookSet } from './chapters.js';
 import { Frame } from './frame.js';
 import type { Page, SheetSet } from './page.js';
-import { SheetProvider } from './sheet-context.js';
-import type { SheetContext } from './sheet-context.js';
+import { SheetProvider, type SheetContext } from './sheet-context.js';
 import type { View } from './view.js';
 
 /** A page as a whole HTML document, of the book if no other set is named. */

@@ -6,7 +6,7 @@ import { chapters } from './chapters.js';
 import type { View } from './view.js';
 
 /** Something that can be found. `path` is in the book's folder. */
-export interface SearchEntry {
+interface SearchEntry {
   readonly id: number;
   readonly title: string;
   readonly kind: string;

@@ -1,7 +1,6 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import { relativeLink } from './page.js';
-import type { SheetSet } from './page.js';
+import { relativeLink, type SheetSet } from './page.js';
 import type { View } from './view.js';
 
 /** What every part of a page may ask for without being handed it. */

@@ -1,8 +1,6 @@
 import type { VNode } from 'preact';
-import type { Page } from './page.js';
-import { checkPath } from './page.js';
-import type { ChapterId } from './chapters.js';
-import { chapters } from './chapters.js';
+import { checkPath, type Page } from './page.js';
+import { chapters, type ChapterId } from './chapters.js';
 import { AgreedPage } from './pages/agreed.js';
 import { CalendarPage } from './pages/calendar.js';
 import { CautionsPage } from './pages/cautions.js';

@@ -8,7 +8,7 @@ import type { Comparison } from '../core/compare/index.js';
 import { pagesRoot } from './assets.js';
 import type { Beside } from './view.js';
 
-export interface WrittenPage {
+interface WrittenPage {
   /** Path below the folder that was asked for: `book/rooms/study.html`. */
   readonly path: string;
 }

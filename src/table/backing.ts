@@ -1,6 +1,5 @@
 import type { BookSelection, LookUp } from '../core/book/index.js';
-import { col } from '../sheet/index.js';
-import type { Cell, Column, Names } from '../sheet/index.js';
+import { col, type Cell, type Column, type Names } from '../sheet/index.js';
 import { optionsAt } from './options-at.js';
 import { placesOf } from './places-of.js';
 import { schedule } from './schedule.js';

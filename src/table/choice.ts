@@ -1,6 +1,5 @@
 import type { BookSelection, LookUp } from '../core/book/index.js';
-import type { Cell, Finish } from '../sheet/index.js';
-import { words } from '../sheet/index.js';
+import { words, type Cell, type Finish } from '../sheet/index.js';
 import { lower } from '../base/units/index.js';
 import { saidOnce } from './places-of.js';
 

@@ -1,6 +1,5 @@
 import type { DoorRow } from '../core/book/index.js';
-import { col } from '../sheet/index.js';
-import type { Column, Names } from '../sheet/index.js';
+import { col, type Column, type Names } from '../sheet/index.js';
 import { capital, printLength } from '../base/units/index.js';
 import { schedule } from './schedule.js';
 import { finishOf, trimOf } from './scheduled.js';

@@ -1,6 +1,5 @@
 import type { LookUp } from '../core/book/index.js';
-import { words } from '../sheet/index.js';
-import type { Sheet } from '../sheet/index.js';
+import { words, type Sheet } from '../sheet/index.js';
 import { finishes, finishKeys, finishRemarks } from './finish.js';
 import { isFilled, part } from './part.js';
 

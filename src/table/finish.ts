@@ -1,8 +1,6 @@
 import type { FinishGroup, FinishKey, FinishNote, FinishRow, LookUp } from '../core/book/index.js';
-import { scheduleColumns } from '../core/model/index.js';
-import type { ScheduleColumn } from '../core/model/index.js';
-import { col, words } from '../sheet/index.js';
-import type { Cell, Column, Finish, Names, Width } from '../sheet/index.js';
+import { scheduleColumns, type ScheduleColumn } from '../core/model/index.js';
+import { col, words, type Cell, type Column, type Finish, type Names, type Width } from '../sheet/index.js';
 import { capital } from '../base/units/index.js';
 import { saidOnce } from './places-of.js';
 import { schedule } from './schedule.js';

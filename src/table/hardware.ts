@@ -1,6 +1,5 @@
 import type { HardwareSet } from '../core/book/index.js';
-import { col } from '../sheet/index.js';
-import type { Cell } from '../sheet/index.js';
+import { col, type Cell } from '../sheet/index.js';
 import { schedule } from './schedule.js';
 
 /** What each hardware set holds, and the doors that have it. */

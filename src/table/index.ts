@@ -1,7 +1,7 @@
 /** The tables of the house, one file each, and the sheets that are made of them. In: a Book by its names. Out: tables laid out, for
  *  the house or, where their rows hold no money, for a trade. Absent: markup. */
 export { namesOf } from './names-of.js';
-export type { HouseSchedule, Schedule } from './schedule.js';
+export type { Schedule } from './schedule.js';
 export { dataFile, dataTables, tableNames } from './files.js';
 export { moneySections, moneySheets } from './money/index.js';
 export { agreedSections, changeOrderBlocks, changeOrderSheet } from './agreed/index.js';
@@ -11,8 +11,7 @@ export { cautionRules, cautionSheet } from './cautions/index.js';
 export { comparisonSections, fieldTable } from './comparison/index.js';
 export { conventions } from './conventions.js';
 export { findingSheet, scopeSheet } from './scope/index.js';
-export { backing, needColumns, needRows } from './backing.js';
-export type { NeedRow } from './backing.js';
+export { backing, needColumns, needRows, type NeedRow } from './backing.js';
 export { optionsAt } from './options-at.js';
 export { placesOf, saidOnce } from './places-of.js';
 export { sharePlace } from './share-place.js';

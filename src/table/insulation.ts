@@ -1,6 +1,5 @@
 import type { InsulationRow } from '../core/book/index.js';
-import { col, nothing, words } from '../sheet/index.js';
-import type { Cell, Names } from '../sheet/index.js';
+import { col, nothing, words, type Cell, type Names } from '../sheet/index.js';
 import { capital } from '../base/units/index.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';

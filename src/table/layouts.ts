@@ -1,12 +1,9 @@
 import type { LookUp } from '../core/book/index.js';
-import { col, layOut, words } from '../sheet/index.js';
-import type { Cell, HouseBlock, Names, Table } from '../sheet/index.js';
+import { col, layOut, words, type Cell, type HouseBlock, type Names, type Table } from '../sheet/index.js';
 import type { Cut, LaidSurface } from '../core/takeoff/index.js';
-import { feet, printLength } from '../base/units/index.js';
-import type { Length } from '../base/units/index.js';
+import { feet, printLength, type Length } from '../base/units/index.js';
 import { namesOf } from './names-of.js';
-import { laidLines } from './takeoff-lines.js';
-import type { LaidLine, QuantityLine } from './takeoff-lines.js';
+import { laidLines, type LaidLine, type QuantityLine } from './takeoff-lines.js';
 
 const layouts: Table<LaidLine> = {
   id: 'laid',

@@ -1,6 +1,5 @@
 import type { LookUp } from '../core/book/index.js';
-import { words } from '../sheet/index.js';
-import type { Sheet } from '../sheet/index.js';
+import { words, type Sheet } from '../sheet/index.js';
 import { doors } from './doors.js';
 import { hardware } from './hardware.js';
 import { openings } from './openings.js';

@@ -1,5 +1,4 @@
-import { optionId } from '../core/book/index.js';
-import type { BookSelection } from '../core/book/index.js';
+import { optionId, type BookSelection } from '../core/book/index.js';
 
 /** Ids of the options at a selection: what counts, and while it is open all that is considered. */
 export function optionsAt({ category, counted, state, alternatives }: BookSelection): readonly string[] {

@@ -1,6 +1,5 @@
 import type { LookUp } from '../core/book/index.js';
-import { words } from '../sheet/index.js';
-import type { HouseBlock, Sheet } from '../sheet/index.js';
+import { words, type HouseBlock, type Sheet } from '../sheet/index.js';
 import { orders, pricedOrders } from './orders.js';
 import { isFilled } from './part.js';
 import { supplies } from './supplies.js';

@@ -1,10 +1,8 @@
 import type { LookUp } from '../core/book/index.js';
-import { col, layOut, money } from '../sheet/index.js';
-import type { Column, HouseBlock, HouseTable, Table } from '../sheet/index.js';
+import { col, layOut, money, type Column, type HouseBlock, type HouseTable, type Table } from '../sheet/index.js';
 import { countsWords } from '../core/takeoff/index.js';
 import { namesOf } from './names-of.js';
-import { orderLines, withoutCost } from './order-lines.js';
-import type { OrderLine, PricedLine } from './order-lines.js';
+import { orderLines, withoutCost, type OrderLine, type PricedLine } from './order-lines.js';
 import { schedule } from './schedule.js';
 
 const columns: readonly Column<OrderLine>[] = [

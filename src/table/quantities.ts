@@ -1,14 +1,11 @@
 import type { LookUp } from '../core/book/index.js';
-import { col, layOut } from '../sheet/index.js';
-import type { Column, Finish, HouseBlock, Output, Table } from '../sheet/index.js';
-import { countsWords, countWords, resistanceWords, supplyWords } from '../core/takeoff/index.js';
-import type { Takeoff } from '../core/takeoff/index.js';
+import { col, layOut, type Column, type Finish, type HouseBlock, type Output, type Table } from '../sheet/index.js';
+import { countsWords, countWords, resistanceWords, supplyWords, type Takeoff } from '../core/takeoff/index.js';
 import { lower } from '../base/units/index.js';
 import { namesOf } from './names-of.js';
 import { schedule } from './schedule.js';
 import { assemblySteps, stepWords, takeoffSteps } from './steps.js';
-import { quantityLines, usedLines } from './takeoff-lines.js';
-import type { QuantityLine, UsedLine } from './takeoff-lines.js';
+import { quantityLines, usedLines, type QuantityLine, type UsedLine } from './takeoff-lines.js';
 
 /** For data alone: people read it group by group, or step by step. */
 const dataOnly: readonly Output[] = ['html', 'pdf', 'text'];

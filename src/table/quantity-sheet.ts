@@ -1,6 +1,5 @@
 import type { BookTrade, LookUp } from '../core/book/index.js';
-import { words } from '../sheet/index.js';
-import type { Block, HouseBlock, Sheet } from '../sheet/index.js';
+import { words, type Block, type HouseBlock, type Sheet } from '../sheet/index.js';
 import { isFilled } from './part.js';
 import { quantities, quantitiesOfTrade, used } from './quantities.js';
 import { resistance } from './resistance.js';

@@ -1,7 +1,6 @@
 import type { RailingRow } from '../core/book/index.js';
 import { col } from '../sheet/index.js';
-import { capital } from '../base/units/index.js';
-import type { Length } from '../base/units/index.js';
+import { capital, type Length } from '../base/units/index.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';
 

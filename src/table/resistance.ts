@@ -1,9 +1,7 @@
 import type { LookUp } from '../core/book/index.js';
-import { col, layOut } from '../sheet/index.js';
-import type { HouseBlock, Table } from '../sheet/index.js';
+import { col, layOut, type HouseBlock, type Table } from '../sheet/index.js';
 import { namesOf } from './names-of.js';
-import { resistanceLines } from './takeoff-lines.js';
-import type { QuantityLine, ResistanceLine } from './takeoff-lines.js';
+import { resistanceLines, type QuantityLine, type ResistanceLine } from './takeoff-lines.js';
 
 const table: Table<ResistanceLine> = {
   id: 'resistance',

@@ -1,6 +1,5 @@
 import type { BookRoom, BookSelection, LookUp } from '../core/book/index.js';
-import { col, layOut, money } from '../sheet/index.js';
-import type { HouseBlock, HouseTable } from '../sheet/index.js';
+import { col, layOut, money, type HouseBlock, type HouseTable } from '../sheet/index.js';
 import { namesOf } from './names-of.js';
 
 const table: HouseTable<BookSelection> = {

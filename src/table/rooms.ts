@@ -1,6 +1,5 @@
 import type { BookRoom, LookUp } from '../core/book/index.js';
-import { col, words } from '../sheet/index.js';
-import type { Sheet } from '../sheet/index.js';
+import { col, words, type Sheet } from '../sheet/index.js';
 import { houseSchedule } from './schedule.js';
 
 type Row = BookRoom & { readonly levelName: string };

@@ -1,6 +1,5 @@
 import type { SoundRow } from '../core/book/index.js';
-import { col } from '../sheet/index.js';
-import type { Cell } from '../sheet/index.js';
+import { col, type Cell } from '../sheet/index.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';
 import { saidOnce } from './places-of.js';

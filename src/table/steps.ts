@@ -2,7 +2,7 @@ import type { AssemblyResistance, Takeoff } from '../core/takeoff/index.js';
 import { printAmount } from '../base/units/index.js';
 
 /** One step of a quantity's arithmetic. */
-export interface TakeoffStep {
+interface TakeoffStep {
   readonly what: string;
   readonly amount: number;
   readonly unit: string;

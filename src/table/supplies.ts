@@ -1,10 +1,8 @@
 import type { BookRoom, LookUp } from '../core/book/index.js';
-import { col, layOut } from '../sheet/index.js';
-import type { HouseBlock, Table } from '../sheet/index.js';
+import { col, layOut, type HouseBlock, type Table } from '../sheet/index.js';
 import { lower } from '../base/units/index.js';
 import { namesOf } from './names-of.js';
-import { supplyLines } from './order-lines.js';
-import type { SupplyLine } from './order-lines.js';
+import { supplyLines, type SupplyLine } from './order-lines.js';
 import { schedule } from './schedule.js';
 
 const table: Table<SupplyLine> = {

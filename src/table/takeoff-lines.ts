@@ -3,7 +3,7 @@ import type { AssemblyResistance, LayoutSummary, SupplyQuantity, Takeoff } from 
 import { saidOnce } from './places-of.js';
 
 /** Where a quantity is, and of what. */
-export interface Placed {
+interface Placed {
   readonly trade: string;
   /** Slug of its room. */
   readonly room: string;

@@ -1,6 +1,5 @@
 import type { LookUp } from '../core/book/index.js';
-import { words } from '../sheet/index.js';
-import type { Block } from '../sheet/index.js';
+import { words, type Block } from '../sheet/index.js';
 import { countWords, supplyWords } from '../core/takeoff/index.js';
 import { layoutTables } from './layouts.js';
 import { isFilled } from './part.js';
@@ -8,8 +7,7 @@ import { quantitiesOfRoom, quantitiesOfTrade } from './quantities.js';
 import { resistance } from './resistance.js';
 import { assemblySteps, stepWords, takeoffSteps } from './steps.js';
 import { roomSupplies, suppliesOfTrade } from './supplies.js';
-import { quantityLines } from './takeoff-lines.js';
-import type { QuantityLine } from './takeoff-lines.js';
+import { quantityLines, type QuantityLine } from './takeoff-lines.js';
 
 /** Quantities, layouts, supplies and R, room by room or trade by trade, and on request how each was figured. */
 export function takeoffBlocks(

@@ -1,12 +1,11 @@
-import type { HouseCell, LaidRow, TableBlock } from '../sheet/index.js';
-import { dataHead, raw } from '../sheet/index.js';
-import { writeCsv } from './write-csv.js';
+import { stringify } from 'csv-stringify/sync';
+import { dataHead, raw, type HouseCell, type LaidRow, type TableBlock } from '../sheet/index.js';
 
 type Value = string | number;
 
 /** A table as rows for machines: every column, raw values, the unit in the head. A finish says also how it stands and who
  *  furnishes it. */
-export function dataRows(table: TableBlock): { readonly heads: readonly string[]; readonly rows: readonly Value[][] } {
+function dataRows(table: TableBlock): { readonly heads: readonly string[]; readonly rows: readonly Value[][] } {
   const columns = table.columns.filter(({ kind }) => kind !== 'swing');
   const isGrouped = table.groups.some(({ title }) => title !== undefined);
   const heads = [
@@ -43,10 +42,16 @@ function stacked(tables: readonly TableBlock[]): {
   return { heads: ['table', ...heads], rows };
 }
 
-/** Tables as one CSV by RFC 4180. */
+/** Tables as one CSV by RFC 4180: a line of heads, CRLF line ends. A text that a spreadsheet would run as a formula is led by
+ *  an apostrophe. */
 export function tableCsv(...tables: readonly TableBlock[]): string {
   const { heads, rows } = stacked(tables);
-  return writeCsv(rows, heads);
+  return stringify([[...heads], ...rows.map((row) => row.map(plain))], { record_delimiter: 'windows' });
+}
+
+function plain(value: Value): string {
+  if (typeof value === 'number') return String(value);
+  return /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
 }
 
 /** Tables as JSON: an object for each row, by the names of its columns. */

@@ -1,16 +1,13 @@
 /** Sheets in every form that they are read in. In: a `Sheet`, laid out. Out: HTML, what Typst sets, CSV, JSON, text. Markup only:
  *  no words, no arithmetic, no choice of what is said. */
 export { anchorOf } from './anchor.js';
-export { dataRows, tableCsv, tableJson } from './data.js';
+export { tableCsv, tableJson } from './data.js';
 export { BlocksHtml, SheetHtml } from './html/sheet.js';
-export { CellHtml } from './html/cell.js';
-export type { Links } from './html/cell.js';
+export { CellHtml, type Links } from './html/cell.js';
 export { phraseHtml, proseHtml } from './html/markdown.js';
 export { SignMark } from './html/sign.js';
 export { TableHtml } from './html/table.js';
-export { printBlocks, printLine, printSheet, printSigns, printTable } from './pdf.js';
-export type { Labels, PrintBlock, PrintRun, PrintSheet, PrintTable } from './pdf.js';
-export { readProse } from './read-prose.js';
-export type { Block as ProseBlock } from './read-prose.js';
-export { blocksText, sheetText, tableText } from './text.js';
+export { printLine, printSheet, printSigns, printTable, type Labels, type PrintSheet, type PrintTable } from './pdf.js';
+export { readProse, type Block as ProseBlock } from './read-prose.js';
+export { blocksText, tableText } from './text.js';
 export { bookCalendar } from './ics/index.js';

@@ -1,5 +1,4 @@
-import type { HouseCell, Kind, LaidColumn, LaidRow, TableBlock } from '../sheet/index.js';
-import { say } from '../sheet/index.js';
+import { say, type HouseCell, type Kind, type LaidColumn, type LaidRow, type TableBlock } from '../sheet/index.js';
 
 /** Kinds that stand right, on their points. */
 const figures: readonly Kind[] = ['length', 'span', 'amount', 'count', 'percent', 'money'];

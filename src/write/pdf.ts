@@ -1,8 +1,7 @@
 import type { Block, HouseCell, LaidSum, Line, Place, Sheet, Status, TableBlock, Width } from '../sheet/index.js';
 import { say } from '../sheet/index.js';
 import { anchorOf } from './anchor.js';
-import { readProse } from './read-prose.js';
-import type { Block as Prose } from './read-prose.js';
+import { readProse, type Block as Prose } from './read-prose.js';
 import { isFigure, pointOf, shownColumns } from './looks.js';
 import { signs, strokeOf } from './signs.js';
 
@@ -13,7 +12,7 @@ export interface PrintSheet {
   readonly blocks: readonly PrintBlock[];
 }
 
-export type PrintBlock =
+type PrintBlock =
   | PrintTable
   | { readonly block: 'section'; readonly id: string; readonly title: string; readonly of: readonly PrintBlock[] }
   | { readonly block: 'prose'; readonly tone: string; readonly line: readonly PrintRun[] }
@@ -31,7 +30,7 @@ export type PrintBlock =
     };
 
 /** A piece of text. `rest` is what stands after the point of a figure; `to` a label of the document. */
-export interface PrintRun {
+interface PrintRun {
   readonly text: string;
   readonly rest: string;
   readonly tone: string;
@@ -80,7 +79,7 @@ export const printSheet = (sheet: Sheet, labels: Labels): PrintSheet => ({
   blocks: printBlocks(sheet.blocks, labels),
 });
 
-export const printBlocks = (blocks: readonly Block[], labels: Labels): readonly PrintBlock[] =>
+const printBlocks = (blocks: readonly Block[], labels: Labels): readonly PrintBlock[] =>
   blocks.map((block) => printBlock(block, labels));
 
 function printBlock(block: Block, labels: Labels): PrintBlock {

@@ -3,7 +3,7 @@ import type { Token } from 'markdown-it';
 import { withoutMarks } from '../handout/index.js';
 
 /** Running text inside a block. Every string is data for the page layout, never its markup. */
-export type Inline =
+type Inline =
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'code'; readonly text: string }
   | { readonly kind: 'break' }

@@ -1,7 +1,7 @@
 import type { Status } from '../sheet/index.js';
 
 /** The sign of each status, on a field of 12 by 12: the same on screen, on paper and in a handout. The word stands beside it. */
-export interface Sign {
+interface Sign {
   readonly path: string;
   readonly filled: boolean;
 }

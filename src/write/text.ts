@@ -1,9 +1,6 @@
-import type { Block, HouseCell, LaidColumn, Sheet, TableBlock, Width } from '../sheet/index.js';
+import type { Block, HouseCell, LaidColumn, TableBlock, Width } from '../sheet/index.js';
 import { plainWords } from '../sheet/index.js';
 import { isFigure, pointOf, shownColumns } from './looks.js';
-
-/** A sheet for a terminal. */
-export const sheetText = ({ title, blocks }: Sheet): string => `${title}\n\n${blocksText(blocks)}`;
 
 /** `title`: what has just been said, so that a caption does not say it again. */
 export function blocksText(blocks: readonly Block[], title = ''): string {

@@ -2,8 +2,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Book } from '../../src/core/book/index.js';
 import { composeBook, loadHouse } from '../../src/disk/load/index.js';
-import { feet } from '../../src/base/units/index.js';
-import type { IsoDate } from '../../src/base/units/index.js';
+import { feet, type IsoDate } from '../../src/base/units/index.js';
 import { processorTime } from '../processor-time.js';
 
 // Every surface of the demo house on which boards or sheets are laid, against bounds worked here from what is bought and

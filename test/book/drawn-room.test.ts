@@ -1,10 +1,8 @@
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { drawnRoom, lookUp } from '../../src/core/book/index.js';
-import type { DrawnRoom } from '../../src/core/book/index.js';
+import { drawnRoom, lookUp, type DrawnRoom } from '../../src/core/book/index.js';
 import { loadBook } from '../../src/disk/load/index.js';
-import { printLength } from '../../src/base/units/index.js';
-import type { IsoDate } from '../../src/base/units/index.js';
+import { printLength, type IsoDate } from '../../src/base/units/index.js';
 
 let drawn: (room: string) => DrawnRoom;
 

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { rollUp } from '../../scripts/roll-up.js';
-import type { Book } from '../../src/core/book/index.js';
-import { makeBook } from '../../src/core/book/index.js';
+import { makeBook, type Book } from '../../src/core/book/index.js';
 import { addCosts } from '../../src/core/price/index.js';
 import { loadHouse } from '../../src/disk/load/index.js';
 import type { Records, Selection } from '../../src/core/model/index.js';

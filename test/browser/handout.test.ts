@@ -1,6 +1,5 @@
 import { mkdtempSync, rmSync } from 'node:fs';
-import { createServer } from 'node:https';
-import type { Server } from 'node:https';
+import { createServer, type Server } from 'node:https';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -9,8 +8,7 @@ import forge from 'node-forge';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
-import { makeHandout } from '../../src/handout/index.js';
-import type { Handout } from '../../src/handout/index.js';
+import { makeHandout, type Handout } from '../../src/handout/index.js';
 import { loadBook } from '../../src/disk/load/index.js';
 import { currentScript, handoutFolders } from '../../src/site/index.js';
 import { writeTree } from '../../src/disk/store/index.js';

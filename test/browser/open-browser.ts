@@ -1,7 +1,6 @@
 import { existsSync } from 'node:fs';
 import process from 'node:process';
-import { chromium } from 'playwright-core';
-import type { Browser } from 'playwright-core';
+import { chromium, type Browser } from 'playwright-core';
 
 const places = [
   '/usr/bin/chromium',

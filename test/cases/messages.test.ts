@@ -2,8 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { codesByPage } from '../../src/base/problem/index.js';
-import { here, pages, readPage } from './read-page.js';
-import type { Case } from './read-page.js';
+import { here, pages, readPage, type Case } from './read-page.js';
 
 /** The pages in `messages/` are the manual of messages: a code that cannot be looked up there, or is shown without a word,
  *  is a fault of the program. */

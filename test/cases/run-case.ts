@@ -5,8 +5,7 @@ import { dirname, join } from 'node:path';
 import process from 'node:process';
 import { run } from '../../src/cli/main.js';
 import { makeConsole } from '../cli/make-console.js';
-import { here } from './read-page.js';
-import type { Case } from './read-page.js';
+import { here, type Case } from './read-page.js';
 
 const scratch = mkdtempSync(join(tmpdir(), 'bookmatch-cases-'));
 

@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { acceptCautions } from '../../src/core/caution/index.js';
-import type { Caution } from '../../src/core/caution/index.js';
+import { acceptCautions, type Caution } from '../../src/core/caution/index.js';
 import { option } from './house.js';
-import { smallBook, smallFiles } from '../book/small-house.js';
-import type { Edits } from '../book/small-house.js';
+import { smallBook, smallFiles, type Edits } from '../book/small-house.js';
 import { makeBook } from '../../src/core/book/index.js';
 import { measureHouse } from '../../src/core/measure/index.js';
 import { readRecords } from '../../src/core/records/index.js';

@@ -8,11 +8,9 @@ import type {
   SelectionView,
   Written,
 } from '../../src/core/caution/index.js';
-import { products } from '../../src/core/fact/index.js';
-import type { Product, ProductName } from '../../src/core/fact/index.js';
+import { products, type Product, type ProductName } from '../../src/core/fact/index.js';
 import type { Category, FeatureMeasure, OpeningMeasure } from '../../src/core/model/index.js';
-import type { Area } from '../../src/base/units/index.js';
-import { parseLength } from '../../src/base/units/index.js';
+import { parseLength, type Area } from '../../src/base/units/index.js';
 import {
   category,
   feature,

@@ -10,8 +10,7 @@ import type {
   Surface,
   WallMeasure,
 } from '../../src/core/model/index.js';
-import { parseLength } from '../../src/base/units/index.js';
-import type { Area, Cents, Length, Volume } from '../../src/base/units/index.js';
+import { parseLength, type Area, type Cents, type Length, type Volume } from '../../src/base/units/index.js';
 
 /** A length as written in a record. */
 export function len(text: string): Length {

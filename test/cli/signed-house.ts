@@ -2,11 +2,9 @@ import { X509Certificate } from 'node:crypto';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { issueSmallHouse } from '../signoff/issued-house.js';
-import type { IssuedHouse } from '../signoff/issued-house.js';
+import { issueSmallHouse, type IssuedHouse } from '../signoff/issued-house.js';
 import { builder, owner, sign } from '../signoff/signed.js';
-import { bookmatch } from './command-line.js';
-import type { Ran } from './command-line.js';
+import { bookmatch, type Ran } from './command-line.js';
 
 /** The small house, issued, with its book signed by one and by two, and a folder for what a test puts down. */
 export class SignedHouse {

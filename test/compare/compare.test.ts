@@ -1,11 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Book } from '../../src/core/book/index.js';
 import type { Caution } from '../../src/core/caution/index.js';
-import { compare } from '../../src/core/compare/index.js';
-import type { Comparison } from '../../src/core/compare/index.js';
+import { compare, type Comparison } from '../../src/core/compare/index.js';
 import type { ScopeFinding } from '../../src/core/scope/index.js';
-import { smallBook } from '../book/small-house.js';
-import type { Edits } from '../book/small-house.js';
+import { smallBook, type Edits } from '../book/small-house.js';
 
 const study = 'content/rooms/study.md';
 const pine = 'content/options/floor/pine.md';

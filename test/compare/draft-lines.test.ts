@@ -1,10 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { draftLines, moneyParts } from '../../src/core/compare/index.js';
-import type { Comparison } from '../../src/core/compare/index.js';
+import { draftLines, moneyParts, type Comparison } from '../../src/core/compare/index.js';
 import { compareBooks } from '../../src/disk/load/index.js';
-import { smallBook } from '../book/small-house.js';
-import type { Edits } from '../book/small-house.js';
+import { smallBook, type Edits } from '../book/small-house.js';
 
 const labels = { from: 'issue 1', to: 'issue 2' };
 const sum = (amounts: readonly number[]): number => amounts.reduce((total, amount) => total + amount, 0);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { drawCeilingPlan, drawPlan, printPalette } from '../../src/draw/index.js';
-import type { CourseLayout, Drawing } from '../../src/draw/index.js';
+import { drawCeilingPlan, drawPlan, printPalette, type Drawing } from '../../src/draw/index.js';
+import type { DrawnCourses } from '../../src/core/book/index.js';
 import type { CourseRun, RoomMeasure } from '../../src/core/model/index.js';
 import { layPlaces, resolvePlaces } from '../../src/core/takeoff/index.js';
 import { fromFeet, fromInches } from '../../src/base/units/index.js';
@@ -11,7 +11,7 @@ import { nodesOf, pathCorners, textsOf } from './reading.js';
 
 const base = { id: 'd', number: '101', name: 'Room', palette: printPalette };
 
-function laid(measure: RoomMeasure, place: 'ceiling' | 'floor', courses?: CourseRun): CourseLayout {
+function laid(measure: RoomMeasure, place: 'ceiling' | 'floor', courses?: CourseRun): DrawnCourses {
   const product = option([{}], {
     face: { text: '', value: { kind: 'length', length: fromInches(7) } },
     stock: { text: '', value: { kind: 'lengths', lengths: [fromFeet(8)] } },

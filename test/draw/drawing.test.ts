@@ -7,7 +7,8 @@ import {
   printPalette,
   screenPalette,
 } from '../../src/draw/index.js';
-import type { CourseLayout, Drawing } from '../../src/draw/index.js';
+import type { Drawing } from '../../src/draw/index.js';
+import type { DrawnCourses } from '../../src/core/book/index.js';
 import { planSpan } from '../../src/draw/plan/span.js';
 import { scales } from '../../src/draw/scale.js';
 import type { RoomMeasure } from '../../src/core/model/index.js';
@@ -22,7 +23,7 @@ import { collisions, nodesOf, outside, struckThrough, textsOf, unfinite } from '
 const base = { number: '101', name: 'Great room', palette: printPalette, neighbours };
 
 /** Boards on a ceiling or a floor, each part with courses of its own. */
-function boardsOn(measure: RoomMeasure, place: 'ceiling' | 'floor'): CourseLayout {
+function boardsOn(measure: RoomMeasure, place: 'ceiling' | 'floor'): DrawnCourses {
   const layout = layOut({
     regions: measure[place].regions.map((region, plane) => ({ ...region, plane: place === 'floor' ? 0 : plane })),
     direction: 0,

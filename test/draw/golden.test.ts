@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { drawCeilingPlan, drawPlan, drawSwatch, printPalette } from '../../src/draw/index.js';
-import { svgText } from '../../src/base/svg/index.js';
-import type { SvgNode } from '../../src/base/svg/index.js';
+import { svgText, type SvgNode } from '../../src/base/svg/index.js';
 import { closet, neighbours } from './rooms.js';
 import { drawWalls } from './walls.js';
 

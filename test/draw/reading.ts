@@ -1,5 +1,4 @@
-import { overlaps, turnedBox } from '../../src/draw/convex.js';
-import type { Convex } from '../../src/draw/convex.js';
+import { overlaps, turnedBox, type Convex } from '../../src/draw/convex.js';
 import { textWidth } from '../../src/draw/text-width.js';
 import type { SvgNode } from '../../src/base/svg/index.js';
 

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { drawSwatch } from '../../src/draw/index.js';
 import { isOther, lightness, mix, shade } from '../../src/draw/swatch/color.js';
-import { swatchPatterns } from '../../src/core/model/index.js';
-import type { Swatch } from '../../src/core/model/index.js';
+import { swatchPatterns, type Swatch } from '../../src/core/model/index.js';
 import { svgText } from '../../src/base/svg/index.js';
 import type { Length } from '../../src/base/units/index.js';
 import { nodesOf, outside, unfinite } from './reading.js';

@@ -1,5 +1,4 @@
-import { drawElevation } from '../../src/draw/index.js';
-import type { Drawing, ElevationOptions, FinishRegion } from '../../src/draw/index.js';
+import { drawElevation, type Drawing, type ElevationOptions, type FinishRegion } from '../../src/draw/index.js';
 import type { RoomMeasure } from '../../src/core/model/index.js';
 
 /** One elevation for each wall, in the order of the walk. Ids are the prefix, a dash and the wall's id. */

@@ -2,8 +2,7 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, expectTypeOf, it, test } from 'vitest';
 import { cautionRules } from '../../src/core/caution/index.js';
-import { factOf, products } from '../../src/core/fact/index.js';
-import type { Product } from '../../src/core/fact/index.js';
+import { factOf, products, type Product } from '../../src/core/fact/index.js';
 import type { Option } from '../../src/core/model/index.js';
 import type { Length } from '../../src/base/units/index.js';
 

@@ -1,5 +1,4 @@
-import { counterClockwise, reversed, signedArea } from '../../src/base/geometry/index.js';
-import type { Patch, Ring } from '../../src/base/geometry/index.js';
+import { counterClockwise, reversed, signedArea, type Patch, type Ring } from '../../src/base/geometry/index.js';
 
 /** Seeded random numbers in [0, 1): mulberry32, so that a run can be had again. */
 export function seeded(seed: number): () => number {

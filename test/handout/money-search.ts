@@ -2,8 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { PDFDocument, PDFHexString, PDFString, PDFDict, PDFArray } from 'pdf-lib';
-import type { PDFObject } from 'pdf-lib';
+import { PDFDocument, PDFHexString, PDFString, PDFDict, PDFArray, type PDFObject } from 'pdf-lib';
 import type { Book } from '../../src/core/book/index.js';
 
 /** Looks through every file of a handout for money, knowing the whole Book, and nothing of how handouts are made. */

@@ -2,16 +2,14 @@ import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { parseDocument } from 'yaml';
 import type { Book } from '../../src/core/book/index.js';
-import { makeHandout } from '../../src/handout/index.js';
-import type { Handout } from '../../src/handout/index.js';
+import { makeHandout, type Handout } from '../../src/handout/index.js';
 import { loadBook } from '../../src/disk/load/index.js';
 import type { Sieved } from '../../src/sheet/index.js';
 import { makeHandoutPdf } from '../../src/print/index.js';
 import { assetCopies } from '../../src/site/assets.js';
 import { currentFile, currentScript, handoutFolders } from '../../src/site/index.js';
 import { smallBook } from '../book/small-house.js';
-import { amountsOf, moneyIn, moneyInFiles } from './money-search.js';
-import type { Amounts } from './money-search.js';
+import { amountsOf, moneyIn, moneyInFiles, type Amounts } from './money-search.js';
 
 vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
 

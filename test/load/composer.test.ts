@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { composeBook, makeComposer, measureFiles } from '../../src/disk/load/index.js';
-import { smallFiles } from '../book/small-house.js';
-import type { Edits } from '../book/small-house.js';
+import { smallFiles, type Edits } from '../book/small-house.js';
 
 const study = 'content/rooms/study.md';
 const board = 'content/options/ceiling-board/fir-tg-1x6.md';

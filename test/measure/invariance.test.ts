@@ -8,12 +8,10 @@ import type {
   Point,
   RoomMeasure,
 } from '../../src/core/model/index.js';
-import { feet } from '../../src/base/units/index.js';
-import type { Length } from '../../src/base/units/index.js';
+import { feet, type Length } from '../../src/base/units/index.js';
 import { seeded, star } from '../geometry/random.js';
 import { measured } from './measured.js';
-import { flat, len, opening, pitch, size } from './room-record.js';
-import type { RoomText } from './room-record.js';
+import { flat, len, opening, pitch, size, type RoomText } from './room-record.js';
 
 const inch = 25_400_000;
 

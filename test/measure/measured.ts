@@ -3,8 +3,7 @@ import { measureRoom } from '../../src/core/measure/index.js';
 import type { Region, Room, RoomMeasure, WallMeasure } from '../../src/core/model/index.js';
 import type { Problem } from '../../src/base/problem/index.js';
 import { feet } from '../../src/base/units/index.js';
-import { pathOf, room } from './room-record.js';
-import type { RoomText } from './room-record.js';
+import { pathOf, room, type RoomText } from './room-record.js';
 
 /** The measure of a room that has no problems. */
 export function measured(text: RoomText | Room, others: Room[] = []): RoomMeasure {

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import type { CeilingForm, OutlineCorner, RoomMeasure } from '../../src/core/model/index.js';
-import { feet, fromFeet } from '../../src/base/units/index.js';
-import type { Length } from '../../src/base/units/index.js';
+import { feet, fromFeet, type Length } from '../../src/base/units/index.js';
 import { seeded, star } from '../geometry/random.js';
 import { measured } from './measured.js';
 import { len } from './room-record.js';

@@ -10,8 +10,7 @@ import type {
 } from '../../src/core/model/index.js';
 import { featureKinds } from '../../src/core/feature/index.js';
 import type { Origin, Path, Problem } from '../../src/base/problem/index.js';
-import { parseLength } from '../../src/base/units/index.js';
-import type { Length } from '../../src/base/units/index.js';
+import { parseLength, type Length } from '../../src/base/units/index.js';
 
 /** A length as a record writes it. */
 export function len(text: string): Length {

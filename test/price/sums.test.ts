@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { addCosts, makeLedger, orderList, priceHouse, worldCost } from '../../src/core/price/index.js';
-import type { Item } from '../../src/core/price/index.js';
+import { addCosts, makeLedger, orderList, priceHouse, worldCost, type Item } from '../../src/core/price/index.js';
 import { randomHouse } from './random-house.js';
 
 test('by room, by trade, by category, and by allowance with what is on none, the house adds up to the same', () => {

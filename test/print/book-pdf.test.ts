@@ -1,10 +1,8 @@
 import { PDFDocument } from 'pdf-lib';
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { BookPdf } from '../../src/print/index.js';
-import { makeBookPdf } from '../../src/print/index.js';
+import { makeBookPdf, type BookPdf } from '../../src/print/index.js';
 import { makeFixture } from './fixture.js';
-import { putDown } from './tool.js';
-import type { Printed } from './tool.js';
+import { putDown, type Printed } from './tool.js';
 
 const book = makeFixture();
 let made: BookPdf;

@@ -1,6 +1,5 @@
 import type { Book } from '../../src/core/book/index.js';
-import { composeHouse } from '../small-house/compose-house.js';
-import type { RecordTexts } from '../small-house/compose-house.js';
+import { composeHouse, type RecordTexts } from '../small-house/compose-house.js';
 
 /** A small house of three rooms: one open choice on an allowance, one upgrade of $1,240.50, one credit of $310, two cautions. */
 export function makeFixture(): Book {

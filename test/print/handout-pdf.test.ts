@@ -1,12 +1,10 @@
 import { PDFDocument, PDFName } from 'pdf-lib';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { makeHandout } from '../../src/handout/index.js';
-import type { Handout } from '../../src/handout/index.js';
+import { makeHandout, type Handout } from '../../src/handout/index.js';
 import { makeHandoutPdf } from '../../src/print/index.js';
 import { rowsOf } from '../../src/sheet/index.js';
 import { smallBook } from '../book/small-house.js';
-import { putDown } from './tool.js';
-import type { Printed } from './tool.js';
+import { putDown, type Printed } from './tool.js';
 
 const stamp = { number: 3, purpose: 'construction', date: '2026-04-18', digest: '0123456789abcdef'.repeat(4) } as const;
 

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { makeSchedules } from '../../src/core/book/index.js';
-import type { Book } from '../../src/core/book/index.js';
+import { makeSchedules, type Book } from '../../src/core/book/index.js';
 import { makeBookPdf, undrawnProblems } from '../../src/print/index.js';
 import { makeFixture } from './fixture.js';
 import { putDown } from './tool.js';

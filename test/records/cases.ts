@@ -1,6 +1,5 @@
 import { expect, it } from 'vitest';
-import { toldOf } from './small-house.js';
-import type { Edit } from './small-house.js';
+import { toldOf, type Edit } from './small-house.js';
 
 /** Each case: what is changed in one file, and all that is then said. */
 export function cases(file: string, table: readonly (readonly [from: string, to: string, ...told: string[]])[]): void {

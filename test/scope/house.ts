@@ -1,5 +1,4 @@
-import { smallBook } from '../book/small-house.js';
-import type { Edits } from '../book/small-house.js';
+import { smallBook, type Edits } from '../book/small-house.js';
 import type { Scope } from '../../src/core/scope/index.js';
 
 /** A category that is measured by area, with one option of its own name. */

@@ -1,7 +1,5 @@
-import { signPdf } from '../../src/signoff/index.js';
-import type { SignRequest } from '../../src/signoff/index.js';
-import { makeCertificate } from './make-certificate.js';
-import type { MadeCertificate } from './make-certificate.js';
+import { signPdf, type SignRequest } from '../../src/signoff/index.js';
+import { makeCertificate, type MadeCertificate } from './make-certificate.js';
 
 export const owner = makeCertificate('The owner');
 export const builder = makeCertificate('Project manager');

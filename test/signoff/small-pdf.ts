@@ -1,5 +1,4 @@
-import { PDFDocument, PDFHexString, PDFName, PDFString } from 'pdf-lib';
-import type { PDFPage, PDFRef } from 'pdf-lib';
+import { PDFDocument, PDFHexString, PDFName, PDFString, type PDFPage, type PDFRef } from 'pdf-lib';
 
 export interface SmallPdfWish {
   /** Cross-references as a stream, as the printed book has them; else as a table. */

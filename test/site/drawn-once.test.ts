@@ -1,7 +1,6 @@
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
-import { lookUp } from '../../src/core/book/index.js';
-import type { Book } from '../../src/core/book/index.js';
+import { lookUp, type Book } from '../../src/core/book/index.js';
 import type * as DrawnSheet from '../../src/draw/drawn-sheet.js';
 import { printPalette, screenPalette } from '../../src/draw/index.js';
 import { makeHandout } from '../../src/handout/index.js';

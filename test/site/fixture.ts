@@ -1,5 +1,4 @@
-import { composeHouse } from '../small-house/compose-house.js';
-import type { RecordTexts } from '../small-house/compose-house.js';
+import { composeHouse, type RecordTexts } from '../small-house/compose-house.js';
 
 /** Text that would break a page which does not escape. It stands where people write. */
 export const hostile = `<script>window.hit = 1</script>"'<img src=x onerror="window.hit=1">& {{ 7*7 }}`;

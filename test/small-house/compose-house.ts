@@ -1,5 +1,4 @@
-import { makeBook } from '../../src/core/book/index.js';
-import type { Book } from '../../src/core/book/index.js';
+import { makeBook, type Book } from '../../src/core/book/index.js';
 import { measureHouse } from '../../src/core/measure/index.js';
 import type { Problem } from '../../src/base/problem/index.js';
 import { readRecords } from '../../src/core/records/index.js';

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { CourseRun, RoomMeasure } from '../../src/core/model/index.js';
-import { layPlaces, resolvePlaces } from '../../src/core/takeoff/index.js';
-import type { LayoutSummary } from '../../src/core/takeoff/index.js';
+import { layPlaces, resolvePlaces, type LayoutSummary } from '../../src/core/takeoff/index.js';
 import { fromFeet, fromInches, printLength } from '../../src/base/units/index.js';
 import { measured } from '../measure/measured.js';
 import { box, flat, len, opening, pitch, size } from '../measure/room-record.js';

@@ -1,5 +1,4 @@
-import type { Area, Length, Volume } from '../../src/base/units/index.js';
-import { fromFeet } from '../../src/base/units/index.js';
+import { fromFeet, type Area, type Length, type Volume } from '../../src/base/units/index.js';
 import type { Category, Convention, Option, OptionPart, RoomMeasure, Selection } from '../../src/core/model/index.js';
 
 /** A room of 14 × 16 ft, 9 ft high, measured by hand: a door D01 3 × 7 in the south wall, a window W01 6 × 6 in the

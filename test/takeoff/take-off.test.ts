@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Convention, Option } from '../../src/core/model/index.js';
-import { resolvePlaces, takeOff } from '../../src/core/takeoff/index.js';
-import type { Takeoff } from '../../src/core/takeoff/index.js';
-import { fromFeet } from '../../src/base/units/index.js';
-import type { Area } from '../../src/base/units/index.js';
+import { resolvePlaces, takeOff, type Takeoff } from '../../src/core/takeoff/index.js';
+import { fromFeet, type Area } from '../../src/base/units/index.js';
 import { category, option, room, selection } from './room.js';
 
 function take(

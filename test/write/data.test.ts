@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
-import { col, layOut } from '../../src/sheet/index.js';
-import type { Names, Table } from '../../src/sheet/index.js';
+import { col, layOut, type Names, type Table } from '../../src/sheet/index.js';
 import { printTable, tableCsv, tableText } from '../../src/write/index.js';
 
 interface Face {

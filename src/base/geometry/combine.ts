@@ -1,8 +1,7 @@
 import { clipAll, leftOf, opposite } from './half-plane.js';
 import { patchesMayMeet } from './patch.js';
 import { isConvex } from './ring.js';
-import { cross, edges, minus, nearArea } from './xy.js';
-import type { Patch, Xy } from './xy.js';
+import { cross, edges, minus, nearArea, type Patch, type Xy } from './xy.js';
 
 /** What two patches share, in one or more patches that do not overlap. */
 export function intersect(patches: readonly Patch[], other: Patch): readonly Patch[] {

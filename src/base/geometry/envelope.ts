@@ -1,8 +1,6 @@
 import { clipAll } from './half-plane.js';
-import { heightOn } from './plane.js';
-import type { Plane } from './plane.js';
-import type { Patch, Xy } from './xy.js';
-import { between, distance, nearFeet } from './xy.js';
+import { heightOn, type Plane } from './plane.js';
+import { between, distance, nearFeet, type Patch, type Xy } from './xy.js';
 
 /** Planes whose slopes differ by less than this are parallel. */
 const nearSlope = 1e-12;

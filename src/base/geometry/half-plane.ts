@@ -1,10 +1,9 @@
 import { patchesFrom } from './patch.js';
 import { tidied } from './ring.js';
-import { between, nearFeet } from './xy.js';
-import type { Patch, Ring, Xy } from './xy.js';
+import { between, nearFeet, type Patch, type Ring, type Xy } from './xy.js';
 
 /** The side of a line where `a·x + b·y + c >= 0`; (a, b) is a unit vector that points into it. */
-export interface HalfPlane {
+interface HalfPlane {
   readonly a: number;
   readonly b: number;
   readonly c: number;

@@ -1,6 +1,5 @@
 import { bounds, boundsMeet, contains, counterClockwise, interiorPoint, reversed, signedArea } from './ring.js';
-import type { Patch, Ring, Xy } from './xy.js';
-import { cross, edges, minus, nearArea } from './xy.js';
+import { cross, edges, minus, nearArea, type Patch, type Ring, type Xy } from './xy.js';
 
 export function patchArea(patch: Patch): number {
   return patch.holes.reduce((sum, hole) => sum + signedArea(hole), signedArea(patch.outline));
@@ -20,7 +19,7 @@ export function patchContains(patch: Patch, point: Xy): boolean {
 }
 
 /** Area, and the integrals of x and y over a patch, in feet to the second and third power. */
-export interface Moments {
+interface Moments {
   readonly area: number;
   readonly x: number;
   readonly y: number;

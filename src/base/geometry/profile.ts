@@ -1,7 +1,6 @@
 import type { Profile } from './envelope.js';
 import { tidied } from './ring.js';
-import type { Patch } from './xy.js';
-import { nearFeet } from './xy.js';
+import { nearFeet, type Patch } from './xy.js';
 
 /** Least and greatest height of a profile over a stretch; at a step on the stretch's end only the side within counts. */
 export function heightRange(profile: Profile, from: number, to: number): { least: number; greatest: number } {

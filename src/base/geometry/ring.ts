@@ -1,5 +1,4 @@
-import { between, cross, edges, minus, nearArea, nearFeet } from './xy.js';
-import type { Ring, Xy } from './xy.js';
+import { between, cross, edges, minus, nearArea, nearFeet, type Ring, type Xy } from './xy.js';
 
 /** Area in square feet, positive when the ring turns counter-clockwise. Measured from its first point, to keep digits. */
 export function signedArea(ring: Ring): number {
@@ -107,7 +106,7 @@ export function samePlace(a: Xy, b: Xy): boolean {
 }
 
 /** Two edges of a ring that cross or lie on one another though they are not neighbours, with the place. */
-export interface Crossing {
+interface Crossing {
   readonly first: number;
   readonly second: number;
   readonly at: Xy;

@@ -1,5 +1,4 @@
-import { feet, fromFeet } from '../units/index.js';
-import type { Length } from '../units/index.js';
+import { feet, fromFeet, type Length } from '../units/index.js';
 import type { Patch, Ring, Xy } from './xy.js';
 
 interface LengthPoint {

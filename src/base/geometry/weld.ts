@@ -1,7 +1,6 @@
 import { patchesFrom } from './patch.js';
 import { samePlace, tidied } from './ring.js';
-import { cross, distance, minus, nearFeet } from './xy.js';
-import type { Patch, Ring, Xy } from './xy.js';
+import { cross, distance, minus, nearFeet, type Patch, type Ring, type Xy } from './xy.js';
 
 /**
  * Makes one clean shape of patches that meet along edges, and of outlines whose holes touch them: shared edges vanish,

@@ -1,8 +1,9 @@
+import { counted } from '../units/index.js';
 import picocolors from 'picocolors';
 import type { Problem } from './problem.js';
 import { hasErrors, sortProblems } from './sort-problems.js';
 
-export interface PrintOptions {
+interface PrintOptions {
   /** Does the reader understand colour? */
   readonly color?: boolean;
   /** What became of the command, as the last sentence. Absent: 'Nothing was written.' when there is an error. */
@@ -62,12 +63,8 @@ function count(problems: readonly Problem[]): string {
   const warnings = problems.length - errors;
   const files = new Set(problems.map((problem) => problem.file)).size;
   const kinds = [
-    ...(errors > 0 ? [plural(errors, 'problem')] : []),
-    ...(warnings > 0 ? [plural(warnings, 'warning')] : []),
+    ...(errors > 0 ? [counted(errors, 'problem')] : []),
+    ...(warnings > 0 ? [counted(warnings, 'warning')] : []),
   ];
-  return `${kinds.join(' and ')} in ${plural(files, 'file')}.`;
-}
-
-function plural(number: number, word: string): string {
-  return `${number} ${word}${number === 1 ? '' : 's'}`;
+  return `${kinds.join(' and ')} in ${counted(files, 'file')}.`;
 }

@@ -1,7 +1,7 @@
 import type { ProblemCode } from './codes.js';
 import type { Origin, Path, Position, Problem } from './problem.js';
 
-export interface ProblemDetail {
+interface ProblemDetail {
   /** What to do about it, in one line. */
   readonly fix?: string;
   /** Absent: an error. */
@@ -55,4 +55,10 @@ function lineOf(text: string, line: number): string | undefined {
   const end = text.indexOf('\n', start);
   const excerpt = text.slice(start, end < 0 ? undefined : end).slice(0, longestExcerpt);
   return excerpt.replace(/\r$/u, '');
+}
+
+/** Where in a text the character at `offset` stands. */
+export function positionOf(text: string, offset: number): Position {
+  const lines = text.slice(0, offset).split('\n');
+  return { line: lines.length, column: (lines.at(-1)?.length ?? 0) + 1 };
 }

@@ -1,3 +1,4 @@
+import { byText } from '../units/index.js';
 import type { Problem } from './problem.js';
 
 /** Problems in order of file, line and column, each once; of a whole file (no line of it is shown) a code is said once. */
@@ -13,18 +14,14 @@ export function sortProblems(problems: readonly Problem[]): readonly Problem[] {
   }
   return [...once.values()].sort(
     (a, b) =>
-      compareText(a.file, b.file) ||
+      byText(a.file, b.file) ||
       a.at.line - b.at.line ||
       a.at.column - b.at.column ||
-      compareText(a.code, b.code) ||
-      compareText(a.message, b.message),
+      byText(a.code, b.code) ||
+      byText(a.message, b.message),
   );
 }
 
 export function hasErrors(problems: readonly Problem[]): boolean {
   return problems.some((problem) => problem.severity === 'error');
-}
-
-function compareText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -1,7 +1,7 @@
 import type { SvgNode } from './node.js';
 
 /** Attribute values as callers have them; `undefined` leaves the attribute out. */
-export type Attributes = Readonly<Record<string, string | number | undefined>>;
+type Attributes = Readonly<Record<string, string | number | undefined>>;
 
 /** An element of any name. Attributes keep the order in which they are given. */
 export function element(
@@ -28,10 +28,6 @@ export function rect(x: number, y: number, width: number, height: number, attrib
 
 export function circle(cx: number, cy: number, r: number, attributes: Attributes = {}): SvgNode {
   return element('circle', { cx, cy, r, ...attributes });
-}
-
-export function ellipse(cx: number, cy: number, rx: number, ry: number, attributes: Attributes = {}): SvgNode {
-  return element('ellipse', { cx, cy, rx, ry, ...attributes });
 }
 
 /** A path from its data, usually `new PathBuilder()…data`. */

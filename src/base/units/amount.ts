@@ -1,12 +1,11 @@
 import { decimalNumber, readDecimal } from './decimal.js';
 import { groupDigits, plainText } from './plain-text.js';
-import { read, unread } from './reading.js';
-import type { Reading } from './reading.js';
+import { read, unread, type Reading } from './reading.js';
 import { findUnit, unitChoices } from './unit.js';
 import type { Area, Unit } from './quantity.js';
 
 /** A counted or measured amount: `24 sq ft`, `8 lin ft`, `1 each`. */
-export interface Amount {
+interface Amount {
   readonly amount: number;
   readonly unit: Unit;
 }

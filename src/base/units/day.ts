@@ -1,7 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import { plainText } from './plain-text.js';
-import { read, unread } from './reading.js';
-import type { Reading } from './reading.js';
+import { read, unread, type Reading } from './reading.js';
 import type { IsoDate } from './quantity.js';
 
 const months = [

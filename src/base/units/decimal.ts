@@ -1,7 +1,7 @@
 import type { Decimal } from './quantity.js';
 
 /** Digits after the point that are kept at most: a rate to a millionth of a dollar. */
-export const finestScale = 6;
+const finestScale = 6;
 
 /** A decimal from plain digits such as `7.40`, or undefined when it is no number or finer than `finestScale`.
  *  Thousands may be set off by commas, in groups of three. */

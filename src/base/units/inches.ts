@@ -1,6 +1,6 @@
 import type { Length } from './quantity.js';
 
-export const nanometresPerInch = 25_400_000;
+const nanometresPerInch = 25_400_000;
 
 /** A length in inches, as a float. Source: 1 in = 25.4 mm exactly, NIST SP 811 B.8. */
 export function inches(length: Length): number {

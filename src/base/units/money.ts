@@ -1,8 +1,7 @@
 import { namesCurrency, oneCurrency } from './currency.js';
 import { readDecimal } from './decimal.js';
 import { groupDigits, plainText } from './plain-text.js';
-import { read, unread } from './reading.js';
-import type { Reading } from './reading.js';
+import { read, unread, type Reading } from './reading.js';
 import type { Cents } from './quantity.js';
 
 /** Reads `$12,450` or `$7.40` into whole cents; `-$310` and `−$310` are read as negative. Parts of a cent are refused. */

@@ -1,7 +1,6 @@
 import { printDecimal, readDecimal } from './decimal.js';
 import { plainText } from './plain-text.js';
-import { read, unread } from './reading.js';
-import type { Reading } from './reading.js';
+import { read, unread, type Reading } from './reading.js';
 import type { Decimal } from './quantity.js';
 
 /** Reads `7.25 %` into the share it is: 7.25 % is 0.0725, `{ amount: 725, scale: 4 }`. From 0 to 100 %. */

@@ -1,9 +1,8 @@
 import { plainText } from './plain-text.js';
-import { read, unread } from './reading.js';
-import type { Reading } from './reading.js';
+import { read, unread, type Reading } from './reading.js';
 
 /** Rise over run, as a roof's slope is said: 6/12 rises six inches a foot. */
-export interface Slope {
+interface Slope {
   readonly rise: number;
   readonly run: number;
 }
@@ -22,9 +21,4 @@ export function parsePitch(text: string): Reading<Slope> {
   if (Number(run) === 0) return unread(`'${text}' has no run`, 'write rise over run, such as 6/12');
   if (Number(rise) === 0) return unread(`'${text}' is flat`, 'write a flat ceiling instead');
   return read({ rise: Number(rise), run: Number(run) });
-}
-
-/** `6/12`. */
-export function printPitch({ rise, run }: Slope): string {
-  return `${rise}/${run}`;
 }

@@ -1,4 +1,7 @@
-import type { Branded } from './brand.js';
+declare const unit: unique symbol;
+
+/** A number that carries its unit in its type, so that feet never meet nanometres unnoticed. */
+type Branded<Unit extends string> = number & { readonly [unit]: Unit };
 
 /** A length in whole nanometres: 1/64 inch (396 875) and 1 mm (1 000 000) are both exact. */
 export type Length = Branded<'nm'>;

@@ -1,8 +1,7 @@
 import { namesCurrency, oneCurrency } from './currency.js';
 import { printDecimal, readDecimal } from './decimal.js';
 import { groupDigits, plainText } from './plain-text.js';
-import { read, unread } from './reading.js';
-import type { Reading } from './reading.js';
+import { read, unread, type Reading } from './reading.js';
 import { findUnit, unitChoices } from './unit.js';
 import type { Decimal, Unit } from './quantity.js';
 

@@ -1,12 +1,12 @@
 /** What became of a text that somebody wrote: its value, or in words why it has none and what to write instead. */
 export type Reading<T> = Read<T> | Unread;
 
-export interface Read<T> {
+interface Read<T> {
   readonly ok: true;
   readonly value: T;
 }
 
-export interface Unread {
+interface Unread {
   readonly ok: false;
   /** Half a sentence that follows the text: "'14' has no unit". */
   readonly why: string;

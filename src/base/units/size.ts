@@ -1,11 +1,10 @@
-import { parseLength, printLength } from './length.js';
+import { parseLength } from './length.js';
 import { plainText } from './plain-text.js';
-import { read, unread } from './reading.js';
-import type { Reading } from './reading.js';
+import { read, unread, type Reading } from './reading.js';
 import type { Length } from './quantity.js';
 
 /** A room's size: east-west, then north-south. */
-export interface Size {
+interface Size {
   readonly eastWest: Length;
   readonly northSouth: Length;
 }
@@ -23,8 +22,4 @@ export function parseSize(text: string): Reading<Size> {
   if (eastWest.value <= 0 || northSouth.value <= 0)
     return unread(`'${text}' is no size`, 'write two lengths of more than 0');
   return read({ eastWest: eastWest.value, northSouth: northSouth.value });
-}
-
-export function printSize({ eastWest, northSouth }: Size): string {
-  return `${printLength(eastWest)} × ${printLength(northSouth)}`;
 }

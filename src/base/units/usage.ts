@@ -1,8 +1,6 @@
-import { printAmount } from './amount.js';
 import { decimalNumber, readDecimal } from './decimal.js';
 import { plainText } from './plain-text.js';
-import { read, unread } from './reading.js';
-import type { Reading } from './reading.js';
+import { read, unread, type Reading } from './reading.js';
 import { findUnit, unitChoices } from './unit.js';
 import type { Unit } from './quantity.js';
 
@@ -30,11 +28,6 @@ export function parseUsage(text: string): Reading<Usage> {
 }
 
 const pattern = /^([\d.,]+) ?([\p{L}][\p{L}. ]*?) ?(?:\/|\bper\b) ?([\d.,]*) ?(\S.*)$/u;
-
-/** `5 gal / 1,000 sq ft`, `110 lb / cu ft`. */
-export function printUsage({ amount, unit, per, of }: Usage): string {
-  return `${printAmount(amount, 3)} ${unit} / ${per === 1 ? '' : `${printAmount(per, 3)} `}${of}`;
-}
 
 function decimalOf(text: string): number {
   const decimal = readDecimal(text);

@@ -1,12 +1,11 @@
 import { decimalNumber, readDecimal } from './decimal.js';
 import { plainText } from './plain-text.js';
-import { read, unread } from './reading.js';
-import type { Reading } from './reading.js';
+import { read, unread, type Reading } from './reading.js';
 import { findUnit, unitChoices } from './unit.js';
 import type { Unit } from './quantity.js';
 
 /** Pounds for one unit of what is installed. */
-export interface UnitWeight {
+interface UnitWeight {
   readonly pounds: number;
   readonly per: Unit;
 }

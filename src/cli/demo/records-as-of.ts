@@ -1,5 +1,4 @@
-import { isMap, isScalar, isSeq, parseDocument } from 'yaml';
-import type { Pair, YAMLMap } from 'yaml';
+import { isMap, isScalar, isSeq, parseDocument, type Pair, type YAMLMap } from 'yaml';
 import type { Source } from '../../core/model/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 

@@ -5,12 +5,10 @@ import process from 'node:process';
 import { git } from '../../disk/history/index.js';
 import type { Source } from '../../core/model/index.js';
 import { writeAtomically } from '../../disk/store/index.js';
-import { recordNumber } from '../../base/units/index.js';
-import type { IsoDate } from '../../base/units/index.js';
+import { recordNumber, type IsoDate } from '../../base/units/index.js';
 import type { Console } from '../console.js';
 import { passphraseVariable } from '../passphrase.js';
-import { history } from './history.js';
-import type { Step } from './history.js';
+import { history, type Step } from './history.js';
 import { recordsAsOf } from './records-as-of.js';
 import { demoPassphrase, signIssue } from './sign-issue.js';
 

@@ -2,7 +2,7 @@ import { generateKeyPairSync } from 'node:crypto';
 import forge from 'node-forge';
 import type { IsoDate } from '../../base/units/index.js';
 
-export interface ThrowAwayCertificate {
+interface ThrowAwayCertificate {
   /** Bytes of a .p12 file. */
   readonly p12: Uint8Array;
   /** SHA-256 of the certificate's DER, in hexadecimal. */

@@ -1,10 +1,8 @@
 import type { Option } from '../model/index.js';
-import { countedOption, noCost } from '../price/index.js';
-import type { Cost, HousePrice, Item, Reckoning } from '../price/index.js';
+import { countedOption, noCost, type Cost, type HousePrice, type Item, type Reckoning } from '../price/index.js';
 import type { Takeoff } from '../takeoff/index.js';
 import type { Cents } from '../../base/units/index.js';
-import { optionId } from './draft.js';
-import type { Draft } from './draft.js';
+import { optionId, type Draft } from './draft.js';
 import { reckon } from './reckon.js';
 
 /** What stands at a selection today. */

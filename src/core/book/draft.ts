@@ -1,9 +1,6 @@
 import type { Category, Option, Records, Room, RoomMeasure, Selection } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Outcome, Problem } from '../../base/problem/index.js';
-import { conventionOf, resolvePlaces, takeOff } from '../takeoff/index.js';
-import type { Place, Takeoff } from '../takeoff/index.js';
-import { consideredOptions } from './considered.js';
+import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
+import { conventionOf, resolvePlaces, takeOff, type Place, type Takeoff } from '../takeoff/index.js';
 
 /** A selection with its places found and every option taken off, before it is priced. */
 export interface Draft {
@@ -86,6 +83,14 @@ function draft({ room, selection, category, measure, options, problems }: DraftI
     places,
     options: taken,
   };
+}
+
+/** Slugs of every option that could stand for a selection, each once: the standard first, then as considered, then a
+ *  chosen one that was not on the list. */
+function consideredOptions(selection: Selection): readonly string[] {
+  const chosen = selection.chosen === 'none' ? undefined : selection.chosen;
+  const all = [selection.standard, ...selection.considering, chosen];
+  return [...new Set(all.filter((slug) => slug !== undefined))];
 }
 
 function placeWords(measure: RoomMeasure): string[] {

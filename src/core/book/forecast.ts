@@ -1,5 +1,4 @@
-import { changeInWorld } from '../price/index.js';
-import type { HousePrice, Item } from '../price/index.js';
+import { changeInWorld, type HousePrice, type Item } from '../price/index.js';
 import type { Cents } from '../../base/units/index.js';
 import type { Alternative, BookSelection, Forecast } from './book.js';
 import { optionId } from './draft.js';

@@ -1,13 +1,9 @@
 export * from './book.js';
-export { makeBook } from './make-book.js';
-export type { Composing } from './make-book.js';
-export { priceChoices } from './price-choices.js';
-export type { PricedChoices } from './price-choices.js';
+export { makeBook, type Composing } from './make-book.js';
+export { priceChoices, type PricedChoices } from './price-choices.js';
 export { optionId } from './draft.js';
 export { priceRecords } from './price-drafts.js';
 export { handOf, makeSchedules } from './schedule/index.js';
 export type * from './schedule/index.js';
-export { drawnRoom } from './drawn-room.js';
-export type { DrawnCourses, DrawnGuard, DrawnRoom } from './drawn-room.js';
-export { lookUp } from './look-up.js';
-export type { LookUp } from './look-up.js';
+export { drawnRoom, type DrawnCourses, type DrawnGuard, type DrawnRoom } from './drawn-room.js';
+export { lookUp, type LookUp } from './look-up.js';

@@ -1,6 +1,6 @@
-import { describePush, describeSlack, printDay } from '../calendar/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Problem } from '../../base/problem/index.js';
+import { printDay } from '../../base/units/index.js';
+import { describePush, describeSlack } from '../calendar/index.js';
+import { problemAt, type Problem } from '../../base/problem/index.js';
 import type { BookSelection } from './book.js';
 import type { Draft } from './draft.js';
 

@@ -1,10 +1,8 @@
 import { lotsOf, noCost } from '../price/index.js';
 import type { EffectDifference, HousePrice, Item, Reckoning, ReasonedFigure } from '../price/index.js';
-import { printMoney, printMoneyChange } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
 import type { Alternative } from './book.js';
-import { optionId } from './draft.js';
-import type { Draft } from './draft.js';
+import { optionId, type Draft } from './draft.js';
 import type { Decider } from './make-decider.js';
 import { reckon } from './reckon.js';
 import { weigh } from './weigh.js';

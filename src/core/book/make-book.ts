@@ -1,13 +1,10 @@
 import { acceptCautions, findCautions } from '../caution/index.js';
-import { dateMilestones } from '../calendar/index.js';
-import type { Slips } from '../calendar/index.js';
+import { dateMilestones, type Slips } from '../calendar/index.js';
 import type { Records, RoomMeasure } from '../model/index.js';
 import type { Outcome } from '../../base/problem/index.js';
-import { addCosts, noCost, orderList } from '../price/index.js';
-import type { Cost } from '../price/index.js';
+import { addCosts, noCost, orderList, type Cost } from '../price/index.js';
 import { findScope } from '../scope/index.js';
-import { poolSupplies, sumSupplies } from '../takeoff/index.js';
-import type { LayOut } from '../takeoff/index.js';
+import { poolSupplies, sumSupplies, type LayOut } from '../takeoff/index.js';
 import type { Cents, IsoDate } from '../../base/units/index.js';
 import type { Book, BookRoom, BookSelection } from './book.js';
 import {

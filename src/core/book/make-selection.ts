@@ -1,10 +1,7 @@
-import { noCost } from '../price/index.js';
-import type { HousePrice, Item } from '../price/index.js';
-import { layPlaces, placeText } from '../takeoff/index.js';
-import type { LayOut, Takeoff } from '../takeoff/index.js';
+import { noCost, type HousePrice, type Item } from '../price/index.js';
+import { layPlaces, placeText, type LayOut, type Takeoff } from '../takeoff/index.js';
 import type { BookSelection, SelectionState } from './book.js';
-import { countSelection } from './count-selection.js';
-import type { Counted } from './count-selection.js';
+import { countSelection, type Counted } from './count-selection.js';
 import type { Draft } from './draft.js';
 import { makeAlternatives } from './make-alternatives.js';
 import type { Decider } from './make-decider.js';

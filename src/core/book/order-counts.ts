@@ -1,7 +1,6 @@
 import type { Records } from '../model/index.js';
 import type { CountOrder, Order } from '../price/index.js';
-import { poolCounts } from '../takeoff/index.js';
-import type { Takeoff } from '../takeoff/index.js';
+import { poolCounts, type Takeoff } from '../takeoff/index.js';
 import type { Length } from '../../base/units/index.js';
 import type { BookSelection } from './book.js';
 import { optionId } from './draft.js';

@@ -1,8 +1,6 @@
 import type { Records, RoomMeasure } from '../model/index.js';
-import { makeLedger } from '../price/index.js';
-import type { HousePrice } from '../price/index.js';
-import { hasErrors } from '../../base/problem/index.js';
-import type { Outcome } from '../../base/problem/index.js';
+import { makeLedger, type HousePrice } from '../price/index.js';
+import { hasErrors, type Outcome } from '../../base/problem/index.js';
 import type { Cents } from '../../base/units/index.js';
 import type { BookMoney, BookSelection } from './book.js';
 import { countSelection } from './count-selection.js';

@@ -1,8 +1,6 @@
 import type { Records, RoomMeasure } from '../model/index.js';
-import { priceHouse } from '../price/index.js';
-import type { HousePrice, Item } from '../price/index.js';
-import { draftSelections, optionId } from './draft.js';
-import type { Draft } from './draft.js';
+import { priceHouse, type HousePrice, type Item } from '../price/index.js';
+import { draftSelections, optionId, type Draft } from './draft.js';
 import { groupBy } from './group-by.js';
 import { sizeAllowance } from './size-allowance.js';
 

@@ -1,6 +1,5 @@
 import type { DatedMilestone } from '../calendar/index.js';
-import { viewHouse, viewRoom } from '../caution/index.js';
-import type { HouseView, SelectionView } from '../caution/index.js';
+import { viewHouse, viewRoom, type HouseView, type SelectionView } from '../caution/index.js';
 import type { Category, Option, Records, RoomMeasure } from '../model/index.js';
 import type { BookSelection } from './book.js';
 import { optionId } from './draft.js';

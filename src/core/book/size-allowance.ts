@@ -1,7 +1,6 @@
 import type { Allowance } from '../model/index.js';
 import { printDecimal } from '../../base/units/index.js';
-import { priceOf } from '../price/index.js';
-import type { SizedAllowance } from '../price/index.js';
+import { priceOf, type SizedAllowance } from '../price/index.js';
 import type { Draft } from './draft.js';
 
 /** The sum an allowance holds; `drafts` are those that draw on it. One given as a rate is that rate for each unit measured, net of waste, at the places that

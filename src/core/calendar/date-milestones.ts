@@ -1,11 +1,9 @@
 import type { House, Milestone } from '../model/index.js';
-import { didYouMean, problemAt } from '../../base/problem/index.js';
-import type { Outcome, Problem, ProblemCode } from '../../base/problem/index.js';
-import type { IsoDate } from '../../base/units/index.js';
-import { printDay, printWorkingDays } from './day.js';
+import { didYouMean, problemAt, type Outcome, type Problem, type ProblemCode } from '../../base/problem/index.js';
+import { printDay, type IsoDate } from '../../base/units/index.js';
+import { printWorkingDays } from './day.js';
 import type { DatedMilestone } from './decision.js';
-import { workingDays } from './working-days.js';
-import type { WorkingDays } from './working-days.js';
+import { workingDays, type WorkingDays } from './working-days.js';
 
 /** Milestone id → working days that it comes later (negative: earlier) than recorded. */
 export type Slips = ReadonlyMap<string, number>;

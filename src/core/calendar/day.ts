@@ -1,18 +1,8 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Weekday } from '../model/index.js';
-import { printDay } from '../../base/units/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 
 const weekdays: readonly Weekday[] = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
-
-/** Whether the text is a day of the calendar, written `YYYY-MM-DD`. The other functions here expect one. */
-export function isDay(text: string): text is IsoDate {
-  const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
-  if (!parts) return false;
-  const [year, month, day] = [Number(parts[1]), Number(parts[2]), Number(parts[3])];
-  if (year < 1 || month < 1 || month > 12 || day < 1) return false;
-  return day <= Temporal.PlainDate.from({ year, month, day: 1 }).daysInMonth;
-}
 
 /** The day `days` calendar days later (earlier when negative), within the years 1 to 9999. */
 export function plusDays(date: IsoDate, days: number): IsoDate {
@@ -46,22 +36,10 @@ export function daysOfYear(year: number): { readonly date: IsoDate; readonly wee
   return days;
 }
 
-export { printDay };
-
-/** 'Mon 4 May 2026' */
-export function printWeekday(date: IsoDate): string {
-  return `${capital(weekdayOf(date)).slice(0, 3)} ${printDay(date)}`;
-}
-
 /** '1 working day', '5 working days'; the sign is left to the words around it. */
 export function printWorkingDays(days: number): string {
   const count = Math.abs(days);
   return `${count} working ${count === 1 ? 'day' : 'days'}`;
-}
-
-/** 'Saturday' */
-export function capital(weekday: Weekday): string {
-  return weekday.slice(0, 1).toUpperCase() + weekday.slice(1);
 }
 
 function pad(value: number, width: number): string {

@@ -1,6 +1,6 @@
 import type { Category, Option } from '../model/index.js';
-import type { IsoDate } from '../../base/units/index.js';
-import { printDay, printWorkingDays } from './day.js';
+import { printDay, type IsoDate } from '../../base/units/index.js';
+import { printWorkingDays } from './day.js';
 import type { DatedMilestone, Decision } from './decision.js';
 import type { WorkingDays } from './working-days.js';
 

@@ -1,17 +1,6 @@
-import { printDay, printWeekday, printWorkingDays } from './day.js';
+import { printDay } from '../../base/units/index.js';
+import { printWorkingDays } from './day.js';
 import type { Decision } from './decision.js';
-
-/** Where a choice stands, in one line for a card: 'Decide by Fri 1 May 2026 · 9 working days left',
- *  'Late by 3 working days: pushes Framing to 12 May 2026', 'Decided'. */
-export function describeState(decision: Decision): string {
-  const { state, by, slack, pushesTo, milestoneName } = decision;
-  if (state === 'decided') return 'Decided';
-  if (state === 'late') {
-    const effect = pushesTo === undefined ? '' : `: pushes ${milestoneName} to ${printDay(pushesTo)}`;
-    return `Late by ${printWorkingDays(slack)}${effect}`;
-  }
-  return `Decide by ${printWeekday(by)} · ${describeSlack(slack)}`;
-}
 
 /** How far off a decide-by day is: '12 working days left', 'last working day', '4 working days late'. */
 export function describeSlack(slack: number): string {

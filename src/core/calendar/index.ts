@@ -1,14 +1,10 @@
 /** The calendar. In: the house's milestones and working days, a category, the options considered, a day. Out: dated
  *  milestones, decide-by days with their reason. Absent: the clock; the day is always given. */
-export { daysBetween, isDay, plusDays, printDay, printWeekday, printWorkingDays } from './day.js';
+export { daysBetween, plusDays, printWorkingDays } from './day.js';
 export { federalHolidays } from './federal-holidays.js';
 export { workingDays } from './working-days.js';
-export type { WorkingDays } from './working-days.js';
-export { dateMilestones } from './date-milestones.js';
-export type { Slips } from './date-milestones.js';
-export { decide, dueSoonDays } from './decide.js';
-export type { DecideInput } from './decide.js';
+export { dateMilestones, type Slips } from './date-milestones.js';
+export { decide, dueSoonDays, type DecideInput } from './decide.js';
 export type { DatedMilestone, Decision, MovedMilestone } from './decision.js';
-export { describePush, describeSlack, describeState } from './describe-state.js';
-export { movedMilestones, slipEffects } from './slip-effects.js';
-export type { HouseDates, MovedDecision, SlipEffects } from './slip-effects.js';
+export { describePush, describeSlack } from './describe-state.js';
+export { movedMilestones, slipEffects, type HouseDates, type MovedDecision, type SlipEffects } from './slip-effects.js';

@@ -1,9 +1,9 @@
 import type { HouseCalendar } from '../model/index.js';
-import type { IsoDate } from '../../base/units/index.js';
-import { capital, daysOfYear, weekdayOf, yearOf } from './day.js';
+import { capital, type IsoDate } from '../../base/units/index.js';
+import { daysOfYear, weekdayOf, yearOf } from './day.js';
 import { federalHolidays } from './federal-holidays.js';
 
-/** Counting in the working days of one house. Days are `YYYY-MM-DD` and must exist (`isDay`). */
+/** Counting in the working days of one house. Days are `YYYY-MM-DD` and must exist. */
 export interface WorkingDays {
   readonly rules: HouseCalendar;
   isWorking(date: IsoDate): boolean;

@@ -1,6 +1,5 @@
 import type { Acceptance, House } from '../model/index.js';
-import { didYouMean, problemAt } from '../../base/problem/index.js';
-import type { Problem, ProblemCode } from '../../base/problem/index.js';
+import { didYouMean, problemAt, type Problem, type ProblemCode } from '../../base/problem/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 import type { Caution } from './caution.js';
 

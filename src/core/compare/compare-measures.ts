@@ -1,7 +1,6 @@
 import type { BookRoom } from '../book/index.js';
 import type { FeatureMeasure, OpeningMeasure, RoomMeasure } from '../model/index.js';
-import { printArea, printLength } from '../../base/units/index.js';
-import type { Area, Length } from '../../base/units/index.js';
+import { printArea, printLength, type Area, type Length } from '../../base/units/index.js';
 import type { MeasureChange, PartChange, RoomChange } from './room-change.js';
 
 /** Areas and heights that differ; all of them when the room is on one side only. */

@@ -1,12 +1,9 @@
-import { lookUp } from '../book/index.js';
-import type { Book, BookRoom, BookSelection } from '../book/index.js';
+import { lookUp, type Book, type BookRoom, type BookSelection } from '../book/index.js';
 import type { Cents } from '../../base/units/index.js';
-import { compareDrawings, compareMeasures, compareParts } from './compare-measures.js';
-import type { RoomNames } from './compare-measures.js';
+import { compareDrawings, compareMeasures, compareParts, type RoomNames } from './compare-measures.js';
 import { compareText } from './compare-text.js';
 import type { CompareSelections } from './compare-selections.js';
-import type { Pair } from './match.js';
-import { matchSelections } from './match.js';
+import { matchSelections, type Pair } from './match.js';
 import type { RoomChange } from './room-change.js';
 
 /** What differs between two sides of one room, or undefined when nothing does. */

@@ -1,5 +1,4 @@
-import { lookUp } from '../book/index.js';
-import type { Book, BookSelection, PricedChoices } from '../book/index.js';
+import { lookUp, type Book, type BookSelection, type PricedChoices } from '../book/index.js';
 import { workingDays } from '../calendar/index.js';
 import type { Cents } from '../../base/units/index.js';
 import type { Pair } from './match.js';

@@ -1,8 +1,7 @@
 import type { Book, BookMoney, PricedChoices } from '../book/index.js';
-import { printDay, workingDays } from '../calendar/index.js';
+import { workingDays } from '../calendar/index.js';
 import type { LedgerEntry } from '../price/index.js';
-import { printDays, printMoney, printPercent } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { printDay, printDays, printMoney, printPercent, type Cents } from '../../base/units/index.js';
 import { compareText } from './compare-text.js';
 import type { AllowanceChange, MilestoneChange } from './comparison.js';
 import type { FieldChange } from './room-change.js';

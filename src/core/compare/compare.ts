@@ -1,5 +1,4 @@
-import { lookUp, optionId } from '../book/index.js';
-import type { Book } from '../book/index.js';
+import { lookUp, optionId, type Book } from '../book/index.js';
 import type { RoomNames } from './compare-measures.js';
 import { compareOptions } from './compare-options.js';
 import { compareRecords } from './compare-records.js';
@@ -8,11 +7,9 @@ import { selectionComparer } from './compare-selections.js';
 import { compareAllowances, compareMilestones, compareTerms } from './compare-terms.js';
 import type { Comparison, Side, TouchedTrade } from './comparison.js';
 import { matchOptions, matchRooms } from './match.js';
-import type { NoticeChange } from './notice-change.js';
-import { compareCautions, compareFindings } from './notice-change.js';
+import { compareCautions, compareFindings, type NoticeChange } from './notice-change.js';
 import type { RoomChange } from './room-change.js';
-import { choicesAlone, splitMoney } from './split-money.js';
-import type { Between } from './split-money.js';
+import { choicesAlone, splitMoney, type Between } from './split-money.js';
 
 export interface CompareInput {
   readonly from: Book;

@@ -1,5 +1,4 @@
-import { printMoney } from '../../base/units/index.js';
-import type { Cents, IsoDate } from '../../base/units/index.js';
+import { printMoney, type Cents, type IsoDate } from '../../base/units/index.js';
 import type { AllowanceChange, Comparison } from './comparison.js';
 import type { Aspect, RoomChange, SelectionChange } from './room-change.js';
 import {

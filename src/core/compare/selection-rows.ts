@@ -1,5 +1,4 @@
-import { printDay } from '../calendar/index.js';
-import { printAmount, printDays, printMoney, printMoneyChange } from '../../base/units/index.js';
+import { printAmount, printDay, printDays, printMoney, printMoneyChange } from '../../base/units/index.js';
 import type { SelectionChange, SelectionSide } from './room-change.js';
 import { laterWords, leadWords, poundsWords, quantityWords } from './words.js';
 

@@ -1,6 +1,5 @@
 import { printWorkingDays } from '../calendar/index.js';
-import { printAmount, printArea, printLength } from '../../base/units/index.js';
-import type { Cents, Length } from '../../base/units/index.js';
+import { printAmount, printArea, printLength, type Cents, type Length } from '../../base/units/index.js';
 import type { Comparison, MoneyChange } from './comparison.js';
 import type { Quantity, Aspect, MeasureChange, RoomChange, SelectionChange, SelectionSide } from './room-change.js';
 

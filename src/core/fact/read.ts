@@ -1,10 +1,9 @@
 import type { Attribute, AttributeRule } from '../model/index.js';
 import type { FactKind, Product } from './product.js';
-import { products } from './products/index.js';
-import type { ProductName } from './products/index.js';
+import { products, type ProductName } from './products/index.js';
 
 /** An option of the records, or of a Book, which has its attributes in the category's order. */
-export interface Telling {
+interface Telling {
   readonly attributes: Readonly<Record<string, Attribute>> | readonly NamedAttribute[];
 }
 
@@ -14,7 +13,7 @@ interface NamedAttribute {
 }
 
 /** A category of the records or of a Book. */
-export interface Asking {
+interface Asking {
   readonly attributes: readonly Pick<AttributeRule, 'name'>[];
 }
 

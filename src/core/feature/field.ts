@@ -1,5 +1,4 @@
-import { parseLength } from '../../base/units/index.js';
-import type { Length } from '../../base/units/index.js';
+import { parseLength, type Length } from '../../base/units/index.js';
 
 export type Raw = Readonly<Record<string, unknown>>;
 

@@ -10,10 +10,8 @@ import {
 } from '../../base/geometry/index.js';
 import type { Ring, Xy } from '../../base/geometry/index.js';
 import type { Bearing, FeatureRecord } from '../model/index.js';
-import { didYouMean, problemAt } from '../../base/problem/index.js';
-import type { Problem } from '../../base/problem/index.js';
-import { feet, printLength } from '../../base/units/index.js';
-import type { Length } from '../../base/units/index.js';
+import { didYouMean, problemAt, type Problem } from '../../base/problem/index.js';
+import { feet, printLength, type Length } from '../../base/units/index.js';
 import type { RoomSpace } from './kind.js';
 
 /** A wall as a feature stands against it: `place` goes along it from the left, facing it, and out into the room, in feet. */

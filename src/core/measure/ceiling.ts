@@ -13,15 +13,14 @@ import {
   volumeUnder,
 } from '../../base/geometry/index.js';
 import type { Patch, Plane } from '../../base/geometry/index.js';
-import { takeOff } from '../feature/index.js';
-import type { Cut } from '../feature/index.js';
+import { takeOff, type Cut } from '../feature/index.js';
 import type { CeilingFacet, CeilingMeasure } from '../model/index.js';
 import type { Area } from '../../base/units/index.js';
 import { planeName } from './form.js';
 import type { Vault } from './vault.js';
 
 /** A piece of one plane over a piece of the plan. */
-export interface Facet {
+interface Facet {
   readonly name: string;
   readonly plane: Plane;
   readonly patch: Patch;
@@ -69,7 +68,7 @@ export function measureCeiling(
 }
 
 /** What the ceiling makes of the room below it, in feet. */
-export interface Space {
+interface Space {
   readonly volume: number;
   readonly lowest: number;
   readonly highest: number;

@@ -8,15 +8,12 @@ import {
   pointOf,
   ringInFeet,
 } from '../../base/geometry/index.js';
-import { featureKinds } from '../feature/index.js';
-import type { RoomSpace } from '../feature/index.js';
+import { featureKinds, type RoomSpace } from '../feature/index.js';
 import type { FeatureMeasure, FeatureRecord, Room } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Outcome, Problem } from '../../base/problem/index.js';
+import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import type { Plan } from './plan.js';
 import { printArea, slackAround } from './tape.js';
-import { heightAt, topAlong } from './vault.js';
-import type { Vault } from './vault.js';
+import { heightAt, topAlong, type Vault } from './vault.js';
 import type { WallShape } from './wall.js';
 
 /** Measures each feature by its kind and checks that it stands in the room. */

@@ -1,5 +1,4 @@
 /** Rooms as recorded in, their true areas, runs, heights and volumes out, each deduction listed. Absent: selections, money. */
 export * from './room.js';
 export * from './house.js';
-export * from './space.js';
 export type { RoomMeasure } from '../model/index.js';

@@ -1,11 +1,8 @@
 import { areaOf, intersect, nearFeet, heightRange, lengthOf } from '../../base/geometry/index.js';
 import type { Opening, OpeningMeasure, OwnOpening, Room } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Outcome, Problem, ProblemCode } from '../../base/problem/index.js';
-import { feet, printLength } from '../../base/units/index.js';
-import type { Area, Length } from '../../base/units/index.js';
-import { openingPatch } from './wall.js';
-import type { WallShape } from './wall.js';
+import { problemAt, type Outcome, type Problem, type ProblemCode } from '../../base/problem/index.js';
+import { feet, printLength, type Area, type Length } from '../../base/units/index.js';
+import { openingPatch, type WallShape } from './wall.js';
 
 /** An opening with its sizes, seen from this room; its areas come with the wall. */
 type Placed = Omit<OpeningMeasure, 'areaOnWall'>;

@@ -10,12 +10,11 @@ import {
 } from '../../base/geometry/index.js';
 import type { Patch, Ring, Xy } from '../../base/geometry/index.js';
 import type { Room, WalkedWall } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Outcome, Path, Problem } from '../../base/problem/index.js';
+import { problemAt, type Outcome, type Path, type Problem } from '../../base/problem/index.js';
 import { feet, fromFeet, printLength } from '../../base/units/index.js';
 
 /** A side of the plan: the wall that stands there, or the room it is open to. */
-export interface PlanSide {
+interface PlanSide {
   readonly name: string;
   readonly openTo?: string;
   readonly path: Path;

@@ -1,9 +1,7 @@
 import { lengthOf, patchFrom, pointOf, pointsOf, ringInFeet } from '../../base/geometry/index.js';
-import { surfaceOf, takeOff } from '../feature/index.js';
-import type { Cut } from '../feature/index.js';
+import { surfaceOf, takeOff, type Cut } from '../feature/index.js';
 import type { FeatureMeasure, Polygon, Room, RoomMeasure } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Outcome, Problem } from '../../base/problem/index.js';
+import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import type { Area, Length, Volume } from '../../base/units/index.js';
 import { facetsOf, measureCeiling, spaceUnder } from './ceiling.js';
 import { featuresOf } from './feature.js';

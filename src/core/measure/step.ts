@@ -12,8 +12,7 @@ import {
 import type { Patch, Profile, Xy } from '../../base/geometry/index.js';
 import { regionsOf } from '../feature/index.js';
 import type { Surface } from '../model/index.js';
-import { feet } from '../../base/units/index.js';
-import type { Area } from '../../base/units/index.js';
+import { feet, type Area } from '../../base/units/index.js';
 import type { Vault } from './vault.js';
 
 /** Nearer than this, in feet, is the same place. */

@@ -1,5 +1,4 @@
-import { perimeter } from '../../base/geometry/index.js';
-import type { Patch } from '../../base/geometry/index.js';
+import { perimeter, type Patch } from '../../base/geometry/index.js';
 
 /** What a tape cannot tell around a shape: 1/16" along its outline, in square feet. Gaps and overlaps below it are let pass. */
 export function slackAround({ outline }: Patch): number {

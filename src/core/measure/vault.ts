@@ -19,10 +19,8 @@ import {
 } from '../../base/geometry/index.js';
 import type { Patch, Plane, Profile, Xy } from '../../base/geometry/index.js';
 import type { CeilingPart, Room } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Outcome, Problem } from '../../base/problem/index.js';
-import { printLength } from '../../base/units/index.js';
-import type { Length } from '../../base/units/index.js';
+import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
+import { printLength, type Length } from '../../base/units/index.js';
 import { planesOf } from './form.js';
 import type { Plan } from './plan.js';
 import { printArea, slackAround } from './tape.js';

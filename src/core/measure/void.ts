@@ -1,8 +1,7 @@
 import { areaOf, intersect, patchArea, patchFrom, ringInFeet } from '../../base/geometry/index.js';
 import type { Cut } from '../feature/index.js';
 import type { Room, VoidShape } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Outcome, Problem } from '../../base/problem/index.js';
+import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import type { Plan } from './plan.js';
 import { printArea, slackAround } from './tape.js';
 

@@ -1,13 +1,10 @@
 import { distance, faceUnder, lengthOf, pointOf, rectangle } from '../../base/geometry/index.js';
 import type { Patch, Profile, Xy } from '../../base/geometry/index.js';
-import { surfaceOf } from '../feature/index.js';
-import type { Cut } from '../feature/index.js';
+import { surfaceOf, type Cut } from '../feature/index.js';
 import type { FeatureMeasure, OpeningMeasure, Point, WallMeasure } from '../model/index.js';
-import { feet } from '../../base/units/index.js';
-import type { Length } from '../../base/units/index.js';
+import { feet, type Length } from '../../base/units/index.js';
 import type { Plan } from './plan.js';
-import { topAlong } from './vault.js';
-import type { Vault } from './vault.js';
+import { topAlong, type Vault } from './vault.js';
 
 /** A wall before anything is taken off it. */
 export interface WallShape {

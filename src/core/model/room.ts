@@ -173,8 +173,7 @@ export interface FeatureRecord {
 }
 
 /** Which way boards or sheets run: by compass on floors and ceilings, upright or level on walls and faces. */
-export const courseRuns = ['east-west', 'north-south', 'horizontal', 'vertical'] as const;
-export type CourseRun = (typeof courseRuns)[number];
+export type CourseRun = 'east-west' | 'north-south' | 'horizontal' | 'vertical';
 
 export interface Selection {
   /** Places as written: `ceiling`, `floor`, `walls`, a wall's name, `base`, an opening mark, a feature's id. */

@@ -1,6 +1,5 @@
 import type { ChangeOrder } from '../model/index.js';
-import { printDay } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { printDay, type Cents } from '../../base/units/index.js';
 import type { ContractStep } from './cost.js';
 
 /** The way from the contract sum first agreed to today's total by what was agreed: each approved change order, the current

@@ -1,7 +1,6 @@
 import type { Contract } from '../model/index.js';
 import type { Cents } from '../../base/units/index.js';
-import { costOf, noCost } from './cost.js';
-import type { Cost } from './cost.js';
+import { costOf, noCost, type Cost } from './cost.js';
 import { allowanceEffect, selectionEffect } from './effect.js';
 import type { Item, SizedAllowance } from './item.js';
 import type { World } from './world.js';

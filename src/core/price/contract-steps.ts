@@ -1,6 +1,5 @@
 import type { Contract } from '../model/index.js';
-import { printDay, printMoney } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { printDay, printMoney, type Cents } from '../../base/units/index.js';
 import type { ContractStep, LedgerEntry } from './cost.js';
 
 /** A selection as a step: its words, what it changes, and why. */

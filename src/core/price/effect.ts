@@ -1,12 +1,10 @@
-import type { Allowance, Contract, CostPart } from '../model/index.js';
-import { costParts } from '../model/index.js';
+import { costParts, type Allowance, type Contract, type CostPart } from '../model/index.js';
 import type { Cents } from '../../base/units/index.js';
-import { costOf } from './cost.js';
-import type { Cost, Effect } from './cost.js';
+import { costOf, type Cost, type Effect } from './cost.js';
 import type { Item } from './item.js';
 import { shareOf } from './rounding.js';
 
-export const noEffect: Effect = { difference: 0, markup: 0, retained: 0, change: 0 } as Effect;
+const noEffect: Effect = { difference: 0, markup: 0, retained: 0, change: 0 } as Effect;
 
 /** What moves the contract when a cost lies `difference` over (or, negative, under) what the contract holds: mark-up is
  *  added to what is over; what is under returns as the contract says. */

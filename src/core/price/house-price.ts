@@ -1,9 +1,7 @@
 import type { Cents } from '../../base/units/index.js';
-import { ContractEffects } from './contract-effects.js';
-import type { EffectDifference } from './contract-effects.js';
+import { ContractEffects, type EffectDifference } from './contract-effects.js';
 import type { Item, PriceBook, SizedAllowance } from './item.js';
-import { priceWorld, swapIn } from './world.js';
-import type { Swap, World } from './world.js';
+import { priceWorld, swapIn, type Swap, type World } from './world.js';
 
 /** The house priced as chosen so far, ready to answer what another choice would cost. */
 export interface HousePrice {

@@ -1,6 +1,5 @@
 import type { Cents } from '../../base/units/index.js';
-import { costOf, noCost } from './cost.js';
-import type { Cost, LedgerEntry } from './cost.js';
+import { costOf, noCost, type Cost, type LedgerEntry } from './cost.js';
 import { allowanceEffect } from './effect.js';
 import type { HousePrice } from './house-price.js';
 import type { Item, SizedAllowance } from './item.js';

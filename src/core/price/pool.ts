@@ -1,9 +1,7 @@
 import type { OptionPart } from '../model/index.js';
-import { wholePieces } from '../takeoff/index.js';
-import type { Takeoff } from '../takeoff/index.js';
+import { wholePieces, type Takeoff } from '../takeoff/index.js';
 import type { Cents, Unit } from '../../base/units/index.js';
-import { makeCost } from './cost.js';
-import type { Cost } from './cost.js';
+import { makeCost, type Cost } from './cost.js';
 import type { Item, PriceBook } from './item.js';
 import { priceOf, shareOf, shareOut } from './rounding.js';
 

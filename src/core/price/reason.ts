@@ -1,7 +1,13 @@
-import { costParts } from '../model/index.js';
-import type { Contract, CostPart } from '../model/index.js';
-import { joinWords, printMoney, printMoneyChange, printPercent } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { costParts, type Contract, type CostPart } from '../model/index.js';
+import {
+  capital,
+  counted,
+  joinWords,
+  printMoney,
+  printMoneyChange,
+  printPercent,
+  type Cents,
+} from '../../base/units/index.js';
 import type { Cost, Effect, LedgerEntry, ReasonedFigure, Reckoning } from './cost.js';
 
 /** Why a figure of money is what it is, in words; every sum in them can be added up. */
@@ -38,7 +44,7 @@ export function ledgerFigures(entry: Omit<LedgerEntry, 'figures'>, contract: Con
       why:
         open === lines.length
           ? 'no choice on it is made yet'
-          : `${count(lines.length - open, 'choice')} made, in what it covers`,
+          : `${counted(lines.length - open, 'choice')} made, in what it covers`,
     },
     {
       what: balance < 0 ? 'Over' : 'Left',
@@ -48,7 +54,7 @@ export function ledgerFigures(entry: Omit<LedgerEntry, 'figures'>, contract: Con
     },
   ];
   if (open > 0) {
-    const still = `${count(open, 'choice')} still open`;
+    const still = `${counted(open, 'choice')} still open`;
     figures.push(
       { what: 'Open, cheapest', amount: openLow, why: `the cheapest of each; ${still}` },
       { what: 'Open, dearest', amount: openHigh, why: `the dearest of each; ${still}` },
@@ -113,7 +119,7 @@ export interface ReckoningWords {
 }
 
 /** ', plus 15 % mark-up $93.90', ', of which 20 % ($100.00) stays with the builder'. */
-export function effectText({ difference, markup, retained }: Effect, contract: Contract): string {
+function effectText({ difference, markup, retained }: Effect, contract: Contract): string {
   const texts = [
     ...(difference > 0 && markup !== 0
       ? [`plus ${exact(markup)} mark-up at ${printPercent(contract.overageMarkup)}`]
@@ -132,14 +138,6 @@ function left(balance: Cents, open: Cents): string {
   return `${exact(balance)} less ${exact(open)}`;
 }
 
-function count(number: number, noun: string): string {
-  return `${number} ${noun}${number === 1 ? '' : 's'}`;
-}
-
 function exact(amount: Cents): string {
   return printMoney(amount, 'always');
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

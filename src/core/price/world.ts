@@ -1,9 +1,7 @@
 import type { Cents } from '../../base/units/index.js';
-import { addCosts, noCost } from './cost.js';
-import type { Cost } from './cost.js';
+import { addCosts, noCost, type Cost } from './cost.js';
 import type { Item, PriceBook } from './item.js';
-import { pricePool } from './pool.js';
-import type { PricedPool } from './pool.js';
+import { pricePool, type PricedPool } from './pool.js';
 
 /** A house priced with one option for each selection. */
 export interface World {

@@ -1,6 +1,5 @@
 import type { ErrorObject, ValidateFunction } from 'ajv';
-import { nearest } from '../../base/problem/index.js';
-import type { Path } from '../../base/problem/index.js';
+import { nearest, type Path } from '../../base/problem/index.js';
 import type { Finding } from './finding.js';
 import { validatorOf } from './validators.js';
 import { quoted } from './value-words.js';

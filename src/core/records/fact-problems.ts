@@ -1,8 +1,6 @@
-import { products } from '../fact/index.js';
-import type { Fact, Product } from '../fact/index.js';
+import { products, type Fact, type Product } from '../fact/index.js';
 import type { AttributeRule } from '../model/index.js';
-import { nearest, problemAt } from '../../base/problem/index.js';
-import type { Path, Problem, ProblemCode } from '../../base/problem/index.js';
+import { nearest, problemAt, type Path, type Problem, type ProblemCode } from '../../base/problem/index.js';
 import { joinWords } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import type { RawCategory } from './raw/category.js';

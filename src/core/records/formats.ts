@@ -50,7 +50,7 @@ export function readMoney(text: string): Reading<Cents> {
     : reading;
 }
 
-export type Sum = { readonly by: 'lump'; readonly sum: Cents } | ({ readonly by: 'unit' } & Rate);
+type Sum = { readonly by: 'lump'; readonly sum: Cents } | ({ readonly by: 'unit' } & Rate);
 
 /** A lump sum, or a rate for each unit. */
 export function readSum(text: string): Reading<Sum> {
@@ -73,7 +73,7 @@ export function readFlatCeiling(text: string): Reading<Length> {
   return unread(`'${text}' is not a ceiling`, fix);
 }
 
-export type OpeningRule = { readonly rule: 'all' | 'none' } | { readonly rule: 'over'; readonly area: Area };
+type OpeningRule = { readonly rule: 'all' | 'none' } | { readonly rule: 'over'; readonly area: Area };
 
 /** `none`, `all`, or `over 32 sq ft`. */
 export function readOpeningRule(text: string): Reading<OpeningRule> {
@@ -157,7 +157,7 @@ function money(number: number): string {
 
 export const slugPattern = '^[a-z0-9]+(-[a-z0-9]+)*$';
 
-export const fingerprintPattern = '^([0-9A-Fa-f]{2}:?){31}[0-9A-Fa-f]{2}$';
+const fingerprintPattern = '^([0-9A-Fa-f]{2}:?){31}[0-9A-Fa-f]{2}$';
 
 const sitePattern = '^https://[a-z0-9](?:[a-z0-9.-]*[a-z0-9])?(?::[0-9]{1,5})?(?:/[A-Za-z0-9._~-]+)*/?$';
 

@@ -1,13 +1,14 @@
 import matter from 'gray-matter';
-import { LineCounter, isAlias, isMap, isNode, parseDocument, visit } from 'yaml';
-import type { Document, YAMLError } from 'yaml';
+import { LineCounter, isAlias, isMap, isNode, parseDocument, visit, type Document, type YAMLError } from 'yaml';
 import type { Source } from '../model/index.js';
 import { problemIn } from '../../base/problem/index.js';
 import type { Origin, Outcome, Position, Problem, ProblemCode } from '../../base/problem/index.js';
-import { largestRecord } from './limits.js';
 import { locate } from './locate.js';
 import { deepestYaml, yamlDepth } from './yaml-depth.js';
 import { yamlWords } from './yaml-words.js';
+
+/** Bytes a record may have. A long room is 10 KB; a megabyte is something else that went astray. */
+export const largestRecord = 1_000_000;
 
 /** A record's file, taken apart. */
 export interface FrontMatter {

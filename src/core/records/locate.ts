@@ -1,5 +1,4 @@
-import { isCollection, isMap, isNode, isScalar } from 'yaml';
-import type { Document, Pair } from 'yaml';
+import { isCollection, isMap, isNode, isScalar, type Document, type Pair } from 'yaml';
 import type { Origin, Path, Position } from '../../base/problem/index.js';
 
 /** Where the values and keys of a YAML document stand. A path that is not written down has the place of its nearest

@@ -1,7 +1,4 @@
-/** Order of texts by code unit: the same on every machine. */
-export function byText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
-}
+import { byText } from '../../base/units/index.js';
 
 /** Order of room numbers as people read them: 9 before 101, 101 before 101A. */
 export function byNumber(a: string, b: string): number {

@@ -1,7 +1,6 @@
 import { attributeFor } from '../fact/index.js';
 import type { AttributeRule, Category } from '../model/index.js';
-import { hasErrors, problemAt } from '../../base/problem/index.js';
-import type { Path, Problem } from '../../base/problem/index.js';
+import { hasErrors, problemAt, type Path, type Problem } from '../../base/problem/index.js';
 import type { Checked } from './checked-record.js';
 import { factProblems } from './fact-problems.js';
 import type { RawAttributeRule, RawCategory } from './raw/category.js';

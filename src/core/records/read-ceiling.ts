@@ -1,6 +1,5 @@
 import type { CeilingForm, CeilingPart, Shape } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Outcome, Path, Problem } from '../../base/problem/index.js';
+import { problemAt, type Outcome, type Path, type Problem } from '../../base/problem/index.js';
 import { parsePitch } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import { passed, readDimension, readFlatCeiling } from './formats.js';

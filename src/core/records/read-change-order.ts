@@ -1,8 +1,6 @@
 import type { ChangeLine, ChangeOrder } from '../model/index.js';
-import { hasErrors, problemAt } from '../../base/problem/index.js';
-import type { Problem } from '../../base/problem/index.js';
-import { parseDays, parseMoney, printMoney, printMoneyChange } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { hasErrors, problemAt, type Problem } from '../../base/problem/index.js';
+import { parseDays, parseMoney, printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import { passed } from './formats.js';
 import type { RawChangeLine, RawChangeOrder } from './raw/change-order.js';

@@ -1,8 +1,7 @@
 import type { FeatureKind } from '../feature/index.js';
 import type { FeatureRecord } from '../model/index.js';
 import { nearest } from '../../base/problem/index.js';
-import { soundItems } from './checked-record.js';
-import type { Checked } from './checked-record.js';
+import { soundItems, type Checked } from './checked-record.js';
 import type { RawFeature, RawRoom } from './raw/room.js';
 import { findings } from './schema-problems.js';
 import type { Finding } from './finding.js';

@@ -1,9 +1,7 @@
 import type { Acceptance, Allowance, House, HouseCalendar, Level, Milestone, Slot, Studs } from '../model/index.js';
-import { hasErrors, problemAt } from '../../base/problem/index.js';
-import type { Path, Problem } from '../../base/problem/index.js';
+import { hasErrors, problemAt, type Path, type Problem } from '../../base/problem/index.js';
 import { parseDay, parseDays, parsePercent } from '../../base/units/index.js';
-import { looseNames, soundItems } from './checked-record.js';
-import type { Checked, SoundItem } from './checked-record.js';
+import { looseNames, soundItems, type Checked, type SoundItem } from './checked-record.js';
 import { passed, readDimension, readMoney, readSum } from './formats.js';
 import type { RawAllowance, RawHouse, RawLevel, RawMilestone, RawSlot } from './raw/house.js';
 
@@ -21,7 +19,7 @@ export interface HouseDraft {
   readonly problems: readonly Problem[];
 }
 
-export interface Placed<T> {
+interface Placed<T> {
   readonly value: T;
   readonly index: number;
 }

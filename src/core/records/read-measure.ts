@@ -1,8 +1,6 @@
 import { attributeFor } from '../fact/index.js';
-import { measureParts } from '../model/index.js';
-import type { Assembly, AttributeRule, Convention, SupplyRule } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Path, Problem } from '../../base/problem/index.js';
+import { measureParts, type Assembly, type AttributeRule, type Convention, type SupplyRule } from '../model/index.js';
+import { problemAt, type Path, type Problem } from '../../base/problem/index.js';
 import { parsePercent, parseUsage } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import { passed, readDimension, readOpeningRule } from './formats.js';

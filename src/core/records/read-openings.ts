@@ -1,9 +1,7 @@
 import type { Opening, OwnOpening } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Outcome, Path, Problem } from '../../base/problem/index.js';
+import { problemAt, type Outcome, type Path, type Problem } from '../../base/problem/index.js';
 import type { Length } from '../../base/units/index.js';
-import { soundItems } from './checked-record.js';
-import type { Checked } from './checked-record.js';
+import { soundItems, type Checked } from './checked-record.js';
 import { passed, readDimension, readLength } from './formats.js';
 import type { RawOpening, RawOwnOpening, RawRoom } from './raw/room.js';
 

@@ -1,12 +1,9 @@
 import type { Attribute, AttributeRule, Option } from '../model/index.js';
-import { hasErrors } from '../../base/problem/index.js';
-import type { Problem } from '../../base/problem/index.js';
-import { parseDays, parseLength, parseWeight } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { hasErrors, type Problem } from '../../base/problem/index.js';
+import { parseDays, parseLength, parseWeight, type Cents } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import { passed, readDimension, readMoney } from './formats.js';
-import { priceProblems, readParts } from './read-parts.js';
-import type { LocatedPart } from './read-parts.js';
+import { priceProblems, readParts, type LocatedPart } from './read-parts.js';
 import type { RawOption } from './raw/option.js';
 
 /** An option's record, as far as it can be read. */

@@ -1,8 +1,6 @@
 import type { OptionPart } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Path, Problem } from '../../base/problem/index.js';
-import { parsePercent, parseQuantity, parseRate, parseWeight } from '../../base/units/index.js';
-import type { Decimal } from '../../base/units/index.js';
+import { problemAt, type Path, type Problem } from '../../base/problem/index.js';
+import { parsePercent, parseQuantity, parseRate, parseWeight, type Decimal } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import { passed } from './formats.js';
 import type { RawOption, RawPack, RawPrice } from './raw/option.js';

@@ -1,10 +1,9 @@
-import { featureKinds } from '../feature/index.js';
-import type { FeatureKind } from '../feature/index.js';
+import { byText } from '../../base/units/index.js';
+import { featureKinds, type FeatureKind } from '../feature/index.js';
 import type { Category, Records, Source } from '../model/index.js';
-import { hasErrors, problemIn, sortProblems } from '../../base/problem/index.js';
-import type { Outcome, Problem } from '../../base/problem/index.js';
+import { hasErrors, problemIn, sortProblems, type Outcome, type Problem } from '../../base/problem/index.js';
 import type { Draft } from './draft.js';
-import { byNumber, byText } from './order.js';
+import { byNumber } from './order.js';
 import { draftReader } from './read-draft.js';
 import { references } from './reference/index.js';
 

@@ -1,16 +1,13 @@
 import type { FeatureKind } from '../feature/index.js';
 import type { FeatureRecord, Opening, Room, Selection } from '../model/index.js';
-import { hasErrors } from '../../base/problem/index.js';
-import type { Problem } from '../../base/problem/index.js';
-import { looseNames } from './checked-record.js';
-import type { Checked } from './checked-record.js';
+import { hasErrors, type Problem } from '../../base/problem/index.js';
+import { looseNames, type Checked } from './checked-record.js';
 import type { RawRoom } from './raw/room.js';
 import { readCeiling } from './read-ceiling.js';
 import { readFeatures } from './read-features.js';
 import { readOpenings } from './read-openings.js';
 import { readSelections } from './read-selections.js';
-import { readShape, readVoids, sidesOf } from './read-shape.js';
-import type { Side } from './read-shape.js';
+import { readShape, readVoids, sidesOf, type Side } from './read-shape.js';
 
 /** A room's record, as far as it can be read. */
 export interface RoomDraft {

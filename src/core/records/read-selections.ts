@@ -1,9 +1,7 @@
 import type { Selection } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Origin, Outcome, Path, Problem } from '../../base/problem/index.js';
+import { problemAt, type Origin, type Outcome, type Path, type Problem } from '../../base/problem/index.js';
 import { parsePercent } from '../../base/units/index.js';
-import { soundItems } from './checked-record.js';
-import type { Checked } from './checked-record.js';
+import { soundItems, type Checked } from './checked-record.js';
 import { passed } from './formats.js';
 import type { RawRoom, RawSelection } from './raw/room.js';
 

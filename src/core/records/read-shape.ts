@@ -1,10 +1,7 @@
 import type { OpenEdge, Point, Shape, VoidShape } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Outcome, Problem } from '../../base/problem/index.js';
-import { parseLength, parseSize } from '../../base/units/index.js';
-import type { Length } from '../../base/units/index.js';
-import { soundItems } from './checked-record.js';
-import type { Checked } from './checked-record.js';
+import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
+import { parseLength, parseSize, type Length } from '../../base/units/index.js';
+import { soundItems, type Checked } from './checked-record.js';
 import { passed, readDimension, readLength } from './formats.js';
 import type { RawRoom, RawVoid } from './raw/room.js';
 import { walkProblems } from './walk-closure.js';

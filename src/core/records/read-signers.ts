@@ -10,7 +10,7 @@ export interface Signer {
   readonly fingerprint: string;
 }
 
-export interface Signers {
+interface Signers {
   readonly signers: readonly Signer[];
   /** Some of what the record says of signers cannot be read; `bookmatch check` says what. */
   readonly broken: boolean;

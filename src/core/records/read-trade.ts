@@ -1,6 +1,5 @@
 import type { Trade } from '../model/index.js';
-import { hasErrors } from '../../base/problem/index.js';
-import type { Problem } from '../../base/problem/index.js';
+import { hasErrors, type Problem } from '../../base/problem/index.js';
 import type { Checked } from './checked-record.js';
 import type { RawTrade } from './raw/trade.js';
 

@@ -1,5 +1,4 @@
-import { didYouMean, problemIn } from '../../base/problem/index.js';
-import type { Outcome, Problem, ProblemCode } from '../../base/problem/index.js';
+import { didYouMean, problemIn, type Outcome, type Problem, type ProblemCode } from '../../base/problem/index.js';
 import type { Source } from '../model/index.js';
 
 export type RecordKind = 'house' | 'rooms' | 'options' | 'categories' | 'trades' | 'changes' | 'issues';

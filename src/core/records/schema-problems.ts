@@ -3,8 +3,7 @@ import { nearest, problemAt } from '../../base/problem/index.js';
 import type { Origin, Path, Problem, ProblemCode } from '../../base/problem/index.js';
 import { bestBranch } from './best-branch.js';
 import type { Finding } from './finding.js';
-import { notations, patternWords, slugPattern } from './formats.js';
-import type { Notation } from './formats.js';
+import { notations, patternWords, slugPattern, type Notation } from './formats.js';
 import { quoted, typeWords } from './value-words.js';
 
 /** Checks a value with a validator; findings have the path of what is wrong, below `path`. */
@@ -251,7 +250,7 @@ function wrongText(notation: Notation, text: string, path: Path): Finding | unde
 }
 
 /** `did you mean 'gable'?`, or the choices. */
-export function choiceFix(data: unknown, choices: readonly string[]): string {
+function choiceFix(data: unknown, choices: readonly string[]): string {
   const meant = typeof data === 'string' ? nearest(data, choices) : undefined;
   return meant === undefined
     ? `write ${choices.length > 1 ? 'one of ' : ''}${choices.join(', ')}`

@@ -1,5 +1,4 @@
-import { Ajv2020 } from 'ajv/dist/2020.js';
-import type { ValidateFunction } from 'ajv/dist/2020.js';
+import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
 import type { FeatureKind } from '../feature/index.js';
 import type { Category } from '../model/index.js';
 import allowance from '../../../schemas/allowance.schema.json' with { type: 'json' };

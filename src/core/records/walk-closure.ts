@@ -1,9 +1,7 @@
 import { headings } from '../../base/geometry/index.js';
 import type { WalkedWall } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Origin, Problem } from '../../base/problem/index.js';
-import { compass, printLength } from '../../base/units/index.js';
-import type { CompassBearing, Length } from '../../base/units/index.js';
+import { problemAt, type Origin, type Problem } from '../../base/problem/index.js';
+import { compass, printLength, type CompassBearing, type Length } from '../../base/units/index.js';
 
 /** In nanometres, x east and y north. */
 interface Step {

@@ -1,7 +1,7 @@
-import type { Position } from '../../base/problem/index.js';
+import { positionOf, type Position } from '../../base/problem/index.js';
 
 /** What is wrong with a record's YAML, in words for somebody who never read of YAML, and where it is mended. */
-export interface YamlWords {
+interface YamlWords {
   readonly message: string;
   readonly fix: string;
   readonly where: Position;
@@ -92,9 +92,4 @@ function unquoted(quote: string, { text, place }: Broken): YamlWords {
 function offsetOf(text: string, { line, column }: Position): number {
   const before = text.split('\n').slice(0, line - 1);
   return before.reduce((sum, one) => sum + one.length + 1, column - 1);
-}
-
-function positionOf(text: string, offset: number): Position {
-  const lines = text.slice(0, offset).split('\n');
-  return { line: lines.length, column: (lines.at(-1)?.length ?? 0) + 1 };
 }

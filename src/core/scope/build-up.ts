@@ -1,12 +1,10 @@
-import { layers } from '../model/index.js';
-import type { House, Layer } from '../model/index.js';
+import { capital } from '../../base/units/index.js';
+import { layers, type House, type Layer } from '../model/index.js';
 import { installerOf } from './installers.js';
 import type { Carrier, Names } from './names.js';
-import { capital } from './place-words.js';
 import type { BuildUp, BuildUpLayer } from './scope.js';
 import type { RoomSlot } from './slots.js';
-import { isThere, optionOf } from './spot.js';
-import type { Selected, Spot } from './spot.js';
+import { isThere, optionOf, type Selected, type Spot } from './spot.js';
 
 /** The layers of every place that something lies on, from the framing out: selections, what they need beneath them, and
  *  what their options need first. A layer that nobody does has no trade. */

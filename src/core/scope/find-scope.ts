@@ -5,11 +5,9 @@ import { findIdleInstallers } from './installers.js';
 import { makeNames } from './names.js';
 import { findUncarriedNeeds } from './needs.js';
 import { findOverlaps } from './overlaps.js';
-import { findingKinds } from './scope.js';
-import type { Scope, ScopeFinding } from './scope.js';
+import { findingKinds, type Scope, type ScopeFinding } from './scope.js';
 import { findNeverChosen, slotsOfRooms } from './slots.js';
-import { findSpots } from './spot.js';
-import type { Selected } from './spot.js';
+import { findSpots, type Selected } from './spot.js';
 import { findRivals } from './rivals.js';
 
 /** Who does each layer of each place, and what nobody or two do. What a kind of finish needs beneath it, what trades carry

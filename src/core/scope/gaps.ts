@@ -1,8 +1,8 @@
+import { joinWords } from '../../base/units/index.js';
 import type { Names } from './names.js';
-import { inSentence, joinAnd, placeWords } from './place-words.js';
+import { inSentence, placeWords } from './place-words.js';
 import type { ScopeFinding } from './scope.js';
-import { isThere } from './spot.js';
-import type { Selected, Spot } from './spot.js';
+import { isThere, type Selected, type Spot } from './spot.js';
 
 interface Gap {
   readonly names: readonly string[];
@@ -35,7 +35,7 @@ function findingOf({ names: needed, spots, over }: Gap, names: Names): ScopeFind
   if (!spot || !first) return undefined;
   const { room } = spot;
   const placeText = placeWords([...spots], first.measure);
-  const finishes = joinAnd([...new Set([...over].map(({ category }) => category.name.toLowerCase()))]);
+  const finishes = joinWords([...new Set([...over].map(({ category }) => category.name.toLowerCase()))]);
   const missing = names.words(needed);
   const places = [...spots].map(({ place }) => place.id).join(', ');
   return {

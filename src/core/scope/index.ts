@@ -1,5 +1,3 @@
 /** Records with their places found → who does each layer of each place; gaps and overlaps. */
 export { findScope } from './find-scope.js';
-export { findingKinds, findingWords } from './scope.js';
-export type { Selected } from './spot.js';
-export type { BuildUp, BuildUpLayer, Scope, ScopeFinding } from './scope.js';
+export { findingWords, type BuildUp, type BuildUpLayer, type Scope, type ScopeFinding } from './scope.js';

@@ -2,8 +2,7 @@ import type { Contract } from '../model/index.js';
 import { placeText } from '../takeoff/index.js';
 import { inSentence } from './place-words.js';
 import type { ScopeFinding } from './scope.js';
-import { isThere } from './spot.js';
-import type { Selected } from './spot.js';
+import { isThere, type Selected } from './spot.js';
 
 /** Who installs a selection: its category's trade, or for what the owner furnishes whoever is named, else the category's
  *  trade where the contract includes it. Undefined when nobody does. */

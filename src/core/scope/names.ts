@@ -1,6 +1,5 @@
 import type { Carried, Category, Trade } from '../model/index.js';
-import { isThere } from './spot.js';
-import type { Selected, Spot } from './spot.js';
+import { isThere, type Selected, type Spot } from './spot.js';
 
 /** What the names mean that needs are written in: layers, categories, and ids of what trades carry. */
 export interface Names {

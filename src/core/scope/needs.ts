@@ -2,8 +2,7 @@ import type { Need, Option } from '../model/index.js';
 import type { Names } from './names.js';
 import { placeText } from '../takeoff/index.js';
 import type { ScopeFinding } from './scope.js';
-import { isThere } from './spot.js';
-import type { Selected } from './spot.js';
+import { isThere, type Selected } from './spot.js';
 
 interface Asked {
   readonly need: Need;

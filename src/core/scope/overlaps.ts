@@ -1,8 +1,7 @@
 import type { Names } from './names.js';
 import { inSentence, placeWords } from './place-words.js';
 import type { ScopeFinding } from './scope.js';
-import { isThere, optionOf } from './spot.js';
-import type { Selected, Spot } from './spot.js';
+import { isThere, optionOf, type Selected, type Spot } from './spot.js';
 
 interface Overlap {
   readonly first: Selected;

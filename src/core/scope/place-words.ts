@@ -10,17 +10,6 @@ export function placeWords(spots: readonly Spot[], measure: RoomMeasure | undefi
   return placeText(standing.length > 1 && walls.length === standing.length ? ['walls'] : [], places);
 }
 
-/** The first word of a sentence. */
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** A list in a sentence: 'wall texture and paint'. */
-export function joinAnd(words: readonly string[]): string {
-  if (words.length < 2) return words.join('');
-  return `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
-}
-
 /** Places inside a sentence: 'north and east walls', but 'D01' as it is. */
 export function inSentence(text: string): string {
   return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;

@@ -1,10 +1,9 @@
+import { joinWords } from '../../base/units/index.js';
 import { placeText } from '../takeoff/index.js';
 import type { Names } from './names.js';
 import { possible } from './needs.js';
-import { joinAnd } from './place-words.js';
 import type { ScopeFinding } from './scope.js';
-import { isThere } from './spot.js';
-import type { Selected } from './spot.js';
+import { isThere, type Selected } from './spot.js';
 
 /** One thing that two trades carry, or that a trade carries although a need names another: once for each, where it is
  *  first needed. */
@@ -41,7 +40,7 @@ function rivalsFor(id: string, by: string | undefined, selected: Selected, names
     room: selected.room.slug,
     place: place.id,
     placeText: placeText(selected.selection.at, selected.places),
-    what: `${joinAnd(trades.map((slug) => names.tradeName(slug)))} are both named for this: ${carried.what}.`,
+    what: `${joinWords(trades.map((slug) => names.tradeName(slug)))} are both named for this: ${carried.what}.`,
     fix: `Keep ${id} with one trade: in what it carries, and in the needs that name it.`,
     trades,
     source: trade.origin.file,

@@ -1,7 +1,7 @@
+import { capital } from '../../base/units/index.js';
 import type { Category, Records, Room, RoomMeasure, Slot } from '../model/index.js';
-import { isCalled } from './names.js';
-import type { Names } from './names.js';
-import { capital, inSentence, placeWords } from './place-words.js';
+import { isCalled, type Names } from './names.js';
+import { inSentence, placeWords } from './place-words.js';
 import type { ScopeFinding } from './scope.js';
 import type { Spot, Spots } from './spot.js';
 

@@ -1,6 +1,5 @@
 import type { Category, Option, Room, RoomMeasure, Selection } from '../model/index.js';
-import { findPlaces, surfacesOf } from '../takeoff/index.js';
-import type { Place } from '../takeoff/index.js';
+import { findPlaces, surfacesOf, type Place } from '../takeoff/index.js';
 
 /** A selection with its places found and its options at hand. */
 export interface Selected {

@@ -1,7 +1,6 @@
 import { factOf } from '../fact/index.js';
 import type { Convention, Option } from '../model/index.js';
-import { feet, printAmount, printLength } from '../../base/units/index.js';
-import type { Area, Length } from '../../base/units/index.js';
+import { feet, printAmount, printLength, type Area, type Length } from '../../base/units/index.js';
 import { boardFootFactor, boardLength, paintFor, sheetOrder, withWaste } from './arithmetic/index.js';
 import type { Takeoff, TradeCount } from './takeoff.js';
 

@@ -1,5 +1,5 @@
 import type { Place } from './places.js';
-import { joinWords } from '../../base/units/index.js';
+import { capital, joinWords } from '../../base/units/index.js';
 
 /** Places as people say them: 'Ceiling', 'North and east walls', 'Doors D01 and D02', 'All walls'. */
 export function placeText(words: readonly string[], places: readonly Place[]): string {
@@ -15,7 +15,7 @@ export function placeText(words: readonly string[], places: readonly Place[]): s
   }
   if (steps) groups.push('steps of the ceiling');
   if (openings.length > 0) groups.push(openingText(openings));
-  return capitalise(joinWords(groups));
+  return capital(joinWords(groups));
 }
 
 /** 'North wall', 'North and east walls', 'North wall and bay, left': wall names as measured end in 'wall' unless they are
@@ -41,10 +41,6 @@ function openingText(openings: readonly Extract<Place, { kind: 'opening' }>[]): 
       return `${words[kind][marks.length > 1 ? 1 : 0]} ${joinWords(foldRuns(marks))}`;
     }),
   );
-}
-
-function capitalise(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** Three or more marks in a row become one: W01, W02, W03 → 'W01 to W03'. */

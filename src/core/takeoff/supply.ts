@@ -1,7 +1,6 @@
 import { factOf } from '../fact/index.js';
 import type { Option, SupplyRule } from '../model/index.js';
-import { decimalNumber, printAmount, printLength } from '../../base/units/index.js';
-import type { Unit } from '../../base/units/index.js';
+import { decimalNumber, printAmount, printLength, type Unit } from '../../base/units/index.js';
 import { jointVolume, packsFor, usedWith, withWaste } from './arithmetic/index.js';
 import { numberOf } from './attribute.js';
 import type { SupplyQuantity, Takeoff } from './takeoff.js';

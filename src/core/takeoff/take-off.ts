@@ -1,14 +1,11 @@
 import type { Assembly, Category, Option, OptionPart, RoomMeasure, Selection } from '../model/index.js';
-import { decimalNumber, printPercent } from '../../base/units/index.js';
-import type { Area } from '../../base/units/index.js';
+import { decimalNumber, printPercent, type Area } from '../../base/units/index.js';
 import { wholePieces, withWaste } from './arithmetic/index.js';
 import { assembliesOf } from './assembly.js';
 import { numberOf } from './attribute.js';
-import { conventions } from './convention/index.js';
-import type { ConventionRule } from './convention/index.js';
+import { conventions, type ConventionRule } from './convention/index.js';
 import { countsOf } from './count.js';
-import { findPlaces } from './places.js';
-import type { Place } from './places.js';
+import { findPlaces, type Place } from './places.js';
 import { suppliesOf } from './supply.js';
 import type { PlaceQuantity, Takeoff, TakeoffNote } from './takeoff.js';
 

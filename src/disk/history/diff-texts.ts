@@ -4,12 +4,12 @@ import { join } from 'node:path';
 import { git } from './git.js';
 
 /** Two sides of one text; a side that is not there is absent. */
-export interface TextPair {
+interface TextPair {
   readonly from?: string;
   readonly to?: string;
 }
 
-export type TextDiffs =
+type TextDiffs =
   | {
       readonly ok: true;
       /** Unified hunks of each pair, in order; empty where both sides are the same. */ readonly diffs: readonly string[];

@@ -1,9 +1,9 @@
 import { execa } from 'execa';
 
 /** What git said, or why it could not be asked. */
-export type GitAnswer = { readonly ok: true; readonly out: Buffer } | { readonly ok: false; readonly why: string };
+type GitAnswer = { readonly ok: true; readonly out: Buffer } | { readonly ok: false; readonly why: string };
 
-export interface GitOptions {
+interface GitOptions {
   /** Written to its input. */
   readonly input?: string;
   /** Exit code 1 means that things differ, as `diff` has it, and is no failure. */

@@ -4,7 +4,7 @@ import { explainMissing } from './explain-missing.js';
 import { git } from './git.js';
 
 /** The records of a house at a version, or why they cannot be had. */
-export type VersionFiles =
+type VersionFiles =
   | { readonly ok: true; readonly commit: string; readonly files: readonly Source[] }
   | { readonly ok: false; readonly why: string };
 

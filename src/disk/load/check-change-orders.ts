@@ -1,9 +1,7 @@
 import { draftLines } from '../../core/compare/index.js';
 import type { ChangeLine, ChangeOrder } from '../../core/model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Path, Problem } from '../../base/problem/index.js';
-import { printMoneyChange } from '../../base/units/index.js';
-import type { IsoDate } from '../../base/units/index.js';
+import { problemAt, type Path, type Problem } from '../../base/problem/index.js';
+import { printMoneyChange, type IsoDate } from '../../base/units/index.js';
 import { loadComparison } from './load-comparison.js';
 import type { OpenHouse } from './open-house.js';
 

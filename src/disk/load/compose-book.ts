@@ -1,7 +1,5 @@
-import { makeBook } from '../../core/book/index.js';
-import type { Book, Composing } from '../../core/book/index.js';
-import { hasErrors, sortProblems } from '../../base/problem/index.js';
-import type { Problem } from '../../base/problem/index.js';
+import { makeBook, type Book, type Composing } from '../../core/book/index.js';
+import { hasErrors, sortProblems, type Problem } from '../../base/problem/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 import type { LoadedHouse } from './load-house.js';
 

@@ -1,5 +1,4 @@
-import { priceChoices } from '../../core/book/index.js';
-import type { PricedChoices } from '../../core/book/index.js';
+import { priceChoices, type PricedChoices } from '../../core/book/index.js';
 import type { Slips } from '../../core/calendar/index.js';
 import { houseMeasurer } from '../../core/measure/index.js';
 import type { Source } from '../../core/model/index.js';
@@ -7,12 +6,9 @@ import { hasErrors } from '../../base/problem/index.js';
 import { recordReader } from '../../core/records/index.js';
 import { digestOfBytes } from '../../signoff/index.js';
 import { keptLayouts } from '../../core/takeoff/index.js';
-import { keepBy, keepEach } from '../../base/units/index.js';
-import type { IsoDate } from '../../base/units/index.js';
-import { composeBook } from './compose-book.js';
-import type { ComposedBook } from './compose-book.js';
-import { measureFiles } from './load-house.js';
-import type { LoadedHouse } from './load-house.js';
+import { keepBy, keepEach, type IsoDate } from '../../base/units/index.js';
+import { composeBook, type ComposedBook } from './compose-book.js';
+import { measureFiles, type LoadedHouse } from './load-house.js';
 
 /** Reads houses and composes their Books, for one run of a command. A run asks for the same house in several ways (the records
  *  on disk, a commit, an issue) and for houses that differ in few records: each is read, measured, priced and composed once,

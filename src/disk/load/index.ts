@@ -1,9 +1,6 @@
-export { composeBook } from './compose-book.js';
-export type { ComposedBook } from './compose-book.js';
-export { makeComposer } from './composer.js';
-export type { Composer } from './composer.js';
-export { onDisk, openHouse } from './open-house.js';
-export type { OpenHouse } from './open-house.js';
+export { composeBook, type ComposedBook } from './compose-book.js';
+export { makeComposer, type Composer } from './composer.js';
+export { onDisk, openHouse, type OpenHouse } from './open-house.js';
 export * from './load-book.js';
 export * from './load-comparison.js';
 export * from './load-house.js';

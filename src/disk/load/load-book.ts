@@ -1,12 +1,10 @@
 import type { Book } from '../../core/book/index.js';
 import type { Issue } from '../../core/model/index.js';
-import { problemAt, sortProblems } from '../../base/problem/index.js';
-import type { Outcome, Problem } from '../../base/problem/index.js';
+import { problemAt, sortProblems, type Outcome, type Problem } from '../../base/problem/index.js';
 import { markSigned } from '../../signoff/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 import type { ComposedBook } from './compose-book.js';
-import { openHouse } from './open-house.js';
-import type { OpenHouse } from './open-house.js';
+import { openHouse, type OpenHouse } from './open-house.js';
 
 export interface LoadedBook extends ComposedBook {
   /** The last issue, to compare with; absent while nothing was issued. */

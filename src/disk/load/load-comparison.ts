@@ -1,12 +1,10 @@
 import type { Book } from '../../core/book/index.js';
-import { compare, matchOptions } from '../../core/compare/index.js';
-import type { Between, Comparison } from '../../core/compare/index.js';
+import { compare, matchOptions, type Between, type Comparison } from '../../core/compare/index.js';
 import { diffTexts } from '../history/index.js';
 import type { Source } from '../../core/model/index.js';
 import type { Problem } from '../../base/problem/index.js';
 import type { IsoDate } from '../../base/units/index.js';
-import { makeComposer } from './composer.js';
-import type { Composer } from './composer.js';
+import { makeComposer, type Composer } from './composer.js';
 import type { OpenHouse } from './open-house.js';
 
 export type LoadedComparison =

@@ -1,9 +1,7 @@
-import { measureHouse } from '../../core/measure/index.js';
-import type { MeasureHouse } from '../../core/measure/index.js';
+import { measureHouse, type MeasureHouse } from '../../core/measure/index.js';
 import type { Records, RoomMeasure, Source } from '../../core/model/index.js';
 import type { Problem } from '../../base/problem/index.js';
-import { readRecords } from '../../core/records/index.js';
-import type { ReadRecords } from '../../core/records/index.js';
+import { readRecords, type ReadRecords } from '../../core/records/index.js';
 import { readHouseFolder } from '../store/index.js';
 
 /** A house folder read and measured, ready to compose Books from. */
@@ -25,7 +23,7 @@ export async function loadHouse(houseDir: string): Promise<LoadedHouse> {
 }
 
 /** Readers that may keep what several houses have in common. */
-export interface HouseReaders {
+interface HouseReaders {
   readonly readRecords: ReadRecords;
   readonly measureHouse: MeasureHouse;
 }

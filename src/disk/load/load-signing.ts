@@ -1,11 +1,10 @@
 import type { Issue, Source } from '../../core/model/index.js';
-import { readIssueRecord, readSigners } from '../../core/records/index.js';
-import type { Signer } from '../../core/records/index.js';
+import { readIssueRecord, readSigners, type Signer } from '../../core/records/index.js';
 import { readFileInside, readHouseFolder } from '../store/index.js';
 import { issuedPath } from './read-snapshot.js';
 
 /** What a house folder knows of signed books. */
-export interface Signing {
+interface Signing {
   readonly issues: readonly Issue[];
   readonly signers: readonly Signer[];
   /** Records that cannot be read so far, in words. */

@@ -2,18 +2,16 @@ import { readVersion } from '../history/index.js';
 import type { Issue } from '../../core/model/index.js';
 import { readHouseFolder } from '../store/index.js';
 import { keepBy } from '../../base/units/index.js';
-import { makeComposer } from './composer.js';
-import type { Composer } from './composer.js';
+import { makeComposer, type Composer } from './composer.js';
 import type { LoadedHouse } from './load-house.js';
 import { signingOf } from './load-signing.js';
-import { readSnapshot } from './read-snapshot.js';
-import type { Snapshot } from './read-snapshot.js';
+import { readSnapshot, type Snapshot } from './read-snapshot.js';
 
 /** The name of the records as they lie on disk, beside git versions. */
 export const onDisk = 'working tree';
 
 /** A house at a version, or why it cannot be had. */
-export type Version =
+type Version =
   | { readonly ok: true; readonly house: LoadedHouse; readonly commit?: string }
   | { readonly ok: false; readonly why: string };
 

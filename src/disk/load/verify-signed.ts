@@ -6,14 +6,12 @@ import {
   roleOf,
   verifyPdf,
   vouchFor,
-} from '../../signoff/index.js';
-import type {
-  IssueMatch,
-  PagesCompared,
-  PdfReport,
-  SignatureReport,
-  SignerRole,
-  Vouched,
+  type IssueMatch,
+  type PagesCompared,
+  type PdfReport,
+  type SignatureReport,
+  type SignerRole,
+  type Vouched,
 } from '../../signoff/index.js';
 import { loadSigning, readIssuedPdf } from './load-signing.js';
 
@@ -37,7 +35,7 @@ export interface JudgedSignature {
   readonly vouched: Vouched;
 }
 
-export interface VerifyWish {
+interface VerifyWish {
   /** Absent: there is no house to compare with. */
   readonly houseDir?: string;
   /** Certificates to trust: PEM text or DER. */

@@ -1,11 +1,10 @@
 import { readFile, readdir, realpath, stat } from 'node:fs/promises';
 import { join, sep } from 'node:path';
 import type { Source } from '../../core/model/index.js';
-import { problemIn, sortProblems } from '../../base/problem/index.js';
-import type { Problem, ProblemCode } from '../../base/problem/index.js';
+import { problemIn, sortProblems, type Problem, type ProblemCode } from '../../base/problem/index.js';
 import { largestRecord } from '../../core/records/index.js';
 
-export interface HouseFolder {
+interface HouseFolder {
   /** In order of path. */
   readonly files: Source[];
   /** Files that cannot be records: not text, too large, out of reach, outside the folder. */

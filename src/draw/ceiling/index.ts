@@ -1,3 +1,4 @@
+import type { DrawnCourses } from '../../core/book/index.js';
 import { planMarks } from '../../core/feature/index.js';
 import { PathBuilder, path } from '../../base/svg/index.js';
 import type { CeilingFacet, FeatureMeasure, RoomMeasure } from '../../core/model/index.js';
@@ -13,24 +14,19 @@ import { drawPoche } from '../plan/poche.js';
 import { planSpan } from '../plan/span.js';
 import { drawAlignedStrings, drawSideStrings } from '../plan/strings.js';
 import { drawVoid } from '../plan/void.js';
-import { wallLines } from '../plan/wall-line.js';
-import type { WallLine } from '../plan/wall-line.js';
+import { wallLines, type WallLine } from '../plan/wall-line.js';
 import { courseNote, drawCourses } from '../courses/course-lines.js';
-import type { CourseLayout } from '../courses/course-lines.js';
 import type { Sheet } from '../sheet.js';
-import { timberLines, timberNote } from '../timber-lines.js';
-import type { Overhead } from '../timber-lines.js';
+import { timberLines, timberNote, type Overhead } from '../timber-lines.js';
 import { onPlan } from './on-plan.js';
-import { facetHeights } from './facet-height.js';
-import type { HeightAt } from './facet-height.js';
-import { seamsOf } from './seam.js';
-import type { Seam } from './seam.js';
+import { facetHeights, type HeightAt } from './facet-height.js';
+import { seamsOf, type Seam } from './seam.js';
 
-export interface CeilingPlanOptions extends DrawOptions {
+interface CeilingPlanOptions extends DrawOptions {
   readonly number: string;
   readonly name: string;
   /** Boards or sheets as laid out on the ceiling. */
-  readonly courses?: CourseLayout;
+  readonly courses?: DrawnCourses;
 }
 
 /** The ceiling as if the floor were a mirror: planes with their slopes, seams, heights above the floor, timbers, courses. */
@@ -132,7 +128,7 @@ function drawOverhead(
 function drawFacetCourses(
   sheet: Sheet,
   facets: readonly CeilingFacet[],
-  { surfaces, face }: CourseLayout,
+  { surfaces, face }: DrawnCourses,
 ): (() => string | undefined)[] {
   return surfaces.flatMap((surface) => {
     const facet = facets[surface.facet ?? -1];
@@ -248,7 +244,7 @@ function labelEaves(sheet: Sheet, measure: RoomMeasure, lines: readonly WallLine
   }
 }
 
-function describe(measure: RoomMeasure, name: string, courses: CourseLayout | undefined): string {
+function describe(measure: RoomMeasure, name: string, courses: DrawnCourses | undefined): string {
   const facets = measure.ceiling.facets.map((facet) =>
     facet.slope === 0 ? `${facet.name}, flat` : `${facet.name}, sloping ${pitchText(facet.slope)}`,
   );
@@ -256,7 +252,7 @@ function describe(measure: RoomMeasure, name: string, courses: CourseLayout | un
   return `Reflected ceiling plan of ${name}: ${facets.join('; ')}. ${low === high ? `Height ${low}` : `Heights from ${low} to ${high}`}. True area ${Math.round(measure.ceiling.gross)} square feet.${courseWords(courses)}`;
 }
 
-function courseWords(layout: CourseLayout | undefined): string {
+function courseWords(layout: DrawnCourses | undefined): string {
   if (!layout) return '';
   const starts = layout.surfaces.map(
     ({ name, courses, firstCourse, startsAt }) =>

@@ -1,6 +1,5 @@
 import type { CeilingFacet } from '../../core/model/index.js';
-import { edgesOf, overlapOf } from './facet-height.js';
-import type { Edge, HeightAt } from './facet-height.js';
+import { edgesOf, overlapOf, type Edge, type HeightAt } from './facet-height.js';
 
 /** A line where two planes of the ceiling meet. */
 export interface Seam extends Edge {

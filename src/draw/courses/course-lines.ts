@@ -1,18 +1,14 @@
+import type { DrawnCourses } from '../../core/book/index.js';
 import { fromFrame } from '../../core/takeoff/layout/index.js';
-import type { LaidSurface, LayoutSummary } from '../../core/takeoff/index.js';
+import type { LaidSurface } from '../../core/takeoff/index.js';
 import type { Spot } from '../convex.js';
 import { isInside, stretchesInside } from '../inside.js';
 import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
 
-/** Boards or sheets as laid out, with the product's name. */
-export interface CourseLayout extends Pick<LayoutSummary, 'lay' | 'face' | 'surfaces'> {
-  readonly product: string;
-}
-
 /** A plane on the sheet: its outlines with holes, by the even-odd rule, and where places of its own frame lie. */
-export interface CoursePlane {
+interface CoursePlane {
   readonly outlines: readonly (readonly Spot[])[];
   spot(point: { readonly x: number; readonly y: number }): Spot;
 }
@@ -70,7 +66,7 @@ function courseEdges({ courses, edge, firstCourse, lastCourse }: LaidSurface, fa
 }
 
 /** `Clear fir 1x6 in 68 courses, north-south`. */
-export function courseNote({ product, surfaces }: CourseLayout): string {
+export function courseNote({ product, surfaces }: DrawnCourses): string {
   const courses = surfaces.reduce((sum, surface) => sum + surface.courses, 0);
   const runs = [...new Set(surfaces.map(({ run }) => run))].join(' and ');
   return `${product} in ${courses} ${courses === 1 ? 'course' : 'courses'}, ${runs}`;

@@ -1,7 +1,6 @@
-import { faceMarks } from '../../core/feature/index.js';
-import type { FaceMark, Spot as MarkSpot } from '../../core/feature/index.js';
+import type { DrawnGuard } from '../../core/book/index.js';
+import { faceMarks, type FaceMark, type Spot as MarkSpot } from '../../core/feature/index.js';
 import type { FeatureMeasure } from '../../core/model/index.js';
-import type { Length } from '../../base/units/index.js';
 import type { Spot } from '../convex.js';
 import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';
@@ -15,7 +14,7 @@ export function drawFeatureFace(
   frame: ElevationFrame,
   feature: FeatureMeasure,
   finish?: string,
-  guard?: Guard,
+  guard?: DrawnGuard,
 ): readonly (() => void)[] {
   return faceMarks(feature, frame.wall.id).flatMap((mark) => drawMark(frame, feature, mark, { finish, guard }) ?? []);
 }
@@ -23,7 +22,7 @@ export function drawFeatureFace(
 /** What of the selections an elevation names. */
 interface Selected {
   readonly finish: string | undefined;
-  readonly guard: Guard | undefined;
+  readonly guard: DrawnGuard | undefined;
 }
 
 function drawMark(
@@ -80,18 +79,12 @@ export function isGuarded(feature: FeatureMeasure, wall: { readonly id: string }
   return faceMarks(feature, wall.id).some(({ role }) => role === 'guard');
 }
 
-/** What is selected for an open edge, and its height as the record says. Local code decides both. */
-export interface Guard {
-  readonly guard: string;
-  readonly guardHeight?: Length;
-}
-
 /** A guard before the open side: rail and posts, without a figure where no height is known. */
 function drawGuard(
   { sheet, at }: ElevationFrame,
   feature: FeatureMeasure,
   { from, to }: Mark<'guard'>,
-  guard: Guard | undefined,
+  guard: DrawnGuard | undefined,
 ): () => void {
   const run = to - from;
   const top = guard?.guardHeight ?? 3.5 * 304_800_000;

@@ -1,3 +1,4 @@
+import type { DrawnGuard } from '../../core/book/index.js';
 import type { RoomMeasure, WallMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
@@ -9,14 +10,10 @@ import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
 import { textWidth } from '../text-width.js';
 import { drawFeatureFace, isGuarded } from './feature-face.js';
-import type { Guard } from './feature-face.js';
-import { drawFinishes } from './finish-region.js';
-import type { FinishRegion } from './finish-region.js';
-import { elevationFrame, topAt, wallOutline } from './frame.js';
-import type { ElevationFrame } from './frame.js';
+import { drawFinishes, type FinishRegion } from './finish-region.js';
+import { elevationFrame, topAt, wallOutline, type ElevationFrame } from './frame.js';
 import { drawOpeningFace, labelOpening } from './opening-face.js';
 
-export type { Guard } from './feature-face.js';
 export type { FinishRegion } from './finish-region.js';
 
 export interface ElevationOptions extends DrawOptions {
@@ -27,7 +24,7 @@ export interface ElevationOptions extends DrawOptions {
   /** What is seen of features before the wall, by feature id. */
   readonly faces?: ReadonlyMap<string, string>;
   /** The guard before an open side, by the edge's id. Without a height it is drawn as high as guards usually are. */
-  readonly guards?: ReadonlyMap<string, Guard>;
+  readonly guards?: ReadonlyMap<string, DrawnGuard>;
   /** Slug to name of the rooms that this one is open to. */
   readonly neighbours?: ReadonlyMap<string, string>;
 }

@@ -3,8 +3,7 @@ import type { Spot } from '../convex.js';
 import { lengthText } from '../length-text.js';
 import { drawMark } from '../mark.js';
 import { sizes } from '../pen.js';
-import { corners, topAt, underTop } from './frame.js';
-import type { ElevationFrame } from './frame.js';
+import { corners, topAt, underTop, type ElevationFrame } from './frame.js';
 
 const casing = 3.5 * 25_400_000;
 const frameWidth = 2 * 25_400_000;

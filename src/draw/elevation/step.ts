@@ -8,7 +8,7 @@ import { fitDrawing } from '../issue.js';
 import { lengthText } from '../length-text.js';
 import type { Sheet } from '../sheet.js';
 
-export interface StepOptions extends DrawOptions {
+interface StepOptions extends DrawOptions {
   /** Number and name of the room, for the title. */
   readonly number: string;
   readonly name: string;

@@ -13,7 +13,7 @@ import type { FeatureOptions } from './chimney-breast.js';
 const inch = 25_400_000;
 const foot = 12 * inch;
 
-export interface EdgeSectionOptions extends FeatureOptions {
+interface EdgeSectionOptions extends FeatureOptions {
   /** Height of the guard above the finished floor, from what is selected. Without it no figure is written. */
   readonly guardHeight?: Length;
   /** What is selected, such as `Steel cable rail`. */

@@ -1,5 +1,4 @@
-import { planMarks } from '../../core/feature/index.js';
-import type { BesideWall, PlanMark } from '../../core/feature/index.js';
+import { planMarks, type BesideWall, type PlanMark } from '../../core/feature/index.js';
 import type { FeatureMeasure, RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { lengthText } from '../length-text.js';

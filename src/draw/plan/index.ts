@@ -1,3 +1,4 @@
+import type { DrawnCourses } from '../../core/book/index.js';
 import type { RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
@@ -5,7 +6,6 @@ import type { Title } from '../drawn-sheet.js';
 import { fitDrawing } from '../issue.js';
 import { lengthText } from '../length-text.js';
 import { courseNote, drawCourses } from '../courses/course-lines.js';
-import type { CourseLayout } from '../courses/course-lines.js';
 import { drawMark, markSize } from '../mark.js';
 import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
@@ -17,16 +17,15 @@ import { drawRoomLabel } from './room-label.js';
 import { drawAlignedStrings, drawSideStrings } from './strings.js';
 import { drawVoid } from './void.js';
 import { planSpan } from './span.js';
-import { planeHeight, wallLines } from './wall-line.js';
-import type { WallLine } from './wall-line.js';
+import { planeHeight, wallLines, type WallLine } from './wall-line.js';
 
-export interface PlanOptions extends DrawOptions {
+interface PlanOptions extends DrawOptions {
   readonly number: string;
   readonly name: string;
   /** Slug to name of the rooms that this one opens to. */
   readonly neighbours?: ReadonlyMap<string, string>;
   /** Boards as laid out on the floor. */
-  readonly courses?: CourseLayout;
+  readonly courses?: DrawnCourses;
 }
 
 /** The plan of a room: cut walls, openings, features, voids, dimensions to the inside faces. */
@@ -91,7 +90,7 @@ function neighboursOf({ walls, openings }: RoomMeasure, names: PlanOptions['neig
 function drawFloorCourses(
   sheet: Sheet,
   measure: RoomMeasure,
-  { surfaces, face }: CourseLayout,
+  { surfaces, face }: DrawnCourses,
 ): (() => string | undefined)[] {
   return surfaces.flatMap((surface) =>
     measure.floor.regions.map(({ outline, holes }) => {

@@ -25,7 +25,7 @@ export function drawPoche(sheet: Sheet, lines: readonly WallLine[]): void {
 }
 
 /** For each connected piece of wall its outline; a room without any opening gives one piece of two outlines. */
-export function pocheOutlines(lines: readonly WallLine[], perNanometre: number): Spot[][][] {
+function pocheOutlines(lines: readonly WallLine[], perNanometre: number): Spot[][][] {
   const spans = lines.flatMap((line, index) => standing(line, index, perNanometre));
   if (spans.length === 0) return [];
   const joined = spans.map((span, position) =>

@@ -1,5 +1,4 @@
-import { path, rect } from '../../base/svg/index.js';
-import type { SvgNode } from '../../base/svg/index.js';
+import { path, rect, type SvgNode } from '../../base/svg/index.js';
 import { mix, shade } from './color.js';
 import type { Random } from './random.js';
 
@@ -40,7 +39,7 @@ export function piece(canvas: Canvas, corners: readonly Corner[], fill: string, 
   return [path(outlineData(inside), { fill, opacity })];
 }
 
-export function box(left: number, top: number, right: number, bottom: number): Corner[] {
+function box(left: number, top: number, right: number, bottom: number): Corner[] {
   return [
     [left, top],
     [right, top],

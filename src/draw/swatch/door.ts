@@ -1,6 +1,5 @@
 import type { SvgNode } from '../../base/svg/index.js';
-import { block, ground, piece } from './canvas.js';
-import type { Canvas, Pattern } from './canvas.js';
+import { block, ground, piece, type Canvas, type Pattern } from './canvas.js';
 import { isOther, isWood, lightness, mix, shade } from './color.js';
 import { grain } from './grain.js';
 

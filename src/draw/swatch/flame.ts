@@ -1,7 +1,5 @@
-import { PathBuilder, path } from '../../base/svg/index.js';
-import type { SvgNode } from '../../base/svg/index.js';
-import { block, ground, tenth } from './canvas.js';
-import type { Canvas, Pattern } from './canvas.js';
+import { PathBuilder, path, type SvgNode } from '../../base/svg/index.js';
+import { block, ground, tenth, type Canvas, type Pattern } from './canvas.js';
 import { isWarm, mix, shade } from './color.js';
 
 /** A firebox: the unit's colour around a dark opening, logs and three tongues. */

@@ -1,10 +1,9 @@
-import { PathBuilder, path } from '../../base/svg/index.js';
-import type { SvgNode } from '../../base/svg/index.js';
+import { PathBuilder, path, type SvgNode } from '../../base/svg/index.js';
 import type { Canvas, Corner } from './canvas.js';
 import { shade } from './color.js';
 
 /** A board to grain: a rectangle, and whether its length runs up. */
-export interface Board {
+interface Board {
   readonly left: number;
   readonly top: number;
   readonly right: number;

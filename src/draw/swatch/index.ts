@@ -1,6 +1,5 @@
 import type { Swatch } from '../../core/model/index.js';
-import { element, rect } from '../../base/svg/index.js';
-import type { SvgNode } from '../../base/svg/index.js';
+import { element, rect, type SvgNode } from '../../base/svg/index.js';
 import type { Canvas, Pattern } from './canvas.js';
 import { panelDoor, slabDoor } from './door.js';
 import { flame } from './flame.js';
@@ -13,7 +12,7 @@ import { metal, solid, texture } from './surface.js';
 import { glass, hex, tile } from './tile.js';
 import { boards, herringbone, planks } from './wood.js';
 
-export interface SwatchOptions {
+interface SwatchOptions {
   /** In pixels; the picture has this size and this view box. */
   readonly width: number;
   readonly height: number;

@@ -1,7 +1,5 @@
-import { PathBuilder, path } from '../../base/svg/index.js';
-import type { SvgNode } from '../../base/svg/index.js';
-import { block, ground, tenth } from './canvas.js';
-import type { Canvas, Corner, Pattern } from './canvas.js';
+import { PathBuilder, path, type SvgNode } from '../../base/svg/index.js';
+import { block, ground, tenth, type Canvas, type Corner, type Pattern } from './canvas.js';
 import { isWood, lightness, mix, shade } from './color.js';
 import { grain } from './grain.js';
 

@@ -1,11 +1,9 @@
-import { PathBuilder, circle, path } from '../../base/svg/index.js';
-import type { SvgNode } from '../../base/svg/index.js';
-import { block, ground, tenth } from './canvas.js';
-import type { Canvas, Pattern } from './canvas.js';
+import { PathBuilder, circle, path, type SvgNode } from '../../base/svg/index.js';
+import { block, ground, tenth, type Canvas, type Pattern } from './canvas.js';
 import { isOther, isWarm, lightness, mix, shade } from './color.js';
 
 /** The wall behind what is shown in front of one: light behind dark things, dusk behind pale ones. */
-export function backdrop(canvas: Canvas, color: string): SvgNode[] {
+function backdrop(canvas: Canvas, color: string): SvgNode[] {
   const tone = lightness(color) > 0.72 ? mix(color, '#59625d', 0.72) : mix(color, '#f1eee6', 0.9);
   return [
     ground(canvas, tone),

@@ -1,5 +1,4 @@
-import { path } from '../../base/svg/index.js';
-import type { SvgNode } from '../../base/svg/index.js';
+import { path, type SvgNode } from '../../base/svg/index.js';
 import { Gathered, clip, clipBy, ground, outlineData, pieceColor, softOutline } from './canvas.js';
 import type { Canvas, Corner, Pattern } from './canvas.js';
 import { mix, shade } from './color.js';
@@ -139,7 +138,7 @@ export const cobble: Pattern = (canvas) => {
 };
 
 /** Cells nearest to jittered centers, each cut by the bisectors to its neighbours. */
-export function cells(canvas: Canvas, size: number): { center: Corner; corners: Corner[] }[] {
+function cells(canvas: Canvas, size: number): { center: Corner; corners: Corner[] }[] {
   const { random, width, height } = canvas;
   const centers: Corner[] = [];
   let row = 0;

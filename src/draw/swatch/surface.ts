@@ -1,7 +1,5 @@
-import { PathBuilder, path } from '../../base/svg/index.js';
-import type { SvgNode } from '../../base/svg/index.js';
-import { block, clip, ground, piece, softOutline, tenth } from './canvas.js';
-import type { Canvas, Corner, Pattern } from './canvas.js';
+import { PathBuilder, path, type SvgNode } from '../../base/svg/index.js';
+import { block, clip, ground, piece, softOutline, tenth, type Canvas, type Corner, type Pattern } from './canvas.js';
 import { isOther, lightness, shade } from './color.js';
 
 /** Plaster by the size of its relief: none is smooth, under 1 1/2 inches a stipple, under 4 knocked-down islands, above that trowel

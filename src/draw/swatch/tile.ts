@@ -1,5 +1,4 @@
-import { path } from '../../base/svg/index.js';
-import type { SvgNode } from '../../base/svg/index.js';
+import { path, type SvgNode } from '../../base/svg/index.js';
 import { Gathered, block, blockData, clip, ground, outlineData, pieceShades } from './canvas.js';
 import type { Canvas, Corner, Pattern } from './canvas.js';
 import { isOther, lightness, mix, shade } from './color.js';

@@ -1,6 +1,5 @@
 import type { SvgNode } from '../../base/svg/index.js';
-import { block, ground, piece, pieceColor } from './canvas.js';
-import type { Canvas, Corner, Pattern } from './canvas.js';
+import { block, ground, piece, pieceColor, type Canvas, type Corner, type Pattern } from './canvas.js';
 import { shade } from './color.js';
 import { grain, knot } from './grain.js';
 

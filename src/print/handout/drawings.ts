@@ -1,7 +1,5 @@
-import { roomViews } from '../../draw/index.js';
-import type { Drawing, RoomView } from '../../draw/index.js';
-import { handoutDrawnRoom } from '../../handout/index.js';
-import type { Handout, HandoutRoom } from '../../handout/index.js';
+import { roomViews, type Drawing, type RoomView } from '../../draw/index.js';
+import { handoutDrawnRoom, type Handout, type HandoutRoom } from '../../handout/index.js';
 import { drawForPrint, inchesPerFoot, planTitle, ready, withShortNames } from '../drawings.js';
 import type { Box, PrintDrawing } from '../drawings.js';
 
@@ -23,7 +21,7 @@ const featureBox = { width: 3.5, height: 3.4 };
 
 const longestName = 24;
 
-export interface RoomDrawings {
+interface RoomDrawings {
   readonly plan: PrintDrawing;
   readonly others: readonly PrintDrawing[];
 }

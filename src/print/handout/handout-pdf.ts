@@ -1,13 +1,12 @@
 import { AFRelationship, ParseSpeeds, PDFDocument } from 'pdf-lib';
 import type { Handout } from '../../handout/index.js';
-import { makeDrawable } from '../drawable.js';
-import type { Undrawn } from '../drawable.js';
+import { makeDrawable, type Undrawn } from '../drawable.js';
 import { addFields } from '../fill-in.js';
 import { markRowHeads } from '../row-heads.js';
 import { typeset } from '../typeset.js';
 import { makeHandoutSheets } from './handout-sheets.js';
 
-export interface HandoutPdf {
+interface HandoutPdf {
   readonly pdf: Uint8Array;
   /** What could not be printed as written. */
   readonly undrawn: readonly Undrawn[];

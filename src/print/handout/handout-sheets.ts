@@ -1,20 +1,31 @@
-import { reachWords, standingOf } from '../../handout/index.js';
-import type { Handout, HandoutProduct, HandoutQuestion, HandoutSection, Standing } from '../../handout/index.js';
+import {
+  reachWords,
+  standingOf,
+  type Handout,
+  type HandoutProduct,
+  type HandoutQuestion,
+  type HandoutSection,
+  type Standing,
+} from '../../handout/index.js';
 import { drawSwatch } from '../../draw/index.js';
 import type { TradeBlock } from '../../sheet/index.js';
-import { shortDigest } from '../../signoff/index.js';
 import { svgText } from '../../base/svg/index.js';
-import { capital, printDay } from '../../base/units/index.js';
-import { anchorOf, printSigns, printTable, readProse } from '../../write/index.js';
-import type { PrintTable, ProseBlock as Block } from '../../write/index.js';
+import { capital, printDay, shortDigest } from '../../base/units/index.js';
+import {
+  anchorOf,
+  printSigns,
+  printTable,
+  readProse,
+  type PrintTable,
+  type ProseBlock as Block,
+} from '../../write/index.js';
 import { targetsOf } from '../labels.js';
 import type { DocumentFacts } from '../sheets/index.js';
 import { shorten } from '../shorten.js';
-import { lineOf, needText, roomBlock } from './room.js';
-import type { Line, RoomBlock } from './room.js';
+import { lineOf, needText, roomBlock, type Line, type RoomBlock } from './room.js';
 
 /** All that a printed handout says. Everything is text, so the page layout does no arithmetic. */
-export interface HandoutSheets {
+interface HandoutSheets {
   readonly document: DocumentFacts;
   readonly foot: {
     readonly house: string;

@@ -1,3 +1,2 @@
 /** The printed handout. In: a Handout. Out: the bytes of a PDF. Absent: a Book, and so any money. */
 export { makeHandoutPdf } from './handout-pdf.js';
-export type { HandoutPdf } from './handout-pdf.js';

@@ -1,12 +1,9 @@
 import type { Handout, HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
-import { plainWords } from '../../sheet/index.js';
-import type { TradeCell } from '../../sheet/index.js';
+import { plainWords, type TradeCell } from '../../sheet/index.js';
 import { printAmount } from '../../base/units/index.js';
 import type { PrintDrawing } from '../drawings.js';
-import { printLine, readProse } from '../../write/index.js';
-import type { ProseBlock as Block } from '../../write/index.js';
-import { amountFigure } from '../sheets/figure.js';
-import type { Figure } from '../sheets/figure.js';
+import { printLine, readProse, type ProseBlock as Block } from '../../write/index.js';
+import { amountFigure, type Figure } from '../sheets/figure.js';
 import { shorten } from '../shorten.js';
 import { roomDrawings } from './drawings.js';
 

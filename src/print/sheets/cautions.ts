@@ -1,5 +1,4 @@
-import { cautionWords, sourceText, stateWords } from '../../core/caution/index.js';
-import type { Caution } from '../../core/caution/index.js';
+import { cautionWords, sourceText, stateWords, type Caution } from '../../core/caution/index.js';
 import { printDay } from '../../base/units/index.js';
 
 /** One caution, at its room's page. */

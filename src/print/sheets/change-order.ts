@@ -1,17 +1,13 @@
-import { lookUp } from '../../core/book/index.js';
-import type { Book, BookChangeOrder } from '../../core/book/index.js';
+import { lookUp, type Book, type BookChangeOrder } from '../../core/book/index.js';
 import { changeOrderSheet } from '../../table/index.js';
 import { printDay } from '../../base/units/index.js';
-import { printSheet, printSigns } from '../../write/index.js';
-import type { PrintSheet } from '../../write/index.js';
+import { printSheet, printSigns, type PrintSheet } from '../../write/index.js';
 import { shorten } from '../shorten.js';
-import { documentFacts } from './sheets.js';
-import type { DocumentFacts } from './sheets.js';
-import { signingParties } from './sign-off.js';
-import type { SignOff } from './sign-off.js';
+import { documentFacts, type DocumentFacts } from './sheets.js';
+import { signingParties, type SignOff } from './sign-off.js';
 
 /** All that a printed change order says. */
-export interface ChangeOrderSheet {
+interface ChangeOrderSheet {
   readonly document: DocumentFacts;
   readonly foot: Readonly<Record<'house' | 'job' | 'standing' | 'digest' | 'day', string>>;
   readonly sheet: PrintSheet;

@@ -1,8 +1,6 @@
-import type { BookRoom } from '../../core/book/index.js';
-import { printDay } from '../../base/units/index.js';
-import { coverDrawing } from '../drawings.js';
-import type { PrintDrawing } from '../drawings.js';
-import type { LookUp } from '../../core/book/index.js';
+import type { BookRoom, LookUp } from '../../core/book/index.js';
+import { capital, printDay } from '../../base/units/index.js';
+import { coverDrawing, type PrintDrawing } from '../drawings.js';
 
 export interface Cover {
   readonly house: string;
@@ -26,7 +24,7 @@ export function makeCover(look: LookUp, standing: string, digest: string): Cover
     day: printDay(on),
     standing,
     digest,
-    people: house.people.map(({ role, name, contact }) => ({ role: capitalise(role), name, contact: contact ?? '' })),
+    people: house.people.map(({ role, name, contact }) => ({ role: capital(role), name, contact: contact ?? '' })),
     drawing: room ? coverDrawing(room, look) : null,
   };
 }
@@ -35,8 +33,4 @@ export function makeCover(look: LookUp, standing: string, digest: string): Cover
 function greatestRoom(rooms: readonly BookRoom[]): BookRoom | undefined {
   const living = rooms.filter(({ use }) => use === 'living');
   return [...(living.length > 0 ? living : rooms)].sort((a, b) => b.measure.floor.gross - a.measure.floor.gross)[0];
-}
-
-function capitalise(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,5 +1,4 @@
-import { printAmount, printMoney, printMoneyChange } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { printAmount, printMoneyChange, type Cents } from '../../base/units/index.js';
 
 /** A number cut at its decimal point, so that a column lines up on it: `1,240` and `.5`. */
 export interface Figure {
@@ -11,10 +10,6 @@ export interface Figure {
 
 export function amountFigure(amount: number, digits = 1): Figure {
   return cut(printAmount(amount, digits), 'plain');
-}
-
-export function moneyFigure(cents: Cents): Figure {
-  return cut(printMoney(cents, 'always'), 'plain');
 }
 
 /** A change of money with its sign; nothing is an en dash. */

@@ -1,6 +1,5 @@
 import { joinWords, printDay, printPercent } from '../../base/units/index.js';
-import { statusWords } from '../../sheet/index.js';
-import type { Status } from '../../sheet/index.js';
+import { statusWords, type Status } from '../../sheet/index.js';
 import type { LookUp } from '../../core/book/index.js';
 
 type Sign = Status | 'owner-furnished';

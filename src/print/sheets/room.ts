@@ -1,17 +1,12 @@
-import type { BookRoom } from '../../core/book/index.js';
+import type { BookRoom, LookUp } from '../../core/book/index.js';
 import { printArea, printAreaMetric, printLength, printMetric, printMoneyChange } from '../../base/units/index.js';
 import type { Area, Length } from '../../base/units/index.js';
-import { printRoom } from '../drawings.js';
-import type { PrintDrawing } from '../drawings.js';
+import { printRoom, type PrintDrawing } from '../drawings.js';
 import { layoutsOnPaper, quantityLines, saidOnce } from '../../table/index.js';
-import { printTable, readProse } from '../../write/index.js';
-import type { PrintTable, ProseBlock as Block } from '../../write/index.js';
-import type { LookUp } from '../../core/book/index.js';
+import { printTable, readProse, type PrintTable, type ProseBlock as Block } from '../../write/index.js';
 import { shorten } from '../shorten.js';
-import { cautionRow } from './cautions.js';
-import type { CautionRow } from './cautions.js';
-import { openChoice, selectionRow } from './selection-row.js';
-import type { OpenChoice, SelectionRow } from './selection-row.js';
+import { cautionRow, type CautionRow } from './cautions.js';
+import { openChoice, selectionRow, type OpenChoice, type SelectionRow } from './selection-row.js';
 
 export interface RoomSheet {
   readonly slug: string;
@@ -43,7 +38,7 @@ export interface RoomSheet {
   readonly standing: string;
 }
 
-export interface Fact {
+interface Fact {
   readonly label: string;
   readonly text: string;
   /** Metric, where the house asks for it. */

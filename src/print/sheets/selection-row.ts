@@ -1,12 +1,9 @@
 import { placesOf } from '../../table/index.js';
-import type { BookOption, BookSelection } from '../../core/book/index.js';
+import type { BookOption, BookSelection, LookUp } from '../../core/book/index.js';
 import type { Takeoff } from '../../core/takeoff/index.js';
 import { printDay, printLength } from '../../base/units/index.js';
-import { amountFigure, changeFigure } from './figure.js';
-import type { Figure } from './figure.js';
-import type { LookUp } from '../../core/book/index.js';
-import { stateMark } from './state.js';
-import type { StateMark } from './state.js';
+import { amountFigure, changeFigure, type Figure } from './figure.js';
+import { stateMark, type StateMark } from './state.js';
 
 /** A line of a room's table of selections. */
 export interface SelectionRow {
@@ -27,7 +24,7 @@ export interface SelectionRow {
   readonly note: string;
 }
 
-export interface QuantityLine {
+interface QuantityLine {
   readonly figure: Figure;
   readonly unit: string;
 }
@@ -42,7 +39,7 @@ export interface OpenChoice {
   readonly options: readonly OptionRow[];
 }
 
-export interface OptionRow {
+interface OptionRow {
   readonly swatch: string;
   readonly name: string;
   readonly product: string;

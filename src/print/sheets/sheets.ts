@@ -1,11 +1,8 @@
-import type { Book, Stamp } from '../../core/book/index.js';
-import { printDay } from '../../base/units/index.js';
-import type { IsoDate } from '../../base/units/index.js';
+import { printDay, shortDigest, type IsoDate } from '../../base/units/index.js';
 import { swatchSvg } from '../drawings.js';
-import { makeCover } from './cover.js';
-import type { Cover } from './cover.js';
-import { roomDigests, shortDigest } from '../../signoff/index.js';
-import { lookUp } from '../../core/book/index.js';
+import { makeCover, type Cover } from './cover.js';
+import { roomDigests } from '../../signoff/index.js';
+import { lookUp, type Book, type Stamp } from '../../core/book/index.js';
 import {
   cautionSheet,
   decisionSheet,
@@ -17,20 +14,16 @@ import {
   otherSheet,
   roomSheet as roomList,
 } from '../../table/index.js';
-import { printSheet, printSigns } from '../../write/index.js';
-import type { PrintSheet } from '../../write/index.js';
+import { printSheet, printSigns, type PrintSheet } from '../../write/index.js';
 import { targetsOf } from '../labels.js';
-import { makeReading } from './reading.js';
-import type { Reading } from './reading.js';
-import { roomSheet } from './room.js';
-import type { RoomSheet } from './room.js';
+import { makeReading, type Reading } from './reading.js';
+import { roomSheet, type RoomSheet } from './room.js';
 import { shorten } from '../shorten.js';
 import { standingOf } from '../standing.js';
-import { makeSignOff } from './sign-off.js';
-import type { SignOff } from './sign-off.js';
+import { makeSignOff, type SignOff } from './sign-off.js';
 
 /** All that the printed book says. Everything is text, so the page layout does no arithmetic. */
-export interface Sheets {
+interface Sheets {
   readonly document: DocumentFacts;
   /** The running title block at the foot of each sheet. */
   readonly foot: {

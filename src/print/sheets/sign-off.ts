@@ -1,5 +1,4 @@
-import { printDay, printMoney, printMoneyChange } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { printDay, printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
 import type { LookUp, Stamp } from '../../core/book/index.js';
 
 export interface SignOff {

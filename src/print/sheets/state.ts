@@ -1,6 +1,5 @@
 import type { BookSelection } from '../../core/book/index.js';
-import { statusWords } from '../../sheet/index.js';
-import type { Status } from '../../sheet/index.js';
+import { statusWords, type Status } from '../../sheet/index.js';
 import { printDay } from '../../base/units/index.js';
 
 /** State of a selection as printed: its sign, the word, and a second line. */

@@ -1,5 +1,4 @@
-import { createHash } from 'node:crypto';
-import type { KeyObject } from 'node:crypto';
+import { createHash, type KeyObject } from 'node:crypto';
 import { Signer } from '@signpdf/utils';
 import * as asn1js from 'asn1js';
 import {

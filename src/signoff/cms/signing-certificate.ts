@@ -13,7 +13,8 @@ export function signingCertificate(der: Uint8Array): Attribute {
   return new Attribute({ type: signingCertificateType, values: [new asn1js.Sequence({ value: [list] })] });
 }
 
-const digests: Readonly<Record<string, string>> = {
+/** Digests that still hold, by object identifier; SHA-1 and MD5 do not. */
+export const digests: Readonly<Record<string, string>> = {
   '2.16.840.1.101.3.4.2.1': 'sha256',
   '2.16.840.1.101.3.4.2.2': 'sha384',
   '2.16.840.1.101.3.4.2.3': 'sha512',

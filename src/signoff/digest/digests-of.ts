@@ -4,7 +4,7 @@ import { agreedTrade } from './agreed-trade.js';
 import { digestOf } from './digest-of.js';
 
 /** SHA-256 by slug, as 64 hexadecimal digits. */
-export type Digests = Readonly<Record<string, string>>;
+type Digests = Readonly<Record<string, string>>;
 
 /** The digest of what each room's page agrees to, the same on whatever day the Book is made. */
 export function roomDigests(book: Book): Digests {

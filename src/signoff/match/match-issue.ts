@@ -1,7 +1,6 @@
-import { shortDigest } from '../digest/index.js';
+import { shortDigest } from '../../base/units/index.js';
 import type { PdfReport, SignatureReport } from '../verify/index.js';
-import { signatureField } from './signer-role.js';
-import type { SignerRole } from './signer-role.js';
+import { signatureField, type SignerRole } from './signer-role.js';
 
 /** What the record of an issue says, as far as a signed PDF is held against it. */
 export interface IssuedFacts {
@@ -16,7 +15,7 @@ export interface IssuedFacts {
   readonly signatures?: readonly AcceptedSignature[];
 }
 
-export interface AcceptedSignature {
+interface AcceptedSignature {
   readonly role: SignerRole;
   /** `hand`: on paper, so that no PDF holds it. */
   readonly how: 'certificate' | 'hand';

@@ -1,9 +1,8 @@
-import { PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef } from 'pdf-lib';
-import type { PDFObject, PDFArray } from 'pdf-lib';
+import { PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef, type PDFObject, type PDFArray } from 'pdf-lib';
 import type { PdfFile } from './pdf-file.js';
 
 /** What an added revision writes: objects as pdf-lib has them, or as text in Latin-1. */
-export type Written = PDFObject | string;
+type Written = PDFObject | string;
 
 /** Gathers objects that change or are new. */
 export interface Additions {

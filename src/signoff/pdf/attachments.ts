@@ -1,11 +1,10 @@
-import { PDFArray, PDFName, PDFRawStream } from 'pdf-lib';
-import type { PDFObject } from 'pdf-lib';
+import { PDFArray, PDFName, PDFRawStream, type PDFObject } from 'pdf-lib';
 import { textOf } from './form-fields.js';
 import { Malformed } from './malformed.js';
 import type { PdfFile, Revision } from './pdf-file.js';
 import { unpack } from './unpack.js';
 
-export interface Attachment {
+interface Attachment {
   readonly name: string;
   /** The file's bytes as they were before they were packed. */
   bytes(): Uint8Array;

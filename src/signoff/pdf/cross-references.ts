@@ -1,7 +1,5 @@
-import { PDFArray, PDFDict, PDFName, PDFNumber, PDFRawStream } from 'pdf-lib';
-import type { PDFContext } from 'pdf-lib';
-import { Malformed } from './malformed.js';
-import type { Allowance } from './malformed.js';
+import { PDFArray, PDFDict, PDFName, PDFNumber, PDFRawStream, type PDFContext } from 'pdf-lib';
+import { Malformed, type Allowance } from './malformed.js';
 import { ObjectParser } from './object-parser.js';
 import { unpack } from './unpack.js';
 

@@ -1,5 +1,4 @@
-import { PDFArray, PDFHexString, PDFName, PDFNumber, PDFRef, PDFString } from 'pdf-lib';
-import type { PDFObject, PDFDict } from 'pdf-lib';
+import { PDFArray, PDFHexString, PDFName, PDFNumber, PDFRef, PDFString, type PDFObject, type PDFDict } from 'pdf-lib';
 import { Malformed } from './malformed.js';
 import type { Revision } from './pdf-file.js';
 

@@ -1,7 +1,5 @@
-import { PDFDict, PDFName, PDFNumber, PDFObjectParser } from 'pdf-lib';
-import type { PDFContext, PDFObject } from 'pdf-lib';
-import { Malformed } from './malformed.js';
-import type { Allowance } from './malformed.js';
+import { PDFDict, PDFName, PDFNumber, PDFObjectParser, type PDFContext, type PDFObject } from 'pdf-lib';
+import { Malformed, type Allowance } from './malformed.js';
 
 const deepest = 200;
 

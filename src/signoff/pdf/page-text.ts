@@ -1,5 +1,4 @@
-import { PDFArray, PDFName, PDFRawStream, PDFString } from 'pdf-lib';
-import type { PDFDict, PDFObject } from 'pdf-lib';
+import { PDFArray, PDFName, PDFRawStream, PDFString, type PDFDict, type PDFObject } from 'pdf-lib';
 import { pagesOf } from './pages.js';
 import type { PdfFile, Revision } from './pdf-file.js';
 import { unpack } from './unpack.js';

@@ -1,9 +1,8 @@
-import { PDFArray, PDFName, PDFRef } from 'pdf-lib';
-import type { PDFDict, PDFObject } from 'pdf-lib';
+import { PDFArray, PDFName, PDFRef, type PDFDict, type PDFObject } from 'pdf-lib';
 import { Malformed } from './malformed.js';
 import type { Revision } from './pdf-file.js';
 
-export interface Page {
+interface Page {
   readonly number: number;
   readonly dict: PDFDict;
 }

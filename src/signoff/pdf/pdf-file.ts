@@ -1,9 +1,6 @@
-import { PDFContext, PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef } from 'pdf-lib';
-import type { PDFObject } from 'pdf-lib';
-import { readSections } from './cross-references.js';
-import type { Entry, ReadInput, Section } from './cross-references.js';
-import { Malformed } from './malformed.js';
-import type { Allowance } from './malformed.js';
+import { PDFContext, PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef, type PDFObject } from 'pdf-lib';
+import { readSections, type Entry, type ReadInput, type Section } from './cross-references.js';
+import { Malformed, type Allowance } from './malformed.js';
 import { ObjectParser } from './object-parser.js';
 import { unpack } from './unpack.js';
 

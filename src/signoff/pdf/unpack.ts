@@ -1,8 +1,6 @@
 import { inflateSync } from 'node:zlib';
-import { PDFArray, PDFDict, PDFName, PDFNumber } from 'pdf-lib';
-import type { PDFObject, PDFRawStream } from 'pdf-lib';
-import { Malformed } from './malformed.js';
-import type { Allowance } from './malformed.js';
+import { PDFArray, PDFDict, PDFName, PDFNumber, type PDFObject, type PDFRawStream } from 'pdf-lib';
+import { Malformed, type Allowance } from './malformed.js';
 
 /** The bytes that a stream holds: as they are, or inflated, with the PNG predictors that cross-reference streams use
  *  (ISO 32000-1, 7.4.4). Other filters have no place where this program looks. */

@@ -31,7 +31,7 @@ export function entryFont(context: PDFContext, revision: Revision, form: PDFDict
   return { name: '/Helv', font, width: (text) => helvetica().widthOfTextAtSize(readable(text), 1) };
 }
 
-export interface Look {
+interface Look {
   readonly width: number;
   readonly height: number;
   readonly lines: readonly string[];

@@ -1,5 +1,4 @@
-import { createHash, createPrivateKey, X509Certificate } from 'node:crypto';
-import type { KeyObject } from 'node:crypto';
+import { createHash, createPrivateKey, X509Certificate, type KeyObject } from 'node:crypto';
 import forge from 'node-forge';
 import { Certificate } from 'pkijs';
 import { certificateName } from '../cms/certificate-name.js';
@@ -24,7 +23,7 @@ export interface CertificateFacts {
 
 export type CertificateRefusal = 'not-p12' | 'wrong-passphrase' | 'no-key' | 'no-certificate' | 'key-unsupported';
 
-export type Opened =
+type Opened =
   | { readonly ok: true; readonly certificate: OpenCertificate }
   | { readonly ok: false; readonly code: CertificateRefusal; readonly message: string };
 

@@ -1,17 +1,14 @@
-import { PDFArray, PDFDict, PDFHexString, PDFName, PDFNumber, PDFString } from 'pdf-lib';
-import type { PDFObject, PDFRef } from 'pdf-lib';
-import { pagesOf, rectOf } from '../pdf/index.js';
-import type { Additions, FormField, PdfFile, Revision } from '../pdf/index.js';
-import { entryFont, makeAppearance } from './appearance.js';
-import type { EntryFont } from './appearance.js';
+import { PDFArray, PDFDict, PDFHexString, PDFName, PDFNumber, PDFString, type PDFObject, type PDFRef } from 'pdf-lib';
+import { pagesOf, rectOf, type Additions, type FormField, type PdfFile, type Revision } from '../pdf/index.js';
+import { entryFont, makeAppearance, type EntryFont } from './appearance.js';
 
-export interface Placing {
+interface Placing {
   readonly file: PdfFile;
   readonly revision: Revision;
   readonly additions: Additions;
 }
 
-export interface Words {
+interface Words {
   readonly name: string;
   readonly reason: string;
   readonly location?: string;

@@ -37,7 +37,7 @@ export interface SignRequest {
   readonly isOurs?: (facts: PdfFacts) => boolean;
 }
 
-export type SignRefusal =
+type SignRefusal =
   | CertificateRefusal
   | 'expired'
   | 'not-yet-valid'
@@ -50,7 +50,7 @@ export type SignRefusal =
   | 'field-filled'
   | 'sign-failed';
 
-export type Signed =
+type Signed =
   | { readonly ok: true; readonly pdf: Uint8Array; readonly field: string; readonly certificate: CertificateFacts }
   | { readonly ok: false; readonly code: SignRefusal; readonly message: string };
 
@@ -75,7 +75,7 @@ export async function signPdf(pdf: Uint8Array, request: SignRequest): Promise<Si
 }
 
 /** What is left to sign and to fill in. */
-export interface Signable {
+interface Signable {
   readonly ok: true;
   /** Names of the empty signature fields, and of the empty text fields. */
   readonly toSign: readonly string[];

@@ -1,13 +1,10 @@
-import { PDFArray, PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef } from 'pdf-lib';
-import type { PDFObject } from 'pdf-lib';
-import { formFields, isFilled, pagesOf } from '../pdf/index.js';
-import type { FormField, Revision } from '../pdf/index.js';
-import { fieldRule, isUnseenSignature, lockedFields } from './field-rules.js';
-import type { Met, Rule } from './field-rules.js';
+import { PDFArray, PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef, type PDFObject } from 'pdf-lib';
+import { formFields, isFilled, pagesOf, type FormField, type Revision } from '../pdf/index.js';
+import { fieldRule, isUnseenSignature, lockedFields, type Met, type Rule } from './field-rules.js';
 import type { LaterChange } from './report.js';
 import { changedKeys, sameObject } from './same-object.js';
 
-export interface Allowed {
+interface Allowed {
   /** By object number; an object without a rule may not change. */
   readonly rules: ReadonlyMap<number, Rule>;
   /** The first signer allowed no change at all. */

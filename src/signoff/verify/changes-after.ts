@@ -1,7 +1,6 @@
 import type { PDFObject } from 'pdf-lib';
 import type { PdfFile } from '../pdf/index.js';
-import { findStrayBytes } from './added-bytes.js';
-import type { Span } from './added-bytes.js';
+import { findStrayBytes, type Span } from './added-bytes.js';
 import { allowedChanges } from './allowed-changes.js';
 import { countReferences } from './references.js';
 import type { LaterChange } from './report.js';

@@ -1,12 +1,11 @@
 import { createHash } from 'node:crypto';
 import * as asn1js from 'asn1js';
-import { Certificate, ContentInfo, IssuerAndSerialNumber, SignedData } from 'pkijs';
-import type { SignerInfo } from 'pkijs';
+import { Certificate, ContentInfo, IssuerAndSerialNumber, SignedData, type SignerInfo } from 'pkijs';
 import { engine } from '../cms/engine.js';
-import { namesCertificate, signingCertificateType } from '../cms/signing-certificate.js';
+import { digests, namesCertificate, signingCertificateType } from '../cms/signing-certificate.js';
 
 /** What a CMS message (RFC 5652) says of some bytes. */
-export interface CmsCheck {
+interface CmsCheck {
   readonly digestMatches: boolean;
   readonly signatureVerifies: boolean;
   readonly at?: Date;
@@ -26,13 +25,6 @@ const oids = {
   messageDigest: '1.2.840.113549.1.9.4',
   signingTime: '1.2.840.113549.1.9.5',
 } as const;
-
-/** Digests that still hold; SHA-1 and MD5 do not. */
-const digests: Readonly<Record<string, string>> = {
-  '2.16.840.1.101.3.4.2.1': 'sha256',
-  '2.16.840.1.101.3.4.2.2': 'sha384',
-  '2.16.840.1.101.3.4.2.3': 'sha512',
-};
 
 /** Checks a detached CMS signature over bytes: one signer, signed attributes that name the digest, and the signature over
  *  them. Never throws. */

@@ -1,12 +1,9 @@
-import { PDFName } from 'pdf-lib';
-import type { PDFDict } from 'pdf-lib';
+import { PDFName, type PDFDict } from 'pdf-lib';
 import type { Certificate } from 'pkijs';
-import { textOf } from '../pdf/index.js';
-import type { PdfFile, Revision } from '../pdf/index.js';
+import { textOf, type PdfFile, type Revision } from '../pdf/index.js';
 import { checkCms, otherBytes } from './check-cms.js';
 import type { SignatureReport } from './report.js';
-import { readSignedRange } from './signed-range.js';
-import type { SignedRange } from './signed-range.js';
+import { readSignedRange, type SignedRange } from './signed-range.js';
 import { describeCertificate, trustOf } from './trust.js';
 
 export interface FoundSignature {

@@ -1,7 +1,5 @@
-import { PDFArray, PDFDict, PDFName, PDFNumber, PDFRef } from 'pdf-lib';
-import type { PDFObject } from 'pdf-lib';
-import { formFields, isFilled, rectOf, textOf } from '../pdf/index.js';
-import type { FormField, Revision } from '../pdf/index.js';
+import { PDFArray, PDFDict, PDFName, PDFNumber, PDFRef, type PDFObject } from 'pdf-lib';
+import { formFields, isFilled, rectOf, textOf, type FormField, type Revision } from '../pdf/index.js';
 import { changedKeys } from './same-object.js';
 
 /** Judges the new state of one object: what is wrong with it, in words. */
@@ -15,7 +13,7 @@ export interface Met {
   properties: boolean;
 }
 
-export interface FieldScene {
+interface FieldScene {
   readonly before: Revision;
   readonly after: Revision;
   readonly met: Met;

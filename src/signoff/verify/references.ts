@@ -1,5 +1,4 @@
-import { PDFArray, PDFDict, PDFRawStream, PDFRef } from 'pdf-lib';
-import type { PDFObject } from 'pdf-lib';
+import { PDFArray, PDFDict, PDFRawStream, PDFRef, type PDFObject } from 'pdf-lib';
 import type { Revision } from '../pdf/index.js';
 
 /** How often each object number is referred to by the objects of a revision, those that nothing leads to included. Undefined

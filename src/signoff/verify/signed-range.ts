@@ -1,7 +1,5 @@
-import { PDFArray, PDFHexString, PDFName, PDFNumber } from 'pdf-lib';
-import type { PDFDict } from 'pdf-lib';
-import { lastStart } from '../pdf/index.js';
-import type { PdfFile, Revision } from '../pdf/index.js';
+import { PDFArray, PDFHexString, PDFName, PDFNumber, type PDFDict } from 'pdf-lib';
+import { lastStart, type PdfFile, type Revision } from '../pdf/index.js';
 
 /** The bytes a signature speaks of, and the signature itself. */
 export interface SignedRange {

@@ -1,16 +1,13 @@
 import { PDFDict, PDFName, PDFRef } from 'pdf-lib';
 import { digestOfBytes } from '../digest/index.js';
-import { Allowance, attachmentsOf, formFields, openPdf, TooMuchWork } from '../pdf/index.js';
-import type { PdfFile } from '../pdf/index.js';
+import { Allowance, attachmentsOf, formFields, openPdf, TooMuchWork, type PdfFile } from '../pdf/index.js';
 import { changesAfter } from './changes-after.js';
-import { checkSignature } from './check-signature.js';
-import type { CheckedSignature, FoundSignature } from './check-signature.js';
-import { describeChange } from './report.js';
-import type { LaterChange, PdfReport, SignatureReport } from './report.js';
+import { checkSignature, type CheckedSignature, type FoundSignature } from './check-signature.js';
+import { describeChange, type LaterChange, type PdfReport, type SignatureReport } from './report.js';
 import { endsFile } from './signed-range.js';
 import { readCertificates } from './trust.js';
 
-export interface VerifyOptions {
+interface VerifyOptions {
   /** Certificates to trust: PEM text, which may hold several, or DER. */
   readonly roots?: readonly (string | Uint8Array)[];
   /** Milliseconds after which the check gives up; 20 000 unless told. */

@@ -1,12 +1,9 @@
 import type { Book } from '../../core/book/index.js';
-import { isTold } from '../../core/compare/index.js';
-import type { Comparison } from '../../core/compare/index.js';
-import { checkPath } from '../page.js';
-import type { Page, SheetSet } from '../page.js';
+import { isTold, type Comparison } from '../../core/compare/index.js';
+import { checkPath, type Page, type SheetSet } from '../page.js';
 import { makeView } from '../view.js';
 import { Overview } from './overview.js';
-import { recordsPath, roomChangePath, standingAlone } from './place.js';
-import type { ComparisonPlace } from './place.js';
+import { recordsPath, roomChangePath, standingAlone, type ComparisonPlace } from './place.js';
 import { RecordsChanged } from './records.js';
 import { RoomChanged } from './room.js';
 

@@ -1,7 +1,6 @@
 import type { VNode } from 'preact';
 import { comparisonSections as of } from '../../table/index.js';
-import { printMoney } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { printMoney, type Cents } from '../../base/units/index.js';
 import { BlocksHtml } from '../../write/index.js';
 import { Day } from '../parts/figures.js';
 import { useSheet } from '../sheet-context.js';

@@ -1,8 +1,7 @@
 import type { VNode } from 'preact';
 import { drawnRoom } from '../../core/book/index.js';
 import type { RoomChange } from '../../core/compare/index.js';
-import { roomViews } from '../../draw/index.js';
-import type { Drawing, RoomView, RoomViews } from '../../draw/index.js';
+import { roomViews, type Drawing, type RoomView, type RoomViews } from '../../draw/index.js';
 import { drawForPage } from '../drawings.js';
 import { DrawingFigure } from '../parts/drawing.js';
 import type { View } from '../view.js';

@@ -6,7 +6,7 @@ import { relativeLink } from '../page.js';
 import { handoutLinks } from './links.js';
 
 /** What every part of a handout's page may ask for. It holds no Book: what a handout does not hold, no page can show. */
-export interface HandoutContext {
+interface HandoutContext {
   readonly handout: Handout;
   /** Path of the page in the handout's folder. */
   readonly path: string;

@@ -1,7 +1,5 @@
-import { roomViews } from '../../draw/index.js';
-import type { Drawing, RoomView } from '../../draw/index.js';
-import { handoutDrawnRoom } from '../../handout/index.js';
-import type { Handout, HandoutRoom } from '../../handout/index.js';
+import { roomViews, type Drawing, type RoomView } from '../../draw/index.js';
+import { handoutDrawnRoom, type Handout, type HandoutRoom } from '../../handout/index.js';
 import { drawForPage } from '../drawings.js';
 
 /** The drawings of a room that its trade needs: plan, ceiling, features and every wall concerned. */

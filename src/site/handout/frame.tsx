@@ -1,7 +1,6 @@
 import type { VNode } from 'preact';
 import { standingOf } from '../../handout/index.js';
-import { shortDigest } from '../../signoff/index.js';
-import { printDay } from '../../base/units/index.js';
+import { printDay, shortDigest } from '../../base/units/index.js';
 import { useHandout, useHandoutLink } from './context.js';
 import { currentAddress } from './current.js';
 import { handoutPaths, roomPath } from './paths.js';

@@ -1,7 +1,6 @@
 import type { Handout } from '../../handout/index.js';
 import type { Place, TradeBlock } from '../../sheet/index.js';
-import { anchorOf } from '../../write/index.js';
-import type { Links } from '../../write/index.js';
+import { anchorOf, type Links } from '../../write/index.js';
 import { relativeLink } from '../page.js';
 import { handoutPaths, productPath, roomPath } from './paths.js';
 

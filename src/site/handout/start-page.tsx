@@ -1,7 +1,6 @@
 import type { VNode } from 'preact';
 import { reachWords } from '../../handout/index.js';
-import { shortDigest } from '../../signoff/index.js';
-import { capital, printDay } from '../../base/units/index.js';
+import { capital, printDay, shortDigest } from '../../base/units/index.js';
 import { CellHtml, TableHtml } from '../../write/index.js';
 import { Facts } from '../parts/facts.js';
 import { Prose } from '../parts/prose.js';

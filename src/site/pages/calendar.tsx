@@ -1,9 +1,7 @@
 import type { VNode } from 'preact';
 import type { BookSelection } from '../../core/book/index.js';
-import { describePush, describeSlack } from '../../core/calendar/index.js';
-import type { DatedMilestone } from '../../core/calendar/index.js';
-import { capital, lower, printDay } from '../../base/units/index.js';
-import type { IsoDate } from '../../base/units/index.js';
+import { describePush, describeSlack, type DatedMilestone } from '../../core/calendar/index.js';
+import { capital, lower, printDay, type IsoDate } from '../../base/units/index.js';
 import { choiceTitle, dayRules } from '../../table/index.js';
 import { BlocksHtml } from '../../write/index.js';
 import { Day } from '../parts/figures.js';

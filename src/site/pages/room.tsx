@@ -1,9 +1,7 @@
 import type { VNode } from 'preact';
 import type { BookRoom, BookSelection } from '../../core/book/index.js';
-import { capital, printAmount, printLength, printMoney } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
-import { cautionWords, countWords } from '../../core/caution/index.js';
-import type { Caution } from '../../core/caution/index.js';
+import { capital, printAmount, printLength, printMoney, type Cents } from '../../base/units/index.js';
+import { cautionWords, countWords, type Caution } from '../../core/caution/index.js';
 import { SignMark } from '../../write/index.js';
 import { drawRoom } from '../drawings.js';
 import { CautionCard } from '../parts/caution.js';

@@ -1,8 +1,6 @@
-import { Fragment } from 'preact';
-import type { VNode } from 'preact';
+import { Fragment, type VNode } from 'preact';
 import type { Lot, Order } from '../../core/price/index.js';
-import { countsWords, supplyWords } from '../../core/takeoff/index.js';
-import type { Takeoff } from '../../core/takeoff/index.js';
+import { countsWords, supplyWords, type Takeoff } from '../../core/takeoff/index.js';
 import { capital, printAmount, printLength, printQuantity } from '../../base/units/index.js';
 import { useView } from '../sheet-context.js';
 import { AmountCell } from './figures.js';

@@ -1,7 +1,6 @@
 import type { VNode } from 'preact';
 import type { BookSelection } from '../../core/book/index.js';
-import { cautionWords, sourceText, stateWords } from '../../core/caution/index.js';
-import type { Caution } from '../../core/caution/index.js';
+import { cautionWords, sourceText, stateWords, type Caution } from '../../core/caution/index.js';
 import { cautionAnchor, cautionPath } from '../paths.js';
 import { useView } from '../sheet-context.js';
 import { Facts } from './facts.js';
@@ -41,7 +40,7 @@ export function CautionCard({ caution }: { caution: Caution }): VNode {
   );
 }
 
-export function CautionState({ caution }: { caution: Caution }): VNode {
+function CautionState({ caution }: { caution: Caution }): VNode {
   return (
     <span class={caution.accepted ? 'state' : 'state state-caution'}>
       <CautionShape accepted={caution.accepted !== undefined} />{' '}

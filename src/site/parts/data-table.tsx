@@ -1,6 +1,6 @@
 import type { ComponentChildren, VNode } from 'preact';
 
-export interface Column<Row> {
+interface Column<Row> {
   readonly head: ComponentChildren;
   readonly cell: (row: Row, index: number) => ComponentChildren;
   /** Numbers stand right, on their points. */

@@ -1,10 +1,7 @@
-import { h } from 'preact';
-import type { VNode } from 'preact';
+import { h, type VNode } from 'preact';
 import type { BookOption } from '../../core/book/index.js';
-import { drawSwatch } from '../../draw/index.js';
-import type { Drawing } from '../../draw/index.js';
-import { numberText } from '../../base/svg/index.js';
-import type { SvgNode } from '../../base/svg/index.js';
+import { drawSwatch, type Drawing } from '../../draw/index.js';
+import { numberText, type SvgNode } from '../../base/svg/index.js';
 import { swatchPath, swatchSizes } from '../drawings.js';
 import { useLink } from '../sheet-context.js';
 

@@ -1,6 +1,6 @@
 import type { ComponentChildren, VNode } from 'preact';
 
-export interface Fact {
+interface Fact {
   readonly label: string;
   readonly value: ComponentChildren;
 }

@@ -11,16 +11,6 @@ import {
 import type { Area, Cents, IsoDate, Length } from '../../base/units/index.js';
 import { useView } from '../sheet-context.js';
 
-/** Money in running text: `$1,240` or `$7.40`. */
-export function Money({ cents }: { cents: Cents }): VNode {
-  return <span class="figure">{printMoney(cents)}</span>;
-}
-
-/** What a choice changes, in running text: `+$1,240`. */
-export function Change({ cents }: { cents: Cents }): VNode {
-  return <span class="figure">{printMoneyChange(cents)}</span>;
-}
-
 /** Money in a column: always with cents, so that points stand under each other. A bare zero is a dash. */
 export function MoneyCell({ cents, change = false }: { cents: Cents; change?: boolean }): VNode {
   if (cents === 0) return <Aligned text="–" digits={2} quiet />;
@@ -33,7 +23,7 @@ export function AmountCell({ amount, digits = 1 }: { amount: number; digits?: nu
 }
 
 /** A number whose point stands under the points above it: what follows the point has a fixed width. */
-export function Aligned({ text, digits, quiet = false }: { text: string; digits: number; quiet?: boolean }): VNode {
+function Aligned({ text, digits, quiet = false }: { text: string; digits: number; quiet?: boolean }): VNode {
   const at = text.indexOf('.');
   const whole = at < 0 ? text : text.slice(0, at);
   const part = at < 0 ? '' : text.slice(at);

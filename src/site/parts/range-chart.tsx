@@ -2,8 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import type { VNode } from 'preact';
 import type { Book } from '../../core/book/index.js';
 import { numberText } from '../../base/svg/index.js';
-import { printMoney } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { printMoney, type Cents } from '../../base/units/index.js';
 
 /** Per cent of the width that stay free on each side, for the words. */
 const edge = 13;

@@ -1,7 +1,6 @@
 import type { VNode } from 'preact';
 import type { HouseBlock } from '../../sheet/index.js';
-import { TableHtml } from '../../write/index.js';
-import type { Links } from '../../write/index.js';
+import { TableHtml, type Links } from '../../write/index.js';
 
 /** Boards and sheets as laid out in a room: what to buy, where courses begin, and the cut lists. */
 export function RoomLayouts({ tables, links }: { tables: readonly HouseBlock[]; links: Links }): VNode | null {

@@ -2,8 +2,7 @@ import type { VNode } from 'preact';
 import type { BookSelection } from '../../core/book/index.js';
 import { statusWords } from '../../sheet/index.js';
 import { SignMark } from '../../write/index.js';
-import { shownState } from './words.js';
-import type { ShownState } from './words.js';
+import { shownState, type ShownState } from './words.js';
 
 /** A state as a sign and a word. Colour only helps. */
 export function StateMark({ selection }: { selection: Pick<BookSelection, 'state' | 'decision' | 'supply'> }): VNode {
@@ -15,7 +14,7 @@ export function StateMark({ selection }: { selection: Pick<BookSelection, 'state
   );
 }
 
-export function State({ state }: { state: ShownState }): VNode {
+function State({ state }: { state: ShownState }): VNode {
   return (
     <span class={`state state-${state}`}>
       <SignMark of={state} /> {statusWords[state]}

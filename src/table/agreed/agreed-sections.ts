@@ -1,6 +1,5 @@
 import type { LookUp } from '../../core/book/index.js';
-import { words } from '../../sheet/index.js';
-import type { Block } from '../../sheet/index.js';
+import { words, type Block } from '../../sheet/index.js';
 import { agreedSteps } from '../money/index.js';
 import { issues } from './issues.js';
 

@@ -1,7 +1,6 @@
 import type { BookChangeOrder, LookUp } from '../../core/book/index.js';
 import type { ChangeLine } from '../../core/model/index.js';
-import { col, layOut, money } from '../../sheet/index.js';
-import type { Column, HouseBlock, HouseCell } from '../../sheet/index.js';
+import { col, layOut, money, type Column, type HouseBlock, type HouseCell } from '../../sheet/index.js';
 import { namesOf } from '../names-of.js';
 import { houseSchedule } from '../schedule.js';
 

@@ -2,8 +2,7 @@ import type { BookChangeOrder, LookUp } from '../../core/book/index.js';
 import type { ChangeOrderState } from '../../core/model/index.js';
 import { col, layOut, money, words } from '../../sheet/index.js';
 import type { Block, Cell, HouseBlock, HouseTable, Sheet } from '../../sheet/index.js';
-import { capital, printDays } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { capital, printDays, type Cents } from '../../base/units/index.js';
 import { namesOf } from '../names-of.js';
 import { linesTable } from './change-lines.js';
 

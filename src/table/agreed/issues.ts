@@ -1,6 +1,5 @@
 import type { BookIssue } from '../../core/book/index.js';
-import { col, nothing, quiet, words } from '../../sheet/index.js';
-import type { Cell } from '../../sheet/index.js';
+import { col, nothing, quiet, words, type Cell } from '../../sheet/index.js';
 import { capital, shortDigest } from '../../base/units/index.js';
 import { schedule } from '../schedule.js';
 

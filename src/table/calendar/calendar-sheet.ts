@@ -1,6 +1,5 @@
 import type { LookUp } from '../../core/book/index.js';
-import { words } from '../../sheet/index.js';
-import type { Block, Sheet } from '../../sheet/index.js';
+import { words, type Block, type Sheet } from '../../sheet/index.js';
 import { capital, joinWords, printDay } from '../../base/units/index.js';
 import { decisions } from './decisions.js';
 import { milestones } from './milestones.js';

@@ -1,6 +1,5 @@
 import type { LookUp } from '../../core/book/index.js';
-import { describePush, describeSlack } from '../../core/calendar/index.js';
-import type { Decision } from '../../core/calendar/index.js';
+import { describePush, describeSlack, type Decision } from '../../core/calendar/index.js';
 import { col } from '../../sheet/index.js';
 import { schedule } from '../schedule.js';
 import { saidOnce } from '../places-of.js';

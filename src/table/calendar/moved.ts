@@ -1,9 +1,7 @@
 import type { LookUp } from '../../core/book/index.js';
 import type { MovedDecision } from '../../core/calendar/index.js';
-import { laterWords } from '../../core/compare/index.js';
-import type { MilestoneChange } from '../../core/compare/index.js';
-import { col, layOut, quiet, statusWords } from '../../sheet/index.js';
-import type { Cell, HouseBlock, Table } from '../../sheet/index.js';
+import { laterWords, type MilestoneChange } from '../../core/compare/index.js';
+import { col, layOut, quiet, statusWords, type Cell, type HouseBlock, type Table } from '../../sheet/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 import { choiceWords } from '../choice.js';
 import { idsAsNames, namesOf } from '../names-of.js';

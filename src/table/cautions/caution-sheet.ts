@@ -1,7 +1,6 @@
 import type { LookUp } from '../../core/book/index.js';
 import { cautionWords, countWords } from '../../core/caution/index.js';
-import { words } from '../../sheet/index.js';
-import type { Block, Sheet } from '../../sheet/index.js';
+import { words, type Block, type Sheet } from '../../sheet/index.js';
 import { cautions } from './cautions.js';
 import { cautionRules } from './rules.js';
 

@@ -1,5 +1,4 @@
-import { cautionWords, sourceText, stateWords } from '../../core/caution/index.js';
-import type { Caution } from '../../core/caution/index.js';
+import { cautionWords, sourceText, stateWords, type Caution } from '../../core/caution/index.js';
 import { col, words } from '../../sheet/index.js';
 import { schedule } from '../schedule.js';
 import { saidOnce } from '../places-of.js';

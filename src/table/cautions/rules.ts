@@ -1,8 +1,6 @@
 import type { LookUp } from '../../core/book/index.js';
-import { cautionRules as ruleBook, cautionWords, sourceText } from '../../core/caution/index.js';
-import type { Caution } from '../../core/caution/index.js';
-import { col, quiet, words } from '../../sheet/index.js';
-import type { Cell } from '../../sheet/index.js';
+import { cautionRules as ruleBook, cautionWords, sourceText, type Caution } from '../../core/caution/index.js';
+import { col, quiet, words, type Cell } from '../../sheet/index.js';
 import { lower } from '../../base/units/index.js';
 import { schedule } from '../schedule.js';
 

@@ -1,8 +1,7 @@
 import { printWorkingDays } from '../../core/calendar/index.js';
 import { draftLines, moneyParts, movedByProduct, togetherWords } from '../../core/compare/index.js';
 import type { Comparison, RoomChange } from '../../core/compare/index.js';
-import { words } from '../../sheet/index.js';
-import type { Block } from '../../sheet/index.js';
+import { words, type Block } from '../../sheet/index.js';
 import { counted } from '../../base/units/index.js';
 import { movedMilestones } from '../calendar/index.js';
 import {

@@ -7,10 +7,8 @@ import type {
   RecordChange,
   RoomChange,
 } from '../../core/compare/index.js';
-import { col, layOut, money } from '../../sheet/index.js';
-import type { HouseBlock, HouseTable } from '../../sheet/index.js';
-import { capital } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { col, layOut, money, type HouseBlock, type HouseTable } from '../../sheet/index.js';
+import { capital, type Cents } from '../../base/units/index.js';
 import { idsAsNames } from '../names-of.js';
 
 const lay = <Row>(table: HouseTable<Row>, rows: readonly Row[]): HouseBlock => layOut(table, rows, idsAsNames);

@@ -1,7 +1,6 @@
 import type { LookUp } from '../../core/book/index.js';
 import type { LedgerEntry, ReasonedFigure } from '../../core/price/index.js';
-import { col, layOut } from '../../sheet/index.js';
-import type { Column, HouseBlock, HouseCell, HouseTable } from '../../sheet/index.js';
+import { col, layOut, type Column, type HouseBlock, type HouseCell, type HouseTable } from '../../sheet/index.js';
 import { namesOf } from '../names-of.js';
 import { houseSchedule } from '../schedule.js';
 

@@ -1,6 +1,5 @@
 import type { BookMoney } from '../../core/book/index.js';
-import { money as amount, words } from '../../sheet/index.js';
-import type { Block } from '../../sheet/index.js';
+import { money as amount, words, type Block } from '../../sheet/index.js';
 import { joinWords, printPercent } from '../../base/units/index.js';
 
 /** What the contract says of money. */

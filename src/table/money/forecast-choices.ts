@@ -1,6 +1,5 @@
 import type { LookUp } from '../../core/book/index.js';
-import { col, nothing, quiet, words } from '../../sheet/index.js';
-import type { Cell, Column, HouseCell } from '../../sheet/index.js';
+import { col, nothing, quiet, words, type Cell, type Column, type HouseCell } from '../../sheet/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { choiceWords } from '../choice.js';
 import { namesOf } from '../names-of.js';

@@ -1,7 +1,6 @@
 import type { LookUp } from '../../core/book/index.js';
 import { col } from '../../sheet/index.js';
-import { capital } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { capital, type Cents } from '../../base/units/index.js';
 import { houseSchedule } from '../schedule.js';
 
 interface Way {

@@ -1,7 +1,6 @@
 import type { LookUp } from '../../core/book/index.js';
 import type { LedgerEntry } from '../../core/price/index.js';
-import { money as amount, words } from '../../sheet/index.js';
-import type { Block, HouseCell, Sheet } from '../../sheet/index.js';
+import { money as amount, words, type Block, type HouseCell, type Sheet } from '../../sheet/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { figureTable } from './allowance-figures.js';
 import { drawnTable } from './allowance-lines.js';
@@ -13,7 +12,7 @@ import { forecast } from './forecast.js';
 import { totalsByCategory, totalsByRoom, totalsByTrade } from './totals.js';
 import { upgrades } from './upgrades.js';
 
-export type Section = Extract<Block, { block: 'section' }>;
+type Section = Extract<Block, { block: 'section' }>;
 
 const section = (id: string, title: string, of: readonly Block[]): Section => ({ block: 'section', id, title, of });
 const prose = (tone: 'lead' | 'plain' | 'small', ...of: readonly HouseCell[]): Block => ({ block: 'prose', tone, of });

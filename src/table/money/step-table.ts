@@ -1,6 +1,5 @@
 import type { ContractStep } from '../../core/price/index.js';
-import { col } from '../../sheet/index.js';
-import type { HouseTable, Place } from '../../sheet/index.js';
+import { col, type HouseTable, type Place } from '../../sheet/index.js';
 
 /** A way from one sum to another, each step with its reason and the running total. */
 export const stepTable = (id: string, caption: string): HouseTable<ContractStep> => ({

@@ -1,10 +1,8 @@
 import type { BookSelection, LookUp } from '../../core/book/index.js';
 import { costParts } from '../../core/model/index.js';
 import type { Reckoning } from '../../core/price/index.js';
-import { col, layOut, money } from '../../sheet/index.js';
-import type { HouseBlock, HouseTable } from '../../sheet/index.js';
-import { joinWords } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { col, layOut, money, type HouseBlock, type HouseTable } from '../../sheet/index.js';
+import { joinWords, type Cents } from '../../base/units/index.js';
 import { namesOf } from '../names-of.js';
 import type { HouseSchedule } from '../schedule.js';
 import { saidOnce } from '../places-of.js';

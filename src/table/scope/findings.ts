@@ -1,5 +1,4 @@
-import { findingWords } from '../../core/scope/index.js';
-import type { ScopeFinding } from '../../core/scope/index.js';
+import { findingWords, type ScopeFinding } from '../../core/scope/index.js';
 import { col, words } from '../../sheet/index.js';
 import { schedule } from '../schedule.js';
 

@@ -1,7 +1,6 @@
 import type { LookUp } from '../../core/book/index.js';
 import type { BuildUp, BuildUpLayer } from '../../core/scope/index.js';
-import { col, quiet, words } from '../../sheet/index.js';
-import type { Cell, Names } from '../../sheet/index.js';
+import { col, quiet, words, type Cell, type Names } from '../../sheet/index.js';
 import { joinWords, lower } from '../../base/units/index.js';
 import { schedule } from '../schedule.js';
 

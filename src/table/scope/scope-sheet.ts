@@ -1,6 +1,5 @@
 import type { LookUp } from '../../core/book/index.js';
-import { words } from '../../sheet/index.js';
-import type { Block, Sheet } from '../../sheet/index.js';
+import { words, type Block, type Sheet } from '../../sheet/index.js';
 import { findings } from './findings.js';
 import { layers } from './layers.js';
 

@@ -1,6 +1,5 @@
 import type { ComponentChildren, VNode } from 'preact';
-import type { HouseCell, Line, Place, Run } from '../../sheet/index.js';
-import { say } from '../../sheet/index.js';
+import { say, type HouseCell, type Line, type Place, type Run } from '../../sheet/index.js';
 import { SignMark } from './sign.js';
 import { Swing } from './swing.js';
 
@@ -23,7 +22,7 @@ export function CellHtml({ cell, links, point = 0 }: { cell: HouseCell; links: L
   );
 }
 
-export function LineHtml({ line, links, point = 0 }: { line: Line; links: Links; point?: number }): VNode {
+function LineHtml({ line, links, point = 0 }: { line: Line; links: Links; point?: number }): VNode {
   return (
     <>
       {line.map((run) => (

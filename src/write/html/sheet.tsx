@@ -1,7 +1,6 @@
 import type { VNode } from 'preact';
 import type { Block, HouseCell, Sheet } from '../../sheet/index.js';
-import { CellHtml } from './cell.js';
-import type { Links } from './cell.js';
+import { CellHtml, type Links } from './cell.js';
 import { phraseHtml, proseHtml } from './markdown.js';
 import { TableHtml } from './table.js';
 

@@ -2,8 +2,7 @@ import type { VNode } from 'preact';
 import type { HouseCell, LaidColumn, LaidRow, LaidSum, TableBlock, Width } from '../../sheet/index.js';
 import { isFigure, pointOf, shownColumns } from '../looks.js';
 import { anchorOf } from '../anchor.js';
-import { CellHtml } from './cell.js';
-import type { Links } from './cell.js';
+import { CellHtml, type Links } from './cell.js';
 
 const widths: Readonly<Record<Width, string | undefined>> = {
   fit: 'narrow',

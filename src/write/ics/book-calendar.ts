@@ -1,7 +1,6 @@
 import type { Book } from '../../core/book/index.js';
 import { daysBetween } from '../../core/calendar/index.js';
-import { calendarFile } from './calendar-file.js';
-import type { CalendarDecision } from './calendar-file.js';
+import { calendarFile, type CalendarDecision } from './calendar-file.js';
 import type { IsoDate } from '../../base/units/index.js';
 
 /** The Book's decide-by days and milestones as an iCalendar file; decisions by day, then as in the Book. Without a

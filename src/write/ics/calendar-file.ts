@@ -1,5 +1,4 @@
-import { plusDays } from '../../core/calendar/index.js';
-import type { DatedMilestone, Decision } from '../../core/calendar/index.js';
+import { plusDays, type DatedMilestone, type Decision } from '../../core/calendar/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 import { contentLine, escapeText } from './content-line.js';
 import { makeUid } from './uid.js';

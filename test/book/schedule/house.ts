@@ -1,6 +1,5 @@
 import type { Schedules } from '../../../src/core/book/index.js';
-import { smallBook } from '../small-house.js';
-import type { Edits } from '../small-house.js';
+import { smallBook, type Edits } from '../small-house.js';
 
 /** Two rooms with a door between them, and what a door schedule needs: doors, hardware, casing, board, paint. */
 const option = (category: string, slug: string, lines: string, unit: string): Edits => ({

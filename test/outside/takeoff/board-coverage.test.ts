@@ -1,8 +1,7 @@
 import { expect } from 'vitest';
 import { boardFootFactor, boardLength, linealFactor } from '../../../src/core/takeoff/arithmetic/index.js';
 import { layOut } from '../../../src/core/takeoff/layout/index.js';
-import { feet, fromInches } from '../../../src/base/units/index.js';
-import type { Area } from '../../../src/base/units/index.js';
+import { feet, fromInches, type Area } from '../../../src/base/units/index.js';
 import { boards, rectangle } from '../../takeoff/layout/shapes.js';
 import { published } from '../published.js';
 

@@ -1,7 +1,6 @@
 import { expect } from 'vitest';
 import { countsOf } from '../../../src/core/takeoff/count.js';
-import { fromInches } from '../../../src/base/units/index.js';
-import type { Area } from '../../../src/base/units/index.js';
+import { fromInches, type Area } from '../../../src/base/units/index.js';
 import { category, option } from '../../takeoff/room.js';
 import { published } from '../published.js';
 

@@ -7,8 +7,7 @@ import {
   transmittance,
   wholePieces,
 } from '../../../src/core/takeoff/arithmetic/index.js';
-import { fromFeet, fromInches } from '../../../src/base/units/index.js';
-import type { Area } from '../../../src/base/units/index.js';
+import { fromFeet, fromInches, type Area } from '../../../src/base/units/index.js';
 
 test('casing of a door: two legs of 6-8 and a head of 3-0, past the legs by 3 1/2" at each end', () => {
   // 2 × 6.6667 + 3 = 16.3333; 2 × 3.5" = 7".

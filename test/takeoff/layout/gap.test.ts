@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { layOut } from '../../../src/core/takeoff/layout/index.js';
-import type { LayoutInput } from '../../../src/core/takeoff/layout/index.js';
+import { layOut, type LayoutInput } from '../../../src/core/takeoff/layout/index.js';
 import { fromInches } from '../../../src/base/units/index.js';
 import { boards, feetOf, rectangle, region, sheets } from './shapes.js';
 import { processorTime } from '../../processor-time.js';

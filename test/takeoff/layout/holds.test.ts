@@ -4,8 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { fromFrame, layOut } from '../../../src/core/takeoff/layout/index.js';
 import type { Course, Layout, LayoutInput, Piece } from '../../../src/core/takeoff/layout/index.js';
 import type { Point, Region } from '../../../src/core/model/index.js';
-import { feet } from '../../../src/base/units/index.js';
-import type { Length } from '../../../src/base/units/index.js';
+import { feet, type Length } from '../../../src/base/units/index.js';
 import { boardInputs, sheetInputs, surfaces } from './surfaces.js';
 import { boards } from './shapes.js';
 

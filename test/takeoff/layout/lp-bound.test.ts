@@ -1,7 +1,6 @@
 import highs from 'highs';
 import { describe, expect, test } from 'vitest';
-import { layOut } from '../../../src/core/takeoff/layout/index.js';
-import type { Layout, LayoutInput } from '../../../src/core/takeoff/layout/index.js';
+import { layOut, type Layout, type LayoutInput } from '../../../src/core/takeoff/layout/index.js';
 import { feet, fromInches } from '../../../src/base/units/index.js';
 import { boards, feetOf, rectangle, region } from './shapes.js';
 

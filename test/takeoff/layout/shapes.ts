@@ -1,8 +1,6 @@
-import { boardRules, sheetRules } from '../../../src/core/takeoff/layout/index.js';
-import type { LayoutInput, LayoutRules } from '../../../src/core/takeoff/layout/index.js';
+import { boardRules, sheetRules, type LayoutInput, type LayoutRules } from '../../../src/core/takeoff/layout/index.js';
 import type { Region } from '../../../src/core/model/index.js';
-import { fromInches } from '../../../src/base/units/index.js';
-import type { Length } from '../../../src/base/units/index.js';
+import { fromInches, type Length } from '../../../src/base/units/index.js';
 
 type Pair = readonly [number, number];
 

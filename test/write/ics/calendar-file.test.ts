@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import ICAL from 'ical.js';
 import { describe, expect, test } from 'vitest';
-import { calendarFile } from '../../../src/write/ics/index.js';
-import type { CalendarDecision, CalendarInput } from '../../../src/write/ics/index.js';
+import { calendarFile, type CalendarDecision, type CalendarInput } from '../../../src/write/ics/index.js';
 
 const ceiling: CalendarDecision = {
   id: 'great-room/ceiling-board/ceiling',

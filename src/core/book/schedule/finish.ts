@@ -1,5 +1,4 @@
-import { scheduleColumns } from '../../model/index.js';
-import type { RoomMeasure, ScheduleColumn } from '../../model/index.js';
+import { scheduleColumns, type RoomMeasure, type ScheduleColumn } from '../../model/index.js';
 import { findPlaces, placeText } from '../../takeoff/index.js';
 import type { BookRoom, BookSelection } from '../book.js';
 import { groupBy } from '../group-by.js';

@@ -15,7 +15,7 @@ export interface Hazard {
 }
 
 /** Falls of a room that want a guard. A stair without a recorded rail runs between walls. */
-export function hazardsOf({ measure }: RoomView): readonly Hazard[] {
+function hazardsOf({ measure }: RoomView): readonly Hazard[] {
   return measure.features.flatMap((feature) => {
     const stair = stairOf(feature);
     const fall = feature.drop ?? (stair && stair.rails > 0 ? stair.rise : undefined);

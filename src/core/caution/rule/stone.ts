@@ -40,11 +40,11 @@ export function overWords(option: Option, most: { readonly pounds: number; reado
   ];
 }
 
-export function bedOf(option: Option): Length | undefined {
+function bedOf(option: Option): Length | undefined {
   return factOf(option, 'stone', 'bed') ?? option.thickness;
 }
 
 /** Pounds on a square foot. */
-export function poundsPerFoot({ weight }: Option): number | undefined {
+function poundsPerFoot({ weight }: Option): number | undefined {
   return weight?.per === 'sq ft' ? weight.pounds : undefined;
 }

@@ -1,7 +1,6 @@
 import type { FeatureKind } from '../kind.js';
 import { measure } from './measure.js';
-import { read } from './read.js';
-import type { BuiltIn } from './read.js';
+import { read, type BuiltIn } from './read.js';
 import schema from './schema.json' with { type: 'json' };
 
 export const builtIn: FeatureKind<BuiltIn> = {

@@ -1,8 +1,7 @@
 import { counterClockwise, pointsOf, rectangle } from '../../../base/geometry/index.js';
 import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
 import type { Outcome } from '../../../base/problem/index.js';
-import { feet, printLength } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { feet, printLength, type Length } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
 import { ceilingProblems, wallFrame, wallProblems } from '../place.js';
 import { surfaceOf } from '../surface.js';

@@ -1,6 +1,5 @@
 import type { FeatureMeasure } from '../../model/index.js';
-import { boxOf } from '../mark.js';
-import type { BesideWall, FaceMark, PlanMark } from '../mark.js';
+import { boxOf, type BesideWall, type FaceMark, type PlanMark } from '../mark.js';
 import type { ChimneyBreast } from './read.js';
 
 /** How much of the breast's depth the firebox goes in, and how much narrower its back is than its opening. As drawn. */

@@ -11,13 +11,10 @@ import {
 } from '../../../base/geometry/index.js';
 import type { Patch, Profile } from '../../../base/geometry/index.js';
 import type { FeatureMeasure, FeatureRecord, Polygon, Run, Surface } from '../../model/index.js';
-import { problemAt } from '../../../base/problem/index.js';
-import type { Outcome, Problem } from '../../../base/problem/index.js';
-import { feet, printLength } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { problemAt, type Outcome, type Problem } from '../../../base/problem/index.js';
+import { feet, printLength, type Length } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { wallFrame, wallProblems } from '../place.js';
-import type { WallFrame } from '../place.js';
+import { wallFrame, wallProblems, type WallFrame } from '../place.js';
 import { surfaceOf } from '../surface.js';
 import type { ChimneyBreast } from './read.js';
 

@@ -1,6 +1,5 @@
 import type { Length } from '../../../base/units/index.js';
-import { groupField, lengthField, optionalLength, textField, yesField } from '../field.js';
-import type { Raw } from '../field.js';
+import { groupField, lengthField, optionalLength, textField, yesField, type Raw } from '../field.js';
 
 export interface ChimneyBreast {
   readonly wall: string;

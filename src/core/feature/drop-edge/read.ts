@@ -1,6 +1,5 @@
 import type { Length } from '../../../base/units/index.js';
-import { lengthField, textField } from '../field.js';
-import type { Raw } from '../field.js';
+import { lengthField, textField, type Raw } from '../field.js';
 
 export interface DropEdge {
   readonly wall: string;

@@ -1,8 +1,7 @@
 import type { FeatureKind } from '../kind.js';
 import { plan } from './draw.js';
 import { measure } from './measure.js';
-import { read } from './read.js';
-import type { HalfWall } from './read.js';
+import { read, type HalfWall } from './read.js';
 import schema from './schema.json' with { type: 'json' };
 
 export const halfWall: FeatureKind<HalfWall> = {

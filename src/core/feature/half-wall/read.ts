@@ -1,7 +1,6 @@
 import type { Bearing } from '../../model/index.js';
 import type { Length } from '../../../base/units/index.js';
-import { lengthField, textField } from '../field.js';
-import type { Raw } from '../field.js';
+import { lengthField, textField, type Raw } from '../field.js';
 
 export interface HalfWall {
   readonly x: Length;

@@ -1,7 +1,5 @@
-import { fromInches } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
-import { boxOf } from '../mark.js';
-import type { FaceMark, PlanMark } from '../mark.js';
+import { fromInches, type Length } from '../../../base/units/index.js';
+import { boxOf, type FaceMark, type PlanMark } from '../mark.js';
 import type { Niche } from './read.js';
 
 export function plan({ wall, at, width, depth }: Niche): readonly PlanMark[] {

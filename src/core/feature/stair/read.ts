@@ -1,7 +1,6 @@
 import type { Bearing } from '../../model/index.js';
 import type { Length } from '../../../base/units/index.js';
-import { lengthField, numberField, textField } from '../field.js';
-import type { Raw } from '../field.js';
+import { lengthField, numberField, textField, type Raw } from '../field.js';
 
 export interface Stair {
   /** Floor to floor. */

@@ -1,5 +1,4 @@
-import { feet } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { feet, type Length } from '../../../base/units/index.js';
 
 /** Nominal inches of a dressed side: the next whole inch, and never under 1. Source: PS 20, whose dressed sizes lie 1/4" to
  *  3/4" under the nominal ones; 1x6 is 3/4" × 5-1/2". */

@@ -1,7 +1,6 @@
 import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
 import type { Outcome } from '../../../base/problem/index.js';
-import { feet, printLength } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { feet, printLength, type Length } from '../../../base/units/index.js';
 import { boardFeet, nominalInches } from './board-feet.js';
 import type { Timber } from './read.js';
 

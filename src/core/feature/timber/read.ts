@@ -1,6 +1,5 @@
 import type { Length } from '../../../base/units/index.js';
-import { lengthField, numberField, textField } from '../field.js';
-import type { Raw } from '../field.js';
+import { lengthField, numberField, textField, type Raw } from '../field.js';
 
 export interface Timber {
   readonly count: number;

@@ -1,5 +1,4 @@
-import { problemAt, problemIn } from '../../../base/problem/index.js';
-import type { Problem } from '../../../base/problem/index.js';
+import { problemAt, problemIn, type Problem } from '../../../base/problem/index.js';
 import { recordNumber } from '../../../base/units/index.js';
 import type { Checked } from '../checked-record.js';
 import type { Draft } from '../draft.js';

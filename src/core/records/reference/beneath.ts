@@ -1,7 +1,6 @@
 import { featureKinds } from '../../feature/index.js';
 import { layers, slotPlaces } from '../../model/index.js';
-import { problemAt } from '../../../base/problem/index.js';
-import type { Origin, Path, Problem } from '../../../base/problem/index.js';
+import { problemAt, type Origin, type Path, type Problem } from '../../../base/problem/index.js';
 import { looseItems, looseNames, soundItems } from '../checked-record.js';
 import type { Draft } from '../draft.js';
 import type { RawSlot } from '../raw/house.js';

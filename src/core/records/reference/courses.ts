@@ -1,6 +1,5 @@
 import type { CourseRun, Selection } from '../../model/index.js';
-import { problemAt } from '../../../base/problem/index.js';
-import type { Problem } from '../../../base/problem/index.js';
+import { problemAt, type Problem } from '../../../base/problem/index.js';
 import type { Draft } from '../draft.js';
 import type { RoomDraft } from '../read-room.js';
 

@@ -1,5 +1,4 @@
-import { problemAt } from '../../../base/problem/index.js';
-import type { Problem } from '../../../base/problem/index.js';
+import { problemAt, type Problem } from '../../../base/problem/index.js';
 import { looseItems } from '../checked-record.js';
 import type { Draft } from '../draft.js';
 import { some, unknown } from './unknown.js';

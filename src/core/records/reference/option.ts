@@ -1,6 +1,5 @@
 import { measureParts } from '../../model/index.js';
-import { problemAt } from '../../../base/problem/index.js';
-import type { Problem } from '../../../base/problem/index.js';
+import { problemAt, type Problem } from '../../../base/problem/index.js';
 import type { Unit } from '../../../base/units/index.js';
 import { soundItems } from '../checked-record.js';
 import type { Draft } from '../draft.js';

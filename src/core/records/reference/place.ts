@@ -1,6 +1,5 @@
 import type { Opening, Selection } from '../../model/index.js';
-import { problemAt } from '../../../base/problem/index.js';
-import type { Path, Problem } from '../../../base/problem/index.js';
+import { problemAt, type Path, type Problem } from '../../../base/problem/index.js';
 import type { Draft } from '../draft.js';
 import { placeWords } from '../read-shape.js';
 import type { RoomDraft } from '../read-room.js';

@@ -1,5 +1,4 @@
-import { problemAt } from '../../../base/problem/index.js';
-import type { Problem } from '../../../base/problem/index.js';
+import { problemAt, type Problem } from '../../../base/problem/index.js';
 import { printLength } from '../../../base/units/index.js';
 import type { Draft } from '../draft.js';
 import { placeWords } from '../read-shape.js';

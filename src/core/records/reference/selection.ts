@@ -1,6 +1,5 @@
 import type { Selection } from '../../model/index.js';
-import { nearest, problemAt } from '../../../base/problem/index.js';
-import type { Problem } from '../../../base/problem/index.js';
+import { nearest, problemAt, type Problem } from '../../../base/problem/index.js';
 import { looseItems } from '../checked-record.js';
 import type { Draft } from '../draft.js';
 import type { RoomDraft } from '../read-room.js';

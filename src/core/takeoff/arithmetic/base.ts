@@ -1,5 +1,4 @@
-import { feet } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { feet, type Length } from '../../../base/units/index.js';
 
 /** Feet of base along walls, less openings that reach the floor; a wall finished on both sides counts twice. Source:
  *  Estimating in Building Construction, example 13-25. */

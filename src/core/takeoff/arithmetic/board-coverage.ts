@@ -1,5 +1,4 @@
-import { feet } from '../../../base/units/index.js';
-import type { Area, Length } from '../../../base/units/index.js';
+import { feet, type Area, type Length } from '../../../base/units/index.js';
 import { withWaste } from './whole.js';
 
 /** Feet of board that cover a square foot: 12 / face in inches. Not for diagonal work. Source: WWPA coverage estimator. */

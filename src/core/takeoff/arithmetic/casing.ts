@@ -1,5 +1,4 @@
-import { feet } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { feet, type Length } from '../../../base/units/index.js';
 
 /** Feet of casing around one side of an opening: two legs and a head, for a window a fourth side. Head and sill run past
  *  the legs by the casing's face at each end; without a face they end at the opening. Common practice, no source. */

@@ -1,5 +1,4 @@
-import { inches } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { inches, type Length } from '../../../base/units/index.js';
 
 /** Resistance of a layer from its thickness and its R for an inch. Here and below resistances are in ft²·h·°F/Btu,
  *  transmittances in Btu/(ft²·h·°F). */

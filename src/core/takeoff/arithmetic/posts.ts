@@ -1,5 +1,4 @@
-import { feet } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { feet, type Length } from '../../../base/units/index.js';
 import { wholePieces } from './whole.js';
 
 /** Posts along one straight run: one at each end, and between them equal spaces no wider than `apart`, centre to centre.

@@ -1,5 +1,4 @@
-import { feet } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { feet, type Length } from '../../../base/units/index.js';
 import { wholePieces, withWaste } from './whole.js';
 
 /** What is used up with a quantity, at so much for so much: 380 lin ft of tape for 1,000 sq ft of board. */

@@ -1,5 +1,4 @@
-import { measureParts } from '../../model/index.js';
-import type { Convention, Deduction, Surface } from '../../model/index.js';
+import { measureParts, type Convention, type Deduction, type Surface } from '../../model/index.js';
 import { printAmount } from '../../../base/units/index.js';
 import type { Place } from '../places.js';
 import type { PlaceQuantity } from '../takeoff.js';

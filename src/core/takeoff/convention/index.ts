@@ -10,4 +10,4 @@ import { stone } from './stone.js';
 /** Every way of measuring that a category can name. */
 export const conventions: readonly ConventionRule[] = [area, run, each, stone, railing, stair, lump];
 
-export type { ConventionContext, ConventionRule } from './convention.js';
+export type { ConventionRule } from './convention.js';

@@ -1,9 +1,7 @@
 import { factOf } from '../../fact/index.js';
-import { measureParts } from '../../model/index.js';
-import { feet } from '../../../base/units/index.js';
+import { measureParts, type Run } from '../../model/index.js';
+import { feet, type Length } from '../../../base/units/index.js';
 import { postsAlong } from '../arithmetic/index.js';
-import type { Length } from '../../../base/units/index.js';
-import type { Run } from '../../model/index.js';
 import type { Place } from '../places.js';
 import type { ConventionRule } from './convention.js';
 

@@ -1,9 +1,7 @@
 import { factOf } from '../../fact/index.js';
-import { measureParts } from '../../model/index.js';
-import type { OpeningMeasure, RoomMeasure } from '../../model/index.js';
-import { feet } from '../../../base/units/index.js';
+import { measureParts, type OpeningMeasure, type RoomMeasure } from '../../model/index.js';
+import { feet, type Length } from '../../../base/units/index.js';
 import { baseLength, casingLength } from '../arithmetic/index.js';
-import type { Length } from '../../../base/units/index.js';
 import type { PlaceQuantity } from '../takeoff.js';
 import type { ConventionContext, ConventionRule } from './convention.js';
 

@@ -1,8 +1,6 @@
 import { factOf } from '../../fact/index.js';
-import { measureParts } from '../../model/index.js';
-import type { RoomMeasure } from '../../model/index.js';
-import { feet, fromFeet } from '../../../base/units/index.js';
-import type { Area } from '../../../base/units/index.js';
+import { measureParts, type RoomMeasure } from '../../model/index.js';
+import { feet, fromFeet, type Area } from '../../../base/units/index.js';
 import { stoneFlats } from '../arithmetic/index.js';
 import type { Place } from '../places.js';
 import type { PlaceQuantity } from '../takeoff.js';

@@ -1,5 +1,4 @@
-import type { Length } from '../../../base/units/index.js';
-import { printLength } from '../../../base/units/index.js';
+import { printLength, type Length } from '../../../base/units/index.js';
 import type { Course, Departure } from './layout.js';
 import type { Plan, Task } from './search/task.js';
 

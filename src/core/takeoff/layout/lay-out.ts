@@ -1,16 +1,13 @@
-import { keepBy } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { keepBy, type Length } from '../../../base/units/index.js';
 import { courseWidths, isRipped } from './courses.js';
 import { departuresOf } from './departures.js';
-import { shapeArea, toFrame } from './frame.js';
-import type { FrameShape } from './frame.js';
+import { shapeArea, toFrame, type FrameShape } from './frame.js';
 import type { Board, Course, Layout, LayoutInput, StartLine } from './layout.js';
 import { usualKerf } from './rules.js';
 import { leastSum } from './search/bound.js';
 import { makePlan } from './search/plan.js';
 import type { Plan, Span, Task } from './search/task.js';
-import { spansInBand } from './spans.js';
-import type { Stretch } from './spans.js';
+import { spansInBand, type Stretch } from './spans.js';
 
 export type LayOut = (input: LayoutInput) => Layout;
 

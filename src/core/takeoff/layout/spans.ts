@@ -1,5 +1,4 @@
-import { frameGrid } from './frame.js';
-import type { FramePoint, FrameShape } from './frame.js';
+import { frameGrid, type FramePoint, type FrameShape } from './frame.js';
 
 /** A stretch along a course that boards must cover. */
 export interface Stretch {

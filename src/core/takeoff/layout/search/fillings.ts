@@ -1,7 +1,5 @@
-import { furthestJoint } from './joint.js';
-import type { JointRule } from './joint.js';
-import { mayJoin } from './task.js';
-import type { Offcut, Span, Task } from './task.js';
+import { furthestJoint, type JointRule } from './joint.js';
+import { mayJoin, type Offcut, type Span, type Task } from './task.js';
 
 /** A board of this length from the shop, or an off-cut. */
 export type Source = number | Offcut;

@@ -1,7 +1,5 @@
-import { fillingsOf } from './fillings.js';
-import type { Filled } from './fillings.js';
-import { emptyState, jointsBeside, laidState, planOf } from './state.js';
-import type { State } from './state.js';
+import { fillingsOf, type Filled } from './fillings.js';
+import { emptyState, jointsBeside, laidState, planOf, type State } from './state.js';
 import type { Plan, Span, Task } from './task.js';
 import { usefulnessOf } from './usefulness.js';
 

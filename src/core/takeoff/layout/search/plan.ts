@@ -1,8 +1,6 @@
-import { lay } from './lay.js';
-import type { Strategy } from './lay.js';
+import { lay, type Strategy } from './lay.js';
 import { packed } from './pack.js';
-import { isBetter } from './task.js';
-import type { Plan, Task } from './task.js';
+import { isBetter, type Plan, type Task } from './task.js';
 
 const inch = 25_400_000;
 

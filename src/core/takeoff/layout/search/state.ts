@@ -1,5 +1,4 @@
-import { afterCut } from './fillings.js';
-import type { Filled, Filling, Source } from './fillings.js';
+import { afterCut, type Filled, type Filling, type Source } from './fillings.js';
 import type { LaidPiece, Offcut, Plan, Span, Task } from './task.js';
 import type { Usefulness } from './usefulness.js';
 

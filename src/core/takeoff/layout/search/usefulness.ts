@@ -1,5 +1,4 @@
-import { mayJoin } from './task.js';
-import type { Task } from './task.js';
+import { mayJoin, type Task } from './task.js';
 
 /** Tells whether an off-cut can still serve once the spans before `from` are filled. */
 export interface Usefulness {

@@ -1,0 +1,47 @@
+/** `hinges left` as the first words of a line. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** A name inside a sentence: `doors D01 and D02`. Marks and names of makers keep their capitals. */
+export function lower(text: string): string {
+  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
+
+/** The plural of a pack's or a unit's name: `cartons`, `boxes`, `trays`, `assemblies`. */
+export function plural(name: string): string {
+  if (/(s|x|ch|sh)$/.test(name)) return `${name}es`;
+  return /[^aeiou]y$/.test(name) ? `${name.slice(0, -1)}ies` : `${name}s`;
+}
+
+/** `1 room`, `3 rooms`. */
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+/** `material, freight and tax`. */
+export function joinWords(words: readonly string[], and = 'and'): string {
+  if (words.length < 2) return words.join('');
+  return `${words.slice(0, -1).join(', ')} ${and} ${words.at(-1) ?? ''}`;
+}
+
+/** `003`: the number of an issue or a change order as its files are named. */
+export function recordNumber(number: number): string {
+  return String(number).padStart(3, '0');
+}
+
+/** The first 48 bits of a digest for people to read out: `4F2A-91C0-77BE`. Two versions of a house that differ share it
+ *  with a chance of one in 280 million million; nobody should trust it where someone wants to deceive: use the whole one. */
+export function shortDigest(hex: string): string {
+  return (
+    hex
+      .slice(0, 12)
+      .toUpperCase()
+      .match(/.{1,4}/gu) ?? []
+  ).join('-');
+}
+
+/** Order of texts by code unit: the same on every machine. */
+export function byText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
