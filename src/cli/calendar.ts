@@ -1,4 +1,4 @@
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import { lookUp, type Book, type LookUp } from '../core/book/index.js';
 import { slipEffects, workingDays, type SlipEffects, type Slips } from '../core/calendar/index.js';
 import { bookCalendar, blocksText, tableText } from '../write/index.js';
@@ -31,7 +31,7 @@ export function calendar(console: Console, done: (code: number) => void): Comman
       '--sequence <n>',
       'with --ics: the number by which calendar programs know a newer file (default: it grows with the day)',
     )
-    .option('--json', 'print as JSON')
+    .addOption(new Option('--json', 'print as JSON').conflicts('ics'))
     .action(async (options: CalendarOptions) => {
       const slips = readSlips(options.slip);
       const sequence = readSequence(options);

@@ -1,5 +1,5 @@
 import { join, resolve } from 'node:path';
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import { makeHandout } from '../handout/index.js';
 import { undrawnProblems } from '../print/index.js';
 import { didYouMean } from '../base/problem/index.js';
@@ -23,7 +23,7 @@ export function handout(console: Console, done: (code: number) => void): Command
     .description("make one trade's handout: a folder of pages with its PDF, without any money")
     .argument('<trade>', "the trade: the name of its record's file in content/trades, such as drywall")
     .option('--out <dir>', 'where to write (default: _site/handout/<trade> in the house folder)')
-    .option('--json', 'print the handout as JSON instead of writing anything')
+    .addOption(new Option('--json', 'print the handout as JSON instead of writing anything').conflicts('out'))
     .action(async (slug: string, options: HandoutCommandOptions) => {
       const loaded = withHandoutProblems(await loadFor(options, console));
       reportProblems(loaded, loaded.book ? '' : 'Nothing was written.', console);

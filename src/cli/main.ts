@@ -1,3 +1,4 @@
+import { getSystemErrorMap } from 'node:util';
 import { Command, CommanderError } from 'commander';
 import { build } from './build.js';
 import { calendar } from './calendar.js';
@@ -55,7 +56,19 @@ export async function run(argv: readonly string[], console: Console): Promise<nu
       console.error(`${error.message}\n`);
       return 2;
     }
-    throw error;
+    const refused = diskRefusal(error);
+    if (refused === undefined) throw error;
+    console.error(`${refused}\n`);
+    return 2;
   }
   return code;
+}
+
+/** What the disk refused, in a sentence: no folder there, no permission, no room. Undefined for any other error. */
+function diskRefusal(error: unknown): string | undefined {
+  if (!(error instanceof Error) || !('errno' in error) || !('syscall' in error)) return undefined;
+  const { errno, path, dest } = error as NodeJS.ErrnoException & { readonly dest?: string };
+  const [, words] = getSystemErrorMap().get(errno ?? 0) ?? [];
+  if (words === undefined || path === undefined) return undefined;
+  return `${dest ?? path} cannot be written or read: ${words}`;
 }

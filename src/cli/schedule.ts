@@ -1,5 +1,6 @@
-import { Argument, Command } from 'commander';
+import { Command, Option } from 'commander';
 import { resolve } from 'node:path';
+import { didYouMean } from '../base/problem/index.js';
 import { lookUp } from '../core/book/index.js';
 import { makeSheetPdf } from '../print/index.js';
 import { writeAtomically } from '../disk/store/index.js';
@@ -8,6 +9,7 @@ import { dataTables, tableNames } from '../table/index.js';
 import { tableCsv, tableJson, tableText } from '../write/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
+import { UsageError } from './usage-error.js';
 
 interface ScheduleOptions extends HouseOptions {
   readonly json?: boolean;
@@ -19,17 +21,22 @@ interface ScheduleOptions extends HouseOptions {
 export function schedule(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('schedule'))
     .description('print one of the schedules of the house')
-    .addArgument(new Argument('<name>', 'which').choices(tableNames))
-    .option('--json', 'print as JSON')
-    .option('--csv', 'print as CSV')
+    .argument('<name>', `which: ${tableNames.join(', ')}`)
+    .addOption(new Option('--json', 'print as JSON').conflicts(['csv', 'pdf']))
+    .addOption(new Option('--csv', 'print as CSV').conflicts('pdf'))
     .option('--pdf <file>', 'write as a PDF, such as for a supplier')
     .action(async (name: string, options: ScheduleOptions) => {
+      if (!tableNames.includes(name)) throw new UsageError(unknownSchedule(name));
       const loaded = await loadFor(options, console);
       reportProblems(loaded, '', console);
       if (!loaded.book) return done(1);
       const table = dataTables(lookUp(loaded.book)).get(name);
-      if (!table) console.error(`The records have nothing for ${name}.\n`);
-      else if (options.pdf !== undefined) {
+      if (!table) {
+        console.error(`The records have nothing for ${name}.\n`);
+        if (options.json) console.out('[]\n');
+        return done(options.pdf === undefined ? 0 : 1);
+      }
+      if (options.pdf !== undefined) {
         await writeAtomically(resolve(options.pdf), (await makeSheetPdf(loaded.book, sheetOf(table))).pdf);
         console.out(`${options.pdf}  ${table.caption}\n`);
       } else if (options.csv) console.out(tableCsv(table));
@@ -37,6 +44,11 @@ export function schedule(console: Console, done: (code: number) => void): Comman
       else console.out(`${table.caption}\n\n${tableText(table)}`);
       done(0);
     });
+}
+
+function unknownSchedule(name: string): string {
+  const meant = didYouMean(name.toLowerCase(), tableNames);
+  return `there is no schedule '${name}'${meant === undefined ? '' : `: ${meant}`}\nSchedules are ${tableNames.join(', ')}.`;
 }
 
 /** A table on a sheet of its own. */

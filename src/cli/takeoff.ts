@@ -24,7 +24,7 @@ export function takeoff(console: Console, done: (code: number) => void): Command
         .default('room'),
     )
     .option('--arithmetic', 'print every deduction and factor with its reason')
-    .option('--json', 'print as JSON')
+    .addOption(new Option('--json', 'print as JSON').conflicts('csv'))
     .option('--csv', 'print as CSV')
     .action(async (options: TakeoffOptions) => {
       const loaded = await loadFor(options, console);

@@ -1,6 +1,6 @@
 import type { Book } from '../core/book/index.js';
 import { positionOf, problemIn, type Position, type Problem } from '../base/problem/index.js';
-import { openMark } from './marks.js';
+import { openMark } from '../core/records/index.js';
 import { carriedProse, type CarriedProse } from './prose.js';
 import { sievedOut } from './sieve.js';
 

@@ -4,5 +4,4 @@ export type * from './handout.js';
 export { makeHandout, type HandoutOptions } from './make-handout.js';
 export { handoutDrawnRoom } from './drawn-room.js';
 export { handoutProblems } from './handout-problems.js';
-export { withoutMarks } from './marks.js';
 export { reachWords, standingOf, type Standing } from './standing.js';

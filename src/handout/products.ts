@@ -2,7 +2,7 @@ import type { BookOption } from '../core/book/index.js';
 import { sieve, sieveName } from './sieve.js';
 import type { HandoutNeed, HandoutProduct } from './handout.js';
 import { cleared } from './cleared.js';
-import { onlyTrades } from './marks.js';
+import { onlyTrades } from '../core/records/index.js';
 import { amount, length, own, told } from './own.js';
 import { optionsAt } from '../table/index.js';
 import type { Work } from './work.js';

@@ -1,5 +1,5 @@
 import type { Book } from '../core/book/index.js';
-import { onlyTrades } from './marks.js';
+import { onlyTrades } from '../core/records/index.js';
 
 /** A text of a record that some handout carries. */
 export interface CarriedProse {

@@ -4,7 +4,7 @@ import { ref } from '../sheet/index.js';
 import type { Area, Length } from '../base/units/index.js';
 import type { HandoutOpening, HandoutPlace, HandoutRoom } from './handout.js';
 import { drawingsOf } from './room-drawings.js';
-import { onlyTrades } from './marks.js';
+import { onlyTrades } from '../core/records/index.js';
 import { area, areaMetric, joined, length, lengthMetric, own, told, type Own } from './own.js';
 import { placeOf } from './places.js';
 import { shapeOf } from './shape.js';

@@ -1,15 +1,49 @@
 import type { Gate, Sieved } from '../sheet/index.js';
-import { withoutBuilder } from './marks.js';
+import { withoutBuilder } from '../core/records/index.js';
 
-/** An amount: a currency sign beside a figure, a currency by its three letters, or a figure of dollars. */
-const amount =
-  /\p{Sc}\s*[-−+]?\s*\.?\d|\d\s*\p{Sc}|\b(?:USD|CAD|AUD|NZD|EUR|GBP|CHF)\s*\d|\d\s*(?:USD|CAD|AUD|NZD|EUR|GBP|CHF|dollars?|bucks|cents|grand)\b/iu;
+/** A whole figure, with its thousands and decimals as any country writes them; `500,-` too. */
+const figure = "\\d(?:[\\d.,'’]*\\d)?(?:[.,][-–—])?";
+
+/** A figure in words: 'eleven hundred', 'a thousand and five'. */
+const spelt = (() => {
+  const tens = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
+  const teens = [
+    'ten',
+    'eleven',
+    'twelve',
+    'thirteen',
+    'fourteen',
+    'fifteen',
+    'sixteen',
+    'seventeen',
+    'eighteen',
+    'nineteen',
+  ];
+  const ones = ['an?', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
+  const word = [...tens, ...teens, ...ones, 'hundred', 'thousand', 'million', 'and'].join('|');
+  return `\\b(?:${word})(?:[\\s-]+(?:${word}))*\\b`;
+})();
+
+const code = '(?:USD|CAD|AUD|NZD|EUR|GBP|CHF|JPY|SEK|NOK|DKK|MXN|PLN|CZK)';
+/** Coins and notes by name. Not pounds alone: stone is weighed in them. */
+const coin = '(?:dollars?|bucks|cents|grand|euros?|yen|quid|francs?|pounds? sterling)';
+
+/** An amount from its first sign to its last: a currency's sign or letters beside a figure, a figure of coins, or the sign
+ *  alone. */
+const amount = new RegExp(
+  [
+    `(?:${figure}|${spelt})\\s*(?:\\p{Sc}|(?:${code}|${coin})\\b)`,
+    `(?:\\p{Sc}|\\b${code}|\\bFr\\.)\\s*[-−+]?\\s*\\.?(?:${figure}|${spelt})`,
+    `\\p{Sc}`,
+  ].join('|'),
+  'iu',
+);
 
 /** Words of money. `pricing` is not among them: an issue can be for pricing. */
 const word =
-  /\b(?:re-?)?(?:price[sd]?|cost(?:s|ed|ing|ly)?|allowances?|contract sums?|credit(?:s|ed)?|budget(?:s|ed|ary)?|upgrad(?:e|es|ed|ing)|overages?|mark-?ups?|dollars?|cheap(?:er|est|ly)?|expensive|pay(?:s|ing)?|paid|payments?|invoices?d?|surcharges?|discount(?:s|ed)?|fees?)\b/iu;
+  /\b(?:re-?)?(?:price[sd]?|cost(?:s|ed|ing|ly)?|allowances?|contract sums?|credit(?:s|ed)?|budget(?:s|ed|ary)?|upgrad(?:e|es|ed|ing)|overages?|mark-?ups?|dollars?|cheap(?:er|est|ly)?|expensive|pay(?:s|ing)?|paid|payments?|invoices?d?|surcharges?|discount(?:s|ed)?|fees?|quoted|deposits?|refund(?:s|ed)?)\b/iu;
 
-const everyAmount = new RegExp(`${amount.source}[\\d.,]*`, 'giu');
+const everyAmount = new RegExp(amount.source, 'giu');
 const everyWord = new RegExp(word.source, 'giu');
 
 /** As it is read: without what hides between letters. */

@@ -1,5 +1,5 @@
 import { sourceText, stateWords } from '../core/caution/index.js';
-import { withoutMarks } from '../handout/index.js';
+import { withoutMarks } from '../core/records/index.js';
 import { choiceTitle } from '../table/index.js';
 import { cautionPath, optionPath, pagePaths, recordPath, roomPath, selectionPath } from './paths.js';
 import { chapters } from './chapters.js';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { onlyTrades, openMark, withoutBuilder, withoutMarks } from '../../src/handout/marks.js';
-import { moneyWords, sieve, sievedOut } from '../../src/handout/sieve.js';
+import { onlyTrades, openMark, withoutBuilder, withoutMarks } from '../../src/core/records/index.js';
+import { moneyWords, sieve, sieveName, sievedOut } from '../../src/handout/sieve.js';
 
 describe('the sieve', () => {
   test.each([
@@ -12,6 +12,10 @@ describe('the sieve', () => {
     ['They owe us €\u200b900. Seal it.', 'Seal it.'],
     ['Part of the contract\nsum, they say. Seal it.', 'Seal it.'],
     ['Cheaper than oak. Seal it.', 'Seal it.'],
+    ['Eleven hundred dollars in all. Seal it.', 'Seal it.'],
+    ['That is $ five hundred. Seal it.', 'Seal it.'],
+    ['Some 500 euros. Seal it.', 'Seal it.'],
+    ['He quoted it. Seal it.', 'Seal it.'],
     ['It is an UPGRADE. Seal it.', 'Seal it.'],
     ['- one coat\n- it costs more\n- two coats', '- one coat\n- two coats'],
     ['| Part | Sum |\n|---|---|\n| rail | $9 |\n| post | 2 |', '| Part | Sum |\n|---|---|\n| post | 2 |'],
@@ -19,6 +23,16 @@ describe('the sieve', () => {
     ['Only this costs something.', ''],
     ['Seen. <!-- builder -->not for them<!-- /builder --> Seen too.', 'Seen. Seen too.'],
   ])('%j leaves %j', (text, left) => expect(sieve(text)).toBe(left));
+
+  test.each([
+    ['White oak $771.01 plank', 'White oak … plank'],
+    ['Wrenfield 1.234,02 EUR', 'Wrenfield …'],
+    ['Mill USD 12,500.00 grade', 'Mill … grade'],
+    ['5000 dollars floor', '… floor'],
+    ['Eleven hundred dollars board', '… board'],
+    ["Study CHF 1'250.- room", 'Study … room'],
+    ['Cost 12 board', '… 12 board'],
+  ])('of the name %j no figure of its money stays: %j', (name, left) => expect(sieveName(name)).toBe(left));
 
   test.each([
     'Lay 1,234.56 sq ft of it at 4 1/2" on 3/4".',
@@ -51,7 +65,7 @@ describe('the sieve', () => {
   });
 
   test('says what it left out, with the word', () => {
-    expect(sievedOut('Seal it. It was $7.40 a foot.')).toEqual([{ sentence: 'It was $7.40 a foot.', word: '$7' }]);
+    expect(sievedOut('Seal it. It was $7.40 a foot.')).toEqual([{ sentence: 'It was $7.40 a foot.', word: '$7.40' }]);
   });
 });
 

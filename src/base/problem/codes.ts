@@ -157,7 +157,7 @@ export const codesByPage = {
     'fact-misspelt',
     'fact-kind',
   ],
-  prose: ['handout-money', 'mark-open', 'print-character'],
+  prose: ['handout-money', 'mark-open', 'comment-unknown', 'print-character'],
   'issues-and-changes': [
     'number-gap',
     'issue-unknown',

@@ -3,4 +3,5 @@
 export { readRecords, recordReader, type ReadRecords } from './read-records.js';
 export { readIssueRecord } from './read-issue-record.js';
 export { readSigners, type Signer } from './read-signers.js';
+export { onlyTrades, openMark, withoutBuilder, withoutMarks } from './marks.js';
 export { largestRecord } from './front-matter.js';

@@ -3,6 +3,7 @@ import { featureKinds, type FeatureKind } from '../feature/index.js';
 import type { Category, Records, Source } from '../model/index.js';
 import { hasErrors, problemIn, sortProblems, type Outcome, type Problem } from '../../base/problem/index.js';
 import type { Draft } from './draft.js';
+import { unknownMarks } from './marks.js';
 import { byNumber } from './order.js';
 import { draftReader } from './read-draft.js';
 import { references } from './reference/index.js';
@@ -29,6 +30,7 @@ function checkReferences(files: readonly Source[], readDraft: ReturnType<typeof 
     ...own,
     ...(sources.some(({ path }) => path === 'content/house.md') ? [] : [houseMissing()]),
     ...references.flatMap((check) => check(draft)),
+    ...sources.flatMap(unknownMarks),
   ]);
   const value = hasErrors(problems) ? undefined : wholeRecords(draft, sources);
   return { problems, ...(value && { value }) };

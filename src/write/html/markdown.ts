@@ -1,5 +1,5 @@
 import MarkdownIt from 'markdown-it';
-import { withoutMarks } from '../../handout/index.js';
+import { withoutMarks } from '../../core/records/index.js';
 
 /** People's text. Raw HTML stays text; a link goes to the web or to mail, or stays text; pictures are left out, since the
  *  book loads nothing from elsewhere. */

@@ -1,6 +1,33 @@
+import { didYouMean, positionOf, problemIn, type Problem } from '../../base/problem/index.js';
+import type { Source } from '../model/index.js';
+
 /** Marks in the Markdown of a record's body. `<!-- trades -->` … `<!-- /trades -->` is for the trades that work there;
  *  `<!-- builder -->` … `<!-- /builder -->` is in no handout. The book shows both, without the marks. */
 const mark = /<!--\s*(\/?)(builder|trades)\s*-->/giu;
+
+/** Comments of HTML that are no marks. A mark a letter off would show to all what it was to hide, so each is an error. */
+export function unknownMarks({ path, text }: Source): readonly Problem[] {
+  return [...text.matchAll(/<!--\s*(\/?)([^]*?)\s*(?:-->|$(?![^]))/gu)]
+    .filter(({ 0: whole }) => whole.replace(mark, '') !== '')
+    .map(({ 1: slash = '', 2: said = '', index }) =>
+      problemIn(
+        { file: path, text },
+        positionOf(text, index),
+        'comment-unknown',
+        `<!-- ${slash}${shorten(said)} --> is no mark: it would hide nothing`,
+        {
+          fix:
+            didYouMean(said.toLowerCase(), ['builder', 'trades']) ??
+            'marks are builder and trades; what nobody is to read is not written here',
+        },
+      ),
+    );
+}
+
+function shorten(text: string): string {
+  const [line = ''] = text.split('\n');
+  return line.length > 40 || line !== text ? `${line.slice(0, 40)}…` : line;
+}
 
 /** The text with its marks taken out, for those who may read all of it. */
 export function withoutMarks(text: string): string {
