@@ -8,17 +8,19 @@ import type {
   Issue,
   IssuePurpose,
   Level,
+  Net,
   Option,
   Person,
   RoomUse,
   Source,
   Studs,
+  TaxRate,
   Trade,
 } from '../model/index.js';
 import type { Decision, DatedMilestone } from '../calendar/index.js';
 import type { Caution } from '../caution/index.js';
 import type { RoomMeasure } from '../measure/index.js';
-import type { ContractStep, Cost, LedgerEntry, Lot, Order, ReasonedFigure, Reckoning } from '../price/index.js';
+import type { ContractStep, Cost, LedgerEntry, Lot, OnNet, Order, ReasonedFigure, Reckoning } from '../price/index.js';
 import type { Scope } from '../scope/index.js';
 import type { SupplyOrder, Takeoff } from '../takeoff/index.js';
 import type { Schedules } from './schedule/schedule.js';
@@ -181,10 +183,13 @@ export interface Alternative {
 }
 
 export interface BookMoney {
-  readonly tax: { readonly rate: Decimal; readonly on: readonly string[] };
+  readonly tax: readonly TaxRate[];
+  readonly markupOn: 'each-line' | 'net';
   readonly overageMarkup: Decimal;
+  readonly workMarkup: Decimal;
+  readonly fee?: Decimal;
   readonly creditReturns: Decimal;
-  readonly creditMarkup: boolean;
+  readonly creditMarkup: false | 'as-added' | Decimal;
   readonly ownerFurnishedInstall: 'contract' | 'owner';
   readonly rounding: string;
   readonly contingency: Cents;
@@ -192,6 +197,9 @@ export interface BookMoney {
   readonly steps: readonly ContractStep[];
   /** What choices elsewhere move at places that stand at their standard, because whole packs are shared. */
   readonly sharedPacks: Cents;
+  /** Additions less deductions of all choices and allowances, and what mark-up on that net and the fee add to it. */
+  readonly netChange: Net;
+  readonly onNet: OnNet;
   readonly contractSum: Cents;
   /** What was agreed by change order, and what was not. */
   readonly agreed: AgreedMoney;

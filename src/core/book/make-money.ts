@@ -1,5 +1,5 @@
 import type { Records } from '../model/index.js';
-import { addCosts, agreedSteps, contractSteps, ownerPurchases, worldCost } from '../price/index.js';
+import { addCosts, agreedSteps, contractSteps, netSteps, ownerPurchases, worldCost } from '../price/index.js';
 import type { HousePrice, SelectionStep } from '../price/index.js';
 import type { Cents } from '../../base/units/index.js';
 import type { AgreedMoney, BookMoney, BookSelection, Total } from './book.js';
@@ -10,12 +10,16 @@ import { houseMoney } from './price-choices.js';
 
 export function makeMoney(records: Records, house: HousePrice, selections: readonly BookSelection[]): BookMoney {
   const { contract } = records.house;
-  const { allowances, sharedPacks, today } = houseMoney(house, selections);
+  const { allowances, sharedPacks, netChange, onNet, today } = houseMoney(house, selections);
   const forecast = forecastHouse(house, selections);
-  const steps = contractSteps(contract, allowances, describeAll(records, selections), sharedPacks);
+  const added = netSteps(netChange, records.changes, contract);
+  const steps = contractSteps(contract, allowances, describeAll(records, selections), sharedPacks, added);
   return {
     tax: contract.tax,
+    markupOn: contract.markupOn,
     overageMarkup: contract.overageMarkup,
+    workMarkup: contract.workMarkup,
+    ...(contract.fee && { fee: contract.fee }),
     creditReturns: contract.creditReturns,
     creditMarkup: contract.creditMarkup,
     ownerFurnishedInstall: contract.ownerFurnishedInstall,
@@ -23,6 +27,8 @@ export function makeMoney(records: Records, house: HousePrice, selections: reado
     contingency: contract.contingency,
     steps,
     sharedPacks,
+    netChange,
+    onNet,
     contractSum: contract.sum,
     agreed: agreedMoney(records, today),
     today,

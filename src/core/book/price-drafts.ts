@@ -1,5 +1,5 @@
 import type { Records, RoomMeasure } from '../model/index.js';
-import { priceHouse } from '../price/index.js';
+import { nettedBy, priceHouse } from '../price/index.js';
 import type { HousePrice, Item } from '../price/index.js';
 import { draftSelections, optionId } from './draft.js';
 import type { Draft } from './draft.js';
@@ -16,7 +16,8 @@ export function priceDrafts(
   const onAllowance = groupBy(taken, ({ selection }) => selection.allowance ?? '');
   const allowances = records.house.allowances.map((each) => sizeAllowance(each, onAllowance.get(each.id) ?? []));
   const items = drafts.map(({ item }) => item);
-  return { drafts, house: priceHouse(items, allowances, { contract: records.house.contract, options }) };
+  const book = { contract: records.house.contract, options, netted: nettedBy(records.changes) };
+  return { drafts, house: priceHouse(items, allowances, book) };
 }
 
 /** Takes the house off once, and answers what prices it: to time pricing alone. */

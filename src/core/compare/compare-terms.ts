@@ -1,5 +1,6 @@
 import type { Book, BookMoney, PricedChoices } from '../book/index.js';
 import { printDay, workingDays } from '../calendar/index.js';
+import { creditMarkupText, markupOnText, markupText, taxText } from '../price/index.js';
 import type { LedgerEntry } from '../price/index.js';
 import { printDays, printMoney, printPercent } from '../../base/units/index.js';
 import type { Cents } from '../../base/units/index.js';
@@ -17,8 +18,10 @@ function termsOf({ house, levels, money, calendar }: Book): (readonly [string, s
   const { rules } = calendar;
   return [
     ['contract sum', printMoney(money.contractSum)],
-    ['sales tax', `${printPercent(money.tax.rate)} of ${money.tax.on.join(', ') || 'nothing'}`],
-    ['mark-up on what goes over', printPercent(money.overageMarkup)],
+    ['sales tax', money.tax.map(taxText).join('; ')],
+    ['mark-up on what goes over', markupText(money)],
+    ['mark-up is figured on', markupOnText(money)],
+    ['contractor’s fee', money.fee ? printPercent(money.fee) : 'none'],
     ['returned of what stays under', returned(money)],
     ['installing what the owner furnishes', installing(money)],
     ['contingency', printMoney(money.contingency)],
@@ -38,8 +41,8 @@ function termsOf({ house, levels, money, calendar }: Book): (readonly [string, s
   ];
 }
 
-function returned({ creditReturns, creditMarkup }: BookMoney): string {
-  return `${printPercent(creditReturns)}, ${creditMarkup ? 'with' : 'without'} mark-up`;
+function returned(money: BookMoney): string {
+  return `${printPercent(money.creditReturns)}, ${creditMarkupText(money)}`;
 }
 
 function installing({ ownerFurnishedInstall }: BookMoney): string {

@@ -8,6 +8,7 @@ import { selectionComparer } from './compare-selections.js';
 import { compareAllowances, compareMilestones, compareTerms } from './compare-terms.js';
 import type { Comparison, Side, TouchedTrade } from './comparison.js';
 import { matchOptions, matchRooms } from './match.js';
+import type { MarkupRules } from '../price/index.js';
 import type { NoticeChange } from './notice-change.js';
 import { compareCautions, compareFindings } from './notice-change.js';
 import type { RoomChange } from './room-change.js';
@@ -66,8 +67,13 @@ export function compare({ from, to, labels, commits = {}, between = {} }: Compar
     scope,
     records: compareRecords(from, to, [...matchedRooms, ...options]),
     money: splitMoney({ from, to, between }, rooms, allowances),
+    rules: rulesOf(to),
     trades: touchedTrades(rooms, [...cautions, ...scope], [to, from]),
   };
+}
+
+function rulesOf({ money: { markupOn, overageMarkup, workMarkup, creditMarkup, fee } }: Book): MarkupRules {
+  return { markupOn, overageMarkup, workMarkup, creditMarkup, ...(fee && { fee }) };
 }
 
 function describeSide(book: Book, label: string, commit: string | undefined): Side {

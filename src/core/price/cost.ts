@@ -111,7 +111,16 @@ export interface LedgerEntry {
 export interface ContractStep {
   readonly what: string;
   readonly kind:
-    'contract' | 'allowance' | 'upgrade' | 'credit' | 'shared-packs' | 'change-order' | 'not-covered' | 'total';
+    | 'contract'
+    | 'allowance'
+    | 'upgrade'
+    | 'credit'
+    | 'shared-packs'
+    | 'mark-up'
+    | 'fee'
+    | 'change-order'
+    | 'not-covered'
+    | 'total';
   /** Allowance id, selection id or number of the change order it comes from. */
   readonly of?: string;
   readonly amount: Cents;

@@ -1,7 +1,9 @@
+import type { Net } from '../model/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { ContractEffects } from './contract-effects.js';
 import type { EffectDifference } from './contract-effects.js';
 import type { Item, PriceBook, SizedAllowance } from './item.js';
+import type { OnNet } from './markup.js';
 import { priceWorld, swapIn } from './world.js';
 import type { Swap, World } from './world.js';
 
@@ -15,6 +17,9 @@ export interface HousePrice {
   /** With every selection at its standard. */
   readonly standard: World;
   readonly change: Cents;
+  /** Of that change, what is added and deducted before mark-up on the net and fee, and these. */
+  readonly net: Net;
+  readonly onNet: OnNet;
   /** What the house would be with `option` for the item: its total less today's, and the costs that differ from today's.
    *  The option counts as decided; undefined leaves the item open. */
   whatIf(item: Item, option: string | undefined): EffectDifference & Swap;
@@ -37,7 +42,7 @@ export function priceHouse(
   const items = [...unsorted].sort((a, b) => (a.selection < b.selection ? -1 : 1));
   const today = priceWorld(items, countedOption, book);
   const standard = priceWorld(items, (item) => item.standard, book);
-  const effects = new ContractEffects(items, allowances, book.contract, standard);
+  const effects = new ContractEffects(items, allowances, book, standard);
   const base = effects.of(today.costs, (item) => item.decided);
   const whatIf: HousePrice['whatIf'] = (item, option) => {
     const swap = swapIn(today, item, option, book);
@@ -50,6 +55,8 @@ export function priceHouse(
     today,
     standard,
     change: base.total,
+    net: base.net,
+    onNet: base.onNet,
     whatIf,
     changeWith: (item, option) => whatIf(item, option).change,
   };
@@ -63,6 +70,6 @@ export function changeInWorld(
   isDecided: (item: Item) => boolean = () => true,
 ): { world: World; change: Cents } {
   const world = priceWorld(house.items, choose, house.book);
-  const effects = new ContractEffects(house.items, house.allowances, house.book.contract, house.standard);
+  const effects = new ContractEffects(house.items, house.allowances, house.book, house.standard);
   return { world, change: effects.of(world.costs, isDecided).total };
 }

@@ -1,4 +1,4 @@
-import type { Allowance, Contract, Option } from '../model/index.js';
+import type { Allowance, Contract, Netted, Option } from '../model/index.js';
 import type { Takeoff } from '../takeoff/index.js';
 import type { Cents } from '../../base/units/index.js';
 
@@ -22,6 +22,8 @@ export interface Item {
 /** What pricing needs to know of the house. */
 export interface PriceBook {
   readonly contract: Contract;
+  /** What change orders have netted already; absent: nothing. */
+  readonly netted?: Netted;
   /** By id. */
   readonly options: ReadonlyMap<string, Option>;
 }

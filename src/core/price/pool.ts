@@ -5,7 +5,8 @@ import type { Cents, Unit } from '../../base/units/index.js';
 import { makeCost } from './cost.js';
 import type { Cost } from './cost.js';
 import type { Item, PriceBook } from './item.js';
-import { priceOf, shareOf, shareOut } from './rounding.js';
+import { priceOf, shareOut } from './rounding.js';
+import { taxOn } from './tax.js';
 
 /** One product bought once for the whole house, and what each selection's share of it costs. Only what pricing needs:
  *  the list to order from is made from it by `orderList`, for the house that is built. */
@@ -53,7 +54,7 @@ export function pricePool(id: string, items: readonly Item[], supply: Item['supp
       labor: priceOf(part.labor, ordered.net),
     };
     freightLeft = 0;
-    const full = { ...bought, tax: taxOn(bought, book) };
+    const full = { ...bought, tax: taxOn(bought, book.contract.tax) };
     const cost = makeCost(supply === 'contractor' ? full : ownerFurnished(full, book));
     if (supply === 'owner-furnished') ownerPays += full.material + full.freight + full.tax;
     parts.push({ part, ordered, cost, takeoffs, shares: shareCost(cost, takeoffs) });
@@ -84,11 +85,6 @@ function orderQuantity(
     return { net, required, packs: wholePieces(required), quantity: wholePieces(required) };
   const quantity = wholePieces(required * 100) / 100;
   return { net, required, packs: quantity, quantity };
-}
-
-function taxOn(cost: Record<'material' | 'freight' | 'labor', number>, { contract }: PriceBook): Cents {
-  const base = contract.tax.on.reduce((sum, part) => sum + cost[part], 0);
-  return shareOf(base as Cents, contract.tax.rate);
 }
 
 type CostParts = Readonly<Record<'material' | 'freight' | 'tax' | 'labor', number>>;

@@ -3,6 +3,7 @@ import type { Contract, CostPart } from '../model/index.js';
 import { joinWords, printMoney, printMoneyChange, printPercent } from '../../base/units/index.js';
 import type { Cents } from '../../base/units/index.js';
 import type { Cost, Effect, LedgerEntry, ReasonedFigure, Reckoning } from './cost.js';
+import { markupRate } from './markup.js';
 
 /** Why a figure of money is what it is, in words; every sum in them can be added up. */
 
@@ -57,7 +58,7 @@ export function ledgerFigures(entry: Omit<LedgerEntry, 'figures'>, contract: Con
     );
   }
   if (overage > 0) {
-    figures.push({ what: 'Mark-up on it', amount: entry.markup, why: markupText(overage, contract) });
+    figures.push({ what: 'Mark-up on it', amount: entry.markup, why: markupText(overage, overage, contract) });
   } else if (settled && balance > 0) {
     figures.push(...creditFigures(entry, contract));
   }
@@ -79,14 +80,19 @@ function creditFigures(
   ];
   if (markup !== 0) {
     const returned = (balance - retained) as Cents;
-    figures.push({ what: 'Mark-up that returns with it', amount: markup, why: markupText(returned, contract) });
+    figures.push({
+      what: 'Mark-up that returns with it',
+      amount: markup,
+      why: markupText(returned, -returned, contract),
+    });
   }
   const sum = [exact(balance), `less ${exact(retained)}`, ...(markup === 0 ? [] : [`plus ${exact(-markup as Cents)}`])];
   return [...figures, { what: 'Returns to the owner', amount: credit, why: sum.join(' ') }];
 }
 
 function changeReason({ lines, settled, overage, markup, change }: Omit<LedgerEntry, 'figures'>): string {
-  if (overage > 0) return `${exact(overage)} over plus ${exact(markup)} mark-up`;
+  if (overage > 0)
+    return markup === 0 ? `${exact(overage)} over` : `${exact(overage)} over plus ${exact(markup)} mark-up`;
   if (lines.length === 0) return 'nothing draws on it, so nothing returns';
   if (!settled) return 'none yet: it is not overrun, and what is left returns once every choice on it is made';
   return change === 0 ? 'none: nothing is over, nothing returns' : 'what returns to the owner comes off the contract';
@@ -116,7 +122,7 @@ export interface ReckoningWords {
 export function effectText({ difference, markup, retained }: Effect, contract: Contract): string {
   const texts = [
     ...(difference > 0 && markup !== 0
-      ? [`plus ${exact(markup)} mark-up at ${printPercent(contract.overageMarkup)}`]
+      ? [`plus ${exact(markup)} mark-up at ${printPercent(contract.workMarkup)}`]
       : []),
     ...(retained !== 0 ? [`of which ${exact(retained)} stays: ${printPercent(contract.creditReturns)} returns`] : []),
     ...(difference < 0 && markup !== 0 ? [`with ${exact(-markup as Cents)} mark-up returned`] : []),
@@ -124,8 +130,10 @@ export function effectText({ difference, markup, retained }: Effect, contract: C
   return texts.map((text) => `, ${text}`).join('');
 }
 
-function markupText(on: Cents, contract: Contract): string {
-  return `${printPercent(contract.overageMarkup)} of ${exact(on)}`;
+/** Of an allowance; `moved` is what it adds, negative when it returns. */
+function markupText(on: Cents, moved: number, contract: Contract): string {
+  if (contract.markupOn === 'net') return 'on the net of the change order, not here';
+  return `${printPercent(markupRate(moved, 'allowance', contract))} of ${exact(on)}`;
 }
 
 function left(balance: Cents, open: Cents): string {
