@@ -11,6 +11,7 @@ import type {
   Net,
   Option,
   Person,
+  Quoted,
   RoomUse,
   Source,
   Studs,
@@ -221,8 +222,45 @@ export interface BookMoney {
   readonly byTrade: readonly Total[];
   readonly byCategory: readonly Total[];
   readonly allowances: readonly LedgerEntry[];
+  /** How the price of each place on an allowance stands: estimated, quoted, ordered, invoiced. */
+  readonly priceStates: readonly PriceStanding[];
+  /** Prices that money not yet ordered rests on, those that are past first; and after how many days the house takes one
+   *  for old. */
+  readonly quotes: readonly Quote[];
+  readonly pricesGoodFor?: number;
   /** What the owner buys outside the contract. */
   readonly ownerPurchases: Cents;
+}
+
+/** How a price stands on a day: `expired`, past its last day; `old`, past the house's limit and without a last day of its
+ *  own; `unquoted`, nobody is named for it. */
+export type QuoteState = 'good' | 'expired' | 'old' | 'unquoted';
+
+/** A price that money not yet ordered rests on. */
+export interface Quote {
+  /** `<category>/<slug>`. */
+  readonly option: string;
+  readonly state: QuoteState;
+  readonly quoted?: Quoted;
+  /** Calendar days past its last day or the house's limit; 0 while it is good. */
+  readonly past: number;
+  /** In today's orders, at places where it is not ordered yet. */
+  readonly inOrders: Cents;
+  /** At open places where it is considered and not counted: what it would cost there. */
+  readonly ifChosen: Cents;
+  /** Ids of the selections of both. */
+  readonly selections: readonly string[];
+}
+
+/** How far the price of a place on an allowance has come: an estimate of ours (or a quotation that is past), a supplier's
+ *  quotation, an order, an invoice. */
+export type PriceState = 'estimated' | 'quoted' | 'ordered' | 'invoiced';
+
+export interface PriceStanding {
+  readonly selection: string;
+  readonly state: PriceState;
+  /** Last day of the quotation, where it names one. */
+  readonly until?: IsoDate;
 }
 
 /** The contract as it was changed, from the sum first agreed to today's total. */

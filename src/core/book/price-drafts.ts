@@ -27,7 +27,7 @@ export function priceRecords(records: Records, measures: ReadonlyMap<string, Roo
 }
 
 function makeItem({ id, room, selection, category, options }: Draft): Item {
-  const { standard, allowance, chosen, supply } = selection;
+  const { standard, allowance, chosen, supply, orderedOn, installedOn } = selection;
   return {
     selection: id,
     room: room.slug,
@@ -35,6 +35,7 @@ function makeItem({ id, room, selection, category, options }: Draft): Item {
     trade: category.trade,
     supply,
     decided: chosen !== undefined,
+    ordered: (orderedOn ?? installedOn) !== undefined,
     ...(allowance !== undefined && { allowance }),
     ...(standard !== undefined && { standard: optionId(category.slug, standard) }),
     ...(chosen !== undefined && chosen !== 'none' && { chosen: optionId(category.slug, chosen) }),

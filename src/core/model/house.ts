@@ -15,6 +15,8 @@ export interface House {
   readonly currency: string;
   readonly climateZone: string;
   readonly contract: Contract;
+  /** Calendar days for which a quoted price is taken for good, where the quotation names no last day. */
+  readonly pricesGoodFor?: number;
   readonly levels: readonly Level[];
   readonly allowances: readonly Allowance[];
   readonly calendar: HouseCalendar;
@@ -119,6 +121,21 @@ export interface Allowance {
   /** Categories that may draw on it. */
   readonly categories: readonly string[];
   readonly note?: string;
+  /** As they came. */
+  readonly invoices?: readonly Invoice[];
+}
+
+/** What a supplier or an installer asks for an order on an allowance, in what the allowance covers. */
+export interface Invoice {
+  /** Id of the option that was ordered, `<category>/<slug>`. */
+  readonly option: string;
+  readonly number: string;
+  readonly on: IsoDate;
+  readonly amount: Cents;
+  /** Who holds it, by role. */
+  readonly heldBy: string;
+  /** Is it the last for its order? Then they count together. */
+  readonly last: boolean;
 }
 
 export type Weekday = 'monday' | 'tuesday' | 'wednesday' | 'thursday' | 'friday' | 'saturday' | 'sunday';

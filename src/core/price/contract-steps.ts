@@ -58,9 +58,12 @@ export function contractSteps(
   return [first, ...allowances, ...choices, ...shared, ...net, total];
 }
 
-function allowanceReason({ amount, committed, markup, retained, overage }: LedgerEntry): string {
+function allowanceReason({ amount, committed, markup, retained, overage, lines }: LedgerEntry): string {
   const exact = (cents: number) => printMoney(cents as Cents, 'always');
-  const sum = `${exact(committed)} drawn less ${exact(amount)}`;
+  const paid = lines.filter(({ computed }) => computed !== undefined);
+  const invoiced = paid.reduce((total, { covered }) => total + covered, 0);
+  const drawn = `${exact(committed)} drawn${paid.length === 0 ? '' : `, ${exact(invoiced)} of it as invoiced,`}`;
+  const sum = `${drawn} less ${exact(amount)}`;
   if (overage > 0) return markup === 0 ? sum : `${sum}, plus ${exact(markup)} mark-up`;
   const texts = [
     ...(retained === 0 ? [] : [`${exact(retained)} stays with the builder`]),

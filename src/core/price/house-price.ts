@@ -2,6 +2,7 @@ import type { Net } from '../model/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { ContractEffects } from './contract-effects.js';
 import type { EffectDifference } from './contract-effects.js';
+import { invoicedOrders } from './invoiced.js';
 import type { Item, PriceBook, SizedAllowance } from './item.js';
 import type { OnNet } from './markup.js';
 import { priceWorld, swapIn } from './world.js';
@@ -37,11 +38,12 @@ export function countedOption(item: Item): string | undefined {
 export function priceHouse(
   unsorted: readonly Item[],
   allowances: readonly SizedAllowance[],
-  book: PriceBook,
+  records: PriceBook,
 ): HousePrice {
+  const book = { ...records, invoiced: invoicedOrders(allowances) };
   const items = [...unsorted].sort((a, b) => (a.selection < b.selection ? -1 : 1));
   const today = priceWorld(items, countedOption, book);
-  const standard = priceWorld(items, (item) => item.standard, book);
+  const standard = priceWorld(items, (item) => item.standard, records);
   const effects = new ContractEffects(items, allowances, book, standard);
   const base = effects.of(today.costs, (item) => item.decided);
   const whatIf: HousePrice['whatIf'] = (item, option) => {

@@ -4,6 +4,7 @@ import type { Takeoff } from '../takeoff/index.js';
 import type { Cents, Unit } from '../../base/units/index.js';
 import { makeCost } from './cost.js';
 import type { Cost } from './cost.js';
+import { asInvoiced } from './invoiced.js';
 import type { Item, PriceBook } from './item.js';
 import { priceOf, shareOut } from './rounding.js';
 import { taxOn } from './tax.js';
@@ -17,6 +18,8 @@ export interface PricedPool {
   readonly items: readonly Item[];
   readonly parts: readonly PricedPart[];
   readonly costs: ReadonlyMap<string, Cost>;
+  /** What the places would cost by their quantities, where invoices count instead. */
+  readonly computed?: ReadonlyMap<string, Cost>;
   /** What the owner pays the supplier directly, when owner-furnished. */
   readonly ownerPays: Cents;
 }
@@ -59,12 +62,15 @@ export function pricePool(id: string, items: readonly Item[], supply: Item['supp
     if (supply === 'owner-furnished') ownerPays += full.material + full.freight + full.tax;
     parts.push({ part, ordered, cost, takeoffs, shares: shareCost(cost, takeoffs) });
   }
+  const orders = supply === 'contractor' ? book.invoiced?.get(id) : undefined;
+  const priced = orders ? asInvoiced(parts, id, items, orders) : parts;
   return {
     option: id,
     supply,
     items,
-    parts,
-    costs: addShares(option ? items : [], parts),
+    parts: priced,
+    costs: addShares(option ? items : [], priced),
+    ...(orders && { computed: addShares(option ? items : [], parts) }),
     ownerPays: ownerPays as Cents,
   };
 }

@@ -1,8 +1,9 @@
 import { costParts } from '../model/index.js';
 import type { Contract, CostPart } from '../model/index.js';
-import { joinWords, printMoney, printMoneyChange, printPercent } from '../../base/units/index.js';
+import { joinWords, printDay, printMoney, printMoneyChange, printPercent } from '../../base/units/index.js';
 import type { Cents } from '../../base/units/index.js';
 import type { Cost, Effect, LedgerEntry, ReasonedFigure, Reckoning } from './cost.js';
+import type { OrderInvoices } from './invoiced.js';
 import { markupRate } from './markup.js';
 
 /** Why a figure of money is what it is, in words; every sum in them can be added up. */
@@ -11,6 +12,13 @@ import { markupRate } from './markup.js';
 export function partsText(cost: Cost, parts: readonly CostPart[]): string {
   const texts = parts.filter((part) => cost[part] !== 0).map((part) => `${part} ${exact(cost[part])}`);
   return texts.length === 0 ? 'costs nothing' : texts.join(' + ');
+}
+
+/** 'as invoiced, HS-2207 of 16 April 2026; computed $5,612.00'. */
+export function invoicedText(paid: Cents, computed: Cents, { invoices }: Pick<OrderInvoices, 'invoices'>): string {
+  const by = joinWords(invoices.map(({ number, on }) => `${number} of ${printDay(on)}`));
+  const apart = paid === computed ? 'as computed' : `computed ${exact(computed)}`;
+  return `as invoiced, ${by}; ${apart}`;
 }
 
 /** 'Covers material and tax. Freight and labor are not drawn on it.' */
@@ -39,7 +47,7 @@ export function ledgerFigures(entry: Omit<LedgerEntry, 'figures'>, contract: Con
       why:
         open === lines.length
           ? 'no choice on it is made yet'
-          : `${count(lines.length - open, 'choice')} made, in what it covers`,
+          : `${count(lines.length - open, 'choice')} made, in what it covers${invoicedCount(entry)}`,
     },
     {
       what: balance < 0 ? 'Over' : 'Left',
@@ -63,6 +71,17 @@ export function ledgerFigures(entry: Omit<LedgerEntry, 'figures'>, contract: Con
     figures.push(...creditFigures(entry, contract));
   }
   return [...figures, { what: 'Change of the contract', amount: entry.change, why: changeReason(entry) }];
+}
+
+/** ', 1 of them as invoiced, $35.17 more than computed', and when it was trued up. */
+function invoicedCount({ lines, truedUpOn }: Omit<LedgerEntry, 'figures'>): string {
+  const paid = lines.filter(({ computed }) => computed !== undefined);
+  if (paid.length === 0) return '';
+  const more = paid.reduce((sum, { covered, computed = covered }) => sum + covered - computed, 0);
+  const amount = exact(Math.abs(more) as Cents);
+  const apart = more === 0 ? 'as computed' : `${amount} ${more > 0 ? 'more' : 'less'} than computed`;
+  const settled = truedUpOn === undefined ? '' : `; trued up ${printDay(truedUpOn)}, when the last invoice was in`;
+  return `, ${paid.length} of them as invoiced, ${apart}${settled}`;
 }
 
 function creditFigures(

@@ -4,6 +4,7 @@ import type {
   Contract,
   House,
   HouseCalendar,
+  Invoice,
   Level,
   Milestone,
   Slot,
@@ -12,11 +13,11 @@ import type {
 } from '../model/index.js';
 import { hasErrors, problemAt } from '../../base/problem/index.js';
 import type { Path, Problem } from '../../base/problem/index.js';
-import { parseDay, parseDays, parsePercent } from '../../base/units/index.js';
+import { parseCalendarDays, parseDay, parseDays, parsePercent } from '../../base/units/index.js';
 import { looseNames, soundItems } from './checked-record.js';
 import type { Checked, SoundItem } from './checked-record.js';
 import { passed, readDimension, readMoney, readSum } from './formats.js';
-import type { RawAllowance, RawHouse, RawLevel, RawMilestone, RawSlot, RawTax } from './raw/house.js';
+import type { RawAllowance, RawHouse, RawInvoice, RawLevel, RawMilestone, RawSlot, RawTax } from './raw/house.js';
 
 /** The house's record, as far as it can be read. */
 export interface HouseDraft {
@@ -80,6 +81,9 @@ function wholeHouse(
     currency: raw.currency,
     climateZone: raw['climate-zone'],
     contract: readContract(raw.contract),
+    ...(raw['prices-good-for'] !== undefined && {
+      pricesGoodFor: passed(parseCalendarDays(raw['prices-good-for'])),
+    }),
     levels: raw.levels.map(({ id, name }: RawLevel): Level => ({ id, name })),
     allowances: allowances.map(({ value }) => value),
     calendar: readCalendar(raw.calendar),
@@ -119,8 +123,27 @@ function readCreditMarkup(raw: RawHouse['contract']['credit-markup']): Contract[
   return raw && 'as-added';
 }
 
-function readAllowance({ id, name, amount, covers, categories, note }: RawAllowance): Allowance {
-  return { id, name, amount: passed(readSum(amount)), covers, categories, ...(note !== undefined && { note }) };
+function readAllowance({ id, name, amount, covers, categories, note, invoices }: RawAllowance): Allowance {
+  return {
+    id,
+    name,
+    amount: passed(readSum(amount)),
+    covers,
+    categories,
+    ...(note !== undefined && { note }),
+    ...(invoices && { invoices: invoices.map(readInvoice) }),
+  };
+}
+
+function readInvoice(raw: RawInvoice): Invoice {
+  return {
+    option: raw.for,
+    number: raw.number,
+    on: passed(parseDay(raw.on)),
+    amount: passed(readMoney(raw.amount)),
+    heldBy: raw['held-by'],
+    last: raw['more-to-come'] !== true,
+  };
 }
 
 function readCalendar({ weekend, holidays, closed, review }: RawHouse['calendar']): HouseCalendar {

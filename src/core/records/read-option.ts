@@ -1,5 +1,5 @@
 import type { Attribute, AttributeRule, Option } from '../model/index.js';
-import { hasErrors } from '../../base/problem/index.js';
+import { hasErrors, problemAt } from '../../base/problem/index.js';
 import type { Problem } from '../../base/problem/index.js';
 import { parseDays, parseLength, parseWeight } from '../../base/units/index.js';
 import type { Cents } from '../../base/units/index.js';
@@ -27,7 +27,7 @@ export function readOption(
   rules?: readonly AttributeRule[],
 ): OptionDraft {
   const parts = readParts(record);
-  const problems = [...record.problems, ...priceProblems(record, parts)];
+  const problems = [...record.problems, ...priceProblems(record, parts), ...quoteProblems(record)];
   return {
     slug: record.slug,
     category,
@@ -36,6 +36,17 @@ export function readOption(
     problems,
     ...(rules && !hasErrors(problems) && { whole: wholeOption(record, category, parts, rules) }),
   };
+}
+
+/** A price is good until a day after it was quoted. */
+function quoteProblems({ raw, origin, sound }: Checked<RawOption>): readonly Problem[] {
+  if (!raw.quoted || !sound(['quoted'])) return [];
+  const { on, until } = raw.quoted;
+  if (until === undefined || on <= until) return [];
+  const fix = 'it is good from the day it was quoted';
+  return [
+    problemAt(origin, ['quoted', 'until'], 'date-order', `${until} is before ${on}, when it was quoted`, { fix }),
+  ];
 }
 
 function wholeOption(
@@ -54,7 +65,7 @@ function wholeOption(
     summary,
     parts: parts.map(({ part }) => part),
     freight: raw.freight === undefined ? (0 as Cents) : passed(readMoney(raw.freight)),
-    ...(quoted && { quoted: { on: quoted.on, by: quoted.by } }),
+    ...(quoted && { quoted }),
     leadDays: passed(parseDays(raw.lead)),
     ...(weight !== undefined && { weight: passed(parseWeight(weight)) }),
     ...(thickness !== undefined && { thickness: passed(readDimension(thickness)) }),
