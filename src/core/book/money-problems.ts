@@ -26,7 +26,7 @@ function pastProblem(
   const { past, inOrders, ifChosen } = quote;
   const money = [
     ...(inOrders > 0 ? [`${exact(inOrders)} of today's orders rest on it`] : []),
-    ...(ifChosen > 0 ? [`${exact(ifChosen)} would, where it is still considered`] : []),
+    ...(ifChosen > 0 ? [`${exact(ifChosen)} would rest on it, where it is still considered`] : []),
   ].join('; ');
   const days = counted(past, 'day');
   const severity = 'warning' as const;
