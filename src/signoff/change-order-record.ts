@@ -27,6 +27,13 @@ export function changeOrderRecord(
     reason,
     days: printDays(days),
     amount: amountText(draft.money),
+    ...(draft.netted && {
+      netted: {
+        allowances: amountText(draft.netted.allowance),
+        work: amountText(draft.netted.work),
+        markup: amountText(draft.netted.markup),
+      },
+    }),
     lines: draft.lines.map(({ room, selection, what, from: was, to: now, quantity, money }) => ({
       ...(room !== undefined && { room }),
       ...(selection !== undefined && { selection }),

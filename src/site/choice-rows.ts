@@ -140,8 +140,15 @@ function timeRows(row: RowMaker, drawn: Drawer): SideRow[] {
     ),
     row('Order by', ({ alternative }) => printDay(alternative.decision.orderBy)),
     row('On site', ({ alternative }) => printDay(alternative.decision.onSite)),
-    row('Price quoted', ({ option }) => (option.quoted ? printDay(option.quoted.on) : 'not recorded')),
+    row('Price quoted', ({ option }) => quotedText(option)),
   ];
+}
+
+/** `2 March 2026, good until 1 April 2026`. */
+function quotedText({ quoted }: BookOption): string {
+  if (!quoted) return 'not recorded';
+  const until = quoted.until === undefined ? '' : `, good until ${printDay(quoted.until)}`;
+  return `${printDay(quoted.on)}${until}`;
 }
 
 /** `$7.40 / sq ft`; parts by name where there are several. */

@@ -36,6 +36,8 @@ const accounts = {
   allowances: money.allowances,
   'allowance-lines': money.allowanceLines,
   'allowance-figures': money.allowanceFigures,
+  invoices: money.invoices,
+  quotes: money.quotes,
   upgrades: money.upgrades,
   'totals-by-room': money.totalsByRoom,
   'totals-by-trade': money.totalsByTrade,

@@ -50,9 +50,9 @@ describe.each([
     }
     expect(running).toBe(money.today);
     expect(money.upgrades + money.credits).toBe(money.net);
-    expect(money.contractSum + sum(money.allowances.map(({ change }) => change)) + money.net + money.sharedPacks).toBe(
-      money.today,
-    );
+    const { contractSum, allowances, net, sharedPacks, onNet } = money;
+    const byLines = sum(allowances.map(({ change }) => change)) + net + sharedPacks;
+    expect(contractSum + byLines + onNet.markup + onNet.fee).toBe(money.today);
   });
 
   test('each upgrade and credit from chosen and standard', () => {

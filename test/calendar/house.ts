@@ -32,8 +32,10 @@ export function house(milestones: readonly Milestone[], calendar: HouseCalendar 
     contract: {
       sum: 0 as House['contract']['sum'],
       date: '2026-02-16',
-      tax: { rate: { amount: 0, scale: 0 }, on: [] },
+      tax: [],
+      markupOn: 'each-line',
       overageMarkup: { amount: 0, scale: 0 },
+      workMarkup: { amount: 0, scale: 0 },
       creditReturns: { amount: 1, scale: 0 },
       creditMarkup: false,
       contingency: 0 as House['contract']['contingency'],

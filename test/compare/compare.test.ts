@@ -88,6 +88,9 @@ test("a supplier's price rise is not the owner's change", () => {
     priceBook: 7_350,
     terms: 0,
     contractSum: 0,
+    markup: 0,
+    fee: 0,
+    netChange: { allowance: 0, work: 7_350 },
     together: 'nothing',
   });
   expect(priceOnly.rooms[0]?.selections[0]).toMatchObject({ aspects: ['cost'], own: false, byChoice: 0 });

@@ -16,6 +16,7 @@ interface Version {
   readonly pine: string;
   readonly carton: number;
   readonly markup: number;
+  readonly markupOn: 'each-line' | 'net';
   readonly allowance: number;
   readonly contract: number;
   readonly slug: 'den' | 'snug';
@@ -29,6 +30,7 @@ const first: Version = {
   pine: '4.00',
   carton: 20,
   markup: 15,
+  markupOn: 'each-line',
   allowance: 1000,
   contract: 100_000,
   slug: 'den',
@@ -43,6 +45,7 @@ const versions: fc.Arbitrary<Version> = fc.record({
   pine: fc.constantFrom('4.00', '4.37', '11.15'),
   carton: fc.constantFrom(20, 23, 45),
   markup: fc.constantFrom(15, 12),
+  markupOn: fc.constantFrom('each-line', 'net'),
   allowance: fc.constantFrom(1000, 650),
   contract: fc.constantFrom(100_000, 100_250),
   slug: fc.constantFrom('den', 'snug'),
@@ -63,7 +66,7 @@ function edits(version: Version): Edits {
       ['holds: 20 sq ft', `holds: ${version.carton} sq ft`],
     ],
     'content/house.md': [
-      ['overage-markup: 15 %', `overage-markup: ${version.markup} %`],
+      ['overage-markup: 15 %', `overage-markup: ${version.markup} %\n  markup-on: ${version.markupOn}`],
       ['amount: "$1,000"', `amount: "$${version.allowance}"`.replace('$1000', '$1,000')],
       ['sum: $100,000', `sum: $${version.contract / 1000 === 100 ? '100,000' : '100,250'}`],
     ],
@@ -94,8 +97,8 @@ describe('money', () => {
   test('choices alone: neither the price book nor the terms move', () => {
     fc.assert(
       fc.property(versions, versions, (from, to) => {
-        const { pine, carton, markup, allowance, contract } = from;
-        const { money } = between(from, { ...to, pine, carton, markup, allowance, contract });
+        const { pine, carton, markup, markupOn, allowance, contract } = from;
+        const { money } = between(from, { ...to, pine, carton, markup, markupOn, allowance, contract });
         expect(money).toMatchObject({ priceBook: 0, terms: 0, contractSum: 0 });
       }),
       { numRuns: 8 },
@@ -108,7 +111,9 @@ describe('money', () => {
         const { pine, carton } = to;
         const comparison = between(from, { ...from, pine, carton });
         expect(comparison.money).toMatchObject({ choices: 0, allowances: 0, sharedPacks: 0, terms: 0 });
-        expect(draftLines(comparison).lines.every((line) => line.kind === 'price-book')).toBe(true);
+        // Where mark-up is on the net, the net of a price's rise has its own.
+        const kinds = ['price-book', ...(from.markupOn === 'net' ? ['net-mark-up'] : [])];
+        expect(draftLines(comparison).lines.filter((line) => !kinds.includes(line.kind))).toEqual([]);
       }),
       { numRuns: 8 },
     );
@@ -149,6 +154,27 @@ describe('lines of a change order', () => {
       what: expect.stringContaining('drawn on Wood ceilings') as string,
     });
     expect(markup?.money).toBe(Math.round((over?.money ?? 0) * 0.15));
+  });
+
+  test('mark-up on the net is one line after additions and deductions, and says what it is on', () => {
+    const net = { markupOn: 'net', pine: '8.00' } as const;
+    const draft = draftLines(between({ ...net, study: 'oak', den: 'oak' }, { ...net, study: 'pine', den: 'oak' }));
+    expect(draft.lines.find(({ kind }) => kind === 'selection')?.money).toBeLessThan(0);
+    // Only deductions: nothing is added on them, and nothing returns.
+    expect(draft.netted?.markup).toBe(0);
+    expect(draft.lines.map(({ kind }) => kind)).not.toContain('net-mark-up');
+
+    const back = draftLines(
+      between({ ...net, study: 'oak', den: 'oak' }, { ...net, study: 'pine', den: 'oak', ceiling: 'fir-tg-1x6' }),
+    );
+    const lines = back.lines.filter(({ kind }) => kind !== 'net-mark-up');
+    const sums = sum(lines.map(({ money }) => money));
+    expect(lines.some(({ money }) => money > 0) && lines.some(({ money }) => money < 0)).toBe(true);
+    const last = back.lines.at(-1);
+    expect(back.netted).toMatchObject({ markup: Math.round(sums * 0.15) });
+    expect((back.netted?.allowance ?? 0) + (back.netted?.work ?? 0)).toBe(sums);
+    expect(last).toMatchObject({ kind: 'net-mark-up', money: Math.round(sums * 0.15) });
+    expect(last?.what).toMatch(/^Mark-up on additions less deductions: 15 % of \$[\d,]+\.\d\d$/u);
   });
 
   test('a choice that costs nothing is a line all the same; one that is ordered is not', () => {

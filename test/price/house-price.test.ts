@@ -48,7 +48,7 @@ describe('a pooled order', () => {
     const { today } = priceHouse(
       items,
       [],
-      priceBook([tile], { tax: { rate: percent(5), on: ['material', 'freight'] } }),
+      priceBook([tile], { tax: [{ rate: percent(5), on: ['material', 'freight'] }] }),
     );
     expect(worldCost(today)).toEqual({ material: 60000, freight: 10000, tax: 3500, labor: 90000, total: 163500 });
   });
@@ -70,7 +70,7 @@ describe('upgrades and credits against the standard', () => {
     ];
     expect(priceHouse(items, [], priceBook([oak, pine])).change).toBe(cents(-600));
     expect(priceHouse(items, [], priceBook([oak, pine], { creditReturns: percent(80) })).change).toBe(cents(-480));
-    expect(priceHouse(items, [], priceBook([oak, pine], { creditMarkup: true })).change).toBe(cents(-690));
+    expect(priceHouse(items, [], priceBook([oak, pine], { creditMarkup: 'as-added' })).change).toBe(cents(-690));
   });
 
   test('a deliberate none gives the standard back', () => {
@@ -117,7 +117,7 @@ describe('an allowance', () => {
     const items = [
       item({ selection: 'a/floor/floor', net: 100, options: both, chosen: 'floor/oak', allowance: 'floors' }),
     ];
-    const rules = { creditReturns: percent(80), creditMarkup: true };
+    const rules = { creditReturns: percent(80), creditMarkup: 'as-added' } as const;
     const [entry] = makeLedger(priceHouse(items, [allowance('floors', 1500)], priceBook([oak, pine], rules)));
     // 500 left; 80 % is 400, and 15 % of it, 60, returns with it
     expect(entry).toMatchObject({ retained: cents(100), markup: cents(-60), credit: cents(460), change: cents(-460) });

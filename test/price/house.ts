@@ -12,8 +12,10 @@ export const percent = (amount: number): Decimal => ({ amount: Math.round(amount
 export const contract: Contract = {
   sum: cents(100_000),
   date: '2026-02-16',
-  tax: { rate: percent(0), on: ['material'] },
+  tax: [{ rate: percent(0), on: ['material'] }],
+  markupOn: 'each-line',
   overageMarkup: percent(15),
+  workMarkup: percent(15),
   creditReturns: percent(100),
   creditMarkup: false,
   contingency: cents(0),
@@ -113,9 +115,11 @@ export function item({
   };
 }
 
+/** As in a record, one mark-up is for all where no other is given. */
 export function priceBook(options: readonly Option[], rules: Partial<Contract> = {}): PriceBook {
+  const { overageMarkup = contract.overageMarkup } = rules;
   return {
-    contract: { ...contract, ...rules },
+    contract: { ...contract, workMarkup: overageMarkup, ...rules },
     options: new Map(options.map((each) => [`${each.category}/${each.slug}`, each])),
   };
 }

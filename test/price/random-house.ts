@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import type { Contract } from '../../src/core/model/index.js';
 import type { Item } from '../../src/core/price/index.js';
 import { allowance, item, option, percent, priceBook } from './house.js';
 
@@ -11,8 +12,32 @@ const products = fc.array(
   }),
   { minLength: 2, maxLength: 5 },
 );
+/** The rules of a contract: mark-up on lines or on the net, one rate or several, with a fee or without. */
+export const randomRules = fc
+  .record({
+    markupOn: fc.constantFrom('each-line' as const, 'net' as const),
+    overage: fc.constantFrom(15, 20),
+    work: fc.constantFrom(15, 10),
+    credit: fc.constantFrom(false as const, 'as-added' as const, percent(5)),
+    returns: fc.constantFrom(100, 80),
+    fee: fc.option(fc.constant(percent(8.5)), { nil: undefined }),
+    county: fc.boolean(),
+  })
+  .map(({ markupOn, overage, work, credit, returns, fee, county }): Partial<Contract> => {
+    const state = { authority: 'State', rate: percent(6.25), on: ['material', 'freight'] } as const;
+    return {
+      markupOn,
+      overageMarkup: percent(overage),
+      workMarkup: percent(work),
+      creditMarkup: credit,
+      creditReturns: percent(returns),
+      ...(fee && { fee }),
+      tax: county ? [state, { authority: 'County', rate: percent(1.13), on: ['material', 'labor'] }] : [state],
+    };
+  });
+
 /** Houses of up to five products over up to 25 places in three categories and two trades, some open, some on allowances. */
-export const randomHouse = products.chain((sketches) => {
+export const randomHouse = fc.tuple(products, randomRules).chain(([sketches, rules]) => {
   const ids = sketches.map((_, index) => `floor/p${index}`);
   const id = fc.constantFrom(...ids);
   const sketch = fc.record({
@@ -39,7 +64,7 @@ export const randomHouse = products.chain((sketches) => {
     const options = sketches.map(({ holds, ...rest }, index) =>
       option({ id: `floor/p${index}`, ...rest, ...(holds && { holds }) }),
     );
-    const book = priceBook(options, { tax: { rate: percent(6.25), on: ['material', 'freight'] } });
+    const book = priceBook(options, rules);
     return { items, book, allowances: [allowance('a1', 900), allowance('a2', 2500)] };
   });
 });

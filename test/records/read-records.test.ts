@@ -27,7 +27,7 @@ describe('a house with nothing wrong', () => {
       name: 'Larch Hollow',
       contract: {
         sum: 148_600_000,
-        tax: { rate: { amount: 625, scale: 4 }, on: ['material', 'freight'] },
+        tax: [{ rate: { amount: 625, scale: 4 }, on: ['material', 'freight'] }],
         creditReturns: { amount: 100, scale: 2 },
         creditMarkup: false,
       },

@@ -5,6 +5,7 @@ import {
   findUnit,
   parseArea,
   parseDay,
+  parseCalendarDays,
   parseDays,
   parsePitch,
   parseQuantity,
@@ -88,6 +89,13 @@ describe('days', () => {
     expect(parseDays('30')).toMatchObject({ ok: false, fix: 'write 30 days or 30 weeks' });
     expect(parseDays('2 months')).toMatchObject({ ok: false, fix: 'write weeks, such as 8 weeks' });
     expect(parseDays('-3 days').ok).toBe(false);
+  });
+
+  it('reads calendar days, a week being seven', () => {
+    expect([parseCalendarDays('180 days'), parseCalendarDays('26 weeks')]).toEqual(
+      [180, 182].map((value) => ({ ok: true, value })),
+    );
+    expect(parseCalendarDays('6 months').ok).toBe(false);
   });
 });
 

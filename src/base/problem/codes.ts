@@ -56,6 +56,8 @@ export const codesByPage = {
   ],
   house: [
     'allowance-unused',
+    'invoice-unused',
+    'invoice-differs',
     'slot-unknown',
     'milestone-when',
     'milestone-unknown',
@@ -140,6 +142,8 @@ export const codesByPage = {
   options: [
     'price-missing',
     'price-twice',
+    'quote-expired',
+    'quote-old',
     'unit-unsuited',
     'unit-differs',
     'pack-empty',

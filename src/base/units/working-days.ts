@@ -18,6 +18,13 @@ export function parseDays(text: string): Reading<number> {
   return unread(`'${unit}' is neither days nor weeks`, `write ${digits} days or ${digits} weeks`);
 }
 
+/** Reads `180 days` or `26 weeks` into calendar days; a week is seven. */
+export function parseCalendarDays(text: string): Reading<number> {
+  const days = parseDays(text.replace(/\bcalendar days\b/u, 'days'));
+  if (!days.ok || !/weeks?\b/iu.test(text)) return days;
+  return read((days.value / perWeek) * 7);
+}
+
 /** `1 day`, `30 days`. */
 export function printDays(days: number): string {
   return `${days} ${days === 1 ? 'day' : 'days'}`;

@@ -87,5 +87,9 @@ export const history: readonly Step[] = [
   },
   { do: 'issue', on: '2026-04-07', for: 'sign-off' },
   { do: 'sign', on: '2026-04-09', issue: 2 },
-  { do: 'record', on: '2026-04-20', message: 'Choices up to 20 April: paint, door hardware' },
+  {
+    do: 'record',
+    on: '2026-04-20',
+    message: 'Choices up to 20 April: paint, door hardware; the invoice for the fireplace',
+  },
 ];

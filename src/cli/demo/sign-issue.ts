@@ -29,10 +29,7 @@ export async function signIssue(
   }
   const house = join(dir, 'content', 'house.md');
   const text = await readFile(house, 'utf8');
-  await writeAtomically(
-    house,
-    text.replace(/^contract:\n/mu, () => `signers:\n${signers.join('')}contract:\n`),
-  );
+  await writeAtomically(house, withSigners(text, `signers:\n${signers.join('')}`));
   await commit('The certificates that owners and builder sign with');
   let file = join(dir, `${issuedPath(issue)}.pdf`);
   for (const { role } of parties) {
@@ -41,4 +38,14 @@ export async function signIssue(
     file = signed;
   }
   await run(['accept', file, '--house', dir]);
+}
+
+/** The lines of a house's record that name its signers; nothing where it names none. */
+export function signersOf(house: string): string {
+  return /^signers:\n(?: {2}- .*\n)+/mu.exec(house)?.[0] ?? '';
+}
+
+/** The house's record with these lines before its contract. */
+export function withSigners(house: string, signers: string): string {
+  return house.replace(/^contract:\n/mu, (contract) => `${signers}${contract}`);
 }

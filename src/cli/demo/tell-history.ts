@@ -10,7 +10,7 @@ import type { Console } from '../console.js';
 import { passphraseVariable } from '../passphrase.js';
 import { history, type Step } from './history.js';
 import { recordsAsOf } from './records-as-of.js';
-import { demoPassphrase, signIssue } from './sign-issue.js';
+import { demoPassphrase, signersOf, signIssue, withSigners } from './sign-issue.js';
 
 /** Runs a command line, and answers its exit code. */
 export type Run = (argv: readonly string[], console: Console) => Promise<number>;
@@ -63,10 +63,12 @@ async function tell(step: Step, telling: Telling): Promise<void> {
   }
 }
 
-/** Rooms are what changes; the rest is as it was when the contract was signed. */
+/** Rooms are what changes, and invoices of the house's record; the rest is as it was when the contract was signed. */
 async function writeRecord(dir: string, path: string, text: string): Promise<void> {
   const full = join(dir, path);
-  if (path.startsWith('content/rooms/') || !existsSync(full)) await writeAtomically(full, text);
+  if (path.startsWith('content/rooms/') || !existsSync(full)) return writeAtomically(full, text);
+  if (path === 'content/house.md')
+    await writeAtomically(full, withSigners(text, signersOf(await readFile(full, 'utf8'))));
 }
 
 async function draft(step: Extract<Step, { do: 'draft' }>, telling: Telling): Promise<void> {

@@ -8,17 +8,20 @@ import type {
   Issue,
   IssuePurpose,
   Level,
+  Net,
   Option,
   Person,
+  Quoted,
   RoomUse,
   Source,
   Studs,
+  TaxRate,
   Trade,
 } from '../model/index.js';
 import type { Decision, DatedMilestone } from '../calendar/index.js';
 import type { Caution } from '../caution/index.js';
 import type { RoomMeasure } from '../measure/index.js';
-import type { ContractStep, Cost, LedgerEntry, Lot, Order, ReasonedFigure, Reckoning } from '../price/index.js';
+import type { ContractStep, Cost, LedgerEntry, Lot, OnNet, Order, ReasonedFigure, Reckoning } from '../price/index.js';
 import type { Scope } from '../scope/index.js';
 import type { SupplyOrder, Takeoff } from '../takeoff/index.js';
 import type { Schedules } from './schedule/schedule.js';
@@ -181,10 +184,13 @@ export interface Alternative {
 }
 
 export interface BookMoney {
-  readonly tax: { readonly rate: Decimal; readonly on: readonly string[] };
+  readonly tax: readonly TaxRate[];
+  readonly markupOn: 'each-line' | 'net';
   readonly overageMarkup: Decimal;
+  readonly workMarkup: Decimal;
+  readonly fee?: Decimal;
   readonly creditReturns: Decimal;
-  readonly creditMarkup: boolean;
+  readonly creditMarkup: false | 'as-added' | Decimal;
   readonly ownerFurnishedInstall: 'contract' | 'owner';
   readonly rounding: string;
   readonly contingency: Cents;
@@ -192,6 +198,9 @@ export interface BookMoney {
   readonly steps: readonly ContractStep[];
   /** What choices elsewhere move at places that stand at their standard, because whole packs are shared. */
   readonly sharedPacks: Cents;
+  /** Additions less deductions of all choices and allowances, and what mark-up on that net and the fee add to it. */
+  readonly netChange: Net;
+  readonly onNet: OnNet;
   readonly contractSum: Cents;
   /** What was agreed by change order, and what was not. */
   readonly agreed: AgreedMoney;
@@ -213,8 +222,45 @@ export interface BookMoney {
   readonly byTrade: readonly Total[];
   readonly byCategory: readonly Total[];
   readonly allowances: readonly LedgerEntry[];
+  /** How the price of each place on an allowance stands: estimated, quoted, ordered, invoiced. */
+  readonly priceStates: readonly PriceStanding[];
+  /** Prices that money not yet ordered rests on, those that are past first; and after how many days the house takes one
+   *  for old. */
+  readonly quotes: readonly Quote[];
+  readonly pricesGoodFor?: number;
   /** What the owner buys outside the contract. */
   readonly ownerPurchases: Cents;
+}
+
+/** How a price stands on a day: `expired`, past its last day; `old`, past the house's limit and without a last day of its
+ *  own; `unquoted`, nobody is named for it. */
+export type QuoteState = 'good' | 'expired' | 'old' | 'unquoted';
+
+/** A price that money not yet ordered rests on. */
+export interface Quote {
+  /** `<category>/<slug>`. */
+  readonly option: string;
+  readonly state: QuoteState;
+  readonly quoted?: Quoted;
+  /** Calendar days past its last day or the house's limit; 0 while it is good. */
+  readonly past: number;
+  /** In today's orders, at places where it is not ordered yet. */
+  readonly inOrders: Cents;
+  /** At open places where it is considered and not counted: what it would cost there. */
+  readonly ifChosen: Cents;
+  /** Ids of the selections of both. */
+  readonly selections: readonly string[];
+}
+
+/** How far the price of a place on an allowance has come: an estimate of ours (or a quotation that is past), a supplier's
+ *  quotation, an order, an invoice. */
+export type PriceState = 'estimated' | 'quoted' | 'ordered' | 'invoiced';
+
+export interface PriceStanding {
+  readonly selection: string;
+  readonly state: PriceState;
+  /** Last day of the quotation, where it names one. */
+  readonly until?: IsoDate;
 }
 
 /** The contract as it was changed, from the sum first agreed to today's total. */

@@ -43,7 +43,7 @@ export function makeAlternatives(draft: Draft, item: Item, house: HousePrice, de
 
 /** Where the change of the total comes from; the amounts add up to it. */
 function effectsOf(
-  { here, allowances, elsewhere }: EffectDifference,
+  { here, allowances, elsewhere, onNet }: EffectDifference,
   house: HousePrice,
   then: Reckoning | undefined,
   today: Reckoning | undefined,
@@ -66,6 +66,18 @@ function effectsOf(
     ...(elsewhere === 0
       ? []
       : [{ what: 'At other places', amount: elsewhere, why: 'whole packs and freight that they share with this one' }]),
+    ...(onNet.markup === 0
+      ? []
+      : [
+          {
+            what: 'Mark-up',
+            amount: onNet.markup,
+            why: 'on the net of what no change order has yet, with this choice',
+          },
+        ]),
+    ...(onNet.fee === 0
+      ? []
+      : [{ what: 'Contractor’s fee', amount: onNet.fee, why: 'its share of what the cost changes' }]),
   ];
 }
 

@@ -20,6 +20,7 @@ import { groupBy } from './group-by.js';
 import { lateProblems } from './late-problems.js';
 import { makeDecider } from './make-decider.js';
 import { makeMoney } from './make-money.js';
+import { invoiceProblems, quoteProblems } from './money-problems.js';
 import { makeSelection } from './make-selection.js';
 import { orderCounter } from './order-counts.js';
 import { priceDrafts } from './price-drafts.js';
@@ -52,6 +53,7 @@ export function makeBook(
   const found = findCautions(seeHouse(records, measures, selections, dated.value));
   const days = new Map(selections.map(({ id, chosenOn }) => [id, chosenOn]));
   const accepted = acceptCautions(found, records.house, (id) => days.get(id));
+  const money = makeMoney(records, house, selections, on);
   const book: Omit<Book, 'schedules'> = {
     format: 'bookmatch/book/1',
     on,
@@ -67,7 +69,7 @@ export function makeBook(
     selections,
     orders: orderList(house.today, orderCounter(selections, records)),
     supplies: poolSupplies(selections.map(using)),
-    money: makeMoney(records, house, selections),
+    money,
     calendar: { milestones: dated.value, rules: records.house.calendar },
     cautions: accepted.cautions,
     scope: findScope(records, measures, drafted.value),
@@ -76,9 +78,10 @@ export function makeBook(
     sources: records.sources,
   };
   const late = lateProblems(drafts, selections);
+  const pricing = [...quoteProblems(records, money.quotes), ...invoiceProblems(records, money.allowances)];
   return {
     value: { ...book, schedules: makeSchedules(book) },
-    problems: [...problems, ...accepted.problems, ...late],
+    problems: [...problems, ...accepted.problems, ...late, ...pricing],
   };
 }
 

@@ -1,21 +1,32 @@
 import type { Records } from '../model/index.js';
-import { addCosts, agreedSteps, contractSteps, ownerPurchases, worldCost } from '../price/index.js';
+import { addCosts, agreedSteps, contractSteps, netSteps, ownerPurchases, worldCost } from '../price/index.js';
 import type { HousePrice, SelectionStep } from '../price/index.js';
-import type { Cents } from '../../base/units/index.js';
+import type { Cents, IsoDate } from '../../base/units/index.js';
 import type { AgreedMoney, BookMoney, BookSelection, Total } from './book.js';
 import { optionId } from './draft.js';
 import { forecastHouse } from './forecast.js';
 import { groupBy } from './group-by.js';
 import { houseMoney } from './price-choices.js';
+import { priceStates } from './price-states.js';
+import { listQuotes } from './quotes.js';
 
-export function makeMoney(records: Records, house: HousePrice, selections: readonly BookSelection[]): BookMoney {
-  const { contract } = records.house;
-  const { allowances, sharedPacks, today } = houseMoney(house, selections);
+export function makeMoney(
+  records: Records,
+  house: HousePrice,
+  selections: readonly BookSelection[],
+  on: IsoDate,
+): BookMoney {
+  const { contract, pricesGoodFor: goodFor } = records.house;
+  const { allowances, sharedPacks, netChange, onNet, today } = houseMoney(house, selections);
   const forecast = forecastHouse(house, selections);
-  const steps = contractSteps(contract, allowances, describeAll(records, selections), sharedPacks);
+  const added = netSteps(netChange, records.changes, contract);
+  const steps = contractSteps(contract, allowances, describeAll(records, selections), sharedPacks, added);
   return {
     tax: contract.tax,
+    markupOn: contract.markupOn,
     overageMarkup: contract.overageMarkup,
+    workMarkup: contract.workMarkup,
+    ...(contract.fee && { fee: contract.fee }),
     creditReturns: contract.creditReturns,
     creditMarkup: contract.creditMarkup,
     ownerFurnishedInstall: contract.ownerFurnishedInstall,
@@ -23,6 +34,8 @@ export function makeMoney(records: Records, house: HousePrice, selections: reado
     contingency: contract.contingency,
     steps,
     sharedPacks,
+    netChange,
+    onNet,
     contractSum: contract.sum,
     agreed: agreedMoney(records, today),
     today,
@@ -50,6 +63,9 @@ export function makeMoney(records: Records, house: HousePrice, selections: reado
       (selection) => selection.category,
     ),
     allowances,
+    priceStates: priceStates(allowances, selections, records.options, { on, goodFor }),
+    quotes: listQuotes(records.options, selections, on, goodFor),
+    ...(goodFor !== undefined && { pricesGoodFor: goodFor }),
     ownerPurchases: ownerPurchases(house.today),
   };
 }

@@ -13,7 +13,7 @@ export interface PricedChoices {
   readonly money: HouseMoney;
 }
 
-type HouseMoney = Pick<BookMoney, 'allowances' | 'sharedPacks' | 'today'>;
+type HouseMoney = Pick<BookMoney, 'allowances' | 'sharedPacks' | 'netChange' | 'onNet' | 'today'>;
 
 /** Prices the choices of a house as its Book does, without what else stands in a Book: alternatives, layouts, days,
  *  cautions, scope. */
@@ -28,13 +28,16 @@ export function priceChoices(records: Records, measures: ReadonlyMap<string, Roo
   return { value: { selections, money: houseMoney(house, selections) }, problems: drafted.problems };
 }
 
-/** The ledger, today's total, and what selections and allowances leave of the change: shared packs. */
+/** The ledger, today's total, and what selections, allowances and the figures on their net leave of the change: shared
+ *  packs. */
 export function houseMoney(house: HousePrice, selections: readonly Pick<BookSelection, 'change'>[]): HouseMoney {
   const allowances = makeLedger(house);
   const moved = [...allowances, ...selections].reduce((total, { change }) => total + change, 0);
   return {
     allowances,
-    sharedPacks: (house.change - moved) as Cents,
+    sharedPacks: (house.change - moved - house.onNet.markup - house.onNet.fee) as Cents,
+    netChange: house.net,
+    onNet: house.onNet,
     today: (house.book.contract.sum + house.change) as Cents,
   };
 }

@@ -1,5 +1,5 @@
 import type { Records, RoomMeasure } from '../model/index.js';
-import { priceHouse, type HousePrice, type Item } from '../price/index.js';
+import { nettedBy, priceHouse, type HousePrice, type Item } from '../price/index.js';
 import { draftSelections, optionId, type Draft } from './draft.js';
 import { groupBy } from './group-by.js';
 import { sizeAllowance } from './size-allowance.js';
@@ -14,7 +14,8 @@ export function priceDrafts(
   const onAllowance = groupBy(taken, ({ selection }) => selection.allowance ?? '');
   const allowances = records.house.allowances.map((each) => sizeAllowance(each, onAllowance.get(each.id) ?? []));
   const items = drafts.map(({ item }) => item);
-  return { drafts, house: priceHouse(items, allowances, { contract: records.house.contract, options }) };
+  const book = { contract: records.house.contract, options, netted: nettedBy(records.changes) };
+  return { drafts, house: priceHouse(items, allowances, book) };
 }
 
 /** Takes the house off once, and answers what prices it: to time pricing alone. */
@@ -24,7 +25,7 @@ export function priceRecords(records: Records, measures: ReadonlyMap<string, Roo
 }
 
 function makeItem({ id, room, selection, category, options }: Draft): Item {
-  const { standard, allowance, chosen, supply } = selection;
+  const { standard, allowance, chosen, supply, orderedOn, installedOn } = selection;
   return {
     selection: id,
     room: room.slug,
@@ -32,6 +33,7 @@ function makeItem({ id, room, selection, category, options }: Draft): Item {
     trade: category.trade,
     supply,
     decided: chosen !== undefined,
+    ordered: (orderedOn ?? installedOn) !== undefined,
     ...(allowance !== undefined && { allowance }),
     ...(standard !== undefined && { standard: optionId(category.slug, standard) }),
     ...(chosen !== undefined && chosen !== 'none' && { chosen: optionId(category.slug, chosen) }),

@@ -1,6 +1,6 @@
 import type { Book, BookMoney, PricedChoices } from '../book/index.js';
 import { workingDays } from '../calendar/index.js';
-import type { LedgerEntry } from '../price/index.js';
+import { creditMarkupText, markupOnText, markupText, taxText, type LedgerEntry } from '../price/index.js';
 import { printDay, printDays, printMoney, printPercent, type Cents } from '../../base/units/index.js';
 import { compareText } from './compare-text.js';
 import type { AllowanceChange, MilestoneChange } from './comparison.js';
@@ -16,8 +16,10 @@ function termsOf({ house, levels, money, calendar }: Book): (readonly [string, s
   const { rules } = calendar;
   return [
     ['contract sum', printMoney(money.contractSum)],
-    ['sales tax', `${printPercent(money.tax.rate)} of ${money.tax.on.join(', ') || 'nothing'}`],
-    ['mark-up on what goes over', printPercent(money.overageMarkup)],
+    ['sales tax', money.tax.map(taxText).join('; ')],
+    ['mark-up on what goes over', markupText(money)],
+    ['mark-up is figured on', markupOnText(money)],
+    ['contractor’s fee', money.fee ? printPercent(money.fee) : 'none'],
     ['returned of what stays under', returned(money)],
     ['installing what the owner furnishes', installing(money)],
     ['contingency', printMoney(money.contingency)],
@@ -37,8 +39,8 @@ function termsOf({ house, levels, money, calendar }: Book): (readonly [string, s
   ];
 }
 
-function returned({ creditReturns, creditMarkup }: BookMoney): string {
-  return `${printPercent(creditReturns)}, ${creditMarkup ? 'with' : 'without'} mark-up`;
+function returned(money: BookMoney): string {
+  return `${printPercent(money.creditReturns)}, ${creditMarkupText(money)}`;
 }
 
 function installing({ ownerFurnishedInstall }: BookMoney): string {

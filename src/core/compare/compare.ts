@@ -8,6 +8,7 @@ import { compareAllowances, compareMilestones, compareTerms } from './compare-te
 import type { Comparison, Side, TouchedTrade } from './comparison.js';
 import { matchOptions, matchRooms } from './match.js';
 import { compareCautions, compareFindings, type NoticeChange } from './notice-change.js';
+import type { MarkupRules } from '../price/index.js';
 import type { RoomChange } from './room-change.js';
 import { choicesAlone, splitMoney, type Between } from './split-money.js';
 
@@ -63,8 +64,13 @@ export function compare({ from, to, labels, commits = {}, between = {} }: Compar
     scope,
     records: compareRecords(from, to, [...matchedRooms, ...options]),
     money: splitMoney({ from, to, between }, rooms, allowances),
+    rules: rulesOf(to),
     trades: touchedTrades(rooms, [...cautions, ...scope], [to, from]),
   };
+}
+
+function rulesOf({ money: { markupOn, overageMarkup, workMarkup, creditMarkup, fee } }: Book): MarkupRules {
+  return { markupOn, overageMarkup, workMarkup, creditMarkup, ...(fee && { fee }) };
 }
 
 function describeSide(book: Book, label: string, commit: string | undefined): Side {

@@ -1,4 +1,6 @@
 import type { Cents, IsoDate } from '../../base/units/index.js';
+import type { MarkupRules } from '../price/index.js';
+import type { Net } from '../model/index.js';
 import type { NoticeChange } from './notice-change.js';
 import type { FieldChange, RoomChange } from './room-change.js';
 
@@ -23,6 +25,8 @@ export interface Comparison {
   readonly scope: readonly NoticeChange[];
   readonly records: readonly RecordChange[];
   readonly money: MoneyChange;
+  /** Mark-up and fee by the newer side's contract. */
+  readonly rules: MarkupRules;
   /** Slugs of trades whose work changed: by a selection that a room's record changed, a caution or a finding of scope. */
   readonly trades: readonly TouchedTrade[];
 }
@@ -95,10 +99,15 @@ export interface MoneyChange {
   readonly sharedPacks: Cents;
   /** By prices, packs, waste and rules of measuring. */
   readonly priceBook: Cents;
-  /** By allowances' amounts, tax, mark-up and what a credit returns. */
+  /** By allowances' amounts, tax, mark-up on each line and what a credit returns. */
   readonly terms: Cents;
   /** The contract sum itself. */
   readonly contractSum: Cents;
+  /** Mark-up on the net of additions and deductions, where the contract figures it so; and the contractor's fee. */
+  readonly markup: Cents;
+  readonly fee: Cents;
+  /** What that mark-up is on: additions less deductions, prices and terms among them. */
+  readonly netChange: Net;
   /** What could not be told apart, because the newer rooms cannot be composed with the older records: they use something
    *  that those do not have. `terms-and-prices` stand in `priceBook`, the others in `choices`, `allowances`, `sharedPacks`. */
   readonly together: 'nothing' | 'terms-and-prices' | 'choices-and-terms' | 'everything';

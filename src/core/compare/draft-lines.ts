@@ -1,4 +1,6 @@
 import { printMoney, type Cents, type IsoDate } from '../../base/units/index.js';
+import type { Netted } from '../model/index.js';
+import { nettedText } from '../price/index.js';
 import type { AllowanceChange, Comparison } from './comparison.js';
 import type { Aspect, RoomChange, SelectionChange } from './room-change.js';
 import {
@@ -17,6 +19,8 @@ export interface Draft {
   readonly lines: readonly DraftLine[];
   /** Total of the newer side less total of the older. */
   readonly money: Cents;
+  /** What mark-up on the net is figured on, and that mark-up; absent where the contract has it on each line. */
+  readonly netted?: Netted;
   readonly days: DraftDays;
   /** Slugs of the trades whose work changes. */
   readonly trades: readonly string[];
@@ -26,7 +30,16 @@ export interface Draft {
 
 export interface DraftLine {
   readonly kind:
-    'selection' | 'shape' | 'allowance' | 'mark-up' | 'shared-packs' | 'price-book' | 'terms' | 'contract-sum';
+    | 'selection'
+    | 'shape'
+    | 'allowance'
+    | 'mark-up'
+    | 'shared-packs'
+    | 'price-book'
+    | 'terms'
+    | 'contract-sum'
+    | 'net-mark-up'
+    | 'fee';
   /** Slug on the newer side, or on the older when the room is gone; absent when the line belongs to no room. */
   readonly room?: string;
   /** `101 Study`. */
@@ -63,7 +76,7 @@ export interface DraftDays {
 /** Drafts the lines of a change order. A changed choice is a line even when it costs nothing. What packs shared with other
  *  places, allowances, mark-up on them, prices and terms move are lines of their own. */
 export function draftLines(comparison: Comparison): Draft {
-  const { rooms, money, trades } = comparison;
+  const { rooms, money, trades, rules } = comparison;
   const note = togetherWords(money.together);
   return {
     title: titleOf(rooms),
@@ -73,6 +86,7 @@ export function draftLines(comparison: Comparison): Draft {
       ...remainders(comparison),
     ],
     money: money.difference,
+    ...(rules.markupOn === 'net' && { netted: { ...money.netChange, markup: money.markup } }),
     days: daysOf(comparison),
     trades: trades.map(({ trade }) => trade),
     ...(note !== undefined && { note }),
@@ -214,7 +228,7 @@ function allowanceLines({ name, byChoice, drawn }: AllowanceChange): DraftLine[]
   ];
 }
 
-function remainders({ money, from, to, terms }: Comparison): DraftLine[] {
+function remainders({ money, from, to, terms, rules }: Comparison): DraftLine[] {
   const apart = { from: '', to: '', quantity: '' };
   const lines: DraftLine[] = [
     {
@@ -246,6 +260,13 @@ function remainders({ money, from, to, terms }: Comparison): DraftLine[] {
       quantity: '',
       money: money.contractSum,
     },
+    {
+      kind: 'net-mark-up',
+      what: `Mark-up on ${nettedText({ ...money.netChange, markup: money.markup }, rules)}`,
+      ...apart,
+      money: money.markup,
+    },
+    { kind: 'fee', what: 'Contractor’s fee on what the cost changes', ...apart, money: money.fee },
   ];
   return lines.filter((line) => line.money !== 0);
 }

@@ -1,4 +1,5 @@
 import type { Book, PricedChoices } from '../book/index.js';
+import { takeOff } from '../price/index.js';
 import type { Cents } from '../../base/units/index.js';
 import type { AllowanceChange, MoneyChange } from './comparison.js';
 import type { RoomChange } from './room-change.js';
@@ -17,7 +18,8 @@ export function choicesAlone(to: Book, between: Between): PricedChoices {
 }
 
 /** Splits the difference on the way older house → newer rooms → newer terms → newer prices. Each step is the difference of
- *  two whole houses, and within the first every selection and allowance is told; so all of it adds up to the cent. */
+ *  two whole houses, and within the first every selection and allowance is told; so all of it adds up to the cent. What the
+ *  contract adds on the net of them all is told apart, since it belongs to none. */
 export function splitMoney(
   { from, to, between }: { readonly from: Book; readonly to: Book; readonly between: Between },
   rooms: readonly RoomChange[],
@@ -32,8 +34,10 @@ export function splitMoney(
   const byAllowances = sum(allowances.map(({ byChoice }) => byChoice.total));
   const contractSum = to.money.contractSum - from.money.contractSum;
   const { choices: first, terms: second } = between;
-  const terms = first && second ? second.money.today - first.money.today - contractSum : 0;
-  const priceBook = difference - choices - byAllowances - sharedPacks - contractSum - terms;
+  const terms = first && second ? beforeNet(second) - beforeNet(first) - contractSum : 0;
+  const markup = to.money.onNet.markup - from.money.onNet.markup;
+  const fee = to.money.onNet.fee - from.money.onNet.fee;
+  const priceBook = difference - choices - byAllowances - sharedPacks - contractSum - terms - markup - fee;
   return {
     difference,
     choices,
@@ -42,8 +46,16 @@ export function splitMoney(
     priceBook,
     terms,
     contractSum,
+    markup,
+    fee,
+    netChange: takeOff(to.money.netChange, from.money.netChange),
     together: first && second ? 'nothing' : first ? 'terms-and-prices' : second ? 'choices-and-terms' : 'everything',
   } as MoneyChange;
+}
+
+/** Today's total before what the contract adds on the net. */
+function beforeNet({ money }: PricedChoices): number {
+  return money.today - money.onNet.markup - money.onNet.fee;
 }
 
 function sum(amounts: readonly Cents[]): number {

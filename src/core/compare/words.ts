@@ -104,6 +104,8 @@ export function moneyParts({ money }: Comparison): readonly { readonly what: str
     },
     { what: 'Terms of the contract', amount: money.terms },
     { what: 'Contract sum', amount: money.contractSum },
+    { what: 'Mark-up on the net of additions and deductions', amount: money.markup },
+    { what: 'Contractor’s fee', amount: money.fee },
   ];
   return parts.filter(({ amount }) => amount !== 0);
 }

@@ -58,9 +58,23 @@ export interface ChangeOrder {
   readonly amount: Cents;
   /** They add up to `amount`. */
   readonly lines: readonly ChangeLine[];
+  /** Where the contract figures mark-up on the net of a change order. */
+  readonly netted?: Netted;
   /** Markdown. */
   readonly body: string;
   readonly origin: Origin;
+}
+
+/** Additions less deductions, by what they are to, before mark-up; in whole cents. */
+export interface Net {
+  readonly allowance: Cents;
+  /** Beside the allowances. */
+  readonly work: Cents;
+}
+
+/** The net that mark-up was figured on, and that mark-up. */
+export interface Netted extends Net {
+  readonly markup: Cents;
 }
 
 export interface ChangeLine {

@@ -15,6 +15,8 @@ export interface House {
   readonly currency: string;
   readonly climateZone: string;
   readonly contract: Contract;
+  /** Calendar days for which a quoted price is taken for good, where the quotation names no last day. */
+  readonly pricesGoodFor?: number;
   readonly levels: readonly Level[];
   readonly allowances: readonly Allowance[];
   readonly calendar: HouseCalendar;
@@ -44,17 +46,32 @@ export type CostPart = (typeof costParts)[number];
 export interface Contract {
   readonly sum: Cents;
   readonly date: IsoDate;
-  readonly tax: { readonly rate: Decimal; readonly on: readonly ('material' | 'freight' | 'labor')[] };
-  /** Mark-up that the contract adds to what goes over an allowance or a standard. */
+  /** The rates of every authority that charges one. */
+  readonly tax: readonly TaxRate[];
+  /** Is mark-up figured on every addition by itself, or on the additions less the deductions of a change order? */
+  readonly markupOn: 'each-line' | 'net';
+  /** Mark-up on what goes over an allowance, and on work that is added beside the allowances. */
   readonly overageMarkup: Decimal;
-  /** Share of an underrun that returns to the owner, and whether mark-up returns with it. */
+  readonly workMarkup: Decimal;
+  /** The contractor's fee, a share of what changes in cost, added and returned alike. */
+  readonly fee?: Decimal;
+  /** Share of an underrun that returns to the owner. */
   readonly creditReturns: Decimal;
-  readonly creditMarkup: boolean;
+  /** Mark-up that returns with it: none, as much as would have been added, or a rate of its own. */
+  readonly creditMarkup: false | 'as-added' | Decimal;
   readonly contingency: Cents;
   /** Who pays the installation of what the owner furnishes. */
   readonly ownerFurnishedInstall: 'contract' | 'owner';
   /** How tenths of a cent round. The only rule so far is half-up, once a line. */
   readonly rounding: 'half-up';
+}
+
+/** A sales tax and what of a cost it is charged on. */
+export interface TaxRate {
+  /** Who charges it; absent where there is only one. */
+  readonly authority?: string;
+  readonly rate: Decimal;
+  readonly on: readonly ('material' | 'freight' | 'labor')[];
 }
 
 /** Depth of the studs in walls between rooms and in outside walls. */
@@ -104,6 +121,21 @@ export interface Allowance {
   /** Categories that may draw on it. */
   readonly categories: readonly string[];
   readonly note?: string;
+  /** As they came. */
+  readonly invoices?: readonly Invoice[];
+}
+
+/** What a supplier or an installer asks for an order on an allowance, in what the allowance covers. */
+export interface Invoice {
+  /** Id of the option that was ordered, `<category>/<slug>`. */
+  readonly option: string;
+  readonly number: string;
+  readonly on: IsoDate;
+  readonly amount: Cents;
+  /** Who holds it, by role. */
+  readonly heldBy: string;
+  /** Is it the last for its order? Then they count together. */
+  readonly last: boolean;
 }
 
 export type Weekday = 'monday' | 'tuesday' | 'wednesday' | 'thursday' | 'friday' | 'saturday' | 'sunday';

@@ -14,7 +14,7 @@ export interface Option {
   readonly parts: readonly OptionPart[];
   /** Freight for the house's whole order of this option. */
   readonly freight: Cents;
-  readonly quoted?: { readonly on: IsoDate; readonly by: string };
+  readonly quoted?: Quoted;
   /** Working days from order to site. */
   readonly leadDays: number;
   /** Pounds for each unit of the first part. */
@@ -29,6 +29,14 @@ export interface Option {
   /** Markdown. */
   readonly body: string;
   readonly origin: Origin;
+}
+
+/** Where a price comes from. */
+export interface Quoted {
+  readonly on: IsoDate;
+  readonly by: string;
+  /** Last day that it is good for, where the quotation says one. */
+  readonly until?: IsoDate;
 }
 
 export interface OptionPart {

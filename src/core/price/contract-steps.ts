@@ -1,6 +1,7 @@
 import type { Contract } from '../model/index.js';
 import { printDay, printMoney, type Cents } from '../../base/units/index.js';
 import type { ContractStep, LedgerEntry } from './cost.js';
+import type { NetStep } from './markup.js';
 
 /** A selection as a step: its words, what it changes, and why. */
 export interface SelectionStep {
@@ -11,13 +12,14 @@ export interface SelectionStep {
 }
 
 /** The way from the contract sum to today's total: each allowance that moves it, then each selection that does, then what
- *  shared packs move at places that stand at their standard. The last
- *  step is the total, and its running figure is the sum of all before it. */
+ *  shared packs move at places that stand at their standard, then mark-up and fee on the net of these. The last step is the
+ *  total, and its running figure is the sum of all before it. */
 export function contractSteps(
   contract: Contract,
   ledger: readonly LedgerEntry[],
   selections: readonly SelectionStep[],
   sharedPacks: Cents,
+  onNet: readonly NetStep[],
 ): ContractStep[] {
   let running: number = contract.sum;
   const step = (what: string, kind: ContractStep['kind'], amount: Cents, why: string, of?: string): ContractStep => {
@@ -44,6 +46,7 @@ export function contractSteps(
     'choices elsewhere leave more or fewer whole packs and less or more freight to places at their standard';
   const shared =
     sharedPacks === 0 ? [] : [step('Whole packs shared between places', 'shared-packs', sharedPacks, packsWhy)];
+  const net = onNet.map(({ what, kind, amount, why, of }) => step(what, kind, amount, why, of));
   const total: ContractStep = {
     what: 'Total today',
     kind: 'total',
@@ -51,13 +54,16 @@ export function contractSteps(
     running: running as Cents,
     why: 'the sum of all steps above',
   };
-  return [first, ...allowances, ...choices, ...shared, total];
+  return [first, ...allowances, ...choices, ...shared, ...net, total];
 }
 
-function allowanceReason({ amount, committed, markup, retained, overage }: LedgerEntry): string {
+function allowanceReason({ amount, committed, markup, retained, overage, lines }: LedgerEntry): string {
   const exact = (cents: number) => printMoney(cents as Cents, 'always');
-  const sum = `${exact(committed)} drawn less ${exact(amount)}`;
-  if (overage > 0) return `${sum}, plus ${exact(markup)} mark-up`;
+  const paid = lines.filter(({ computed }) => computed !== undefined);
+  const invoiced = paid.reduce((total, { covered }) => total + covered, 0);
+  const drawn = `${exact(committed)} drawn${paid.length === 0 ? '' : `, ${exact(invoiced)} of it as invoiced,`}`;
+  const sum = `${drawn} less ${exact(amount)}`;
+  if (overage > 0) return markup === 0 ? sum : `${sum}, plus ${exact(markup)} mark-up`;
   const texts = [
     ...(retained === 0 ? [] : [`${exact(retained)} stays with the builder`]),
     ...(markup === 0 ? [] : [`${exact(-markup)} mark-up returns`]),

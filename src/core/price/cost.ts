@@ -1,6 +1,6 @@
-import type { CostPart } from '../model/index.js';
+import type { CostPart, Invoice } from '../model/index.js';
 import type { TradeCount } from '../takeoff/index.js';
-import type { Cents, Decimal, Length, Unit } from '../../base/units/index.js';
+import type { Cents, Decimal, IsoDate, Length, Unit } from '../../base/units/index.js';
 
 /** A cost by what it is made of; `total` is their sum. */
 export type Cost = Readonly<Record<CostPart, Cents>> & { readonly total: Cents };
@@ -80,6 +80,8 @@ export interface LedgerEntry {
     readonly low: Cents;
     readonly high: Cents;
     readonly open: boolean;
+    /** The same by its quantities, where an invoice counts instead. */
+    readonly computed?: Cents;
     /** 'material $792.00 + tax $39.60', or the cheapest and the dearest of what is open, by name. */
     readonly why: string;
   }[];
@@ -90,6 +92,10 @@ export interface LedgerEntry {
   readonly openHigh: Cents;
   /** amount − committed. */
   readonly balance: Cents;
+  /** What was ordered on it and invoiced, beside what was computed for the same places. */
+  readonly invoiced: readonly InvoicedLine[];
+  /** The day of the last invoice, once every choice on it is made and invoiced: its sum is what was paid. */
+  readonly truedUpOn?: IsoDate;
   /** Is every selection that draws on it decided? Only then does it move the contract total. */
   readonly settled: boolean;
   /** committed − amount when above, else 0. */
@@ -107,11 +113,31 @@ export interface LedgerEntry {
   readonly note?: string;
 }
 
+/** The invoices of one order on an allowance. */
+export interface InvoicedLine {
+  readonly option: string;
+  readonly invoices: readonly Invoice[];
+  readonly sum: Cents;
+  /** Is the last one in? Only then the sum counts instead of what is computed. */
+  readonly complete: boolean;
+  /** By quantities, for the places that were ordered; absent where none was. */
+  readonly computed?: Cents;
+}
+
 /** A line of the way from the contract sum to today's total. */
 export interface ContractStep {
   readonly what: string;
   readonly kind:
-    'contract' | 'allowance' | 'upgrade' | 'credit' | 'shared-packs' | 'change-order' | 'not-covered' | 'total';
+    | 'contract'
+    | 'allowance'
+    | 'upgrade'
+    | 'credit'
+    | 'shared-packs'
+    | 'mark-up'
+    | 'fee'
+    | 'change-order'
+    | 'not-covered'
+    | 'total';
   /** Allowance id, selection id or number of the change order it comes from. */
   readonly of?: string;
   readonly amount: Cents;

@@ -1,7 +1,10 @@
+import type { Net } from '../model/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { ContractEffects, type EffectDifference } from './contract-effects.js';
 import type { Item, PriceBook, SizedAllowance } from './item.js';
 import { priceWorld, swapIn, type Swap, type World } from './world.js';
+import { invoicedOrders } from './invoiced.js';
+import type { OnNet } from './markup.js';
 
 /** The house priced as chosen so far, ready to answer what another choice would cost. */
 export interface HousePrice {
@@ -13,6 +16,9 @@ export interface HousePrice {
   /** With every selection at its standard. */
   readonly standard: World;
   readonly change: Cents;
+  /** Of that change, what is added and deducted before mark-up on the net and fee, and these. */
+  readonly net: Net;
+  readonly onNet: OnNet;
   /** What the house would be with `option` for the item: its total less today's, and the costs that differ from today's.
    *  The option counts as decided; undefined leaves the item open. */
   whatIf(item: Item, option: string | undefined): EffectDifference & Swap;
@@ -30,12 +36,13 @@ export function countedOption(item: Item): string | undefined {
 export function priceHouse(
   unsorted: readonly Item[],
   allowances: readonly SizedAllowance[],
-  book: PriceBook,
+  records: PriceBook,
 ): HousePrice {
+  const book = { ...records, invoiced: invoicedOrders(allowances) };
   const items = [...unsorted].sort((a, b) => (a.selection < b.selection ? -1 : 1));
   const today = priceWorld(items, countedOption, book);
-  const standard = priceWorld(items, (item) => item.standard, book);
-  const effects = new ContractEffects(items, allowances, book.contract, standard);
+  const standard = priceWorld(items, (item) => item.standard, records);
+  const effects = new ContractEffects(items, allowances, book, standard);
   const base = effects.of(today.costs, (item) => item.decided);
   const whatIf: HousePrice['whatIf'] = (item, option) => {
     const swap = swapIn(today, item, option, book);
@@ -48,6 +55,8 @@ export function priceHouse(
     today,
     standard,
     change: base.total,
+    net: base.net,
+    onNet: base.onNet,
     whatIf,
     changeWith: (item, option) => whatIf(item, option).change,
   };
@@ -61,6 +70,6 @@ export function changeInWorld(
   isDecided: (item: Item) => boolean = () => true,
 ): { world: World; change: Cents } {
   const world = priceWorld(house.items, choose, house.book);
-  const effects = new ContractEffects(house.items, house.allowances, house.book.contract, house.standard);
+  const effects = new ContractEffects(house.items, house.allowances, house.book, house.standard);
   return { world, change: effects.of(world.costs, isDecided).total };
 }

@@ -1,4 +1,4 @@
-import type { Allowance, Contract, Option } from '../model/index.js';
+import type { Allowance, Contract, CostPart, Netted, Option } from '../model/index.js';
 import type { Takeoff } from '../takeoff/index.js';
 import type { Cents } from '../../base/units/index.js';
 
@@ -15,13 +15,26 @@ export interface Item {
   readonly chosen?: string;
   /** Is the choice made, be it a deliberate none? */
   readonly decided: boolean;
+  /** Was what is chosen ordered? */
+  readonly ordered?: boolean;
   /** Every option that could stand here, with what it would take. */
   readonly takeoffs: ReadonlyMap<string, readonly Takeoff[]>;
+}
+
+/** What an order came to by its invoices: it counts instead of what was computed for the places that were ordered. */
+export interface InvoicedOrder {
+  readonly allowance: string;
+  readonly covers: readonly CostPart[];
+  readonly invoiced: Cents;
 }
 
 /** What pricing needs to know of the house. */
 export interface PriceBook {
   readonly contract: Contract;
+  /** What change orders have netted already; absent: nothing. */
+  readonly netted?: Netted;
+  /** Orders that are invoiced, by option; absent: none. */
+  readonly invoiced?: ReadonlyMap<string, readonly InvoicedOrder[]>;
   /** By id. */
   readonly options: ReadonlyMap<string, Option>;
 }

@@ -1,10 +1,11 @@
-import type { Cents } from '../../base/units/index.js';
+import type { Cents, IsoDate } from '../../base/units/index.js';
 import { costOf, noCost, type Cost, type LedgerEntry } from './cost.js';
 import { allowanceEffect } from './effect.js';
 import type { HousePrice } from './house-price.js';
+import { invoicesByOrder, isInvoiced, type OrderInvoices } from './invoiced.js';
 import type { Item, SizedAllowance } from './item.js';
-import { coversText, ledgerFigures, openReason, partsText } from './reason.js';
-import { costsWith } from './world.js';
+import { coversText, invoicedText, ledgerFigures, openReason, partsText } from './reason.js';
+import { computedCosts, costsWith } from './world.js';
 
 /** The ledger of every allowance, in the house record's order. */
 export function makeLedger(house: HousePrice): LedgerEntry[] {
@@ -29,6 +30,11 @@ function makeEntry(
   const open = lines.filter((line) => line.open);
   const settled = items.length > 0 && open.length === 0;
   const { difference, markup, retained, change } = allowanceEffect(amount, committed, settled, house.book.contract);
+  const invoiced = invoicesByOrder(allowance).map((order) => ({
+    ...order,
+    ...computedFor(order.option, allowance, items, house),
+  }));
+  const truedUpOn = settled && items.every((item) => isPaid(item, allowance)) ? lastDay(invoiced) : undefined;
   const entry = {
     id: allowance.id,
     name: allowance.name,
@@ -42,6 +48,8 @@ function makeEntry(
     openHigh: sum(open.map((line) => line.high)),
     balance: (amount - committed) as Cents,
     settled,
+    invoiced,
+    ...(truedUpOn !== undefined && { truedUpOn }),
     overage: Math.max(0, difference) as Cents,
     markup,
     retained,
@@ -56,15 +64,20 @@ function makeLine(
   house: HousePrice,
   item: Item,
   onSame: ReadonlySet<string>,
-  { covers }: SizedAllowance['allowance'],
+  allowance: SizedAllowance['allowance'],
 ): LedgerEntry['lines'][number] {
   const { selection } = item;
+  const { covers } = allowance;
   if (item.decided) {
     const cost = house.today.costs.get(selection) ?? noCost;
     const covered = costOf(cost, covers);
     const option = item.chosen === undefined ? {} : { option: item.chosen };
-    const why = item.chosen === undefined ? 'nothing is wanted here' : partsText(cost, covers);
-    return { selection, ...option, covered, low: covered, high: covered, open: false, why };
+    const line = { selection, ...option, covered, low: covered, high: covered, open: false };
+    if (item.chosen === undefined) return { ...line, why: 'nothing is wanted here' };
+    const paid = paidBy(item, allowance);
+    if (!paid) return { ...line, why: partsText(cost, covers) };
+    const computed = costOf(computedCosts(house.today).get(selection) ?? cost, covers);
+    return { ...line, computed, why: invoicedText(covered, computed, paid) };
   }
   const draws = [...item.takeoffs.keys()]
     .map((option) => ({ option, drawn: drawnBy(house, item, option, onSame, (cost) => costOf(cost, covers)) }))
@@ -79,6 +92,37 @@ function makeLine(
     open: true,
     why: openReason(name(low), name(high), draws.length),
   };
+}
+
+/** What was ordered of an option on an allowance, by its quantities. */
+function computedFor(
+  option: string,
+  { id, covers }: SizedAllowance['allowance'],
+  items: readonly Item[],
+  { today }: HousePrice,
+): { readonly computed?: Cents } {
+  const ordered = items.filter((item) => isInvoiced(item, option, id));
+  if (ordered.length === 0) return {};
+  const by = computedCosts(today);
+  const costs = ordered.map(({ selection }) => by.get(selection) ?? today.costs.get(selection) ?? noCost);
+  return { computed: sum(costs.map((cost) => costOf(cost, covers))) };
+}
+
+/** The invoices that say what a place draws on an allowance, once their last is in. */
+function paidBy(item: Item, allowance: SizedAllowance['allowance']): OrderInvoices | undefined {
+  return invoicesByOrder(allowance).find((order) => order.complete && isInvoiced(item, order.option, allowance.id));
+}
+
+/** Is what a place draws on an allowance what was paid? A deliberate none asks for no invoice. */
+function isPaid(item: Item, allowance: SizedAllowance['allowance']): boolean {
+  return (item.decided && item.chosen === undefined) || paidBy(item, allowance) !== undefined;
+}
+
+function lastDay(orders: readonly OrderInvoices[]): IsoDate | undefined {
+  return orders
+    .flatMap(({ invoices }) => invoices.map(({ on }) => on))
+    .sort()
+    .at(-1);
 }
 
 /** What the allowance would be drawn on if the item took an option. Other places on the same allowance may share the

@@ -2,8 +2,10 @@ import type { OptionPart } from '../model/index.js';
 import { wholePieces, type Takeoff } from '../takeoff/index.js';
 import type { Cents, Unit } from '../../base/units/index.js';
 import { makeCost, type Cost } from './cost.js';
+import { asInvoiced } from './invoiced.js';
 import type { Item, PriceBook } from './item.js';
-import { priceOf, shareOf, shareOut } from './rounding.js';
+import { priceOf, shareOut } from './rounding.js';
+import { taxOn } from './tax.js';
 
 /** One product bought once for the whole house, and what each selection's share of it costs. Only what pricing needs:
  *  the list to order from is made from it by `orderList`, for the house that is built. */
@@ -14,6 +16,8 @@ export interface PricedPool {
   readonly items: readonly Item[];
   readonly parts: readonly PricedPart[];
   readonly costs: ReadonlyMap<string, Cost>;
+  /** What the places would cost by their quantities, where invoices count instead. */
+  readonly computed?: ReadonlyMap<string, Cost>;
   /** What the owner pays the supplier directly, when owner-furnished. */
   readonly ownerPays: Cents;
 }
@@ -51,17 +55,20 @@ export function pricePool(id: string, items: readonly Item[], supply: Item['supp
       labor: priceOf(part.labor, ordered.net),
     };
     freightLeft = 0;
-    const full = { ...bought, tax: taxOn(bought, book) };
+    const full = { ...bought, tax: taxOn(bought, book.contract.tax) };
     const cost = makeCost(supply === 'contractor' ? full : ownerFurnished(full, book));
     if (supply === 'owner-furnished') ownerPays += full.material + full.freight + full.tax;
     parts.push({ part, ordered, cost, takeoffs, shares: shareCost(cost, takeoffs) });
   }
+  const orders = supply === 'contractor' ? book.invoiced?.get(id) : undefined;
+  const priced = orders ? asInvoiced(parts, id, items, orders) : parts;
   return {
     option: id,
     supply,
     items,
-    parts,
-    costs: addShares(option ? items : [], parts),
+    parts: priced,
+    costs: addShares(option ? items : [], priced),
+    ...(orders && { computed: addShares(option ? items : [], parts) }),
     ownerPays: ownerPays as Cents,
   };
 }
@@ -82,11 +89,6 @@ function orderQuantity(
     return { net, required, packs: wholePieces(required), quantity: wholePieces(required) };
   const quantity = wholePieces(required * 100) / 100;
   return { net, required, packs: quantity, quantity };
-}
-
-function taxOn(cost: Record<'material' | 'freight' | 'labor', number>, { contract }: PriceBook): Cents {
-  const base = contract.tax.on.reduce((sum, part) => sum + cost[part], 0);
-  return shareOf(base as Cents, contract.tax.rate);
 }
 
 type CostParts = Readonly<Record<'material' | 'freight' | 'tax' | 'labor', number>>;

@@ -3,12 +3,15 @@ import {
   capital,
   counted,
   joinWords,
+  printDay,
   printMoney,
   printMoneyChange,
   printPercent,
   type Cents,
 } from '../../base/units/index.js';
 import type { Cost, Effect, LedgerEntry, ReasonedFigure, Reckoning } from './cost.js';
+import type { OrderInvoices } from './invoiced.js';
+import { markupRate } from './markup.js';
 
 /** Why a figure of money is what it is, in words; every sum in them can be added up. */
 
@@ -16,6 +19,13 @@ import type { Cost, Effect, LedgerEntry, ReasonedFigure, Reckoning } from './cos
 export function partsText(cost: Cost, parts: readonly CostPart[]): string {
   const texts = parts.filter((part) => cost[part] !== 0).map((part) => `${part} ${exact(cost[part])}`);
   return texts.length === 0 ? 'costs nothing' : texts.join(' + ');
+}
+
+/** 'as invoiced, HS-2207 of 16 April 2026; computed $5,612.00'. */
+export function invoicedText(paid: Cents, computed: Cents, { invoices }: Pick<OrderInvoices, 'invoices'>): string {
+  const by = joinWords(invoices.map(({ number, on }) => `${number} of ${printDay(on)}`));
+  const apart = paid === computed ? 'as computed' : `computed ${exact(computed)}`;
+  return `as invoiced, ${by}; ${apart}`;
 }
 
 /** 'Covers material and tax. Freight and labor are not drawn on it.' */
@@ -44,7 +54,7 @@ export function ledgerFigures(entry: Omit<LedgerEntry, 'figures'>, contract: Con
       why:
         open === lines.length
           ? 'no choice on it is made yet'
-          : `${counted(lines.length - open, 'choice')} made, in what it covers`,
+          : `${counted(lines.length - open, 'choice')} made, in what it covers${invoicedCount(entry)}`,
     },
     {
       what: balance < 0 ? 'Over' : 'Left',
@@ -63,11 +73,22 @@ export function ledgerFigures(entry: Omit<LedgerEntry, 'figures'>, contract: Con
     );
   }
   if (overage > 0) {
-    figures.push({ what: 'Mark-up on it', amount: entry.markup, why: markupText(overage, contract) });
+    figures.push({ what: 'Mark-up on it', amount: entry.markup, why: markupText(overage, overage, contract) });
   } else if (settled && balance > 0) {
     figures.push(...creditFigures(entry, contract));
   }
   return [...figures, { what: 'Change of the contract', amount: entry.change, why: changeReason(entry) }];
+}
+
+/** ', 1 of them as invoiced, $35.17 more than computed', and when it was trued up. */
+function invoicedCount({ lines, truedUpOn }: Omit<LedgerEntry, 'figures'>): string {
+  const paid = lines.filter(({ computed }) => computed !== undefined);
+  if (paid.length === 0) return '';
+  const more = paid.reduce((sum, { covered, computed = covered }) => sum + covered - computed, 0);
+  const amount = exact(Math.abs(more) as Cents);
+  const apart = more === 0 ? 'as computed' : `${amount} ${more > 0 ? 'more' : 'less'} than computed`;
+  const settled = truedUpOn === undefined ? '' : `; trued up ${printDay(truedUpOn)}, when the last invoice was in`;
+  return `, ${paid.length} of them as invoiced, ${apart}${settled}`;
 }
 
 function creditFigures(
@@ -85,14 +106,19 @@ function creditFigures(
   ];
   if (markup !== 0) {
     const returned = (balance - retained) as Cents;
-    figures.push({ what: 'Mark-up that returns with it', amount: markup, why: markupText(returned, contract) });
+    figures.push({
+      what: 'Mark-up that returns with it',
+      amount: markup,
+      why: markupText(returned, -returned, contract),
+    });
   }
   const sum = [exact(balance), `less ${exact(retained)}`, ...(markup === 0 ? [] : [`plus ${exact(-markup as Cents)}`])];
   return [...figures, { what: 'Returns to the owner', amount: credit, why: sum.join(' ') }];
 }
 
 function changeReason({ lines, settled, overage, markup, change }: Omit<LedgerEntry, 'figures'>): string {
-  if (overage > 0) return `${exact(overage)} over plus ${exact(markup)} mark-up`;
+  if (overage > 0)
+    return markup === 0 ? `${exact(overage)} over` : `${exact(overage)} over plus ${exact(markup)} mark-up`;
   if (lines.length === 0) return 'nothing draws on it, so nothing returns';
   if (!settled) return 'none yet: it is not overrun, and what is left returns once every choice on it is made';
   return change === 0 ? 'none: nothing is over, nothing returns' : 'what returns to the owner comes off the contract';
@@ -122,7 +148,7 @@ export interface ReckoningWords {
 function effectText({ difference, markup, retained }: Effect, contract: Contract): string {
   const texts = [
     ...(difference > 0 && markup !== 0
-      ? [`plus ${exact(markup)} mark-up at ${printPercent(contract.overageMarkup)}`]
+      ? [`plus ${exact(markup)} mark-up at ${printPercent(contract.workMarkup)}`]
       : []),
     ...(retained !== 0 ? [`of which ${exact(retained)} stays: ${printPercent(contract.creditReturns)} returns`] : []),
     ...(difference < 0 && markup !== 0 ? [`with ${exact(-markup as Cents)} mark-up returned`] : []),
@@ -130,8 +156,10 @@ function effectText({ difference, markup, retained }: Effect, contract: Contract
   return texts.map((text) => `, ${text}`).join('');
 }
 
-function markupText(on: Cents, contract: Contract): string {
-  return `${printPercent(contract.overageMarkup)} of ${exact(on)}`;
+/** Of an allowance; `moved` is what it adds, negative when it returns. */
+function markupText(on: Cents, moved: number, contract: Contract): string {
+  if (contract.markupOn === 'net') return 'on the net of the change order, not here';
+  return `${printPercent(markupRate(moved, 'allowance', contract))} of ${exact(on)}`;
 }
 
 function left(balance: Cents, open: Cents): string {

@@ -1,4 +1,4 @@
-import { dinero, halfUp, multiply, toSnapshot, transformScale } from 'dinero.js/bigint';
+import { add, dinero, halfUp, multiply, toSnapshot, transformScale } from 'dinero.js/bigint';
 import type { Cents, Decimal } from '../../base/units/index.js';
 
 /** Any currency with cents will do: the house names its own, and no two are ever mixed. */
@@ -19,6 +19,18 @@ export function shareOf(amount: Cents, share: Decimal): Cents {
   const price = dinero({ amount: BigInt(Math.abs(amount)), currency: cents, scale: 2n });
   const rounded = wholeCents(multiply(price, { amount: BigInt(share.amount), scale: BigInt(share.scale) }));
   return (sign * rounded || 0) as Cents;
+}
+
+/** What several rates take of several amounts, together: the exact sum in whole cents, rounded half up, once. */
+export function sumOfShares(parts: readonly { readonly amount: Cents; readonly share: Decimal }[]): Cents {
+  const nothing = dinero({ amount: 0n, currency: cents, scale: 2n });
+  const exact = parts.map(({ amount, share }) =>
+    multiply(dinero({ amount: BigInt(amount), currency: cents, scale: 2n }), {
+      amount: BigInt(share.amount),
+      scale: BigInt(share.scale),
+    }),
+  );
+  return wholeCents(exact.reduce(add, nothing));
 }
 
 function wholeCents(price: ReturnType<typeof multiply<bigint, string>>): Cents {

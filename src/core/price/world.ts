@@ -78,6 +78,11 @@ export function costsWith(
   return swapIn(world, item, option, book).costs;
 }
 
+/** What selections would cost by their quantities, where an invoice counts instead. */
+export function computedCosts(world: World): ReadonlyMap<string, Cost> {
+  return new Map([...world.pools.values()].flatMap(({ computed }) => [...(computed ?? [])]));
+}
+
 export function ownerPurchases(world: World): Cents {
   let sum = 0;
   for (const pool of world.pools.values()) sum += pool.ownerPays;

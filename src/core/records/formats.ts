@@ -1,6 +1,7 @@
 import type { ProblemCode } from '../../base/problem/index.js';
 import {
   parseArea,
+  parseCalendarDays,
   parseDay,
   parseDays,
   parseLength,
@@ -127,6 +128,13 @@ export const notations: Readonly<Record<string, Notation>> = {
     read: parseDays,
     fromNumber: (number) => `${number} days`,
   },
+  'calendar-days': {
+    code: 'days-unreadable',
+    what: 'a time',
+    example: '180 days or 26 weeks',
+    read: parseCalendarDays,
+    fromNumber: (number) => `${number} days`,
+  },
   pitch: {
     code: 'pitch-unreadable',
     what: 'a pitch',
@@ -177,6 +185,10 @@ export const patternWords: Readonly<Record<string, { readonly what: string; read
   '^(issue-[1-9][0-9]*|[0-9a-f]{40})$': { what: 'a version', fix: 'write issue-2, or the whole id of a commit' },
   '^issued/[A-Za-z0-9._-]+$': { what: 'a signed file', fix: 'signed files lie in issued/' },
   [sitePattern]: { what: 'an address that begins with https://', fix: 'write such as https://larch-hollow.example' },
+  '^[a-z0-9]+(-[a-z0-9]+)*/[a-z0-9]+(-[a-z0-9]+)*$': {
+    what: 'an option with its category',
+    fix: 'write the category, a slash and the option, such as floor/white-oak-solid-5',
+  },
   '^[A-Z]{1,3}$': { what: 'a key', fix: 'use one to three capital letters, such as WD' },
   [fingerprintPattern]: {
     what: 'a fingerprint',

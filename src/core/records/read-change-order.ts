@@ -1,4 +1,4 @@
-import type { ChangeLine, ChangeOrder } from '../model/index.js';
+import type { ChangeLine, ChangeOrder, Netted } from '../model/index.js';
 import { hasErrors, problemAt, type Problem } from '../../base/problem/index.js';
 import { parseDays, parseMoney, printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
@@ -33,9 +33,15 @@ function wholeChangeOrder({ slug, raw, body, origin }: Checked<RawChangeOrder>):
     days: passed(parseDays(raw.days)),
     amount: passed(parseMoney(raw.amount)),
     lines: raw.lines.map(readLine),
+    ...(raw.netted && { netted: readNetted(raw.netted) }),
     body,
     origin,
   };
+}
+
+function readNetted({ allowances, work, markup }: NonNullable<RawChangeOrder['netted']>): Netted {
+  const [allowance, rest, on] = [allowances, work, markup].map((text) => passed(parseMoney(text)));
+  return { allowance, work: rest, markup: on } as Netted;
 }
 
 function readLine(raw: RawChangeLine): ChangeLine {

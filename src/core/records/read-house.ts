@@ -1,9 +1,21 @@
-import type { Acceptance, Allowance, House, HouseCalendar, Level, Milestone, Slot, Studs } from '../model/index.js';
+import type {
+  Acceptance,
+  Allowance,
+  Contract,
+  House,
+  HouseCalendar,
+  Invoice,
+  Level,
+  Milestone,
+  Slot,
+  Studs,
+  TaxRate,
+} from '../model/index.js';
 import { hasErrors, problemAt, type Path, type Problem } from '../../base/problem/index.js';
-import { parseDay, parseDays, parsePercent } from '../../base/units/index.js';
+import { parseCalendarDays, parseDay, parseDays, parsePercent } from '../../base/units/index.js';
 import { looseNames, soundItems, type Checked, type SoundItem } from './checked-record.js';
 import { passed, readDimension, readMoney, readSum } from './formats.js';
-import type { RawAllowance, RawHouse, RawLevel, RawMilestone, RawSlot } from './raw/house.js';
+import type { RawAllowance, RawHouse, RawInvoice, RawLevel, RawMilestone, RawSlot, RawTax } from './raw/house.js';
 
 /** The house's record, as far as it can be read. */
 export interface HouseDraft {
@@ -30,6 +42,7 @@ export function readHouse(record: Checked<RawHouse>): HouseDraft {
     ...record.problems,
     ...milestoneItems.flatMap((item) => whenProblems(item, record)),
     ...closedProblems(record),
+    ...taxProblems(record),
   ];
   const allowances = soundItems<RawAllowance>(record, 'allowances').map((item) => placed(item, readAllowance));
   const milestones = milestoneItems
@@ -56,7 +69,6 @@ function wholeHouse(
   allowances: readonly Placed<Allowance>[],
   milestones: readonly Placed<Milestone>[],
 ): House {
-  const { contract } = raw;
   return {
     name: raw.name,
     number: raw.number,
@@ -66,17 +78,10 @@ function wholeHouse(
     metric: raw.metric ?? 'none',
     currency: raw.currency,
     climateZone: raw['climate-zone'],
-    contract: {
-      sum: passed(readMoney(contract.sum)),
-      date: passed(parseDay(contract.date)),
-      tax: { rate: passed(parsePercent(contract.tax.rate)), on: contract.tax.on },
-      overageMarkup: passed(parsePercent(contract['overage-markup'])),
-      creditReturns: passed(parsePercent(contract['credit-returns'])),
-      creditMarkup: contract['credit-markup'],
-      contingency: passed(readMoney(contract.contingency)),
-      ownerFurnishedInstall: contract['owner-furnished-install'],
-      rounding: contract.rounding,
-    },
+    contract: readContract(raw.contract),
+    ...(raw['prices-good-for'] !== undefined && {
+      pricesGoodFor: passed(parseCalendarDays(raw['prices-good-for'])),
+    }),
     levels: raw.levels.map(({ id, name }: RawLevel): Level => ({ id, name })),
     allowances: allowances.map(({ value }) => value),
     calendar: readCalendar(raw.calendar),
@@ -89,8 +94,54 @@ function wholeHouse(
   };
 }
 
-function readAllowance({ id, name, amount, covers, categories, note }: RawAllowance): Allowance {
-  return { id, name, amount: passed(readSum(amount)), covers, categories, ...(note !== undefined && { note }) };
+function readContract(raw: RawHouse['contract']): Contract {
+  const overageMarkup = passed(parsePercent(raw['overage-markup']));
+  return {
+    sum: passed(readMoney(raw.sum)),
+    date: passed(parseDay(raw.date)),
+    tax: [raw.tax].flat().map(readTax),
+    markupOn: raw['markup-on'] ?? 'each-line',
+    overageMarkup,
+    workMarkup: raw['work-markup'] === undefined ? overageMarkup : passed(parsePercent(raw['work-markup'])),
+    ...(raw.fee !== undefined && { fee: passed(parsePercent(raw.fee)) }),
+    creditReturns: passed(parsePercent(raw['credit-returns'])),
+    creditMarkup: readCreditMarkup(raw['credit-markup']),
+    contingency: passed(readMoney(raw.contingency)),
+    ownerFurnishedInstall: raw['owner-furnished-install'],
+    rounding: raw.rounding,
+  };
+}
+
+function readTax({ authority, rate, on }: RawTax): TaxRate {
+  return { ...(authority !== undefined && { authority }), rate: passed(parsePercent(rate)), on };
+}
+
+function readCreditMarkup(raw: RawHouse['contract']['credit-markup']): Contract['creditMarkup'] {
+  if (typeof raw === 'string') return passed(parsePercent(raw));
+  return raw && 'as-added';
+}
+
+function readAllowance({ id, name, amount, covers, categories, note, invoices }: RawAllowance): Allowance {
+  return {
+    id,
+    name,
+    amount: passed(readSum(amount)),
+    covers,
+    categories,
+    ...(note !== undefined && { note }),
+    ...(invoices && { invoices: invoices.map(readInvoice) }),
+  };
+}
+
+function readInvoice(raw: RawInvoice): Invoice {
+  return {
+    option: raw.for,
+    number: raw.number,
+    on: passed(parseDay(raw.on)),
+    amount: passed(readMoney(raw.amount)),
+    heldBy: raw['held-by'],
+    last: raw['more-to-come'] !== true,
+  };
 }
 
 function readCalendar({ weekend, holidays, closed, review }: RawHouse['calendar']): HouseCalendar {
@@ -148,5 +199,18 @@ function closedProblems(record: Checked<RawHouse>): readonly Problem[] {
     return [
       problemAt(record.origin, ['calendar', 'closed', index, 'to'], 'date-order', `${to} is before ${from}`, { fix }),
     ];
+  });
+}
+
+/** Of several taxes each says whose it is. */
+function taxProblems(record: Checked<RawHouse>): readonly Problem[] {
+  const path = ['contract', 'tax'];
+  if (!record.sound(path) || !Array.isArray(record.raw.contract.tax)) return [];
+  const taxes: readonly RawTax[] = record.raw.contract.tax;
+  return taxes.flatMap(({ authority }, index) => {
+    if (authority !== undefined || taxes.length === 1) return [];
+    const fix = 'write authority: and who charges it, such as State';
+    const message = `'tax' lacks 'authority', as one of several`;
+    return [problemAt(record.origin, [...path, index], 'key-missing', message, { fix })];
   });
 }

@@ -1,5 +1,5 @@
 import type { Attribute, AttributeRule, Option } from '../model/index.js';
-import { hasErrors, type Problem } from '../../base/problem/index.js';
+import { hasErrors, problemAt, type Problem } from '../../base/problem/index.js';
 import { parseDays, parseLength, parseWeight, type Cents } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import { passed, readDimension, readMoney } from './formats.js';
@@ -24,7 +24,7 @@ export function readOption(
   rules?: readonly AttributeRule[],
 ): OptionDraft {
   const parts = readParts(record);
-  const problems = [...record.problems, ...priceProblems(record, parts)];
+  const problems = [...record.problems, ...priceProblems(record, parts), ...quoteProblems(record)];
   return {
     slug: record.slug,
     category,
@@ -33,6 +33,17 @@ export function readOption(
     problems,
     ...(rules && !hasErrors(problems) && { whole: wholeOption(record, category, parts, rules) }),
   };
+}
+
+/** A price is good until a day after it was quoted. */
+function quoteProblems({ raw, origin, sound }: Checked<RawOption>): readonly Problem[] {
+  if (!raw.quoted || !sound(['quoted'])) return [];
+  const { on, until } = raw.quoted;
+  if (until === undefined || on <= until) return [];
+  const fix = 'it is good from the day it was quoted';
+  return [
+    problemAt(origin, ['quoted', 'until'], 'date-order', `${until} is before ${on}, when it was quoted`, { fix }),
+  ];
 }
 
 function wholeOption(
@@ -51,7 +62,7 @@ function wholeOption(
     summary,
     parts: parts.map(({ part }) => part),
     freight: raw.freight === undefined ? (0 as Cents) : passed(readMoney(raw.freight)),
-    ...(quoted && { quoted: { on: quoted.on, by: quoted.by } }),
+    ...(quoted && { quoted }),
     leadDays: passed(parseDays(raw.lead)),
     ...(weight !== undefined && { weight: passed(parseWeight(weight)) }),
     ...(thickness !== undefined && { thickness: passed(readDimension(thickness)) }),

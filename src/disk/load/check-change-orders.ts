@@ -34,6 +34,9 @@ async function checkOne(open: OpenHouse, order: ChangeOrder, on: IsoDate): Promi
     const [says, is] = [printMoneyChange(amount, 'always'), printMoneyChange(draft.money, 'always')];
     return disagrees(['amount'], `change order ${number} says ${says}, but ${versions} it is ${is}`);
   }
+  if (JSON.stringify(draft.netted) !== JSON.stringify(order.netted)) {
+    return disagrees(['netted'], `change order ${number}: what mark-up is on is not so ${versions}`);
+  }
   const fresh = new Map(draft.lines.map((line) => [keyOf(line), line.money]));
   const index = order.lines.findIndex((line) => fresh.get(keyOf(line)) !== line.amount);
   if (index >= 0) {

@@ -75,7 +75,8 @@ function textOf(book: Book, path: string): string | undefined {
  *  were, and as they are now when an option needs what only the newer ones know. */
 function priceBetween(from: Book, to: Book, { read, price }: Composer): Between {
   const mixed = (isNew: (path: string) => boolean) => price(read(mix(from, to, isNew)));
-  const rooms = (path: string) => path.startsWith('content/rooms/');
+  // Change orders are of the newer side with its rooms: they say what mark-up is on the net of already.
+  const rooms = (path: string) => /^content\/(rooms|changes)\//.test(path);
   const house = (path: string) => path === 'content/house.md';
   const rules = (path: string) => /^content\/(categories|trades)\//.test(path);
   const choices = mixed(rooms) ?? mixed((path) => rooms(path) || rules(path));

@@ -1,5 +1,6 @@
-import { joinWords, printDay, printPercent } from '../../base/units/index.js';
+import { printDay, printPercent } from '../../base/units/index.js';
 import { statusWords, type Status } from '../../sheet/index.js';
+import { creditMarkupText, markupOnText, markupText, taxText } from '../../core/price/index.js';
 import type { LookUp } from '../../core/book/index.js';
 
 type Sign = Status | 'owner-furnished';
@@ -23,14 +24,13 @@ const signsExplained: readonly (readonly [Sign, string])[] = [
 
 export function makeReading(look: LookUp): Reading {
   const { on, money } = look.book;
-  const returns = money.creditMarkup ? 'and the mark-up returns with it' : 'without mark-up';
   return {
     states: signsExplained.map(([sign, text]) => ({ sign, word: statusWords[sign], text })),
     rules: [
       { term: 'Day', text: `All states, totals and days left are as of ${printDay(on)}.` },
       {
         term: 'Change',
-        text: `What a choice adds to (+) or takes from (−) the contract sum, against what the contract holds for that place. What goes over carries ${printPercent(money.overageMarkup)} mark-up; of what is saved ${printPercent(money.creditReturns)} returns to the owner, ${returns}.`,
+        text: `What a choice adds to (+) or takes from (−) the contract sum, against what the contract holds for that place. Mark-up on what goes over is ${markupText(money)}, figured on ${markupOnText(money)}; of what is saved ${printPercent(money.creditReturns)} returns to the owner, ${creditMarkupText(money)}.`,
       },
       {
         term: 'Allowance',
@@ -42,7 +42,7 @@ export function makeReading(look: LookUp): Reading {
       },
       {
         term: 'Tax',
-        text: `${printPercent(money.tax.rate)} on ${joinWords(money.tax.on)}. Rounding: ${money.rounding}.`,
+        text: `${money.tax.map(taxText).join('; ')}. Rounding: ${money.rounding}.`,
       },
       { term: 'Swatch', text: 'A drawing, for telling things apart. The sample on site decides, not the page.' },
       { term: 'Precedence', text: 'A note with a selection comes before the general text of its product.' },

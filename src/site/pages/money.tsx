@@ -15,7 +15,7 @@ export function MoneyPage(): VNode {
   const { view, path } = useSheet();
   const { money, house } = view.book;
   const sections = moneySections(view);
-  const { steps, forecast, allowances, ledgers, upgrades, totals, rules } = sections;
+  const { steps, forecast, allowances, ledgers, invoices, quotes, upgrades, totals, rules } = sections;
   const links = placeLinks(view, path);
   return (
     <>
@@ -28,7 +28,7 @@ export function MoneyPage(): VNode {
       <RangeChart money={money} />
       <nav class="in-page" aria-label="On this sheet">
         <ul>
-          {[steps, forecast, allowances, upgrades, totals, rules].map(({ id, title }) => (
+          {[steps, forecast, allowances, ...invoices, quotes, upgrades, totals, rules].map(({ id, title }) => (
             <li>
               <a href={`#${id}-title`}>{title}</a>
             </li>
@@ -39,7 +39,7 @@ export function MoneyPage(): VNode {
       {ledgers.map((ledger, index) => (
         <Ledger ledger={ledger} entry={money.allowances[index]} />
       ))}
-      <BlocksHtml blocks={[upgrades, totals, rules]} links={links} />
+      <BlocksHtml blocks={[...invoices, quotes, upgrades, totals, rules]} links={links} />
       <p>
         <PageLink to={pagePaths.numbers} class="onward">
           How quantities and money are computed

@@ -50,6 +50,11 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
               value: (
                 <>
                   <Day day={option.quoted.on} />, {option.quoted.by}
+                  {option.quoted.until !== undefined && (
+                    <>
+                      , good until <Day day={option.quoted.until} />
+                    </>
+                  )}
                 </>
               ),
             },

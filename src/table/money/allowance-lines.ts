@@ -1,7 +1,8 @@
-import type { LookUp } from '../../core/book/index.js';
+import type { LookUp, PriceStanding } from '../../core/book/index.js';
 import type { LedgerEntry } from '../../core/price/index.js';
 import { col, layOut, money } from '../../sheet/index.js';
 import type { Column, Finish, HouseBlock, HouseCell, HouseTable } from '../../sheet/index.js';
+import { printDay } from '../../base/units/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { choiceFinish } from '../choice.js';
 import { namesOf } from '../names-of.js';
@@ -15,8 +16,12 @@ interface Drawn {
   readonly place: string;
   readonly finish: Finish | undefined;
   readonly why: string;
+  /** How its price stands: quoted, ordered, invoiced. */
+  readonly standing: string;
   /** Of what is decided; `low` and `high` of what is open. */
   readonly drawn?: Cents;
+  /** By its quantities, where an invoice counts instead. */
+  readonly computed?: Cents;
   readonly low?: Cents;
   readonly high?: Cents;
 }
@@ -28,6 +33,8 @@ const columns: readonly Column<Drawn, HouseCell>[] = [
   }),
   col.finish('finish', 'Finish, and what of it is drawn', ({ finish }) => finish, { width: 'long' }),
   col.words('why', 'What is drawn', ({ why }) => why, { under: 'finish' }),
+  col.words('price', 'Price', ({ standing }) => standing, { width: 'short' }),
+  col.money('computed', 'Computed', ({ computed }) => computed, { not: ['html', 'pdf', 'text'] }),
   col.money('drawn', 'Drawn', ({ drawn }) => drawn),
   col.money('openLow', 'Open, lowest', ({ low }) => low),
   col.money('openHigh', 'Open, highest', ({ high }) => high),
@@ -65,7 +72,8 @@ export function drawnTable(entry: LedgerEntry, look: LookUp): HouseBlock {
 }
 
 function drawnOn({ name: allowance, lines }: LedgerEntry, look: LookUp): readonly Drawn[] {
-  return lines.map(({ selection: id, covered, low, high, open, why }) => {
+  const standings = new Map(look.book.money.priceStates.map((standing) => [standing.selection, standing]));
+  return lines.map(({ selection: id, covered, low, high, open, why, computed }) => {
     const selection = look.selection(id);
     return {
       allowance,
@@ -74,7 +82,24 @@ function drawnOn({ name: allowance, lines }: LedgerEntry, look: LookUp): readonl
       place: selection ? placesOf(selection) : id,
       finish: selection && choiceFinish(selection, look),
       why,
+      standing: standingWords(standings.get(id)),
+      ...(computed !== undefined && { computed }),
       ...(open ? { low, high } : { drawn: covered }),
     };
   });
+}
+
+const words: Readonly<Record<PriceStanding['state'], string>> = {
+  estimated: 'Estimated',
+  quoted: 'Quoted',
+  ordered: 'Ordered',
+  invoiced: 'Invoiced',
+};
+
+/** 'Quoted, until 30 April 2026', 'Estimated, the quote ran out 1 April 2026'. */
+function standingWords(standing: PriceStanding | undefined): string {
+  if (!standing) return '';
+  const { state, until } = standing;
+  if (until === undefined) return words[state];
+  return `${words[state]}, ${state === 'quoted' ? 'until' : 'the quote ran out'} ${printDay(until)}`;
 }

@@ -10,6 +10,8 @@ import { contractSteps } from './contract-steps.js';
 import { forecastChoices } from './forecast-choices.js';
 import { forecast } from './forecast.js';
 import { totalsByCategory, totalsByRoom, totalsByTrade } from './totals.js';
+import { invoices } from './invoices.js';
+import { quotes } from './quotes.js';
 import { upgrades } from './upgrades.js';
 
 type Section = Extract<Block, { block: 'section' }>;
@@ -23,6 +25,8 @@ export function moneySections(look: LookUp): {
   readonly forecast: Section;
   readonly allowances: Section;
   readonly ledgers: readonly Section[];
+  readonly invoices: readonly Section[];
+  readonly quotes: Section;
   readonly upgrades: Section;
   readonly totals: Section;
   readonly rules: Section;
@@ -44,6 +48,10 @@ export function moneySections(look: LookUp): {
       allowances.lay(look),
     ]),
     ledgers: money.allowances.map((entry) => ledger(entry, look)),
+    invoices: money.allowances.some(({ invoiced }) => invoiced.length > 0)
+      ? [section('invoices', 'Invoices', [prose('plain', words(invoiceWords)), invoices.lay(look)])]
+      : [],
+    quotes: section('quotes', 'How old prices are', [prose('plain', words(quoteWords(look))), quotes.lay(look)]),
     upgrades: section('upgrades', 'Upgrades and credits', upgradeBlocks(look)),
     totals: section('totals', 'Cost of finishes', [
       prose(
@@ -58,6 +66,17 @@ export function moneySections(look: LookUp): {
     ]),
     rules: section('rules', 'Rules of the contract', [contractRules(money)]),
   };
+}
+
+const invoiceWords =
+  'Once the last invoice of an order is in, its sum counts for the places that were ordered, shared out by what was computed for them. Both figures stay here.';
+
+function quoteWords({ book: { money } }: LookUp): string {
+  const limit =
+    money.pricesGoodFor === undefined
+      ? 'The house sets no limit to the age of a price that names none.'
+      : `A price that names no last day is taken for good for ${money.pricesGoodFor} days.`;
+  return `${limit} What is ordered is at the price of its order and is not listed.`;
 }
 
 const choiceByChoice = (look: LookUp): Section => ({
@@ -126,11 +145,21 @@ const sheet = (id: string, title: string, blocks: readonly Block[]): Sheet => ({
 
 /** The money in the printed book, each from a page of its own. */
 export function moneySheets(look: LookUp): readonly Sheet[] {
-  const { steps, forecast: ends, allowances: held, ledgers, upgrades: changed, totals, rules } = moneySections(look);
+  const {
+    steps,
+    forecast: ends,
+    allowances: held,
+    ledgers,
+    upgrades: changed,
+    totals,
+    rules,
+    invoices: invoiced,
+    quotes: ages,
+  } = moneySections(look);
   const lead = prose('lead', words('From the sum that was signed to the total today, step by step.'));
   return [
     sheet('contract', 'Contract sum', [lead, ...steps.of, ends, rules]),
-    sheet('allowances', 'Allowance ledger', [...held.of, ...ledgers]),
+    sheet('allowances', 'Allowance ledger', [...held.of, ...ledgers, ...invoiced, ages]),
     sheet('upgrades', 'Upgrades and credits', changed.of),
     sheet('totals', 'Cost of finishes', totals.of),
   ];

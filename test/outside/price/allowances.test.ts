@@ -8,7 +8,7 @@ import { published } from '../published.js';
 const carpet = option({ id: 'floor/carpet', material: 40, labor: 12, freight: 150 });
 const plain = option({ id: 'floor/plain', material: 20, labor: 12 });
 const both = ['floor/carpet', 'floor/plain'];
-const taxed = { tax: { rate: percent(6), on: ['material'] as const } };
+const taxed = { tax: [{ rate: percent(6), on: ['material'] as const }] };
 
 /** One floor of 100 sq ft, its standard plain, `chosen` on an allowance. */
 function floor(chosen: string, amount: number, covers: Parameters<typeof allowance>[2], rules = {}) {

@@ -38,8 +38,9 @@ test('mark-up and credit: each rounded once, and change = difference + mark-up +
     fc.property(money, decimal, decimal, fc.boolean(), (difference, markup, returns, creditMarkup) => {
       // Whole cents are exact as far as whole numbers are: two shares of thousands of times an amount are no contract's.
       fc.pre(Math.abs(difference) * valueOf(markup) * Math.max(1, valueOf(returns)) < Number.MAX_SAFE_INTEGER / 4);
-      const rules = { ...contract, overageMarkup: markup, creditReturns: returns, creditMarkup };
-      const effect = contractEffect(difference, rules);
+      const credit = creditMarkup && ('as-added' as const);
+      const rules = { ...contract, overageMarkup: markup, creditReturns: returns, creditMarkup: credit };
+      const effect = contractEffect(difference, 'allowance', rules);
       expect(effect.difference + effect.markup + effect.retained).toBe(effect.change);
       const of = (amount: number, share: typeof markup) =>
         rounded(new Wide(amount).mul(share.amount).div(new Wide(10).pow(share.scale)));

@@ -26,7 +26,29 @@ export function houseReferences({ house, slugs }: Draft): readonly Problem[] {
       return [unknown(origin, path, { code: 'category-unknown', message, name, among: slugs.categories, lives })];
     }),
   );
-  return [...twice, ...unlisted];
+  return [...twice, ...unlisted, ...invoiceReferences(house, slugs)];
+}
+
+/** An invoice is for an option that there is, of a category that the allowance pays for. */
+function invoiceReferences(house: NonNullable<Draft['house']>, slugs: Draft['slugs']): readonly Problem[] {
+  const { origin } = house.record;
+  return house.allowances.flatMap(({ value, index }) =>
+    (value.invoices ?? []).flatMap(({ option }, place): readonly Problem[] => {
+      const path = ['allowances', index, 'invoices', place, 'for'];
+      const [category = '', slug = ''] = option.split('/');
+      const among = value.categories;
+      if (!among.includes(category)) {
+        const message = `allowance '${value.id}' does not cover the category '${category}'`;
+        const lives = `It covers ${some(among)}`;
+        return [unknown(origin, path, { code: 'allowance-category', message, name: category, among, lives })];
+      }
+      const options = slugs.options.get(category) ?? new Set<string>();
+      if (options.has(slug)) return [];
+      const message = `${category} has no option '${slug}'`;
+      const lives = `Options live in content/options/${category}/`;
+      return [unknown(origin, path, { code: 'option-unknown', message, name: slug, among: options, lives })];
+    }),
+  );
 }
 
 /** Milestones follow known ones, and none follows itself by way of others. */
