@@ -175,8 +175,8 @@ describe('what does not fit together in one record', () => {
     ],
     [
       '2026-03-02',
-      '2026-03-02\n    ordered-on: 2026-03-01',
-      'rooms/study.md:22:17 date-order ordered on 2026-03-01, before it was chosen on 2026-03-02 | check both days',
+      '2026-03-02\n    ordered: { on: 2026-03-01, option: fir-tg-1x6 }',
+      'rooms/study.md:22:20 (warning) date-order ordered on 2026-03-01, before it was chosen on 2026-03-02 | check both days',
     ],
     [
       '    chosen: fir-tg-1x6\n',

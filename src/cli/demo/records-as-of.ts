@@ -1,44 +1,102 @@
-import { isMap, isScalar, isSeq, parseDocument } from 'yaml';
+import { isCollection, isMap, isNode, isScalar, isSeq, parseDocument, visit } from 'yaml';
 import type { Pair, YAMLMap } from 'yaml';
 import type { Source } from '../../core/model/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 
-/** A house's records as they stood at the end of a day: of each selection, what was decided or ordered later is left out.
- *  All else, comments too, stays to the letter. */
+/** A house's records as they stood at the end of a day: what was decided, ordered or done later is left out, and a choice that
+ *  was changed later is the one before. All else, comments too, stays to the letter. */
 export function recordsAsOf(sources: readonly Source[], day: IsoDate): Source[] {
-  return sources.map(({ path, text }) => ({
-    path,
-    text: path.startsWith('content/rooms/') ? roomAsOf(text, day) : text,
-  }));
+  return sources.map(({ path, text }) => ({ path, text: path.endsWith('.md') ? recordAsOf(text, day) : text }));
 }
 
-const decision = ['chosen', 'chosen-on', 'chosen-by', 'ordered-on', 'installed-on'];
-const facts = ['ordered-on', 'installed-on'];
+/** What goes with a choice. */
+const decision = [
+  'chosen',
+  'chosen-on',
+  'chosen-by',
+  'released',
+  'ordered',
+  'acknowledged',
+  'shipped',
+  'received',
+  'installed',
+  'instead-of',
+];
 
-function roomAsOf(text: string, day: IsoDate): string {
+/** Facts with a day of their own, and those that are days. */
+const facts = [...decision, 'kept-open-by', 'needs-done', 'withdrawn'];
+const days = ['chosen-on', 'done-on'];
+
+interface Edit {
+  readonly from: number;
+  readonly to: number;
+  readonly text: string;
+}
+
+function recordAsOf(text: string, day: IsoDate): string {
   const start = text.indexOf('\n') + 1;
   const end = text.indexOf('\n---', start) + 1;
+  if (start === 0 || end === 0) return text;
+  const edits: Edit[] = [];
   const document = parseDocument(text.slice(start, end), { version: '1.2' });
-  const selections = document.get('selections', true);
-  if (!isSeq(selections)) return text;
-  const later = selections.items.filter((item) => isMap(item)).flatMap((item) => laterPairs(item, day));
-  return later
-    .map((pair) => lineOf(pair, text, start))
+  visit(document, {
+    Map: (_, map) => {
+      edits.push(...mapEdits(map, day, text, start));
+    },
+  });
+  return edits
     .sort((a, b) => b.from - a.from)
-    .reduce((rest, { from, to }) => rest.slice(0, from) + rest.slice(to), text);
+    .reduce((rest, { from, to, text: instead }) => rest.slice(0, from) + instead + rest.slice(to), text);
 }
 
-/** The pairs of a selection that were written after a day. */
-function laterPairs(selection: YAMLMap, day: IsoDate): readonly Pair[] {
-  const isLater = (key: string): boolean => String(selection.get(key) ?? '') > day;
-  const keys = isLater('chosen-on') ? decision : facts.filter(isLater);
-  return selection.items.filter((pair) => isScalar(pair.key) && keys.includes(String(pair.key.value)));
+function mapEdits(map: YAMLMap, day: IsoDate, text: string, start: number): readonly Edit[] {
+  const before = map.get('instead-of');
+  if (isMap(before) && isLater(before.get('on'), day)) return changedBack(map, before, day, text, start);
+  if (isLater(map.get('chosen-on'), day)) return pairsOf(map, decision).map((pair) => without(pair, text, start));
+  return pairsOf(map, [...facts, ...days])
+    .filter((pair) => saidLater(pair, day))
+    .map((pair) => without(pair, text, start));
 }
 
-/** The lines that a pair of a block map takes up. */
-function lineOf(pair: Pair, text: string, offset: number): { readonly from: number; readonly to: number } {
-  const ends = [pair.key, pair.value].flatMap((node) => (isScalar(node) && node.range ? [node.range] : []));
+/** The choice that stood before a change, with what had come of it. */
+function changedBack(map: YAMLMap, before: YAMLMap, day: IsoDate, text: string, start: number): readonly Edit[] {
+  const written = (key: string, value: unknown): readonly Edit[] => {
+    const node = map.get(key, true);
+    if (!isNode(node) || !node.range) return [];
+    return [{ from: node.range[0] + start, to: node.range[1] + start, text: String(value) }];
+  };
+  return [
+    ...written('chosen', before.get('option')),
+    ...written('chosen-on', before.get('chosen-on')),
+    ...pairsOf(map, facts)
+      .filter((pair) => !isScalar(pair.value) && saidLater(pair, day))
+      .map((pair) => without(pair, text, start)),
+  ];
+}
+
+/** A day of its own, or a map with the day `on`; a map or list of such maps, where all of them are later. */
+function saidLater({ key, value }: Pair, day: IsoDate): boolean {
+  if (isScalar(value)) return isScalar(key) && days.includes(String(key.value)) && isLater(value.value, day);
+  if (isMap(value) && value.has('on')) return isLater(value.get('on'), day);
+  if (!isCollection(value) || value.items.length === 0) return false;
+  const entries = isSeq(value) ? value.items : value.items.map((item) => (item as Pair).value);
+  return entries.every((entry) => isMap(entry) && entry.has('on') && isLater(entry.get('on'), day));
+}
+
+function isLater(value: unknown, day: IsoDate): boolean {
+  return typeof value === 'string' && value > day;
+}
+
+function pairsOf(map: YAMLMap, keys: readonly string[]): readonly Pair[] {
+  return map.items.filter((pair) => isScalar(pair.key) && keys.includes(String(pair.key.value)));
+}
+
+/** Takes a pair out: its lines in a block map, itself and the comma before it in a map on one line. */
+function without(pair: Pair, text: string, offset: number): Edit {
+  const ends = [pair.key, pair.value].flatMap((node) => (isNode(node) && node.range ? [node.range] : []));
   const first = Math.min(...ends.map(([from]) => from)) + offset;
   const last = Math.max(...ends.map(([, to]) => to)) + offset;
-  return { from: text.lastIndexOf('\n', first) + 1, to: text.indexOf('\n', last) + 1 };
+  const line = text.lastIndexOf('\n', first) + 1;
+  if (text.slice(line, first).trim() === '') return { from: line, to: text.indexOf('\n', last - 1) + 1, text: '' };
+  return { from: text.lastIndexOf(',', first), to: last, text: '' };
 }

@@ -21,6 +21,7 @@ export function makeMoney(records: Records, house: HousePrice, selections: reado
     ownerFurnishedInstall: contract.ownerFurnishedInstall,
     rounding: 'each line once, half up, to the cent',
     contingency: contract.contingency,
+    ...(contract.dayCost !== undefined && { dayCost: contract.dayCost }),
     steps,
     sharedPacks,
     contractSum: contract.sum,

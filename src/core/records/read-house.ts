@@ -76,6 +76,7 @@ function wholeHouse(
       creditReturns: passed(parsePercent(contract['credit-returns'])),
       creditMarkup: contract['credit-markup'],
       contingency: passed(readMoney(contract.contingency)),
+      ...(contract['day-cost'] !== undefined && { dayCost: passed(readMoney(contract['day-cost'])) }),
       ownerFurnishedInstall: contract['owner-furnished-install'],
       rounding: contract.rounding,
     },
@@ -123,10 +124,10 @@ function readSlot({ at, needs, in: uses, except }: RawSlot): Slot {
   };
 }
 
-function readMilestone({ id, name, date, after, days, note }: RawMilestone): Milestone {
+function readMilestone({ id, name, date, after, days, note, 'done-on': doneOn }: RawMilestone): Milestone {
   const when: Milestone['when'] =
     date === undefined ? { by: 'after', after: after ?? '', days: days ?? 0 } : { by: 'date', date };
-  return { id, name, when, ...(note !== undefined && { note }) };
+  return { id, name, when, ...(doneOn !== undefined && { doneOn }), ...(note !== undefined && { note }) };
 }
 
 /** A milestone is on a day, or days after another. */

@@ -62,7 +62,7 @@ test('each day of 2024 to 2030 is worked or not as the walk says', () => {
 test('a decide-by day walked: trim 11 Sep 2026, 6 weeks of lead time, 5 days for review, backing before drywall', () => {
   const boards = category('trim', { milestone: 'drywall', why: 'Hung boards need backing before the board goes up' });
   for (const lead of [0, 10, 24, 25, 26, 30, 60]) {
-    const decision = decide(
+    const { decision } = decide(
       { category: boards, options: [option('Alder', lead)], chosen: false },
       dated,
       calendar,
