@@ -83,7 +83,7 @@ function EntryLine({ entry }: { entry: Entry }): VNode {
       <div>
         <p class="agenda-name">{entry.milestone.name}</p>
         <p class="why">
-          {capital(entry.milestone.basis)}.{' '}
+          {capital(entry.milestone.basis)}. {entry.milestone.float === 0 && 'It drives the last day of the job. '}
           {entry.milestone.note !== undefined && <Phrase text={entry.milestone.note} />}
         </p>
       </div>

@@ -1,8 +1,9 @@
 import type { LookUp } from '../../core/book/index.js';
 import { words } from '../../sheet/index.js';
 import type { Block, Sheet } from '../../sheet/index.js';
-import { capital, joinWords, printDay } from '../../base/units/index.js';
+import { capital, joinWords, printDay, printMoney } from '../../base/units/index.js';
 import { decisions } from './decisions.js';
+import { lastDays } from './last-days.js';
 import { milestones } from './milestones.js';
 
 /** What is open by its day, then the milestones, as printed. */
@@ -17,7 +18,13 @@ export function decisionSheet(look: LookUp): Sheet {
     blocks: [
       { block: 'prose', tone: 'lead', of: [words(lead)] },
       stillOpen(look),
-      { block: 'section', id: 'milestones-by-day', title: 'Milestones', of: [milestones.lay(look)] },
+      ...lastDaySection(look),
+      {
+        block: 'section',
+        id: 'milestones-by-day',
+        title: 'Milestones',
+        of: [...criticalChain(look), milestones.lay(look)],
+      },
     ],
   };
 }
@@ -25,6 +32,36 @@ export function decisionSheet(look: LookUp): Sheet {
 /** The same for a terminal: what the work waits for first. */
 export function calendarBlocks(look: LookUp): readonly Block[] {
   return [milestones.lay(look), { block: 'section', id: 'still-open', title: 'Still open', of: [stillOpen(look)] }];
+}
+
+/** What a day later comes to, where something is open. */
+function lastDaySection(look: LookUp): readonly Block[] {
+  const table = lastDays.lay(look);
+  const { dayCost } = look.book.money;
+  const cost =
+    dayCost === undefined
+      ? 'The contract has no cost of a day.'
+      : `A working day by which the job ends later costs ${printMoney(dayCost)} by the contract.`;
+  if (table.groups.length === 0) return [];
+  return [
+    {
+      block: 'section',
+      id: 'last-days',
+      title: 'What a day later comes to',
+      of: [{ block: 'prose', tone: 'plain', of: [words(cost)] }, table],
+    },
+  ];
+}
+
+/** The milestones that drive the last one, from today on. */
+function criticalChain({ book }: LookUp): readonly Block[] {
+  const chain = book.calendar.milestones.filter(({ float }) => float === 0);
+  const last = chain.at(-1);
+  if (!last) return [];
+  const names = chain.map(({ name }) => name).join(' → ');
+  return [
+    { block: 'prose', tone: 'plain', of: [words(`What drives the last day, without a day to spare: ${names}.`)] },
+  ];
 }
 
 function stillOpen(look: LookUp): Block {
