@@ -40,6 +40,8 @@ function recordAsOf(text: string, day: IsoDate): string {
   const edits: Edit[] = [];
   const document = parseDocument(text.slice(start, end), { version: '1.2' });
   visit(document, {
+    // A fact goes whole, with the days inside it.
+    Pair: (_, { key }) => (isScalar(key) && facts.includes(String(key.value)) ? visit.SKIP : undefined),
     Map: (_, map) => {
       edits.push(...mapEdits(map, day, text, start));
     },
@@ -51,7 +53,8 @@ function recordAsOf(text: string, day: IsoDate): string {
 
 function mapEdits(map: YAMLMap, day: IsoDate, text: string, start: number): readonly Edit[] {
   const before = map.get('instead-of');
-  if (isMap(before) && isLater(before.get('on'), day)) return changedBack(map, before, day, text, start);
+  const wasChosen = isMap(before) && !isLater(before.get('chosen-on'), day);
+  if (wasChosen && isLater(before.get('on'), day)) return changedBack(map, before, day, text, start);
   if (isLater(map.get('chosen-on'), day)) return pairsOf(map, decision).map((pair) => without(pair, text, start));
   return pairsOf(map, [...facts, ...days])
     .filter((pair) => saidLater(pair, day))
