@@ -9,6 +9,7 @@ export { roomSheet } from './rooms.js';
 export {
   boundsHere,
   calendarBlocks,
+  criticalWords,
   dayRules,
   lastDaysHere,
   decisionSheet,

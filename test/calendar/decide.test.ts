@@ -241,9 +241,9 @@ describe('how it stands, doors by Mon 27 April 2026', () => {
     const move = (name: string, to: string) => ({ id: name, name, from: '2026-05-04', to, days: 3 });
     const framing = move('Framing starts', '2026-05-07');
     const one = { ...late, moves: [framing, move('Trim', '2026-09-16')] };
-    expect(describePush(one)).toMatch(/, to 7 May 2026, and Trim after it to 16 September 2026$/);
+    expect(describePush(one)).toMatch(/, to 7 May 2026, and Trim to 16 September 2026$/);
     const two = { ...one, moves: [...one.moves, move('Hand-over', '2026-10-02')] };
-    expect(describePush(two)).toMatch(/; 2 milestones after it move too, the last, Hand-over, to 2 October 2026$/);
+    expect(describePush(two)).toMatch(/; 2 more milestones move too, the last, Hand-over, to 2 October 2026$/);
     expect(describePush(decideOn('2026-04-10'))).toBe('');
   });
 

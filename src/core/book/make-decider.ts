@@ -37,7 +37,7 @@ export function makeDecider(
     return moved;
   };
   const dayAfter = (day: IsoDate, { decision: { pushed }, late }: Decided): DayAfter => {
-    const moves = pushed ? pushedFirst(movesOf(late), pushed.id) : [];
+    const moves = pushed ? movesOf(late) : [];
     const [first] = moves;
     const last = moves.find(({ id }) => id === end?.id);
     return { on: day, moved: moves.length, ...(first && { first }), ...(last && { last }) };

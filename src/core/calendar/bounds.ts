@@ -1,4 +1,5 @@
 import type { Category, Need, Option, Selection } from '../model/index.js';
+import { joinWords } from '../../base/units/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 import { printDay, printWorkingDays } from './day.js';
 import type { Arrival } from './arrival.js';
@@ -49,7 +50,7 @@ export function fixedBounds(
     .filter(({ milestone }) => keptOpenBy(bearing, milestone) === undefined)
     .map(({ milestone, why }) => bound(milestone, 'fixes-early', why));
   const needs = openNeeds(bearing).map(({ need, names }) => {
-    const whose = names.length < options.length ? `, for ${names.join(' and ')}` : '';
+    const whose = names.length < options.length ? `, for ${joinWords(names)}` : '';
     return bound(need.before, 'need', `${need.what}${whose}`);
   });
   return [...fixings, ...needs];

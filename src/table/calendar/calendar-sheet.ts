@@ -53,15 +53,17 @@ function lastDaySection(look: LookUp): readonly Block[] {
   ];
 }
 
-/** The milestones that drive the last one, from today on. */
-function criticalChain({ book }: LookUp): readonly Block[] {
+function criticalChain(look: LookUp): readonly Block[] {
+  const said = criticalWords(look);
+  return said === undefined ? [] : [{ block: 'prose', tone: 'plain', of: [words(said)] }];
+}
+
+/** The milestones that drive the last one, of those still to come; absent when all are done. */
+export function criticalWords({ book }: LookUp): string | undefined {
   const chain = book.calendar.milestones.filter(({ float }) => float === 0);
-  const last = chain.at(-1);
-  if (!last) return [];
-  const names = chain.map(({ name }) => name).join(' → ');
-  return [
-    { block: 'prose', tone: 'plain', of: [words(`What drives the last day, without a day to spare: ${names}.`)] },
-  ];
+  if (chain.length === 0) return undefined;
+  const inOrder = chain.toSorted((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
+  return `What drives the last day, without a day to spare: ${inOrder.map(({ name }) => name).join(' → ')}.`;
 }
 
 function stillOpen(look: LookUp): Block {

@@ -33,7 +33,7 @@ const table: HouseTable<LastDay> = {
   id: 'last-days',
   caption: 'The last day of each option still considered, and what the day after comes to',
   named: 'options',
-  rowId: ({ id, decision }) => `${id}-${decision.by}`,
+  rowId: ({ id, decision }) => `${id}-${decision.by}-${decision.milestone}`,
   columns,
 };
 
