@@ -10,9 +10,10 @@ import {
   printMetric,
   printMoney,
   printMoneyChange,
+  printPercent,
+  type Length,
 } from '../base/units/index.js';
 import { changeWords } from '../sheet/index.js';
-import type { Length } from '../base/units/index.js';
 import { lotText, quantityText } from './parts/arithmetic.js';
 import type { SideRow } from './parts/side-by-side.js';
 import { partWords } from './parts/words.js';
@@ -52,7 +53,7 @@ export function choiceRows(selection: BookSelection, candidates: readonly Candid
     { title: 'Cost in place', rows: costRows(candidates, row) },
     { title: 'Quantity', rows: quantityRows(candidates, row) },
     { title: 'What it is', rows: productRows(selection, row, drawn, view) },
-    { title: 'Time', rows: timeRows(row, drawn) },
+    { title: 'Time', rows: timeRows(row, drawn, candidates) },
   ];
 }
 
@@ -127,7 +128,19 @@ function productRows({ category }: BookSelection, row: RowMaker, drawn: Drawer, 
   ];
 }
 
-function timeRows(row: RowMaker, drawn: Drawer): SideRow[] {
+function timeRows(row: RowMaker, drawn: Drawer, candidates: readonly Candidate[]): SideRow[] {
+  // A fact that none of them has is no row.
+  const rowIf = <T>(
+    label: string,
+    of: (candidate: Candidate) => T | undefined,
+    say: (fact: T) => string,
+  ): SideRow[] => {
+    const words = (candidate: Candidate): string => {
+      const fact = of(candidate);
+      return fact === undefined ? 'not recorded' : say(fact);
+    };
+    return candidates.some((candidate) => of(candidate) !== undefined) ? [row(label, words)] : [];
+  };
   return [
     row(
       'Lead time',
@@ -139,7 +152,19 @@ function timeRows(row: RowMaker, drawn: Drawer): SideRow[] {
       decision.state === 'decided' ? 'decided' : describeSlack(decision.slack),
     ),
     row('Order by', ({ alternative }) => printDay(alternative.decision.orderBy)),
+    ...rowIf('Ships', ({ alternative }) => alternative.decision.ships, printDay),
     row('On site', ({ alternative }) => printDay(alternative.decision.onSite)),
+    ...rowIf('Taken back', ({ option }) => option.returns, returnWords),
+    ...rowIf(
+      'Restocking',
+      ({ alternative }) => alternative.restocking,
+      (cents) => printMoney(cents, 'always'),
+    ),
+    ...rowIf(
+      'Withdrawn',
+      ({ option }) => option.withdrawn,
+      ({ on }) => `on ${printDay(on)}`,
+    ),
     row('Price quoted', ({ option }) => quotedText(option)),
   ];
 }
@@ -159,4 +184,8 @@ function pricesText({ parts }: BookOption, of: 'material' | 'labor'): string {
       return parts.length > 1 ? `${part} ${price}` : price;
     })
     .join('\n');
+}
+
+function returnWords({ untilDays, restocking }: NonNullable<BookOption['returns']>): string {
+  return `within ${untilDays} days, ${printPercent(restocking)} kept`;
 }

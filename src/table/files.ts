@@ -27,6 +27,7 @@ const registers = {
 /** For the house alone. */
 const accounts = {
   rooms,
+  'last-days': calendar.lastDays,
   issues: agreed.issues,
   'contract-steps': money.contractSteps,
   'agreed-steps': money.agreedSteps,

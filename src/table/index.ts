@@ -6,7 +6,16 @@ export { dataFile, dataTables, tableNames } from './files.js';
 export { moneySections, moneySheets } from './money/index.js';
 export { agreedSections, changeOrderBlocks, changeOrderSheet } from './agreed/index.js';
 export { roomSheet } from './rooms.js';
-export { calendarBlocks, dayRules, decisionSheet, movedDecisions, movedMilestones } from './calendar/index.js';
+export {
+  boundsHere,
+  calendarBlocks,
+  criticalWords,
+  dayRules,
+  lastDaysHere,
+  decisionSheet,
+  movedDecisions,
+  movedMilestones,
+} from './calendar/index.js';
 export { cautionRules, cautionSheet } from './cautions/index.js';
 export { comparisonSections, fieldTable } from './comparison/index.js';
 export { conventions } from './conventions.js';
@@ -30,4 +39,5 @@ export { takeoffBlocks } from './takeoff-sheet.js';
 export { assemblySteps } from './steps.js';
 export { roomCosts } from './room-costs.js';
 export { otherSheet } from './other-sheet.js';
+export { factWords, standingWords } from './facts.js';
 export { choiceTitle } from './choice.js';

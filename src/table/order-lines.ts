@@ -1,6 +1,7 @@
 import type { LookUp } from '../core/book/index.js';
 import type { Order } from '../core/price/index.js';
 import type { SupplyOrder } from '../core/takeoff/index.js';
+import { standingOf } from './facts.js';
 
 /** One product that the house buys, without what it costs. */
 export interface OrderLine extends Omit<Order, 'rate' | 'cost' | 'shares'> {
@@ -10,6 +11,8 @@ export interface OrderLine extends Omit<Order, 'rate' | 'cost' | 'shares'> {
   readonly leadDays: number;
   /** No choice that uses it is made: it is counted as the standard. */
   readonly isStandard: boolean;
+  /** Where its orders stand: what happened to them last. */
+  readonly standing: string;
   /** Slugs of the rooms that it goes to, in the Book's order. */
   readonly rooms: readonly string[];
 }
@@ -32,7 +35,8 @@ export function orderLines(look: LookUp): readonly PricedLine[] {
       const { name, maker, model, leadDays } = option;
       const product = [maker, model].filter((part) => part !== '').join(' ');
       const isStandard = shares.every(({ selection }) => look.selection(selection)?.state === 'open');
-      return [{ ...order, category, name, product, leadDays, isStandard, rooms: roomsOf(look, shares) }];
+      const standing = standingOf(shares.flatMap((share) => look.selection(share.selection) ?? []));
+      return [{ ...order, category, name, product, leadDays, isStandard, standing, rooms: roomsOf(look, shares) }];
     }),
   );
 }

@@ -8,6 +8,7 @@ import { schedule } from './schedule.js';
 const columns: readonly Column<OrderLine>[] = [
   col.finish('product', 'Product', productOf, { width: 'long' }),
   col.words('maker', 'Maker and model', ({ product }) => product, { under: 'product' }),
+  col.words('standing', 'Where it stands', ({ standing }) => standing, { under: 'product' }),
   col.words('category', 'Kind', ({ category }, names) => names.category(category), { not: ['html', 'pdf', 'text'] }),
   col.words('part', 'Part', ({ part }) => part, { not: ['html', 'pdf', 'text'] }),
   col.rooms('rooms', 'Rooms', ({ rooms }, names) => rooms.map(names.number), { width: 'short' }),

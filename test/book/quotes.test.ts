@@ -40,7 +40,7 @@ describe('a quoted price', () => {
     expect(fir).toMatchObject({ state: 'unquoted', inOrders: 0, ifChosen: then?.cost.total });
     const ordered: Edits = {
       'content/rooms/study.md': [
-        ['chosen: pine', 'chosen: pine\n    chosen-on: 2026-03-04\n    ordered-on: 2026-03-09'],
+        ['chosen: pine', 'chosen: pine\n    chosen-on: 2026-03-04\n    ordered: { on: 2026-03-09, option: pine }'],
       ],
     };
     expect(quoteOf({ ...quoted(', until: 2026-03-31'), ...ordered }, '2026-04-20')).toBeUndefined();
@@ -61,7 +61,7 @@ test('the price of a place on an allowance: estimated, quoted, ordered, invoiced
     const option: Edits = words === '' ? {} : { [board]: [['lead: 6 weeks', `${words}\nlead: 6 weeks`]] };
     return smallBook({ ...room, ...option, ...edits }, '2026-04-20', past).money.priceStates;
   };
-  const ordered = '    ordered-on: 2026-03-09\n';
+  const ordered = '    ordered: { on: 2026-03-09, option: pine-shiplap-1x8 }\n';
   const until = (day: string) => `quoted: { on: 2026-03-02, by: Mill, until: ${day} }`;
   expect(stateOf('')).toMatchObject([{ state: 'estimated' }]);
   expect(stateOf(until('2026-05-01'))).toMatchObject([{ state: 'quoted', until: '2026-05-01' }]);

@@ -49,6 +49,36 @@ test('a note comes along', () => {
   expect(value?.[0]?.note).toBe('Crew of four');
 });
 
+describe('what is done', () => {
+  const done = (milestone: Milestone, doneOn: string): Milestone => ({ ...milestone, doneOn });
+  const [foundation, framing, ...rest] = chain;
+
+  test('nothing moves it, and what follows counts from its day', () => {
+    // Framing done Thu 7 May, 3 working days late. Drywall: 60 weekdays after 7 May is 30 Jul; 8 days go: 11 Aug.
+    const facts = [foundation!, done(framing!, '2026-05-07'), ...rest];
+    const { value, problems } = dateMilestones(house(facts), new Map([['framing', 10]]));
+    expect(value?.map(({ date }) => date)).toEqual(['2026-04-06', '2026-05-07', '2026-08-11', '2026-09-16']);
+    expect(value?.[1]).toMatchObject({
+      done: true,
+      planned: '2026-05-04',
+      basis: 'done, 3 working days later than planned',
+    });
+    expect(value?.[1]).not.toHaveProperty('float');
+    expect(problems).toMatchObject([{ code: 'slip-done', severity: 'warning' }]);
+  });
+
+  test('a slip of what comes before stops at it', () => {
+    const facts = [foundation!, done(framing!, '2026-05-04'), ...rest];
+    expect(dates(facts, new Map([['foundation', 10]]))).toEqual({ ...dates(chain), foundation: '2026-04-20' });
+  });
+
+  test('no earlier than a day moves like a slip, never back', () => {
+    const { value } = dateMilestones(house(chain), new Map(), new Map([['framing', '2026-05-18']]));
+    expect(value?.map(({ date }) => date)).toEqual(['2026-04-06', '2026-05-18', '2026-08-20', '2026-09-25']);
+    expect(dateMilestones(house(chain), new Map(), new Map([['framing', '2026-04-20']])).value).toEqual(dated);
+  });
+});
+
 describe('bad input', () => {
   test('a slip of an unknown one', () => {
     const { value, problems } = dateMilestones(house(chain), new Map([['framng', 10]]));
@@ -119,6 +149,21 @@ describe('properties', () => {
         for (const { id } of list) {
           expect(calendar.between(before[id] ?? '', now[id] ?? '')).toBe(follows(list, id, moved) ? days : 0);
         }
+      }),
+    );
+  });
+
+  test('a milestone that slips by its float moves the last day by nothing, one day more by one', () => {
+    const picked = fc.tuple(forest, fc.nat());
+    fc.assert(
+      fc.property(picked, ([list, pick]) => {
+        const of = (slips?: ReadonlyMap<string, number>) => dateMilestones(house(list, plainRules), slips).value ?? [];
+        const before = of();
+        const { id, float = 0 } = before[pick % before.length]!;
+        const last = (all: typeof before) => all.map(({ date }) => date).reduce((a, b) => (a > b ? a : b));
+        const calendar = workingDays(plainRules);
+        expect(last(of(new Map([[id, float]])))).toBe(last(before));
+        expect(calendar.between(last(before), last(of(new Map([[id, float + 1]]))))).toBe(1);
       }),
     );
   });

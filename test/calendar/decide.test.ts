@@ -18,7 +18,8 @@ const doors = category('trim', { milestone: 'framing', why: 'Door height fixes t
 const on = '2026-03-02';
 
 const decideOn = (day: string, input: Partial<DecideInput> = {}) =>
-  decide({ category: doors, options: [option('Fir door', 10)], chosen: false, ...input }, dated, calendar, day);
+  decide({ category: doors, options: [option('Fir door', 10)], chosen: false, ...input }, dated, calendar, day)
+    .decision;
 
 describe('which day', () => {
   test('a long lead time comes before what is fixed early', () => {
@@ -82,15 +83,126 @@ describe('which day', () => {
 
   test('without review days the reason does not speak of them', () => {
     const quick = workingDays({ ...rules, reviewDays: 0 });
-    const decision = decide({ category: doors, options: [], chosen: false }, dated, quick, on);
+    const { decision } = decide({ category: doors, options: [], chosen: false }, dated, quick, on);
     expect(decision.by).toBe('2026-05-04');
     expect(decision.reason).toBe('Door height fixes the rough openings: Framing starts on 4 May 2026');
   });
 
   test('a milestone on a day off takes delivery the working day before', () => {
     const sunday = [{ id: 'trim', name: 'Trim', date: '2026-09-13', basis: 'fixed' }];
-    const decision = decide({ category: category('trim'), options: [], chosen: false }, sunday, calendar, on);
+    const { decision } = decide({ category: category('trim'), options: [], chosen: false }, sunday, calendar, on);
     expect([decision.onSite, decision.by]).toEqual(['2026-09-11', '2026-09-03']);
+  });
+});
+
+describe('all that bears on it', () => {
+  const needing = (name: string, lead: number, ...needs: readonly [id: string, before: string][]) => ({
+    ...option(name, lead),
+    needs: needs.map(([id, before]) => ({ id, what: `What ${id} is`, by: 'framing', before })),
+  });
+  const rail = category('trim', { milestone: 'drywall', why: 'Posts need backing' });
+
+  test("an option's need comes before the category's fixing, and both are told with the earliest first", () => {
+    // Framing Mon 4 May less 5 is Mon 27 Apr; drywall Thu 6 Aug less 5 is 30 Jul; 11 Sep less 10 and 5 is 20 Aug.
+    const options = [needing('Cable', 10, ['blocking', 'framing']), needing('Glass', 5, ['blocking', 'framing'])];
+    const decision = decideOn(on, { category: rail, options });
+    expect(decision).toMatchObject({
+      by: '2026-04-27',
+      because: 'need',
+      milestone: 'framing',
+      reason: 'What blocking is: Framing starts on 4 May 2026, 5 working days for review',
+    });
+    expect(decision.bounds.map(({ by, because }) => [by, because])).toEqual([
+      ['2026-04-27', 'need'],
+      ['2026-07-30', 'fixes-early'],
+      ['2026-08-20', 'lead-time'],
+    ]);
+  });
+
+  test('a need that some options have is told with their names', () => {
+    const options = [needing('Cable', 10, ['bracing', 'framing']), needing('Pickets', 5)];
+    expect(decideOn(on, { category: rail, options }).reason).toMatch(/^What bracing is, for Cable: Framing starts/);
+  });
+
+  test('what is done and what is kept open no longer bears on it, and is told', () => {
+    const decision = decideOn(on, {
+      category: rail,
+      options: [needing('Cable', 10, ['blocking', 'framing'])],
+      needsDone: [{ need: 'blocking', on: '2026-02-20', by: 'The framer' }],
+      keptOpen: [{ milestone: 'drywall', on: '2026-02-25', why: 'Backing is everywhere' }],
+    });
+    expect(decision.bounds.map(({ because }) => because)).toEqual(['lead-time']);
+    expect(decision.lifted).toEqual([
+      { what: 'Posts need backing', milestone: 'Drywall', by: 'Backing is everywhere, 25 February 2026' },
+      { what: 'What blocking is', milestone: 'Framing starts', by: 'The framer, 20 February 2026' },
+    ]);
+  });
+
+  test('several early fixings: the earliest sets the day', () => {
+    const two = category('trim', { milestone: 'drywall', why: 'Backing' }, { milestone: 'framing', why: 'Headers' });
+    expect(decideOn(on, { category: two })).toMatchObject({ by: '2026-04-27', milestone: 'framing' });
+  });
+
+  test('needed at a milestone of its own', () => {
+    const decision = decideOn(on, {
+      category: category('framing'),
+      options: [{ ...option('Box beam', 10), neededAt: 'trim' }],
+    });
+    expect(decision).toMatchObject({ onSite: '2026-09-11', orderBy: '2026-08-27', by: '2026-08-20' });
+  });
+
+  test('measured first: ordered that day at the earliest, and late for its milestone by the rest', () => {
+    // 35 working days after Thu 6 Aug, over Labor Day, is Fri 25 Sep: 10 after Fri 11 Sep.
+    const measured = { ...category('trim'), measuredAfter: 'drywall' };
+    const decision = decideOn(on, { category: measured, options: [option('Glass', 35)] });
+    expect(decision).toMatchObject({ orderBy: '2026-08-06', onSite: '2026-09-25', waits: 10, by: '2026-07-30' });
+    expect(decision.reason).toMatch(
+      /^Glass takes 35 working days to come once it is measured after Drywall on 6 August/,
+    );
+    const quick = decideOn(on, { category: measured, options: [option('Cable', 10)] });
+    expect(quick).toMatchObject({ orderBy: '2026-08-27', onSite: '2026-09-11' });
+    expect(quick).not.toHaveProperty('waits');
+  });
+
+  test('ships its time on the road before it is on site', () => {
+    const { ships } = decideOn(on, { category: rail, options: [{ ...option('Stone', 30), transitDays: 4 }] });
+    // Labor Day is Mon 7 Sep: 4 working days before Fri 11 Sep is Fri 4 Sep.
+    expect(ships).toBe('2026-09-04');
+  });
+
+  describe('a milestone that is done', () => {
+    const facts = dated.map((each) =>
+      each.id === 'framing' ? { ...each, date: '2026-05-06', done: true as const } : each,
+    );
+    const decideThen = (input: Partial<DecideInput>) =>
+      decide(
+        { category: doors, options: [option('Fir door', 10)], chosen: false, ...input },
+        facts,
+        calendar,
+        '2026-06-01',
+      );
+
+    test('is not pushed, however late the choice', () => {
+      const { decision, late } = decideThen({});
+      expect(decision).toMatchObject({ state: 'late', milestone: 'framing', pushes: 0 });
+      expect(decision.bounds[0]).toMatchObject({ done: true });
+      expect(decision).not.toHaveProperty('pushed');
+      expect(late.size).toBe(0);
+    });
+
+    test('leaves what else the choice is late for', () => {
+      const { decision, late } = decideThen({ options: [option('Alder door', 80)] });
+      expect(decision.pushed).toEqual({ id: 'trim', name: 'Trim' });
+      expect(late).toEqual(new Map([['trim', decision.pushesTo]]));
+    });
+
+    test('takes an option out that needed something before it, as long as another is left', () => {
+      const dead = needing('Tall door', 10, ['headers', 'framing']);
+      const { decision } = decideThen({ category: category('trim'), options: [dead, option('Door', 5)] });
+      expect(decision).toMatchObject({ state: 'open', because: 'lead-time' });
+      const alone = decideThen({ category: category('trim'), options: [dead] }).decision;
+      expect(alone).toMatchObject({ state: 'late', because: 'need' });
+    });
   });
 });
 
@@ -128,9 +240,9 @@ describe('how it stands, doors by Mon 27 April 2026', () => {
     const move = (name: string, to: string) => ({ id: name, name, from: '2026-05-04', to, days: 3 });
     const framing = move('Framing starts', '2026-05-07');
     const one = { ...late, moves: [framing, move('Trim', '2026-09-16')] };
-    expect(describePush(one)).toMatch(/, to 7 May 2026, and Trim after it to 16 September 2026$/);
+    expect(describePush(one)).toMatch(/, to 7 May 2026, and Trim to 16 September 2026$/);
     const two = { ...one, moves: [...one.moves, move('Hand-over', '2026-10-02')] };
-    expect(describePush(two)).toMatch(/; 2 milestones after it move too, the last, Hand-over, to 2 October 2026$/);
+    expect(describePush(two)).toMatch(/; 2 more milestones move too, the last, Hand-over, to 2 October 2026$/);
     expect(describePush(decideOn('2026-04-10'))).toBe('');
   });
 
@@ -162,14 +274,14 @@ describe('properties', () => {
   }) =>
     decide(
       {
-        category: category('trim', fixes === undefined ? undefined : { milestone: fixes, why: 'Fixed' }),
+        category: category('trim', ...(fixes === undefined ? [] : [{ milestone: fixes, why: 'Fixed' }])),
         options: all.map((lead, index) => option(`O${index}`, lead)),
         chosen: false,
       },
       dated,
       calendar,
       when,
-    );
+    ).decision;
 
   test('deciding on the last day moves nothing; the working day after pushes by one', () => {
     fc.assert(
@@ -221,5 +333,7 @@ test('a category whose milestone nobody dated is a fault of the program', () => 
 
 test('a dated house decides as its records do', () => {
   const milestones = dateMilestones(house(chain)).value ?? [];
-  expect(decide({ category: doors, options: [], chosen: false }, milestones, calendar, on).by).toBe('2026-04-27');
+  expect(decide({ category: doors, options: [], chosen: false }, milestones, calendar, on).decision.by).toBe(
+    '2026-04-27',
+  );
 });

@@ -70,13 +70,13 @@ export const chain: readonly Milestone[] = [
 ];
 
 export const dated: readonly DatedMilestone[] = [
-  { id: 'foundation', name: 'Foundation', date: '2026-04-06', basis: 'fixed' },
-  { id: 'framing', name: 'Framing starts', date: '2026-05-04', basis: '20 working days after Foundation' },
-  { id: 'drywall', name: 'Drywall', date: '2026-08-06', basis: '60 working days after Framing starts' },
-  { id: 'trim', name: 'Trim', date: '2026-09-11', basis: '25 working days after Drywall' },
+  { id: 'foundation', name: 'Foundation', date: '2026-04-06', float: 0, basis: 'fixed' },
+  { id: 'framing', name: 'Framing starts', date: '2026-05-04', float: 0, basis: '20 working days after Foundation' },
+  { id: 'drywall', name: 'Drywall', date: '2026-08-06', float: 0, basis: '60 working days after Framing starts' },
+  { id: 'trim', name: 'Trim', date: '2026-09-11', float: 0, basis: '25 working days after Drywall' },
 ];
 
-export function category(neededAt: string, fixesEarly?: Category['fixesEarly']): Category {
+export function category(neededAt: string, ...fixesEarly: Category['fixesEarly']): Category {
   return {
     slug: 'ceiling-board',
     name: 'Ceiling board',
@@ -85,7 +85,7 @@ export function category(neededAt: string, fixesEarly?: Category['fixesEarly']):
     measure: { by: 'area', openings: { rule: 'none' }, times: 1, words: '', source: '' },
     sequence: 70,
     neededAt,
-    ...(fixesEarly && { fixesEarly }),
+    fixesEarly,
     layer: 'finish',
     attributes: [],
     body: '',

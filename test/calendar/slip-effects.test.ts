@@ -10,7 +10,7 @@ const stone = category('framing', { milestone: 'foundation', why: 'Stone fixes t
 function datesWith(slips: Slips, on = '2026-07-27'): HouseDates {
   const milestones = dateMilestones(house(chain), slips).value ?? [];
   const decideOne = (of: typeof boards) =>
-    decide({ category: of, options: [option('Pine', 10)], chosen: false }, milestones, calendar, on);
+    decide({ category: of, options: [option('Pine', 10)], chosen: false }, milestones, calendar, on).decision;
   return {
     milestones,
     decisions: [

@@ -65,6 +65,7 @@ export function category(attributes: readonly string[], more: Partial<Category> 
     measure: { by: 'area', openings: { rule: 'none' }, times: 1, words: '', source: '' },
     sequence: 1,
     neededAt: '',
+    fixesEarly: [],
     layer: 'finish',
     attributes: attributes.map((name) => ({ name, label: name, kind: 'text', required: false })),
     body: '',

@@ -185,7 +185,7 @@ describe('lines of a change order', () => {
     const ordered = (text: string): Edits => ({ 'content/rooms/study.md': [['chosen: pine', text]] });
     const comparison = compareBooks(
       smallBook(),
-      smallBook(ordered('chosen: pine\n    chosen-on: 2026-03-01\n    ordered-on: 2026-04-01')),
+      smallBook(ordered('chosen: pine\n    chosen-on: 2026-03-01\n    ordered: { on: 2026-04-01, option: pine }')),
       labels,
     );
     expect(comparison.rooms[0]?.selections[0]?.aspects).toEqual(['state']);

@@ -89,12 +89,12 @@ describe('what the schema has against a record', () => {
     [
       'markup: false',
       'markup: no',
-      `house.md:16:18 value-type 'credit-markup': expected true or false, got 'no' | write false`,
+      `house.md:16:18 percent-unreadable 'no' is not a percentage | write a percentage such as 7.25 %`,
     ],
     [
       '  credit-markup: false\n',
       '',
-      `house.md:10:1 key-missing 'contract' lacks 'credit-markup' | credit-markup: whether the mark-up returns with a credit`,
+      `house.md:10:1 key-missing 'contract' lacks 'credit-markup' | credit-markup: mark-up that returns with a credit: false for none, true for as much as would have been added, or a rate of its own`,
     ],
     [
       'covers: [material, tax]',
@@ -175,8 +175,8 @@ describe('what does not fit together in one record', () => {
     ],
     [
       '2026-03-02',
-      '2026-03-02\n    ordered-on: 2026-03-01',
-      'rooms/study.md:22:17 date-order ordered on 2026-03-01, before it was chosen on 2026-03-02 | check both days',
+      '2026-03-02\n    ordered: { on: 2026-03-01, option: fir-tg-1x6 }',
+      'rooms/study.md:22:20 (warning) date-order ordered on 2026-03-01, before it was chosen on 2026-03-02 | check both days',
     ],
     [
       '    chosen: fir-tg-1x6\n',

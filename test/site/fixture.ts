@@ -206,7 +206,7 @@ selections:
     category: wood-floor
     chosen: fir-plank
     chosen-on: 2026-03-09
-    ordered-on: 2026-03-20
+    ordered: { on: 2026-03-20, option: fir-plank }
     supply: owner-furnished
   - at: ceiling
     category: ceiling-board

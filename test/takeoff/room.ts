@@ -158,6 +158,7 @@ export function category(by: string, rule: Partial<Convention> = {}): Category {
     },
     sequence: 1,
     neededAt: 'trim',
+    fixesEarly: [],
     layer: 'finish',
     attributes: [],
     body: '',
@@ -188,5 +189,5 @@ export function option(parts: readonly Partial<OptionPart>[], attributes: Option
 }
 
 export function selection(...at: string[]): Selection {
-  return { at, category: 'finish', considering: [], supply: 'contractor', path: ['selections', 0] };
+  return { at, category: 'finish', considering: [], facts: [], supply: 'contractor', path: ['selections', 0] };
 }

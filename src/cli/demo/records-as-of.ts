@@ -1,61 +1,121 @@
-import { isMap, isNode, isScalar, isSeq, parseDocument, type YAMLMap } from 'yaml';
+import { isCollection, isMap, isNode, isScalar, isSeq, parseDocument, visit, type Pair, type YAMLMap } from 'yaml';
 import type { Source } from '../../core/model/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 
-/** A house's records as they stood at the end of a day: of each selection, what was decided or ordered later is left out, and
- *  of each allowance the invoices that came later. All else, comments too, stays to the letter. */
+/** A house's records as they stood at the end of a day: what was decided, ordered or done later is left out, and a choice that
+ *  was changed later is the one before. All else, comments too, stays to the letter. */
 export function recordsAsOf(sources: readonly Source[], day: IsoDate): Source[] {
-  return sources.map(({ path, text }) => ({
-    path,
-    text: path.startsWith('content/rooms/')
-      ? recordAsOf(text, 'selections', (item) => laterPairs(item, day))
-      : path === 'content/house.md'
-        ? recordAsOf(text, 'allowances', (item) => laterInvoices(item, day))
-        : text,
-  }));
+  return sources.map(({ path, text }) => ({ path, text: path.endsWith('.md') ? recordAsOf(text, day) : text }));
 }
 
-/** Nodes that stand on the same lines, or on lines that follow each other. */
-type Ranged = readonly unknown[];
+/** What goes with a choice. */
+const decision = [
+  'chosen',
+  'chosen-on',
+  'chosen-by',
+  'released',
+  'ordered',
+  'acknowledged',
+  'shipped',
+  'received',
+  'installed',
+  'instead-of',
+];
 
-const decision = ['chosen', 'chosen-on', 'chosen-by', 'ordered-on', 'installed-on'];
-const facts = ['ordered-on', 'installed-on'];
+/** Facts with a day of their own, and those that are days. */
+const facts = [...decision, 'kept-open-by', 'needs-done', 'withdrawn', 'invoices'];
+const days = ['chosen-on', 'done-on'];
 
-/** A record without the lines of what `later` finds in the items of a list. */
-function recordAsOf(text: string, list: string, later: (item: YAMLMap) => readonly Ranged[]): string {
+interface Edit {
+  readonly from: number;
+  readonly to: number;
+  readonly text: string;
+}
+
+function recordAsOf(text: string, day: IsoDate): string {
   const start = text.indexOf('\n') + 1;
   const end = text.indexOf('\n---', start) + 1;
+  if (start === 0 || end === 0) return text;
+  const edits: Edit[] = [];
   const document = parseDocument(text.slice(start, end), { version: '1.2' });
-  const items = document.get(list, true);
-  if (!isSeq(items)) return text;
-  return items.items
-    .filter((item) => isMap(item))
-    .flatMap(later)
-    .map((ranged) => lineOf(ranged, text, start))
+  visit(document, {
+    // A fact goes whole, with the days inside it.
+    Pair: (_, { key }) => (isScalar(key) && facts.includes(String(key.value)) ? visit.SKIP : undefined),
+    Map: (_, map) => {
+      edits.push(...mapEdits(map, day, text, start));
+    },
+  });
+  return edits
     .sort((a, b) => b.from - a.from)
-    .reduce((rest, { from, to }) => rest.slice(0, from) + rest.slice(to), text);
+    .reduce((rest, { from, to, text: instead }) => rest.slice(0, from) + instead + rest.slice(to), text);
 }
 
-/** The pairs of a selection that were written after a day. */
-function laterPairs(selection: YAMLMap, day: IsoDate): readonly Ranged[] {
-  const isLater = (key: string): boolean => String(selection.get(key) ?? '') > day;
-  const keys = isLater('chosen-on') ? decision : facts.filter(isLater);
-  const pairs = selection.items.filter((pair) => isScalar(pair.key) && keys.includes(String(pair.key.value)));
-  return pairs.map(({ key, value }) => [key, value]);
+function mapEdits(map: YAMLMap, day: IsoDate, text: string, start: number): readonly Edit[] {
+  const before = map.get('instead-of');
+  const wasChosen = isMap(before) && !isLater(before.get('chosen-on'), day);
+  if (wasChosen && isLater(before.get('on'), day)) return changedBack(map, before, day, text, start);
+  if (isLater(map.get('chosen-on'), day)) return pairsOf(map, decision).map((pair) => without(pair, text, start));
+  return [
+    ...pairsOf(map, [...facts, ...days])
+      .filter((pair) => saidLater(pair, day))
+      .map((pair) => without(pair, text, start)),
+    ...laterInvoices(map, day, text, start),
+  ];
 }
 
-/** The invoices of an allowance that came after a day; all of them with their key. */
-function laterInvoices(allowance: YAMLMap, day: IsoDate): readonly Ranged[] {
-  const pair = allowance.items.find(({ key }) => isScalar(key) && key.value === 'invoices');
-  if (!pair || !isSeq(pair.value)) return [];
-  const later = pair.value.items.filter((item) => isMap(item) && String(item.get('on')) > day);
-  return later.length === pair.value.items.length ? [[pair.key, ...later]] : later.map((item) => [item]);
+/** Of an allowance with invoices before and after a day, those that came after. */
+function laterInvoices(map: YAMLMap, day: IsoDate, text: string, start: number): readonly Edit[] {
+  return pairsOf(map, ['invoices'])
+    .filter((pair) => isSeq(pair.value) && !saidLater(pair, day))
+    .flatMap(({ value }) => (isSeq(value) ? value.items : []))
+    .filter((invoice) => isMap(invoice) && isLater(invoice.get('on'), day))
+    .map((invoice) => withoutNodes([invoice], text, start));
 }
 
-/** The lines that nodes of a record take up, first to last. */
-function lineOf(nodes: Ranged, text: string, offset: number): { readonly from: number; readonly to: number } {
+/** The choice that stood before a change, with what had come of it. */
+function changedBack(map: YAMLMap, before: YAMLMap, day: IsoDate, text: string, start: number): readonly Edit[] {
+  const written = (key: string, value: unknown): readonly Edit[] => {
+    const node = map.get(key, true);
+    if (!isNode(node) || !node.range) return [];
+    return [{ from: node.range[0] + start, to: node.range[1] + start, text: String(value) }];
+  };
+  return [
+    ...written('chosen', before.get('option')),
+    ...written('chosen-on', before.get('chosen-on')),
+    ...pairsOf(map, facts)
+      .filter((pair) => !isScalar(pair.value) && saidLater(pair, day))
+      .map((pair) => without(pair, text, start)),
+  ];
+}
+
+/** A day of its own, or a map with the day `on`; a map or list of such maps, where all of them are later. */
+function saidLater({ key, value }: Pair, day: IsoDate): boolean {
+  if (isScalar(value)) return isScalar(key) && days.includes(String(key.value)) && isLater(value.value, day);
+  if (isMap(value) && value.has('on')) return isLater(value.get('on'), day);
+  if (!isCollection(value) || value.items.length === 0) return false;
+  const entries = isSeq(value) ? value.items : value.items.map((item) => (item as Pair).value);
+  return entries.every((entry) => isMap(entry) && entry.has('on') && isLater(entry.get('on'), day));
+}
+
+function isLater(value: unknown, day: IsoDate): boolean {
+  return typeof value === 'string' && value > day;
+}
+
+function pairsOf(map: YAMLMap, keys: readonly string[]): readonly Pair[] {
+  return map.items.filter((pair) => isScalar(pair.key) && keys.includes(String(pair.key.value)));
+}
+
+/** Takes a pair out: its lines in a block map, itself and the comma before it in a map on one line. */
+function without(pair: Pair, text: string, offset: number): Edit {
+  return withoutNodes([pair.key, pair.value], text, offset);
+}
+
+function withoutNodes(nodes: readonly unknown[], text: string, offset: number): Edit {
   const ends = nodes.flatMap((node) => (isNode(node) && node.range ? [node.range] : []));
   const first = Math.min(...ends.map(([from]) => from)) + offset;
   const last = Math.max(...ends.map(([, to]) => to)) + offset;
-  return { from: text.lastIndexOf('\n', first) + 1, to: text.indexOf('\n', last) + 1 };
+  const line = text.lastIndexOf('\n', first) + 1;
+  if (/^\s*(?:- )?\s*$/u.test(text.slice(line, first)))
+    return { from: line, to: text.indexOf('\n', last - 1) + 1, text: '' };
+  return { from: text.lastIndexOf(',', first), to: last, text: '' };
 }

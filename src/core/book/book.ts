@@ -5,6 +5,7 @@ import type {
   ChangeOrder,
   CostPart,
   HouseCalendar,
+  InsteadOf,
   Issue,
   IssuePurpose,
   Level,
@@ -13,6 +14,7 @@ import type {
   Person,
   Quoted,
   RoomUse,
+  SelectionFact,
   Source,
   Studs,
   TaxRate,
@@ -156,6 +158,13 @@ export interface BookSelection {
   /** Every option that could stand here, the counted one too, in the record's order. */
   readonly alternatives: readonly Alternative[];
   readonly decision: Decision;
+  /** What it costs by the contract to decide one working day after the last one: the days by which the job ends later.
+   *  Absent when decided, when the job does not end later, and when the contract has no cost of a day. */
+  readonly delayCost?: Cents;
+  /** What happened after the choice, in order. */
+  readonly facts: readonly SelectionFact[];
+  /** What stood before a change after release or order. */
+  readonly insteadOf?: ChangedOrder;
   readonly signed?: SignedState;
   readonly source: string;
   /** Line of the selection in its room's record. */
@@ -181,6 +190,16 @@ export interface Alternative {
   /** Where `againstToday` comes from; the amounts add up to it. */
   readonly effects: readonly ReasonedFigure[];
   readonly decision: Decision;
+  /** As in a selection, if it is this one. */
+  readonly delayCost?: Cents;
+  /** What the supplier keeps of its material here when it is sent back, by the option's terms. */
+  readonly restocking?: Cents;
+}
+
+/** A choice that was changed after release or order. */
+export interface ChangedOrder extends Omit<InsteadOf, 'restocking'> {
+  /** What the supplier keeps, and where the figure comes from: as written, or by the option's terms. */
+  readonly restocking?: ReasonedFigure;
 }
 
 export interface BookMoney {
@@ -194,6 +213,8 @@ export interface BookMoney {
   readonly ownerFurnishedInstall: 'contract' | 'owner';
   readonly rounding: string;
   readonly contingency: Cents;
+  /** What one working day costs by which the job ends later. */
+  readonly dayCost?: Cents;
   /** From the contract sum to today's total, step by step. */
   readonly steps: readonly ContractStep[];
   /** What choices elsewhere move at places that stand at their standard, because whole packs are shared. */

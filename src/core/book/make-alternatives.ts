@@ -1,8 +1,17 @@
-import { lotsOf, noCost } from '../price/index.js';
-import type { EffectDifference, HousePrice, Item, Reckoning, ReasonedFigure } from '../price/index.js';
+import {
+  lotsOf,
+  noCost,
+  type EffectDifference,
+  type HousePrice,
+  type Item,
+  type ReasonedFigure,
+  type Reckoning,
+} from '../price/index.js';
 import { printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
 import type { Alternative } from './book.js';
 import { optionId, type Draft } from './draft.js';
+import { bearingOf } from './bearing-of.js';
+import { delayOf, restockingOf } from './cost-of-days.js';
 import type { Decider } from './make-decider.js';
 import { reckon } from './reckon.js';
 import { weigh } from './weigh.js';
@@ -24,6 +33,7 @@ export function makeAlternatives(draft: Draft, item: Item, house: HousePrice, de
     const what = house.whatIf(item, id);
     const cost = what.costs.get(item.selection) ?? house.today.costs.get(item.selection) ?? noCost;
     const pounds = weigh(option, takeoffs);
+    const decision = decide({ ...bearingOf(draft), options: [option], chosen: item.decided });
     return {
       option: slug,
       isStandard: slug === selection.standard,
@@ -36,7 +46,9 @@ export function makeAlternatives(draft: Draft, item: Item, house: HousePrice, de
       againstToday: what.change,
       houseTotal: (total + what.change) as Cents,
       effects: effectsOf(what, house, reckon(house, item, id, cost), today),
-      decision: decide({ category, options: [option], chosen: item.decided }),
+      decision,
+      ...delayOf(decision, house.book.contract),
+      ...restockingOf(option, cost),
     };
   });
 }

@@ -15,9 +15,9 @@ import {
   describeOption,
   describeTrade,
 } from './describe.js';
+import { choiceDayProblems, futureProblems, measureProblems } from './day-problems.js';
 import { draftSelections } from './draft.js';
 import { groupBy } from './group-by.js';
-import { lateProblems } from './late-problems.js';
 import { makeDecider } from './make-decider.js';
 import { makeMoney } from './make-money.js';
 import { invoiceProblems, quoteProblems } from './money-problems.js';
@@ -44,15 +44,16 @@ export function makeBook(
 ): Outcome<Book> {
   const drafted = draftSelections(records, measures);
   const dated = dateMilestones(records.house, slips);
-  const problems = [...drafted.problems, ...dated.problems];
+  const dates = new Map((dated.value ?? []).map(({ id, date }) => [id, date]));
+  const problems = [...drafted.problems, ...dated.problems, ...measureProblems(records.house, records, dates)];
   if (!dated.value || problems.some((problem) => problem.severity === 'error')) return { problems };
   const { drafts, house } = priceDrafts(records, drafted.value);
   const decide = makeDecider(records.house, dated.value, on, slips);
   const selections = drafts.map(({ draft, item }) => makeSelection(draft, item, house, { decide, layOut }));
   const byRoom = groupBy(selections, (selection) => selection.room);
   const found = findCautions(seeHouse(records, measures, selections, dated.value));
-  const days = new Map(selections.map(({ id, chosenOn }) => [id, chosenOn]));
-  const accepted = acceptCautions(found, records.house, (id) => days.get(id));
+  const chosenOn = new Map(selections.map((each) => [each.id, each.chosenOn]));
+  const accepted = acceptCautions(found, records.house, (id) => chosenOn.get(id));
   const money = makeMoney(records, house, selections, on);
   const book: Omit<Book, 'schedules'> = {
     format: 'bookmatch/book/1',
@@ -77,11 +78,11 @@ export function makeBook(
     changeOrders: describeChangeOrders(records.house.contract.sum, records.changes),
     sources: records.sources,
   };
-  const late = lateProblems(drafts, selections);
+  const days = [...choiceDayProblems(drafts, selections), ...futureProblems(records, on)];
   const pricing = [...quoteProblems(records, money.quotes), ...invoiceProblems(records, money.allowances)];
   return {
     value: { ...book, schedules: makeSchedules(book) },
-    problems: [...problems, ...accepted.problems, ...late, ...pricing],
+    problems: [...problems, ...accepted.problems, ...days, ...pricing],
   };
 }
 

@@ -1,12 +1,22 @@
 import { dateMilestones, decide, movedMilestones, workingDays } from '../calendar/index.js';
-import type { DatedMilestone, DecideInput, Decision, MovedMilestone, Slips } from '../calendar/index.js';
+import type {
+  DatedMilestone,
+  DayAfter,
+  Decided,
+  DecideInput,
+  Decision,
+  Earliest,
+  MovedMilestone,
+  Slips,
+} from '../calendar/index.js';
 import type { House } from '../model/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 
 /** Works out when a choice must be made; the Book's day and calendar are already in it. */
 export type Decider = (input: DecideInput) => Decision;
 
-/** Decides in the house's working days, and tells of a late choice which milestones it moves if made on the Book's day. */
+/** Decides in the house's working days, and tells of an open choice what the day after its last one comes to, and of a late
+ *  one which milestones it moves if made on the Book's day. */
 export function makeDecider(
   house: House,
   milestones: readonly DatedMilestone[],
@@ -14,22 +24,52 @@ export function makeDecider(
   slips: Slips = new Map(),
 ): Decider {
   const calendar = workingDays(house.calendar);
+  const today = calendar.onOrAfter(on);
+  const end = lastOf(milestones);
   const known = new Map<string, readonly MovedMilestone[]>();
-  const moves = (milestone: string, days: number): readonly MovedMilestone[] => {
-    const key = `${milestone} ${days}`;
+  const movesOf = (earliest: Earliest): readonly MovedMilestone[] => {
+    const key = [...earliest].map((each) => each.join(' ')).join(',');
     const before = known.get(key);
     if (before) return before;
-    const later = new Map([...slips, [milestone, (slips.get(milestone) ?? 0) + days]]);
-    const dated = dateMilestones(house, later).value ?? [];
-    const moved = movedMilestones(milestones, dated, calendar);
-    const first = (a: MovedMilestone) => (a.id === milestone ? '' : a.to);
-    const sorted = [...moved].sort((a, b) => (first(a) === first(b) ? 0 : first(a) < first(b) ? -1 : 1));
-    known.set(key, sorted);
-    return sorted;
+    const dated = dateMilestones(house, slips, earliest).value ?? [];
+    const moved = movedMilestones(milestones, dated, calendar).toSorted((a, b) => byText(a.to, b.to));
+    known.set(key, moved);
+    return moved;
+  };
+  const dayAfter = (day: IsoDate, { decision: { pushed }, late }: Decided): DayAfter => {
+    const moves = pushed ? movesOf(late) : [];
+    const [first] = moves;
+    const last = moves.find(({ id }) => id === end?.id);
+    return { on: day, moved: moves.length, ...(first && { first }), ...(last && { last }) };
   };
   return (input) => {
-    const decision = decide(input, milestones, calendar, on);
-    if (decision.pushes === 0) return decision;
-    return { ...decision, moves: moves(decision.milestone, decision.pushes) };
+    const decided = decide(input, milestones, calendar, on);
+    const { decision, late } = decided;
+    if (decision.state === 'decided') return decision;
+    const next = calendar.add(decision.by, 1);
+    const day = next > today ? next : today;
+    const then = day === today ? decided : decide(input, milestones, calendar, day);
+    const { pushed } = decision;
+    return {
+      ...decision,
+      ...(pushed && { moves: pushedFirst(movesOf(late), pushed.id) }),
+      dayAfter: dayAfter(day, then),
+    };
   };
+}
+
+function pushedFirst(moves: readonly MovedMilestone[], pushed: string): readonly MovedMilestone[] {
+  return [...moves.filter(({ id }) => id === pushed), ...moves.filter(({ id }) => id !== pushed)];
+}
+
+/** The last milestone of the job; of several on that day the last of the record. */
+function lastOf(milestones: readonly DatedMilestone[]): DatedMilestone | undefined {
+  return milestones.reduce<DatedMilestone | undefined>(
+    (last, next) => (last && last.date > next.date ? last : next),
+    undefined,
+  );
+}
+
+function byText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
 }

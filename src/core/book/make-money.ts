@@ -32,6 +32,7 @@ export function makeMoney(
     ownerFurnishedInstall: contract.ownerFurnishedInstall,
     rounding: 'each line once, half up, to the cent',
     contingency: contract.contingency,
+    ...(contract.dayCost !== undefined && { dayCost: contract.dayCost }),
     steps,
     sharedPacks,
     netChange,

@@ -2,6 +2,9 @@ import { noCost, type HousePrice, type Item } from '../price/index.js';
 import { layPlaces, placeText, type LayOut, type Takeoff } from '../takeoff/index.js';
 import type { BookSelection, SelectionState } from './book.js';
 import { countSelection, type Counted } from './count-selection.js';
+import type { FactStep } from '../model/index.js';
+import { bearingOf } from './bearing-of.js';
+import { changedOrder, delayOf } from './cost-of-days.js';
 import type { Draft } from './draft.js';
 import { makeAlternatives } from './make-alternatives.js';
 import type { Decider } from './make-decider.js';
@@ -22,6 +25,8 @@ export function makeSelection(
   const { product, cost = noCost, reckoning, change } = countSelection(draft, item, house);
   const deciding = product && item.decided ? [product.option] : [...options.values()].map(({ option }) => option);
   const pounds = product && weigh(product.option, product.takeoffs);
+  const alternatives = makeAlternatives(draft, item, house, decide);
+  const decision = decide({ ...bearingOf(draft), options: deciding, chosen: item.decided });
   return {
     id,
     room: room.slug,
@@ -44,8 +49,11 @@ export function makeSelection(
     ...(pounds !== undefined && { pounds }),
     change,
     ...(reckoning && { reckoning }),
-    alternatives: makeAlternatives(draft, item, house, decide),
-    decision: decide({ category, options: deciding, chosen: item.decided }),
+    alternatives,
+    decision,
+    ...delayOf(decision, house.book.contract),
+    facts: selection.facts,
+    ...(selection.insteadOf && { insteadOf: changedOrder(selection.insteadOf, draft, alternatives) }),
     source: room.origin.file,
     line: room.origin.at(selection.path).line,
   };
@@ -65,6 +73,7 @@ function withLayout(
 function stateOf(selection: Draft['selection']): SelectionState {
   if (selection.chosen === undefined) return 'open';
   if (selection.chosen === 'none') return 'none';
-  if (selection.installedOn !== undefined) return 'installed';
-  return selection.orderedOn === undefined ? 'chosen' : 'ordered';
+  const has = (step: FactStep): boolean => selection.facts.some((fact) => fact.step === step);
+  if (has('installed')) return 'installed';
+  return has('ordered') ? 'ordered' : 'chosen';
 }

@@ -51,7 +51,7 @@ export function invoiceProblems({ house }: Records, ledger: readonly LedgerEntry
       const severity = 'warning' as const;
       if (computed === undefined) {
         const message = `nothing that was ordered on '${id}' is ${option}, so the invoice counts nowhere`;
-        const fix = 'write ordered-on in the selection that it is for, or correct the option';
+        const fix = 'write ordered: in the selection that it is for, or correct the option';
         return [problemAt(house.origin, [...path, 'for'], 'invoice-unused', message, { fix, severity })];
       }
       const apart = sum - computed;

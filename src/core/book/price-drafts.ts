@@ -25,7 +25,7 @@ export function priceRecords(records: Records, measures: ReadonlyMap<string, Roo
 }
 
 function makeItem({ id, room, selection, category, options }: Draft): Item {
-  const { standard, allowance, chosen, supply, orderedOn, installedOn } = selection;
+  const { standard, allowance, chosen, supply, facts } = selection;
   return {
     selection: id,
     room: room.slug,
@@ -33,7 +33,7 @@ function makeItem({ id, room, selection, category, options }: Draft): Item {
     trade: category.trade,
     supply,
     decided: chosen !== undefined,
-    ordered: (orderedOn ?? installedOn) !== undefined,
+    ordered: facts.some(({ step }) => step !== 'released'),
     ...(allowance !== undefined && { allowance }),
     ...(standard !== undefined && { standard: optionId(category.slug, standard) }),
     ...(chosen !== undefined && chosen !== 'none' && { chosen: optionId(category.slug, chosen) }),

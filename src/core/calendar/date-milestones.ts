@@ -4,36 +4,55 @@ import { printDay, type IsoDate } from '../../base/units/index.js';
 import { printWorkingDays } from './day.js';
 import type { DatedMilestone } from './decision.js';
 import { workingDays, type WorkingDays } from './working-days.js';
+import { floatOf } from './float.js';
 
 /** Milestone id → working days that it comes later (negative: earlier) than recorded. */
 export type Slips = ReadonlyMap<string, number>;
 
+/** Milestone id → first day on which it can be, whatever the record says. */
+export type Earliest = ReadonlyMap<string, IsoDate>;
+
 /** Dates every milestone of the house, in the record's order. A slip moves its milestone and, through the chain, all
- *  that come after it. The records were checked: each milestone has a day or follows one that leads to a day. There is no
+ *  that come after it; nothing moves one that is done, and what follows it counts from that day. The records were checked: each milestone has a day or follows one that leads to a day. There is no
  *  value when its working days do not fit into 100 years (`milestone-out-of-reach`), or when a slip names an unknown
- *  milestone (`slip-unknown`). A fixed date on a day off is a warning (`milestone-day-off`). */
-export function dateMilestones(house: House, slips: Slips = new Map()): Outcome<readonly DatedMilestone[]> {
+ *  milestone (`slip-unknown`). A fixed date on a day off is a warning (`milestone-day-off`), and so is a slip of a milestone
+ *  that is done (`slip-done`). */
+export function dateMilestones(
+  house: House,
+  slips: Slips = new Map(),
+  earliest: Earliest = new Map(),
+): Outcome<readonly DatedMilestone[]> {
   const chart: Chart = {
     house,
     slips,
+    earliest,
     calendar: workingDays(house.calendar),
     byId: new Map([...house.milestones].reverse().map((milestone) => [milestone.id, milestone])),
     dates: new Map(),
+    planned: new Map(),
     stuck: new Set(),
     problems: [],
   };
-  for (const id of slips.keys()) if (!chart.byId.has(id)) chart.problems.push(unknownSlip(house, id));
+  for (const id of slips.keys()) {
+    const milestone = chart.byId.get(id);
+    if (!milestone) chart.problems.push(unknownSlip(house, id));
+    else if (milestone.doneOn !== undefined) reportDone(chart, milestone, milestone.doneOn);
+  }
   for (const milestone of house.milestones) dateChain(chart, milestone);
   if (chart.problems.some((problem) => problem.severity === 'error')) return { problems: chart.problems };
-  return { value: house.milestones.map((milestone) => describe(chart, milestone)), problems: chart.problems };
+  const floats = floatOf(house.milestones, chart.dates, chart.calendar);
+  return { value: house.milestones.map((milestone) => describe(chart, milestone, floats)), problems: chart.problems };
 }
 
 interface Chart {
   readonly house: House;
   readonly slips: Slips;
+  readonly earliest: Earliest;
   readonly calendar: WorkingDays;
   readonly byId: ReadonlyMap<string, Milestone>;
   readonly dates: Map<string, IsoDate>;
+  /** Where a milestone that is done would stand by the plan. */
+  readonly planned: Map<string, IsoDate>;
   /** Ids that cannot be dated; the cause is reported once. */
   readonly stuck: Set<string>;
   readonly problems: Problem[];
@@ -51,6 +70,23 @@ function dateChain(chart: Chart, milestone: Milestone): void {
 }
 
 function dateOne(chart: Chart, milestone: Milestone): void {
+  if (milestone.doneOn !== undefined) {
+    const planned = plannedDay(chart, milestone);
+    if (planned !== undefined) chart.planned.set(milestone.id, planned);
+    chart.dates.set(milestone.id, milestone.doneOn);
+    return;
+  }
+  dateOpen(chart, milestone);
+}
+
+/** By the record alone; absent when it cannot be dated, which a milestone that is done need not be. */
+function plannedDay(chart: Chart, { when }: Milestone): IsoDate | undefined {
+  if (when.by === 'date') return when.date;
+  const start = chart.dates.get(when.after);
+  return start === undefined ? undefined : chart.calendar.add(start, when.days);
+}
+
+function dateOpen(chart: Chart, milestone: Milestone): void {
   if (chart.stuck.has(milestone.id)) return;
   const start = startOf(chart, milestone);
   if (start === undefined) {
@@ -64,7 +100,8 @@ function dateOne(chart: Chart, milestone: Milestone): void {
     if (chart.calendar.between(date, moved) !== days) return reportOutOfReach(chart, milestone);
     date = moved;
   }
-  chart.dates.set(milestone.id, date);
+  const earliest = chart.earliest.get(milestone.id) ?? date;
+  chart.dates.set(milestone.id, earliest > date ? earliest : date);
 }
 
 /** The day that a milestone's own days are counted from. */
@@ -80,18 +117,33 @@ function startOf(chart: Chart, milestone: Milestone): IsoDate | undefined {
   return date;
 }
 
-function describe(chart: Chart, milestone: Milestone): DatedMilestone {
-  const { id, name, note } = milestone;
+function describe(chart: Chart, milestone: Milestone, floats: ReadonlyMap<string, number>): DatedMilestone {
+  const { id, name, doneOn, note } = milestone;
+  const [planned, float] = [chart.planned.get(id), floats.get(id)];
   return {
     id,
     name,
     date: chart.dates.get(id)!,
     basis: basisOf(chart, milestone),
+    ...(doneOn !== undefined && { done: true as const }),
+    ...(planned !== undefined && planned !== doneOn && { planned }),
+    ...(float !== undefined && { float }),
     ...(note !== undefined && { note }),
   };
 }
 
-function basisOf(chart: Chart, { id, when }: Milestone): string {
+function basisOf(chart: Chart, milestone: Milestone): string {
+  const { doneOn, ...open } = milestone;
+  if (doneOn !== undefined) {
+    const planned = chart.planned.get(milestone.id);
+    const off = planned === undefined ? 0 : chart.calendar.between(planned, doneOn);
+    if (off === 0) return 'done, as planned';
+    return `done, ${printWorkingDays(off)} ${off > 0 ? 'later' : 'earlier'} than planned`;
+  }
+  return openBasis(chart, open);
+}
+
+function openBasis(chart: Chart, { id, when }: Milestone): string {
   const slip = chart.slips.get(id) ?? 0;
   const slipped = slip === 0 ? '' : `, moved ${printWorkingDays(slip)} ${slip > 0 ? 'later' : 'earlier'}`;
   if (when.by === 'date') return `fixed${slipped}`;
@@ -108,7 +160,7 @@ function reportOutOfReach(chart: Chart, milestone: Milestone): void {
 }
 
 interface Report {
-  readonly key: 'date' | 'days';
+  readonly key: 'date' | 'days' | 'done-on';
   readonly code: ProblemCode;
   readonly message: string;
   readonly fix: string;
@@ -118,6 +170,12 @@ interface Report {
 function report({ house, problems }: Chart, milestone: Milestone, { key, code, message, ...detail }: Report): void {
   const path = ['milestones', house.milestones.indexOf(milestone), key];
   problems.push(problemAt(house.origin, path, code, message, detail));
+}
+
+function reportDone(chart: Chart, milestone: Milestone, doneOn: IsoDate): void {
+  const message = `${milestone.name} was done on ${printDay(doneOn)}: a slip does not move it`;
+  const fix = 'let a milestone slip that is still to come';
+  report(chart, milestone, { key: 'done-on', code: 'slip-done', message, fix, severity: 'warning' });
 }
 
 function unknownSlip({ origin, milestones }: House, id: string): Problem {

@@ -1,5 +1,6 @@
-import type { Category, Option } from '../model/index.js';
-import { printDay, type IsoDate } from '../../base/units/index.js';
+import type { IsoDate } from '../../base/units/index.js';
+import { arrivalOf } from './arrival.js';
+import { fixedBounds, leadBound, liftedBounds, possibleOptions, type Bearing, type DatedBound } from './bounds.js';
 import { printWorkingDays } from './day.js';
 import type { DatedMilestone, Decision } from './decision.js';
 import type { WorkingDays } from './working-days.js';
@@ -7,72 +8,80 @@ import type { WorkingDays } from './working-days.js';
 /** An open choice is due soon when so many working days, or fewer, are left. */
 export const dueSoonDays = 10;
 
-export interface DecideInput {
-  readonly category: Category;
-  /** The chosen option alone, or every one still considered: the longest lead time counts. Empty when nothing is to
-   *  be ordered, or not known yet. */
-  readonly options: readonly Option[];
+/** `options`: the chosen one alone, or every one still considered, of which the first to be ordered counts and the needs of
+ *  all; empty when nothing is to be ordered, or not known yet. */
+export interface DecideInput extends Bearing {
   /** A deliberate none is chosen too. */
   readonly chosen: boolean;
 }
 
-/** When a choice must be made: the earlier of (on site − lead − review) and (the milestone it fixes early − review), in
- *  working days of the house; the lead time wins a tie. The product is on site on the day of the milestone at which it
- *  is needed, or the last working day before. A choice made on a day off counts as made on the next working day.
- *  `milestones` hold those of the category: the loader has checked them. */
+/** A choice, with the days that milestones it is too late for can be at the earliest. */
+export interface Decided {
+  readonly decision: Decision;
+  /** Milestone id → its first day, if the choice is made on the Book's day. */
+  readonly late: ReadonlyMap<string, IsoDate>;
+}
+
+/** When a choice must be made: the earliest of all that bears on it, in working days of the house, each less the review: the
+ *  order (on site less the lead time), every milestone that the category fixes early, every milestone before which an option
+ *  needs something. What is kept open and what is done does not bear on it. The lead time wins a tie. A choice made on a day
+ *  off counts as made on the next working day. A milestone that is done is not pushed, however late the choice.
+ *  `milestones` hold those of the category and options: the loader has checked them. */
 export function decide(
   input: DecideInput,
   milestones: readonly DatedMilestone[],
   calendar: WorkingDays,
   on: IsoDate,
-): Decision {
-  const { category, options, chosen } = input;
-  const review = calendar.rules.reviewDays;
-  const longest = longestLead(options);
-  const needed = milestoneOf(milestones, category.neededAt);
-  const onSite = calendar.onOrBefore(needed.date);
-  const orderBy = calendar.add(onSite, -(longest?.leadDays ?? 0));
-  const bounds: Bound[] = [
-    {
-      because: 'lead-time',
-      milestone: needed,
-      by: calendar.add(orderBy, -review),
-      reason: `${leadInWords(longest, options.length)}: on site ${printDay(onSite)} for ${needed.name}`,
-    },
-  ];
-  if (category.fixesEarly) {
-    const fixed = milestoneOf(milestones, category.fixesEarly.milestone);
-    bounds.push({
-      because: 'fixes-early',
-      milestone: fixed,
-      by: calendar.add(calendar.onOrBefore(fixed.date), -review),
-      reason: `${category.fixesEarly.why}: ${fixed.name} on ${printDay(fixed.date)}`,
-    });
-  }
-  const { because, milestone, by, reason } = bounds.reduce((first, next) => (next.by < first.by ? next : first));
-  const slack = calendar.between(calendar.onOrAfter(on), by);
+): Decided {
+  const { category, chosen } = input;
+  const options = chosen ? input.options : possibleOptions(input, milestones);
+  const bearing = { ...input, options };
+  const arrivals = (options.length > 0 ? options : [undefined]).map((option) =>
+    arrivalOf(category, option, milestones, calendar),
+  );
+  const lead = leadBound(arrivals, calendar);
+  const bounds = [lead, ...fixedBounds(bearing, milestones, calendar)].sort((a, b) => order(a.by, b.by));
+  const first = bounds[0] ?? lead;
+  const today = calendar.onOrAfter(on);
+  const slack = calendar.between(today, first.by);
   const state = stateOf(chosen, slack);
-  const pushes = state === 'late' ? -slack : 0;
+  const pushed = state === 'late' ? bounds.filter(({ by, done }) => !done && by < today) : [];
+  const late = new Map<string, IsoDate>();
+  for (const { milestone, by, ready } of pushed) {
+    const to = calendar.add(ready, calendar.between(by, today));
+    if (to > (late.get(milestone) ?? '')) late.set(milestone, to);
+  }
+  const [push] = pushed;
+  const review = calendar.rules.reviewDays;
+  const lifted = liftedBounds(input, milestones);
+  const { orderBy, ships, onSite, waits } = lead.of;
   return {
-    by,
-    milestone: milestone.id,
-    milestoneName: milestone.name,
-    because,
-    reason: review === 0 ? reason : `${reason}, ${printWorkingDays(review)} for review`,
-    orderBy,
-    onSite,
-    slack,
-    state,
-    pushes,
-    ...(pushes > 0 && { pushesTo: calendar.add(calendar.onOrBefore(milestone.date), pushes) }),
+    decision: {
+      by: first.by,
+      milestone: first.milestone,
+      milestoneName: first.milestoneName,
+      because: first.because,
+      reason: review === 0 ? first.reason : `${first.reason}, ${printWorkingDays(review)} for review`,
+      bounds: bounds.map(plain),
+      ...(lifted.length > 0 && { lifted }),
+      orderBy,
+      ...(ships !== undefined && { ships }),
+      onSite,
+      ...(waits > 0 && { waits }),
+      slack,
+      state,
+      pushes: push ? calendar.between(push.by, today) : 0,
+      ...(push && {
+        pushed: { id: push.milestone, name: push.milestoneName },
+        pushesTo: calendar.add(push.ready, calendar.between(push.by, today)),
+      }),
+    },
+    late,
   };
 }
 
-interface Bound {
-  readonly because: Decision['because'];
-  readonly milestone: DatedMilestone;
-  readonly by: IsoDate;
-  readonly reason: string;
+function plain({ by, because, milestone, milestoneName, reason, done }: DatedBound): Decision['bounds'][number] {
+  return { by, because, milestone, milestoneName, reason, ...(done && { done }) };
 }
 
 function stateOf(chosen: boolean, slack: number): Decision['state'] {
@@ -81,22 +90,6 @@ function stateOf(chosen: boolean, slack: number): Decision['state'] {
   return slack <= dueSoonDays ? 'due-soon' : 'open';
 }
 
-/** The option that takes longest to come; the first of the record's order when several do. */
-function longestLead(options: readonly Option[]): Option | undefined {
-  const [first, ...rest] = options;
-  return first && rest.reduce((longest, next) => (next.leadDays > longest.leadDays ? next : longest), first);
-}
-
-function leadInWords(longest: Option | undefined, considered: number): string {
-  if (!longest) return 'Nothing to order';
-  if (longest.leadDays === 0)
-    return considered > 1 ? 'All considered come from stock' : `${longest.name} comes from stock`;
-  const among = considered > 1 ? `, the longest of ${considered} considered` : '';
-  return `${longest.name} takes ${printWorkingDays(longest.leadDays)} to come${among}`;
-}
-
-function milestoneOf(milestones: readonly DatedMilestone[], id: string): DatedMilestone {
-  const found = milestones.find((milestone) => milestone.id === id);
-  if (!found) throw new Error(`milestone '${id}' is not dated; the loader lets no category name an unknown one`);
-  return found;
+function order(a: IsoDate, b: IsoDate): number {
+  return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -60,6 +60,8 @@ export interface Contract {
   /** Mark-up that returns with it: none, as much as would have been added, or a rate of its own. */
   readonly creditMarkup: false | 'as-added' | Decimal;
   readonly contingency: Cents;
+  /** What one working day costs by which the job ends later. */
+  readonly dayCost?: Cents;
   /** Who pays the installation of what the owner furnishes. */
   readonly ownerFurnishedInstall: 'contract' | 'owner';
   /** How tenths of a cent round. The only rule so far is half-up, once a line. */
@@ -155,6 +157,8 @@ export interface Milestone {
     | { readonly by: 'date'; readonly date: IsoDate }
     /** `days` working days after the milestone `after`. */
     | { readonly by: 'after'; readonly after: string; readonly days: number };
+  /** The day it was reached. Nothing moves it any more. */
+  readonly doneOn?: IsoDate;
   readonly note?: string;
 }
 

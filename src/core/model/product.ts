@@ -17,6 +17,15 @@ export interface Option {
   readonly quoted?: Quoted;
   /** Working days from order to site. */
   readonly leadDays: number;
+  /** Of these, working days on the road. */
+  readonly transitDays?: number;
+  /** Milestones, where they are others than the category's. */
+  readonly neededAt?: string;
+  readonly measuredAfter?: string;
+  /** Terms on which the supplier takes it back; `untilDays` are calendar days after it was received. */
+  readonly returns?: { readonly untilDays: number; readonly restocking: Decimal };
+  /** No longer offered from a day on. */
+  readonly withdrawn?: Withdrawn;
   /** Pounds for each unit of the first part. */
   readonly weight?: { readonly pounds: number; readonly per: Unit };
   readonly thickness?: Length;
@@ -60,6 +69,13 @@ export interface Attribute {
     | { readonly kind: 'length'; readonly length: Length }
     | { readonly kind: 'lengths'; readonly lengths: readonly Length[] }
     | { readonly kind: 'yes-no'; readonly yes: boolean };
+}
+
+/** Why the maker or supplier no longer offers an option, and the slug of the one that is offered instead. */
+export interface Withdrawn {
+  readonly on: IsoDate;
+  readonly why: string;
+  readonly instead?: string;
 }
 
 /** Something that must be true, or be there, before the option can be installed. */
@@ -131,8 +147,10 @@ export interface Category {
   readonly sequence: number;
   /** Milestone at which the product must be on site. */
   readonly neededAt: string;
-  /** A milestone this choice fixes earlier than its own installation, with the reason in words. */
-  readonly fixesEarly?: { readonly milestone: string; readonly why: string };
+  /** Milestone after which the product is measured on site and can be ordered. */
+  readonly measuredAfter?: string;
+  /** Milestones this choice fixes earlier than its own installation, each with the reason in words. */
+  readonly fixesEarly: readonly { readonly milestone: string; readonly why: string }[];
   /** What a finish of this kind is in the build-up. */
   readonly layer: Layer;
   /** What must lie beneath it at the same place. Each item lists names, any of which will do: a layer, a category, or the

@@ -1,5 +1,5 @@
 import type { Origin, Path } from '../../base/problem/index.js';
-import type { CompassBearing, Decimal, IsoDate, Length } from '../../base/units/index.js';
+import type { Cents, CompassBearing, Decimal, IsoDate, Length } from '../../base/units/index.js';
 
 export interface Room {
   readonly slug: string;
@@ -175,6 +175,44 @@ export interface FeatureRecord {
 /** Which way boards or sheets run: by compass on floors and ceilings, upright or level on walls and faces. */
 export type CourseRun = 'east-west' | 'north-south' | 'horizontal' | 'vertical';
 
+export interface NeedDone {
+  readonly need: string;
+  readonly on: IsoDate;
+  readonly by: string;
+}
+
+/** What happens to a choice after it was made, in order. */
+export const factSteps = ['released', 'ordered', 'acknowledged', 'shipped', 'received', 'installed'] as const;
+export type FactStep = (typeof factSteps)[number];
+
+/** One dated fact of a selection. */
+export interface SelectionFact {
+  readonly step: FactStep;
+  readonly on: IsoDate;
+  /** Slug of what was released or ordered. */
+  readonly option?: string;
+  readonly by?: string;
+  /** Number of the order. */
+  readonly number?: string;
+  /** Day on which the supplier promised it on site. */
+  readonly promised?: IsoDate;
+  /** How much came, and of which lot. */
+  readonly count?: string;
+  readonly lot?: string;
+}
+
+/** What stood before a choice that was changed after release or order. */
+export interface InsteadOf {
+  readonly option: string;
+  readonly chosenOn?: IsoDate;
+  /** Day of the change. */
+  readonly on: IsoDate;
+  readonly why: string;
+  readonly order?: string;
+  /** What the supplier keeps, where it is known. */
+  readonly restocking?: Cents;
+}
+
 export interface Selection {
   /** Places as written: `ceiling`, `floor`, `walls`, a wall's name, `base`, an opening mark, a feature's id. */
   readonly at: readonly string[];
@@ -190,9 +228,13 @@ export interface Selection {
   /** Who installs what the owner furnishes: a trade's slug, or `owner`. Absent: the category's trade, where the contract
    *  includes that installation. */
   readonly install?: string;
-  /** Dated facts. */
-  readonly orderedOn?: IsoDate;
-  readonly installedOn?: IsoDate;
+  /** Milestones that this choice no longer fixes, each with what was done so that it does not. */
+  readonly keptOpen?: readonly { readonly milestone: string; readonly on: IsoDate; readonly why: string }[];
+  /** Needs of its options, by id, that somebody has provided here. */
+  readonly needsDone?: readonly NeedDone[];
+  /** What happened after the choice, in the order of `factSteps`. */
+  readonly facts: readonly SelectionFact[];
+  readonly insteadOf?: InsteadOf;
   readonly note?: string;
   /** The builder's waste for this place, when it differs from the option's. */
   readonly waste?: Decimal;

@@ -58,7 +58,7 @@ function wholeCategory(
   attributes: readonly AttributeRule[],
 ): Category {
   const { schedule, assemblies } = raw;
-  const early = raw['fixes-early'];
+  const [early = [], measuredAfter] = [raw['fixes-early'], raw['measured-after']];
   return {
     slug,
     name: raw.name,
@@ -68,7 +68,8 @@ function wholeCategory(
     ...(assemblies && { assemblies: assemblies.map(readAssembly) }),
     sequence: raw.sequence,
     neededAt: raw['needed-at'],
-    ...(early && { fixesEarly: { milestone: early.milestone, why: early.why } }),
+    ...(measuredAfter !== undefined && { measuredAfter }),
+    fixesEarly: [early].flat().map(({ milestone, why }) => ({ milestone, why })),
     layer: raw.layer,
     ...(raw['needs-beneath'] && { needsBeneath: raw['needs-beneath'].map(namesOf) }),
     ...(schedule && { schedule }),

@@ -107,6 +107,7 @@ function readContract(raw: RawHouse['contract']): Contract {
     creditReturns: passed(parsePercent(raw['credit-returns'])),
     creditMarkup: readCreditMarkup(raw['credit-markup']),
     contingency: passed(readMoney(raw.contingency)),
+    ...(raw['day-cost'] !== undefined && { dayCost: passed(readMoney(raw['day-cost'])) }),
     ownerFurnishedInstall: raw['owner-furnished-install'],
     rounding: raw.rounding,
   };
@@ -172,10 +173,10 @@ function readSlot({ at, needs, in: uses, except }: RawSlot): Slot {
   };
 }
 
-function readMilestone({ id, name, date, after, days, note }: RawMilestone): Milestone {
+function readMilestone({ id, name, date, after, days, note, 'done-on': doneOn }: RawMilestone): Milestone {
   const when: Milestone['when'] =
     date === undefined ? { by: 'after', after: after ?? '', days: days ?? 0 } : { by: 'date', date };
-  return { id, name, when, ...(note !== undefined && { note }) };
+  return { id, name, when, ...(doneOn !== undefined && { doneOn }), ...(note !== undefined && { note }) };
 }
 
 /** A milestone is on a day, or days after another. */

@@ -1,6 +1,6 @@
 import type { Attribute, AttributeRule, Option } from '../model/index.js';
 import { hasErrors, problemAt, type Problem } from '../../base/problem/index.js';
-import { parseDays, parseLength, parseWeight, type Cents } from '../../base/units/index.js';
+import { parseDays, parseLength, parsePercent, parseWeight, type Cents } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import { passed, readDimension, readMoney } from './formats.js';
 import { priceProblems, readParts, type LocatedPart } from './read-parts.js';
@@ -64,6 +64,7 @@ function wholeOption(
     freight: raw.freight === undefined ? (0 as Cents) : passed(readMoney(raw.freight)),
     ...(quoted && { quoted }),
     leadDays: passed(parseDays(raw.lead)),
+    ...readTerms(raw),
     ...(weight !== undefined && { weight: passed(parseWeight(weight)) }),
     ...(thickness !== undefined && { thickness: passed(readDimension(thickness)) }),
     attributes: readAttributes(raw.attributes ?? {}, rules),
@@ -81,6 +82,25 @@ function wholeOption(
     care,
     body,
     origin,
+  };
+}
+
+/** When it must be there, and what is known of taking it back and of its end. */
+function readTerms({
+  transit,
+  'needed-at': neededAt,
+  'measured-after': measuredAfter,
+  returns,
+  withdrawn,
+}: RawOption): Pick<Option, 'transitDays' | 'neededAt' | 'measuredAfter' | 'returns' | 'withdrawn'> {
+  return {
+    ...(transit !== undefined && { transitDays: passed(parseDays(transit)) }),
+    ...(neededAt !== undefined && { neededAt }),
+    ...(measuredAfter !== undefined && { measuredAfter }),
+    ...(returns && {
+      returns: { untilDays: returns['until-days'], restocking: passed(parsePercent(returns.restocking)) },
+    }),
+    ...(withdrawn && { withdrawn }),
   };
 }
 

@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import type { BookSelection } from '../../core/book/index.js';
 import { describePush, describeSlack, type DatedMilestone } from '../../core/calendar/index.js';
 import { capital, lower, printDay, type IsoDate } from '../../base/units/index.js';
-import { choiceTitle, dayRules } from '../../table/index.js';
+import { choiceTitle, criticalWords, dayRules, standingWords } from '../../table/index.js';
 import { BlocksHtml } from '../../write/index.js';
 import { Day } from '../parts/figures.js';
 import { SelectionLink } from '../parts/link.js';
@@ -16,6 +16,7 @@ import { useSheet, useView } from '../sheet-context.js';
 type Entry =
   | { readonly day: IsoDate; readonly kind: 'milestone'; readonly milestone: DatedMilestone }
   | { readonly day: IsoDate; readonly kind: 'decision'; readonly selection: BookSelection }
+  | { readonly day: IsoDate; readonly kind: 'promised'; readonly selection: BookSelection }
   | { readonly day: IsoDate; readonly kind: 'today' };
 
 /** Milestones and the last days to decide, in the order they come. */
@@ -24,7 +25,9 @@ export function CalendarPage(): VNode {
   const { book } = view;
   const open = book.selections.filter((selection) => selection.state === 'open');
   const late = open.filter((selection) => shownState(selection) === 'late');
-  const months = byMonth(entries(book.calendar.milestones, open, book.on));
+  const months = byMonth(
+    [...entries(book.calendar.milestones, open, book.on), ...promises(book.selections)].sort(byDay),
+  );
   return (
     <>
       <h1>Calendar</h1>
@@ -33,6 +36,7 @@ export function CalendarPage(): VNode {
         {late.length === 0 ? 'None is late.' : `${counted(late.length, 'is', 'are')} late.`} Days are working days of
         this job; a choice is due early enough to order it, or before the work that it fixes.
       </p>
+      <p>{criticalWords(view)}</p>
       {late.length > 0 && (
         <section class="late-list" aria-labelledby="late-title">
           <h2 id="late-title">Late</h2>
@@ -72,6 +76,7 @@ function EntryLine({ entry }: { entry: Entry }): VNode {
       </li>
     );
   }
+  if (entry.kind === 'promised') return <PromisedLine day={entry.day} selection={entry.selection} />;
   if (entry.kind === 'decision') return <DecisionLine selection={entry.selection} />;
   return (
     <li class="agenda-milestone">
@@ -81,8 +86,31 @@ function EntryLine({ entry }: { entry: Entry }): VNode {
       <div>
         <p class="agenda-name">{entry.milestone.name}</p>
         <p class="why">
-          {capital(entry.milestone.basis)}.{' '}
+          {capital(entry.milestone.basis)}. {entry.milestone.float === 0 && 'It drives the last day of the job. '}
           {entry.milestone.note !== undefined && <Phrase text={entry.milestone.note} />}
+        </p>
+      </div>
+    </li>
+  );
+}
+
+/** A day on which a supplier promised something on site. */
+function PromisedLine({ day, selection }: { day: IsoDate; selection: BookSelection }): VNode {
+  const view = useView();
+  const option = view.option(selection.category, selection.chosen);
+  return (
+    <li class="agenda-milestone">
+      <p class="agenda-day">
+        <Day day={day} />
+      </p>
+      <div>
+        <p class="agenda-name">
+          <SelectionLink selection={selection}>
+            {option?.name}, {view.roomName(selection.room)}
+          </SelectionLink>
+        </p>
+        <p class="why">
+          Promised on site. {standingWords(selection.facts)}; needed on {printDay(selection.decision.onSite)}.
         </p>
       </div>
     </li>
@@ -121,7 +149,21 @@ function entries(milestones: readonly DatedMilestone[], open: readonly BookSelec
     ...open.map((selection): Entry => ({ day: selection.decision.by, kind: 'decision', selection })),
     { day: on, kind: 'today' },
   ];
-  return all.sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
+  return all;
+}
+
+/** What is promised and not on site yet. */
+function promises(selections: readonly BookSelection[]): Entry[] {
+  return selections.flatMap((selection): Entry[] => {
+    const { facts } = selection;
+    const day = facts.findLast(({ promised }) => promised !== undefined)?.promised;
+    const isThere = facts.some(({ step }) => step === 'received' || step === 'installed');
+    return day === undefined || isThere ? [] : [{ day, kind: 'promised', selection }];
+  });
+}
+
+function byDay(a: Entry, b: Entry): number {
+  return a.day < b.day ? -1 : a.day > b.day ? 1 : 0;
 }
 
 function byMonth(list: readonly Entry[]): { month: string; name: string; list: Entry[] }[] {

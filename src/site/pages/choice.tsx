@@ -8,6 +8,7 @@ import { choiceTitle } from '../../table/index.js';
 import { candidatesOf, choiceRows, type Candidate } from '../choice-rows.js';
 import { Swatch } from '../parts/drawing.js';
 import { Day } from '../parts/figures.js';
+import { ChoiceDays } from '../parts/choice-days.js';
 import { ChoiceLink, OptionLink, PageLink, RecordLink, RoomLink, SelectionLink } from '../parts/link.js';
 import { Phrase } from '../parts/prose.js';
 import { SideBySide } from '../parts/side-by-side.js';
@@ -60,6 +61,7 @@ export function ChoicePage({ selection }: { selection: BookSelection }): VNode {
           ))}
         </ul>
       </section>
+      <ChoiceDays selection={selection} />
       {cautions.length > 0 && <Cautions cautions={cautions} />}
       <p class="choice-source">
         <RecordLink source={selection.source} line={selection.line} />

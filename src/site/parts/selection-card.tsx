@@ -3,7 +3,7 @@ import type { BookSelection } from '../../core/book/index.js';
 import { describePush, describeSlack } from '../../core/calendar/index.js';
 import { changeWords } from '../../sheet/index.js';
 import { printAmount, printMoney, printMoneyChange } from '../../base/units/index.js';
-import { placesOf } from '../../table/index.js';
+import { placesOf, standingWords } from '../../table/index.js';
 import { anchorOf, pagePaths, selectionAnchor } from '../paths.js';
 import { useView } from '../sheet-context.js';
 import { Alternatives } from './alternatives.js';
@@ -101,7 +101,8 @@ export function SelectionCard({ selection }: { selection: BookSelection }): VNod
 }
 
 function ChoiceFacts({ selection }: { selection: BookSelection }): VNode {
-  const { change, cost, takeoff, pounds, chosenOn, chosenBy, allowance, standard, supply, decision, state } = selection;
+  const { change, cost, takeoff, pounds, chosenOn, chosenBy, allowance, standard, supply, decision, state, facts } =
+    selection;
   return (
     <Facts
       class="choice-facts"
@@ -124,6 +125,7 @@ function ChoiceFacts({ selection }: { selection: BookSelection }): VNode {
         chosenOn !== undefined && { label: 'Chosen', value: <Day day={chosenOn} /> },
         chosenBy !== undefined && { label: 'Chosen by', value: chosenBy },
         state === 'chosen' && { label: 'Order by', value: <Day day={decision.orderBy} /> },
+        facts.length > 0 && { label: 'Where it stands', value: standingWords(facts) },
       ]}
     />
   );

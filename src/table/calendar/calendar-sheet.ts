@@ -1,7 +1,8 @@
 import type { LookUp } from '../../core/book/index.js';
 import { words, type Block, type Sheet } from '../../sheet/index.js';
-import { capital, joinWords, printDay } from '../../base/units/index.js';
+import { capital, joinWords, printDay, printMoney } from '../../base/units/index.js';
 import { decisions } from './decisions.js';
+import { lastDays } from './last-days.js';
 import { milestones } from './milestones.js';
 
 /** What is open by its day, then the milestones, as printed. */
@@ -16,7 +17,13 @@ export function decisionSheet(look: LookUp): Sheet {
     blocks: [
       { block: 'prose', tone: 'lead', of: [words(lead)] },
       stillOpen(look),
-      { block: 'section', id: 'milestones-by-day', title: 'Milestones', of: [milestones.lay(look)] },
+      ...lastDaySection(look),
+      {
+        block: 'section',
+        id: 'milestones-by-day',
+        title: 'Milestones',
+        of: [...criticalChain(look), milestones.lay(look)],
+      },
     ],
   };
 }
@@ -24,6 +31,38 @@ export function decisionSheet(look: LookUp): Sheet {
 /** The same for a terminal: what the work waits for first. */
 export function calendarBlocks(look: LookUp): readonly Block[] {
   return [milestones.lay(look), { block: 'section', id: 'still-open', title: 'Still open', of: [stillOpen(look)] }];
+}
+
+/** What a day later comes to, where something is open. */
+function lastDaySection(look: LookUp): readonly Block[] {
+  const table = lastDays.lay(look);
+  const { dayCost } = look.book.money;
+  const cost =
+    dayCost === undefined
+      ? 'The contract has no cost of a day.'
+      : `A working day by which the job ends later costs ${printMoney(dayCost)} by the contract.`;
+  if (table.groups.length === 0) return [];
+  return [
+    {
+      block: 'section',
+      id: 'last-days',
+      title: 'What a day later comes to',
+      of: [{ block: 'prose', tone: 'plain', of: [words(cost)] }, table],
+    },
+  ];
+}
+
+function criticalChain(look: LookUp): readonly Block[] {
+  const said = criticalWords(look);
+  return said === undefined ? [] : [{ block: 'prose', tone: 'plain', of: [words(said)] }];
+}
+
+/** The milestones that drive the last one, of those still to come; absent when all are done. */
+export function criticalWords({ book }: LookUp): string | undefined {
+  const chain = book.calendar.milestones.filter(({ float }) => float === 0);
+  if (chain.length === 0) return undefined;
+  const inOrder = chain.toSorted((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
+  return `What drives the last day, without a day to spare: ${inOrder.map(({ name }) => name).join(' → ')}.`;
 }
 
 function stillOpen(look: LookUp): Block {

@@ -1,3 +1,4 @@
+import { printWorkingDays } from '../../core/calendar/index.js';
 import type { DatedMilestone } from '../../core/calendar/index.js';
 import { col } from '../../sheet/index.js';
 import { capital } from '../../base/units/index.js';
@@ -13,9 +14,17 @@ export const milestones = schedule<DatedMilestone>({
     columns: [
       col.words('milestone', 'Milestone', ({ name }) => name, { width: 'words' }),
       col.day('day', 'Day', ({ date }) => date),
+      col.words('float', 'To spare', spareWords, { width: 'short' }),
       col.words('basis', 'How it comes about', ({ basis }) => capital(basis), { width: 'long' }),
       col.prose('note', 'Note', ({ note }) => note, { under: 'basis' }),
     ],
   },
   rows: ({ book }) => [...book.calendar.milestones].sort((a, b) => (a.date === b.date ? 0 : a.date < b.date ? -1 : 1)),
 });
+
+/** How much later it can come without moving the last day of the job. */
+function spareWords({ done, float }: DatedMilestone): string {
+  if (done) return 'done';
+  if (float === undefined) return '';
+  return float === 0 ? 'none' : printWorkingDays(float);
+}

@@ -64,6 +64,21 @@ test('1971 to 2100 agree with the statute, Juneteenth from 2021 on', () => {
   }
 });
 
+test('a house that works on Saturdays keeps a Saturday holiday on its day, 1990 to 2060', () => {
+  for (let year = 1990; year <= 2060; year++) {
+    const kept = [...statuteHolidays(year - 1), ...statuteHolidays(year), ...statuteHolidays(year + 1)]
+      .filter(({ name }) => year >= 2021 || !name.startsWith('Juneteenth'))
+      .map(({ legal, observed }) => (observed < legal ? legal : observed))
+      .filter((day) => day.startsWith(`${year}-`));
+    expect([...federalHolidays(year, ['sunday']).keys()].sort()).toEqual(kept.sort());
+  }
+});
+
+test('before the Uniform Monday Holiday Act took effect, in 1971, there are none', () => {
+  expect(federalHolidays(1970, weekend).size).toBe(0);
+  expect(federalHolidays(1971, weekend).size).toBeGreaterThan(0);
+});
+
 test('the package gives the same days in every time zone, clock change at midnight or not', () => {
   const script = `
     const { allForYear } = require('@18f/us-federal-holidays');

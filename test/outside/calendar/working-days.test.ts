@@ -62,7 +62,7 @@ test('each day of 2024 to 2030 is worked or not as the walk says', () => {
 test('a decide-by day walked: trim 11 Sep 2026, 6 weeks of lead time, 5 days for review, backing before drywall', () => {
   const boards = category('trim', { milestone: 'drywall', why: 'Hung boards need backing before the board goes up' });
   for (const lead of [0, 10, 24, 25, 26, 30, 60]) {
-    const decision = decide(
+    const { decision } = decide(
       { category: boards, options: [option('Alder', lead)], chosen: false },
       dated,
       calendar,
@@ -71,5 +71,28 @@ test('a decide-by day walked: trim 11 Sep 2026, 6 weeks of lead time, 5 days for
     const byLead = walk(walk('2026-09-11', -lead), -5);
     const byDrywall = walk('2026-08-06', -5);
     expect([lead, decision.by]).toEqual([lead, byLead < byDrywall ? byLead : byDrywall]);
+  }
+});
+
+test('a need and a measure on site walked: blocking before framing 4 May 2026, made 35 days after drywall 6 Aug', () => {
+  const railing = { ...category('trim'), measuredAfter: 'drywall' };
+  const needs = [{ id: 'blocking', what: 'Blocking', by: 'framing', before: 'framing' }];
+  for (const lead of [10, 25, 26, 35]) {
+    const product = { ...option('Railing', lead), needs };
+    const { decision } = decide(
+      { category: railing, options: [product], chosen: false },
+      dated,
+      calendar,
+      '2026-03-02',
+    );
+    expect(decision.by).toBe(walk('2026-05-04', -5));
+    const free = walk('2026-09-11', -lead);
+    const ordered = free < '2026-08-06' ? '2026-08-06' : free;
+    expect([lead, decision.orderBy, decision.onSite]).toEqual([
+      lead,
+      ordered,
+      free < '2026-08-06' ? walk(ordered, lead) : '2026-09-11',
+    ]);
+    expect(decision.waits ?? 0).toBe(count('2026-09-11', decision.onSite));
   }
 });

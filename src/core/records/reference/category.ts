@@ -14,9 +14,13 @@ export function categoryReferences({ categories, house, slugs }: Draft): readonl
       );
     }
     if (!house) return problems;
+    const early = raw['fixes-early'];
     const milestones = [
       { path: ['needed-at'], name: raw['needed-at'] },
-      { path: ['fixes-early', 'milestone'], name: raw['fixes-early']?.milestone },
+      { path: ['measured-after'], name: raw['measured-after'] },
+      ...(Array.isArray(early)
+        ? early.map((one, index) => ({ path: ['fixes-early', index, 'milestone'], name: one?.milestone }))
+        : [{ path: ['fixes-early', 'milestone'], name: early?.milestone }]),
     ];
     for (const { path, name } of milestones) {
       if (!sound(path) || typeof name !== 'string' || house.milestoneIds.has(name)) continue;

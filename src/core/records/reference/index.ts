@@ -3,13 +3,14 @@ import type { Draft } from '../draft.js';
 import { changeOrderReferences, numberReferences } from './agreement.js';
 import { beneathReferences } from './beneath.js';
 import { categoryReferences } from './category.js';
+import { bearingReferences } from './bearing.js';
 import { courseReferences } from './courses.js';
 import { houseReferences, milestoneReferences } from './house.js';
 import { openingReferences } from './opening.js';
 import { optionReferences } from './option.js';
 import { placeReferences } from './place.js';
 import { roomReferences } from './room.js';
-import { allowanceUse, selectionReferences } from './selection.js';
+import { allowanceUse, chosenDays, selectionReferences } from './selection.js';
 
 /** Every check of what one record says about another, as one list. */
 export const references: readonly ((draft: Draft) => readonly Problem[])[] = [
@@ -21,6 +22,8 @@ export const references: readonly ((draft: Draft) => readonly Problem[])[] = [
   roomReferences,
   openingReferences,
   selectionReferences,
+  chosenDays,
+  bearingReferences,
   placeReferences,
   courseReferences,
   allowanceUse,

@@ -11,7 +11,7 @@ import { some, unknown } from './unknown.js';
 export function optionReferences(draft: Draft): readonly Problem[] {
   const told = new Set<string>();
   return draft.options.flatMap((option) => {
-    const needs = needProblems(option, draft);
+    const needs = [...needProblems(option, draft), ...dayProblems(option, draft)];
     const category = draft.categories.find(({ slug }) => slug === option.category);
     if (!draft.slugs.categories.has(option.category)) {
       if (told.has(option.category)) return needs;
@@ -85,6 +85,26 @@ function partProblems(
     );
   }
   return problems;
+}
+
+/** Milestones of an option are those of the house, and what is offered instead of it is an option of its category. */
+function dayProblems({ record, category }: OptionDraft, { slugs, house }: Draft): readonly Problem[] {
+  const { origin, raw, sound } = record;
+  const known = house?.milestoneIds;
+  const milestones = (['needed-at', 'measured-after'] as const).flatMap((key) => {
+    const name = raw[key];
+    if (!known || !sound([key]) || name === undefined || known.has(name)) return [];
+    const message = `the house has no milestone '${name}'`;
+    const lives = `Milestones are ${some(known)}`;
+    return [unknown(origin, [key], { code: 'milestone-unknown', message, name, among: known, lives })];
+  });
+  const instead = sound(['withdrawn']) ? raw.withdrawn?.instead : undefined;
+  const among = slugs.options.get(category) ?? new Set<string>();
+  if (instead === undefined || among.has(instead)) return milestones;
+  const message = `${category} has no option '${instead}'`;
+  const lives = `Options live in content/options/${category}/`;
+  const path = ['withdrawn', 'instead'];
+  return [...milestones, unknown(origin, path, { code: 'option-unknown', message, name: instead, among, lives })];
 }
 
 function needProblems({ record }: OptionDraft, { slugs, house }: Draft): readonly Problem[] {

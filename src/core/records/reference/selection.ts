@@ -1,5 +1,5 @@
 import type { Selection } from '../../model/index.js';
-import { nearest, problemAt, type Problem } from '../../../base/problem/index.js';
+import { didYouMean, nearest, problemAt, type Problem } from '../../../base/problem/index.js';
 import { looseItems } from '../checked-record.js';
 import type { Draft } from '../draft.js';
 import type { RoomDraft } from '../read-room.js';
@@ -13,12 +13,15 @@ export function selectionReferences(draft: Draft): readonly Problem[] {
       ...allowanceProblems(selection, room, draft),
       ...installProblems(selection, room, draft),
       ...emptyProblems(selection, room),
+      ...addedProblems(selection, room),
+      ...chooserProblems(selection, room, draft),
+      ...outsideProblems(selection, room, draft),
     ]),
   );
 }
 
 function optionProblems(selection: Selection, { record: { origin } }: RoomDraft, { slugs }: Draft): readonly Problem[] {
-  const { category, standard, considering, chosen, path } = selection;
+  const { category, standard, considering, chosen, facts, insteadOf, path } = selection;
   if (!slugs.categories.has(category)) {
     const message = `there is no category '${category}'`;
     const lives = 'Categories live in content/categories/';
@@ -37,6 +40,10 @@ function optionProblems(selection: Selection, { record: { origin } }: RoomDraft,
     ...(standard === undefined ? [] : [{ name: standard, at: [...path, 'standard'] }]),
     ...considering.map((name, index) => ({ name, at: [...path, 'considering', index] })),
     ...(chosen === undefined || chosen === 'none' ? [] : [{ name: chosen, at: [...path, 'chosen'] }]),
+    ...facts.flatMap(({ step, option }) =>
+      option === undefined ? [] : [{ name: option, at: [...path, step, 'option'] }],
+    ),
+    ...(insteadOf ? [{ name: insteadOf.option, at: [...path, 'instead-of', 'option'] }] : []),
   ];
   return named.flatMap(({ name, at }) => {
     if (among.has(name)) return [];
@@ -102,6 +109,71 @@ function emptyProblems(
   const message = `nothing is standard, considered or chosen for ${category}`;
   const fix = 'write standard, considering or chosen; chosen: none for a deliberate none';
   return [problemAt(origin, path, 'selection-empty', message, { fix, severity: 'warning' })];
+}
+
+/** What the contract holds nothing for is an extra. */
+function addedProblems(
+  { standard, allowance, chosen, considering, category, path }: Selection,
+  { record: { origin } }: RoomDraft,
+): readonly Problem[] {
+  if (standard !== undefined || allowance !== undefined || chosen === 'none') return [];
+  if (chosen === undefined && considering.length === 0) return [];
+  const message = `${category} has neither a standard nor an allowance: its whole cost is added to the contract`;
+  const fix = 'write standard, the option that the contract includes, or allowance; leave it so if it is an extra';
+  return [problemAt(origin, path, 'all-added', message, { fix, severity: 'warning' })];
+}
+
+/** Who chose is one of the house's people, by name or by role. */
+function chooserProblems(
+  { chosenBy, path }: Selection,
+  { record: { origin } }: RoomDraft,
+  { house }: Draft,
+): readonly Problem[] {
+  if (chosenBy === undefined || !house?.whole) return [];
+  const people = house.whole.people.flatMap(({ name, role }) => [name, role]);
+  if (people.includes(chosenBy)) return [];
+  const names = house.whole.people.map(({ name }) => name);
+  const fix =
+    didYouMean(chosenBy, people) ??
+    `people are ${some(names)}; add them to people in content/house.md if it is another`;
+  const message = `chosen by '${chosenBy}', who is not among the people of the house`;
+  return [problemAt(origin, [...path, 'chosen-by'], 'chooser-unknown', message, { fix, severity: 'warning' })];
+}
+
+/** What is chosen was considered, where it is written what was. */
+function outsideProblems(
+  { category, chosen, standard, considering, path }: Selection,
+  { record: { origin } }: RoomDraft,
+  { slugs }: Draft,
+): readonly Problem[] {
+  if (chosen === undefined || chosen === standard || considering.length === 0) return [];
+  if (considering.includes(chosen) || !slugs.options.get(category)?.has(chosen)) return [];
+  const message = `'${chosen}' is chosen, and was not among what was considered`;
+  const fix = `add it to considering: others are compared with it there. Considered are ${some(considering)}`;
+  return [problemAt(origin, [...path, 'chosen'], 'chosen-not-considered', message, { fix, severity: 'warning' })];
+}
+
+/** A choice without a day, in a house whose other choices have theirs: nobody can tell what it held against. */
+export function chosenDays({ rooms }: Draft): readonly Problem[] {
+  const chosen = rooms.flatMap(({ selections, record: { origin } }) =>
+    selections
+      .filter((selection) => selection.chosen !== undefined)
+      .map((selection) => ({
+        origin,
+        chosenOn: selection.chosenOn,
+        path: selection.path,
+        slug: selection.chosen ?? '',
+      })),
+  );
+  if (chosen.every(({ chosenOn }) => chosenOn === undefined)) return [];
+  return chosen
+    .filter(({ chosenOn }) => chosenOn === undefined)
+    .map(({ origin, path, slug }) =>
+      problemAt(origin, [...path, 'chosen'], 'chosen-without-day', `'${slug}' is chosen without a day`, {
+        fix: 'write chosen-on, as other choices of this house do',
+        severity: 'warning',
+      }),
+    );
 }
 
 /** An allowance that nothing draws on is money nobody will see again. */
