@@ -1,7 +1,7 @@
 import { Command } from 'commander';
 import { lookUp } from '../core/book/index.js';
 import type { Book } from '../core/book/index.js';
-import { checkChangeOrders } from '../disk/load/index.js';
+import { checkAgreed } from '../disk/load/index.js';
 import type { ComposedBook } from '../disk/load/index.js';
 import { hasErrors, problemIn, sortProblems } from '../base/problem/index.js';
 import type { Problem } from '../base/problem/index.js';
@@ -33,7 +33,7 @@ export function check(console: Console, done: (code: number) => void): Command {
 async function loadChecked(options: HouseOptions, console: Console): Promise<ComposedBook> {
   const { book, ...loaded } = withHandoutProblems(await loadFor(options, console));
   if (!book) return loaded;
-  const stale = book.changeOrders.length === 0 ? [] : await checkChangeOrders(loaded.open, book.on);
+  const stale = await checkAgreed(loaded.open, book.on);
   const issued = [loaded.since, loaded.before].flatMap((issue) => issue?.read().problems ?? []);
   const problems = sortProblems([...loaded.problems, ...issued, ...scopeWarnings(book), ...stale]);
   return { ...loaded, problems, ...(!hasErrors(stale) && { book }) };

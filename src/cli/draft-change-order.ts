@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import type { Comparison } from '../core/compare/index.js';
 import { draftLines } from '../core/compare/index.js';
 import { changeOrderRecord } from '../signoff/index.js';
+import { nextNumber } from '../disk/history/index.js';
 import { readHouseFolder, writeAtomically } from '../disk/store/index.js';
 import { parseDays, printMoneyChange, recordNumber } from '../base/units/index.js';
 import type { Console } from './console.js';
@@ -29,7 +30,13 @@ export async function draftChangeOrder(
     console.error(`Nothing that a change order speaks of differs between ${from} and ${to}. Nothing was written.\n`);
     return 1;
   }
-  const number = await nextNumber(houseDir);
+  // By the names of the files, so that a record which cannot be read keeps its number.
+  const { files } = await readHouseFolder(houseDir);
+  const number = await nextNumber(
+    houseDir,
+    'changes',
+    files.map((file) => file.path),
+  );
   const path = `content/changes/${recordNumber(number)}.md`;
   const facts = { from, to, proposedOn: comparison.to.on, reason, days: read.value };
   const record = changeOrderRecord(draft, { ...facts, ...(title !== undefined && { title }) });
@@ -38,13 +45,6 @@ export async function draftChangeOrder(
     `Change order ${number}, proposed: ${printMoneyChange(draft.money, 'always')}\n${join(houseDir, path)}\n`,
   );
   return 0;
-}
-
-/** By the names of the files, so that a record which cannot be read keeps its number. */
-async function nextNumber(houseDir: string): Promise<number> {
-  const { files } = await readHouseFolder(houseDir);
-  const numbers = files.map(({ path }) => Number(/^content\/changes\/(\d{3})\.md$/u.exec(path)?.[1] ?? 0));
-  return Math.max(0, ...numbers) + 1;
 }
 
 /** An issue by its name, anything else by its commit: a branch or a tag may move. */

@@ -3,6 +3,7 @@ import { build } from './build.js';
 import { calendar } from './calendar.js';
 import { check } from './check.js';
 import { accept } from './accept.js';
+import { approve, decline, makeVoid } from './decide.js';
 import { issue } from './issue.js';
 import { makeNew } from './new.js';
 import { schedule } from './schedule.js';
@@ -24,6 +25,9 @@ const commands = [
   schedule,
   calendar,
   compare,
+  approve,
+  decline,
+  makeVoid,
   issue,
   sign,
   verify,

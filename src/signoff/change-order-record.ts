@@ -28,9 +28,10 @@ export function changeOrderRecord(
     reason,
     days: printDays(days),
     amount: amountText(draft.money),
-    lines: draft.lines.map(({ room, selection, what, from: was, to: now, quantity, money }) => ({
+    lines: draft.lines.map(({ room, selection, term, what, from: was, to: now, quantity, money }) => ({
       ...(room !== undefined && { room }),
       ...(selection !== undefined && { selection }),
+      ...(term !== undefined && { term }),
       what,
       ...(was !== '' && was !== now && { from: was }),
       ...(now !== '' && was !== now && { to: now }),

@@ -26,6 +26,7 @@ export const codesByPage = {
     'yaml-anchor',
     'yaml-too-deep',
     'key-duplicate',
+    'merge-conflict',
   ],
   values: [
     'key-unknown',
@@ -160,6 +161,7 @@ export const codesByPage = {
   prose: ['handout-money', 'mark-open', 'print-character'],
   'issues-and-changes': [
     'number-gap',
+    'number-twice',
     'issue-unknown',
     'snapshot-missing',
     'change-undecided',
@@ -167,6 +169,9 @@ export const codesByPage = {
     'change-sum',
     'change-disagrees',
     'change-unchecked',
+    'change-expired',
+    'decision-refused',
+    'contract-not-covered',
   ],
 } as const;
 

@@ -9,5 +9,6 @@ export { handOf, makeSchedules } from './schedule/index.js';
 export type * from './schedule/index.js';
 export { drawnRoom } from './drawn-room.js';
 export type { DrawnCourses, DrawnGuard, DrawnRoom } from './drawn-room.js';
+export { lastIssue } from './last-issue.js';
 export { lookUp } from './look-up.js';
 export type { LookUp } from './look-up.js';

@@ -34,6 +34,8 @@ export interface Composing {
   readonly slips?: Slips | undefined;
   /** Lays boards and sheets out; one that keeps its layouts may serve several Books. */
   readonly layOut?: LayOut | undefined;
+  /** The contract sum as it was first agreed; absent: the record's own. */
+  readonly agreedSum?: Cents | undefined;
 }
 
 /** Composes the Book: everything computed for a house on one day. The same records and day give the same Book.
@@ -42,7 +44,7 @@ export function makeBook(
   records: Records,
   measures: ReadonlyMap<string, RoomMeasure>,
   on: IsoDate,
-  { slips, layOut }: Composing = {},
+  { slips, layOut, agreedSum = records.house.contract.sum }: Composing = {},
 ): Outcome<Book> {
   const drafted = draftSelections(records, measures);
   const dated = dateMilestones(records.house, slips);
@@ -70,12 +72,12 @@ export function makeBook(
     selections,
     orders: orderList(house.today, orderCounter(selections, records)),
     supplies: poolSupplies(selections.map(using)),
-    money: makeMoney(records, house, selections),
+    money: makeMoney(records, house, selections, agreedSum),
     calendar: { milestones: dated.value, rules: records.house.calendar },
     cautions: accepted.cautions,
     scope: findScope(records, measures, drafted.value),
     issues: records.issues.map(describeIssue),
-    changeOrders: describeChangeOrders(records.house.contract.sum, records.changes),
+    changeOrders: describeChangeOrders(agreedSum, records.changes),
     sources: records.sources,
   };
   const late = lateProblems(drafts, selections);

@@ -8,7 +8,12 @@ import { forecastHouse } from './forecast.js';
 import { groupBy } from './group-by.js';
 import { houseMoney } from './price-choices.js';
 
-export function makeMoney(records: Records, house: HousePrice, selections: readonly BookSelection[]): BookMoney {
+export function makeMoney(
+  records: Records,
+  house: HousePrice,
+  selections: readonly BookSelection[],
+  agreedSum: Cents,
+): BookMoney {
   const { contract } = records.house;
   const { allowances, sharedPacks, today } = houseMoney(house, selections);
   const forecast = forecastHouse(house, selections);
@@ -24,7 +29,7 @@ export function makeMoney(records: Records, house: HousePrice, selections: reado
     steps,
     sharedPacks,
     contractSum: contract.sum,
-    agreed: agreedMoney(records, today),
+    agreed: agreedMoney(records, agreedSum, today),
     today,
     low: forecast.low.total,
     expected: forecast.expected.total,
@@ -54,12 +59,12 @@ export function makeMoney(records: Records, house: HousePrice, selections: reado
   };
 }
 
-function agreedMoney({ house, changes }: Records, today: Cents): AgreedMoney {
+function agreedMoney({ changes }: Records, agreedSum: Cents, today: Cents): AgreedMoney {
   const approved = changes.filter(({ state }) => state === 'approved');
   const changeOrders = approved.reduce((total, { amount }) => total + amount, 0) as Cents;
-  const current = (house.contract.sum + changeOrders) as Cents;
+  const current = (agreedSum + changeOrders) as Cents;
   return {
-    steps: agreedSteps(house.contract.sum, approved, today),
+    steps: agreedSteps(agreedSum, approved, today),
     changeOrders,
     current,
     notCovered: (today - current) as Cents,

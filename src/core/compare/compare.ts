@@ -6,7 +6,9 @@ import { compareRecords } from './compare-records.js';
 import { compareRooms } from './compare-rooms.js';
 import { selectionComparer } from './compare-selections.js';
 import { compareAllowances, compareMilestones, compareTerms } from './compare-terms.js';
+import { compareContract, contractTerms } from './contract-terms.js';
 import type { Comparison, Side, TouchedTrade } from './comparison.js';
+import type { Source } from '../model/index.js';
 import { matchOptions, matchRooms } from './match.js';
 import type { NoticeChange } from './notice-change.js';
 import { compareCautions, compareFindings } from './notice-change.js';
@@ -61,6 +63,7 @@ export function compare({ from, to, labels, commits = {}, between = {} }: Compar
     priceBook: options.map(compareOptions).filter((change) => change !== undefined),
     allowances,
     terms: compareTerms(from, to),
+    contract: compareContract(contractTerms(houseRecord(from)), contractTerms(houseRecord(to))),
     milestones: compareMilestones(from, to),
     cautions,
     scope,
@@ -68,6 +71,10 @@ export function compare({ from, to, labels, commits = {}, between = {} }: Compar
     money: splitMoney({ from, to, between }, rooms, allowances),
     trades: touchedTrades(rooms, [...cautions, ...scope], [to, from]),
   };
+}
+
+function houseRecord({ house, sources }: Book): Source | undefined {
+  return sources.find(({ path }) => path === house.source);
 }
 
 function describeSide(book: Book, label: string, commit: string | undefined): Side {

@@ -33,6 +33,8 @@ export interface DraftLine {
   /** `101 Study`. */
   readonly roomTitle?: string;
   readonly selection?: string;
+  /** The term of the contract that it changes. */
+  readonly term?: string;
   readonly what: string;
   readonly from: string;
   readonly to: string;
@@ -67,7 +69,7 @@ export function draftLines(comparison: Comparison): Draft {
   const { rooms, money, trades } = comparison;
   const note = togetherWords(money.together);
   return {
-    title: titleOf(rooms),
+    title: titleOf(comparison),
     lines: [
       ...rooms.flatMap((room) => [...shapeLines(room), ...selectionLines(room)]),
       ...comparison.allowances.flatMap(allowanceLines),
@@ -80,10 +82,10 @@ export function draftLines(comparison: Comparison): Draft {
   };
 }
 
-function titleOf(rooms: readonly RoomChange[]): string {
+function titleOf({ rooms, contract }: Comparison): string {
   const changed = rooms.filter((room) => shapeLines(room).length > 0 || selectionLines(room).length > 0);
   const [first] = changed;
-  if (!first) return 'No change in any room';
+  if (!first) return contract.map(({ what }) => what).join(', ') || 'No change in any room';
   const what = [...new Set(changed.flatMap((room) => drafted(room).map(({ categoryName }) => categoryName)))];
   const shape = changed.some((room) => shapeLines(room).length > 0) ? ['shape'] : [];
   const words = [...what, ...shape];
@@ -215,7 +217,25 @@ function allowanceLines({ name, byChoice, drawn }: AllowanceChange): DraftLine[]
   ];
 }
 
-function remainders({ money, from, to, terms }: Comparison): DraftLine[] {
+/** Each term of the contract that changes is a line of its own, so that what is agreed of it can be read there. Its money stands on
+ *  the line when no other term has a part in it. */
+function termLines({ contract, money }: Comparison): DraftLine[] {
+  const others = contract.filter(({ term }) => term !== contractSum);
+  const [only] = others.length === 1 ? others : [];
+  return others.map((change) => ({
+    kind: 'terms',
+    ...change,
+    quantity: '',
+    money: change === only ? money.terms : (0 as Cents),
+  }));
+}
+
+const contractSum = 'contract.sum';
+
+function remainders(comparison: Comparison): DraftLine[] {
+  const { money, from, to, terms } = comparison;
+  const own = termLines(comparison);
+  const told = own.reduce((sum, line) => sum + line.money, 0);
   const apart = { from: '', to: '', quantity: '' };
   const lines: DraftLine[] = [
     {
@@ -237,10 +257,11 @@ function remainders({ money, from, to, terms }: Comparison): DraftLine[] {
       kind: 'terms',
       what: `Terms of the contract: ${terms.map(({ field }) => field).join(', ') || 'allowances'}`,
       ...apart,
-      money: money.terms,
+      money: (money.terms - told) as Cents,
     },
     {
       kind: 'contract-sum',
+      term: contractSum,
       what: 'Contract sum as the house’s record gives it',
       from: printMoney(from.contractSum),
       to: printMoney(to.contractSum),
@@ -248,7 +269,7 @@ function remainders({ money, from, to, terms }: Comparison): DraftLine[] {
       money: money.contractSum,
     },
   ];
-  return lines.filter((line) => line.money !== 0);
+  return [...own, ...lines.filter((line) => line.money !== 0)];
 }
 
 function daysOf({ milestones, rooms }: Comparison): DraftDays {

@@ -7,6 +7,8 @@ export { matchOptions } from './match.js';
 export * from './comparison.js';
 export * from './room-change.js';
 export type { NoticeChange } from './notice-change.js';
+export { contractTerms, uncoveredTerms } from './contract-terms.js';
+export type { ContractTerm, TermChange, UncoveredTerm } from './contract-terms.js';
 export { draftLines } from './draft-lines.js';
 export type { Draft, DraftDays, DraftLine } from './draft-lines.js';
 export * from './words.js';

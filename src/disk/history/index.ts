@@ -4,6 +4,8 @@ export { git } from './git.js';
 export { commitFiles } from './commit-files.js';
 export { diffTexts } from './diff-texts.js';
 export type { TextDiffs, TextPair } from './diff-texts.js';
+export { nextNumber, recordsElsewhere } from './numbers-used.js';
+export type { ElsewhereRecord, Numbered } from './numbers-used.js';
 export { readVersion } from './read-version.js';
 export type { VersionFiles } from './read-version.js';
 export { workingTree } from './working-tree.js';

@@ -49,8 +49,11 @@ async function checkOne(open: OpenHouse, order: ChangeOrder, on: IsoDate): Promi
   );
 }
 
-function keyOf({ room = '', selection = '', what }: Pick<ChangeLine, 'room' | 'selection' | 'what'>): string {
-  return [room, selection, what].join('\n');
+type Line = Pick<ChangeLine, 'room' | 'selection' | 'term' | 'what' | 'from' | 'to'>;
+
+/** Of a term both sides count: what it becomes is what was agreed. */
+function keyOf({ room = '', selection = '', term, what, from = '', to = '' }: Line): string {
+  return [room, selection, what, ...(term === undefined ? [] : [term, from, to])].join('\n');
 }
 
 /** A commit as people write it. */

@@ -5,6 +5,7 @@ import type { Outcome, Problem } from '../../base/problem/index.js';
 import { markSigned } from '../../signoff/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 import type { ComposedBook } from './compose-book.js';
+import { firstContract } from './first-contract.js';
 import { openHouse } from './open-house.js';
 import type { OpenHouse } from './open-house.js';
 
@@ -30,10 +31,11 @@ export function loadBook(houseDir: string, on: IsoDate): Promise<LoadedBook> {
 /** The Book of a house's records on disk for a day, marked with what is signed. */
 export async function bookOf(open: OpenHouse, on: IsoDate): Promise<LoadedBook> {
   const current = await open.current();
-  const loaded = open.compose(current, on);
-  const issues = current.house?.records.issues ?? [];
+  const issues = (current.house?.records.issues ?? []).filter((issue) => !issue.void);
+  const first = await firstContract(open, issues);
+  const loaded = open.compose(current, on, undefined, first && 'sum' in first ? first.sum : undefined);
   if (!loaded.book || issues.length === 0) return loaded;
-  return withIssues(open, loaded, loaded.book, issues);
+  return withIssues(open, loaded, loaded.book, issues, first?.issue);
 }
 
 async function withIssues(
@@ -41,12 +43,13 @@ async function withIssues(
   loaded: ComposedBook,
   book: Book,
   issues: readonly Issue[],
+  first: Issue | undefined,
 ): Promise<LoadedBook> {
   const [before, last] = [issues.at(-2), issues.at(-1)];
   const signed = issues.findLast(isSigned);
   const problems: Problem[] = [];
   const readers = new Map<Issue, () => Outcome<Book>>();
-  for (const issue of new Set([signed, before, last])) {
+  for (const issue of new Set([first, signed, before, last])) {
     if (!issue) continue;
     const snapshot = await open.snapshot(issue);
     if (snapshot.ok) readers.set(issue, () => issuedBook(issue, open.compose(open.read(snapshot.sources), book.on)));

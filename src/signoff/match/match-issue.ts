@@ -1,3 +1,4 @@
+import { printDay } from '../../base/units/index.js';
 import { shortDigest } from '../digest/index.js';
 import type { PdfReport, SignatureReport } from '../verify/index.js';
 import { signatureField } from './signer-role.js';
@@ -12,6 +13,8 @@ export interface IssuedFacts {
   readonly date: string;
   /** SHA-256 of the issue's snapshot, as 64 hexadecimal digits in lower case. */
   readonly digest: string;
+  /** Given when the issue was taken back. */
+  readonly void?: { readonly on: string; readonly by: string; readonly why: string };
   /** Signatures that were accepted. */
   readonly signatures?: readonly AcceptedSignature[];
 }
@@ -88,6 +91,8 @@ function problemsOf(
   }
   const name = `issue ${issue.number}`;
   const problems: string[] = [];
+  if (issue.void)
+    problems.push(`${name} was voided on ${printDay(issue.void.on)} by ${issue.void.by}: ${issue.void.why}`);
   if (data === 'differs')
     problems.push(`the data attached to it is not that of ${name}, whose digest is printed on it`);
   if (data === 'absent') problems.push(`it does not carry the data of ${name}`);
