@@ -1,7 +1,7 @@
 import { Command } from 'commander';
 import { lookUp } from '../core/book/index.js';
 import type { Book } from '../core/book/index.js';
-import { checkAgreed } from '../disk/load/index.js';
+import { checkAgreed, unreadableIssues } from '../disk/load/index.js';
 import type { ComposedBook } from '../disk/load/index.js';
 import { hasErrors, problemIn, sortProblems } from '../base/problem/index.js';
 import type { Problem } from '../base/problem/index.js';
@@ -31,10 +31,10 @@ export function check(console: Console, done: (code: number) => void): Command {
 
 /** The Book and every problem, with each change order computed again from its two versions. */
 async function loadChecked(options: HouseOptions, console: Console): Promise<ComposedBook> {
-  const { book, ...loaded } = withHandoutProblems(await loadFor(options, console));
+  const { book, ...loaded } = withHandoutProblems(await loadFor(options, console, { marked: false }));
   if (!book) return loaded;
   const stale = await checkAgreed(loaded.open, book.on);
-  const issued = [loaded.since, loaded.before].flatMap((issue) => issue?.read().problems ?? []);
+  const issued = await unreadableIssues(loaded.open, [loaded.signed, loaded.before, loaded.since]);
   const problems = sortProblems([...loaded.problems, ...issued, ...scopeWarnings(book), ...stale]);
   return { ...loaded, problems, ...(!hasErrors(stale) && { book }) };
 }

@@ -1,6 +1,7 @@
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { Command } from 'commander';
-import { loadHouse } from '../disk/load/index.js';
+import { documentPath, loadHouse } from '../disk/load/index.js';
 import { printProblems } from '../base/problem/index.js';
 import { decideChangeOrder, personNamed, voidIssue } from '../signoff/index.js';
 import type { Decided, Decision } from '../signoff/index.js';
@@ -81,7 +82,9 @@ function deciding(name: string, description: string, what: Deciding, console: Co
         return refuse(printProblems([decided.problem], { color: console.color, outcome: 'Nothing was recorded.' }));
       await writeAtomically(join(dir, file), decided.text);
       console.out(`${words} ${what.verb} on ${printDay(on)} by ${person.name}\n${join(dir, file)}\n`);
-      done(await commitWritten(dir, [file], `${words} ${what.verb}`, console));
+      const paper = documentPath({ is: 'change order', number: Number(number) });
+      const files = [file, ...(existsSync(join(dir, paper)) ? [paper] : [])];
+      done(await commitWritten(dir, files, `${words} ${what.verb}`, console));
     });
 }
 

@@ -1,10 +1,11 @@
 import { join } from 'node:path';
 import type { Comparison } from '../core/compare/index.js';
 import { draftLines } from '../core/compare/index.js';
-import { changeOrderRecord } from '../signoff/index.js';
+import { changeOrderRecord, replacedPages } from '../signoff/index.js';
 import { nextNumber } from '../disk/history/index.js';
+import type { LoadedComparison } from '../disk/load/index.js';
 import { readHouseFolder, writeAtomically } from '../disk/store/index.js';
-import { parseDays, printMoneyChange, recordNumber } from '../base/units/index.js';
+import { parseDay, parseDays, printMoneyChange, recordNumber } from '../base/units/index.js';
 import type { Console } from './console.js';
 import { UsageError } from './usage-error.js';
 
@@ -12,18 +13,22 @@ export interface DraftOptions {
   readonly title?: string;
   readonly reason?: string;
   readonly days?: string;
+  readonly requestedBy?: string;
+  readonly validUntil?: string;
 }
 
 /** Writes the comparison as the next change order, proposed, with its lines frozen. */
 export async function draftChangeOrder(
   houseDir: string,
-  comparison: Comparison,
-  { title, reason, days = '0 days' }: DraftOptions,
+  { comparison, ...books }: Extract<LoadedComparison, { ok: true }>,
+  { title, reason, days = '0 days', requestedBy, validUntil }: DraftOptions,
   console: Console,
 ): Promise<number> {
   if (reason === undefined) throw new UsageError('--draft wants --reason "why, in words that both parties understand"');
   const read = parseDays(days);
   if (!read.ok) throw new UsageError(`--days ${days}: ${read.why}${read.fix === undefined ? '' : `; ${read.fix}`}`);
+  const until = validUntil === undefined ? undefined : parseDay(validUntil);
+  if (until && !until.ok) throw new UsageError(`--valid-until ${validUntil}: ${until.why}`);
   const [from, to] = [versionOf(comparison.from), versionOf(comparison.to)];
   const draft = draftLines(comparison);
   if (draft.lines.length === 0) {
@@ -38,11 +43,21 @@ export async function draftChangeOrder(
     files.map((file) => file.path),
   );
   const path = `content/changes/${recordNumber(number)}.md`;
-  const facts = { from, to, proposedOn: comparison.to.on, reason, days: read.value };
+  const facts = {
+    from,
+    to,
+    proposedOn: comparison.to.on,
+    reason,
+    days: read.value,
+    replaces: replacedPages(draft, comparison, books),
+    ...(requestedBy !== undefined && { requestedBy }),
+    ...(until && { validUntil: until.value }),
+  };
   const record = changeOrderRecord(draft, { ...facts, ...(title !== undefined && { title }) });
   await writeAtomically(join(houseDir, path), record);
   console.out(
-    `Change order ${number}, proposed: ${printMoneyChange(draft.money, 'always')}\n${join(houseDir, path)}\n`,
+    `Change order ${number}, proposed: ${printMoneyChange(draft.money, 'always')}\n${join(houseDir, path)}\n` +
+      `To sign: bookmatch print-change ${number}\n`,
   );
   return 0;
 }

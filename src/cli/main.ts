@@ -6,6 +6,7 @@ import { accept } from './accept.js';
 import { approve, decline, makeVoid } from './decide.js';
 import { issue } from './issue.js';
 import { makeNew } from './new.js';
+import { printChange } from './print-change.js';
 import { schedule } from './schedule.js';
 import { sign } from './sign.js';
 import { handout } from './handout.js';
@@ -25,6 +26,7 @@ const commands = [
   schedule,
   calendar,
   compare,
+  printChange,
   approve,
   decline,
   makeVoid,

@@ -2,7 +2,7 @@
  *  report on a signed PDF. Absent: the disk, git, issues and change orders. */
 export * from './digest/index.js';
 export * from './match/index.js';
-export { carriesBook } from './pdf/index.js';
+export { carriesAgreed } from './pdf/index.js';
 export type { PdfFacts } from './pdf/index.js';
 export { addSignatures } from './add-signatures.js';
 export { changeOrderRecord } from './change-order-record.js';
@@ -11,6 +11,7 @@ export type { Decided, Decision } from './decide.js';
 export { issueBlockers, printBlockers } from './issue-blockers.js';
 export type { Blocker } from './issue-blockers.js';
 export { spliceKeys } from './splice-keys.js';
+export { replacedPages } from './replaced-pages.js';
 export { issueRecord } from './issue-record.js';
 export { markSigned } from './mark-signed.js';
 export * from './sign/index.js';

@@ -4,7 +4,7 @@ export { namesOf } from './names-of.js';
 export type { HouseSchedule, Schedule } from './schedule.js';
 export { dataFile, dataTables, tableNames } from './files.js';
 export { moneySections, moneySheets } from './money/index.js';
-export { agreedSections, changeOrderBlocks, changeOrderSheet } from './agreed/index.js';
+export { agreedSections, changeOrderBlocks, changeOrderDetails, changeOrderSheet } from './agreed/index.js';
 export { roomSheet } from './rooms.js';
 export { calendarBlocks, dayRules, decisionSheet, movedDecisions, movedMilestones } from './calendar/index.js';
 export { cautionRules, cautionSheet } from './cautions/index.js';

@@ -107,8 +107,18 @@ const silent: ReadonlySet<Aspect> = new Set<Aspect>([
 
 function drafted({ selections }: RoomChange): SelectionChange[] {
   return selections.filter(
-    ({ own, aspects, byChoice }) => own && (byChoice !== 0 || aspects.some((aspect) => !silent.has(aspect))),
+    (change) =>
+      change.own &&
+      (change.byChoice !== 0 || change.aspects.some((aspect) => !silent.has(aspect))) &&
+      !restatesStandard(change),
   );
+}
+
+/** The standard, counted while it was open, is now chosen at no change: the contract has it already. */
+function restatesStandard({ aspects, byChoice, from, to }: SelectionChange): boolean {
+  const only = aspects.every((aspect) => aspect === 'choice' || silent.has(aspect));
+  const opens = from?.state === 'open' || to?.state === 'open';
+  return only && opens && byChoice === 0 && from?.counted !== undefined && from.counted === to?.counted;
 }
 
 function selectionLines(room: RoomChange): DraftLine[] {

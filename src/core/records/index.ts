@@ -4,6 +4,7 @@ export { readRecords, recordReader } from './read-records.js';
 export type { ReadRecords } from './read-records.js';
 export { readFrontMatter } from './front-matter.js';
 export type { FrontMatter } from './front-matter.js';
+export { readChangeOrderRecord } from './read-change-order-record.js';
 export { readIssueRecord } from './read-issue-record.js';
 export { readSigners } from './read-signers.js';
 export type { Signer, Signers } from './read-signers.js';

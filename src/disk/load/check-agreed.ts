@@ -11,7 +11,7 @@ import { checkValid } from './check-valid.js';
  *  twice, proposals that are past their day. */
 export async function checkAgreed(open: OpenHouse, on: IsoDate): Promise<readonly Problem[]> {
   const found = [
-    await checkChangeOrders(open, on),
+    await checkChangeOrders(open),
     await checkContract(open),
     await checkNumbers(open),
     await checkValid(open, on),

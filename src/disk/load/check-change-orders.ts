@@ -1,34 +1,34 @@
-import { draftLines } from '../../core/compare/index.js';
-import type { ChangeLine, ChangeOrder } from '../../core/model/index.js';
+import type { ChangeOrder } from '../../core/model/index.js';
 import { problemAt } from '../../base/problem/index.js';
 import type { Path, Problem } from '../../base/problem/index.js';
 import { printMoneyChange } from '../../base/units/index.js';
-import type { IsoDate } from '../../base/units/index.js';
-import { loadComparison } from './load-comparison.js';
+import { keptDrafts, keyOf } from './kept-drafts.js';
+import type { Redrafted } from './kept-drafts.js';
 import type { OpenHouse } from './open-house.js';
 
 /** Computes each change order again from its two versions, line by line. One that no longer agrees is an error; one whose versions are not
  *  here is a warning that says so. Void ones say nothing of the house any more. */
-export async function checkChangeOrders(open: OpenHouse, on: IsoDate): Promise<readonly Problem[]> {
+export async function checkChangeOrders(open: OpenHouse): Promise<readonly Problem[]> {
   const { house } = await open.current();
+  const orders = (house?.records.changes ?? []).filter(({ state }) => state !== 'void');
+  const draftAnew = await keptDrafts(open, orders);
   const problems: Problem[] = [];
-  for (const order of house?.records.changes ?? []) {
-    if (order.state !== 'void') problems.push(...(await checkOne(open, order, on)));
-  }
+  for (const order of orders) problems.push(...checkOne(order, await draftAnew(order)));
   return problems;
 }
 
-async function checkOne(open: OpenHouse, order: ChangeOrder, on: IsoDate): Promise<readonly Problem[]> {
-  const { number, from, to, amount, origin } = order;
-  const loaded = await loadComparison(open, from, to, on);
-  if (!loaded.ok) {
-    const message = `change order ${number} cannot be computed again: ${loaded.why}`;
+function checkOne(order: ChangeOrder, draft: Redrafted): readonly Problem[] {
+  const { number, state, from, to, amount, origin } = order;
+  if (!draft.ok) {
+    const message = `change order ${number} cannot be computed again: ${draft.why}`;
     const fix = 'its frozen lines stand; fetch the whole history to check them';
     return [problemAt(origin, ['from'], 'change-unchecked', message, { fix, severity: 'warning' })];
   }
-  const draft = draftLines(loaded.comparison);
   const versions = `from ${short(from)} to ${short(to)}`;
-  const fix = `draft it anew with bookmatch compare ${short(from)} ${short(to)} --draft, and void this one`;
+  const fix =
+    state === 'approved'
+      ? 'it is agreed as it was frozen: bring its record back from git'
+      : `draft it anew with bookmatch compare ${short(from)} ${short(to)} --draft, and void this one`;
   const disagrees = (path: Path, message: string): readonly Problem[] => [
     problemAt(origin, path, 'change-disagrees', message, { fix }),
   ];
@@ -36,7 +36,7 @@ async function checkOne(open: OpenHouse, order: ChangeOrder, on: IsoDate): Promi
     const [says, is] = [printMoneyChange(amount, 'always'), printMoneyChange(draft.money, 'always')];
     return disagrees(['amount'], `change order ${number} says ${says}, but ${versions} it is ${is}`);
   }
-  const fresh = new Map(draft.lines.map((line) => [keyOf(line), line.money]));
+  const fresh = new Map(draft.lines);
   const index = order.lines.findIndex((line) => fresh.get(keyOf(line)) !== line.amount);
   if (index >= 0) {
     const { what } = order.lines[index] ?? { what: '' };
@@ -47,13 +47,6 @@ async function checkOne(open: OpenHouse, order: ChangeOrder, on: IsoDate): Promi
     ['lines'],
     `change order ${number} has ${order.lines.length} lines, but ${versions} there are ${fresh.size}`,
   );
-}
-
-type Line = Pick<ChangeLine, 'room' | 'selection' | 'term' | 'what' | 'from' | 'to'>;
-
-/** Of a term both sides count: what it becomes is what was agreed. */
-function keyOf({ room = '', selection = '', term, what, from = '', to = '' }: Line): string {
-  return [room, selection, what, ...(term === undefined ? [] : [term, from, to])].join('\n');
 }
 
 /** A commit as people write it. */

@@ -10,4 +10,5 @@ export * from './load-house.js';
 export * from './check-agreed.js';
 export { issuedPath, readSnapshot } from './read-snapshot.js';
 export * from './load-signing.js';
+export { unreadableIssues } from './unreadable-issues.js';
 export * from './verify-signed.js';

@@ -1,6 +1,7 @@
 import { lookUp } from '../../core/book/index.js';
 import type { Book, BookChangeOrder } from '../../core/book/index.js';
-import { changeOrderSheet } from '../../table/index.js';
+import { changeOrderDetails, changeOrderSheet } from '../../table/index.js';
+import { changeOrderDigest, shortDigest } from '../../signoff/index.js';
 import { printDay } from '../../base/units/index.js';
 import { printSheet, printSigns } from '../../write/index.js';
 import type { PrintSheet } from '../../write/index.js';
@@ -14,7 +15,9 @@ import type { SignOff } from './sign-off.js';
 export interface ChangeOrderSheet {
   readonly document: DocumentFacts;
   readonly foot: Readonly<Record<'house' | 'job' | 'standing' | 'digest' | 'day', string>>;
+  /** Page 1, with the signatures. */
   readonly sheet: PrintSheet;
+  readonly details: PrintSheet;
   readonly signs: Readonly<Record<string, string>>;
   readonly parties: SignOff['parties'];
 }
@@ -30,10 +33,11 @@ export function makeChangeOrderSheet(book: Book, order: BookChangeOrder): Change
       house: shorten(house.name, 26),
       job: shorten(house.number, 12),
       standing: `Change order ${number}`,
-      digest: '–',
+      digest: shortDigest(changeOrderDigest(house.number, order)),
       day: printDay(day),
     },
     sheet: printSheet(changeOrderSheet(order, look), () => undefined),
+    details: printSheet(changeOrderDetails(order, look), () => undefined),
     signs: printSigns,
     parties: signingParties(look),
   };

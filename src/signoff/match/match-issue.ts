@@ -7,7 +7,9 @@ import type { SignerRole } from './signer-role.js';
 /** What the record of an issue says, as far as a signed PDF is held against it. */
 export interface IssuedFacts {
   readonly number: number;
-  /** `pricing`, `sign-off` or `construction`. */
+  /** Absent: an issue of the book. */
+  readonly is?: 'change order';
+  /** `pricing`, `sign-off` or `construction`; of a change order its state. */
   readonly purpose: string;
   /** YYYY-MM-DD. */
   readonly date: string;
@@ -42,18 +44,20 @@ export interface IssueMatch {
   readonly problems: readonly string[];
 }
 
-/** Holds a PDF against the issues of a house. `pages` is the text of each page without white space. */
+/** Holds a PDF against the issues of a house, or one that carries a change order against those. `pages` is the text of each page without white space. */
 export function matchIssue(
   report: PdfReport,
   pages: readonly string[] | undefined,
-  issues: readonly IssuedFacts[],
+  known: readonly IssuedFacts[],
 ): IssueMatch {
-  const byData = issues.filter(({ digest }) => digest === report.book?.sha256);
+  const carried = report.changeOrder ?? report.book;
+  const issues = known.filter(({ is }) => (is === 'change order') === (report.changeOrder !== undefined));
+  const byData = issues.filter(({ digest }) => digest === carried?.sha256);
   const isPrinted = ({ digest }: IssuedFacts): boolean =>
     pages?.some((text) => text.includes(shortDigest(digest))) === true;
   // The same records can be issued twice; the number that is meant is then the newest that is printed.
   const issue = newest(byData.filter(isPrinted)) ?? newest(byData) ?? newest(issues.filter(isPrinted));
-  const data = report.book ? (issue?.digest === report.book.sha256 ? 'matches' : 'differs') : 'absent';
+  const data = carried ? (issue?.digest === carried.sha256 ? 'matches' : 'differs') : 'absent';
   const stamp = issue && shortDigest(issue.digest);
   const pagesWithout = (pages ?? []).flatMap((text, index) =>
     stamp !== undefined && text.includes(stamp) ? [] : [index + 1],
@@ -65,12 +69,17 @@ export function matchIssue(
     .filter((one) => !report.signatures.some((found) => isSame(found, one)))
     .map(({ role }) => role);
   const match = { data, printed, pagesWithout, missing, ...(issue && { issue }) } as const;
-  return { ...match, problems: problemsOf(match, issues.length) };
+  return { ...match, problems: problemsOf(match, issues.length, report.changeOrder ? 'change order' : 'issue') };
 }
 
 function isSame({ field, state, certificate }: SignatureReport, { role, fingerprint }: AcceptedSignature): boolean {
   const isTheirs = fingerprint === undefined || certificate?.fingerprint === fingerprint;
   return field === signatureField(role) && state === 'whole' && isTheirs;
+}
+
+/** `issue 2`, `change order 3`. */
+export function documentName({ is, number }: Pick<IssuedFacts, 'is' | 'number'>): string {
+  return `${is ?? 'issue'} ${number}`;
 }
 
 function newest(issues: readonly IssuedFacts[]): IssuedFacts | undefined {
@@ -80,16 +89,17 @@ function newest(issues: readonly IssuedFacts[]): IssuedFacts | undefined {
 function problemsOf(
   { issue, data, printed, pagesWithout, missing }: Omit<IssueMatch, 'problems'>,
   count: number,
+  what: 'change order' | 'issue',
 ): readonly string[] {
   if (!issue) {
-    if (count === 0) return ['the house has no issues to compare it with'];
+    if (count === 0) return [`the house has no ${what}s to compare it with`];
     return [
       data === 'absent'
         ? 'it carries no book.json, and the digest of no issue is printed on it'
-        : 'the data attached to it is that of no issue of the house',
+        : `the data attached to it is that of no ${what} of the house`,
     ];
   }
-  const name = `issue ${issue.number}`;
+  const name = documentName(issue);
   const problems: string[] = [];
   if (issue.void)
     problems.push(`${name} was voided on ${printDay(issue.void.on)} by ${issue.void.by}: ${issue.void.why}`);

@@ -5,7 +5,7 @@ export type { Additions, Written } from './add-revision.js';
 export { attachmentsOf } from './attachments.js';
 export type { Attachment } from './attachments.js';
 export type { Entry, Section } from './cross-references.js';
-export { carriesBook, factsOf } from './facts.js';
+export { carriesAgreed, factsOf } from './facts.js';
 export type { PdfFacts } from './facts.js';
 export { formFields, isFilled, rectOf, textOf } from './form-fields.js';
 export type { FormField } from './form-fields.js';
