@@ -49,7 +49,7 @@ export async function draftChangeOrder(
     proposedOn: comparison.to.on,
     reason,
     days: read.value,
-    replaces: replacedPages(draft, comparison, books),
+    replaces: replacedPages(comparison, books),
     ...(requestedBy !== undefined && { requestedBy }),
     ...(until && { validUntil: until.value }),
   };

@@ -1,3 +1,4 @@
+import type { IsoDate } from '../../base/units/index.js';
 import { lookUp, optionId } from '../book/index.js';
 import type { Book } from '../book/index.js';
 import type { RoomNames } from './compare-measures.js';
@@ -57,8 +58,8 @@ export function compare({ from, to, labels, commits = {}, between = {} }: Compar
   return {
     format: 'bookmatch/comparison/1',
     house: { name: to.house.name, number: to.house.number },
-    from: describeSide(from, labels.from, commits.from),
-    to: describeSide(to, labels.to, commits.to),
+    from: describeSide(from, labels.from, commits.from, to.issues),
+    to: describeSide(to, labels.to, commits.to, to.issues),
     rooms,
     priceBook: options.map(compareOptions).filter((change) => change !== undefined),
     allowances,
@@ -77,9 +78,27 @@ function houseRecord({ house, sources }: Book): Source | undefined {
   return sources.find(({ path }) => path === house.source);
 }
 
-function describeSide(book: Book, label: string, commit: string | undefined): Side {
+function describeSide(book: Book, label: string, commit: string | undefined, issues: Book['issues']): Side {
   const { contractSum, today } = book.money;
-  return { label, ...(commit !== undefined && { commit }), on: book.on, contractSum, today };
+  const signedOn = signingDay(issues.find(({ number }) => label === `issue-${number}`));
+  return {
+    label,
+    ...(commit !== undefined && { commit }),
+    on: book.on,
+    contractSum,
+    today,
+    ...(signedOn !== undefined && { signedOn }),
+  };
+}
+
+/** The day on which the second of both had signed; undefined while one has not. */
+function signingDay(issue: Book['issues'][number] | undefined): IsoDate | undefined {
+  const signatures = issue?.signatures ?? [];
+  if (!(['owner', 'builder'] as const).every((role) => signatures.some((one) => one.role === role))) return undefined;
+  return signatures
+    .map(({ on }) => on)
+    .sort()
+    .at(-1);
 }
 
 /** In the order of the trades' slugs. */

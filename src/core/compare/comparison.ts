@@ -38,6 +38,8 @@ export interface Side {
   readonly on: IsoDate;
   readonly contractSum: Cents;
   readonly today: Cents;
+  /** Given when it is an issue that owner and builder signed: the day of the later signature. */
+  readonly signedOn?: IsoDate;
 }
 
 export interface OptionChange {

@@ -63,15 +63,21 @@ export interface DraftDays {
   readonly most: number;
 }
 
-/** Drafts the lines of a change order. A changed choice is a line even when it costs nothing. What packs shared with other
+/** What a draft is to tell beside what the contract needs. */
+export interface DraftWish {
+  /** Choices of the standard that the contract has already, too. */
+  readonly standards?: boolean;
+}
+
+/** Drafts the lines of a change order. A changed choice is a line even when it costs nothing, unless it restates the standard. What packs shared with other
  *  places, allowances, mark-up on them, prices and terms move are lines of their own. */
-export function draftLines(comparison: Comparison): Draft {
+export function draftLines(comparison: Comparison, { standards = false }: DraftWish = {}): Draft {
   const { rooms, money, trades } = comparison;
   const note = togetherWords(money.together);
   return {
     title: titleOf(comparison),
     lines: [
-      ...rooms.flatMap((room) => [...shapeLines(room), ...selectionLines(room)]),
+      ...rooms.flatMap((room) => [...shapeLines(room), ...selectionLines(room, standards)]),
       ...comparison.allowances.flatMap(allowanceLines),
       ...remainders(comparison),
     ],
@@ -105,12 +111,12 @@ const silent: ReadonlySet<Aspect> = new Set<Aspect>([
   'order-by',
 ]);
 
-function drafted({ selections }: RoomChange): SelectionChange[] {
+function drafted({ selections }: RoomChange, standards = false): SelectionChange[] {
   return selections.filter(
     (change) =>
       change.own &&
       (change.byChoice !== 0 || change.aspects.some((aspect) => !silent.has(aspect))) &&
-      !restatesStandard(change),
+      (standards || !restatesStandard(change)),
   );
 }
 
@@ -121,8 +127,8 @@ function restatesStandard({ aspects, byChoice, from, to }: SelectionChange): boo
   return only && opens && byChoice === 0 && from?.counted !== undefined && from.counted === to?.counted;
 }
 
-function selectionLines(room: RoomChange): DraftLine[] {
-  return drafted(room).map((change) => {
+function selectionLines(room: RoomChange, standards = false): DraftLine[] {
+  return drafted(room, standards).map((change) => {
     const { selection, placeText, categoryName, from, to, byChoice } = change;
     const drawnOn = to?.allowanceName ?? from?.allowanceName;
     const [was, now] = [sideWords(from), sideWords(to)];

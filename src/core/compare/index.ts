@@ -7,6 +7,8 @@ export { matchOptions } from './match.js';
 export * from './comparison.js';
 export * from './room-change.js';
 export type { NoticeChange } from './notice-change.js';
+export { changeList } from './change-list.js';
+export type { ListedChange } from './change-list.js';
 export { contractTerms, uncoveredTerms } from './contract-terms.js';
 export type { ContractTerm, TermChange, UncoveredTerm } from './contract-terms.js';
 export { draftLines } from './draft-lines.js';

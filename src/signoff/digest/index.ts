@@ -3,4 +3,4 @@ export { canonicalJson } from './canonical-json.js';
 export { changeOrderDigest, changeOrderFile } from './agreed-change.js';
 export { digestOf, digestOfBytes } from './digest-of.js';
 export { shortDigest } from '../../base/units/index.js';
-export { roomDigests, tradeDigests } from './digests-of.js';
+export { roomDigests, roomDigestsWithoutSums, tradeDigests } from './digests-of.js';
