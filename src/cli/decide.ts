@@ -77,14 +77,14 @@ function deciding(name: string, description: string, what: Deciding, console: Co
       if (!person.ok) throw new UsageError(`--by: ${person.why}`);
       if (options.why?.trim() === '') throw new UsageError('--why is empty');
       const decision = { by: person.name, on, ...(options.why !== undefined && { why: options.why }) };
-      const { words, file, decided } = decide(house.records, number, what, decision);
+      const { words, file, paper, decided } = decide(house.records, number, what, decision);
       if (!decided.ok)
         return refuse(printProblems([decided.problem], { color: console.color, outcome: 'Nothing was recorded.' }));
       await writeAtomically(join(dir, file), decided.text);
       console.out(`${words} ${what.verb} on ${printDay(on)} by ${person.name}\n${join(dir, file)}\n`);
-      const paper = documentPath({ is: 'change order', number: Number(number) });
-      const files = [file, ...(existsSync(join(dir, paper)) ? [paper] : [])];
-      done(await commitWritten(dir, files, `${words} ${what.verb}`, console));
+      // The paper that was signed is kept with the decision.
+      const papers = paper !== undefined && existsSync(join(dir, paper)) ? [paper] : [];
+      done(await commitWritten(dir, [file, ...papers], `${words} ${what.verb}`, console));
     });
 }
 
@@ -93,7 +93,7 @@ function decide(
   named: string,
   { state }: Deciding,
   decision: Decision,
-): { readonly words: string; readonly file: string; readonly decided: Decided } {
+): { readonly words: string; readonly file: string; readonly paper?: string; readonly decided: Decided } {
   const [, of, digits = ''] = /^(issue-)?0*([1-9]\d*)$/u.exec(named) ?? [];
   if (digits === '')
     throw new UsageError(`'${named}' is no number of a change order${state === 'void' ? ', nor issue-N' : ''}`);
@@ -112,6 +112,7 @@ function decide(
   return {
     words: `Change order ${number}`,
     file: order.origin.file,
+    paper: documentPath({ is: 'change order', number }),
     decided: decideChangeOrder(order, state, decision),
   };
 }
