@@ -80,6 +80,7 @@ describe('an issue taken back', () => {
     expect(await house.run('check')).toMatchObject({ code: 0, error: '' });
     expect((await house.run('issue --for pricing')).out).toContain('Issue 2 for pricing');
     const verified = await house.run('void issue-1 --by builder --why Again');
+    expect((await house.run('accept issued/001.pdf --by-hand --issue 1 --as owner --name "The owner"')).code).toBe(2);
     expect(verified.error).toMatch(/decision-refused +issue 1 was voided on 20 April 2026 by The builder/);
   });
 });

@@ -65,6 +65,16 @@ test('it holds after the decision, which is no part of what was signed', async (
   expect((await house.run('print-change 1')).code).toBe(1);
 });
 
+test('accept takes it for no issue, not even one of the same number', async () => {
+  await house.run('issue --for pricing');
+  const path = join(house.dir, 'signed.pdf');
+  writeFileSync(path, signed);
+  const { code, said } = await bookmatch(['accept', path, '--house', house.dir]);
+  expect(code).toBe(1);
+  expect(said).toContain('bookmatch approve 1');
+  expect(house.read('content/issues/001.md')).not.toContain('signatures:');
+});
+
 test('another amount in the record is another change order', async () => {
   const path = 'content/changes/001.md';
   const record = house.read(path);
