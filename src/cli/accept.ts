@@ -4,6 +4,7 @@ import { issuedPath, loadHouse, verifySigned, type Verification } from '../disk/
 import type { Issue, IssueSignature } from '../core/model/index.js';
 import { addSignatures, digestOfBytes, signerRoles, type SignerRole } from '../signoff/index.js';
 import { writeAtomically } from '../disk/store/index.js';
+import { printDay } from '../base/units/index.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './house-options.js';
@@ -50,7 +51,13 @@ export function accept(console: Console, done: (code: number) => void): Command 
         return done(await record(dir, issue, bytes, [signature], console));
       }
       const verification = await verifySigned(bytes, { houseDir: dir });
-      const issue = issues.find(({ number }) => number === verification.match?.issue?.number);
+      const found = verification.match?.issue;
+      if (found?.is !== undefined) {
+        const next = `bookmatch approve ${found.number} --by "…"`;
+        console.error(`${file} is change order ${found.number}: ${next} records its approval. Nothing was recorded.\n`);
+        return done(1);
+      }
+      const issue = issues.find(({ number }) => number === found?.number);
       if (!verification.holds || !issue) {
         console.error(`${printVerification(file, verification)}\nNothing was recorded.\n`);
         return done(1);
@@ -87,6 +94,7 @@ function signedByHand(
     throw new UsageError('--by-hand wants --issue, --as and --name: what the paper says');
   const issue = issues.find((one) => String(one.number) === number);
   if (!issue) throw new UsageError(`there is no issue ${number}`);
+  if (issue.void) throw new UsageError(`issue ${number} was voided on ${printDay(issue.void.on)}: ${issue.void.why}`);
   const ending = extname(file).toLowerCase();
   if (!['.pdf', '.jpg', '.jpeg', '.png', '.tif', '.tiff'].includes(ending))
     throw new UsageError(`${file}: a scan is a PDF or a picture`);

@@ -1,7 +1,7 @@
 import { counted } from '../base/units/index.js';
 import { Command } from 'commander';
 import { lookUp, type Book } from '../core/book/index.js';
-import { checkChangeOrders, type ComposedBook } from '../disk/load/index.js';
+import { checkAgreed, unreadableIssues, type ComposedBook } from '../disk/load/index.js';
 import { hasErrors, problemIn, sortProblems, type Problem } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import { cautionLine, printCautions } from './print-cautions.js';
@@ -28,10 +28,10 @@ export function check(console: Console, done: (code: number) => void): Command {
 
 /** The Book and every problem, with each change order computed again from its two versions. */
 async function loadChecked(options: HouseOptions, console: Console): Promise<ComposedBook> {
-  const { book, ...loaded } = withHandoutProblems(await loadFor(options, console));
+  const { book, ...loaded } = withHandoutProblems(await loadFor(options, console, { marked: false }));
   if (!book) return loaded;
-  const stale = book.changeOrders.length === 0 ? [] : await checkChangeOrders(loaded.open, book.on);
-  const issued = [loaded.since, loaded.before].flatMap((issue) => issue?.read().problems ?? []);
+  const stale = await checkAgreed(loaded.open, book.on);
+  const issued = await unreadableIssues(loaded.open, [loaded.signed, loaded.before, loaded.since]);
   const problems = sortProblems([...loaded.problems, ...issued, ...scopeWarnings(book), ...stale]);
   return { ...loaded, problems, ...(!hasErrors(stale) && { book }) };
 }

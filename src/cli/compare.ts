@@ -26,6 +26,8 @@ export function compare(console: Console, done: (code: number) => void): Command
     .option('--title <words>', 'with --draft: what it is about')
     .option('--reason <words>', 'with --draft: why')
     .option('--days <days>', 'with --draft: working days that it moves the end of the job (default: 0 days)')
+    .option('--requested-by <person>', 'with --draft: who asked for it')
+    .option('--valid-until <day>', 'with --draft: the last day on which it can be approved at this amount, YYYY-MM-DD')
     .option('--out <dir>', 'write it as pages that open from disk, into comparison/ of this folder')
     .action(async (from: string, to: string | undefined, options: CompareOptions) => {
       const dir = checkHouseDir(options.house);
@@ -36,7 +38,7 @@ export function compare(console: Console, done: (code: number) => void): Command
         return done(1);
       }
       const { comparison } = loaded;
-      if (options.draft) return done(await draftChangeOrder(dir, comparison, options, console));
+      if (options.draft) return done(await draftChangeOrder(dir, loaded, options, console));
       const written = options.out === undefined ? undefined : await writePages(loaded, options.out, console);
       if (options.json) console.out(`${JSON.stringify(comparison, null, 2)}\n`);
       else console.out(written ?? printComparison(comparison));

@@ -23,10 +23,14 @@ export function withHouseOptions(command: Command): Command {
 /** A command's house, with the Book that its options ask for. */
 type LoadedFor = LoadedBook & { readonly open: OpenHouse };
 
-/** Loads the Book that the options ask for. A wrong day or a folder that is not there is wrong usage. */
-export async function loadFor({ house, on }: HouseOptions, console: Console): Promise<LoadedFor> {
+/** Loads the Book that the options ask for, marked with what is signed unless told otherwise. A wrong day or a folder that is not there is wrong usage. */
+export async function loadFor(
+  { house, on }: HouseOptions,
+  console: Console,
+  wish: { readonly marked?: boolean } = {},
+): Promise<LoadedFor> {
   const open = openHouse(checkHouseDir(house));
-  return { ...(await bookOf(open, dayOf(on, console))), open };
+  return { ...(await bookOf(open, dayOf(on, console), wish)), open };
 }
 
 /** The house folder's path, if there is such a folder. */

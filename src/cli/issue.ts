@@ -1,9 +1,9 @@
 import { join } from 'node:path';
 import { Command, Option } from 'commander';
 import type { Book, Stamp } from '../core/book/index.js';
-import { workingTree } from '../disk/history/index.js';
-import { bookOf, checkChangeOrders, issuedPath, openHouse } from '../disk/load/index.js';
-import { issuePurposes, type IssuePurpose } from '../core/model/index.js';
+import { nextNumber, workingTree } from '../disk/history/index.js';
+import { bookOf, checkAgreed, issuedPath, openHouse } from '../disk/load/index.js';
+import { issuePurposes, type Issue, type IssuePurpose } from '../core/model/index.js';
 import { hasErrors, printProblems } from '../base/problem/index.js';
 import { makeBookPdf, undrawnProblems } from '../print/index.js';
 import {
@@ -11,6 +11,7 @@ import {
   digestOfBytes,
   issueBlockers,
   issueRecord,
+  printBlockers,
   roomDigests,
   tradeDigests,
 } from '../signoff/index.js';
@@ -23,6 +24,7 @@ import { UsageError } from './usage-error.js';
 
 interface IssueOptions extends HouseOptions {
   readonly for: IssuePurpose;
+  readonly anyway?: string;
 }
 
 /** `bookmatch issue --for PURPOSE`: the next numbered version of the book, kept in the house folder and committed. */
@@ -30,7 +32,9 @@ export function issue(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('issue'))
     .description('make the next numbered version of the book: record, snapshot and PDF, committed to git')
     .addOption(new Option('--for <purpose>', 'what it is for').choices([...issuePurposes]).makeOptionMandatory())
+    .option('--anyway <reason>', 'with --for construction: issue although things stand in the way, and why')
     .action(async (options: IssueOptions) => {
+      checkAnyway(options);
       const dir = checkHouseDir(options.house);
       const on = dayOf(options.on, console);
       const tree = await workingTree(dir);
@@ -44,34 +48,60 @@ export function issue(console: Console, done: (code: number) => void): Command {
       const loaded = await bookOf(open, on);
       reportProblems(loaded, loaded.book ? '' : 'Nothing was issued.', console);
       if (!loaded.book) return done(1);
-      const stale = await checkChangeOrders(open, on);
+      const stale = await checkAgreed(open, on);
       if (stale.length > 0) console.error(printProblems(stale, { color: console.color, outcome: '' }));
-      const blockers = options.for === 'construction' ? issueBlockers(loaded.book) : [];
-      if (blockers.length > 0)
-        console.error(`What stands in the way of construction:\n${blockers.map((one) => `  ${one}\n`).join('')}`);
-      if (hasErrors(stale) || blockers.length > 0) {
+      const { house } = await open.current();
+      const hasSlots = (house?.records.house.slots ?? []).length > 0;
+      const blockers = options.for === 'construction' ? issueBlockers(loaded.book, { hasSlots }) : [];
+      if (blockers.length > 0) console.error(`What stands in the way of construction:\n${printBlockers(blockers)}`);
+      if (hasErrors(stale)) {
         console.error('Nothing was issued.\n');
         return done(1);
       }
-      done(await makeIssue(dir, loaded.book, { purpose: options.for, commit: tree.commit }, console));
+      if (blockers.length > 0 && options.anyway === undefined) {
+        console.error(
+          'Nothing was issued. To issue all the same, say why: --anyway "…" is recorded with all of this.\n',
+        );
+        return done(1);
+      }
+      const despite = blockers.map(({ text }) => text);
+      const anyway = despite.length > 0 && options.anyway !== undefined ? { why: options.anyway, despite } : undefined;
+      done(
+        await makeIssue(
+          dir,
+          loaded.book,
+          { purpose: options.for, commit: tree.commit, ...(anyway && { anyway }) },
+          console,
+        ),
+      );
     });
+}
+
+function checkAnyway({ for: purpose, anyway }: IssueOptions): void {
+  if (anyway === undefined) return;
+  if (purpose !== 'construction') throw new UsageError('--anyway goes with --for construction');
+  if (anyway.trim() === '') throw new UsageError('--anyway wants the reason, in words');
 }
 
 async function makeIssue(
   dir: string,
   book: Book,
-  { purpose, commit }: { readonly purpose: IssuePurpose; readonly commit: string },
+  { purpose, commit, anyway }: Pick<Issue, 'purpose' | 'commit' | 'anyway'>,
   console: Console,
 ): Promise<number> {
-  const number = (book.issues.at(-1)?.number ?? 0) + 1;
+  const number = await nextNumber(
+    dir,
+    'issues',
+    book.issues.map(({ source }) => source),
+  );
   const snapshot = new TextEncoder().encode(canonicalJson(book));
   const digest = digestOfBytes(snapshot);
-  const stamp: Stamp = { number, purpose, date: book.on, digest };
+  const stamp: Stamp = { number, purpose, date: book.on, digest, ...(anyway && { anyway }) };
   const { pdf, undrawn } = await makeBookPdf(book, stamp);
   reportProblems({ problems: undrawnProblems(undrawn, book.sources) }, '', console);
   const [rooms, trades] = [roomDigests(book), tradeDigests(book)];
   const record = issueRecord(
-    { purpose, date: book.on, commit, digest, rooms, trades, signatures: [], body: '' },
+    { purpose, date: book.on, commit, digest, rooms, trades, signatures: [], ...(anyway && { anyway }), body: '' },
     `Issued for ${purpose} on ${printDay(book.on)}.`,
   );
   const path = issuedPath(number);
@@ -88,7 +118,7 @@ async function makeIssue(
     `${words}, ${printDay(book.on)}, digest ${shortDigest(digest)}\n` +
       `${join(dir, `${path}.pdf`)}  to print or to sign\n` +
       `${join(dir, `${path}.json`)}  what was issued, as data\n` +
-      `${join(dir, recordPath)}  its record\n`,
+      `${join(dir, recordPath)}  its record${anyway ? `, with the ${anyway.despite.length} points that stood in the way` : ''}\n`,
   );
   const paths = files.map(([file]) => file);
   return commitWritten(dir, paths, words, console);

@@ -4,8 +4,10 @@ import { build } from './build.js';
 import { calendar } from './calendar.js';
 import { check } from './check.js';
 import { accept } from './accept.js';
+import { approve, decline, makeVoid } from './decide.js';
 import { issue } from './issue.js';
 import { makeNew } from './new.js';
+import { printChange } from './print-change.js';
 import { schedule } from './schedule.js';
 import { sign } from './sign.js';
 import { handout } from './handout.js';
@@ -25,6 +27,10 @@ const commands = [
   schedule,
   calendar,
   compare,
+  printChange,
+  approve,
+  decline,
+  makeVoid,
   issue,
   sign,
   verify,

@@ -24,6 +24,7 @@ export function printComparison(comparison: Comparison): string {
   const blocks = (part: (comparison: Comparison) => readonly Block[]): string => blocksText(part(comparison));
   const sections = [
     `${house.name}, job ${house.number}\n${from.label} → ${to.label}\n`,
+    blocks(of.changes),
     blocks(of.money),
     ...rooms.filter(isTold).map((room) => titled(roomTitle(room), printRoom(room))),
     blocks(of.moved),

@@ -1,3 +1,4 @@
+import { lastIssue } from '../core/book/index.js';
 import type { Book, BookTrade } from '../core/book/index.js';
 import type { HandoutOptions } from '../handout/index.js';
 import { tradeDigests } from '../signoff/index.js';
@@ -10,7 +11,7 @@ export function handoutStamps(
   sinceLast: () => IssueChanges | undefined,
   sinceBefore: () => IssueChanges | undefined,
 ): (trade: BookTrade) => HandoutOptions {
-  const last = book.issues.at(-1);
+  const last = lastIssue(book);
   if (!last) return () => ({});
   const trades = tradeDigests(book);
   const { number, purpose, date, digest } = last;

@@ -44,8 +44,10 @@ function signatureLines({ report, vouched }: JudgedSignature): readonly string[]
 function issueLines({ match, pages, report }: Verification): readonly string[] {
   if (!match) return ['issue: not compared'];
   const { issue, data, printed } = match;
-  if (!issue) return ['issue: none of the house'];
-  const count = { matches: 'that of the issue', differs: 'another', absent: 'none' }[data];
+  if (!issue) return [`${report.changeOrder ? 'change order' : 'issue'}: none of the house`];
+  const what = issue.is ?? 'issue';
+  const carried = report.changeOrder ?? report.book;
+  const count = { matches: `that of the ${what}`, differs: 'another', absent: 'none' }[data];
   const stamp = {
     matches: `${shortDigest(issue.digest)} on every page`,
     differs: `${shortDigest(issue.digest)} is not on every page`,
@@ -55,13 +57,13 @@ function issueLines({ match, pages, report }: Verification): readonly string[] {
     same: 'the issued PDF, byte for byte, with signatures added',
     'other-file': 'not proven to be those of the issued PDF',
     altered: 'altered after they were issued',
-    missing: 'not compared: the folder has no PDF of this issue',
+    missing: `not compared: the folder has no PDF of this ${what}`,
   }[pages?.kind ?? 'missing'];
   const roles = (issue.signatures ?? []).map(({ role, how }) => (how === 'hand' ? `${role} by hand` : role));
   const signed = roles.length === 0 ? '' : `, signed by ${roles.join(' and ')} as recorded`;
   return [
-    `issue: ${issue.number} for ${issue.purpose}, ${printDay(issue.date)}${signed}`,
-    `  data         ${count}${report.book ? `, SHA-256 ${report.book.sha256}` : ''}`,
+    `${what}: ${issue.number}${issue.is === undefined ? ' for' : ','} ${issue.purpose}, ${printDay(issue.date)}${signed}`,
+    `  data         ${count}${carried ? `, SHA-256 ${carried.sha256}` : ''}`,
     `  printed      ${stamp}`,
     `  pages        ${compared}`,
   ];
@@ -80,7 +82,8 @@ export function verificationJson({ holds, report, signatures, match, pages, prob
       after: after.map(describeChange),
     })),
     toSign,
-    issue: match?.issue ? issueFacts(match.issue) : null,
+    issue: match?.issue && match.issue.is === undefined ? issueFacts(match.issue) : null,
+    changeOrder: match?.issue?.is === undefined ? null : issueFacts(match.issue),
     data: match?.data ?? null,
     printed: match?.printed ?? null,
     pagesWithoutDigest: match?.pagesWithout ?? [],

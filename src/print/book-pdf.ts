@@ -1,7 +1,8 @@
-import { AFRelationship, ParseSpeeds, PDFDocument } from 'pdf-lib';
+import { ParseSpeeds, PDFDocument } from 'pdf-lib';
 import type { Book, Stamp } from '../core/book/index.js';
 import { canonicalJson } from '../signoff/index.js';
 import { makeDrawable, type Undrawn } from './drawable.js';
+import { attach } from './attach.js';
 import { addFields } from './fill-in.js';
 import { markRowHeads } from './row-heads.js';
 import { makeSheets } from './sheets/index.js';
@@ -22,17 +23,11 @@ export async function makeBookPdf(book: Book, stamp?: Stamp): Promise<BookPdf> {
   const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
   markRowHeads(document);
   addFields(document, fields);
-  await attachBook(document, book);
+  const description = 'The book as data: all that these sheets were printed from';
+  await attach(
+    document,
+    { name: 'book.json', description, on: book.on },
+    new TextEncoder().encode(canonicalJson(book)),
+  );
   return { pdf: await document.save({ updateFieldAppearances: false, objectsPerTick: Infinity }), undrawn };
-}
-
-async function attachBook(document: PDFDocument, book: Book): Promise<void> {
-  const day = new Date(`${book.on}T00:00:00Z`);
-  await document.attach(new TextEncoder().encode(canonicalJson(book)), 'book.json', {
-    mimeType: 'application/json',
-    description: 'The book as data: all that these sheets were printed from',
-    creationDate: day,
-    modificationDate: day,
-    afRelationship: AFRelationship.Data,
-  });
 }

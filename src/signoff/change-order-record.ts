@@ -1,4 +1,5 @@
 import { stringify } from 'yaml';
+import type { ReplacedPage } from '../core/model/index.js';
 import type { Draft } from '../core/compare/index.js';
 import { printDays, printMoney, type Cents, type IsoDate } from '../base/units/index.js';
 
@@ -8,15 +9,19 @@ interface ChangeOrderFacts {
   readonly to: string;
   readonly proposedOn: IsoDate;
   readonly title?: string;
+  readonly requestedBy?: string;
+  readonly validUntil?: IsoDate;
   readonly reason: string;
   /** Working days that it moves the end of the job. */
   readonly days: number;
+  /** Pages of rooms that it replaces. */
+  readonly replaces?: readonly ReplacedPage[];
 }
 
 /** The text of a proposed change order's record, `content/changes/NNN.md`, with its lines frozen. */
 export function changeOrderRecord(
   draft: Draft,
-  { from, to, proposedOn, title, reason, days }: ChangeOrderFacts,
+  { from, to, proposedOn, title, requestedBy, validUntil, reason, days, replaces = [] }: ChangeOrderFacts,
 ): string {
   const data = {
     title: title ?? draft.title,
@@ -24,6 +29,8 @@ export function changeOrderRecord(
     from,
     to,
     'proposed-on': proposedOn,
+    ...(validUntil !== undefined && { 'valid-until': validUntil }),
+    ...(requestedBy !== undefined && { 'requested-by': requestedBy }),
     reason,
     days: printDays(days),
     amount: amountText(draft.money),
@@ -34,9 +41,11 @@ export function changeOrderRecord(
         markup: amountText(draft.netted.markup),
       },
     }),
-    lines: draft.lines.map(({ room, selection, what, from: was, to: now, quantity, money }) => ({
+    ...(replaces.length > 0 && { replaces }),
+    lines: draft.lines.map(({ room, selection, term, what, from: was, to: now, quantity, money }) => ({
       ...(room !== undefined && { room }),
       ...(selection !== undefined && { selection }),
+      ...(term !== undefined && { term }),
       what,
       ...(was !== '' && was !== now && { from: was }),
       ...(now !== '' && was !== now && { to: now }),

@@ -2,10 +2,14 @@
  *  report on a signed PDF. Absent: the disk, git, issues and change orders. */
 export * from './digest/index.js';
 export * from './match/index.js';
-export { addSignatures } from './add-signatures.js';
-export { changeOrderRecord } from './change-order-record.js';
-export { issueBlockers } from './issue-blockers.js';
-export { issueRecord } from './issue-record.js';
-export { markSigned } from './mark-signed.js';
 export * from './sign/index.js';
 export * from './verify/index.js';
+export { carriesAgreed, type PdfFacts } from './pdf/index.js';
+export { addSignatures } from './add-signatures.js';
+export { changeOrderRecord } from './change-order-record.js';
+export { decideChangeOrder, personNamed, voidIssue, type Decided, type Decision } from './decide.js';
+export { issueBlockers, printBlockers, type Blocker } from './issue-blockers.js';
+export { spliceKeys } from './splice-keys.js';
+export { replacedPages } from './replaced-pages.js';
+export { issueRecord } from './issue-record.js';
+export { markSigned } from './mark-signed.js';

@@ -3,8 +3,17 @@ import type { Issue } from '../core/model/index.js';
 
 /** The text of an issue's record, `content/issues/NNN.md`. */
 export function issueRecord(issue: Omit<Issue, 'number' | 'origin'>, words: string): string {
-  const { purpose, date, commit, digest, rooms, trades, signatures, body } = issue;
-  const data = { purpose, date, commit, digest, rooms, trades, ...(signatures.length > 0 && { signatures }) };
+  const { purpose, date, commit, digest, rooms, trades, signatures, anyway, body } = issue;
+  const data = {
+    purpose,
+    date,
+    commit,
+    digest,
+    ...(anyway && { anyway }),
+    rooms,
+    trades,
+    ...(signatures.length > 0 && { signatures }),
+  };
   const prose = body === '' ? words : body;
   return `---\n${stringify(data, { lineWidth: 0 })}---\n${prose.trim()}\n`;
 }

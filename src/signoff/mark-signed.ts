@@ -1,12 +1,14 @@
 import type { Book, BookSelection, SignedState } from '../core/book/index.js';
 import { compare, type Aspect, type Comparison } from '../core/compare/index.js';
-import { roomDigests } from './digest/index.js';
+import { roomDigests, roomDigestsWithoutSums } from './digest/index.js';
 
 /** The Book with each room and selection marked as signed in an issue, changed since, or new. `then` is the Book of the
  *  signed issue's own records, made by this same program, so that a newer program does not make everything look changed. */
 export function markSigned(book: Book, then: Book, issue: number): Book {
   const comparison = compare({ from: then, to: book, labels: { from: `issue-${issue}`, to: 'now' } });
-  const [before, now] = [roomDigests(then), roomDigests(book)];
+  // Under the same terms and prices a sum moves by shares of what the whole house orders: that is no change in the room.
+  const digests = comparison.contract.length === 0 ? roomDigestsWithoutSums : roomDigests;
+  const [before, now] = [digests(then), digests(book)];
   const changed = changedSelections(comparison);
   const selections = book.selections.map((selection) => ({
     ...selection,
@@ -14,12 +16,18 @@ export function markSigned(book: Book, then: Book, issue: number): Book {
   }));
   const rooms = book.rooms.map((room) => {
     const was = before[room.slug];
-    const what = comparison.rooms
-      .filter((change) => change.room === room.slug)
+    const changes = comparison.rooms.filter((change) => change.room === room.slug);
+    const own = changes.some(({ fields, measures, parts }) =>
+      [fields, measures, parts].some((list) => list.length > 0),
+    );
+    const what = changes
       .flatMap((change) => change.selections)
       .filter((change) => agreedAspects(change.aspects).length > 0)
       .map((change) => change.placeText);
-    return { ...room, signed: roomState(issue, was, now[room.slug], [...new Set(what)]) };
+    return {
+      ...room,
+      signed: roomState(issue, was, now[room.slug], [...new Set([...(own ? ['shape or notes'] : []), ...what])]),
+    };
   });
   return { ...book, rooms, selections };
 }
@@ -32,7 +40,7 @@ function roomState(
 ): SignedState {
   if (was === undefined) return { issue, state: 'new', what: [] };
   if (was === is) return { issue, state: 'signed', what: [] };
-  return { issue, state: 'changed', what: what.length > 0 ? what : ['shares of what the whole house orders'] };
+  return { issue, state: 'changed', what: what.length > 0 ? what : ['prices or terms'] };
 }
 
 function selectionState({ state }: BookSelection, issue: number, aspects: readonly string[] | undefined): SignedState {

@@ -103,6 +103,37 @@ describe('what an issue proves later', () => {
     expect(changed?.rooms[0]?.signed).toMatchObject({ state: 'changed', what: ['Floor'] });
   });
 
+  test('compare tells all that changed since in one list, with what to tell and what to initial again', async () => {
+    await house.run('issue --for sign-off');
+    house.edit('content/issues/001.md', '---\nIssued', `${signatures}\nIssued`);
+    house.edit(room, 'chosen: pine', 'chosen: oak');
+    const { out } = await house.run('compare issue-1');
+    expect(out).toContain('Since you signed, 21 April 2026');
+    expect(out).toMatch(/Was +Now +Money +Trade to tell +Page to initial again/);
+    expect(out).toMatch(/101 +Study +Floor, floor +Pine strip +Oak strip +\+\$882\.00 .*Carpentry +101 Study/);
+    expect(out).toMatch(/Difference +\+\$882\.00/);
+    expect((await house.run('compare HEAD')).out).toContain('Every change');
+  });
+
+  test('a share of a pack that another room opens is no change in a room that was signed', async () => {
+    const den = `---\nname: Den\nnumber: "102"\nlevel: main\nuse: study\nsize: 9'-0" x 9'-0"\nceiling: flat 9'-0"\nopenings: []\nselections:\n  - at: floor\n    category: floor\n    standard: oak\n    considering: [oak, pine]\n    chosen: pine\n---\n`;
+    writeFileSync(join(house.dir, 'content/rooms/den.md'), den);
+    house.commit('A den');
+    await house.run('issue --for sign-off');
+    house.edit('content/issues/001.md', '---\nIssued', `${signatures}\nIssued`);
+    const before = (await loadBook(house.dir, '2026-05-01')).book;
+    house.edit('content/rooms/den.md', 'chosen: pine', 'chosen: oak');
+    const after = (await loadBook(house.dir, '2026-05-01')).book;
+    const study = (book = after) => book?.rooms.find(({ slug }) => slug === 'study');
+    // The study's share of whole cartons moved, so its own figure did.
+    expect(study(after)?.change).not.toBe(study(before)?.change);
+    expect(study()?.signed).toEqual({ issue: 1, state: 'signed', what: [] });
+    expect(after?.rooms.find(({ slug }) => slug === 'den')?.signed?.state).toBe('changed');
+    // A supplier's price is another thing.
+    house.edit('content/options/floor/pine.md', 'material: $4.00', 'material: $5.00');
+    expect(study((await loadBook(house.dir, '2026-05-01')).book)?.signed?.state).toBe('changed');
+  });
+
   test('one signature of two is not a signed issue', async () => {
     await house.run('issue --for sign-off');
     house.edit('content/issues/001.md', '---\nIssued', `${signatures.replace(/.*builder.*\n/, '')}\nIssued`);

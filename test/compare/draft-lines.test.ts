@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { draftLines, moneyParts, type Comparison } from '../../src/core/compare/index.js';
+import { changeList, draftLines, moneyParts, type Comparison } from '../../src/core/compare/index.js';
 import { compareBooks } from '../../src/disk/load/index.js';
 import { smallBook, type Edits } from '../book/small-house.js';
 
@@ -177,10 +177,17 @@ describe('lines of a change order', () => {
     expect(last?.what).toMatch(/^Mark-up on additions less deductions: 15 % of \$[\d,]+\.\d\d$/u);
   });
 
-  test('a choice that costs nothing is a line all the same; one that is ordered is not', () => {
+  test('the standard chosen at no change is in the contract already, and no line; one that is ordered neither', () => {
     const open = between({ den: undefined }, { den: 'oak' });
-    expect(draftLines(open).lines).toMatchObject([
-      { from: 'open, standard Oak strip counted', to: 'Oak strip', money: 0 },
+    expect(draftLines(open).lines).toEqual([]);
+    // Whoever signed while it was open is told all the same, and initials the page.
+    expect(changeList(open)).toMatchObject([
+      { from: 'open, standard Oak strip counted', to: 'Oak strip', money: 0, trade: 'Carpentry', page: '102 Den' },
+    ]);
+    // A choice within an allowance costs nothing either, and is no standard.
+    expect(draftLines(between({}, { ceiling: 'pine-shiplap-1x8' })).lines).toMatchObject([
+      { money: 0, from: 'open' },
+      {},
     ]);
     const ordered = (text: string): Edits => ({ 'content/rooms/study.md': [['chosen: pine', text]] });
     const comparison = compareBooks(

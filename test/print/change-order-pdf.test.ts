@@ -3,6 +3,9 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { BookChangeOrder } from '../../src/core/book/index.js';
+import { shortDigest, type Cents } from '../../src/base/units/index.js';
+import { changeOrderDigest } from '../../src/signoff/index.js';
 import { makeChangeOrderPdf } from '../../src/print/index.js';
 import { smallBook } from '../book/small-house.js';
 
@@ -19,6 +22,10 @@ proposed-on: 2026-04-21
 ${state === 'proposed' ? '' : 'decided-on: 2026-04-23\ndecided-by: The owners\n'}reason: The sample looked better.
 days: 2 days
 amount: ${amount}
+valid-until: 2026-05-01
+requested-by: The owner
+replaces:
+  - { room: study, from: ${'a'.repeat(64)}, to: ${'b'.repeat(64)} }
 lines:
   - { room: study, what: Floor, from: Pine, to: Oak, amount: ${amount} }
 ---
@@ -44,15 +51,45 @@ describe('a printed change order', () => {
     expect(texts[0]).toMatch(/Change order 1: Oak in the study/);
     expect(texts[0]).toMatch(/The sample looked better\./);
     expect(texts[0]).toMatch(/101 Study +Floor: Pine → Oak +\+\$120\.25/);
-    expect(texts[0]).toMatch(/Contract sum before +\$100,000\.00/);
-    expect(texts[0]).toMatch(/Contract sum with it +\$100,120\.25/);
-    expect(texts[0]).toMatch(/2 days/);
+    expect(texts[0]).toMatch(/Requested by +The owner/);
+    expect(texts[0]).toMatch(/Valid until +1 May 2026/);
+    expect(texts[0]).toMatch(/Study +AAAA-AAAA-AAAA +BBBB-BBBB-BBBB/);
   });
 
   test('a declined one moves nothing for those after it', () => {
     expect(texts[1]).toMatch(/Declined\. It changes nothing/);
-    expect(texts[2]).toMatch(/Contract sum before +\$100,120\.25/);
-    expect(texts[2]).toMatch(/Contract sum with it +\$100,099\.75/);
+    // $100,000.00 + $120.25 − $20.50, and 2 + 2 days.
+    expect(texts[2]).toMatch(/first agreed +\$100,000\.00 +as agreed/);
+    expect(texts[2]).toMatch(/Net of earlier change orders +\+\$120\.25 +\+2/);
+    expect(texts[2]).toMatch(/Before this change order +\$100,120\.25 +\+2/);
+    expect(texts[2]).toMatch(/This change order, number 3 +−\$20\.50 +\+2/);
+    expect(texts[2]).toMatch(/With this change order +\$100,099\.75 +\+4/);
+  });
+
+  test('the amount and the signatures stand on page 1, the lines after it, its digest on every page', () => {
+    for (const [index, text] of texts.entries()) {
+      const pages = text.split('\f').slice(0, -1);
+      expect(pages).toHaveLength(2);
+      expect(pages[0]).toContain('With this change order');
+      expect(pages[0]?.match(/SIGNATURE/g)).toHaveLength(2);
+      expect(pages[1]).toContain('Floor: Pine → Oak');
+      const order = book.changeOrders[index];
+      const digest = shortDigest(changeOrderDigest(book.house.number, order as BookChangeOrder));
+      for (const page of pages) expect(page).toContain(digest);
+    }
+  });
+
+  test('carries what it agrees to, and whoever decided it since is no part of that', () => {
+    const path = join(scratch, '3.pdf');
+    execFileSync('pdfdetach', ['-save', '1', '-o', join(scratch, 'out.json'), path]);
+    const sha = execFileSync('sha256sum', [join(scratch, 'out.json')], { encoding: 'utf8' }).slice(0, 64);
+    const [, , third] = book.changeOrders as [BookChangeOrder, BookChangeOrder, BookChangeOrder];
+    expect(changeOrderDigest('1', third)).toBe(sha);
+    expect(
+      changeOrderDigest('1', { ...third, state: 'approved', decidedOn: '2026-04-30', decidedBy: 'The owner' }),
+    ).toBe(sha);
+    expect(changeOrderDigest('1', { ...third, amount: 1 as Cents })).not.toBe(sha);
+    expect(changeOrderDigest('1', { ...third, validUntil: '2026-06-01' })).not.toBe(sha);
   });
 
   test('both parties can sign it', () => {

@@ -26,6 +26,7 @@ export const codesByPage = {
     'yaml-anchor',
     'yaml-too-deep',
     'key-duplicate',
+    'merge-conflict',
   ],
   values: [
     'key-unknown',
@@ -178,6 +179,7 @@ export const codesByPage = {
   prose: ['handout-money', 'mark-open', 'comment-unknown', 'print-character'],
   'issues-and-changes': [
     'number-gap',
+    'number-twice',
     'issue-unknown',
     'snapshot-missing',
     'change-undecided',
@@ -185,6 +187,9 @@ export const codesByPage = {
     'change-sum',
     'change-disagrees',
     'change-unchecked',
+    'change-expired',
+    'decision-refused',
+    'contract-not-covered',
   ],
 } as const;
 

@@ -52,7 +52,7 @@ async function tell(step: Step, telling: Telling): Promise<void> {
     case 'draft':
       return draft(step, telling);
     case 'decide':
-      return decide(step, dir);
+      return decide(step, telling);
     case 'sign':
       return signIssue(
         step,
@@ -80,10 +80,9 @@ async function draft(step: Extract<Step, { do: 'draft' }>, telling: Telling): Pr
   return commitAll(dir, `Change order proposed: ${title}`);
 }
 
-async function decide({ order, state, on, by }: Extract<Step, { do: 'decide' }>, dir: string): Promise<void> {
-  const decided = `state: ${state}\ndecided-on: ${on}\ndecided-by: ${by}\n`;
-  await edit(dir, orderPath(order), 'state: proposed\n', decided);
-  return commitAll(dir, `Change order ${order} ${state}`);
+async function decide({ order, state, on, by }: Extract<Step, { do: 'decide' }>, telling: Telling): Promise<void> {
+  const verb = { approved: 'approve', declined: 'decline' }[state];
+  await runAll(telling, on, [verb, String(order), '--by', by]);
 }
 
 function orderPath(order: number): string {

@@ -77,9 +77,13 @@ export type BookTrade = Omit<Trade, 'origin'> & { readonly source: string };
 export type BookIssue = Omit<Issue, 'origin'> & { readonly source: string };
 export type BookChangeOrder = Omit<ChangeOrder, 'origin'> & {
   readonly source: string;
+  /** The contract sum as first agreed. */
+  readonly contractFirst: Cents;
   /** The contract sum with the change orders approved before this one, and with this one too. */
   readonly contractBefore: Cents;
   readonly contractAfter: Cents;
+  /** Working days by which the change orders approved before this one move the end of the job. */
+  readonly daysBefore: number;
 };
 export type BookCategory = Omit<Category, 'origin'> & { readonly source: string };
 
@@ -321,4 +325,6 @@ export interface Stamp {
   readonly date: IsoDate;
   /** SHA-256 of the issue's snapshot, in hexadecimal. */
   readonly digest: string;
+  /** What stood in the way, and why it was issued all the same. */
+  readonly anyway?: Issue['anyway'];
 }

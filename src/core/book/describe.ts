@@ -43,14 +43,33 @@ export function describeIssue({ origin, ...issue }: Issue): BookIssue {
   return { ...issue, source: origin.file };
 }
 
-/** Change orders with the contract sum before and after each. */
+/** Change orders with the contract sum and time before and after each: with what was approved before it was, whatever their numbers. */
 export function describeChangeOrders(contractSum: Cents, orders: readonly ChangeOrder[]): BookChangeOrder[] {
-  let running: number = contractSum;
+  const approved = orders.filter(({ state }) => state === 'approved');
   return orders.map(({ origin, ...order }) => {
-    const [before, after] = [running, running + order.amount] as [Cents, Cents];
-    if (order.state === 'approved') running = after;
-    return { ...order, source: origin.file, contractBefore: before, contractAfter: after };
+    const earlier = approved.filter((one) => isBefore(one, order));
+    const [sum, days] = [total(earlier, ({ amount }) => amount), total(earlier, (one) => one.days)];
+    return {
+      ...order,
+      source: origin.file,
+      contractFirst: contractSum,
+      contractBefore: (contractSum + sum) as Cents,
+      contractAfter: (contractSum + sum + order.amount) as Cents,
+      daysBefore: days,
+    };
   });
+}
+
+/** One that is not decided comes after all that are. */
+function isBefore(one: ChangeOrder, { decidedOn, number }: Pick<ChangeOrder, 'decidedOn' | 'number'>): boolean {
+  if (one.number === number) return false;
+  if (decidedOn === undefined) return true;
+  const day = one.decidedOn ?? '';
+  return day < decidedOn || (day === decidedOn && one.number < number);
+}
+
+function total(orders: readonly ChangeOrder[], of: (order: ChangeOrder) => number): number {
+  return orders.reduce((sum, order) => sum + of(order), 0);
 }
 
 /** An option with its attributes in the order and with the labels that its category gives. */

@@ -1,9 +1,10 @@
 export * from './book.js';
+export type * from './schedule/index.js';
 export { makeBook, type Composing } from './make-book.js';
 export { priceChoices, type PricedChoices } from './price-choices.js';
 export { optionId } from './draft.js';
 export { priceRecords } from './price-drafts.js';
 export { handOf, makeSchedules } from './schedule/index.js';
-export type * from './schedule/index.js';
 export { drawnRoom, type DrawnCourses, type DrawnGuard, type DrawnRoom } from './drawn-room.js';
 export { lookUp, type LookUp } from './look-up.js';
+export { lastIssue } from './last-issue.js';

@@ -32,6 +32,8 @@ export interface Composing {
   readonly slips?: Slips | undefined;
   /** Lays boards and sheets out; one that keeps its layouts may serve several Books. */
   readonly layOut?: LayOut | undefined;
+  /** The contract sum as it was first agreed; absent: the record's own. */
+  readonly agreedSum?: Cents | undefined;
 }
 
 /** Composes the Book: everything computed for a house on one day. The same records and day give the same Book.
@@ -40,7 +42,7 @@ export function makeBook(
   records: Records,
   measures: ReadonlyMap<string, RoomMeasure>,
   on: IsoDate,
-  { slips, layOut }: Composing = {},
+  { slips, layOut, agreedSum = records.house.contract.sum }: Composing = {},
 ): Outcome<Book> {
   const drafted = draftSelections(records, measures);
   const dated = dateMilestones(records.house, slips);
@@ -54,7 +56,7 @@ export function makeBook(
   const found = findCautions(seeHouse(records, measures, selections, dated.value));
   const chosenOn = new Map(selections.map((each) => [each.id, each.chosenOn]));
   const accepted = acceptCautions(found, records.house, (id) => chosenOn.get(id));
-  const money = makeMoney(records, house, selections, on);
+  const money = makeMoney(records, house, selections, on, agreedSum);
   const book: Omit<Book, 'schedules'> = {
     format: 'bookmatch/book/1',
     on,
@@ -75,7 +77,7 @@ export function makeBook(
     cautions: accepted.cautions,
     scope: findScope(records, measures, drafted.value),
     issues: records.issues.map(describeIssue),
-    changeOrders: describeChangeOrders(records.house.contract.sum, records.changes),
+    changeOrders: describeChangeOrders(agreedSum, records.changes),
     sources: records.sources,
   };
   const days = [...choiceDayProblems(drafts, selections), ...futureProblems(records, on)];

@@ -1,6 +1,14 @@
 import type { Records } from '../model/index.js';
-import { addCosts, agreedSteps, contractSteps, netSteps, ownerPurchases, worldCost } from '../price/index.js';
-import type { HousePrice, SelectionStep } from '../price/index.js';
+import {
+  addCosts,
+  agreedSteps,
+  contractSteps,
+  netSteps,
+  ownerPurchases,
+  worldCost,
+  type HousePrice,
+  type SelectionStep,
+} from '../price/index.js';
 import type { Cents, IsoDate } from '../../base/units/index.js';
 import type { AgreedMoney, BookMoney, BookSelection, Total } from './book.js';
 import { optionId } from './draft.js';
@@ -15,6 +23,7 @@ export function makeMoney(
   house: HousePrice,
   selections: readonly BookSelection[],
   on: IsoDate,
+  agreedSum: Cents,
 ): BookMoney {
   const { contract, pricesGoodFor: goodFor } = records.house;
   const { allowances, sharedPacks, netChange, onNet, today } = houseMoney(house, selections);
@@ -38,7 +47,7 @@ export function makeMoney(
     netChange,
     onNet,
     contractSum: contract.sum,
-    agreed: agreedMoney(records, today),
+    agreed: agreedMoney(records, agreedSum, today),
     today,
     low: forecast.low.total,
     expected: forecast.expected.total,
@@ -71,12 +80,12 @@ export function makeMoney(
   };
 }
 
-function agreedMoney({ house, changes }: Records, today: Cents): AgreedMoney {
+function agreedMoney({ changes }: Records, agreedSum: Cents, today: Cents): AgreedMoney {
   const approved = changes.filter(({ state }) => state === 'approved');
   const changeOrders = approved.reduce((total, { amount }) => total + amount, 0) as Cents;
-  const current = (house.contract.sum + changeOrders) as Cents;
+  const current = (agreedSum + changeOrders) as Cents;
   return {
-    steps: agreedSteps(house.contract.sum, approved, today),
+    steps: agreedSteps(agreedSum, approved, today),
     changeOrders,
     current,
     notCovered: (today - current) as Cents,

@@ -1,11 +1,14 @@
 import { lookUp, optionId, type Book } from '../book/index.js';
+import type { IsoDate } from '../../base/units/index.js';
 import type { RoomNames } from './compare-measures.js';
 import { compareOptions } from './compare-options.js';
 import { compareRecords } from './compare-records.js';
 import { compareRooms } from './compare-rooms.js';
 import { selectionComparer } from './compare-selections.js';
 import { compareAllowances, compareMilestones, compareTerms } from './compare-terms.js';
+import { compareContract, contractTerms } from './contract-terms.js';
 import type { Comparison, Side, TouchedTrade } from './comparison.js';
+import type { Source } from '../model/index.js';
 import { matchOptions, matchRooms } from './match.js';
 import { compareCautions, compareFindings, type NoticeChange } from './notice-change.js';
 import type { MarkupRules } from '../price/index.js';
@@ -53,12 +56,13 @@ export function compare({ from, to, labels, commits = {}, between = {} }: Compar
   return {
     format: 'bookmatch/comparison/1',
     house: { name: to.house.name, number: to.house.number },
-    from: describeSide(from, labels.from, commits.from),
-    to: describeSide(to, labels.to, commits.to),
+    from: describeSide(from, labels.from, commits.from, to.issues),
+    to: describeSide(to, labels.to, commits.to, to.issues),
     rooms,
     priceBook: options.map(compareOptions).filter((change) => change !== undefined),
     allowances,
     terms: compareTerms(from, to),
+    contract: compareContract(contractTerms(houseRecord(from)), contractTerms(houseRecord(to))),
     milestones: compareMilestones(from, to),
     cautions,
     scope,
@@ -73,9 +77,31 @@ function rulesOf({ money: { markupOn, overageMarkup, workMarkup, creditMarkup, f
   return { markupOn, overageMarkup, workMarkup, creditMarkup, ...(fee && { fee }) };
 }
 
-function describeSide(book: Book, label: string, commit: string | undefined): Side {
+function houseRecord({ house, sources }: Book): Source | undefined {
+  return sources.find(({ path }) => path === house.source);
+}
+
+function describeSide(book: Book, label: string, commit: string | undefined, issues: Book['issues']): Side {
   const { contractSum, today } = book.money;
-  return { label, ...(commit !== undefined && { commit }), on: book.on, contractSum, today };
+  const signedOn = signingDay(issues.find(({ number }) => label === `issue-${number}`));
+  return {
+    label,
+    ...(commit !== undefined && { commit }),
+    on: book.on,
+    contractSum,
+    today,
+    ...(signedOn !== undefined && { signedOn }),
+  };
+}
+
+/** The day on which the second of both had signed; undefined while one has not. */
+function signingDay(issue: Book['issues'][number] | undefined): IsoDate | undefined {
+  const signatures = issue?.signatures ?? [];
+  if (!(['owner', 'builder'] as const).every((role) => signatures.some((one) => one.role === role))) return undefined;
+  return signatures
+    .map(({ on }) => on)
+    .sort()
+    .at(-1);
 }
 
 /** In the order of the trades' slugs. */

@@ -1,6 +1,7 @@
 import type { Cents, IsoDate } from '../../base/units/index.js';
 import type { MarkupRules } from '../price/index.js';
 import type { Net } from '../model/index.js';
+import type { TermChange } from './contract-terms.js';
 import type { NoticeChange } from './notice-change.js';
 import type { FieldChange, RoomChange } from './room-change.js';
 
@@ -19,6 +20,8 @@ export interface Comparison {
   readonly allowances: readonly AllowanceChange[];
   /** Terms of the contract, the calendar's rules and other facts of the house's record, in words. */
   readonly terms: readonly FieldChange[];
+  /** Terms of the contract as the house's record writes them, each by its id: what a change order must cover. */
+  readonly contract: readonly TermChange[];
   readonly milestones: readonly MilestoneChange[];
   readonly cautions: readonly NoticeChange[];
   /** Layers that nobody does, that two do, or that wait for somebody. */
@@ -39,6 +42,8 @@ export interface Side {
   readonly on: IsoDate;
   readonly contractSum: Cents;
   readonly today: Cents;
+  /** Given when it is an issue that owner and builder signed: the day of the later signature. */
+  readonly signedOn?: IsoDate;
 }
 
 export interface OptionChange {

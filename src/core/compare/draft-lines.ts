@@ -45,6 +45,8 @@ export interface DraftLine {
   /** `101 Study`. */
   readonly roomTitle?: string;
   readonly selection?: string;
+  /** The term of the contract that it changes. */
+  readonly term?: string;
   readonly what: string;
   readonly from: string;
   readonly to: string;
@@ -73,15 +75,21 @@ export interface DraftDays {
   readonly most: number;
 }
 
-/** Drafts the lines of a change order. A changed choice is a line even when it costs nothing. What packs shared with other
+/** What a draft is to tell beside what the contract needs. */
+export interface DraftWish {
+  /** Choices of the standard that the contract has already, too. */
+  readonly standards?: boolean;
+}
+
+/** Drafts the lines of a change order. A changed choice is a line even when it costs nothing, unless it restates the standard. What packs shared with other
  *  places, allowances, mark-up on them, prices and terms move are lines of their own. */
-export function draftLines(comparison: Comparison): Draft {
+export function draftLines(comparison: Comparison, { standards = false }: DraftWish = {}): Draft {
   const { rooms, money, trades, rules } = comparison;
   const note = togetherWords(money.together);
   return {
-    title: titleOf(rooms),
+    title: titleOf(comparison),
     lines: [
-      ...rooms.flatMap((room) => [...shapeLines(room), ...selectionLines(room)]),
+      ...rooms.flatMap((room) => [...shapeLines(room), ...selectionLines(room, standards)]),
       ...comparison.allowances.flatMap(allowanceLines),
       ...remainders(comparison),
     ],
@@ -93,10 +101,10 @@ export function draftLines(comparison: Comparison): Draft {
   };
 }
 
-function titleOf(rooms: readonly RoomChange[]): string {
+function titleOf({ rooms, contract }: Comparison): string {
   const changed = rooms.filter((room) => shapeLines(room).length > 0 || selectionLines(room).length > 0);
   const [first] = changed;
-  if (!first) return 'No change in any room';
+  if (!first) return contract.map(({ what }) => what).join(', ') || 'No change in any room';
   const what = [...new Set(changed.flatMap((room) => drafted(room).map(({ categoryName }) => categoryName)))];
   const shape = changed.some((room) => shapeLines(room).length > 0) ? ['shape'] : [];
   const words = [...what, ...shape];
@@ -116,14 +124,24 @@ const silent: ReadonlySet<Aspect> = new Set<Aspect>([
   'order-by',
 ]);
 
-function drafted({ selections }: RoomChange): SelectionChange[] {
+function drafted({ selections }: RoomChange, standards = false): SelectionChange[] {
   return selections.filter(
-    ({ own, aspects, byChoice }) => own && (byChoice !== 0 || aspects.some((aspect) => !silent.has(aspect))),
+    (change) =>
+      change.own &&
+      (change.byChoice !== 0 || change.aspects.some((aspect) => !silent.has(aspect))) &&
+      (standards || !restatesStandard(change)),
   );
 }
 
-function selectionLines(room: RoomChange): DraftLine[] {
-  return drafted(room).map((change) => {
+/** The standard, counted while it was open, is now chosen at no change: the contract has it already. */
+function restatesStandard({ aspects, byChoice, from, to }: SelectionChange): boolean {
+  const only = aspects.every((aspect) => aspect === 'choice' || silent.has(aspect));
+  const opens = from?.state === 'open' || to?.state === 'open';
+  return only && opens && byChoice === 0 && from?.counted !== undefined && from.counted === to?.counted;
+}
+
+function selectionLines(room: RoomChange, standards = false): DraftLine[] {
+  return drafted(room, standards).map((change) => {
     const { selection, placeText, categoryName, from, to, byChoice } = change;
     const drawnOn = to?.allowanceName ?? from?.allowanceName;
     const [was, now] = [sideWords(from), sideWords(to)];
@@ -228,7 +246,25 @@ function allowanceLines({ name, byChoice, drawn }: AllowanceChange): DraftLine[]
   ];
 }
 
-function remainders({ money, from, to, terms, rules }: Comparison): DraftLine[] {
+/** Each term of the contract that changes is a line of its own, so that what is agreed of it can be read there. Its money stands on
+ *  the line when no other term has a part in it. */
+function termLines({ contract, money }: Comparison): DraftLine[] {
+  const others = contract.filter(({ term }) => term !== contractSum);
+  const [only] = others.length === 1 ? others : [];
+  return others.map((change) => ({
+    kind: 'terms',
+    ...change,
+    quantity: '',
+    money: change === only ? money.terms : (0 as Cents),
+  }));
+}
+
+const contractSum = 'contract.sum';
+
+function remainders(comparison: Comparison): DraftLine[] {
+  const { money, from, to, terms, rules } = comparison;
+  const own = termLines(comparison);
+  const told = own.reduce((sum, line) => sum + line.money, 0);
   const apart = { from: '', to: '', quantity: '' };
   const lines: DraftLine[] = [
     {
@@ -250,10 +286,11 @@ function remainders({ money, from, to, terms, rules }: Comparison): DraftLine[] 
       kind: 'terms',
       what: `Terms of the contract: ${terms.map(({ field }) => field).join(', ') || 'allowances'}`,
       ...apart,
-      money: money.terms,
+      money: (money.terms - told) as Cents,
     },
     {
       kind: 'contract-sum',
+      term: contractSum,
       what: 'Contract sum as the house’s record gives it',
       from: printMoney(from.contractSum),
       to: printMoney(to.contractSum),
@@ -268,7 +305,7 @@ function remainders({ money, from, to, terms, rules }: Comparison): DraftLine[] 
     },
     { kind: 'fee', what: 'Contractor’s fee on what the cost changes', ...apart, money: money.fee },
   ];
-  return lines.filter((line) => line.money !== 0);
+  return [...own, ...lines.filter((line) => line.money !== 0)];
 }
 
 function daysOf({ milestones, rooms }: Comparison): DraftDays {

@@ -17,6 +17,10 @@ export interface Issue {
   readonly rooms: Readonly<Record<string, string>>;
   readonly trades: Readonly<Record<string, string>>;
   readonly signatures: readonly IssueSignature[];
+  /** Issued for construction although things stood in the way: why, and what they were. */
+  readonly anyway?: { readonly why: string; readonly despite: readonly string[] };
+  /** Taken back: it keeps its number and its files, and nothing stands on it. */
+  readonly void?: { readonly on: IsoDate; readonly by: string; readonly why: string };
   /** Markdown. */
   readonly body: string;
   readonly origin: Origin;
@@ -52,6 +56,11 @@ export interface ChangeOrder {
   readonly proposedOn: IsoDate;
   readonly decidedOn?: IsoDate;
   readonly decidedBy?: string;
+  readonly voidReason?: string;
+  /** Who asked for it. */
+  readonly requestedBy?: string;
+  /** The last day on which it can be approved at this amount. */
+  readonly validUntil?: IsoDate;
   readonly reason: string;
   /** Working days that it moves the end of the job. */
   readonly days: number;
@@ -60,9 +69,18 @@ export interface ChangeOrder {
   readonly lines: readonly ChangeLine[];
   /** Where the contract figures mark-up on the net of a change order. */
   readonly netted?: Netted;
+  /** Pages of rooms that it replaces; empty in a record from before they were written down. */
+  readonly replaces: readonly ReplacedPage[];
   /** Markdown. */
   readonly body: string;
   readonly origin: Origin;
+}
+
+/** A room's page by the SHA-256 digest of what it agrees to, before and with the change; one side is absent when the room is new or gone. */
+export interface ReplacedPage {
+  readonly room: string;
+  readonly from?: string;
+  readonly to?: string;
 }
 
 /** Additions less deductions, by what they are to, before mark-up; in whole cents. */
@@ -82,6 +100,8 @@ export interface ChangeLine {
   readonly room?: string;
   /** Id of the selection. */
   readonly selection?: string;
+  /** The term of the contract that it changes: `contract.sum`, `allowances.stone.amount`. */
+  readonly term?: string;
   readonly what: string;
   readonly from?: string;
   readonly to?: string;

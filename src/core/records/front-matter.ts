@@ -1,8 +1,15 @@
 import matter from 'gray-matter';
-import { LineCounter, isAlias, isMap, isNode, parseDocument, visit, type Document, type YAMLError } from 'yaml';
+import { isAlias, isMap, isNode, LineCounter, parseDocument, visit, type Document, type YAMLError } from 'yaml';
 import type { Source } from '../model/index.js';
-import { problemIn } from '../../base/problem/index.js';
-import type { Origin, Outcome, Position, Problem, ProblemCode } from '../../base/problem/index.js';
+import {
+  problemIn,
+  type Origin,
+  type Outcome,
+  type Position,
+  type Problem,
+  type ProblemCode,
+} from '../../base/problem/index.js';
+import { conflictProblems } from './merge-conflict.js';
 import { locate } from './locate.js';
 import { deepestYaml, yamlDepth } from './yaml-depth.js';
 import { yamlWords } from './yaml-words.js';
@@ -41,6 +48,8 @@ export function readFrontMatter(source: Source): Outcome<FrontMatter> {
     return {
       problems: [problemIn({ file: source.path, text: '' }, start, 'file-empty', 'the file is empty', { fix: shape })],
     };
+  const conflicts = conflictProblems(at);
+  if (conflicts.length > 0) return { problems: conflicts };
   if (!/^---(?!-)/u.test(text)) return refuse('front-matter-missing', 'the file has no front matter', shape);
   // gray-matter would run `---js` as a program: the word after the dashes is read before anything else is.
   const language = matter.language(text).name;

@@ -1,7 +1,8 @@
 /** The records room. In: a house's files as text. Out: records read, checked and cross-referenced, or every problem with its
  *  place. Absent: the disk (src/store reads it) and any measuring or money. */
 export { readRecords, recordReader, type ReadRecords } from './read-records.js';
+export { largestRecord, readFrontMatter, type FrontMatter } from './front-matter.js';
+export { readChangeOrderRecord } from './read-change-order-record.js';
 export { readIssueRecord } from './read-issue-record.js';
 export { readSigners, type Signer } from './read-signers.js';
 export { onlyTrades, openMark, withoutBuilder, withoutMarks } from './marks.js';
-export { largestRecord } from './front-matter.js';

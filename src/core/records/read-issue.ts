@@ -13,10 +13,23 @@ export interface IssueDraft {
 export function readIssue(record: Checked<RawIssue>): IssueDraft {
   const { slug, raw, body, origin, problems } = record;
   if (hasErrors(problems)) return { record, problems };
-  const { purpose, date, commit, digest, rooms, trades, signatures = [] } = raw;
+  const { purpose, date, commit, digest, rooms, trades, signatures = [], anyway } = raw;
   return {
     record,
     problems,
-    whole: { number: Number(slug), purpose, date, commit, digest, rooms, trades, signatures, body, origin },
+    whole: {
+      number: Number(slug),
+      purpose,
+      date,
+      commit,
+      digest,
+      rooms,
+      trades,
+      signatures,
+      ...(anyway && { anyway }),
+      ...(raw.void && { void: raw.void }),
+      body,
+      origin,
+    },
   };
 }

@@ -1,32 +1,33 @@
-import { draftLines } from '../../core/compare/index.js';
-import type { ChangeLine, ChangeOrder } from '../../core/model/index.js';
+import { isDeepStrictEqual } from 'node:util';
+import type { ChangeOrder } from '../../core/model/index.js';
 import { problemAt, type Path, type Problem } from '../../base/problem/index.js';
-import { printMoneyChange, type IsoDate } from '../../base/units/index.js';
-import { loadComparison } from './load-comparison.js';
+import { printMoneyChange } from '../../base/units/index.js';
+import { keptDrafts, keyOf, type Redrafted } from './kept-drafts.js';
 import type { OpenHouse } from './open-house.js';
 
 /** Computes each change order again from its two versions, line by line. One that no longer agrees is an error; one whose versions are not
  *  here is a warning that says so. Void ones say nothing of the house any more. */
-export async function checkChangeOrders(open: OpenHouse, on: IsoDate): Promise<readonly Problem[]> {
+export async function checkChangeOrders(open: OpenHouse): Promise<readonly Problem[]> {
   const { house } = await open.current();
+  const orders = (house?.records.changes ?? []).filter(({ state }) => state !== 'void');
+  const draftAnew = await keptDrafts(open, orders);
   const problems: Problem[] = [];
-  for (const order of house?.records.changes ?? []) {
-    if (order.state !== 'void') problems.push(...(await checkOne(open, order, on)));
-  }
+  for (const order of orders) problems.push(...checkOne(order, await draftAnew(order)));
   return problems;
 }
 
-async function checkOne(open: OpenHouse, order: ChangeOrder, on: IsoDate): Promise<readonly Problem[]> {
-  const { number, from, to, amount, origin } = order;
-  const loaded = await loadComparison(open, from, to, on);
-  if (!loaded.ok) {
-    const message = `change order ${number} cannot be computed again: ${loaded.why}`;
+function checkOne(order: ChangeOrder, draft: Redrafted): readonly Problem[] {
+  const { number, state, from, to, amount, origin } = order;
+  if (!draft.ok) {
+    const message = `change order ${number} cannot be computed again: ${draft.why}`;
     const fix = 'its frozen lines stand; fetch the whole history to check them';
     return [problemAt(origin, ['from'], 'change-unchecked', message, { fix, severity: 'warning' })];
   }
-  const draft = draftLines(loaded.comparison);
   const versions = `from ${short(from)} to ${short(to)}`;
-  const fix = `draft it anew with bookmatch compare ${short(from)} ${short(to)} --draft, and void this one`;
+  const fix =
+    state === 'approved'
+      ? 'it is agreed as it was frozen: bring its record back from git'
+      : `draft it anew with bookmatch compare ${short(from)} ${short(to)} --draft, and void this one`;
   const disagrees = (path: Path, message: string): readonly Problem[] => [
     problemAt(origin, path, 'change-disagrees', message, { fix }),
   ];
@@ -34,10 +35,10 @@ async function checkOne(open: OpenHouse, order: ChangeOrder, on: IsoDate): Promi
     const [says, is] = [printMoneyChange(amount, 'always'), printMoneyChange(draft.money, 'always')];
     return disagrees(['amount'], `change order ${number} says ${says}, but ${versions} it is ${is}`);
   }
-  if (JSON.stringify(draft.netted) !== JSON.stringify(order.netted)) {
+  if (!isDeepStrictEqual(draft.netted, order.netted)) {
     return disagrees(['netted'], `change order ${number}: what mark-up is on is not so ${versions}`);
   }
-  const fresh = new Map(draft.lines.map((line) => [keyOf(line), line.money]));
+  const fresh = new Map(draft.lines);
   const index = order.lines.findIndex((line) => fresh.get(keyOf(line)) !== line.amount);
   if (index >= 0) {
     const { what } = order.lines[index] ?? { what: '' };
@@ -48,10 +49,6 @@ async function checkOne(open: OpenHouse, order: ChangeOrder, on: IsoDate): Promi
     ['lines'],
     `change order ${number} has ${order.lines.length} lines, but ${versions} there are ${fresh.size}`,
   );
-}
-
-function keyOf({ room = '', selection = '', what }: Pick<ChangeLine, 'room' | 'selection' | 'what'>): string {
-  return [room, selection, what].join('\n');
 }
 
 /** A commit as people write it. */

@@ -6,7 +6,7 @@ import { hasErrors } from '../../base/problem/index.js';
 import { recordReader } from '../../core/records/index.js';
 import { digestOfBytes } from '../../signoff/index.js';
 import { keptLayouts } from '../../core/takeoff/index.js';
-import { keepBy, keepEach, type IsoDate } from '../../base/units/index.js';
+import { keepBy, keepEach, type Cents, type IsoDate } from '../../base/units/index.js';
 import { composeBook, type ComposedBook } from './compose-book.js';
 import { measureFiles, type LoadedHouse } from './load-house.js';
 
@@ -16,7 +16,8 @@ import { measureFiles, type LoadedHouse } from './load-house.js';
 export interface Composer {
   /** Reads and measures records whose text is at hand, such as those of an older version. */
   readonly read: (sources: readonly Source[]) => LoadedHouse;
-  readonly compose: (house: LoadedHouse, on: IsoDate, slips?: Slips) => ComposedBook;
+  /** `agreedSum` is the contract sum as first agreed, where an issue has it. */
+  readonly compose: (house: LoadedHouse, on: IsoDate, slips?: Slips, agreedSum?: Cents) => ComposedBook;
   /** What the choices of a house come to; undefined when its records do not hold together. */
   readonly price: (house: LoadedHouse) => PricedChoices | undefined;
 }
@@ -25,13 +26,13 @@ export function makeComposer(): Composer {
   const [readRecords, measureHouse, layOut] = [recordReader(), houseMeasurer(), keptLayouts()];
   const books = keepEach((house: LoadedHouse) =>
     keepBy(
-      (on: IsoDate, slips?: Slips) => JSON.stringify([on, ...(slips ?? [])]),
-      (on, slips) => composeBook(house, on, { slips, layOut }),
+      (on: IsoDate, slips?: Slips, agreedSum?: Cents) => JSON.stringify([on, agreedSum, ...(slips ?? [])]),
+      (on, slips, agreedSum) => composeBook(house, on, { slips, layOut, agreedSum }),
     ),
   );
   return {
     read: keepBy(digestOfSources, (sources) => measureFiles(sources, [], { readRecords, measureHouse })),
-    compose: (house, on, slips) => books(house)(on, slips),
+    compose: (house, on, slips, agreedSum) => books(house)(on, slips, agreedSum),
     price: keepEach(priceHouse),
   };
 }

@@ -5,17 +5,22 @@ import { markSigned } from '../../signoff/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 import type { ComposedBook } from './compose-book.js';
 import { openHouse, type OpenHouse } from './open-house.js';
+import { firstContract } from './first-contract.js';
 
 export interface LoadedBook extends ComposedBook {
   /** The last issue, to compare with; absent while nothing was issued. */
   readonly since?: SinceIssue;
   /** The issue before the last one. */
   readonly before?: SinceIssue;
+  /** The last issue that owner and builder signed. */
+  readonly signed?: SinceIssue;
 }
 
 export interface SinceIssue {
   readonly issue: number;
   readonly date: IsoDate;
+  /** Of its snapshot, which has it. */
+  readonly digest: string;
   /** The Book of the records that were issued, or why it cannot be made any more. Most commands never ask for it. */
   readonly read: () => Outcome<Book>;
 }
@@ -25,13 +30,15 @@ export function loadBook(houseDir: string, on: IsoDate): Promise<LoadedBook> {
   return bookOf(openHouse(houseDir), on);
 }
 
-/** The Book of a house's records on disk for a day, marked with what is signed. */
-export async function bookOf(open: OpenHouse, on: IsoDate): Promise<LoadedBook> {
+/** The Book of a house's records on disk for a day, marked with what is signed, unless nobody asks for that. */
+export async function bookOf(open: OpenHouse, on: IsoDate, { marked = true } = {}): Promise<LoadedBook> {
   const current = await open.current();
-  const loaded = open.compose(current, on);
-  const issues = current.house?.records.issues ?? [];
+  const issues = (current.house?.records.issues ?? []).filter((issue) => !issue.void);
+  const first = await firstContract(open, issues);
+  const loaded = open.compose(current, on, undefined, first && 'sum' in first ? first.sum : undefined);
   if (!loaded.book || issues.length === 0) return loaded;
-  return withIssues(open, loaded, loaded.book, issues);
+  const issued = await withIssues(open, loaded, loaded.book, issues, first?.issue);
+  return marked ? markLoaded(issued, loaded.book) : issued;
 }
 
 async function withIssues(
@@ -39,30 +46,41 @@ async function withIssues(
   loaded: ComposedBook,
   book: Book,
   issues: readonly Issue[],
+  first: Issue | undefined,
 ): Promise<LoadedBook> {
   const [before, last] = [issues.at(-2), issues.at(-1)];
   const signed = issues.findLast(isSigned);
   const problems: Problem[] = [];
   const readers = new Map<Issue, () => Outcome<Book>>();
-  for (const issue of new Set([signed, before, last])) {
+  for (const issue of new Set([first, signed, before, last])) {
     if (!issue) continue;
     const snapshot = await open.snapshot(issue);
     if (snapshot.ok) readers.set(issue, () => issuedBook(issue, open.compose(open.read(snapshot.sources), book.on)));
     else problems.push(snapshotProblem(issue, snapshot.why));
   }
-  const then = signed && readers.get(signed)?.();
-  problems.push(...(then?.problems ?? []));
   const since = (issue: Issue | undefined): SinceIssue | undefined => {
     const read = issue && readers.get(issue);
-    return issue && read && { issue: issue.number, date: issue.date, read };
+    return issue && read && { issue: issue.number, date: issue.date, digest: issue.digest, read };
   };
-  const [sinceLast, sinceBefore] = [since(last), since(before)];
+  const [sinceLast, sinceBefore, sinceSigned] = [since(last), since(before), since(signed)];
   return {
     ...loaded,
-    book: signed && then?.value ? markSigned(book, then.value, signed.number) : book,
+    book,
     problems: sortProblems([...loaded.problems, ...problems]),
     ...(sinceLast && { since: sinceLast }),
     ...(sinceBefore && { before: sinceBefore }),
+    ...(sinceSigned && { signed: sinceSigned }),
+  };
+}
+
+function markLoaded(loaded: LoadedBook, book: Book): LoadedBook {
+  const { signed } = loaded;
+  if (!signed) return loaded;
+  const then = signed.read();
+  return {
+    ...loaded,
+    problems: sortProblems([...loaded.problems, ...then.problems]),
+    ...(then.value && { book: markSigned(book, then.value, signed.issue) }),
   };
 }
 

@@ -1,11 +1,22 @@
-import type { Issue, Source } from '../../core/model/index.js';
-import { readIssueRecord, readSigners, type Signer } from '../../core/records/index.js';
+import type { ChangeOrder, Issue, Source } from '../../core/model/index.js';
+import {
+  readChangeOrderRecord,
+  readFrontMatter,
+  readIssueRecord,
+  readSigners,
+  type Signer,
+} from '../../core/records/index.js';
 import { readFileInside, readHouseFolder } from '../store/index.js';
+import { recordNumber } from '../../base/units/index.js';
+import { changeOrderDigest, type IssuedFacts } from '../../signoff/index.js';
 import { issuedPath } from './read-snapshot.js';
 
 /** What a house folder knows of signed books. */
 interface Signing {
   readonly issues: readonly Issue[];
+  readonly changeOrders: readonly ChangeOrder[];
+  /** The builder's job number, as the record writes it. */
+  readonly job: string;
   readonly signers: readonly Signer[];
   /** Records that cannot be read so far, in words. */
   readonly problems: readonly string[];
@@ -23,14 +34,47 @@ export function signingOf(files: readonly Source[]): Signing | undefined {
   const { signers, broken } = readSigners(house);
   const records = files.filter(({ path }) => path.startsWith('content/issues/'));
   const read = records.map((source) => ({ path: source.path, issue: readIssueRecord(source) }));
+  const orders = files
+    .filter(({ path }) => path.startsWith('content/changes/'))
+    .map((source) => ({ path: source.path, order: readChangeOrderRecord(source) }));
+  const job = String(readFrontMatter(house).value?.data.number ?? '');
   const problems = [
     ...(broken ? ['signers in content/house.md cannot all be read: bookmatch check says why'] : []),
+    ...orders.flatMap(({ path, order }) => (order ? [] : [`${path} cannot be read: bookmatch check says why`])),
     ...read.flatMap(({ path, issue }) => (issue ? [] : [`${path} cannot be read: bookmatch check says why`])),
   ];
-  return { issues: read.flatMap(({ issue }) => issue ?? []), signers, problems };
+  const changeOrders = orders.flatMap(({ order }) => order ?? []);
+  return { issues: read.flatMap(({ issue }) => issue ?? []), changeOrders, job, signers, problems };
 }
 
-/** The PDF of an issue as it was printed; undefined when it is not in the folder. */
-export async function readIssuedPdf(houseDir: string, number: number): Promise<Uint8Array | undefined> {
-  return readFileInside(houseDir, `${issuedPath(number)}.pdf`);
+/** What a PDF may be held against: the issues of a house and its change orders. */
+export function documentsOf({ issues, changeOrders, job }: Signing): readonly IssuedFacts[] {
+  return [
+    ...issues,
+    ...changeOrders.map((order): IssuedFacts => {
+      const { number, state, proposedOn, decidedOn = proposedOn, decidedBy = '', voidReason = '' } = order;
+      const taken = state === 'void' ? { void: { on: decidedOn, by: decidedBy, why: voidReason } } : {};
+      return {
+        is: 'change order',
+        number,
+        purpose: state,
+        date: proposedOn,
+        digest: changeOrderDigest(job, order),
+        ...taken,
+      };
+    }),
+  ];
+}
+
+/** Where the PDF of an issue or of a change order that is signed lies in the house folder. */
+export function documentPath({ is, number }: Pick<IssuedFacts, 'is' | 'number'>): string {
+  return is === undefined ? `${issuedPath(number)}.pdf` : `issued/change-${recordNumber(number)}.pdf`;
+}
+
+/** The PDF of an issue or a change order as it was printed; undefined when it is not in the folder. */
+export async function readIssuedPdf(
+  houseDir: string,
+  document: Pick<IssuedFacts, 'is' | 'number'>,
+): Promise<Uint8Array | undefined> {
+  return readFileInside(houseDir, documentPath(document));
 }

@@ -5,7 +5,7 @@ import { keepBy } from '../../base/units/index.js';
 import { makeComposer, type Composer } from './composer.js';
 import type { LoadedHouse } from './load-house.js';
 import { signingOf } from './load-signing.js';
-import { readSnapshot, type Snapshot } from './read-snapshot.js';
+import { proveSnapshot, readSnapshot, type Snapshot } from './read-snapshot.js';
 
 /** The name of the records as they lie on disk, beside git versions. */
 export const onDisk = 'working tree';
@@ -24,6 +24,8 @@ export interface OpenHouse extends Composer {
   readonly version: (name: string) => Promise<Version>;
   /** The records that an issue was made from. */
   readonly snapshot: (issue: Issue) => Promise<Snapshot>;
+  /** The digest of an issue named as `issue-2`, when its snapshot is there and has it; undefined for anything else. */
+  readonly proof: (name: string) => Promise<string | undefined>;
 }
 
 export function openHouse(dir: string): OpenHouse {
@@ -45,6 +47,10 @@ export function openHouse(dir: string): OpenHouse {
     if (!name.startsWith('issue-')) return undefined;
     return signingOf((await folder()).files)?.issues.find(({ number }) => name === `issue-${number}`);
   };
+  const proof = async (name: string): Promise<string | undefined> => {
+    const issue = await issueNamed(name);
+    return issue && (await proveSnapshot(dir, issue)).ok ? issue.digest : undefined;
+  };
   const version = async (name: string): Promise<Version> => {
     if (name === onDisk) return { ok: true, house: await current() };
     const issue = await issueNamed(name);
@@ -55,5 +61,12 @@ export function openHouse(dir: string): OpenHouse {
     const read = await readVersion(dir, name);
     return read.ok ? { ok: true, house: composer.read(read.files), commit: read.commit } : read;
   };
-  return { ...composer, dir, current, snapshot, version: keepBy((name) => name, version) };
+  return {
+    ...composer,
+    dir,
+    current,
+    snapshot,
+    proof: keepBy((name) => name, proof),
+    version: keepBy((name) => name, version),
+  };
 }

@@ -1,5 +1,6 @@
 import {
   comparePages,
+  documentName,
   matchIssue,
   printedText,
   printInstant,
@@ -13,7 +14,7 @@ import {
   type SignerRole,
   type Vouched,
 } from '../../signoff/index.js';
-import { loadSigning, readIssuedPdf } from './load-signing.js';
+import { documentsOf, loadSigning, readIssuedPdf } from './load-signing.js';
 
 /** All that a signed book proves, held against its house. */
 export interface Verification {
@@ -49,8 +50,8 @@ export async function verifySigned(pdf: Uint8Array, { houseDir, roots = [] }: Ve
   // Of what cannot be read there is no more to say.
   if (report.verdict === 'unreadable') return { holds: false, report, signatures: [], problems: report.problems };
   const signing = houseDir === undefined ? undefined : await loadSigning(houseDir);
-  const match = signing && matchIssue(report, printedText(pdf), signing.issues);
-  const issued = houseDir !== undefined && match?.issue ? await readIssuedPdf(houseDir, match.issue.number) : undefined;
+  const match = signing && matchIssue(report, printedText(pdf), documentsOf(signing));
+  const issued = houseDir !== undefined && match?.issue ? await readIssuedPdf(houseDir, match.issue) : undefined;
   const pages = issued && comparePages(pdf, issued);
   const signatures = report.signatures.map((one): JudgedSignature => {
     const role = roleOf(one.field);
@@ -84,7 +85,7 @@ function signerProblems({ report: { field, certificate, at, signer }, vouched }:
 }
 
 function pageProblems(pages: PagesCompared | undefined, match: IssueMatch | undefined): readonly string[] {
-  const name = `the PDF of issue ${match?.issue?.number ?? ''} in the house folder`;
+  const name = `the PDF of ${match?.issue ? documentName(match.issue) : 'it'} in the house folder`;
   if (pages?.kind === 'altered') return [`it was changed after ${name} was printed: ${pages.why}`];
   if (pages?.kind === 'other-file') {
     return [

@@ -1,4 +1,4 @@
-import { printDay, printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
+import { counted, printDay, printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
 import type { LookUp, Stamp } from '../../core/book/index.js';
 
 export interface SignOff {
@@ -34,8 +34,11 @@ function changeText(cents: number): string {
 function stampText(stamp: Stamp | undefined): string {
   if (!stamp)
     return 'This copy is not an issued version. It becomes an agreement only when it is issued with a number and signed.';
-  const { number, purpose, date, digest } = stamp;
-  return `This is issue ${number}, issued for ${purpose} on ${printDay(date)}. The file book.json attached to it holds all that was issued; its SHA-256 digest is ${digest}.`;
+  const { number, purpose, date, digest, anyway } = stamp;
+  const despite = anyway
+    ? ` It was issued although ${counted(anyway.despite.length, 'point')} stood in the way, which its record lists: ${anyway.why}`
+    : '';
+  return `This is issue ${number}, issued for ${purpose} on ${printDay(date)}. The file book.json attached to it holds all that was issued; its SHA-256 digest is ${digest}.${despite}`;
 }
 
 /** Who signs. */

@@ -1,4 +1,5 @@
 import type { Book, BookOption, BookRoom, BookSelection } from '../../core/book/index.js';
+import type { Cents } from '../../base/units/index.js';
 import { leaveOut, withoutPaths } from './leave-out.js';
 
 /** What initials on a room's page agree to: the room as measured, each selection with its quantities and its money, and the
@@ -24,6 +25,15 @@ export function agreedRoom(book: Book, room: BookRoom): object {
     selections: selections.map(agreedSelection),
     options: book.options.filter(({ id }) => used.has(id)).map(agreedOption),
   };
+}
+
+/** The same without what a room's choices come to: two that are equal here differ at most by what the whole house moves, such as a share of packs
+ *  that another room opens. */
+export function agreedRoomWithoutSums(book: Book, room: BookRoom): object {
+  const selections = book.selections.map((selection) =>
+    selection.room === room.slug ? { ...selection, change: 0 as Cents } : selection,
+  );
+  return agreedRoom({ ...book, selections }, { ...room, change: 0 as Cents });
 }
 
 function agreedSelection(selection: BookSelection): object {

@@ -1,16 +1,20 @@
-import { shortDigest } from '../../base/units/index.js';
+import { printDay, shortDigest } from '../../base/units/index.js';
 import type { PdfReport, SignatureReport } from '../verify/index.js';
 import { signatureField, type SignerRole } from './signer-role.js';
 
 /** What the record of an issue says, as far as a signed PDF is held against it. */
 export interface IssuedFacts {
   readonly number: number;
-  /** `pricing`, `sign-off` or `construction`. */
+  /** Absent: an issue of the book. */
+  readonly is?: 'change order';
+  /** `pricing`, `sign-off` or `construction`; of a change order its state. */
   readonly purpose: string;
   /** YYYY-MM-DD. */
   readonly date: string;
   /** SHA-256 of the issue's snapshot, as 64 hexadecimal digits in lower case. */
   readonly digest: string;
+  /** Given when the issue was taken back. */
+  readonly void?: { readonly on: string; readonly by: string; readonly why: string };
   /** Signatures that were accepted. */
   readonly signatures?: readonly AcceptedSignature[];
 }
@@ -38,18 +42,20 @@ export interface IssueMatch {
   readonly problems: readonly string[];
 }
 
-/** Holds a PDF against the issues of a house. `pages` is the text of each page without white space. */
+/** Holds a PDF against the issues of a house, or one that carries a change order against those. `pages` is the text of each page without white space. */
 export function matchIssue(
   report: PdfReport,
   pages: readonly string[] | undefined,
-  issues: readonly IssuedFacts[],
+  known: readonly IssuedFacts[],
 ): IssueMatch {
-  const byData = issues.filter(({ digest }) => digest === report.book?.sha256);
+  const carried = report.changeOrder ?? report.book;
+  const issues = known.filter(({ is }) => (is === 'change order') === (report.changeOrder !== undefined));
+  const byData = issues.filter(({ digest }) => digest === carried?.sha256);
   const isPrinted = ({ digest }: IssuedFacts): boolean =>
     pages?.some((text) => text.includes(shortDigest(digest))) === true;
   // The same records can be issued twice; the number that is meant is then the newest that is printed.
   const issue = newest(byData.filter(isPrinted)) ?? newest(byData) ?? newest(issues.filter(isPrinted));
-  const data = report.book ? (issue?.digest === report.book.sha256 ? 'matches' : 'differs') : 'absent';
+  const data = carried ? (issue?.digest === carried.sha256 ? 'matches' : 'differs') : 'absent';
   const stamp = issue && shortDigest(issue.digest);
   const pagesWithout = (pages ?? []).flatMap((text, index) =>
     stamp !== undefined && text.includes(stamp) ? [] : [index + 1],
@@ -61,12 +67,17 @@ export function matchIssue(
     .filter((one) => !report.signatures.some((found) => isSame(found, one)))
     .map(({ role }) => role);
   const match = { data, printed, pagesWithout, missing, ...(issue && { issue }) } as const;
-  return { ...match, problems: problemsOf(match, issues.length) };
+  return { ...match, problems: problemsOf(match, issues.length, report.changeOrder ? 'change order' : 'issue') };
 }
 
 function isSame({ field, state, certificate }: SignatureReport, { role, fingerprint }: AcceptedSignature): boolean {
   const isTheirs = fingerprint === undefined || certificate?.fingerprint === fingerprint;
   return field === signatureField(role) && state === 'whole' && isTheirs;
+}
+
+/** `issue 2`, `change order 3`. */
+export function documentName({ is, number }: Pick<IssuedFacts, 'is' | 'number'>): string {
+  return `${is ?? 'issue'} ${number}`;
 }
 
 function newest(issues: readonly IssuedFacts[]): IssuedFacts | undefined {
@@ -76,17 +87,20 @@ function newest(issues: readonly IssuedFacts[]): IssuedFacts | undefined {
 function problemsOf(
   { issue, data, printed, pagesWithout, missing }: Omit<IssueMatch, 'problems'>,
   count: number,
+  what: 'change order' | 'issue',
 ): readonly string[] {
   if (!issue) {
-    if (count === 0) return ['the house has no issues to compare it with'];
+    if (count === 0) return [`the house has no ${what}s to compare it with`];
     return [
       data === 'absent'
         ? 'it carries no book.json, and the digest of no issue is printed on it'
-        : 'the data attached to it is that of no issue of the house',
+        : `the data attached to it is that of no ${what} of the house`,
     ];
   }
-  const name = `issue ${issue.number}`;
+  const name = documentName(issue);
   const problems: string[] = [];
+  if (issue.void)
+    problems.push(`${name} was voided on ${printDay(issue.void.on)} by ${issue.void.by}: ${issue.void.why}`);
   if (data === 'differs')
     problems.push(`the data attached to it is not that of ${name}, whose digest is printed on it`);
   if (data === 'absent') problems.push(`it does not carry the data of ${name}`);

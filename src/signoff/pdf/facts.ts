@@ -12,9 +12,9 @@ export interface PdfFacts {
   readonly producer: string;
 }
 
-/** Does the PDF carry the Book that it was printed from? */
-export function carriesBook({ attachments }: PdfFacts): boolean {
-  return attachments.includes('book.json');
+/** Does the PDF carry what it was printed from, a Book or a change order? */
+export function carriesAgreed({ attachments }: PdfFacts): boolean {
+  return attachments.includes('book.json') || attachments.includes('change-order.json');
 }
 
 export function factsOf(file: PdfFile, revision: Revision): PdfFacts {

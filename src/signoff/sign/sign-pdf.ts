@@ -4,7 +4,7 @@ import { CmsSigner } from '../cms/cms-signer.js';
 import {
   addRevision,
   Allowance,
-  carriesBook,
+  carriesAgreed,
   factsOf,
   formFields,
   isFilled,
@@ -86,7 +86,7 @@ interface Signable {
 export async function findSignable(
   pdf: Uint8Array,
   field?: string,
-  isOurs: (facts: PdfFacts) => boolean = carriesBook,
+  isOurs: (facts: PdfFacts) => boolean = carriesAgreed,
 ): Promise<Signable | Refused> {
   const ready = await openToSign(pdf, isOurs);
   if ('code' in ready) return ready;
@@ -110,7 +110,7 @@ async function prepare(
   request: SignRequest,
   certificate: OpenCertificate,
 ): Promise<Prepared | Refused> {
-  const ready = await openToSign(pdf, request.isOurs ?? carriesBook);
+  const ready = await openToSign(pdf, request.isOurs ?? carriesAgreed);
   if ('code' in ready) return ready;
   const { file, revision } = ready;
   const fields = formFields(revision);

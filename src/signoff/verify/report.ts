@@ -14,6 +14,8 @@ export interface PdfReport {
   readonly attachments: readonly { readonly name: string; readonly size: number; readonly sha256: string }[];
   /** The attached `book.json`, as it stands in the newest state of the PDF. */
   readonly book?: { readonly bytes: Uint8Array; readonly sha256: string };
+  /** The attached `change-order.json`, likewise, of a PDF that carries no book. */
+  readonly changeOrder?: { readonly bytes: Uint8Array; readonly sha256: string };
 }
 
 export interface SignatureReport {

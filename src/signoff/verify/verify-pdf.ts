@@ -108,15 +108,16 @@ function emptyFields({ revisions: [newest] }: PdfFile): readonly string[] {
   return formFields(newest).flatMap(({ name, type, value }) => (type === 'signature' && !value ? [name] : []));
 }
 
-function carriedFiles(file: PdfFile): Pick<PdfReport, 'attachments' | 'book'> {
+function carriedFiles(file: PdfFile): Pick<PdfReport, 'attachments' | 'book' | 'changeOrder'> {
   const [newest] = file.revisions;
   const files = newest ? attachmentsOf(file, newest).map(({ name, bytes }) => ({ name, bytes: bytes() })) : [];
   const attachments = files.map(({ name, bytes }) => ({ name, size: bytes.length, sha256: digestOfBytes(bytes) }));
-  const books = files.filter(({ name }) => name === 'book.json');
-  const [book] = books;
-  // Two of that name: nobody could say which one was meant.
-  if (!book || books.length > 1) return { attachments };
-  return { attachments, book: { bytes: book.bytes, sha256: digestOfBytes(book.bytes) } };
+  const agreed = files.filter(({ name }) => name === 'book.json' || name === 'change-order.json');
+  const [one] = agreed;
+  // Two of them: nobody could say which one was meant.
+  if (!one || agreed.length > 1) return { attachments };
+  const carried = { bytes: one.bytes, sha256: digestOfBytes(one.bytes) };
+  return { attachments, ...(one.name === 'book.json' ? { book: carried } : { changeOrder: carried }) };
 }
 
 function holdsSignature(bytes: Uint8Array): boolean {

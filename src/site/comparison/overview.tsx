@@ -28,7 +28,10 @@ export function Overview(context: ComparisonContext): VNode {
           Both are computed for <Day day={to.on} />, so that only the records differ.
         </p>
       </header>
-      <BlocksHtml blocks={[...of.money(comparison), ...of.rooms(rooms), ...of.days(comparison)]} links={links} />
+      <BlocksHtml
+        blocks={[...of.changes(comparison), ...of.money(comparison), ...of.rooms(rooms), ...of.days(comparison)]}
+        links={links}
+      />
       <Notices id="cautions" title="Cautions" notices={comparison.cautions} context={context} />
       <Notices id="scope" title="Scope" notices={comparison.scope} context={context} />
       <BlocksHtml

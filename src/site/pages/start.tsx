@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { lastIssue } from '../../core/book/index.js';
 import type { BookSelection } from '../../core/book/index.js';
 import { cautionWords, countWords } from '../../core/caution/index.js';
 import { describeSlack } from '../../core/calendar/index.js';
@@ -63,7 +64,7 @@ export function StartPage(): VNode {
 /** The same book on paper, and what changed since people last agreed. */
 function Onward(): VNode | null {
   const { book, beside } = useView();
-  const last = book.issues.at(-1);
+  const last = lastIssue(book);
   if (!last && beside.pdf === undefined) return null;
   return (
     <ul class="plain-list cover-links">

@@ -1,11 +1,12 @@
 import type { VNode } from 'preact';
+import { lastIssue } from '../../core/book/index.js';
 import { useView } from '../sheet-context.js';
 import { Day } from './figures.js';
 
 /** What stands in the corner of every sheet of a set of drawings. */
 export function TitleBlock({ title, sheet }: { title: string; sheet: string }): VNode {
   const { book } = useView();
-  const last = book.issues.at(-1);
+  const last = lastIssue(book);
   return (
     <footer class="title-block">
       <h2 class="for-the-ear">Title block</h2>

@@ -1,4 +1,4 @@
 export { agreedSections } from './agreed-sections.js';
 export { changeLines } from './change-lines.js';
-export { changeOrderBlocks, changeOrderSheet } from './change-order.js';
+export { changeOrderBlocks, changeOrderDetails, changeOrderSheet } from './change-order.js';
 export { issues } from './issues.js';

@@ -1,10 +1,18 @@
 import { printWorkingDays } from '../../core/calendar/index.js';
-import { draftLines, moneyParts, movedByProduct, togetherWords } from '../../core/compare/index.js';
-import type { Comparison, RoomChange } from '../../core/compare/index.js';
+import {
+  changeList,
+  draftLines,
+  moneyParts,
+  movedByProduct,
+  togetherWords,
+  type Comparison,
+  type RoomChange,
+} from '../../core/compare/index.js';
 import { words, type Block } from '../../sheet/index.js';
-import { counted } from '../../base/units/index.js';
+import { counted, printDay } from '../../base/units/index.js';
 import { movedMilestones } from '../calendar/index.js';
 import {
+  changesTable,
   differenceTable,
   drawnTable,
   fieldTable,
@@ -24,6 +32,13 @@ const when = (is: boolean, ...blocks: readonly Block[]): readonly Block[] => (is
 
 /** Parts of a comparison by what they speak of; what did not change has none. */
 export const comparisonSections = {
+  /** Against an issue that is signed it is what changed since then: what owner and builder have to tell, and to sign again. */
+  changes: (comparison: Comparison): readonly Block[] => {
+    const { signedOn } = comparison.from;
+    const title = signedOn === undefined ? 'Every change' : `Since you signed, ${printDay(signedOn)}`;
+    return section('changes', title, when(changeList(comparison).length > 0, changesTable(comparison)));
+  },
+
   money: (comparison: Comparison): readonly Block[] => {
     if (moneyParts(comparison).length === 0)
       return section('money', 'Where the difference comes from', [line('Nothing moves the total.')]);

@@ -1,8 +1,9 @@
-import { moneyParts, movedByProduct, roomPoundsWords, roomWords } from '../../core/compare/index.js';
+import { changeList, moneyParts, movedByProduct, roomPoundsWords, roomWords } from '../../core/compare/index.js';
 import type {
   AllowanceChange,
   Comparison,
   FieldChange,
+  ListedChange,
   MovedProduct,
   RecordChange,
   RoomChange,
@@ -12,6 +13,45 @@ import { capital, type Cents } from '../../base/units/index.js';
 import { idsAsNames } from '../names-of.js';
 
 const lay = <Row>(table: HouseTable<Row>, rows: readonly Row[]): HouseBlock => layOut(table, rows, idsAsNames);
+
+interface Listed extends ListedChange {
+  readonly at: number;
+}
+
+const changes: HouseTable<Listed> = {
+  id: 'changes-table',
+  caption: 'Every change, with what follows from it',
+  named: 'what',
+  rowId: ({ at }) => String(at),
+  columns: [
+    col.room(
+      'room',
+      'Room',
+      ({ room, roomTitle = '' }) => {
+        if (room === undefined) return undefined;
+        const [number = '', ...name] = roomTitle.split(' ');
+        return { number, name: name.join(' '), place: { to: 'room', id: room } };
+      },
+      { width: 'short' },
+    ),
+    col.words('what', 'What', ({ what }) => what, { width: 'long' }),
+    col.words('from', 'Was', ({ from }) => from, { width: 'words' }),
+    col.words('to', 'Now', ({ to }) => to, { width: 'words' }),
+    col.money('money', 'Money', ({ money: amount }) => amount, { change: true }),
+    col.words('days', 'Days', ({ days }) => days, { width: 'short' }),
+    col.words('trade', 'Trade to tell', ({ trade }) => trade, { width: 'short' }),
+    col.words('page', 'Page to initial again', ({ page }) => page, { width: 'short' }),
+  ],
+};
+
+/** Every change in one flat list, with the difference of the totals as its sum. */
+export function changesTable(comparison: Comparison): HouseBlock {
+  const sum = { what: 'Difference', strong: true, cells: { money: money(comparison.money.difference, true) } };
+  return lay(
+    { ...changes, sums: () => [sum] },
+    changeList(comparison).map((change, at) => ({ ...change, at: at + 1 })),
+  );
+}
 
 interface Part {
   readonly what: string;

@@ -3,7 +3,8 @@ import { recordNumber } from '../../../base/units/index.js';
 import type { Checked } from '../checked-record.js';
 import type { Draft } from '../draft.js';
 
-/** Numbers of issues and change orders have no gap: one that is void keeps its record. */
+/** Numbers of issues and change orders have no gap: one that is void keeps its record. A warning, as the number of a record that
+ *  was taken away is never given again. */
 export function numberReferences({ changes, issues, slugs }: Draft): readonly Problem[] {
   return [
     ...gaps(slugs.changes, changes, 'change order', 'a void one keeps its record with state: void'),
@@ -38,6 +39,11 @@ function gaps(
     const missing = number - before > 2 ? `${what}s ${before + 1} to ${number - 1} are` : `${what} ${before + 1} is`;
     const record = drafts.find((draft) => Number(draft.record.slug) === number)?.record;
     if (!record) return [];
-    return [problemIn(record.origin, { line: 1, column: 1 }, 'number-gap', `${missing} missing`, { fix })];
+    return [
+      problemIn(record.origin, { line: 1, column: 1 }, 'number-gap', `${missing} missing`, {
+        fix,
+        severity: 'warning',
+      }),
+    ];
   });
 }

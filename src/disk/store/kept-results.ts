@@ -1,0 +1,43 @@
+import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { writeAtomically } from './write-atomically.js';
+
+/** Where a house keeps what was computed once. Nothing in it is a record: it may be deleted at any time. */
+export const keptFolder = '.bookmatch';
+
+/** Results of long computations, kept in a house folder under the digest of all that they came from. */
+export interface KeptResults {
+  /** What was kept under a key, as it was parsed; undefined when there is nothing, or it is damaged. */
+  readonly get: (key: string) => Promise<unknown>;
+  /** Keeps a JSON value. A disk that refuses is no failure: it is computed again the next time. */
+  readonly put: (key: string, value: unknown) => Promise<void>;
+}
+
+/** `key` is text that holds everything the value came from. */
+export function keptResults(houseDir: string): KeptResults {
+  const folder = join(houseDir, keptFolder);
+  const pathOf = (key: string): string => join(folder, 'compared', `${sha256(key)}.json`);
+  return {
+    get: async (key) => {
+      const text = await readFile(pathOf(key), 'utf8').catch(() => '');
+      const end = text.indexOf('\n');
+      const value = text.slice(end + 1);
+      // The first line proves that the rest is whole, and that it was kept for this key.
+      return end > 0 && text.slice(0, end) === sha256(key + value) ? (JSON.parse(value) as unknown) : undefined;
+    },
+    put: async (key, value) => {
+      const text = JSON.stringify(value);
+      try {
+        await writeAtomically(join(folder, '.gitignore'), '# Kept by bookmatch to save time: safe to delete.\n*\n');
+        await writeAtomically(pathOf(key), `${sha256(key + text)}\n${text}`);
+      } catch {
+        // Said above.
+      }
+    },
+  };
+}
+
+function sha256(text: string): string {
+  return createHash('sha256').update(text).digest('hex');
+}

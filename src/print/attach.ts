@@ -1,0 +1,19 @@
+import { AFRelationship } from 'pdf-lib';
+import type { PDFDocument } from 'pdf-lib';
+import type { IsoDate } from '../base/units/index.js';
+
+/** Attaches JSON to a PDF as the data that it was printed from, dated by a day of the records. */
+export async function attach(
+  document: PDFDocument,
+  { name, description, on }: { readonly name: string; readonly description: string; readonly on: IsoDate },
+  bytes: Uint8Array,
+): Promise<void> {
+  const day = new Date(`${on}T00:00:00Z`);
+  await document.attach(bytes, name, {
+    mimeType: 'application/json',
+    description,
+    creationDate: day,
+    modificationDate: day,
+    afRelationship: AFRelationship.Data,
+  });
+}

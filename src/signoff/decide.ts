@@ -1,0 +1,93 @@
+import type { ChangeOrder, ChangeOrderState, Issue, Person } from '../core/model/index.js';
+import { nearest, problemAt } from '../base/problem/index.js';
+import type { Path, Problem, ProblemCode } from '../base/problem/index.js';
+import { printDay } from '../base/units/index.js';
+import type { IsoDate } from '../base/units/index.js';
+import { spliceKeys } from './splice-keys.js';
+
+/** Who decides, on which day, and why where the record asks for it. */
+export interface Decision {
+  readonly by: string;
+  readonly on: IsoDate;
+  readonly why?: string;
+}
+
+/** The record's new text, or why it cannot be so. */
+export type Decided = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly problem: Problem };
+
+const verbs = { approved: 'approved', declined: 'declined', void: 'voided' } as const;
+
+/** A change order's record with the decision in it. Only a proposed one can be decided, once, from the day it was proposed until the last
+ *  day it is valid: what was approved is part of the contract, and another change order takes it back. */
+export function decideChangeOrder(
+  order: ChangeOrder,
+  state: Exclude<ChangeOrderState, 'proposed'>,
+  { by, on, why }: Decision,
+): Decided {
+  const { number, origin, proposedOn, decidedOn = '', decidedBy = '', validUntil } = order;
+  const refuse = (path: Path, message: string, fix: string, code: ProblemCode = 'decision-refused'): Decided => ({
+    ok: false,
+    problem: problemAt(origin, path, code, `change order ${number} ${message}`, { fix }),
+  });
+  if (order.state !== 'proposed') {
+    const was = `was ${verbs[order.state]} on ${printDay(decidedOn)} by ${decidedBy}: it cannot be ${verbs[state]} any more`;
+    const fix =
+      order.state === 'approved'
+        ? 'it is part of the contract: draft a change order that takes it back'
+        : 'draft it anew: it gets a number of its own';
+    return refuse(['state'], was, fix);
+  }
+  if (on < proposedOn)
+    return refuse(
+      ['proposed-on'],
+      `was proposed on ${printDay(proposedOn)}, after ${printDay(on)}`,
+      'decide it on that day or later: --on',
+    );
+  if (state === 'approved' && validUntil !== undefined && on > validUntil)
+    return refuse(
+      ['valid-until'],
+      `was valid until ${printDay(validUntil)}`,
+      'draft it anew at today’s prices, and void this one',
+      'change-expired',
+    );
+  const keys = { state, 'decided-on': on, 'decided-by': by, ...(why !== undefined && { 'void-reason': why }) };
+  return { ok: true, text: spliceKeys(origin.text, keys, 'proposed-on') };
+}
+
+/** An issue's record taken back. One that owner and builder signed stands: the next issue takes its place. */
+export function voidIssue(issue: Issue, { by, on, why = '' }: Decision): Decided {
+  const { number, origin, date, signatures } = issue;
+  const refuse = (path: Path, message: string, fix: string): Decided => ({
+    ok: false,
+    problem: problemAt(origin, path, 'decision-refused', `issue ${number} ${message}`, { fix }),
+  });
+  if (issue.void)
+    return refuse(['void'], `was voided on ${printDay(issue.void.on)} by ${issue.void.by}`, 'there is nothing to do');
+  if (new Set(signatures.map(({ role }) => role)).size > 1)
+    return refuse(
+      ['signatures'],
+      'is signed by owner and builder: it cannot be voided',
+      'make the next issue, which takes its place',
+    );
+  if (on < date)
+    return refuse(
+      ['date'],
+      `was made on ${printDay(date)}, after ${printDay(on)}`,
+      'void it on that day or later: --on',
+    );
+  return { ok: true, text: spliceKeys(origin.text, { void: { on, by, why } }, 'digest') };
+}
+
+/** The person that a word names, by name or by role; else what might be meant. */
+export function personNamed(
+  people: readonly Person[],
+  word: string,
+): { readonly ok: true; readonly name: string } | { readonly ok: false; readonly why: string } {
+  const is = (text: string): boolean => text.toLowerCase() === word.toLowerCase();
+  const person = people.find(({ name }) => is(name)) ?? people.find(({ role }) => is(role));
+  if (person) return { ok: true, name: person.name };
+  const names = people.flatMap(({ name, role }) => [name, role]);
+  const meant = nearest(word, names);
+  const hint = meant === undefined ? `it has ${people.map(({ name }) => name).join(', ')}` : `did you mean '${meant}'?`;
+  return { ok: false, why: `'${word}' is not among the people of content/house.md; ${hint}` };
+}
