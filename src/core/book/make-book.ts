@@ -22,6 +22,7 @@ import { draftSelections } from './draft.js';
 import { groupBy } from './group-by.js';
 import { lateProblems } from './late-problems.js';
 import { makeDecider } from './make-decider.js';
+import { makeDecisions } from './make-decisions.js';
 import { makeMoney } from './make-money.js';
 import { makeSelection } from './make-selection.js';
 import { orderCounter } from './order-counts.js';
@@ -51,6 +52,7 @@ export function makeBook(
   const { drafts, house } = priceDrafts(records, drafted.value);
   const decide = makeDecider(records.house, dated.value, on, slips);
   const selections = drafts.map(({ draft, item }) => makeSelection(draft, item, house, { decide, layOut }));
+  const decisions = makeDecisions(house, selections);
   const byRoom = groupBy(selections, (selection) => selection.room);
   const found = findCautions(seeHouse(records, measures, selections, dated.value));
   const days = new Map(selections.map(({ id, chosenOn }) => [id, chosenOn]));
@@ -68,9 +70,10 @@ export function makeBook(
       return measure ? [makeRoom(room, measure, byRoom.get(room.slug) ?? [])] : [];
     }),
     selections,
+    decisions: decisions.map(({ decision }) => decision),
     orders: orderList(house.today, orderCounter(selections, records)),
     supplies: poolSupplies(selections.map(using)),
-    money: makeMoney(records, house, selections),
+    money: makeMoney(records, house, selections, decisions),
     calendar: { milestones: dated.value, rules: records.house.calendar },
     cautions: accepted.cautions,
     scope: findScope(records, measures, drafted.value),

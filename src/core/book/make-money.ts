@@ -6,12 +6,18 @@ import type { AgreedMoney, BookMoney, BookSelection, Total } from './book.js';
 import { optionId } from './draft.js';
 import { forecastHouse } from './forecast.js';
 import { groupBy } from './group-by.js';
+import type { PricedDecision } from './make-decisions.js';
 import { houseMoney } from './price-choices.js';
 
-export function makeMoney(records: Records, house: HousePrice, selections: readonly BookSelection[]): BookMoney {
+export function makeMoney(
+  records: Records,
+  house: HousePrice,
+  selections: readonly BookSelection[],
+  decisions: readonly PricedDecision[],
+): BookMoney {
   const { contract } = records.house;
   const { allowances, sharedPacks, today } = houseMoney(house, selections);
-  const forecast = forecastHouse(house, selections);
+  const forecast = forecastHouse(house, decisions);
   const steps = contractSteps(contract, allowances, describeAll(records, selections), sharedPacks);
   return {
     tax: contract.tax,

@@ -6,7 +6,7 @@ import type { BookSelection, SelectionState } from './book.js';
 import { countSelection } from './count-selection.js';
 import type { Counted } from './count-selection.js';
 import type { Draft } from './draft.js';
-import { makeAlternatives } from './make-alternatives.js';
+import { makeAlternatives, restOf } from './make-alternatives.js';
 import type { Decider } from './make-decider.js';
 import { weigh } from './weigh.js';
 
@@ -24,6 +24,7 @@ export function makeSelection(
   const { id, room, selection, category, places, options } = draft;
   const { product, cost = noCost, reckoning, change } = countSelection(draft, item, house);
   const deciding = product && item.decided ? [product.option] : [...options.values()].map(({ option }) => option);
+  const rest = restOf(item, house);
   const pounds = product && weigh(product.option, product.takeoffs);
   return {
     id,
@@ -48,6 +49,7 @@ export function makeSelection(
     change,
     ...(reckoning && { reckoning }),
     alternatives: makeAlternatives(draft, item, house, decide),
+    ...(rest && { rest }),
     decision: decide({ category, options: deciding, chosen: item.decided }),
     source: room.origin.file,
     line: room.origin.at(selection.path).line,

@@ -34,10 +34,9 @@ export interface AllowanceMove {
   readonly settled: boolean;
 }
 
-/** Adds up what selections and allowances do to the contract; differences touch only what changed. */
+/** What selections and allowances do to the contract, one by one and added up. */
 export class ContractEffects {
   private readonly byId: ReadonlyMap<string, SizedAllowance>;
-  private readonly itemOf: ReadonlyMap<string, Item>;
   private readonly drawnOn: ReadonlySet<string | undefined>;
 
   constructor(
@@ -47,7 +46,6 @@ export class ContractEffects {
     private readonly standard: World,
   ) {
     this.byId = new Map(allowances.map((sized) => [sized.allowance.id, sized]));
-    this.itemOf = new Map(items.map((item) => [item.selection, item]));
     this.drawnOn = new Set(items.map((item) => item.allowance));
   }
 
@@ -69,55 +67,18 @@ export class ContractEffects {
     return { total: total as Cents, committed, open };
   }
 
-  difference(
-    base: EffectTotals,
-    before: ReadonlyMap<string, Cost>,
-    changed: ReadonlyMap<string, Cost>,
-    decidedItem: Item,
-    decides: boolean,
-  ): EffectDifference {
-    let here = 0;
-    let elsewhere = 0;
-    const moved = new Map<string, number>();
-    const touch = (id: string, by: number) => moved.set(id, (moved.get(id) ?? 0) + by);
-    for (const [selection, cost] of changed) {
-      const item = this.itemOf.get(selection);
-      if (!item) continue;
-      const old = before.get(selection) ?? (item.decided ? noCost : undefined);
-      const now = item === decidedItem && !decides ? undefined : cost;
-      const difference = this.selection(item, now) - this.selection(item, old);
-      if (item === decidedItem) here += difference;
-      else elsewhere += difference;
-      const allowance = this.allowanceOf(item)?.allowance;
-      if (!allowance) continue;
-      touch(allowance.id, (now ? costOf(now, allowance.covers) : 0) - (old ? costOf(old, allowance.covers) : 0));
-    }
-    if (decidedItem.allowance !== undefined) touch(decidedItem.allowance, 0);
-    const allowances = [...moved].map(([id, by]) => this.move(base, id, by, decidedItem, decides));
-    const change = allowances.reduce((sum, move) => sum + move.change, here + elsewhere);
-    return { change: change as Cents, here: here as Cents, elsewhere: elsewhere as Cents, allowances };
-  }
-
-  private move(base: EffectTotals, id: string, by: number, decidedItem: Item, decides: boolean): AllowanceMove {
-    const before = (base.committed.get(id) ?? 0) as Cents;
-    const open = base.open.get(id) ?? 0;
-    const stillOpen = id === decidedItem.allowance ? open - Number(!decidedItem.decided) + Number(!decides) : open;
-    const committed = (before + by) as Cents;
-    const settled = stillOpen === 0;
-    const change = this.allowance(id, committed, settled) - this.allowance(id, before, open === 0);
-    return { id, change: change as Cents, before, committed, settled };
-  }
-
-  private allowanceOf(item: Item): SizedAllowance | undefined {
+  allowanceOf(item: Item): SizedAllowance | undefined {
     return item.allowance === undefined ? undefined : this.byId.get(item.allowance);
   }
 
-  private selection(item: Item, cost: Cost | undefined): number {
+  /** What a place changes beside its allowance. */
+  selection(item: Item, cost: Cost | undefined): number {
     const standard = this.standard.costs.get(item.selection);
     return selectionEffect(item, cost, standard, this.allowanceOf(item)?.allowance, this.contract).change;
   }
 
-  private allowance(id: string, committed: number, settled: boolean): number {
+  /** What an allowance changes. */
+  allowance(id: string, committed: number, settled: boolean): number {
     const amount = this.byId.get(id)?.amount ?? (0 as Cents);
     // An allowance that nothing draws on is not spent less: nobody has said yet what it is for.
     return allowanceEffect(amount, committed as Cents, settled && this.drawnOn.has(id), this.contract).change;

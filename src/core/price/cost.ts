@@ -1,4 +1,5 @@
 import type { CostPart } from '../model/index.js';
+import type { Priced } from './combinations.js';
 import type { TradeCount } from '../takeoff/index.js';
 import type { Cents, Decimal, Length, Unit } from '../../base/units/index.js';
 
@@ -85,9 +86,14 @@ export interface LedgerEntry {
   }[];
   /** Covered cost of what is chosen. */
   readonly committed: Cents;
-  /** Covered cost of what is open, cheapest and dearest. */
+  /** What is open will draw, least and most, with its orders bought together. */
   readonly openLow: Cents;
   readonly openHigh: Cents;
+  /** What of that the open lines move only together: their `low` or `high` + it = `openLow` or `openHigh`. */
+  readonly sharedLow: Cents;
+  readonly sharedHigh: Cents;
+  /** Whether every combination of what is open was priced, or those at its ends. */
+  readonly openPriced: Priced;
   /** amount − committed. */
   readonly balance: Cents;
   /** Is every selection that draws on it decided? Only then does it move the contract total. */

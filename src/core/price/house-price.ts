@@ -1,9 +1,9 @@
 import type { Cents } from '../../base/units/index.js';
 import { ContractEffects } from './contract-effects.js';
-import type { EffectDifference } from './contract-effects.js';
 import type { Item, PriceBook, SizedAllowance } from './item.js';
-import { priceWorld, swapIn } from './world.js';
-import type { Swap, World } from './world.js';
+import { OpenChoices } from './open-choices.js';
+import { priceWorld } from './world.js';
+import type { World } from './world.js';
 
 /** The house priced as chosen so far, ready to answer what another choice would cost. */
 export interface HousePrice {
@@ -15,11 +15,10 @@ export interface HousePrice {
   /** With every selection at its standard. */
   readonly standard: World;
   readonly change: Cents;
-  /** What the house would be with `option` for the item: its total less today's, and the costs that differ from today's.
-   *  The option counts as decided; undefined leaves the item open. */
-  whatIf(item: Item, option: string | undefined): EffectDifference & Swap;
-  /** The change alone. */
-  changeWith(item: Item, option: string | undefined): Cents;
+  /** What is committed on each allowance. */
+  readonly committed: ReadonlyMap<string, number>;
+  /** What another choice would cost. */
+  readonly choices: OpenChoices;
 }
 
 /** The option that stands for an item today. An open selection on an allowance draws nothing yet: the allowance itself
@@ -39,20 +38,9 @@ export function priceHouse(
   const standard = priceWorld(items, (item) => item.standard, book);
   const effects = new ContractEffects(items, allowances, book.contract, standard);
   const base = effects.of(today.costs, (item) => item.decided);
-  const whatIf: HousePrice['whatIf'] = (item, option) => {
-    const swap = swapIn(today, item, option, book);
-    return { ...swap, ...effects.difference(base, today.costs, swap.costs, item, option !== undefined) };
-  };
-  return {
-    items,
-    allowances,
-    book,
-    today,
-    standard,
-    change: base.total,
-    whatIf,
-    changeWith: (item, option) => whatIf(item, option).change,
-  };
+  const priced = { today, base, effects, book, standing: new Map() };
+  const choices = new OpenChoices(items, priced);
+  return { items, allowances, book, today, standard, change: base.total, committed: base.committed, choices };
 }
 
 /** Total change of the contract in a world where `choose` decides everything. What `isDecided` leaves out draws on its

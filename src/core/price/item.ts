@@ -15,6 +15,8 @@ export interface Item {
   readonly chosen?: string;
   /** Is the choice made, be it a deliberate none? */
   readonly decided: boolean;
+  /** What may still be chosen here: what is considered, or the standard where nothing is. */
+  readonly considered: readonly string[];
   /** Every option that could stand here, with what it would take. */
   readonly takeoffs: ReadonlyMap<string, readonly Takeoff[]>;
 }

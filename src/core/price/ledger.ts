@@ -1,11 +1,10 @@
 import type { Cents } from '../../base/units/index.js';
 import { costOf, noCost } from './cost.js';
-import type { Cost, LedgerEntry } from './cost.js';
+import type { LedgerEntry } from './cost.js';
 import { allowanceEffect } from './effect.js';
 import type { HousePrice } from './house-price.js';
 import type { Item, SizedAllowance } from './item.js';
 import { coversText, ledgerFigures, openReason, partsText } from './reason.js';
-import { costsWith } from './world.js';
 
 /** The ledger of every allowance, in the house record's order. */
 export function makeLedger(house: HousePrice): LedgerEntry[] {
@@ -24,10 +23,10 @@ function makeEntry(
   { allowance, amount, basis }: SizedAllowance,
   items: readonly Item[],
 ): LedgerEntry {
-  const onSame = new Set(items.map((item) => item.selection));
-  const lines = items.map((item) => makeLine(house, item, onSame, allowance));
+  const lines = items.map((item) => makeLine(house, item, allowance));
   const committed = sum(lines.filter((line) => !line.open).map((line) => line.covered));
   const open = lines.filter((line) => line.open);
+  const { low: openLow, high: openHigh, priced } = house.choices.drawn(allowance.id);
   const settled = items.length > 0 && open.length === 0;
   const { difference, markup, retained, change } = allowanceEffect(amount, committed, settled, house.book.contract);
   const entry = {
@@ -39,8 +38,11 @@ function makeEntry(
     amount,
     lines,
     committed,
-    openLow: sum(open.map((line) => line.low)),
-    openHigh: sum(open.map((line) => line.high)),
+    openLow,
+    openHigh,
+    sharedLow: (openLow - sum(open.map((line) => line.low))) as Cents,
+    sharedHigh: (openHigh - sum(open.map((line) => line.high))) as Cents,
+    openPriced: priced,
     balance: (amount - committed) as Cents,
     settled,
     overage: Math.max(0, difference) as Cents,
@@ -56,8 +58,7 @@ function makeEntry(
 function makeLine(
   house: HousePrice,
   item: Item,
-  onSame: ReadonlySet<string>,
-  { covers }: SizedAllowance['allowance'],
+  { id, covers }: SizedAllowance['allowance'],
 ): LedgerEntry['lines'][number] {
   const { selection } = item;
   if (item.decided) {
@@ -67,8 +68,8 @@ function makeLine(
     const why = item.chosen === undefined ? 'nothing is wanted here' : partsText(cost, covers);
     return { selection, ...option, covered, low: covered, high: covered, open: false, why };
   }
-  const draws = [...item.takeoffs.keys()]
-    .map((option) => ({ option, drawn: drawnBy(house, item, option, onSame, (cost) => costOf(cost, covers)) }))
+  const draws = item.considered
+    .map((option) => ({ option, drawn: house.choices.drawnAlone(item, option, id) }))
     .sort((a, b) => a.drawn - b.drawn);
   const [low, high] = [draws[0], draws.at(-1)];
   const name = (draw: typeof low) => (draw ? (house.book.options.get(draw.option)?.name ?? draw.option) : '');
@@ -80,22 +81,6 @@ function makeLine(
     open: true,
     why: openReason(name(low), name(high), draws.length),
   };
-}
-
-/** What the allowance would be drawn on if the item took an option. Other places on the same allowance may share the
- *  order, and their shares move with it: the draw is the difference of them all. */
-function drawnBy(
-  house: HousePrice,
-  item: Item,
-  option: string,
-  onSame: ReadonlySet<string>,
-  covered: (cost: Cost) => Cents,
-): number {
-  let drawn = 0;
-  for (const [selection, cost] of costsWith(house.today, item, option, house.book)) {
-    if (onSame.has(selection)) drawn += covered(cost) - covered(house.today.costs.get(selection) ?? noCost);
-  }
-  return drawn;
 }
 
 function sum(amounts: readonly Cents[]): Cents {
