@@ -31,3 +31,4 @@ export { assemblySteps } from './steps.js';
 export { roomCosts } from './room-costs.js';
 export { otherSheet } from './other-sheet.js';
 export { choiceTitle } from './choice.js';
+export { decisionTitle, leftWords, pricedWords, rangeWords, restWords } from './decision.js';

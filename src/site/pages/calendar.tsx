@@ -4,7 +4,7 @@ import { describePush, describeSlack } from '../../core/calendar/index.js';
 import type { DatedMilestone } from '../../core/calendar/index.js';
 import { capital, lower, printDay } from '../../base/units/index.js';
 import type { IsoDate } from '../../base/units/index.js';
-import { choiceTitle, dayRules } from '../../table/index.js';
+import { choiceTitle, dayRules, decisionTitle, rangeWords } from '../../table/index.js';
 import { BlocksHtml } from '../../write/index.js';
 import { Day } from '../parts/figures.js';
 import { SelectionLink } from '../parts/link.js';
@@ -14,6 +14,7 @@ import { counted, shownState } from '../parts/words.js';
 import { anchorOf } from '../paths.js';
 import { placeLinks } from '../place-links.js';
 import { useSheet, useView } from '../sheet-context.js';
+import type { View } from '../view.js';
 
 type Entry =
   | { readonly day: IsoDate; readonly kind: 'milestone'; readonly milestone: DatedMilestone }
@@ -111,10 +112,19 @@ function DecisionLine({ selection }: { selection: BookSelection }): VNode {
           {decision.reason}. Order by {printDay(decision.orderBy)}, on site {printDay(decision.onSite)}.
           {decision.pushes > 0 && ` ${describePush(decision)}.`}
         </p>
+        <p class="why">{moneyWords(selection, view)}</p>
       </div>
       <StateMark selection={selection} />
     </li>
   );
+}
+
+/** What the decision that it belongs to moves: `Moves the total by −$5,321.34 to +$5,983.09, with 1 more on Stone`. */
+function moneyWords({ id }: BookSelection, view: View): string {
+  const decision = view.decisionOf(id);
+  if (!decision) return '';
+  const moved = `Moves the total by ${rangeWords({ low: decision.low.change, high: decision.high.change })}`;
+  return decision.choices.length === 1 ? `${moved}.` : `${moved}, decided together: ${decisionTitle(decision, view)}.`;
 }
 
 function entries(milestones: readonly DatedMilestone[], open: readonly BookSelection[], on: IsoDate): Entry[] {
