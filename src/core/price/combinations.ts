@@ -1,10 +1,7 @@
 import type { Cents } from '../../base/units/index.js';
+import type { Priced } from './cost.js';
 import type { Item } from './item.js';
 import type { Stand, Together } from './together.js';
-
-/** How a range was found. `all`: every combination was priced. `ends`: there are too many, and those were compared that have
- *  each line at its cheapest, and each at its dearest. */
-export type Priced = 'all' | 'ends';
 
 /** How many combinations are priced one by one. More would make a Book slow. */
 export const mostCombinations = 1024;

@@ -1,5 +1,4 @@
 import type { CostPart } from '../model/index.js';
-import type { Priced } from './combinations.js';
 import type { TradeCount } from '../takeoff/index.js';
 import type { Cents, Decimal, Length, Unit } from '../../base/units/index.js';
 
@@ -62,6 +61,10 @@ export interface ReasonedFigure {
   readonly amount: Cents;
   readonly why: string;
 }
+
+/** How a range was found. `all`: every combination was priced. `ends`: there are too many, and those were compared that have
+ *  each line at its cheapest, and each at its dearest. */
+export type Priced = 'all' | 'ends';
 
 /** One allowance: what it holds, what draws on it, and what is left. */
 export interface LedgerEntry {

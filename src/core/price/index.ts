@@ -12,7 +12,7 @@ export { lotsOf, orderList } from './order-list.js';
 export type { CountOrder } from './order-list.js';
 export { effectText, partsText, reckoningText } from './reason.js';
 export { priceOf, shareOf, shareOut } from './rounding.js';
-export type { Extremes, Priced, Range } from './combinations.js';
+export type { Extremes, Range } from './combinations.js';
 export { mostCombinations } from './combinations.js';
 export type { ChoiceFigure, OpenChoices } from './open-choices.js';
 export type { Stand, Together } from './together.js';
