@@ -111,7 +111,10 @@ function MoneyToday({ open }: { open: number }): VNode {
             { label: 'Change by choices made', value: printMoneyChange(change) },
             open > 0 && {
               label: `With ${counted(open, 'open choice')}`,
-              value: `${printMoney(money.low)} to ${printMoney(money.high)}`,
+              value:
+                money.low === money.high
+                  ? printMoney(money.high)
+                  : `${printMoney(money.low)} to ${printMoney(money.high)}`,
             },
             money.ownerPurchases !== 0 && {
               label: 'Bought by the owners besides',
