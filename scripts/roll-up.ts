@@ -21,7 +21,7 @@ export function rollUp(
     count = 0;
     for (const item of priced.items) {
       for (const option of item.takeoffs.keys()) {
-        priced.whatIf(item, option);
+        priced.choices.figure(item, option);
         count += 1;
       }
     }

@@ -50,7 +50,7 @@ interface GroupTitle {
 export type HouseTable<Row> = Table<Row, HouseCell>;
 
 /** A line below the rows. `what` stands in the column that names the row. */
-interface Sum<C> {
+export interface Sum<C> {
   readonly what: string;
   readonly why?: string;
   readonly strong?: boolean;

@@ -14,6 +14,7 @@ import {
   type Length,
 } from '../base/units/index.js';
 import { changeWords } from '../sheet/index.js';
+import { leftWords, rangeWords } from '../table/index.js';
 import { lotText, quantityText } from './parts/arithmetic.js';
 import type { SideRow } from './parts/side-by-side.js';
 import { partWords } from './parts/words.js';
@@ -49,7 +50,7 @@ export function choiceRows(selection: BookSelection, candidates: readonly Candid
     return figures.every((each) => each !== undefined) ? { drawn: figures } : {};
   };
   return [
-    { title: 'The house', rows: houseRows(selection, row, drawn) },
+    { title: 'The house', rows: houseRows(selection, row, drawn, view) },
     { title: 'Cost in place', rows: costRows(candidates, row) },
     { title: 'Quantity', rows: quantityRows(candidates, row) },
     { title: 'What it is', rows: productRows(selection, row, drawn, view) },
@@ -60,17 +61,36 @@ export function choiceRows(selection: BookSelection, candidates: readonly Candid
 type RowMaker = (label: string, cell: (candidate: Candidate) => string, more?: Partial<SideRow>) => SideRow;
 type Drawer = (figure: (candidate: Candidate) => number | undefined) => { readonly drawn?: readonly number[] };
 
-function houseRows({ standard }: BookSelection, row: RowMaker, drawn: Drawer): SideRow[] {
+function houseRows(selection: BookSelection, row: RowMaker, drawn: Drawer, view: View): SideRow[] {
+  const { id, standard, rest, allowance } = selection;
+  const ranged = (view.decisionOf(id)?.choices.length ?? 0) > 1;
+  const range = ({ alternative: { option } }: Candidate): string => {
+    const found = view.rangeOf(id, option);
+    return found ? rangeWords(found, 'always') : 'not considered';
+  };
   return [
     row('Contract total', ({ alternative }) => printMoney(alternative.houseTotal, 'always'), { strong: true }),
     row(
-      'Against today',
+      rest ? 'Against the place still open' : 'Against today',
       ({ alternative }) => changeWords(alternative.againstToday, 'always'),
       drawn(({ alternative }) => alternative.againstToday),
     ),
     row(standard === undefined ? 'Against none' : 'Against the standard', ({ alternative }) =>
       alternative.againstStandard === 0 ? 'no difference' : printMoneyChange(alternative.againstStandard, 'always'),
     ),
+    ...(ranged ? [row('Over what else may be chosen', range)] : []),
+    ...(allowance === undefined ? [] : leftRows(rest !== undefined, row)),
+  ];
+}
+
+function leftRows(hasRest: boolean, row: RowMaker): SideRow[] {
+  const left = (of: 'after' | 'withRest') => (candidate: Candidate) => {
+    const amount = candidate.alternative.left?.[of];
+    return amount === undefined ? '–' : leftWords(amount, 'always');
+  };
+  return [
+    row('Left in the allowance after this', left('after')),
+    ...(hasRest ? [row('Left with the rest as above', left('withRest'))] : []),
   ];
 }
 

@@ -32,6 +32,7 @@ const accounts = {
   'contract-steps': money.contractSteps,
   'agreed-steps': money.agreedSteps,
   'change-order-lines': agreed.changeLines,
+  'joint-decisions': money.jointDecisions,
   forecast: money.forecast,
   'forecast-choices': money.forecastChoices,
   allowances: money.allowances,

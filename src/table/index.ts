@@ -41,3 +41,4 @@ export { roomCosts } from './room-costs.js';
 export { otherSheet } from './other-sheet.js';
 export { factWords, standingWords } from './facts.js';
 export { choiceTitle } from './choice.js';
+export { decisionTitle, leftWords, pricedWords, rangeWords, restWords } from './decision.js';

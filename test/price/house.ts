@@ -82,6 +82,8 @@ export interface ItemSketch {
   readonly selection: string;
   readonly net: number;
   readonly options: readonly string[];
+  /** All options where not given. */
+  readonly considered?: readonly string[];
   readonly standard?: string;
   readonly chosen?: string;
   readonly decided?: boolean;
@@ -110,6 +112,7 @@ export function item({
     category,
     trade,
     supply,
+    considered: rest.considered ?? options,
     decided: decided ?? rest.chosen !== undefined,
     takeoffs: new Map(options.map((id) => [id, [takeoff(net, waste)]])),
   };

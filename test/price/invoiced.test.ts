@@ -140,8 +140,15 @@ test('what a choice would cost is what the whole house costs with it, invoices o
         // Another product was not ordered.
         ordered: each.ordered === true && each.chosen === id,
       });
-      const changed = items.map((each) => (each.selection === target.selection ? chosen(each) : each));
-      expect(priced.change + priced.changeWith(target, id)).toBe(priceHouse(changed, allowances, book).change);
+      // The other open choices on its allowance are chosen as they rest.
+      const rest = new Map(priced.choices.restOf(target).map(({ item, stand }) => [item.selection, stand]));
+      const resting = (each: Item): Item => {
+        const stand = rest.get(each.selection);
+        return stand?.option === undefined ? each : { ...each, chosen: stand.option, decided: stand.decided };
+      };
+      const changed = items.map((each) => (each.selection === target.selection ? chosen(each) : resting(each)));
+      const { houseChange } = priced.choices.figure(target, id);
+      expect(priced.change + houseChange).toBe(priceHouse(changed, allowances, book).change);
     }),
   );
 });

@@ -47,6 +47,7 @@ export const randomHouse = fc.tuple(products, randomRules).chain(([sketches, rul
     chosen: fc.option(id, { nil: undefined }),
     decided: fc.boolean(),
     allowance: fc.option(fc.constantFrom('a1', 'a2'), { nil: undefined }),
+    considered: fc.subarray(ids, { minLength: 0 }),
     supply: fc.constantFrom('contractor' as const, 'contractor' as const, 'owner-furnished' as const),
   });
   return fc.array(sketch, { minLength: 1, maxLength: 25 }).map((list) => {

@@ -20,10 +20,21 @@ import type {
   TaxRate,
   Trade,
 } from '../model/index.js';
-import type { Decision, DatedMilestone } from '../calendar/index.js';
+import type { DatedMilestone, Decision } from '../calendar/index.js';
 import type { Caution } from '../caution/index.js';
 import type { RoomMeasure } from '../measure/index.js';
-import type { ContractStep, Cost, LedgerEntry, Lot, OnNet, Order, ReasonedFigure, Reckoning } from '../price/index.js';
+import type {
+  ContractStep,
+  Cost,
+  LedgerEntry,
+  Lot,
+  OnNet,
+  Order,
+  Priced,
+  Range,
+  ReasonedFigure,
+  Reckoning,
+} from '../price/index.js';
 import type { Scope } from '../scope/index.js';
 import type { SupplyOrder, Takeoff } from '../takeoff/index.js';
 import type { Schedules } from './schedule/schedule.js';
@@ -42,6 +53,8 @@ export interface Book {
   readonly options: readonly BookOption[];
   readonly rooms: readonly BookRoom[];
   readonly selections: readonly BookSelection[];
+  /** What is open, in decisions: choices whose money moves together are one. By the day they are due. */
+  readonly decisions: readonly JointDecision[];
   /** What the whole house buys, pooled by option and part. */
   readonly orders: readonly Order[];
   /** What is used up with the finishes, for the whole house; the finishes' own rates cover it. */
@@ -161,6 +174,8 @@ export interface BookSelection {
   readonly reckoning?: Reckoning;
   /** Every option that could stand here, the counted one too, in the record's order. */
   readonly alternatives: readonly Alternative[];
+  /** Where the other open choices on its allowance stand while its alternatives are priced; absent where there are none. */
+  readonly rest?: Rest;
   readonly decision: Decision;
   /** What it costs by the contract to decide one working day after the last one: the days by which the job ends later.
    *  Absent when decided, when the job does not end later, and when the contract has no cost of a day. */
@@ -175,6 +190,56 @@ export interface BookSelection {
   readonly line: number;
 }
 
+/** Where the other open choices on an allowance stand while one of them is priced. */
+export interface Rest {
+  /** What they move so, while the one is open: total less today's. */
+  readonly change: Cents;
+  readonly lines: readonly {
+    readonly selection: string;
+    /** `<category>/<slug>`: the standard, or the middle one by price where there is none; absent where nothing is considered
+     *  either, and the place stays open. */
+    readonly option?: string;
+    readonly isStandard: boolean;
+    readonly isConsidered: boolean;
+  }[];
+}
+
+/** Open choices whose money moves together: what draws on one allowance, or may share an order. */
+export interface JointDecision {
+  /** Id of the selection that is due first. */
+  readonly id: string;
+  readonly allowance?: string;
+  /** The day by which the first of them is due. */
+  readonly by: IsoDate;
+  /** By the day they are due, each with what may still be chosen for it. */
+  readonly choices: readonly {
+    readonly selection: string;
+    readonly options: readonly {
+      readonly option: string;
+      /** The alternative's `againstToday`. */
+      readonly change: Cents;
+      /** The same over what may be chosen for the others, and with them as they rest; absent where there are none. */
+      readonly range?: Range;
+    }[];
+  }[];
+  /** The cheapest and the dearest way to make them all, priced as whole houses: total less today's. */
+  readonly low: DecidedWay;
+  readonly high: DecidedWay;
+  /** `all`: every combination was priced. `ends`: there are too many; each at its cheapest, and each at its dearest. */
+  readonly priced: Priced;
+}
+
+export interface DecidedWay {
+  readonly change: Cents;
+  readonly options: readonly PickedOption[];
+}
+
+export interface PickedOption {
+  readonly selection: string;
+  /** `<category>/<slug>`; absent where nothing is considered. */
+  readonly option?: string;
+}
+
 /** One option for one place, with the exact effect on the house of choosing it. */
 export interface Alternative {
   readonly option: string;
@@ -185,12 +250,21 @@ export interface Alternative {
   /** What the whole house would buy of it then, with what other places need of the same. */
   readonly lots: readonly Lot[];
   readonly pounds?: number;
-  /** House total with it, less house total with the standard (or with the place left out when there is none). */
+  /** House total with it, less house total with the standard (or with the place left out when there is none); both with the
+   *  selection's `rest`. */
   readonly againstStandard: Cents;
-  /** House total with it, less house total as it stands today. */
+  /** House total with it, less house total with the place as it stands today. With a `rest`, both are houses in which the
+   *  other open choices on the allowance stand at it: what choosing this moves once they are chosen so. */
   readonly againstToday: Cents;
-  /** The contract's total with it. */
+  /** The contract's total with it, and with the selection's `rest`: today's + rest.change + againstToday. */
   readonly houseTotal: Cents;
+  /** What is left in the allowance that it draws on; below 0 what is over. */
+  readonly left?: {
+    /** With it, and what is open on the allowance still open. */
+    readonly after: Cents;
+    /** With the `rest` besides. */
+    readonly withRest: Cents;
+  };
   /** Where `againstToday` comes from; the amounts add up to it. */
   readonly effects: readonly ReasonedFigure[];
   readonly decision: Decision;
@@ -304,8 +378,15 @@ export interface Forecast {
   readonly total: Cents;
   /** How the options were picked. */
   readonly why: string;
-  readonly lines: readonly { readonly selection: string; readonly option: string; readonly alone: Cents }[];
-  /** What they move only together: allowances that settle, packs that they share. */
+  /** By decision, in the order of the Book's. */
+  readonly lines: readonly {
+    /** Id of the decision. */
+    readonly decision: string;
+    readonly options: readonly PickedOption[];
+    /** What the decision alone would change of today's total. */
+    readonly alone: Cents;
+  }[];
+  /** What decisions move only together: packs that they share. */
   readonly together: Cents;
 }
 

@@ -1,7 +1,7 @@
-import { changeInWorld, type HousePrice, type Item } from '../price/index.js';
+import { changeInWorld, type HousePrice, type Item, type Stand } from '../price/index.js';
 import type { Cents } from '../../base/units/index.js';
-import type { Alternative, BookSelection, Forecast } from './book.js';
-import { optionId } from './draft.js';
+import type { Forecast } from './book.js';
+import { picked, type PricedDecision } from './make-decisions.js';
 
 export interface Forecasts {
   readonly low: Forecast;
@@ -9,57 +9,56 @@ export interface Forecasts {
   readonly high: Forecast;
 }
 
-/** The house with the cheapest, the likely and the dearest of what is still open, each computed as a whole house with its
- *  pooled orders and allowances. Cheapest and dearest are by what each choice alone does to today's total. Likely is what
- *  a builder budgets with: the standard; an allowance spent in full, or more where the cheapest takes more; and where
- *  there is neither, the middle one by price. */
-export function forecastHouse(house: HousePrice, selections: readonly BookSelection[]): Forecasts {
-  const open = new Map(
-    selections
-      .filter(({ state, alternatives }) => state === 'open' && alternatives.length > 0)
-      .map((selection) => [selection.id, { selection, byPrice: sortByPrice(selection.alternatives) }]),
-  );
-  const forecast = (why: string, pick: Pick, isDecided: (item: Item) => boolean = () => true): Forecast => {
-    const picked = new Map([...open].map(([id, { byPrice, selection }]) => [id, pick(byPrice, selection)]));
-    const choose = (item: Item) => {
-      const option = picked.get(item.selection)?.option;
-      return item.decided || option === undefined ? standing(item) : optionId(item.category, option);
-    };
-    const { change } = changeInWorld(house, choose, isDecided);
-    const lines = [...open].flatMap(([id, { selection }]) => {
-      const line = picked.get(id);
-      return line
-        ? [{ selection: id, option: optionId(selection.category, line.option), alone: line.againstToday }]
-        : [];
-    });
-    const alone = lines.reduce((sum, line) => sum + line.alone, 0);
-    return {
-      total: (house.book.contract.sum + change) as Cents,
-      why,
-      lines,
-      together: (change - house.change - alone) as Cents,
-    };
-  };
+const words = {
+  low: 'the cheapest of all that is considered',
+  expected:
+    'each at its standard, or the middle one by price where that is not considered; an allowance spent in full, or more where the cheapest takes more',
+  high: 'the dearest of all that is considered',
+};
+
+/** The house with the cheapest, the likely and the dearest of what may still be chosen, each computed as a whole house with
+ *  its pooled orders and allowances. Cheapest and dearest are those of each decision. Likely is what a builder budgets with:
+ *  the standard, or the middle one by price where it is not considered; an allowance spent in full, or what its cheapest takes
+ *  where that is more, or its dearest where that is less. */
+export function forecastHouse(house: HousePrice, decisions: readonly PricedDecision[]): Forecasts {
+  const expected = forecast(house, decisions, words.expected, ({ likely }) => likely);
+  const low = forecast(house, decisions, words.low, ({ lowest }) => lowest);
+  const high = forecast(house, decisions, words.high, ({ highest }) => highest);
+  // Decisions may still share an order between them: what is cheapest for each need not be cheapest for all.
+  const [least, , most] = [low, expected, high].sort((a, b) => a.total - b.total);
   return {
-    low: forecast('the cheapest of all that is still open', (byPrice) => byPrice[0]),
-    expected: forecast(
-      'each at its standard; an allowance spent in full, or more where the cheapest takes more; else the middle one by price',
-      (byPrice, { allowance }) =>
-        allowance === undefined
-          ? (byPrice.find(({ isStandard }) => isStandard) ?? byPrice[(byPrice.length - 1) >> 1])
-          : byPrice[0],
-      (item) => item.decided || item.allowance === undefined,
-    ),
-    high: forecast('the dearest of all that is still open', (byPrice) => byPrice.at(-1)),
+    low: low.total <= expected.total ? low : (least ?? low),
+    expected,
+    high: high.total >= expected.total ? high : (most ?? high),
   };
 }
 
-type Pick = (byPrice: readonly Alternative[], selection: BookSelection) => Alternative | undefined;
-
-function sortByPrice(alternatives: readonly Alternative[]): readonly Alternative[] {
-  return [...alternatives].sort((a, b) => a.againstToday - b.againstToday || a.cost.total - b.cost.total);
-}
-
-function standing(item: Item): string | undefined {
-  return item.decided ? item.chosen : item.standard;
+function forecast(
+  house: HousePrice,
+  decisions: readonly PricedDecision[],
+  why: string,
+  standsOf: (decision: PricedDecision) => readonly Stand[],
+): Forecast {
+  const stands = new Map<Item, Stand>();
+  const lines = decisions.map((decision) => {
+    const own = standsOf(decision);
+    decision.lines.forEach((line, index) => {
+      const stand = own[index];
+      if (stand) stands.set(line, stand);
+    });
+    const change = house.choices.together(decision.lines).change(own) as Cents;
+    return { decision: decision.decision.id, options: picked(decision.lines, own), alone: change };
+  });
+  const { change } = changeInWorld(
+    house,
+    (item) => (stands.has(item) ? stands.get(item)?.option : item.chosen),
+    (item) => stands.get(item)?.decided ?? item.decided,
+  );
+  const alone = lines.reduce((sum, line) => sum + line.alone, 0);
+  return {
+    total: (house.book.contract.sum + change) as Cents,
+    why,
+    lines,
+    together: (change - house.change - alone) as Cents,
+  };
 }

@@ -1,5 +1,6 @@
 import type { Caution } from '../caution/index.js';
-import type { Book, BookCategory, BookOption, BookRoom, BookSelection } from './book.js';
+import type { Range } from '../price/index.js';
+import type { Book, BookCategory, BookOption, BookRoom, BookSelection, JointDecision } from './book.js';
 import { groupBy } from './group-by.js';
 
 /** Finds what the Book's ids point to. Names of what is missing fall back to the id, so that a page is never lost. */
@@ -13,6 +14,10 @@ export interface LookUp<B = Book> {
   /** Cautions of a room, and those that speak of a selection. */
   cautionsIn(room: string): readonly Caution[];
   cautionsOf(selection: string): readonly Caution[];
+  /** The decision that an open selection belongs to. */
+  decisionOf(selection: string): JointDecision | undefined;
+  /** What an option of an open selection moves over what else may be chosen with it. */
+  rangeOf(selection: string, option: string): Range | undefined;
   roomName(slug: string): string;
   /** `101 Great room`. */
   roomTitle(slug: string): string;
@@ -37,6 +42,9 @@ export function lookUp<B extends Omit<Book, 'schedules'> = Book>(book: B): LookU
     book.cautions.flatMap((caution) => caution.selections.map((selection) => ({ selection, caution }))),
     ({ selection }) => selection,
   );
+  const decisions = new Map(
+    book.decisions.flatMap((decision) => decision.choices.map((choice) => [choice.selection, { decision, choice }])),
+  );
   return {
     book,
     option: (category, slug) => (slug === undefined ? undefined : options.get(`${category}/${slug}`)),
@@ -46,6 +54,9 @@ export function lookUp<B extends Omit<Book, 'schedules'> = Book>(book: B): LookU
     selectionsOf: (room) => room.selections.flatMap((id) => selections.get(id) ?? []),
     cautionsIn: (room) => cautionsIn.get(room) ?? [],
     cautionsOf: (selection) => (bySelection.get(selection) ?? []).map(({ caution }) => caution),
+    decisionOf: (selection) => decisions.get(selection)?.decision,
+    rangeOf: (selection, option) =>
+      decisions.get(selection)?.choice.options.find((each) => each.option === option)?.range,
     roomName: (slug) => rooms.get(slug)?.name ?? (slug === 'outside' ? 'Outside' : slug),
     roomTitle: (slug) => {
       const room = rooms.get(slug);

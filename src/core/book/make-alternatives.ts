@@ -1,14 +1,14 @@
 import {
   lotsOf,
   noCost,
-  type EffectDifference,
+  type ChoiceFigure,
   type HousePrice,
   type Item,
   type ReasonedFigure,
   type Reckoning,
 } from '../price/index.js';
 import { printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
-import type { Alternative } from './book.js';
+import type { Alternative, Rest } from './book.js';
 import { optionId, type Draft } from './draft.js';
 import { bearingOf } from './bearing-of.js';
 import { delayOf, restockingOf } from './cost-of-days.js';
@@ -19,7 +19,7 @@ import { weigh } from './weigh.js';
 /** Every option that could stand in a place, with the whole house computed for it. */
 export function makeAlternatives(draft: Draft, item: Item, house: HousePrice, decide: Decider): Alternative[] {
   const { category, selection, options } = draft;
-  const withStandard = house.changeWith(item, item.standard);
+  const withStandard = house.choices.figure(item, item.standard).change;
   const counted = house.today.counted.get(item.selection);
   const today = reckon(
     house,
@@ -30,22 +30,24 @@ export function makeAlternatives(draft: Draft, item: Item, house: HousePrice, de
   const total = house.book.contract.sum + house.change;
   return [...options].map(([slug, { option, takeoffs }]) => {
     const id = optionId(category.slug, slug);
-    const what = house.whatIf(item, id);
-    const cost = what.costs.get(item.selection) ?? house.today.costs.get(item.selection) ?? noCost;
+    const figure = house.choices.figure(item, id);
+    const { change, cost, pool, houseChange } = figure;
     const pounds = weigh(option, takeoffs);
     const decision = decide({ ...bearingOf(draft), options: [option], chosen: item.decided });
+    const left = leftOf(figure, item, id, house);
     return {
       option: slug,
       isStandard: slug === selection.standard,
       isChosen: slug === selection.chosen,
       takeoff: takeoffs,
       cost,
-      lots: what.taken ? lotsOf(what.taken) : [],
+      lots: pool ? lotsOf(pool) : [],
       ...(pounds !== undefined && { pounds }),
-      againstStandard: (what.change - withStandard) as Cents,
-      againstToday: what.change,
-      houseTotal: (total + what.change) as Cents,
-      effects: effectsOf(what, house, reckon(house, item, id, cost), today),
+      againstStandard: (change - withStandard) as Cents,
+      againstToday: change,
+      houseTotal: (total + houseChange) as Cents,
+      ...(left && { left }),
+      effects: effectsOf(figure, house, reckon(house, item, id, cost), today),
       decision,
       ...delayOf(decision, house.book.contract),
       ...restockingOf(option, cost),
@@ -53,17 +55,40 @@ export function makeAlternatives(draft: Draft, item: Item, house: HousePrice, de
   });
 }
 
+/** Where the other open choices on its allowance stand while its alternatives are priced; absent where there are none. */
+export function restOf(item: Item, { choices }: HousePrice): Rest | undefined {
+  const rest = choices.restOf(item);
+  if (rest.length === 0) return undefined;
+  const lines = rest.map(({ item: { selection, standard, considered }, stand: { option } }) => ({
+    selection,
+    ...(option !== undefined && { option }),
+    isStandard: option !== undefined && option === standard,
+    isConsidered: option !== undefined && considered.includes(option),
+  }));
+  return { change: choices.restChange(item), lines };
+}
+
+function leftOf({ allowances }: ChoiceFigure, item: Item, option: string, house: HousePrice): Alternative['left'] {
+  const sized = house.allowances.find(({ allowance }) => allowance.id === item.allowance);
+  const move = allowances.find(({ id }) => id === item.allowance);
+  if (!sized || !move) return undefined;
+  const { id } = sized.allowance;
+  const alone = (house.committed.get(id) ?? 0) + house.choices.drawnAlone(item, option, id);
+  return { after: (sized.amount - alone) as Cents, withRest: (sized.amount - move.committed) as Cents };
+}
+
 /** Where the change of the total comes from; the amounts add up to it. */
 function effectsOf(
-  { here, allowances, elsewhere, onNet }: EffectDifference,
+  { here, allowances, elsewhere, onNet }: ChoiceFigure,
   house: HousePrice,
   then: Reckoning | undefined,
   today: Reckoning | undefined,
 ): ReasonedFigure[] {
   const before = today && today.change !== 0 ? `; today's choice is ${printMoneyChange(today.change, 'always')}` : '';
-  const moves = allowances.map(({ id, change, before: drawnToday, committed, settled }) => {
+  const moves = allowances.map(({ id, change, before: drawnBefore, committed, settled }) => {
     const sized = house.allowances.find((each) => each.allowance.id === id);
-    const drawn = `${exact(committed)} of ${exact(sized?.amount ?? (0 as Cents))} drawn then, ${exact(drawnToday)} today`;
+    const isToday = drawnBefore === house.committed.get(id);
+    const drawn = `${exact(committed)} of ${exact(sized?.amount ?? (0 as Cents))} drawn then, ${exact(drawnBefore)} ${isToday ? 'today' : 'without it'}`;
     return {
       what: `Allowance ${sized?.allowance.name ?? id}`,
       amount: change,

@@ -19,6 +19,7 @@ import { choiceDayProblems, futureProblems, measureProblems } from './day-proble
 import { draftSelections } from './draft.js';
 import { groupBy } from './group-by.js';
 import { makeDecider } from './make-decider.js';
+import { makeDecisions } from './make-decisions.js';
 import { makeMoney } from './make-money.js';
 import { invoiceProblems, quoteProblems } from './money-problems.js';
 import { makeSelection } from './make-selection.js';
@@ -52,11 +53,12 @@ export function makeBook(
   const { drafts, house } = priceDrafts(records, drafted.value);
   const decide = makeDecider(records.house, dated.value, on, slips);
   const selections = drafts.map(({ draft, item }) => makeSelection(draft, item, house, { decide, layOut }));
+  const decisions = makeDecisions(house, selections);
   const byRoom = groupBy(selections, (selection) => selection.room);
   const found = findCautions(seeHouse(records, measures, selections, dated.value));
   const chosenOn = new Map(selections.map((each) => [each.id, each.chosenOn]));
   const accepted = acceptCautions(found, records.house, (id) => chosenOn.get(id));
-  const money = makeMoney(records, house, selections, on, agreedSum);
+  const money = makeMoney(records, house, selections, { on, agreedSum, decisions });
   const book: Omit<Book, 'schedules'> = {
     format: 'bookmatch/book/1',
     on,
@@ -70,6 +72,7 @@ export function makeBook(
       return measure ? [makeRoom(room, measure, byRoom.get(room.slug) ?? [])] : [];
     }),
     selections,
+    decisions: decisions.map(({ decision }) => decision),
     orders: orderList(house.today, orderCounter(selections, records)),
     supplies: poolSupplies(selections.map(using)),
     money,

@@ -14,20 +14,28 @@ import type { AgreedMoney, BookMoney, BookSelection, Total } from './book.js';
 import { optionId } from './draft.js';
 import { forecastHouse } from './forecast.js';
 import { groupBy } from './group-by.js';
+import type { PricedDecision } from './make-decisions.js';
 import { houseMoney } from './price-choices.js';
 import { priceStates } from './price-states.js';
 import { listQuotes } from './quotes.js';
+
+/** What money depends on beside the house as priced. */
+export interface MoneyOf {
+  readonly on: IsoDate;
+  /** The contract sum as it was first agreed. */
+  readonly agreedSum: Cents;
+  readonly decisions: readonly PricedDecision[];
+}
 
 export function makeMoney(
   records: Records,
   house: HousePrice,
   selections: readonly BookSelection[],
-  on: IsoDate,
-  agreedSum: Cents,
+  { on, agreedSum, decisions }: MoneyOf,
 ): BookMoney {
   const { contract, pricesGoodFor: goodFor } = records.house;
   const { allowances, sharedPacks, netChange, onNet, today } = houseMoney(house, selections);
-  const forecast = forecastHouse(house, selections);
+  const forecast = forecastHouse(house, decisions);
   const added = netSteps(netChange, records.changes, contract);
   const steps = contractSteps(contract, allowances, describeAll(records, selections), sharedPacks, added);
   return {

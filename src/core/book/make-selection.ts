@@ -6,7 +6,7 @@ import type { FactStep } from '../model/index.js';
 import { bearingOf } from './bearing-of.js';
 import { changedOrder, delayOf } from './cost-of-days.js';
 import type { Draft } from './draft.js';
-import { makeAlternatives } from './make-alternatives.js';
+import { makeAlternatives, restOf } from './make-alternatives.js';
 import type { Decider } from './make-decider.js';
 import { weigh } from './weigh.js';
 
@@ -24,6 +24,7 @@ export function makeSelection(
   const { id, room, selection, category, places, options } = draft;
   const { product, cost = noCost, reckoning, change } = countSelection(draft, item, house);
   const deciding = product && item.decided ? [product.option] : [...options.values()].map(({ option }) => option);
+  const rest = restOf(item, house);
   const pounds = product && weigh(product.option, product.takeoffs);
   const alternatives = makeAlternatives(draft, item, house, decide);
   const decision = decide({ ...bearingOf(draft), options: deciding, chosen: item.decided });
@@ -50,6 +51,7 @@ export function makeSelection(
     change,
     ...(reckoning && { reckoning }),
     alternatives,
+    ...(rest && { rest }),
     decision,
     ...delayOf(decision, house.book.contract),
     facts: selection.facts,

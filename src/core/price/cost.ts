@@ -62,6 +62,10 @@ export interface ReasonedFigure {
   readonly why: string;
 }
 
+/** How a range was found. `all`: every combination was priced. `ends`: there are too many, and those were compared that have
+ *  each line at its cheapest, and each at its dearest. */
+export type Priced = 'all' | 'ends';
+
 /** One allowance: what it holds, what draws on it, and what is left. */
 export interface LedgerEntry {
   readonly id: string;
@@ -87,9 +91,14 @@ export interface LedgerEntry {
   }[];
   /** Covered cost of what is chosen. */
   readonly committed: Cents;
-  /** Covered cost of what is open, cheapest and dearest. */
+  /** What is open will draw, least and most, with its orders bought together. */
   readonly openLow: Cents;
   readonly openHigh: Cents;
+  /** What of that the open lines move only together: their `low` or `high` + it = `openLow` or `openHigh`. */
+  readonly sharedLow: Cents;
+  readonly sharedHigh: Cents;
+  /** Whether every combination of what is open was priced, or those at its ends. */
+  readonly openPriced: Priced;
   /** amount − committed. */
   readonly balance: Cents;
   /** What was ordered on it and invoiced, beside what was computed for the same places. */

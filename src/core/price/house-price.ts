@@ -1,10 +1,11 @@
 import type { Net } from '../model/index.js';
 import type { Cents } from '../../base/units/index.js';
-import { ContractEffects, type EffectDifference } from './contract-effects.js';
+import { ContractEffects } from './contract-effects.js';
 import type { Item, PriceBook, SizedAllowance } from './item.js';
-import { priceWorld, swapIn, type Swap, type World } from './world.js';
+import { priceWorld, type World } from './world.js';
 import { invoicedOrders } from './invoiced.js';
 import type { OnNet } from './markup.js';
+import { OpenChoices } from './open-choices.js';
 
 /** The house priced as chosen so far, ready to answer what another choice would cost. */
 export interface HousePrice {
@@ -19,11 +20,10 @@ export interface HousePrice {
   /** Of that change, what is added and deducted before mark-up on the net and fee, and these. */
   readonly net: Net;
   readonly onNet: OnNet;
-  /** What the house would be with `option` for the item: its total less today's, and the costs that differ from today's.
-   *  The option counts as decided; undefined leaves the item open. */
-  whatIf(item: Item, option: string | undefined): EffectDifference & Swap;
-  /** The change alone. */
-  changeWith(item: Item, option: string | undefined): Cents;
+  /** What is committed on each allowance. */
+  readonly committed: ReadonlyMap<string, number>;
+  /** What another choice would cost. */
+  readonly choices: OpenChoices;
 }
 
 /** The option that stands for an item today. An open selection on an allowance draws nothing yet: the allowance itself
@@ -44,22 +44,10 @@ export function priceHouse(
   const standard = priceWorld(items, (item) => item.standard, records);
   const effects = new ContractEffects(items, allowances, book, standard);
   const base = effects.of(today.costs, (item) => item.decided);
-  const whatIf: HousePrice['whatIf'] = (item, option) => {
-    const swap = swapIn(today, item, option, book);
-    return { ...swap, ...effects.difference(base, today.costs, swap.costs, item, option !== undefined) };
-  };
-  return {
-    items,
-    allowances,
-    book,
-    today,
-    standard,
-    change: base.total,
-    net: base.net,
-    onNet: base.onNet,
-    whatIf,
-    changeWith: (item, option) => whatIf(item, option).change,
-  };
+  const priced = { today, base, effects, book, standing: new Map() };
+  const choices = new OpenChoices(items, priced);
+  const { total: change, net, onNet, committed } = base;
+  return { items, allowances, book, today, standard, change, net, onNet, committed, choices };
 }
 
 /** Total change of the contract in a world where `choose` decides everything. What `isDecided` leaves out draws on its

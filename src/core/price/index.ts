@@ -9,16 +9,7 @@ export { makeLedger } from './ledger.js';
 export { lotsOf, orderList, type CountOrder } from './order-list.js';
 export { partsText, reckoningText } from './reason.js';
 export { priceOf, shareOf, shareOut, sumOfShares } from './rounding.js';
-export {
-  computedCosts,
-  costsWith,
-  ownerPurchases,
-  priceWorld,
-  swapIn,
-  worldCost,
-  type Swap,
-  type World,
-} from './world.js';
+export { computedCosts, ownerPurchases, priceWorld, worldCost, type World } from './world.js';
 export {
   markupOnNet,
   markupRate,
@@ -37,3 +28,6 @@ export {
 export { creditMarkupText, markupOnText, markupText, taxText } from './rule-words.js';
 export { invoicesByOrder, isInvoiced, type OrderInvoices } from './invoiced.js';
 export { baseOf, taxOn } from './tax.js';
+export { mostCombinations, type Extremes, type Range } from './combinations.js';
+export type { ChoiceFigure, OpenChoices } from './open-choices.js';
+export type { Stand, Together } from './together.js';

@@ -17,6 +17,8 @@ export interface Item {
   readonly decided: boolean;
   /** Was what is chosen ordered? */
   readonly ordered?: boolean;
+  /** What may still be chosen here: what is considered, or the standard where nothing is. */
+  readonly considered: readonly string[];
   /** Every option that could stand here, with what it would take. */
   readonly takeoffs: ReadonlyMap<string, readonly Takeoff[]>;
 }

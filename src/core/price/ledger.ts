@@ -1,11 +1,11 @@
 import type { Cents, IsoDate } from '../../base/units/index.js';
-import { costOf, noCost, type Cost, type LedgerEntry } from './cost.js';
+import { costOf, noCost, type LedgerEntry } from './cost.js';
 import { allowanceEffect } from './effect.js';
 import type { HousePrice } from './house-price.js';
 import { invoicesByOrder, isInvoiced, type OrderInvoices } from './invoiced.js';
 import type { Item, SizedAllowance } from './item.js';
 import { coversText, invoicedText, ledgerFigures, openReason, partsText } from './reason.js';
-import { computedCosts, costsWith } from './world.js';
+import { computedCosts } from './world.js';
 
 /** The ledger of every allowance, in the house record's order. */
 export function makeLedger(house: HousePrice): LedgerEntry[] {
@@ -24,10 +24,10 @@ function makeEntry(
   { allowance, amount, basis }: SizedAllowance,
   items: readonly Item[],
 ): LedgerEntry {
-  const onSame = new Set(items.map((item) => item.selection));
-  const lines = items.map((item) => makeLine(house, item, onSame, allowance));
+  const lines = items.map((item) => makeLine(house, item, allowance));
   const committed = sum(lines.filter((line) => !line.open).map((line) => line.covered));
   const open = lines.filter((line) => line.open);
+  const { low: openLow, high: openHigh, priced } = house.choices.drawn(allowance.id);
   const settled = items.length > 0 && open.length === 0;
   const { difference, markup, retained, change } = allowanceEffect(amount, committed, settled, house.book.contract);
   const invoiced = invoicesByOrder(allowance).map((order) => ({
@@ -44,8 +44,11 @@ function makeEntry(
     amount,
     lines,
     committed,
-    openLow: sum(open.map((line) => line.low)),
-    openHigh: sum(open.map((line) => line.high)),
+    openLow,
+    openHigh,
+    sharedLow: (openLow - sum(open.map((line) => line.low))) as Cents,
+    sharedHigh: (openHigh - sum(open.map((line) => line.high))) as Cents,
+    openPriced: priced,
     balance: (amount - committed) as Cents,
     settled,
     invoiced,
@@ -60,14 +63,9 @@ function makeEntry(
   return { ...entry, figures: ledgerFigures(entry, house.book.contract) };
 }
 
-function makeLine(
-  house: HousePrice,
-  item: Item,
-  onSame: ReadonlySet<string>,
-  allowance: SizedAllowance['allowance'],
-): LedgerEntry['lines'][number] {
+function makeLine(house: HousePrice, item: Item, allowance: SizedAllowance['allowance']): LedgerEntry['lines'][number] {
   const { selection } = item;
-  const { covers } = allowance;
+  const { id, covers } = allowance;
   if (item.decided) {
     const cost = house.today.costs.get(selection) ?? noCost;
     const covered = costOf(cost, covers);
@@ -79,8 +77,8 @@ function makeLine(
     const computed = costOf(computedCosts(house.today).get(selection) ?? cost, covers);
     return { ...line, computed, why: invoicedText(covered, computed, paid) };
   }
-  const draws = [...item.takeoffs.keys()]
-    .map((option) => ({ option, drawn: drawnBy(house, item, option, onSame, (cost) => costOf(cost, covers)) }))
+  const draws = item.considered
+    .map((option) => ({ option, drawn: house.choices.drawnAlone(item, option, id) }))
     .sort((a, b) => a.drawn - b.drawn);
   const [low, high] = [draws[0], draws.at(-1)];
   const name = (draw: typeof low) => (draw ? (house.book.options.get(draw.option)?.name ?? draw.option) : '');
@@ -123,22 +121,6 @@ function lastDay(orders: readonly OrderInvoices[]): IsoDate | undefined {
     .flatMap(({ invoices }) => invoices.map(({ on }) => on))
     .sort()
     .at(-1);
-}
-
-/** What the allowance would be drawn on if the item took an option. Other places on the same allowance may share the
- *  order, and their shares move with it: the draw is the difference of them all. */
-function drawnBy(
-  house: HousePrice,
-  item: Item,
-  option: string,
-  onSame: ReadonlySet<string>,
-  covered: (cost: Cost) => Cents,
-): number {
-  let drawn = 0;
-  for (const [selection, cost] of costsWith(house.today, item, option, house.book)) {
-    if (onSame.has(selection)) drawn += covered(cost) - covered(house.today.costs.get(selection) ?? noCost);
-  }
-  return drawn;
 }
 
 function sum(amounts: readonly Cents[]): Cents {

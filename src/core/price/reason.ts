@@ -64,10 +64,16 @@ export function ledgerFigures(entry: Omit<LedgerEntry, 'figures'>, contract: Con
     },
   ];
   if (open > 0) {
+    const togetherText =
+      open === 1
+        ? 'it may draw'
+        : entry.openPriced === 'all'
+          ? 'they may draw, bought together'
+          : 'was found that they may draw, bought together';
     const still = `${counted(open, 'choice')} still open`;
     figures.push(
-      { what: 'Open, cheapest', amount: openLow, why: `the cheapest of each; ${still}` },
-      { what: 'Open, dearest', amount: openHigh, why: `the dearest of each; ${still}` },
+      { what: 'Open, cheapest', amount: openLow, why: `the least that ${togetherText}; ${still}` },
+      { what: 'Open, dearest', amount: openHigh, why: `the most that ${togetherText}; ${still}` },
       { what: 'Left with the cheapest', amount: (balance - openLow) as Cents, why: left(balance, openLow) },
       { what: 'Left with the dearest', amount: (balance - openHigh) as Cents, why: left(balance, openHigh) },
     );

@@ -1,5 +1,5 @@
 import type { Cents } from '../../base/units/index.js';
-import { addCosts, noCost, type Cost } from './cost.js';
+import { addCosts, type Cost } from './cost.js';
 import type { Item, PriceBook } from './item.js';
 import { pricePool, type PricedPool } from './pool.js';
 
@@ -34,50 +34,6 @@ export function priceWorld(items: readonly Item[], choose: (item: Item) => strin
   return { pools, members, costs, counted };
 }
 
-/** What differs from the world when `item` takes another option: only the two products concerned are priced anew. */
-export interface Swap {
-  /** Costs of the selections that it touches. */
-  readonly costs: ReadonlyMap<string, Cost>;
-  /** The product taken, as the house would buy it then. */
-  readonly taken?: PricedPool;
-}
-
-export function swapIn(world: World, item: Item, option: string | undefined, book: PriceBook): Swap {
-  const before = world.counted.get(item.selection);
-  if (before === option) {
-    const taken = option === undefined ? undefined : world.pools.get(keyOf(option, item.supply));
-    return { costs: new Map(), ...(taken && { taken }) };
-  }
-  const costs = new Map<string, Cost>([[item.selection, noCost]]);
-  const put = (pool: PricedPool) => pool.costs.forEach((cost, selection) => costs.set(selection, cost));
-  if (before !== undefined) {
-    const members = world.members.get(keyOf(before, item.supply)) ?? [];
-    put(
-      pricePool(
-        before,
-        members.filter((member) => member !== item),
-        item.supply,
-        book,
-      ),
-    );
-  }
-  if (option === undefined) return { costs };
-  const joined = insertSorted(world.members.get(keyOf(option, item.supply)) ?? [], item);
-  const taken = pricePool(option, joined, item.supply, book);
-  put(taken);
-  return { costs, taken };
-}
-
-/** The costs alone. */
-export function costsWith(
-  world: World,
-  item: Item,
-  option: string | undefined,
-  book: PriceBook,
-): ReadonlyMap<string, Cost> {
-  return swapIn(world, item, option, book).costs;
-}
-
 /** What selections would cost by their quantities, where an invoice counts instead. */
 export function computedCosts(world: World): ReadonlyMap<string, Cost> {
   return new Map([...world.pools.values()].flatMap(({ computed }) => [...(computed ?? [])]));
@@ -93,16 +49,12 @@ export function worldCost(world: World): Cost {
   return addCosts(world.costs.values());
 }
 
-function keyOf(option: string, supply: Item['supply']): string {
+/** Who buys which product. */
+export function keyOf(option: string, supply: Item['supply']): string {
   return `${supply} ${option}`;
 }
 
 function priceKey(key: string, items: readonly Item[], book: PriceBook): PricedPool {
   const [supply, option] = key.split(' ') as [Item['supply'], string];
   return pricePool(option, items, supply, book);
-}
-
-function insertSorted(items: readonly Item[], item: Item): readonly Item[] {
-  const at = items.findIndex((other) => other.selection > item.selection);
-  return at < 0 ? [...items, item] : [...items.slice(0, at), item, ...items.slice(at)];
 }

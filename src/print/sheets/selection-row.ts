@@ -1,4 +1,4 @@
-import { placesOf } from '../../table/index.js';
+import { leftWords, placesOf, rangeWords, restWords } from '../../table/index.js';
 import type { BookOption, BookSelection, LookUp } from '../../core/book/index.js';
 import type { Takeoff } from '../../core/takeoff/index.js';
 import { printDay, printLength } from '../../base/units/index.js';
@@ -74,21 +74,25 @@ export function openChoice(selection: BookSelection, look: LookUp): OpenChoice {
     place: placesOf(selection),
     category: look.categoryName(selection.category),
     decideBy: printDay(decision.by),
-    reason: decision.reason,
+    reason: [decision.reason, restWords(selection, look)].filter((text) => text !== '').join('. '),
     isLate: decision.state === 'late',
     options: selection.alternatives.flatMap((alternative) => {
       const option = look.option(selection.category, alternative.option);
       if (!option) return [];
-      const inAllowance =
-        selection.allowance !== undefined && !alternative.isStandard && alternative.againstStandard === 0;
+      const range = look.rangeOf(selection.id, alternative.option);
+      const { left } = alternative;
       return [
         {
           swatch: option.id,
           name: option.name,
           product: productText(option),
           summary: option.summary,
-          mark: alternative.isStandard ? 'In the contract' : inAllowance ? 'Within the allowance' : '',
-          difference: changeFigure(alternative.againstStandard),
+          mark: [
+            ...(alternative.isStandard ? ['In the contract'] : []),
+            ...(range ? [rangeWords(range, 'always')] : []),
+            ...(left ? [`${leftWords(left.after, 'always')}${left.after < 0 ? '' : ' left'}`] : []),
+          ].join('; '),
+          difference: changeFigure(alternative.againstToday),
           lead: leadText(option.leadDays),
         },
       ];

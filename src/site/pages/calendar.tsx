@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import type { BookSelection } from '../../core/book/index.js';
 import { describePush, describeSlack, type DatedMilestone } from '../../core/calendar/index.js';
 import { capital, lower, printDay, type IsoDate } from '../../base/units/index.js';
-import { choiceTitle, criticalWords, dayRules, standingWords } from '../../table/index.js';
+import { choiceTitle, criticalWords, dayRules, decisionTitle, rangeWords, standingWords } from '../../table/index.js';
 import { BlocksHtml } from '../../write/index.js';
 import { Day } from '../parts/figures.js';
 import { SelectionLink } from '../parts/link.js';
@@ -12,6 +12,7 @@ import { counted, shownState } from '../parts/words.js';
 import { anchorOf } from '../paths.js';
 import { placeLinks } from '../place-links.js';
 import { useSheet, useView } from '../sheet-context.js';
+import type { View } from '../view.js';
 
 type Entry =
   | { readonly day: IsoDate; readonly kind: 'milestone'; readonly milestone: DatedMilestone }
@@ -137,10 +138,19 @@ function DecisionLine({ selection }: { selection: BookSelection }): VNode {
           {decision.reason}. Order by {printDay(decision.orderBy)}, on site {printDay(decision.onSite)}.
           {decision.pushes > 0 && ` ${describePush(decision)}.`}
         </p>
+        <p class="why">{moneyWords(selection, view)}</p>
       </div>
       <StateMark selection={selection} />
     </li>
   );
+}
+
+/** What the decision that it belongs to moves: `Moves the total by −$5,321.34 to +$5,983.09, with 1 more on Stone`. */
+function moneyWords({ id }: BookSelection, view: View): string {
+  const decision = view.decisionOf(id);
+  if (!decision) return '';
+  const moved = `Moves the total by ${rangeWords({ low: decision.low.change, high: decision.high.change })}`;
+  return decision.choices.length === 1 ? `${moved}.` : `${moved}, decided together: ${decisionTitle(decision, view)}.`;
 }
 
 function entries(milestones: readonly DatedMilestone[], open: readonly BookSelection[], on: IsoDate): Entry[] {

@@ -11,6 +11,7 @@ import { Day } from '../parts/figures.js';
 import { ChoiceDays } from '../parts/choice-days.js';
 import { ChoiceLink, OptionLink, PageLink, RecordLink, RoomLink, SelectionLink } from '../parts/link.js';
 import { Phrase } from '../parts/prose.js';
+import { RestWords } from '../parts/rest-words.js';
 import { SideBySide } from '../parts/side-by-side.js';
 import { StateMark } from '../parts/state-mark.js';
 import { counted } from '../parts/words.js';
@@ -37,6 +38,7 @@ export function ChoicePage({ selection }: { selection: BookSelection }): VNode {
           {at >= 0 ? 'what the totals count today' : standard >= 0 ? 'the standard' : 'the first column'},{' '}
           {candidates[reference]?.option.name}.
         </p>
+        <RestWords selection={selection} />
         <SideBySide
           id="side"
           caption={`${title}: ${counted(candidates.length, 'option')} side by side`}

@@ -1,10 +1,9 @@
 import type { VNode } from 'preact';
-import { lastIssue } from '../../core/book/index.js';
-import type { BookSelection } from '../../core/book/index.js';
+import { lastIssue, type BookSelection, type JointDecision } from '../../core/book/index.js';
 import { cautionWords, countWords } from '../../core/caution/index.js';
 import { describeSlack } from '../../core/calendar/index.js';
 import { changeWords } from '../../sheet/index.js';
-import { capital, lower, printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
+import { capital, lower, printDay, printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
 import { AllowanceBar } from '../parts/allowance-bar.js';
 import { Swatch } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
@@ -15,7 +14,7 @@ import { RangeChart } from '../parts/range-chart.js';
 import { RoomGrid } from '../parts/room-grid.js';
 import { StateMark } from '../parts/state-mark.js';
 import { counted } from '../parts/words.js';
-import { choiceTitle, placesOf } from '../../table/index.js';
+import { choiceTitle, decisionTitle, placesOf, rangeWords } from '../../table/index.js';
 import { anchorOf, pagePaths } from '../paths.js';
 import { useView } from '../sheet-context.js';
 
@@ -111,7 +110,10 @@ function MoneyToday({ open }: { open: number }): VNode {
             { label: 'Change by choices made', value: printMoneyChange(change) },
             open > 0 && {
               label: `With ${counted(open, 'open choice')}`,
-              value: `${printMoney(money.low)} to ${printMoney(money.high)}`,
+              value:
+                money.low === money.high
+                  ? printMoney(money.high)
+                  : `${printMoney(money.low)} to ${printMoney(money.high)}`,
             },
             money.ownerPurchases !== 0 && {
               label: 'Bought by the owners besides',
@@ -132,9 +134,8 @@ function MoneyToday({ open }: { open: number }): VNode {
 
 function DueNext({ open }: { open: readonly BookSelection[] }): VNode {
   const view = useView();
-  const next = [...open]
-    .sort((a, b) => (a.decision.by < b.decision.by ? -1 : a.decision.by > b.decision.by ? 1 : 0))
-    .slice(0, shown.due);
+  const next = view.book.decisions.slice(0, shown.due);
+  const told = next.reduce((count, { choices }) => count + choices.length, 0);
   return (
     <section class="due" aria-labelledby="due-title">
       <h2 id="due-title">Open and due next</h2>
@@ -142,40 +143,69 @@ function DueNext({ open }: { open: readonly BookSelection[] }): VNode {
         <p>Every choice of the house is made.</p>
       ) : (
         <ol class="due-list">
-          {next.map((selection) => {
-            const room = view.room(selection.room);
-            return (
-              <li>
-                <p class="due-day">
-                  <Day day={selection.decision.by} />
-                  <span class="due-slack">{describeSlack(selection.decision.slack)}</span>
-                </p>
-                <div class="due-what">
-                  <p class="due-name">
-                    <SelectionLink selection={selection}>
-                      {room?.name}: {lower(choiceTitle(selection, view))}
-                    </SelectionLink>
-                  </p>
-                  <p class="why">{selection.decision.reason}.</p>
-                  <p>
-                    <ChoiceLink selection={selection} class="due-choice" />
-                  </p>
-                </div>
-                <p class="due-state">
-                  <StateMark selection={selection} />
-                  <span class="due-range">{rangeText(selection)}</span>
-                </p>
-              </li>
-            );
-          })}
+          {next.map((decision) => (
+            <DueDecision decision={decision} />
+          ))}
         </ol>
+      )}
+      {next.length > 0 && (
+        <p class="why">
+          Choices on one allowance, or of one product that is bought together, are one decision. What it moves is from
+          the cheapest to the dearest of what is considered, priced as whole houses.
+        </p>
       )}
       <p>
         <PageLink to={pagePaths.calendar} class="onward">
-          {open.length > next.length ? `All ${open.length} open choices in the calendar` : 'The whole calendar'}
+          {open.length > told ? `All ${open.length} open choices in the calendar` : 'The whole calendar'}
         </PageLink>
       </p>
     </section>
+  );
+}
+
+function DueDecision({ decision }: { decision: JointDecision }): VNode | null {
+  const view = useView();
+  const selections = decision.choices.flatMap(({ selection }) => view.selection(selection) ?? []);
+  const [first] = selections;
+  if (!first) return null;
+  return (
+    <li>
+      <p class="due-day">
+        <Day day={first.decision.by} />
+        <span class="due-slack">{describeSlack(first.decision.slack)}</span>
+      </p>
+      <div class="due-what">
+        <p class="due-name">
+          {selections.length === 1 ? (
+            <SelectionLink selection={first}>
+              {view.room(first.room)?.name}: {lower(choiceTitle(first, view))}
+            </SelectionLink>
+          ) : (
+            decisionTitle(decision, view)
+          )}
+        </p>
+        <p class="why">{first.decision.reason}.</p>
+        <p>
+          {selections.length === 1 ? (
+            <ChoiceLink selection={first} class="due-choice" />
+          ) : (
+            selections.map((selection, index) => (
+              <>
+                {index > 0 && ' · '}
+                <ChoiceLink selection={selection} class="due-choice">
+                  {view.roomName(selection.room)}, {lower(choiceTitle(selection, view))}
+                </ChoiceLink>
+                {selection.decision.by !== first.decision.by && ` by ${printDay(selection.decision.by)}`}
+              </>
+            ))
+          )}
+        </p>
+      </div>
+      <p class="due-state">
+        <StateMark selection={first} />
+        <span class="due-range">{rangeWords({ low: decision.low.change, high: decision.high.change })}</span>
+      </p>
+    </li>
   );
 }
 
@@ -192,14 +222,6 @@ function CautionCount(): VNode {
       </p>
     </section>
   );
-}
-
-/** What the cheapest and the dearest of the options would do to today's total. */
-function rangeText({ alternatives }: BookSelection): string {
-  const changes = alternatives.map((alternative) => alternative.againstToday);
-  if (changes.length === 0) return '';
-  const [low, high] = [Math.min(...changes) as Cents, Math.max(...changes) as Cents];
-  return low === high ? printMoneyChange(low) : `${printMoneyChange(low)} to ${printMoneyChange(high)}`;
 }
 
 function AllowancesAtAGlance(): VNode | null {

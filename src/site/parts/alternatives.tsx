@@ -2,20 +2,25 @@ import type { VNode } from 'preact';
 import type { Alternative, BookSelection } from '../../core/book/index.js';
 import { changeWords } from '../../sheet/index.js';
 import { printAmount, printMoney, printMoneyChange } from '../../base/units/index.js';
+import { leftWords, rangeWords } from '../../table/index.js';
 import { useView } from '../sheet-context.js';
 import { quantityText } from './arithmetic.js';
 import { Swatch } from './drawing.js';
 import { Day } from './figures.js';
 import { OptionLink } from './link.js';
+import { RestWords } from './rest-words.js';
 
 /** Options that could stand in one place, side by side, with the exact effect of each on the house. */
 export function Alternatives({ selection }: { selection: BookSelection }): VNode {
   return (
-    <ul class="alternatives">
-      {selection.alternatives.map((alternative) => (
-        <AlternativeColumn selection={selection} alternative={alternative} />
-      ))}
-    </ul>
+    <>
+      <RestWords selection={selection} />
+      <ul class="alternatives">
+        {selection.alternatives.map((alternative) => (
+          <AlternativeColumn selection={selection} alternative={alternative} />
+        ))}
+      </ul>
+    </>
   );
 }
 
@@ -29,7 +34,8 @@ function AlternativeColumn({
   const view = useView();
   const option = view.option(selection.category, alternative.option);
   if (!option) return null;
-  const { isChosen, isStandard, cost, againstStandard, againstToday, takeoff, pounds, decision } = alternative;
+  const { isChosen, isStandard, cost, againstStandard, againstToday, takeoff, pounds, decision, left } = alternative;
+  const range = view.rangeOf(selection.id, alternative.option);
   const role = isChosen ? 'Chosen' : isStandard ? 'Standard' : 'Considered';
   const total = alternative.option === selection.counted ? 'as counted today' : changeWords(againstToday);
   return (
@@ -49,6 +55,18 @@ function AlternativeColumn({
           <dt>House total</dt>
           <dd>{total}</dd>
         </div>
+        {range && (
+          <div>
+            <dt>Over what else may be chosen</dt>
+            <dd>{rangeWords(range)}</dd>
+          </div>
+        )}
+        {left && (
+          <div>
+            <dt>Left in the allowance after this</dt>
+            <dd>{leftWords(left.after)}</dd>
+          </div>
+        )}
         <div>
           <dt>{selection.standard === undefined ? 'Against none' : 'Against the standard'}</dt>
           <dd>{againstStandard === 0 ? 'no difference' : printMoneyChange(againstStandard)}</dd>

@@ -1,6 +1,7 @@
 import type { LookUp } from '../../core/book/index.js';
 import { words, type Block, type Sheet } from '../../sheet/index.js';
 import { capital, joinWords, printDay, printMoney } from '../../base/units/index.js';
+import { jointDecisions } from '../money/joint-decisions.js';
 import { decisions } from './decisions.js';
 import { lastDays } from './last-days.js';
 import { milestones } from './milestones.js';
@@ -18,6 +19,7 @@ export function decisionSheet(look: LookUp): Sheet {
       { block: 'prose', tone: 'lead', of: [words(lead)] },
       stillOpen(look),
       ...lastDaySection(look),
+      ...(look.book.decisions.length === 0 ? [] : [moved(look)]),
       {
         block: 'section',
         id: 'milestones-by-day',
@@ -30,7 +32,23 @@ export function decisionSheet(look: LookUp): Sheet {
 
 /** The same for a terminal: what the work waits for first. */
 export function calendarBlocks(look: LookUp): readonly Block[] {
-  return [milestones.lay(look), { block: 'section', id: 'still-open', title: 'Still open', of: [stillOpen(look)] }];
+  return [
+    milestones.lay(look),
+    { block: 'section', id: 'still-open', title: 'Still open', of: [stillOpen(look)] },
+    ...(look.book.decisions.length === 0 ? [] : [moved(look)]),
+  ];
+}
+
+/** What is decided together, with the money. */
+function moved(look: LookUp): Block {
+  const told =
+    'Choices on one allowance, or of one product that is bought together, are one decision: what each moves depends on the others. The cheapest and the dearest are priced as whole houses, with what is considered.';
+  return {
+    block: 'section',
+    id: 'moved-by-decision',
+    title: 'What each decision may move',
+    of: [{ block: 'prose', tone: 'small', of: [words(told)] }, jointDecisions.lay(look)],
+  };
 }
 
 /** What a day later comes to, where something is open. */

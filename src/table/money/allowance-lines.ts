@@ -1,9 +1,17 @@
 import type { LookUp, PriceStanding } from '../../core/book/index.js';
 import type { LedgerEntry } from '../../core/price/index.js';
-import { col, layOut, money } from '../../sheet/index.js';
-import type { Column, Finish, HouseBlock, HouseCell, HouseTable } from '../../sheet/index.js';
-import { printDay } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import {
+  col,
+  layOut,
+  money,
+  type Column,
+  type Finish,
+  type HouseBlock,
+  type HouseCell,
+  type HouseTable,
+  type Sum,
+} from '../../sheet/index.js';
+import { printDay, type Cents } from '../../base/units/index.js';
 import { choiceFinish } from '../choice.js';
 import { namesOf } from '../names-of.js';
 import { houseSchedule } from '../schedule.js';
@@ -55,12 +63,18 @@ export const allowanceLines = houseSchedule<Drawn>(
 
 /** The choices that draw on one, with their sum. */
 export function drawnTable(entry: LedgerEntry, look: LookUp): HouseBlock {
-  const { id, name, committed, openLow, openHigh } = entry;
+  const { id, name, committed, openLow, openHigh, sharedLow, sharedHigh } = entry;
+  const packs: Sum<HouseCell> = {
+    what: 'Less or more, bought together',
+    cells: { openLow: money(sharedLow), openHigh: money(sharedHigh) },
+  };
+  const shared = sharedLow === 0 && sharedHigh === 0 ? [] : [packs];
   const one: HouseTable<Drawn> = {
     ...table,
     id: `allowance-${id}-lines`,
     caption: `What draws on ${name}`,
     sums: () => [
+      ...shared,
       {
         what: 'Together',
         strong: true,

@@ -1,8 +1,7 @@
 import type { LookUp } from '../../core/book/index.js';
 import { col, nothing, quiet, words, type Cell, type Column, type HouseCell } from '../../sheet/index.js';
 import type { Cents } from '../../base/units/index.js';
-import { choiceWords } from '../choice.js';
-import { namesOf } from '../names-of.js';
+import { decisionWords, pickedNames } from '../decision.js';
 import { houseSchedule } from '../schedule.js';
 
 const ways = ['low', 'expected', 'high'] as const;
@@ -18,11 +17,11 @@ interface Line {
   readonly ways: Readonly<Record<Way, { readonly cents: Cents; readonly option?: string }>>;
 }
 
-/** What is open, choice by choice: today's total and a column's figures add up to its foot. */
+/** What is open, decision by decision: today's total and a column's figures add up to its foot. */
 export const forecastChoices = houseSchedule<Line>(
   {
     id: 'forecast-choices',
-    caption: 'What is open, choice by choice: what each alone would change of today’s total',
+    caption: 'What is open, decision by decision: what each alone would change of today’s total',
     named: 'choice',
     rowId: ({ id }) => id,
     strong: ({ is }) => is === 'total',
@@ -50,14 +49,13 @@ function lines(look: LookUp): readonly Line[] {
   });
   const chosen = (way: Way, index: number) => {
     const line = forecast[way].lines[index];
-    const option = line && namesOf(look).option(line.option);
-    return { cents: line?.alone ?? (0 as Cents), ...(option !== undefined && { option }) };
+    return { cents: line?.alone ?? (0 as Cents), ...(line && { option: pickedNames(line.options, look) }) };
   };
   return [
     { id: 'today', choice: words('Total today'), is: 'total', ways: all(() => today) },
-    ...forecast.low.lines.map(({ selection }, index): Line => ({
-      id: selection,
-      choice: choiceWords(selection, look),
+    ...look.book.decisions.map((decision, index): Line => ({
+      id: decision.id,
+      choice: decisionWords(decision, look),
       is: 'change',
       ways: { low: chosen('low', index), expected: chosen('expected', index), high: chosen('high', index) },
     })),

@@ -1,6 +1,7 @@
 export { agreedSteps, contractSteps } from './contract-steps.js';
 export { forecast } from './forecast.js';
 export { forecastChoices } from './forecast-choices.js';
+export { jointDecisions } from './joint-decisions.js';
 export { allowances } from './allowances.js';
 export { allowanceLines } from './allowance-lines.js';
 export { allowanceFigures } from './allowance-figures.js';

@@ -36,7 +36,7 @@ export function moneySections(look: LookUp): {
     steps: section('steps', 'From the contract sum to today', [contractSteps.lay(look)]),
     forecast: section('forecast', 'Where it can end', [
       forecast.lay(look),
-      ...(money.forecast.low.lines.length === 0 ? [] : [choiceByChoice(look)]),
+      ...(money.forecast.low.lines.length === 0 ? [] : [decisionByDecision(look)]),
     ]),
     allowances: section('allowances', 'Allowances', [
       prose(
@@ -79,12 +79,12 @@ function quoteWords({ book: { money } }: LookUp): string {
   return `${limit} What is ordered is at the price of its order and is not listed.`;
 }
 
-const choiceByChoice = (look: LookUp): Section => ({
-  ...section('forecast-by-choice', 'Choice by choice', [
+const decisionByDecision = (look: LookUp): Section => ({
+  ...section('forecast-by-choice', 'Decision by decision', [
     prose(
       'small',
       words(
-        'Each figure is what that choice alone would change of today’s total. Made together, allowances settle and packs are shared otherwise: that is the line below them. Today’s total and a column’s figures add up to its foot.',
+        'Each figure is what that decision alone would change of today’s total: choices on one allowance, or with a shared order, are priced together. Made together, decisions may share packs otherwise: that is the line below them. Today’s total and a column’s figures add up to its foot.',
       ),
     ),
     forecastChoices.lay(look),

@@ -1,0 +1,178 @@
+import type { Cents } from '../../base/units/index.js';
+import type { EffectDifference } from './contract-effects.js';
+import { noCost } from './cost.js';
+import type { Cost } from './cost.js';
+import { Combinations } from './combinations.js';
+import type { Extremes, Range } from './combinations.js';
+import type { Item } from './item.js';
+import type { PricedPool } from './pool.js';
+import { Together } from './together.js';
+import type { PricedToday, Stand } from './together.js';
+
+/** What an option does to the house. */
+export interface ChoiceFigure extends EffectDifference {
+  /** Total of the house with it, less today's. */
+  readonly houseChange: Cents;
+  readonly cost: Cost;
+  /** The product, as the whole house would buy it then. */
+  readonly pool?: PricedPool;
+}
+
+/** Where another open choice on the same allowance stands while an option is priced; open where nothing can be chosen. */
+export interface Rest {
+  readonly item: Item;
+  readonly stand: Stand;
+}
+
+/** Choices of a house priced in company. An open choice on an allowance is priced in the house where the other open choices
+ *  on it stand at their standard: alone, an allowance that still holds enough would answer nothing for every option. Any
+ *  other choice is priced in the house as it stands today. */
+export class OpenChoices {
+  private readonly known = new Map<string, Together>();
+  private readonly combined = new Map<Together, Combinations>();
+  private readonly ranks = new Map<Item, readonly string[]>();
+  private readonly company: ReadonlyMap<string, readonly Item[]>;
+
+  constructor(
+    items: readonly Item[],
+    private readonly house: PricedToday,
+  ) {
+    const company = new Map<string, Item[]>();
+    for (const item of items) {
+      const { allowance } = item;
+      if (allowance === undefined || item.decided || !house.base.committed.has(allowance)) continue;
+      company.set(allowance, [...(company.get(allowance) ?? []), item]);
+    }
+    this.company = company;
+  }
+
+  /** The open choices on an allowance. */
+  on(allowance: string): readonly Item[] {
+    return this.company.get(allowance) ?? [];
+  }
+
+  /** Lines that are priced together; the same lines are priced once. */
+  together(lines: readonly Item[]): Together {
+    const key = lines.map(({ selection }) => selection).join(' ');
+    const known = this.known.get(key) ?? new Together(lines, this.house);
+    this.known.set(key, known);
+    return known;
+  }
+
+  /** The open choices on the allowance of an open one, itself among them; of any other choice, that one. */
+  linesOf(item: Item): readonly Item[] {
+    const lines = item.allowance === undefined || item.decided ? [] : this.on(item.allowance);
+    return lines.length === 0 ? [item] : lines;
+  }
+
+  /** Where the other open choices on its allowance stand while its options are priced: at the standard, or at the middle one
+   *  by price of what is considered. */
+  restOf(item: Item): readonly Rest[] {
+    return this.linesOf(item)
+      .filter((other) => other !== item)
+      .map((other) => ({ item: other, stand: this.resting(other) }));
+  }
+
+  /** What the others do that stand at their standard, before this choice is made: total less today's. */
+  restChange(item: Item): Cents {
+    return this.priced(item).with(this.stands(item, this.asToday(item))).change;
+  }
+
+  /** The difference of two houses: with `option` here, and with the place left as it is. Undefined leaves it open. */
+  figure(item: Item, option: string | undefined): ChoiceFigure {
+    const together = this.priced(item);
+    const before = together.with(this.stands(item, this.asToday(item)));
+    const then = together.with(this.stands(item, { option, decided: option !== undefined }));
+    const pool = option === undefined ? undefined : together.pool(item, option, then);
+    return {
+      ...together.difference(item, before, then),
+      houseChange: then.change,
+      cost: pool?.costs.get(item.selection) ?? noCost,
+      ...(pool && { pool }),
+    };
+  }
+
+  /** The same difference over what else may still be chosen among the lines that are decided with it: the figure itself, with
+   *  the others where they rest, lies in it. */
+  range(item: Item, option: string, lines: readonly Item[]): Range {
+    const resting = lines.map((line) => (line.allowance === undefined ? this.asToday(line) : this.resting(line)));
+    return this.combinations(lines).range(lines.indexOf(item), option, resting);
+  }
+
+  /** The cheapest and the dearest way to decide open lines, priced together. `besides` is compared too. */
+  extremes(lines: readonly Item[], besides: readonly (readonly Stand[])[] = []): Extremes {
+    return this.combinations(lines).extremes(besides);
+  }
+
+  /** What open lines may draw on their allowance together, beside what is drawn today. */
+  drawn(allowance: string): Range {
+    const lines = this.on(allowance);
+    const together = this.together(lines);
+    const today = this.house.base.committed.get(allowance) ?? 0;
+    return this.combinations(lines).of((way) => together.committed(allowance, together.with(way)) - today);
+  }
+
+  /** What an allowance would be drawn on more if one of its open lines took an option and the others stayed open. Places that
+   *  share the order draw more or less then: it is the difference of them all. */
+  drawnAlone(item: Item, option: string, allowance: string): Cents {
+    const together = this.priced(item);
+    const then = together.with(together.today().with(together.lines.indexOf(item), { option, decided: true }));
+    return (together.committed(allowance, then) - (this.house.base.committed.get(allowance) ?? 0)) as Cents;
+  }
+
+  /** What may still be chosen for an open line, from the cheapest to the dearest by what each alone does to today's house. */
+  ranked(item: Item): readonly string[] {
+    const known = this.ranks.get(item);
+    if (known) return known;
+    const together = this.priced(item);
+    const at = together.lines.indexOf(item);
+    const alone = item.considered.map((option) => {
+      const then = together.with(together.today().with(at, { option, decided: true }));
+      const cost = together.pool(item, option, then)?.costs.get(item.selection) ?? noCost;
+      return { option, change: then.change, cost: cost.total };
+    });
+    const ranked = alone.sort((a, b) => a.change - b.change || a.cost - b.cost).map(({ option }) => option);
+    this.ranks.set(item, ranked);
+    return ranked;
+  }
+
+  /** The middle one by price of what may still be chosen; the cheaper of two. */
+  middle(item: Item): string | undefined {
+    const ranked = this.ranked(item);
+    return ranked[(ranked.length - 1) >> 1];
+  }
+
+  private combinations(lines: readonly Item[]): Combinations {
+    const together = this.together(lines);
+    const known =
+      this.combined.get(together) ??
+      new Combinations(
+        together,
+        lines.map((line) => this.ways(line)),
+      );
+    this.combined.set(together, known);
+    return known;
+  }
+
+  private resting(item: Item): Stand {
+    const option = item.standard ?? this.middle(item);
+    return option === undefined ? { decided: false } : { option, decided: true };
+  }
+
+  private ways(item: Item): readonly Stand[] {
+    const ways = this.ranked(item).map((option) => ({ option, decided: true }));
+    return ways.length === 0 ? [this.asToday(item)] : ways;
+  }
+
+  private priced(item: Item): Together {
+    return this.together(this.linesOf(item));
+  }
+
+  private stands(item: Item, own: Stand): readonly Stand[] {
+    return this.linesOf(item).map((line) => (line === item ? own : this.resting(line)));
+  }
+
+  private asToday(item: Item): Stand {
+    return { option: this.house.today.counted.get(item.selection), decided: item.decided };
+  }
+}
