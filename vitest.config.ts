@@ -28,6 +28,8 @@ const shared = { testTimeout: 120_000, hookTimeout: 180_000 };
 export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
+    // One more than vitest takes by itself: the main process waits most of the time.
+    maxWorkers: '100%',
     projects: [
       { extends: true, test: { ...shared, name: 'pure', include: pure, isolate: false } },
       { extends: true, test: { ...shared, name: 'whole', include: ['test/**/*.test.{ts,tsx}'], exclude: pure } },

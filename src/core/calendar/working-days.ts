@@ -22,9 +22,19 @@ export interface WorkingDays {
 
 const farthest = 100;
 
+const known = new WeakMap<HouseCalendar, WorkingDays>();
+
 /** The working days of a house: every day but its weekend, its holidays and its closed periods (both ends closed).
- *  Years are worked out once each, when first asked for. */
+ *  Years are worked out once each for the same rules, when first asked for. */
 export function workingDays(rules: HouseCalendar): WorkingDays {
+  const before = known.get(rules);
+  if (before) return before;
+  const made = makeWorkingDays(rules);
+  known.set(rules, made);
+  return made;
+}
+
+function makeWorkingDays(rules: HouseCalendar): WorkingDays {
   const years = new Map<number, readonly IsoDate[]>();
   const holidays = new Map<number, ReadonlyMap<IsoDate, string>>();
 
