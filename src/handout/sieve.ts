@@ -28,13 +28,11 @@ const code = '(?:USD|CAD|AUD|NZD|EUR|GBP|CHF|JPY|SEK|NOK|DKK|MXN|PLN|CZK)';
 /** Coins and notes by name. Not pounds alone: stone is weighed in them. */
 const coin = '(?:dollars?|bucks|cents|grand|euros?|yen|quid|francs?|pounds? sterling)';
 
-/** An amount from its first sign to its last: a currency's sign or letters beside a figure, a figure of coins, or the sign
- *  alone. */
+/** An amount from its first sign to its last: a currency's sign or letters beside a figure, or a figure of coins. */
 const amount = new RegExp(
   [
     `(?:${figure}|${spelt})\\s*(?:\\p{Sc}|(?:${code}|${coin})\\b)`,
     `(?:\\p{Sc}|\\b${code}|\\bFr\\.)\\s*[-−+]?\\s*\\.?(?:${figure}|${spelt})`,
-    `\\p{Sc}`,
   ].join('|'),
   'iu',
 );

@@ -68,8 +68,15 @@ describe('the demo house', async () => {
   const { book, problems } = await loadBook('.', '2026-04-20');
 
   test('has some, of which some are accepted, and no acceptance is idle', () => {
-    // Choices that are late, withdrawn or added in full are told elsewhere.
-    const elsewhere = ['decide-late', 'arrives-late', 'option-withdrawn', 'all-added'];
+    // Choices that are late, withdrawn or added in full, invoices and old prices are told elsewhere.
+    const elsewhere = [
+      'decide-late',
+      'arrives-late',
+      'option-withdrawn',
+      'all-added',
+      'invoice-differs',
+      'quote-expired',
+    ];
     expect(problems.filter(({ code }) => !elsewhere.includes(code))).toEqual([]);
     expect(book?.cautions.filter(({ accepted }) => accepted).map(({ id }) => id)).toEqual([
       'texture-between-rooms/great-room/O01',

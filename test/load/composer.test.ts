@@ -64,6 +64,8 @@ test('a house priced without its Book comes to what its Book says', () => {
     expect(priced.money, what).toEqual({
       today: book.money.today,
       sharedPacks: book.money.sharedPacks,
+      netChange: book.money.netChange,
+      onNet: book.money.onNet,
       allowances: book.money.allowances,
     });
     const told = book.selections.map(({ id, counted, change }) => ({ id, counted, change }));

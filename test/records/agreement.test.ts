@@ -105,10 +105,10 @@ describe('issues and change orders', () => {
         'content/changes/003.md': order.replace('issue-1', 'e'.repeat(40)),
       }),
     ).toEqual([
-      'changes/003.md:1:1 number-gap change order 2 is missing | a void one keeps its record with state: void',
+      'changes/003.md:1:1 (warning) number-gap change order 2 is missing | a void one keeps its record with state: void',
     ]);
     expect(toldOf({ 'content/issues/004.md': issue })).toEqual([
-      'issues/004.md:1:1 number-gap issues 1 to 3 are missing | bring its record back from git; an issue is never taken away',
+      'issues/004.md:1:1 (warning) number-gap issues 1 to 3 are missing | bring its record back from git; an issue is never taken away',
     ]);
   });
 

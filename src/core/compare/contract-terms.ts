@@ -31,6 +31,9 @@ export interface UncoveredTerm {
   readonly proposed?: number;
 }
 
+/** Of an allowance: what came of it, and what is said of it. Nobody agrees to these. */
+const toldLater: readonly string[] = ['invoices', 'note'];
+
 /** Stands for a term that one side does not have. */
 const absent = 'none';
 
@@ -51,7 +54,8 @@ export function contractTerms(house: Source | undefined): readonly ContractTerm[
     ...entries.flatMap((entry: unknown, index) => {
       const { id: slug, name = slug, ...rest } = isObject(entry) ? entry : {};
       if (typeof slug !== 'string') return [];
-      return leaves(rest, ['allowances', index], ['allowances', slug]).map(({ id, path, text }) => ({
+      const terms = Object.fromEntries(Object.entries(rest).filter(([key]) => !toldLater.includes(key)));
+      return leaves(terms, ['allowances', index], ['allowances', slug]).map(({ id, path, text }) => ({
         id: id.join('.'),
         path,
         what: `Allowance ${String(name)}: ${words(id.slice(2))}`,

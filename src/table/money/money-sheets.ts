@@ -49,9 +49,9 @@ export function moneySections(look: LookUp): {
     ]),
     ledgers: money.allowances.map((entry) => ledger(entry, look)),
     invoices: money.allowances.some(({ invoiced }) => invoiced.length > 0)
-      ? [section('invoices', 'Invoices', [prose('plain', words(invoiceWords)), invoices.lay(look)])]
+      ? [section('invoices-by-order', 'Invoices', [prose('plain', words(invoiceWords)), invoices.lay(look)])]
       : [],
-    quotes: section('quotes', 'How old prices are', [prose('plain', words(quoteWords(look))), quotes.lay(look)]),
+    quotes: section('age-of-prices', 'How old prices are', [prose('plain', words(quoteWords(look))), quotes.lay(look)]),
     upgrades: section('upgrades', 'Upgrades and credits', upgradeBlocks(look)),
     totals: section('totals', 'Cost of finishes', [
       prose(
