@@ -81,10 +81,10 @@ describe('what is bought for the demo house', () => {
     expect(size / JSON.stringify(book).length).toBeLessThan(0.1);
   });
 
-  test('the whole Book takes less than eight plain loops of forty million steps', () => {
-    // The loop takes about 60 ms on an idle machine, and the Book about 200; both run on the same loaded one.
+  test('the whole Book takes less than fourteen plain loops of forty million steps', () => {
+    // About ten of them: open choices are priced in company and decided together, and each has its day after.
     const [loop, made] = fastestOf(plainLoop, () => expect(compose()).toBeDefined());
-    expect(made / loop).toBeLessThan(8);
+    expect(made / loop).toBeLessThan(14);
   });
 });
 
