@@ -9,7 +9,7 @@ export { makeLedger } from './ledger.js';
 export { lotsOf, orderList, type CountOrder } from './order-list.js';
 export { partsText, reckoningText } from './reason.js';
 export { priceOf, shareOf, shareOut, sumOfShares } from './rounding.js';
-export { computedCosts, ownerPurchases, priceWorld, worldCost, type World } from './world.js';
+export { ownerPurchases, priceWorld, worldCost, type World } from './world.js';
 export {
   markupOnNet,
   markupRate,

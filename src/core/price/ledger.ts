@@ -5,7 +5,7 @@ import type { HousePrice } from './house-price.js';
 import { invoicesByOrder, isInvoiced, type OrderInvoices } from './invoiced.js';
 import type { Item, SizedAllowance } from './item.js';
 import { coversText, invoicedText, ledgerFigures, openReason, partsText } from './reason.js';
-import { computedCosts } from './world.js';
+import { computedCost } from './world.js';
 
 /** The ledger of every allowance, in the house record's order. */
 export function makeLedger(house: HousePrice): LedgerEntry[] {
@@ -24,17 +24,20 @@ function makeEntry(
   { allowance, amount, basis }: SizedAllowance,
   items: readonly Item[],
 ): LedgerEntry {
-  const lines = items.map((item) => makeLine(house, item, allowance));
+  const orders = invoicesByOrder(allowance);
+  const paidBy = (item: Item): OrderInvoices | undefined =>
+    orders.find((order) => order.complete && isInvoiced(item, order.option, allowance.id));
+  const lines = items.map((item) => makeLine(house, item, allowance, paidBy(item)));
   const committed = sum(lines.filter((line) => !line.open).map((line) => line.covered));
   const open = lines.filter((line) => line.open);
   const { low: openLow, high: openHigh, priced } = house.choices.drawn(allowance.id);
   const settled = items.length > 0 && open.length === 0;
   const { difference, markup, retained, change } = allowanceEffect(amount, committed, settled, house.book.contract);
-  const invoiced = invoicesByOrder(allowance).map((order) => ({
+  const invoiced = orders.map((order) => ({
     ...order,
     ...computedFor(order.option, allowance, items, house),
   }));
-  const truedUpOn = settled && items.every((item) => isPaid(item, allowance)) ? lastDay(invoiced) : undefined;
+  const truedUpOn = settled && items.every((item) => isNone(item) || paidBy(item)) ? lastDay(invoiced) : undefined;
   const entry = {
     id: allowance.id,
     name: allowance.name,
@@ -63,18 +66,22 @@ function makeEntry(
   return { ...entry, figures: ledgerFigures(entry, house.book.contract) };
 }
 
-function makeLine(house: HousePrice, item: Item, allowance: SizedAllowance['allowance']): LedgerEntry['lines'][number] {
+/** `paid`: the invoices that say what the place draws, once their last is in. */
+function makeLine(
+  house: HousePrice,
+  item: Item,
+  { id, covers }: SizedAllowance['allowance'],
+  paid: OrderInvoices | undefined,
+): LedgerEntry['lines'][number] {
   const { selection } = item;
-  const { id, covers } = allowance;
   if (item.decided) {
     const cost = house.today.costs.get(selection) ?? noCost;
     const covered = costOf(cost, covers);
     const option = item.chosen === undefined ? {} : { option: item.chosen };
     const line = { selection, ...option, covered, low: covered, high: covered, open: false };
     if (item.chosen === undefined) return { ...line, why: 'nothing is wanted here' };
-    const paid = paidBy(item, allowance);
     if (!paid) return { ...line, why: partsText(cost, covers) };
-    const computed = costOf(computedCosts(house.today).get(selection) ?? cost, covers);
+    const computed = costOf(computedCost(house.today, item) ?? cost, covers);
     return { ...line, computed, why: invoicedText(covered, computed, paid) };
   }
   const draws = item.considered
@@ -101,19 +108,12 @@ function computedFor(
 ): { readonly computed?: Cents } {
   const ordered = items.filter((item) => isInvoiced(item, option, id));
   if (ordered.length === 0) return {};
-  const by = computedCosts(today);
-  const costs = ordered.map(({ selection }) => by.get(selection) ?? today.costs.get(selection) ?? noCost);
-  return { computed: sum(costs.map((cost) => costOf(cost, covers))) };
+  return { computed: sum(ordered.map((item) => costOf(computedCost(today, item) ?? noCost, covers))) };
 }
 
-/** The invoices that say what a place draws on an allowance, once their last is in. */
-function paidBy(item: Item, allowance: SizedAllowance['allowance']): OrderInvoices | undefined {
-  return invoicesByOrder(allowance).find((order) => order.complete && isInvoiced(item, order.option, allowance.id));
-}
-
-/** Is what a place draws on an allowance what was paid? A deliberate none asks for no invoice. */
-function isPaid(item: Item, allowance: SizedAllowance['allowance']): boolean {
-  return (item.decided && item.chosen === undefined) || paidBy(item, allowance) !== undefined;
+/** A deliberate none asks for no invoice. */
+function isNone({ decided, chosen }: Item): boolean {
+  return decided && chosen === undefined;
 }
 
 function lastDay(orders: readonly OrderInvoices[]): IsoDate | undefined {

@@ -34,9 +34,11 @@ export function priceWorld(items: readonly Item[], choose: (item: Item) => strin
   return { pools, members, costs, counted };
 }
 
-/** What selections would cost by their quantities, where an invoice counts instead. */
-export function computedCosts(world: World): ReadonlyMap<string, Cost> {
-  return new Map([...world.pools.values()].flatMap(({ computed }) => [...(computed ?? [])]));
+/** What a place costs by its quantities, where an invoice counts instead; else what it costs. */
+export function computedCost({ pools, counted, costs }: World, { selection, supply }: Item): Cost | undefined {
+  const option = counted.get(selection);
+  const pool = option === undefined ? undefined : pools.get(keyOf(option, supply));
+  return pool?.computed?.get(selection) ?? costs.get(selection);
 }
 
 export function ownerPurchases(world: World): Cents {
