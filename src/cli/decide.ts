@@ -3,8 +3,15 @@ import { join } from 'node:path';
 import { Command } from 'commander';
 import { documentPath, loadHouse } from '../disk/load/index.js';
 import { printProblems } from '../base/problem/index.js';
-import { decideChangeOrder, personNamed, voidIssue } from '../signoff/index.js';
-import type { Decided, Decision } from '../signoff/index.js';
+import {
+  decideChangeOrder,
+  decidedVerbs,
+  personNamed,
+  voidIssue,
+  type Decided,
+  type DecidedState,
+  type Decision,
+} from '../signoff/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import { printDay } from '../base/units/index.js';
 import type { Records } from '../core/model/index.js';
@@ -21,43 +28,26 @@ interface DecideOptions extends HouseOptions {
 
 type Done = (code: number) => void;
 
-/** A command that sets one decision down in one record. */
-interface Deciding {
-  readonly verb: 'approved' | 'declined' | 'voided';
-  readonly state: 'approved' | 'declined' | 'void';
-}
-
 /** `bookmatch approve N`: the change order is agreed, and moves the contract. */
 export const approve = (console: Console, done: Done): Command =>
-  deciding(
-    'approve',
-    'record that a proposed change order is approved',
-    { verb: 'approved', state: 'approved' },
-    console,
-    done,
-  );
+  deciding('approve', 'record that a proposed change order is approved', 'approved', console, done);
 
 /** `bookmatch decline N`: the change order is refused, and keeps its number. */
 export const decline = (console: Console, done: Done): Command =>
-  deciding(
-    'decline',
-    'record that a proposed change order is declined',
-    { verb: 'declined', state: 'declined' },
-    console,
-    done,
-  );
+  deciding('decline', 'record that a proposed change order is declined', 'declined', console, done);
 
 /** `bookmatch void N` or `void issue-N`: it was a mistake, and keeps its number. */
 export const makeVoid = (console: Console, done: Done): Command =>
   deciding(
     'void',
     'take back a change order that is not decided, or an issue that is not signed: issue-2',
-    { verb: 'voided', state: 'void' },
+    'void',
     console,
     done,
   ).requiredOption('--why <words>', 'why, in words that are understood in ten years');
 
-function deciding(name: string, description: string, what: Deciding, console: Console, done: Done): Command {
+/** A command that sets one decision down in one record. */
+function deciding(name: string, description: string, state: DecidedState, console: Console, done: Done): Command {
   return new Command(name)
     .description(description)
     .argument('<number>', 'the number of the change order')
@@ -77,21 +67,21 @@ function deciding(name: string, description: string, what: Deciding, console: Co
       if (!person.ok) throw new UsageError(`--by: ${person.why}`);
       if (options.why?.trim() === '') throw new UsageError('--why is empty');
       const decision = { by: person.name, on, ...(options.why !== undefined && { why: options.why }) };
-      const { words, file, paper, decided } = decide(house.records, number, what, decision);
+      const { words, file, paper, decided } = decide(house.records, number, state, decision);
       if (!decided.ok)
         return refuse(printProblems([decided.problem], { color: console.color, outcome: 'Nothing was recorded.' }));
       await writeAtomically(join(dir, file), decided.text);
-      console.out(`${words} ${what.verb} on ${printDay(on)} by ${person.name}\n${join(dir, file)}\n`);
+      console.out(`${words} ${decidedVerbs[state]} on ${printDay(on)} by ${person.name}\n${join(dir, file)}\n`);
       // The paper that was signed is kept with the decision.
       const papers = paper !== undefined && existsSync(join(dir, paper)) ? [paper] : [];
-      done(await commitWritten(dir, [file, ...papers], `${words} ${what.verb}`, console));
+      done(await commitWritten(dir, [file, ...papers], `${words} ${decidedVerbs[state]}`, console));
     });
 }
 
 function decide(
   { changes, issues }: Records,
   named: string,
-  { state }: Deciding,
+  state: DecidedState,
   decision: Decision,
 ): { readonly words: string; readonly file: string; readonly paper?: string; readonly decided: Decided } {
   const [, of, digits = ''] = /^(issue-)?0*([1-9]\d*)$/u.exec(named) ?? [];

@@ -1,3 +1,4 @@
+import { byText } from '../base/units/index.js';
 import type { BookSelection } from '../core/book/index.js';
 import { ref } from '../sheet/index.js';
 import { optionsAt } from '../table/index.js';
@@ -14,7 +15,7 @@ type Asked = Omit<HandoutQuestion, 'where'> & { readonly room: string };
 export function questions(work: Work): readonly HandoutQuestion[] {
   const open = work.selections
     .filter(({ state }) => state === 'open')
-    .toSorted((a, b) => (a.decision.by < b.decision.by ? -1 : a.decision.by > b.decision.by ? 1 : 0));
+    .toSorted((a, b) => byText(a.decision.by, b.decision.by));
   const asked = new Map<string, { question: Asked; rooms: string[] }>();
   for (const question of [...open.map((selection) => openQuestion(selection, work)), ...scopeQuestions(work)]) {
     const { room, ...rest } = question;

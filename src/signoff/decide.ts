@@ -1,4 +1,4 @@
-import type { ChangeOrder, ChangeOrderState, Issue, Person } from '../core/model/index.js';
+import { isSigned, type ChangeOrder, type ChangeOrderState, type Issue, type Person } from '../core/model/index.js';
 import { nearest, problemAt } from '../base/problem/index.js';
 import type { Path, Problem, ProblemCode } from '../base/problem/index.js';
 import { printDay } from '../base/units/index.js';
@@ -15,22 +15,26 @@ export interface Decision {
 /** The record's new text, or why it cannot be so. */
 export type Decided = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly problem: Problem };
 
-const verbs = { approved: 'approved', declined: 'declined', void: 'voided' } as const;
+/** What is decided of a change order. */
+export type DecidedState = Exclude<ChangeOrderState, 'proposed'>;
+
+/** `Change order 3 voided`. */
+export const decidedVerbs: Readonly<Record<DecidedState, string>> = {
+  approved: 'approved',
+  declined: 'declined',
+  void: 'voided',
+};
 
 /** A change order's record with the decision in it. Only a proposed one can be decided, once, from the day it was proposed until the last
  *  day it is valid: what was approved is part of the contract, and another change order takes it back. */
-export function decideChangeOrder(
-  order: ChangeOrder,
-  state: Exclude<ChangeOrderState, 'proposed'>,
-  { by, on, why }: Decision,
-): Decided {
+export function decideChangeOrder(order: ChangeOrder, state: DecidedState, { by, on, why }: Decision): Decided {
   const { number, origin, proposedOn, decidedOn = '', decidedBy = '', validUntil } = order;
   const refuse = (path: Path, message: string, fix: string, code: ProblemCode = 'decision-refused'): Decided => ({
     ok: false,
     problem: problemAt(origin, path, code, `change order ${number} ${message}`, { fix }),
   });
   if (order.state !== 'proposed') {
-    const was = `was ${verbs[order.state]} on ${printDay(decidedOn)} by ${decidedBy}: it cannot be ${verbs[state]} any more`;
+    const was = `was ${decidedVerbs[order.state]} on ${printDay(decidedOn)} by ${decidedBy}: it cannot be ${decidedVerbs[state]} any more`;
     const fix =
       order.state === 'approved'
         ? 'it is part of the contract: draft a change order that takes it back'
@@ -56,14 +60,14 @@ export function decideChangeOrder(
 
 /** An issue's record taken back. One that owner and builder signed stands: the next issue takes its place. */
 export function voidIssue(issue: Issue, { by, on, why = '' }: Decision): Decided {
-  const { number, origin, date, signatures } = issue;
+  const { number, origin, date } = issue;
   const refuse = (path: Path, message: string, fix: string): Decided => ({
     ok: false,
     problem: problemAt(origin, path, 'decision-refused', `issue ${number} ${message}`, { fix }),
   });
   if (issue.void)
     return refuse(['void'], `was voided on ${printDay(issue.void.on)} by ${issue.void.by}`, 'there is nothing to do');
-  if (new Set(signatures.map(({ role }) => role)).size > 1)
+  if (isSigned(issue))
     return refuse(
       ['signatures'],
       'is signed by owner and builder: it cannot be voided',

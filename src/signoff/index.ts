@@ -7,7 +7,15 @@ export * from './verify/index.js';
 export { carriesAgreed, type PdfFacts } from './pdf/index.js';
 export { addSignatures } from './add-signatures.js';
 export { changeOrderRecord } from './change-order-record.js';
-export { decideChangeOrder, personNamed, voidIssue, type Decided, type Decision } from './decide.js';
+export {
+  decideChangeOrder,
+  decidedVerbs,
+  personNamed,
+  voidIssue,
+  type Decided,
+  type DecidedState,
+  type Decision,
+} from './decide.js';
 export { issueBlockers, printBlockers, type Blocker } from './issue-blockers.js';
 export { spliceKeys } from './splice-keys.js';
 export { replacedPages } from './replaced-pages.js';

@@ -1,3 +1,4 @@
+import { byText } from '../base/units/index.js';
 import { lookUp } from '../core/book/index.js';
 import type { Alternative, Book, BookOption, BookSelection, BookTrade, LookUp } from '../core/book/index.js';
 import type { DatedMilestone } from '../core/calendar/index.js';
@@ -42,7 +43,7 @@ export function makeView(book: Book, beside: Beside = {}): View {
   const choices = choicePaths(book.selections.filter(({ alternatives }) => alternatives.length > 1));
   const open = book.selections
     .filter(({ id, state }) => state === 'open' && choices.has(id))
-    .sort((a, b) => (a.decision.by < b.decision.by ? -1 : a.decision.by > b.decision.by ? 1 : 0));
+    .sort((a, b) => byText(a.decision.by, b.decision.by));
   return {
     ...lookUp(book),
     beside,

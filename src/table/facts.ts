@@ -1,5 +1,5 @@
 import type { BookSelection } from '../core/book/index.js';
-import type { FactStep, SelectionFact } from '../core/model/index.js';
+import { isOnSite, lastPromise, type SelectionFact } from '../core/model/index.js';
 import { capital, printDay } from '../base/units/index.js';
 
 /** 'ordered 13 April 2026 by Project manager, number L-118, promised 8 June 2026'. */
@@ -17,10 +17,9 @@ export function factWords({ step, on, by, number, promised, count, lot }: Select
 export function standingWords(facts: readonly SelectionFact[]): string {
   const last = facts.at(-1);
   if (!last) return '';
-  const arrived: readonly FactStep[] = ['received', 'installed'];
-  const promise = facts.findLast(({ promised }) => promised !== undefined);
-  if (!promise || promise === last || arrived.includes(last.step)) return capital(factWords(last));
-  return capital(`${factWords(last)}, promised ${printDay(promise.promised ?? '')}`);
+  const promise = lastPromise(facts);
+  if (!promise || promise === last || isOnSite(facts)) return capital(factWords(last));
+  return capital(`${factWords(last)}, promised ${printDay(promise.promised)}`);
 }
 
 /** The same for several places that are bought together, each standing once: 'Ordered 13 April 2026 (2 of 3 places)'. */

@@ -10,6 +10,7 @@ export {
   boundsHere,
   calendarBlocks,
   criticalWords,
+  dayCostWords,
   dayRules,
   lastDaysHere,
   decisionSheet,

@@ -1,6 +1,6 @@
 import { describePush, describeSlack, printWorkingDays } from '../calendar/index.js';
 import type { Bound } from '../calendar/index.js';
-import type { House, Milestone, Option, Records } from '../model/index.js';
+import { isOnSite, lastPromise, type House, type Milestone, type Option, type Records } from '../model/index.js';
 import { problemAt } from '../../base/problem/index.js';
 import type { Path, Problem } from '../../base/problem/index.js';
 import { printDay, type IsoDate } from '../../base/units/index.js';
@@ -108,9 +108,9 @@ function arrivalProblems(
 ): readonly Problem[] {
   const what = `${category.name}, ${room.name}`;
   const milestone = neededFor(bounds);
-  if (facts.some(({ step }) => step === 'received' || step === 'installed')) return [];
-  const promise = facts.findLast(({ promised }) => promised !== undefined);
-  if (promise?.promised !== undefined) {
+  if (isOnSite(facts)) return [];
+  const promise = lastPromise(facts);
+  if (promise) {
     if (promise.promised <= onSite) return [];
     const message = `${what}: promised for ${printDay(promise.promised)}, needed on ${printDay(onSite)} for ${milestone}`;
     const fix = `press the supplier, or date ${milestone} later in content/house.md`;

@@ -10,7 +10,7 @@ import type {
   Slips,
 } from '../calendar/index.js';
 import type { House } from '../model/index.js';
-import type { IsoDate } from '../../base/units/index.js';
+import { byText, type IsoDate } from '../../base/units/index.js';
 
 /** Works out when a choice must be made; the Book's day and calendar are already in it. */
 export type Decider = (input: DecideInput) => Decision;
@@ -68,8 +68,4 @@ function lastOf(milestones: readonly DatedMilestone[]): DatedMilestone | undefin
     (last, next) => (last && last.date > next.date ? last : next),
     undefined,
   );
-}
-
-function byText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -1,3 +1,4 @@
+import { byText } from '../../base/units/index.js';
 import type { HousePrice, Item, Stand } from '../price/index.js';
 import type { BookSelection, JointDecision, PickedOption } from './book.js';
 import { optionId } from './draft.js';
@@ -23,7 +24,7 @@ export function makeDecisions(house: HousePrice, selections: readonly BookSelect
   return groups
     .flatMap((lines) => (house.choices.on(lines[0]?.allowance ?? '').length > 0 ? [lines] : sharing(lines)))
     .map((lines) => decide(lines, house, byId))
-    .sort(({ decision: a }, { decision: b }) => (a.by === b.by ? 0 : a.by < b.by ? -1 : 1));
+    .sort(({ decision: a }, { decision: b }) => byText(a.by, b.by));
 }
 
 /** What cannot be one decision has another key. */
@@ -62,9 +63,7 @@ function decide(lines: readonly Item[], house: HousePrice, byId: ReadonlyMap<str
       const selection = byId.get(line.selection);
       return selection ? [{ line, selection }] : [];
     })
-    .sort(({ selection: a }, { selection: b }) =>
-      a.decision.by < b.decision.by ? -1 : a.decision.by > b.decision.by ? 1 : 0,
-    );
+    .sort(({ selection: a }, { selection: b }) => byText(a.decision.by, b.decision.by));
   const spent = lowest.map((stand) => ({ ...stand, decided: false }));
   const isSpent = first?.allowance !== undefined && together.change(spent) <= found.high;
   const likely = first?.allowance === undefined ? usual : isSpent ? spent : highest;

@@ -1,4 +1,4 @@
-import type { IsoDate } from '../../base/units/index.js';
+import { byText, type IsoDate } from '../../base/units/index.js';
 import { arrivalOf } from './arrival.js';
 import { fixedBounds, leadBound, liftedBounds, possibleOptions, type Bearing, type DatedBound } from './bounds.js';
 import { printWorkingDays } from './day.js';
@@ -40,7 +40,7 @@ export function decide(
     arrivalOf(category, option, milestones, calendar),
   );
   const lead = leadBound(arrivals, calendar);
-  const bounds = [lead, ...fixedBounds(bearing, milestones, calendar)].sort((a, b) => order(a.by, b.by));
+  const bounds = [lead, ...fixedBounds(bearing, milestones, calendar)].sort((a, b) => byText(a.by, b.by));
   const first = bounds[0] ?? lead;
   const today = calendar.onOrAfter(on);
   const slack = calendar.between(today, first.by);
@@ -88,8 +88,4 @@ function stateOf(chosen: boolean, slack: number): Decision['state'] {
   if (chosen) return 'decided';
   if (slack < 0) return 'late';
   return slack <= dueSoonDays ? 'due-soon' : 'open';
-}
-
-function order(a: IsoDate, b: IsoDate): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

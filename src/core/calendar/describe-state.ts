@@ -1,4 +1,4 @@
-import { printDay } from '../../base/units/index.js';
+import { counted, printDay } from '../../base/units/index.js';
 import { printWorkingDays } from './day.js';
 import type { DayAfter, Decision } from './decision.js';
 
@@ -27,7 +27,7 @@ export function describeDayAfter({ on, moved, first, last }: DayAfter): string {
   const day = `On ${printDay(on)}`;
   if (!first) return `${day} nothing moves: what it was needed for is done`;
   const others = moved - 1;
-  const more = others === 0 ? '' : ` and ${others === 1 ? '1 more milestone' : `${others} more milestones`}`;
+  const more = others === 0 ? '' : ` and ${counted(others, 'more milestone')}`;
   const moves = `${day} it moves ${first.name}${more}`;
   if (!last) return `${moves}; the job ends when it did`;
   return `${moves}; ${last.name} comes ${printWorkingDays(last.days)} later, on ${printDay(last.to)}`;

@@ -1,5 +1,5 @@
 import { lookUp, optionId, type Book } from '../book/index.js';
-import type { IsoDate } from '../../base/units/index.js';
+import { byText, type IsoDate } from '../../base/units/index.js';
 import type { RoomNames } from './compare-measures.js';
 import { compareOptions } from './compare-options.js';
 import { compareRecords } from './compare-records.js';
@@ -8,7 +8,7 @@ import { selectionComparer } from './compare-selections.js';
 import { compareAllowances, compareMilestones, compareTerms } from './compare-terms.js';
 import { compareContract, contractTerms } from './contract-terms.js';
 import type { Comparison, Side, TouchedTrade } from './comparison.js';
-import type { Source } from '../model/index.js';
+import { isSigned, type Source } from '../model/index.js';
 import { matchOptions, matchRooms } from './match.js';
 import { compareCautions, compareFindings, type NoticeChange } from './notice-change.js';
 import type { MarkupRules } from '../price/index.js';
@@ -49,7 +49,7 @@ export function compare({ from, to, labels, commits = {}, between = {} }: Compar
   const rooms = matchedRooms
     .map((pair) => compareRooms(pair, { from, to }, compareSelections, roomName))
     .filter((change) => change !== undefined)
-    .sort((a, b) => (a.number < b.number ? -1 : a.number > b.number ? 1 : 0));
+    .sort((a, b) => byText(a.number, b.number));
   const allowances = compareAllowances(from, to, alone);
   const cautions = compareCautions(from, to, roomNow);
   const scope = compareFindings(from, to, roomNow);
@@ -96,9 +96,8 @@ function describeSide(book: Book, label: string, commit: string | undefined, iss
 
 /** The day on which the second of both had signed; undefined while one has not. */
 function signingDay(issue: Book['issues'][number] | undefined): IsoDate | undefined {
-  const signatures = issue?.signatures ?? [];
-  if (!(['owner', 'builder'] as const).every((role) => signatures.some((one) => one.role === role))) return undefined;
-  return signatures
+  if (!issue || !isSigned(issue)) return undefined;
+  return issue.signatures
     .map(({ on }) => on)
     .sort()
     .at(-1);

@@ -1,3 +1,4 @@
+import { byText } from '../../base/units/index.js';
 import type { ChangeOrder, Source } from '../model/index.js';
 import type { Path } from '../../base/problem/index.js';
 import { readFrontMatter } from '../records/index.js';
@@ -83,7 +84,7 @@ export function uncoveredTerms(
 ): UncoveredTerm[] {
   const approved = orders
     .filter(({ state }) => state === 'approved')
-    .toSorted((a, b) => byDay(a.decidedOn, b.decidedOn) || a.number - b.number);
+    .toSorted((a, b) => byText(a.decidedOn ?? '', b.decidedOn ?? '') || a.number - b.number);
   const said = (list: readonly ChangeOrder[], term: string): string | undefined =>
     list.flatMap(({ lines }) => lines.flatMap((line) => (line.term === term ? [line.to ?? absent] : []))).at(-1);
   const paths = new Map([...first, ...now].map(({ id, path }) => [id, path]));
@@ -111,10 +112,6 @@ function leaves(value: unknown, path: Path, id: readonly string[]): readonly Lea
   if (isObject(value))
     return Object.entries(value).flatMap(([key, part]) => leaves(part, [...path, key], [...id, key]));
   return value === undefined || value === null ? [] : [{ id, path, text: String(value as string | number | boolean) }];
-}
-
-function byDay(a = '', b = ''): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }
 
 function isObject(value: unknown): value is Readonly<Record<string, unknown>> {

@@ -42,6 +42,11 @@ export interface IssueSignature {
   readonly fingerprint?: string;
 }
 
+/** An issue counts as signed when owner and builder both signed it. */
+export function isSigned({ signatures }: { readonly signatures: readonly Pick<IssueSignature, 'role'>[] }): boolean {
+  return (['owner', 'builder'] as const).every((role) => signatures.some((signature) => signature.role === role));
+}
+
 export const changeOrderStates = ['proposed', 'approved', 'declined', 'void'] as const;
 export type ChangeOrderState = (typeof changeOrderStates)[number];
 

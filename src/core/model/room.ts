@@ -201,6 +201,18 @@ export interface SelectionFact {
   readonly lot?: string;
 }
 
+/** Has it come? Then nothing waits for it any more. */
+export function isOnSite(facts: readonly SelectionFact[]): boolean {
+  return facts.some(({ step }) => step === 'received' || step === 'installed');
+}
+
+/** The fact that has the supplier's last promise. */
+export function lastPromise(
+  facts: readonly SelectionFact[],
+): (SelectionFact & { readonly promised: IsoDate }) | undefined {
+  return facts.findLast((fact): fact is SelectionFact & { readonly promised: IsoDate } => fact.promised !== undefined);
+}
+
 /** What stood before a choice that was changed after release or order. */
 export interface InsteadOf {
   readonly option: string;

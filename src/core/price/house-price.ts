@@ -1,5 +1,5 @@
 import type { Net } from '../model/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { byText, type Cents } from '../../base/units/index.js';
 import { ContractEffects } from './contract-effects.js';
 import type { Item, PriceBook, SizedAllowance } from './item.js';
 import { priceWorld, type World } from './world.js';
@@ -39,7 +39,7 @@ export function priceHouse(
   records: PriceBook,
 ): HousePrice {
   const book = { ...records, invoiced: invoicedOrders(allowances) };
-  const items = [...unsorted].sort((a, b) => (a.selection < b.selection ? -1 : 1));
+  const items = [...unsorted].sort((a, b) => byText(a.selection, b.selection));
   const today = priceWorld(items, countedOption, book);
   const standard = priceWorld(items, (item) => item.standard, records);
   const effects = new ContractEffects(items, allowances, book, standard);

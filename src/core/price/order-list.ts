@@ -1,3 +1,4 @@
+import { byText } from '../../base/units/index.js';
 import type { Lot, Order } from './cost.js';
 import type { PricedPart, PricedPool } from './pool.js';
 import type { World } from './world.js';
@@ -8,7 +9,7 @@ export type CountOrder = (order: Pick<Order, 'option' | 'part' | 'supply'>) => P
 /** What the whole house buys, with its shares: by option id, its parts in the record's order. */
 export function orderList(world: World, count: CountOrder = () => ({ stock: [] })): Order[] {
   const orders = [...world.pools.values()].flatMap((pool) => pool.parts.map((part) => makeOrder(pool, part, count)));
-  return orders.sort((a, b) => (a.option === b.option ? 0 : a.option < b.option ? -1 : 1));
+  return orders.sort((a, b) => byText(a.option, b.option));
 }
 
 /** How much is bought of each part of a product. */

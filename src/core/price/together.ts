@@ -1,7 +1,7 @@
 import type { Net } from '../model/index.js';
 import { netOf } from './effect.js';
 import { addNets, takeOff, type OnNet } from './markup.js';
-import type { Cents } from '../../base/units/index.js';
+import { byText, type Cents } from '../../base/units/index.js';
 import type { AllowanceMove, ContractEffects, EffectDifference, EffectTotals } from './contract-effects.js';
 import { costOf, noCost, type Cost } from './cost.js';
 import type { Item, PriceBook } from './item.js';
@@ -247,7 +247,7 @@ export class Together {
   /** Sorted as the house is: left-over cents go by the order of places. */
   private members(others: readonly Item[], takers: readonly number[]): readonly Item[] {
     const lines = takers.flatMap((index) => this.lines[index] ?? []);
-    return [...others, ...lines].sort((a, b) => (a.selection < b.selection ? -1 : 1));
+    return [...others, ...lines].sort((a, b) => byText(a.selection, b.selection));
   }
 
   private standing(key: string): Taken | undefined {

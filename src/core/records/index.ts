@@ -2,6 +2,7 @@
  *  place. Absent: the disk (src/store reads it) and any measuring or money. */
 export { readRecords, recordReader, type ReadRecords } from './read-records.js';
 export { largestRecord, readFrontMatter, type FrontMatter } from './front-matter.js';
+export { identityOf, readNumbered } from './record-path.js';
 export { readChangeOrderRecord } from './read-change-order-record.js';
 export { readIssueRecord } from './read-issue-record.js';
 export { readSigners, type Signer } from './read-signers.js';

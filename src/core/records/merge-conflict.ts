@@ -1,7 +1,8 @@
 import { parseDocument } from 'yaml';
 import { problemIn } from '../../base/problem/index.js';
 import type { Problem } from '../../base/problem/index.js';
-import { printDay, parseDay } from '../../base/units/index.js';
+import { parseDay, printDay, recordNumber } from '../../base/units/index.js';
+import { identityOf, readNumbered } from './record-path.js';
 import { deepestYaml, yamlDepth } from './yaml-depth.js';
 
 interface File {
@@ -30,10 +31,9 @@ const fixHere = 'keep one of the two versions, and delete the lines <<<<<<<, ===
 export function conflictProblems(at: File): readonly Problem[] {
   if (!at.text.includes('<<<<<<<')) return [];
   const conflicts = findConflicts(at.text.split(/\r?\n/u));
-  const [, folder, number] = /^content\/(issues|changes)\/(\d{3})\.md$/u.exec(at.file) ?? [];
+  const record = readNumbered(at.file);
   const [first] = conflicts;
-  if (folder !== undefined && first && conflicts.some((one) => isTwice(one)))
-    return [twice(at, first, folder, Number(number))];
+  if (record && first && conflicts.some((one) => isTwice(one))) return [twice(at, first, record)];
   return conflicts.map((conflict) => {
     const message = `two versions met here in a merge: ${whatMet(at.text, conflict)}`;
     return problemIn(at, { line: conflict.from, column: 1 }, 'merge-conflict', message, { fix: fixHere });
@@ -70,12 +70,15 @@ function findConflicts(lines: readonly string[]): readonly Conflict[] {
 
 /** Numbered records are never edited twice in the same place by their own commands but for what makes them another record. */
 function isTwice({ ours, theirs }: Conflict): boolean {
-  const of = ({ lines }: Version): string => lines.filter((line) => /^(digest|from|to): /u.test(line)).join('\n');
-  return of(ours) !== of(theirs);
+  return identityOf(ours.lines) !== identityOf(theirs.lines);
 }
 
-function twice(at: File, { from, theirs }: Conflict, folder: string, number: number): Problem {
-  const name = String(number).padStart(3, '0');
+function twice(
+  at: File,
+  { from, theirs }: Conflict,
+  { folder, number }: NonNullable<ReturnType<typeof readNumbered>>,
+): Problem {
+  const name = recordNumber(number);
   const [what, files, anew] =
     folder === 'issues'
       ? ['issue', `${at.file} issued/${name}.*`, 'bookmatch issue']

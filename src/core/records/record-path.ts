@@ -17,6 +17,19 @@ const numbered: readonly RecordKind[] = ['changes', 'issues'];
 const slugForm = /^[a-z0-9]+(?:-[a-z0-9]+)*$/u;
 const numberForm = /^(?!000)\d{3}$/u;
 
+/** Number and folder of a numbered record by its path; undefined for any other. */
+export function readNumbered(
+  path: string,
+): { readonly folder: 'issues' | 'changes'; readonly number: number } | undefined {
+  const [, folder, number] = /^content\/(issues|changes)\/(\d{3})\.md$/u.exec(path) ?? [];
+  return number === undefined ? undefined : { folder: folder as 'issues' | 'changes', number: Number(number) };
+}
+
+/** What a numbered record is of, by its lines: an issue its digest, a change order its versions. Its state may go on. */
+export function identityOf(lines: readonly string[]): string {
+  return lines.filter((line) => /^(digest|from|to): /u.test(line)).join('\n');
+}
+
 /** Tells a record's kind and slug by its path. */
 export function readPath(source: Source): Outcome<RecordPath> {
   const [root, folder = '', ...rest] = source.path.split('/');

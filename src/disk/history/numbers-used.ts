@@ -1,9 +1,8 @@
+import { readNumbered } from '../../core/records/index.js';
 import { git } from './git.js';
 
 /** Folders whose records are numbered. */
 export type Numbered = 'issues' | 'changes';
-
-const recordPath = /^content\/(issues|changes)\/(\d{3})\.md$/u;
 
 /** The next number that was never given: neither in `paths` of the house folder now, nor in any commit that git still knows, of
  *  any branch, as last fetched too, reverted or thrown away. */
@@ -21,8 +20,8 @@ export async function nextNumber(houseDir: string, folder: Numbered, paths: read
   ]);
   const known = log.ok ? log.out.toString('utf8').split('\n') : [];
   const numbers = [...paths, ...known].flatMap((path) => {
-    const [, kind, number] = recordPath.exec(path) ?? [];
-    return kind === folder ? [Number(number)] : [];
+    const record = readNumbered(path);
+    return record?.folder === folder ? [record.number] : [];
   });
   return Math.max(0, ...numbers) + 1;
 }
@@ -44,7 +43,7 @@ export async function recordsElsewhere(houseDir: string): Promise<readonly Elsew
   const found: ElsewhereRecord[] = [];
   for (const entry of log.out.toString('utf8').split('\0').slice(1)) {
     const [commit = '', ...paths] = entry.split('\n').filter((line) => line !== '');
-    for (const path of paths.filter((one) => recordPath.test(one))) {
+    for (const path of paths.filter((one) => readNumbered(one))) {
       const text = await git(houseDir, ['show', `${commit}:./${path}`]);
       if (text.ok) found.push({ path, text: text.out.toString('utf8'), branch: await branchOf(houseDir, commit) });
     }

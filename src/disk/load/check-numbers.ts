@@ -1,6 +1,7 @@
 import type { ChangeOrder, Issue } from '../../core/model/index.js';
 import { problemIn } from '../../base/problem/index.js';
 import type { Problem } from '../../base/problem/index.js';
+import { identityOf } from '../../core/records/index.js';
 import { recordsElsewhere } from '../history/index.js';
 import { issuedPath } from './read-snapshot.js';
 import type { OpenHouse } from './open-house.js';
@@ -33,8 +34,6 @@ export async function checkNumbers(open: OpenHouse): Promise<readonly Problem[]>
   });
 }
 
-/** What a numbered record is of: an issue its digest, a change order its versions. Its state may go on. */
 function sameRecord(a: string, b: string): boolean {
-  const of = (text: string): string => (text.match(/^(digest|from|to): .*$/gmu) ?? []).join('\n');
-  return of(a) === of(b);
+  return identityOf(a.split(/\r?\n/u)) === identityOf(b.split(/\r?\n/u));
 }

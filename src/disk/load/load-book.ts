@@ -1,5 +1,5 @@
 import type { Book } from '../../core/book/index.js';
-import type { Issue } from '../../core/model/index.js';
+import { isSigned, type Issue } from '../../core/model/index.js';
 import { problemAt, sortProblems, type Outcome, type Problem } from '../../base/problem/index.js';
 import { markSigned } from '../../signoff/index.js';
 import type { IsoDate } from '../../base/units/index.js';
@@ -87,11 +87,6 @@ function markLoaded(loaded: LoadedBook, book: Book): LoadedBook {
 function issuedBook(issue: Issue, { book }: ComposedBook): Outcome<Book> {
   if (book) return { value: book, problems: [] };
   return { problems: [snapshotProblem(issue, `the records of issue ${issue.number} cannot be read any more`)] };
-}
-
-/** An issue counts as signed when owner and builder both signed it. */
-function isSigned({ signatures }: Issue): boolean {
-  return (['owner', 'builder'] as const).every((role) => signatures.some((signature) => signature.role === role));
 }
 
 function snapshotProblem({ origin }: Issue, why: string): Problem {

@@ -32,19 +32,29 @@ export function signingOf(files: readonly Source[]): Signing | undefined {
   const house = files.find(({ path }) => path === 'content/house.md');
   if (!house) return undefined;
   const { signers, broken } = readSigners(house);
-  const records = files.filter(({ path }) => path.startsWith('content/issues/'));
-  const read = records.map((source) => ({ path: source.path, issue: readIssueRecord(source) }));
-  const orders = files
-    .filter(({ path }) => path.startsWith('content/changes/'))
-    .map((source) => ({ path: source.path, order: readChangeOrderRecord(source) }));
+  const issues = readAll(files, 'content/issues/', readIssueRecord);
+  const orders = readAll(files, 'content/changes/', readChangeOrderRecord);
   const job = String(readFrontMatter(house).value?.data.number ?? '');
   const problems = [
     ...(broken ? ['signers in content/house.md cannot all be read: bookmatch check says why'] : []),
-    ...orders.flatMap(({ path, order }) => (order ? [] : [`${path} cannot be read: bookmatch check says why`])),
-    ...read.flatMap(({ path, issue }) => (issue ? [] : [`${path} cannot be read: bookmatch check says why`])),
+    ...[...orders.unreadable, ...issues.unreadable].map((path) => `${path} cannot be read: bookmatch check says why`),
   ];
-  const changeOrders = orders.flatMap(({ order }) => order ?? []);
-  return { issues: read.flatMap(({ issue }) => issue ?? []), changeOrders, job, signers, problems };
+  return { issues: issues.records, changeOrders: orders.records, job, signers, problems };
+}
+
+/** The records of a folder that can be read, and the paths of those that cannot. */
+function readAll<T>(
+  files: readonly Source[],
+  folder: string,
+  read: (source: Source) => T | undefined,
+): { readonly records: readonly T[]; readonly unreadable: readonly string[] } {
+  const all = files
+    .filter(({ path }) => path.startsWith(folder))
+    .map((source) => ({ path: source.path, record: read(source) }));
+  return {
+    records: all.map(({ record }) => record).filter((record) => record !== undefined),
+    unreadable: all.filter(({ record }) => record === undefined).map(({ path }) => path),
+  };
 }
 
 /** What a PDF may be held against: the issues of a house and its change orders. */

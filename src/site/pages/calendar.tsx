@@ -1,7 +1,8 @@
 import type { VNode } from 'preact';
 import type { BookSelection } from '../../core/book/index.js';
 import { describePush, describeSlack, type DatedMilestone } from '../../core/calendar/index.js';
-import { capital, lower, printDay, type IsoDate } from '../../base/units/index.js';
+import { isOnSite, lastPromise } from '../../core/model/index.js';
+import { byText, capital, lower, printDay, type IsoDate } from '../../base/units/index.js';
 import { choiceTitle, criticalWords, dayRules, decisionTitle, rangeWords, standingWords } from '../../table/index.js';
 import { BlocksHtml } from '../../write/index.js';
 import { Day } from '../parts/figures.js';
@@ -166,14 +167,13 @@ function entries(milestones: readonly DatedMilestone[], open: readonly BookSelec
 function promises(selections: readonly BookSelection[]): Entry[] {
   return selections.flatMap((selection): Entry[] => {
     const { facts } = selection;
-    const day = facts.findLast(({ promised }) => promised !== undefined)?.promised;
-    const isThere = facts.some(({ step }) => step === 'received' || step === 'installed');
-    return day === undefined || isThere ? [] : [{ day, kind: 'promised', selection }];
+    const promise = lastPromise(facts);
+    return !promise || isOnSite(facts) ? [] : [{ day: promise.promised, kind: 'promised', selection }];
   });
 }
 
 function byDay(a: Entry, b: Entry): number {
-  return a.day < b.day ? -1 : a.day > b.day ? 1 : 0;
+  return byText(a.day, b.day);
 }
 
 function byMonth(list: readonly Entry[]): { month: string; name: string; list: Entry[] }[] {

@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import type { BookSelection } from '../../core/book/index.js';
 import { capital, printDay, printMoney } from '../../base/units/index.js';
-import { boundsHere, factWords, lastDaysHere } from '../../table/index.js';
+import { boundsHere, dayCostWords, factWords, lastDaysHere } from '../../table/index.js';
 import { BlocksHtml } from '../../write/index.js';
 import { placeLinks } from '../place-links.js';
 import { useSheet } from '../sheet-context.js';
@@ -13,16 +13,11 @@ export function ChoiceDays({ selection }: { selection: BookSelection }): VNode |
 
 function OpenDays({ selection }: { selection: BookSelection }): VNode {
   const { view, path } = useSheet();
-  const { dayCost } = view.book.money;
   const links = placeLinks(view, path);
   return (
     <section aria-labelledby="days-title">
       <h2 id="days-title">When it must be decided</h2>
-      <p class="why">
-        {dayCost === undefined
-          ? 'The contract has no cost of a day.'
-          : `A working day by which the job ends later costs ${printMoney(dayCost)} by the contract.`}
-      </p>
+      <p class="why">{dayCostWords(view)}</p>
       <BlocksHtml blocks={[lastDaysHere(selection, view), boundsHere(selection, view)]} links={links} />
     </section>
   );

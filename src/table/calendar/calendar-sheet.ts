@@ -1,6 +1,6 @@
 import type { LookUp } from '../../core/book/index.js';
 import { words, type Block, type Sheet } from '../../sheet/index.js';
-import { capital, joinWords, printDay, printMoney } from '../../base/units/index.js';
+import { byText, capital, joinWords, printDay, printMoney } from '../../base/units/index.js';
 import { jointDecisions } from '../money/joint-decisions.js';
 import { decisions } from './decisions.js';
 import { lastDays } from './last-days.js';
@@ -51,21 +51,22 @@ function moved(look: LookUp): Block {
   };
 }
 
+/** What a day of the job costs, by the contract. */
+export function dayCostWords({ book: { money } }: LookUp): string {
+  if (money.dayCost === undefined) return 'The contract has no cost of a day.';
+  return `A working day by which the job ends later costs ${printMoney(money.dayCost)} by the contract.`;
+}
+
 /** What a day later comes to, where something is open. */
 function lastDaySection(look: LookUp): readonly Block[] {
   const table = lastDays.lay(look);
-  const { dayCost } = look.book.money;
-  const cost =
-    dayCost === undefined
-      ? 'The contract has no cost of a day.'
-      : `A working day by which the job ends later costs ${printMoney(dayCost)} by the contract.`;
   if (table.groups.length === 0) return [];
   return [
     {
       block: 'section',
       id: 'last-days',
       title: 'What a day later comes to',
-      of: [{ block: 'prose', tone: 'plain', of: [words(cost)] }, table],
+      of: [{ block: 'prose', tone: 'plain', of: [words(dayCostWords(look))] }, table],
     },
   ];
 }
@@ -79,7 +80,7 @@ function criticalChain(look: LookUp): readonly Block[] {
 export function criticalWords({ book }: LookUp): string | undefined {
   const chain = book.calendar.milestones.filter(({ float }) => float === 0);
   if (chain.length === 0) return undefined;
-  const inOrder = chain.toSorted((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
+  const inOrder = chain.toSorted((a, b) => byText(a.date, b.date));
   return `What drives the last day, without a day to spare: ${inOrder.map(({ name }) => name).join(' → ')}.`;
 }
 

@@ -1,3 +1,4 @@
+import { byText } from '../../base/units/index.js';
 import type { LookUp } from '../../core/book/index.js';
 import { describePush, describeSlack, type Decision } from '../../core/calendar/index.js';
 import { col } from '../../sheet/index.js';
@@ -51,5 +52,5 @@ function openByDay({ book }: LookUp): readonly Open[] {
   return book.selections
     .filter(({ state }) => state === 'open')
     .map(({ id, room, category, trade, placeText, decision }) => ({ id, room, category, trade, placeText, decision }))
-    .sort((a, b) => (a.decision.by === b.decision.by ? 0 : a.decision.by < b.decision.by ? -1 : 1));
+    .sort((a, b) => byText(a.decision.by, b.decision.by));
 }

@@ -1,4 +1,4 @@
-export { calendarBlocks, criticalWords, dayRules, decisionSheet } from './calendar-sheet.js';
+export { calendarBlocks, criticalWords, dayCostWords, dayRules, decisionSheet } from './calendar-sheet.js';
 export { decisions } from './decisions.js';
 export { boundsHere, lastDays, lastDaysHere } from './last-days.js';
 export { milestones } from './milestones.js';

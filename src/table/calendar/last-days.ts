@@ -3,7 +3,7 @@ import { describeDayAfter } from '../../core/calendar/index.js';
 import type { Decision } from '../../core/calendar/index.js';
 import { col, layOut, quiet } from '../../sheet/index.js';
 import type { Cell, HouseBlock, HouseTable } from '../../sheet/index.js';
-import { joinWords } from '../../base/units/index.js';
+import { byText, joinWords } from '../../base/units/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { choiceWords } from '../choice.js';
 import { namesOf } from '../names-of.js';
@@ -51,7 +51,7 @@ const houseTable: HouseTable<LastDay> = {
 export const lastDays = houseSchedule<LastDay>(houseTable, (look) =>
   look.book.selections
     .flatMap((selection) => lastDaysOf(selection, look))
-    .sort((a, b) => (a.decision.by === b.decision.by ? 0 : a.decision.by < b.decision.by ? -1 : 1)),
+    .sort((a, b) => byText(a.decision.by, b.decision.by)),
 );
 
 /** Of one open choice, by day: what waiting leaves, and what it costs. */
@@ -63,7 +63,7 @@ export function lastDaysHere(selection: BookSelection, look: LookUp): HouseBlock
 function lastDaysOf({ id, state, category, alternatives }: BookSelection, look: LookUp): readonly LastDay[] {
   if (state !== 'open') return [];
   const groups = new Map<string, (typeof alternatives)[number][]>();
-  for (const alternative of [...alternatives].sort((a, b) => (a.decision.by < b.decision.by ? -1 : 1))) {
+  for (const alternative of [...alternatives].sort((a, b) => byText(a.decision.by, b.decision.by))) {
     const { by, milestone } = alternative.decision;
     const key = `${by} ${milestone}`;
     groups.set(key, [...(groups.get(key) ?? []), alternative]);

@@ -1,7 +1,7 @@
 import { printWorkingDays } from '../../core/calendar/index.js';
 import type { DatedMilestone } from '../../core/calendar/index.js';
 import { col } from '../../sheet/index.js';
-import { capital } from '../../base/units/index.js';
+import { byText, capital } from '../../base/units/index.js';
 import { schedule } from '../schedule.js';
 
 /** The milestones of the job by their day, and how each day comes about. */
@@ -19,7 +19,7 @@ export const milestones = schedule<DatedMilestone>({
       col.prose('note', 'Note', ({ note }) => note, { under: 'basis' }),
     ],
   },
-  rows: ({ book }) => [...book.calendar.milestones].sort((a, b) => (a.date === b.date ? 0 : a.date < b.date ? -1 : 1)),
+  rows: ({ book }) => [...book.calendar.milestones].sort((a, b) => byText(a.date, b.date)),
 });
 
 /** How much later it can come without moving the last day of the job. */

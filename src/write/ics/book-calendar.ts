@@ -1,7 +1,7 @@
 import type { Book } from '../../core/book/index.js';
 import { daysBetween } from '../../core/calendar/index.js';
 import { calendarFile, type CalendarDecision } from './calendar-file.js';
-import type { IsoDate } from '../../base/units/index.js';
+import { byText, type IsoDate } from '../../base/units/index.js';
 
 /** The Book's decide-by days and milestones as an iCalendar file; decisions by day, then as in the Book. Without a
  *  `sequence`, it is the Book's day as a number: the file of a later day updates the entries of an earlier one, in any
@@ -15,7 +15,7 @@ export function bookCalendar(book: Book, sequence = daySequence(book.on)): strin
   });
   return calendarFile({
     house: book.house,
-    decisions: decisions.sort((a, b) => (a.by < b.by ? -1 : a.by > b.by ? 1 : 0)),
+    decisions: decisions.sort((a, b) => byText(a.by, b.by)),
     milestones: book.calendar.milestones,
     on: book.on,
     sequence,

@@ -1,3 +1,4 @@
+import { byText } from '../../../base/units/index.js';
 import type { ScheduleColumn } from '../../model/index.js';
 import type { BookCategory } from '../book.js';
 import type { FinishKey } from './schedule.js';
@@ -39,7 +40,7 @@ export function finishKeys(look: Unscheduled): readonly FinishKey[] {
     ];
   });
   // Numbers already run up within the letters, and the sort keeps them so.
-  keys.sort((a, b) => (a.letters < b.letters ? -1 : a.letters > b.letters ? 1 : 0));
+  keys.sort((a, b) => byText(a.letters, b.letters));
   return keys.map(({ letters: _, ...key }) => key);
 }
 

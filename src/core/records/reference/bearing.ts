@@ -1,4 +1,4 @@
-import type { Selection } from '../../model/index.js';
+import { isOnSite, type Selection } from '../../model/index.js';
 import { problemAt } from '../../../base/problem/index.js';
 import type { Problem } from '../../../base/problem/index.js';
 import { printDay } from '../../../base/units/index.js';
@@ -68,7 +68,7 @@ function withdrawnProblems(
     const withdrawn = whole?.withdrawn;
     if (!withdrawn || (chosen !== undefined && chosen !== slug)) return [];
     const isChosen = chosen === slug;
-    if (facts.some(({ step }) => step === 'received' || step === 'installed')) return [];
+    if (isOnSite(facts)) return [];
     const { on, why, instead } = withdrawn;
     const after = isChosen && chosenOn !== undefined && chosenOn > on;
     const place = considering.indexOf(slug);

@@ -1,7 +1,7 @@
 import { problemAt, type Problem } from '../../../base/problem/index.js';
 import { looseItems } from '../checked-record.js';
 import type { Draft } from '../draft.js';
-import { some, unknown } from './unknown.js';
+import { some, unknown, unknownOption } from './unknown.js';
 
 /** Names of levels, allowances and milestones are each written once; allowances list known categories. */
 export function houseReferences({ house, slugs }: Draft): readonly Problem[] {
@@ -43,10 +43,7 @@ function invoiceReferences(house: NonNullable<Draft['house']>, slugs: Draft['slu
         return [unknown(origin, path, { code: 'allowance-category', message, name: category, among, lives })];
       }
       const options = slugs.options.get(category) ?? new Set<string>();
-      if (options.has(slug)) return [];
-      const message = `${category} has no option '${slug}'`;
-      const lives = `Options live in content/options/${category}/`;
-      return [unknown(origin, path, { code: 'option-unknown', message, name: slug, among: options, lives })];
+      return options.has(slug) ? [] : [unknownOption(origin, path, slug, { category, among: options })];
     }),
   );
 }

@@ -5,7 +5,7 @@ import { soundItems } from '../checked-record.js';
 import type { Draft } from '../draft.js';
 import type { RawNeed } from '../raw/option.js';
 import type { OptionDraft } from '../read-option.js';
-import { some, unknown } from './unknown.js';
+import { some, unknown, unknownOption } from './unknown.js';
 
 /** An option lives in a known category, is priced in what the category is measured in, and needs known trades. */
 export function optionReferences(draft: Draft): readonly Problem[] {
@@ -101,10 +101,7 @@ function dayProblems({ record, category }: OptionDraft, { slugs, house }: Draft)
   const instead = sound(['withdrawn']) ? raw.withdrawn?.instead : undefined;
   const among = slugs.options.get(category) ?? new Set<string>();
   if (instead === undefined || among.has(instead)) return milestones;
-  const message = `${category} has no option '${instead}'`;
-  const lives = `Options live in content/options/${category}/`;
-  const path = ['withdrawn', 'instead'];
-  return [...milestones, unknown(origin, path, { code: 'option-unknown', message, name: instead, among, lives })];
+  return [...milestones, unknownOption(origin, ['withdrawn', 'instead'], instead, { category, among })];
 }
 
 function needProblems({ record }: OptionDraft, { slugs, house }: Draft): readonly Problem[] {

@@ -3,7 +3,7 @@ import { didYouMean, nearest, problemAt, type Problem } from '../../../base/prob
 import { looseItems } from '../checked-record.js';
 import type { Draft } from '../draft.js';
 import type { RoomDraft } from '../read-room.js';
-import { some, unknown } from './unknown.js';
+import { some, unknown, unknownOption } from './unknown.js';
 
 /** Selections name known categories, options and allowances. */
 export function selectionReferences(draft: Draft): readonly Problem[] {
@@ -45,12 +45,9 @@ function optionProblems(selection: Selection, { record: { origin } }: RoomDraft,
     ),
     ...(insteadOf ? [{ name: insteadOf.option, at: [...path, 'instead-of', 'option'] }] : []),
   ];
-  return named.flatMap(({ name, at }) => {
-    if (among.has(name)) return [];
-    const message = `${category} has no option '${name}'`;
-    const lives = `Options live in content/options/${category}/`;
-    return [unknown(origin, at, { code: 'option-unknown', message, name, among, lives })];
-  });
+  return named
+    .filter(({ name }) => !among.has(name))
+    .map(({ name, at }) => unknownOption(origin, at, name, { category, among }));
 }
 
 function allowanceProblems(

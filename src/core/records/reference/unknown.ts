@@ -23,6 +23,18 @@ export function unknown(
   return problemAt(origin, path, code, message, { fix: meant === undefined ? lives : `${meant} ${lives}` });
 }
 
+/** An option that its category does not have. */
+export function unknownOption(
+  origin: Origin,
+  path: Path,
+  name: string,
+  { category, among }: { readonly category: string; readonly among: Iterable<string> },
+): Problem {
+  const message = `${category} has no option '${name}'`;
+  const lives = `Options live in content/options/${category}/`;
+  return unknown(origin, path, { code: 'option-unknown', message, name, among, lives });
+}
+
 /** The first few of a list of names, for a line that says what there is. */
 export function some(names: Iterable<string>): string {
   const all = [...names];
