@@ -14,6 +14,7 @@ export default tseslint.config(
       '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
       'max-lines': ['warn', { max: 300, skipBlankLines: true, skipComments: true }],
       eqeqeq: 'error',
+      'no-duplicate-imports': 'error',
     },
   },
   {

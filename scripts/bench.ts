@@ -1,8 +1,7 @@
-import { mkdtemp, readFile, readdir, rm } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import Eleventy from '@11ty/eleventy';
-import type { UserConfig } from '@11ty/eleventy';
+import Eleventy, { type UserConfig } from '@11ty/eleventy';
 import type { Book } from '../src/core/book/index.js';
 import { composeBook, loadHouse, type LoadedHouse } from '../src/disk/load/index.js';
 import { makeBookPdf } from '../src/print/index.js';

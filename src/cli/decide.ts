@@ -17,8 +17,7 @@ import { printDay } from '../base/units/index.js';
 import type { Records } from '../core/model/index.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
-import { checkHouseDir, dayOf } from './house-options.js';
-import type { HouseOptions } from './house-options.js';
+import { checkHouseDir, dayOf, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
 
 interface DecideOptions extends HouseOptions {

@@ -6,8 +6,7 @@ import { changeOrderDigest } from '../signoff/index.js';
 import { shortDigest } from '../base/units/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import type { Console } from './console.js';
-import { loadFor, reportProblems, withHouseOptions } from './house-options.js';
-import type { HouseOptions } from './house-options.js';
+import { loadFor, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
 
 /** `bookmatch print-change N`: the paper that owner and builder sign, kept in issued/ so that verify can hold a signed one against it. */

@@ -10,8 +10,11 @@ import {
   poundsWords,
   quantityChangeWords,
   sideWords,
+  type Comparison,
+  type NoticeChange,
+  type RoomChange,
+  type SelectionChange,
 } from '../core/compare/index.js';
-import type { Comparison, NoticeChange, RoomChange, SelectionChange } from '../core/compare/index.js';
 import type { Block } from '../sheet/index.js';
 import { comparisonSections as of } from '../table/index.js';
 import { capital, printDay, printMoneyChange, type Cents } from '../base/units/index.js';

@@ -3,8 +3,16 @@ import { existsSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
 import { Command, Option } from 'commander';
 import { printable } from '../base/problem/index.js';
-import { findSignable, openCertificate, printInstant, signatureField, signerRoles, signPdf } from '../signoff/index.js';
-import type { CertificateFacts, SignerRole } from '../signoff/index.js';
+import {
+  findSignable,
+  openCertificate,
+  printInstant,
+  signatureField,
+  signerRoles,
+  signPdf,
+  type CertificateFacts,
+  type SignerRole,
+} from '../signoff/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import type { Console } from './console.js';
 import { passphraseVariable, readPassphrase } from './passphrase.js';

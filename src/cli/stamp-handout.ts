@@ -1,5 +1,4 @@
-import { lastIssue } from '../core/book/index.js';
-import type { Book, BookTrade } from '../core/book/index.js';
+import { lastIssue, type Book, type BookTrade } from '../core/book/index.js';
 import type { HandoutOptions } from '../handout/index.js';
 import { tradeDigests } from '../signoff/index.js';
 import type { IssueChanges } from './issue-changes.js';

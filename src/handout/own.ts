@@ -7,8 +7,10 @@ import {
   printDay,
   printLength,
   printMetric,
+  type Area,
+  type IsoDate,
+  type Length,
 } from '../base/units/index.js';
-import type { Area, IsoDate, Length } from '../base/units/index.js';
 
 /** Words of the program itself. */
 export type Own = string & { readonly own: true };

@@ -1,5 +1,13 @@
-import { lookUp, optionId } from '../core/book/index.js';
-import type { Book, BookCategory, BookOption, BookSelection, BookTrade, LookUp } from '../core/book/index.js';
+import {
+  lookUp,
+  optionId,
+  type Book,
+  type BookCategory,
+  type BookOption,
+  type BookSelection,
+  type BookTrade,
+  type LookUp,
+} from '../core/book/index.js';
 import { optionsAt } from '../table/index.js';
 
 /** What belongs to one trade in a Book, at hand while its handout is made. */

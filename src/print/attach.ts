@@ -1,5 +1,4 @@
-import { AFRelationship } from 'pdf-lib';
-import type { PDFDocument } from 'pdf-lib';
+import { AFRelationship, type PDFDocument } from 'pdf-lib';
 import type { IsoDate } from '../base/units/index.js';
 
 /** Attaches JSON to a PDF as the data that it was printed from, dated by a day of the records. */

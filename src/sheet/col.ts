@@ -1,6 +1,15 @@
 import type { Cents, IsoDate, Length } from '../base/units/index.js';
-import type { Cell, Finish, Is, Kind, MoneyCell, Place, Status } from './cell.js';
-import { nothing, words } from './cell.js';
+import {
+  nothing,
+  words,
+  type Cell,
+  type Finish,
+  type Is,
+  type Kind,
+  type MoneyCell,
+  type Place,
+  type Status,
+} from './cell.js';
 import type { Names } from './names.js';
 import type { Column } from './table.js';
 

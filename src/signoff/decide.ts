@@ -1,8 +1,6 @@
 import { isSigned, type ChangeOrder, type ChangeOrderState, type Issue, type Person } from '../core/model/index.js';
-import { nearest, problemAt } from '../base/problem/index.js';
-import type { Path, Problem, ProblemCode } from '../base/problem/index.js';
-import { printDay } from '../base/units/index.js';
-import type { IsoDate } from '../base/units/index.js';
+import { nearest, problemAt, type Path, type Problem, type ProblemCode } from '../base/problem/index.js';
+import { printDay, type IsoDate } from '../base/units/index.js';
 import { spliceKeys } from './splice-keys.js';
 
 /** Who decides, on which day, and why where the record asks for it. */

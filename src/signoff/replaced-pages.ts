@@ -1,6 +1,5 @@
 import type { Book } from '../core/book/index.js';
-import { changeList } from '../core/compare/index.js';
-import type { Comparison } from '../core/compare/index.js';
+import { changeList, type Comparison } from '../core/compare/index.js';
 import type { ReplacedPage } from '../core/model/index.js';
 import { roomDigests } from './digest/index.js';
 

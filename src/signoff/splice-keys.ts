@@ -1,5 +1,4 @@
-import { isMap, isNode, isScalar, parseDocument, stringify } from 'yaml';
-import type { Pair } from 'yaml';
+import { isMap, isNode, isScalar, parseDocument, stringify, type Pair } from 'yaml';
 
 /** A record with top-level keys of its front matter set to `values`, by splicing: every byte outside these keys stays as it was, remarks
  *  and the other keys' notation too. Keys that are not there come after `after`, in order. `text` is a record that was read

@@ -1,6 +1,13 @@
 import { byText } from '../base/units/index.js';
-import { lookUp } from '../core/book/index.js';
-import type { Alternative, Book, BookOption, BookSelection, BookTrade, LookUp } from '../core/book/index.js';
+import {
+  lookUp,
+  type Alternative,
+  type Book,
+  type BookOption,
+  type BookSelection,
+  type BookTrade,
+  type LookUp,
+} from '../core/book/index.js';
 import type { DatedMilestone } from '../core/calendar/index.js';
 import type { Order } from '../core/price/index.js';
 import { choicePaths } from './paths.js';

@@ -1,7 +1,6 @@
 import { chmod, mkdir, mkdtemp, readdir, rename, rm } from 'node:fs/promises';
 import { join, relative, resolve, sep } from 'node:path';
-import Eleventy from '@11ty/eleventy';
-import type { UserConfig } from '@11ty/eleventy';
+import Eleventy, { type UserConfig } from '@11ty/eleventy';
 import { bookConfig, comparisonConfig } from '../../eleventy.config.js';
 import type { Book } from '../core/book/index.js';
 import type { Comparison } from '../core/compare/index.js';

@@ -1,9 +1,7 @@
 import type { BookSelection, JointDecision, LookUp, PickedOption } from '../core/book/index.js';
 import type { Range } from '../core/price/index.js';
-import { lower, printMoney, printMoneyChange } from '../base/units/index.js';
-import type { Cents } from '../base/units/index.js';
-import { words } from '../sheet/index.js';
-import type { Cell } from '../sheet/index.js';
+import { lower, printMoney, printMoneyChange, type Cents } from '../base/units/index.js';
+import { words, type Cell } from '../sheet/index.js';
 import { choiceTitle, choiceWords } from './choice.js';
 
 /** `101 Great room: stone facing, chimney breast`; of several choices, the allowance or what they are, and the

@@ -1,6 +1,15 @@
 import type { LookUp } from '../core/book/index.js';
-import { layOut, layOutFor } from '../sheet/index.js';
-import type { Cell, Gate, HouseBlock, HouseTable, MoneyFree, TableBlock, Table } from '../sheet/index.js';
+import {
+  layOut,
+  layOutFor,
+  type Cell,
+  type Gate,
+  type HouseBlock,
+  type HouseTable,
+  type MoneyFree,
+  type Table,
+  type TableBlock,
+} from '../sheet/index.js';
 import { namesOf } from './names-of.js';
 
 /** A table with where its rows come from, as the house reads it. */

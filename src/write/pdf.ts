@@ -1,5 +1,15 @@
-import type { Block, HouseCell, LaidSum, Line, Place, Sheet, Status, TableBlock, Width } from '../sheet/index.js';
-import { say } from '../sheet/index.js';
+import {
+  say,
+  type Block,
+  type HouseCell,
+  type LaidSum,
+  type Line,
+  type Place,
+  type Sheet,
+  type Status,
+  type TableBlock,
+  type Width,
+} from '../sheet/index.js';
 import { anchorOf } from './anchor.js';
 import { readProse, type Block as Prose } from './read-prose.js';
 import { isFigure, pointOf, shownColumns } from './looks.js';

@@ -1,5 +1,4 @@
-import MarkdownIt from 'markdown-it';
-import type { Token } from 'markdown-it';
+import MarkdownIt, { type Token } from 'markdown-it';
 import { withoutMarks } from '../core/records/index.js';
 
 /** Running text inside a block. Every string is data for the page layout, never its markup. */

@@ -1,5 +1,11 @@
-import type { Block, HouseCell, LaidColumn, TableBlock, Width } from '../sheet/index.js';
-import { plainWords } from '../sheet/index.js';
+import {
+  plainWords,
+  type Block,
+  type HouseCell,
+  type LaidColumn,
+  type TableBlock,
+  type Width,
+} from '../sheet/index.js';
 import { isFigure, pointOf, shownColumns } from './looks.js';
 
 /** `title`: what has just been said, so that a caption does not say it again. */

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Problem } from '../../src/base/problem/index.js';
-import { smallBook } from './small-house.js';
-import type { Edits } from './small-house.js';
+import { smallBook, type Edits } from './small-house.js';
 
 const pine = 'content/options/floor/pine.md';
 const quoted = (words: string, house: Edits = {}): Edits => ({

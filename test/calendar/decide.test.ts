@@ -8,8 +8,8 @@ import {
   dueSoonDays,
   plusDays,
   workingDays,
+  type DecideInput,
 } from '../../src/core/calendar/index.js';
-import type { DecideInput } from '../../src/core/calendar/index.js';
 import { category, chain, dated, house, option, rules } from './house.js';
 
 const calendar = workingDays(rules);

@@ -1,6 +1,12 @@
 import { expect, test } from 'vitest';
-import { dateMilestones, decide, slipEffects, workingDays } from '../../src/core/calendar/index.js';
-import type { HouseDates, Slips } from '../../src/core/calendar/index.js';
+import {
+  dateMilestones,
+  decide,
+  slipEffects,
+  workingDays,
+  type HouseDates,
+  type Slips,
+} from '../../src/core/calendar/index.js';
 import { category, chain, house, option, rules } from './house.js';
 
 const calendar = workingDays(rules);

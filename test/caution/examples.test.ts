@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { cautionRules } from '../../src/core/caution/index.js';
-import type {
-  Example,
-  ExampleRoom,
-  ExampleSelection,
-  RoomView,
-  SelectionView,
-  Written,
+import {
+  cautionRules,
+  type Example,
+  type ExampleRoom,
+  type ExampleSelection,
+  type RoomView,
+  type SelectionView,
+  type Written,
 } from '../../src/core/caution/index.js';
 import { products, type Product, type ProductName } from '../../src/core/fact/index.js';
 import type { Category, FeatureMeasure, OpeningMeasure } from '../../src/core/model/index.js';

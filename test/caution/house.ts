@@ -1,5 +1,12 @@
-import { findCautions, viewHouse, viewRoom } from '../../src/core/caution/index.js';
-import type { Caution, HouseView, RoomView, SelectionView } from '../../src/core/caution/index.js';
+import {
+  findCautions,
+  viewHouse,
+  viewRoom,
+  type Caution,
+  type HouseView,
+  type RoomView,
+  type SelectionView,
+} from '../../src/core/caution/index.js';
 import type {
   Attribute,
   Category,

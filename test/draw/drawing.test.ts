@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import {
-  drawCeilingPlan,
   breastDrawer,
-  edgeDrawer,
+  drawCeilingPlan,
   drawPlan,
+  edgeDrawer,
   printPalette,
   screenPalette,
+  type Drawing,
 } from '../../src/draw/index.js';
-import type { Drawing } from '../../src/draw/index.js';
 import type { DrawnCourses } from '../../src/core/book/index.js';
 import { planSpan } from '../../src/draw/plan/span.js';
 import { scales } from '../../src/draw/scale.js';

@@ -1,5 +1,4 @@
-import polygonClipping from 'polygon-clipping';
-import type { MultiPolygon, Polygon } from 'polygon-clipping';
+import polygonClipping, { type MultiPolygon, type Polygon } from 'polygon-clipping';
 import { describe, expect, test } from 'vitest';
 import {
   areaOf,
@@ -17,8 +16,10 @@ import {
   rectangle,
   subtract,
   weld,
+  type Patch,
+  type Plane,
+  type Ring,
 } from '../../src/base/geometry/index.js';
-import type { Patch, Plane, Ring } from '../../src/base/geometry/index.js';
 import { holed, seeded, star } from './random.js';
 
 const ring = (...points: [number, number][]): Ring => points.map(([x, y]) => ({ x, y }));

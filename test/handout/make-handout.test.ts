@@ -1,8 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import type { Book } from '../../src/core/book/index.js';
 import { compare } from '../../src/core/compare/index.js';
-import { handoutProblems, makeHandout, standingOf } from '../../src/handout/index.js';
-import type { Handout, HandoutOptions } from '../../src/handout/index.js';
+import {
+  handoutProblems,
+  makeHandout,
+  standingOf,
+  type Handout,
+  type HandoutOptions,
+} from '../../src/handout/index.js';
 import { nothing, plainWords, rowsOf } from '../../src/sheet/index.js';
 import { smallBook } from '../book/small-house.js';
 

@@ -5,8 +5,7 @@ import { lookUp } from '../../src/core/book/index.js';
 import { loadBook } from '../../src/disk/load/index.js';
 import { makeHandout } from '../../src/handout/index.js';
 import { makeChangeOrderPdf, makeHandoutPdf, makeSheetPdf } from '../../src/print/index.js';
-import { rowsOf, tablesOf } from '../../src/sheet/index.js';
-import type { Block } from '../../src/sheet/index.js';
+import { rowsOf, tablesOf, type Block } from '../../src/sheet/index.js';
 import { handoutFolders } from '../../src/site/handout/index.js';
 import {
   agreedSections,

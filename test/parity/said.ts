@@ -1,12 +1,20 @@
 /** What every form of a table must say, and how each form is asked for it. */
 import { parse } from 'csv-parse/sync';
-import { plainWords, raw, rowsOf, say, tablesOf } from '../../src/sheet/index.js';
-import type { Block, HouseCell, Sheet, TableBlock } from '../../src/sheet/index.js';
+import {
+  plainWords,
+  raw,
+  rowsOf,
+  say,
+  tablesOf,
+  type Block,
+  type HouseCell,
+  type Sheet,
+  type TableBlock,
+} from '../../src/sheet/index.js';
 import { anchorOf, tableCsv, tableText } from '../../src/write/index.js';
 import { putDown } from '../print/tool.js';
 import type { HtmlTable } from './read-html.js';
-import { readTaggedTables } from './read-tags.js';
-import type { TaggedTable } from './read-tags.js';
+import { readTaggedTables, type TaggedTable } from './read-tags.js';
 
 type Row = ReturnType<typeof rowsOf<HouseCell>>[number];
 type Form = 'html' | 'pdf' | 'text';

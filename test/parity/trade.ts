@@ -2,8 +2,7 @@
 import type { LookUp } from '../../src/core/book/index.js';
 import type { Handout } from '../../src/handout/index.js';
 import { sieve } from '../../src/handout/sieve.js';
-import { raw, rowsOf } from '../../src/sheet/index.js';
-import type { HouseBlock, HouseCell, TradeBlock } from '../../src/sheet/index.js';
+import { raw, rowsOf, type HouseBlock, type HouseCell, type TradeBlock } from '../../src/sheet/index.js';
 import { backing, orders, supplies, tradeTables } from '../../src/table/index.js';
 
 /** Every table that stands in a handout; an empty one is said in words. */

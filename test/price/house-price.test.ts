@@ -8,8 +8,9 @@ import {
   ownerPurchases,
   priceHouse,
   worldCost,
+  type HousePrice,
+  type Item,
 } from '../../src/core/price/index.js';
-import type { HousePrice, Item } from '../../src/core/price/index.js';
 import { allowance, cents, item, option, percent, priceBook } from './house.js';
 import { randomHouse } from './random-house.js';
 

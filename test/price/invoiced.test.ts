@@ -1,8 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Invoice } from '../../src/core/model/index.js';
-import { addCosts, contractSteps, makeLedger, orderList, priceHouse, worldCost } from '../../src/core/price/index.js';
-import type { Item } from '../../src/core/price/index.js';
+import {
+  addCosts,
+  contractSteps,
+  makeLedger,
+  orderList,
+  priceHouse,
+  worldCost,
+  type Item,
+} from '../../src/core/price/index.js';
 import { allowance, cents, contract, item, option, priceBook } from './house.js';
 import { randomHouse } from './random-house.js';
 

@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { changeInWorld, mostCombinations, priceHouse } from '../../src/core/price/index.js';
-import type { HousePrice, Item, Stand } from '../../src/core/price/index.js';
+import {
+  changeInWorld,
+  mostCombinations,
+  priceHouse,
+  type HousePrice,
+  type Item,
+  type Stand,
+} from '../../src/core/price/index.js';
 import { allowance, cents, item, option, priceBook } from './house.js';
 import { randomHouse } from './random-house.js';
 

@@ -6,8 +6,9 @@ import {
   problemAt,
   problemIn,
   sortProblems,
+  type Origin,
+  type Problem,
 } from '../../src/base/problem/index.js';
-import type { Origin, Problem } from '../../src/base/problem/index.js';
 
 const text = ['---', 'name: Study', '    chosen: pine-shiplp-1x8', '---', ''].join('\n');
 const origin: Origin = {

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readRecords } from '../../src/core/records/index.js';
 import type { Contract } from '../../src/core/model/index.js';
-import { edited, toldOf } from './small-house.js';
-import type { Edit } from './small-house.js';
+import { edited, toldOf, type Edit } from './small-house.js';
 
 const house = 'content/house.md';
 const percent = (amount: number) => ({ amount, scale: 2 });

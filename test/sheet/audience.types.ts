@@ -1,17 +1,17 @@
 import type { Book, DoorRow } from '../../src/core/book/index.js';
 import type { Order } from '../../src/core/price/index.js';
-import { col } from '../../src/sheet/index.js';
-import type {
-  Cell,
-  HouseCell,
-  HouseSheet,
-  MoneyFree,
-  MoneyIn,
-  Names,
-  Sieved,
-  Table,
-  TradeCell,
-  TradeSheet,
+import {
+  col,
+  type Cell,
+  type HouseCell,
+  type HouseSheet,
+  type MoneyFree,
+  type MoneyIn,
+  type Names,
+  type Sieved,
+  type Table,
+  type TradeCell,
+  type TradeSheet,
 } from '../../src/sheet/index.js';
 
 /** Who may read a sheet is the type of its cells: this file does not compile when money or words unsieved could reach a trade. */

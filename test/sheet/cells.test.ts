@@ -1,6 +1,18 @@
 import { describe, expect, test } from 'vitest';
-import { col, dataHead, gated, layOut, layOutFor, plainWords, raw } from '../../src/sheet/index.js';
-import type { Cell, Finish, HouseCell, Names, Table } from '../../src/sheet/index.js';
+import {
+  col,
+  dataHead,
+  gated,
+  layOut,
+  layOutFor,
+  plainWords,
+  raw,
+  type Cell,
+  type Finish,
+  type HouseCell,
+  type Names,
+  type Table,
+} from '../../src/sheet/index.js';
 import type { Cents, Length } from '../../src/base/units/index.js';
 
 const inches = (count: number) => (count * 25_400_000) as Length;

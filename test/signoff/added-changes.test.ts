@@ -1,9 +1,26 @@
-import type { PDFDict, PDFHexString } from 'pdf-lib';
-import { PDFArray, PDFName, PDFNumber, PDFRawStream, PDFRef, PDFString } from 'pdf-lib';
+import {
+  PDFArray,
+  PDFName,
+  PDFNumber,
+  PDFRawStream,
+  PDFRef,
+  PDFString,
+  type PDFDict,
+  type PDFHexString,
+} from 'pdf-lib';
 import { describe, expect, test } from 'vitest';
 import { verifyPdf } from '../../src/signoff/index.js';
-import { addRevision, Allowance, formFields, openPdf, pagesOf, startAdditions } from '../../src/signoff/pdf/index.js';
-import type { Additions, PdfFile, Revision } from '../../src/signoff/pdf/index.js';
+import {
+  addRevision,
+  Allowance,
+  formFields,
+  openPdf,
+  pagesOf,
+  startAdditions,
+  type Additions,
+  type PdfFile,
+  type Revision,
+} from '../../src/signoff/pdf/index.js';
 import { askPoppler } from './outside-tools.js';
 import { builder, owner, sign } from './signed.js';
 import { makeSmallPdf } from './small-pdf.js';

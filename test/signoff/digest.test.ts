@@ -1,9 +1,8 @@
-import { shortDigest } from '../../src/base/units/index.js';
+import { shortDigest, type Cents } from '../../src/base/units/index.js';
 import { expect, test } from 'vitest';
 import type { Book } from '../../src/core/book/index.js';
 import { loadBook } from '../../src/disk/load/index.js';
 import { digestOf, roomDigests, tradeDigests } from '../../src/signoff/index.js';
-import type { Cents } from '../../src/base/units/index.js';
 import { makeFixture } from '../print/fixture.js';
 
 test('a digest is SHA-256 of the canonical text', () => {

@@ -12,8 +12,8 @@ import {
   printPercent,
   printRate,
   readDecimal,
+  type Cents,
 } from '../../src/base/units/index.js';
-import type { Cents } from '../../src/base/units/index.js';
 
 const cents = fc.integer({ min: -1_000_000_000, max: 1_000_000_000 }).map((n) => n as Cents);
 

@@ -4,8 +4,8 @@ import {
   compass,
   findUnit,
   parseArea,
-  parseDay,
   parseCalendarDays,
+  parseDay,
   parseDays,
   parsePitch,
   parseQuantity,
@@ -15,8 +15,8 @@ import {
   printAreaMetric,
   printDay,
   printQuantity,
+  type Area,
 } from '../../src/base/units/index.js';
-import type { Area } from '../../src/base/units/index.js';
 
 describe('quantities', () => {
   it('reads amounts with their unit', () => {

@@ -1,9 +1,7 @@
 import type { Decision } from '../calendar/index.js';
 import type { Contract, InsteadOf, Option } from '../model/index.js';
-import { shareOf } from '../price/index.js';
-import type { Cost } from '../price/index.js';
-import { printPercent } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { shareOf, type Cost } from '../price/index.js';
+import { printPercent, type Cents } from '../../base/units/index.js';
 import type { Alternative, ChangedOrder } from './book.js';
 import type { Draft } from './draft.js';
 

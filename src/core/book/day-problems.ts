@@ -1,8 +1,6 @@
-import { describePush, describeSlack, printWorkingDays } from '../calendar/index.js';
-import type { Bound } from '../calendar/index.js';
+import { describePush, describeSlack, printWorkingDays, type Bound } from '../calendar/index.js';
 import { isOnSite, lastPromise, type House, type Milestone, type Option, type Records } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Path, Problem } from '../../base/problem/index.js';
+import { problemAt, type Path, type Problem } from '../../base/problem/index.js';
 import { printDay, type IsoDate } from '../../base/units/index.js';
 import type { BookSelection } from './book.js';
 import type { Draft } from './draft.js';

@@ -1,13 +1,16 @@
-import { dateMilestones, decide, movedMilestones, workingDays } from '../calendar/index.js';
-import type {
-  DatedMilestone,
-  DayAfter,
-  Decided,
-  DecideInput,
-  Decision,
-  Earliest,
-  MovedMilestone,
-  Slips,
+import {
+  dateMilestones,
+  decide,
+  movedMilestones,
+  workingDays,
+  type DatedMilestone,
+  type DayAfter,
+  type Decided,
+  type DecideInput,
+  type Decision,
+  type Earliest,
+  type MovedMilestone,
+  type Slips,
 } from '../calendar/index.js';
 import type { House } from '../model/index.js';
 import { byText, type IsoDate } from '../../base/units/index.js';

@@ -1,9 +1,7 @@
 import type { Option, Records } from '../model/index.js';
 import type { LedgerEntry } from '../price/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Problem } from '../../base/problem/index.js';
-import { counted, printDay, printMoney } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { problemAt, type Problem } from '../../base/problem/index.js';
+import { counted, printDay, printMoney, type Cents } from '../../base/units/index.js';
 import type { Quote } from './book.js';
 import { optionId } from './draft.js';
 

@@ -1,5 +1,14 @@
-import { comparedParts, costOf, noCost, reckoningText, selectionEffect } from '../price/index.js';
-import type { Cost, HousePrice, Item, Reckoning } from '../price/index.js';
+import {
+  comparedParts,
+  costOf,
+  noCost,
+  reckoningText,
+  selectionEffect,
+  type Cost,
+  type HousePrice,
+  type Item,
+  type Reckoning,
+} from '../price/index.js';
 
 /** How a selection with `option` changes the contract beside its allowance, against its standard. `cost` is absent while
  *  nothing is counted for it: then there is nothing to reckon, as when there is nothing to compare it with. */

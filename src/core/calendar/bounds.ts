@@ -1,6 +1,5 @@
 import type { Category, Need, Option, Selection } from '../model/index.js';
-import { joinWords, printDay } from '../../base/units/index.js';
-import type { IsoDate } from '../../base/units/index.js';
+import { joinWords, printDay, type IsoDate } from '../../base/units/index.js';
 import { printWorkingDays } from './day.js';
 import type { Arrival } from './arrival.js';
 import type { Bound, DatedMilestone, Lifted } from './decision.js';

@@ -1,14 +1,15 @@
 import {
   bounds,
-  headings,
   direction,
+  headings,
   heightRange,
   lengthOf,
   nearFeet,
   pointInFeet,
   pointOf,
+  type Ring,
+  type Xy,
 } from '../../base/geometry/index.js';
-import type { Ring, Xy } from '../../base/geometry/index.js';
 import type { Bearing, FeatureRecord } from '../model/index.js';
 import { didYouMean, problemAt, type Problem } from '../../base/problem/index.js';
 import { feet, printLength, type Length } from '../../base/units/index.js';

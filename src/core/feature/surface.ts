@@ -8,8 +8,8 @@ import {
   reversed,
   subtract,
   weld,
+  type Patch,
 } from '../../base/geometry/index.js';
-import type { Patch } from '../../base/geometry/index.js';
 import type { Deduction, Region, Surface } from '../model/index.js';
 import type { Area } from '../../base/units/index.js';
 

@@ -11,8 +11,9 @@ import {
   slopeOf,
   unfold,
   volumeUnder,
+  type Patch,
+  type Plane,
 } from '../../base/geometry/index.js';
-import type { Patch, Plane } from '../../base/geometry/index.js';
 import { takeOff, type Cut } from '../feature/index.js';
 import type { CeilingFacet, CeilingMeasure } from '../model/index.js';
 import type { Area } from '../../base/units/index.js';

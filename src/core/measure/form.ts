@@ -7,8 +7,11 @@ import {
   nearestHeading,
   planeFrom,
   slopeOf,
+  type Bounds,
+  type Patch,
+  type Plane,
+  type Xy,
 } from '../../base/geometry/index.js';
-import type { Bounds, Patch, Plane, Xy } from '../../base/geometry/index.js';
 import type { CeilingForm, CeilingPart } from '../model/index.js';
 import { feet } from '../../base/units/index.js';
 

@@ -7,8 +7,10 @@ import {
   pointInFeet,
   reversed,
   signedArea,
+  type Patch,
+  type Ring,
+  type Xy,
 } from '../../base/geometry/index.js';
-import type { Patch, Ring, Xy } from '../../base/geometry/index.js';
 import type { Room, WalkedWall } from '../model/index.js';
 import { problemAt, type Outcome, type Path, type Problem } from '../../base/problem/index.js';
 import { feet, fromFeet, printLength } from '../../base/units/index.js';

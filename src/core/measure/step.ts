@@ -8,8 +8,10 @@ import {
   minus,
   profileAlong,
   weld,
+  type Patch,
+  type Profile,
+  type Xy,
 } from '../../base/geometry/index.js';
-import type { Patch, Profile, Xy } from '../../base/geometry/index.js';
 import { regionsOf } from '../feature/index.js';
 import type { Surface } from '../model/index.js';
 import { feet, type Area } from '../../base/units/index.js';

@@ -1,6 +1,8 @@
 import {
   areaOf,
+  between,
   bounds,
+  cross,
   distance,
   edges,
   envelopeHeight,
@@ -12,12 +14,13 @@ import {
   patchFrom,
   profileAlong,
   ringInFeet,
-  cross,
-  between,
   straightened,
   subtract,
+  type Patch,
+  type Plane,
+  type Profile,
+  type Xy,
 } from '../../base/geometry/index.js';
-import type { Patch, Plane, Profile, Xy } from '../../base/geometry/index.js';
 import type { CeilingPart, Room } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import { printLength, type Length } from '../../base/units/index.js';

@@ -1,5 +1,13 @@
-import { distance, faceUnder, lengthOf, pointOf, rectangle } from '../../base/geometry/index.js';
-import type { Patch, Profile, Xy } from '../../base/geometry/index.js';
+import {
+  distance,
+  faceUnder,
+  lengthOf,
+  pointOf,
+  rectangle,
+  type Patch,
+  type Profile,
+  type Xy,
+} from '../../base/geometry/index.js';
 import { surfaceOf, type Cut } from '../feature/index.js';
 import type { FeatureMeasure, OpeningMeasure, Point, WallMeasure } from '../model/index.js';
 import { feet, type Length } from '../../base/units/index.js';

@@ -2,8 +2,7 @@ import { costParts, type Allowance, type Contract, type CostPart } from '../mode
 import type { Cents } from '../../base/units/index.js';
 import { costOf, type Cost, type Effect } from './cost.js';
 import type { Item } from './item.js';
-import { markupRate } from './markup.js';
-import type { ChangeKind } from './markup.js';
+import { markupRate, type ChangeKind } from './markup.js';
 import { shareOf } from './rounding.js';
 
 const noEffect: Effect = { difference: 0, markup: 0, retained: 0, change: 0 } as Effect;

@@ -1,7 +1,6 @@
 import type { Allowance, CostPart, Invoice } from '../model/index.js';
 import type { Cents } from '../../base/units/index.js';
-import { makeCost } from './cost.js';
-import type { Cost } from './cost.js';
+import { makeCost, type Cost } from './cost.js';
 import type { InvoicedOrder, Item, SizedAllowance } from './item.js';
 import { shareOut } from './rounding.js';
 

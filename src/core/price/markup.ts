@@ -1,6 +1,5 @@
 import type { ChangeOrder, Contract, Net, Netted } from '../model/index.js';
-import { printMoney, printMoneyChange, printPercent } from '../../base/units/index.js';
-import type { Cents, Decimal } from '../../base/units/index.js';
+import { printMoney, printMoneyChange, printPercent, type Cents, type Decimal } from '../../base/units/index.js';
 import type { ReasonedFigure } from './cost.js';
 import { shareOf } from './rounding.js';
 

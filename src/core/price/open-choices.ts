@@ -1,13 +1,10 @@
 import type { Cents } from '../../base/units/index.js';
 import type { EffectDifference } from './contract-effects.js';
-import { noCost } from './cost.js';
-import type { Cost } from './cost.js';
-import { Combinations } from './combinations.js';
-import type { Extremes, Range } from './combinations.js';
+import { noCost, type Cost } from './cost.js';
+import { Combinations, type Extremes, type Range } from './combinations.js';
 import type { Item } from './item.js';
 import type { PricedPool } from './pool.js';
-import { Together } from './together.js';
-import type { PricedToday, Stand } from './together.js';
+import { Together, type PricedToday, type Stand } from './together.js';
 
 /** What an option does to the house. */
 export interface ChoiceFigure extends EffectDifference {

@@ -16,8 +16,12 @@ import {
   printMoney,
   read,
   unread,
+  type Area,
+  type Cents,
+  type Length,
+  type Rate,
+  type Reading,
 } from '../../base/units/index.js';
-import type { Area, Cents, Length, Rate, Reading } from '../../base/units/index.js';
 
 /** A notation that a schema names with `format`: how it is read, and what one looks like. */
 export interface Notation {

@@ -1,6 +1,5 @@
 import { parseDocument } from 'yaml';
-import { problemIn } from '../../base/problem/index.js';
-import type { Problem } from '../../base/problem/index.js';
+import { problemIn, type Problem } from '../../base/problem/index.js';
 import { parseDay, printDay, recordNumber } from '../../base/units/index.js';
 import { identityOf, readNumbered } from './record-path.js';
 import { deepestYaml, yamlDepth } from './yaml-depth.js';

@@ -1,9 +1,6 @@
-import { factSteps } from '../model/index.js';
-import type { InsteadOf, Selection, SelectionFact } from '../model/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Origin, Path, Problem } from '../../base/problem/index.js';
-import { printDay } from '../../base/units/index.js';
-import type { IsoDate } from '../../base/units/index.js';
+import { factSteps, type InsteadOf, type Selection, type SelectionFact } from '../model/index.js';
+import { problemAt, type Origin, type Path, type Problem } from '../../base/problem/index.js';
+import { printDay, type IsoDate } from '../../base/units/index.js';
 import { passed, readMoney } from './formats.js';
 import type { RawInsteadOf, RawSelection } from './raw/room.js';
 

@@ -1,6 +1,12 @@
 import type { ErrorObject, ValidateFunction } from 'ajv';
-import { nearest, problemAt } from '../../base/problem/index.js';
-import type { Origin, Path, Problem, ProblemCode } from '../../base/problem/index.js';
+import {
+  nearest,
+  problemAt,
+  type Origin,
+  type Path,
+  type Problem,
+  type ProblemCode,
+} from '../../base/problem/index.js';
 import { bestBranch } from './best-branch.js';
 import type { Finding } from './finding.js';
 import { notations, patternWords, slugPattern, type Notation } from './formats.js';

@@ -2,8 +2,15 @@ import { factOf } from '../fact/index.js';
 import type { Convention, CourseRun, Option, RoomMeasure, Surface, WallMeasure } from '../model/index.js';
 import type { Length } from '../../base/units/index.js';
 import { facetDirections, flatDirection, wallDirection } from './course-direction.js';
-import { boardRules, layOut, sheetRules, summarize } from './layout/index.js';
-import type { LaidRegion, LayOut, NamedPlane } from './layout/index.js';
+import {
+  boardRules,
+  layOut,
+  sheetRules,
+  summarize,
+  type LaidRegion,
+  type LayOut,
+  type NamedPlane,
+} from './layout/index.js';
 import { surfacesOf } from './convention/area.js';
 import type { Place } from './places.js';
 import type { LayoutSummary } from './takeoff.js';

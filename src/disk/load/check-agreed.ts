@@ -1,5 +1,4 @@
-import { sortProblems } from '../../base/problem/index.js';
-import type { Problem } from '../../base/problem/index.js';
+import { sortProblems, type Problem } from '../../base/problem/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 import { checkChangeOrders } from './check-change-orders.js';
 import { checkContract } from './check-contract.js';

@@ -1,6 +1,5 @@
 import { contractTerms, uncoveredTerms } from '../../core/compare/index.js';
-import { problemAt } from '../../base/problem/index.js';
-import type { Problem } from '../../base/problem/index.js';
+import { problemAt, type Problem } from '../../base/problem/index.js';
 import { firstContract } from './first-contract.js';
 import type { OpenHouse } from './open-house.js';
 

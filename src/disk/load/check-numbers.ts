@@ -1,6 +1,5 @@
 import type { ChangeOrder, Issue } from '../../core/model/index.js';
-import { problemIn } from '../../base/problem/index.js';
-import type { Problem } from '../../base/problem/index.js';
+import { problemIn, type Problem } from '../../base/problem/index.js';
 import { identityOf } from '../../core/records/index.js';
 import { recordsElsewhere } from '../history/index.js';
 import { issuedPath } from './read-snapshot.js';

@@ -1,7 +1,5 @@
-import { problemAt } from '../../base/problem/index.js';
-import type { Problem } from '../../base/problem/index.js';
-import { printDay } from '../../base/units/index.js';
-import type { IsoDate } from '../../base/units/index.js';
+import { problemAt, type Problem } from '../../base/problem/index.js';
+import { printDay, type IsoDate } from '../../base/units/index.js';
 import type { OpenHouse } from './open-house.js';
 
 /** Proposed change orders whose last day is past, as warnings. */

@@ -1,8 +1,6 @@
-import { contractTerms } from '../../core/compare/index.js';
-import type { ContractTerm } from '../../core/compare/index.js';
+import { contractTerms, type ContractTerm } from '../../core/compare/index.js';
 import type { Issue } from '../../core/model/index.js';
-import { parseMoney } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { parseMoney, type Cents } from '../../base/units/index.js';
 import type { OpenHouse } from './open-house.js';
 
 /** The contract as it was first issued. */

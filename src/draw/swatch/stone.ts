@@ -1,6 +1,16 @@
 import { path, type SvgNode } from '../../base/svg/index.js';
-import { Gathered, clip, clipBy, ground, outlineData, pieceColor, softOutline } from './canvas.js';
-import type { Canvas, Corner, Pattern } from './canvas.js';
+import {
+  clip,
+  clipBy,
+  Gathered,
+  ground,
+  outlineData,
+  pieceColor,
+  softOutline,
+  type Canvas,
+  type Corner,
+  type Pattern,
+} from './canvas.js';
 import { mix, shade } from './color.js';
 
 /** Thin ledge stones, dry-stacked: uneven courses, shadows between. */

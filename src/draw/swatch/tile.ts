@@ -1,6 +1,16 @@
 import { path, type SvgNode } from '../../base/svg/index.js';
-import { Gathered, block, blockData, clip, ground, outlineData, pieceShades } from './canvas.js';
-import type { Canvas, Corner, Pattern } from './canvas.js';
+import {
+  block,
+  blockData,
+  clip,
+  Gathered,
+  ground,
+  outlineData,
+  pieceShades,
+  type Canvas,
+  type Corner,
+  type Pattern,
+} from './canvas.js';
 import { isOther, lightness, mix, shade } from './color.js';
 
 /** The last colour is the grout when it is another thing than the first; else it is a tone of the tile. */

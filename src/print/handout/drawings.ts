@@ -1,7 +1,14 @@
 import { roomViews, type Drawing, type RoomView } from '../../draw/index.js';
 import { handoutDrawnRoom, type Handout, type HandoutRoom } from '../../handout/index.js';
-import { drawForPrint, inchesPerFoot, planTitle, ready, withShortNames } from '../drawings.js';
-import type { Box, PrintDrawing } from '../drawings.js';
+import {
+  drawForPrint,
+  inchesPerFoot,
+  planTitle,
+  ready,
+  withShortNames,
+  type Box,
+  type PrintDrawing,
+} from '../drawings.js';
 
 /** Inches of paper for a foot of house below which the figures no longer read. */
 const leastScale = 1 / 16;

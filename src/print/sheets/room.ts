@@ -1,6 +1,13 @@
 import type { BookRoom, LookUp } from '../../core/book/index.js';
-import { printArea, printAreaMetric, printLength, printMetric, printMoneyChange } from '../../base/units/index.js';
-import type { Area, Length } from '../../base/units/index.js';
+import {
+  printArea,
+  printAreaMetric,
+  printLength,
+  printMetric,
+  printMoneyChange,
+  type Area,
+  type Length,
+} from '../../base/units/index.js';
 import { printRoom, type PrintDrawing } from '../drawings.js';
 import { layoutsOnPaper, quantityLines, saidOnce } from '../../table/index.js';
 import { printTable, readProse, type PrintTable, type ProseBlock as Block } from '../../write/index.js';

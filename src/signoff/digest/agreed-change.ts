@@ -1,6 +1,5 @@
 import type { ChangeOrder } from '../../core/model/index.js';
-import { canonicalJson } from './digest-of.js';
-import { digestOfBytes } from './digest-of.js';
+import { canonicalJson, digestOfBytes } from './digest-of.js';
 
 /** What owner and builder agree to by signing a change order: what its record says of the change. Left out: where it stands and who decided, which
  *  come after the paper was printed; and the contract's sums, which follow from other change orders and are read on the paper. `job` is the

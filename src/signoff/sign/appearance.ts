@@ -1,5 +1,15 @@
-import { PDFName, PDFNumber, PDFArray, PDFRawStream, StandardFontEmbedder, StandardFonts } from 'pdf-lib';
-import type { PDFContext, PDFObject, PDFDict, PDFHexString } from 'pdf-lib';
+import {
+  PDFArray,
+  PDFName,
+  PDFNumber,
+  PDFRawStream,
+  StandardFontEmbedder,
+  StandardFonts,
+  type PDFContext,
+  type PDFDict,
+  type PDFHexString,
+  type PDFObject,
+} from 'pdf-lib';
 import type { Revision } from '../pdf/index.js';
 
 /** The font that the form's fields are written in: its name in the form's resources, and what it refers to. */

@@ -10,11 +10,18 @@ import {
   isFilled,
   openPdf,
   startAdditions,
+  type FormField,
+  type PdfFacts,
+  type PdfFile,
+  type Revision,
 } from '../pdf/index.js';
-import type { FormField, PdfFacts, PdfFile, Revision } from '../pdf/index.js';
 import { verifyPdf } from '../verify/index.js';
-import { openCertificate } from './open-certificate.js';
-import type { CertificateFacts, CertificateRefusal, OpenCertificate } from './open-certificate.js';
+import {
+  openCertificate,
+  type CertificateFacts,
+  type CertificateRefusal,
+  type OpenCertificate,
+} from './open-certificate.js';
 import { fillField, printInstant, signField, signInvisibly } from './place-signature.js';
 
 export interface SignRequest {

@@ -1,5 +1,13 @@
-import { PDFArray, PDFDict, PDFHexString, PDFNumber, PDFRawStream, PDFString } from 'pdf-lib';
-import type { PDFObject, PDFName } from 'pdf-lib';
+import {
+  PDFArray,
+  PDFDict,
+  PDFHexString,
+  PDFNumber,
+  PDFRawStream,
+  PDFString,
+  type PDFName,
+  type PDFObject,
+} from 'pdf-lib';
 
 /** Do two objects say the same? Order of keys and way of writing a string or a number do not count; what they refer to is
  *  not looked into. */

@@ -6,8 +6,11 @@ import {
   roomPoundsWords,
   roomWords,
   sideWords,
+  type MeasureChange,
+  type PartChange,
+  type RoomChange,
+  type SelectionChange,
 } from '../../core/compare/index.js';
-import type { MeasureChange, PartChange, RoomChange, SelectionChange } from '../../core/compare/index.js';
 import { fieldTable } from '../../table/index.js';
 import { capital, printMoneyChange } from '../../base/units/index.js';
 import { TableHtml } from '../../write/index.js';

@@ -1,7 +1,12 @@
 import type { VNode } from 'preact';
 import { capital } from '../../base/units/index.js';
-import { aspectWords, selectionRows, sideWords } from '../../core/compare/index.js';
-import type { SelectionChange, SelectionSide } from '../../core/compare/index.js';
+import {
+  aspectWords,
+  selectionRows,
+  sideWords,
+  type SelectionChange,
+  type SelectionSide,
+} from '../../core/compare/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { DrawnSwatch } from '../parts/drawing.js';
 import { anchorOf } from '../paths.js';

@@ -1,8 +1,7 @@
-import { readFile, readdir } from 'node:fs/promises';
+import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import Eleventy from '@11ty/eleventy';
-import type { UserConfig } from '@11ty/eleventy';
+import Eleventy, { type UserConfig } from '@11ty/eleventy';
 import { render } from 'preact-render-to-string';
 import type { Handout } from '../../handout/index.js';
 import { assetCopies, pagesRoot } from '../assets.js';

@@ -7,8 +7,11 @@ import {
   printMetric,
   printMoney,
   printMoneyChange,
+  type Area,
+  type Cents,
+  type IsoDate,
+  type Length,
 } from '../../base/units/index.js';
-import type { Area, Cents, IsoDate, Length } from '../../base/units/index.js';
 import { useView } from '../sheet-context.js';
 
 /** Money in a column: always with cents, so that points stand under each other. A bare zero is a dash. */

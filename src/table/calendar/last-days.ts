@@ -1,10 +1,7 @@
 import type { BookSelection, LookUp } from '../../core/book/index.js';
-import { describeDayAfter } from '../../core/calendar/index.js';
-import type { Decision } from '../../core/calendar/index.js';
-import { col, layOut, quiet } from '../../sheet/index.js';
-import type { Cell, HouseBlock, HouseTable } from '../../sheet/index.js';
-import { byText, joinWords } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { describeDayAfter, type Decision } from '../../core/calendar/index.js';
+import { col, layOut, quiet, type Cell, type HouseBlock, type HouseTable } from '../../sheet/index.js';
+import { byText, joinWords, type Cents } from '../../base/units/index.js';
 import { choiceWords } from '../choice.js';
 import { namesOf } from '../names-of.js';
 import { houseSchedule } from '../schedule.js';

@@ -1,5 +1,4 @@
-import { printWorkingDays } from '../../core/calendar/index.js';
-import type { DatedMilestone } from '../../core/calendar/index.js';
+import { printWorkingDays, type DatedMilestone } from '../../core/calendar/index.js';
 import { col } from '../../sheet/index.js';
 import { byText, capital } from '../../base/units/index.js';
 import { schedule } from '../schedule.js';

@@ -1,12 +1,16 @@
-import { changeList, moneyParts, movedByProduct, roomPoundsWords, roomWords } from '../../core/compare/index.js';
-import type {
-  AllowanceChange,
-  Comparison,
-  FieldChange,
-  ListedChange,
-  MovedProduct,
-  RecordChange,
-  RoomChange,
+import {
+  changeList,
+  moneyParts,
+  movedByProduct,
+  roomPoundsWords,
+  roomWords,
+  type AllowanceChange,
+  type Comparison,
+  type FieldChange,
+  type ListedChange,
+  type MovedProduct,
+  type RecordChange,
+  type RoomChange,
 } from '../../core/compare/index.js';
 import { col, layOut, money, type HouseBlock, type HouseTable } from '../../sheet/index.js';
 import { capital, type Cents } from '../../base/units/index.js';

@@ -1,8 +1,6 @@
 import type { BookOption, Quote, QuoteState } from '../../core/book/index.js';
-import { col, layOut, money } from '../../sheet/index.js';
-import type { HouseTable } from '../../sheet/index.js';
-import { counted } from '../../base/units/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { col, layOut, money, type HouseTable } from '../../sheet/index.js';
+import { counted, type Cents } from '../../base/units/index.js';
 import { namesOf } from '../names-of.js';
 import type { HouseSchedule } from '../schedule.js';
 

@@ -1,6 +1,15 @@
 import type { LookUp, Total } from '../../core/book/index.js';
-import { col, layOut, money, words } from '../../sheet/index.js';
-import type { Cell, Column, HouseCell, HouseTable, Names } from '../../sheet/index.js';
+import {
+  col,
+  layOut,
+  money,
+  words,
+  type Cell,
+  type Column,
+  type HouseCell,
+  type HouseTable,
+  type Names,
+} from '../../sheet/index.js';
 import { namesOf } from '../names-of.js';
 import type { HouseSchedule } from '../schedule.js';
 

@@ -1,8 +1,14 @@
 import fc from 'fast-check';
 import polygonClipping from 'polygon-clipping';
 import { describe, expect, test } from 'vitest';
-import { fromFrame, layOut } from '../../../src/core/takeoff/layout/index.js';
-import type { Course, Layout, LayoutInput, Piece } from '../../../src/core/takeoff/layout/index.js';
+import {
+  fromFrame,
+  layOut,
+  type Course,
+  type Layout,
+  type LayoutInput,
+  type Piece,
+} from '../../../src/core/takeoff/layout/index.js';
 import type { Point, Region } from '../../../src/core/model/index.js';
 import { feet, type Length } from '../../../src/base/units/index.js';
 import { boardInputs, sheetInputs, surfaces } from './surfaces.js';

@@ -1,10 +1,8 @@
 import { factOf } from '../../fact/index.js';
-import { fromInches, printLength } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { fromInches, printLength, type Length } from '../../../base/units/index.js';
 import { selectionsAt } from '../look-up.js';
 import { joinWords, optionWords } from '../words.js';
-import { fireplacesOf } from './fireplace.js';
-import type { Fireplace } from './fireplace.js';
+import { fireplacesOf, type Fireplace } from './fireplace.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
 

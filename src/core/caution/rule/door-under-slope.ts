@@ -1,8 +1,7 @@
 import { factOf } from '../../fact/index.js';
 import { heightRange, lengthOf } from '../../../base/geometry/index.js';
 import type { OpeningMeasure } from '../../model/index.js';
-import { feet, fromInches, printLength } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { feet, fromInches, printLength, type Length } from '../../../base/units/index.js';
 import { isFraming, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView } from '../view.js';
 import { doorAt } from './doors.js';

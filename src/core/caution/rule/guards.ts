@@ -1,6 +1,5 @@
 import type { FeatureMeasure } from '../../model/index.js';
-import { fromInches } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { fromInches, type Length } from '../../../base/units/index.js';
 import { isRailing, selectionsOn, stairOf } from '../look-up.js';
 import type { RoomView, SelectionView } from '../view.js';
 

@@ -1,11 +1,9 @@
 import { factOf } from '../../fact/index.js';
-import { feet, fromInches, printArea, printLength } from '../../../base/units/index.js';
-import type { Area, Length } from '../../../base/units/index.js';
+import { feet, fromInches, printArea, printLength, type Area, type Length } from '../../../base/units/index.js';
 import type { Option } from '../../model/index.js';
 import { isStone, tradesOf } from '../look-up.js';
 import { optionWords } from '../words.js';
-import { fireplacesOf } from './fireplace.js';
-import type { Fireplace } from './fireplace.js';
+import { fireplacesOf, type Fireplace } from './fireplace.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
 

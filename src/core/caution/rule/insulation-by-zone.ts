@@ -3,8 +3,7 @@ import { printAmount } from '../../../base/units/index.js';
 import { selectionsAt, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { joinWords } from '../words.js';
-import { wallText, zoneTable } from './climate-table.js';
-import type { ZoneTable } from './climate-table.js';
+import { wallText, zoneTable, type ZoneTable } from './climate-table.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
 

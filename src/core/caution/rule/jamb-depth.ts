@@ -1,6 +1,5 @@
 import { carries, factOf } from '../../fact/index.js';
-import { fromInches, printLength } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { fromInches, printLength, type Length } from '../../../base/units/index.js';
 import type { OpeningMeasure } from '../../model/index.js';
 import { selectionsAt } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';

@@ -1,7 +1,5 @@
-import { flightOf } from '../../feature/index.js';
-import type { Stair } from '../../feature/index.js';
-import { fromInches, printArea, printLength } from '../../../base/units/index.js';
-import type { Area } from '../../../base/units/index.js';
+import { flightOf, type Stair } from '../../feature/index.js';
+import { fromInches, printArea, printLength, type Area } from '../../../base/units/index.js';
 import { isFraming, stairOf, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView } from '../view.js';
 import type { ExampleRooms } from './example.js';

@@ -1,7 +1,6 @@
 import { factOf } from '../../fact/index.js';
 import type { Option } from '../../model/index.js';
-import { printAmount, printLength } from '../../../base/units/index.js';
-import type { Length } from '../../../base/units/index.js';
+import { printAmount, printLength, type Length } from '../../../base/units/index.js';
 import { isStone } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 

@@ -1,6 +1,5 @@
 import { carries, factOf } from '../../fact/index.js';
-import type { Length } from '../../../base/units/index.js';
-import { fromInches, printLength } from '../../../base/units/index.js';
+import { fromInches, printLength, type Length } from '../../../base/units/index.js';
 import { selectionsAt, tradesOf } from '../look-up.js';
 import type { RoomView } from '../view.js';
 import { joinWords, optionWords } from '../words.js';

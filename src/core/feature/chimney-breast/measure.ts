@@ -8,8 +8,9 @@ import {
   pointsOf,
   rectangle,
   weld,
+  type Patch,
+  type Profile,
 } from '../../../base/geometry/index.js';
-import type { Patch, Profile } from '../../../base/geometry/index.js';
 import type { FeatureMeasure, FeatureRecord, Polygon, Run, Surface } from '../../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../../base/problem/index.js';
 import { feet, printLength, type Length } from '../../../base/units/index.js';

@@ -1,15 +1,16 @@
 import {
   between,
+  counterClockwise,
   cross,
   direction,
   distance,
   minus,
   pointInFeet,
-  counterClockwise,
   pointsOf,
   rectangle,
+  type Ring,
+  type Xy,
 } from '../../../base/geometry/index.js';
-import type { Ring, Xy } from '../../../base/geometry/index.js';
 import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
 import type { Outcome } from '../../../base/problem/index.js';
 import { feet, printLength } from '../../../base/units/index.js';

@@ -1,6 +1,5 @@
 import { isOnSite, type Selection } from '../../model/index.js';
-import { problemAt } from '../../../base/problem/index.js';
-import type { Problem } from '../../../base/problem/index.js';
+import { problemAt, type Problem } from '../../../base/problem/index.js';
 import { printDay } from '../../../base/units/index.js';
 import type { Draft } from '../draft.js';
 import type { OptionDraft } from '../read-option.js';

@@ -1,5 +1,11 @@
-import { didYouMean, problemAt } from '../../../base/problem/index.js';
-import type { Origin, Path, Problem, ProblemCode } from '../../../base/problem/index.js';
+import {
+  didYouMean,
+  problemAt,
+  type Origin,
+  type Path,
+  type Problem,
+  type ProblemCode,
+} from '../../../base/problem/index.js';
 
 /** A name that means nothing, with what was probably meant and where such names live. */
 export function unknown(
