@@ -4,7 +4,6 @@ export * from './digest/index.js';
 export * from './match/index.js';
 export * from './sign/index.js';
 export * from './verify/index.js';
-export { carriesAgreed, type PdfFacts } from './pdf/index.js';
 export { addSignatures } from './add-signatures.js';
 export { changeOrderRecord } from './change-order-record.js';
 export {
@@ -16,7 +15,7 @@ export {
   type DecidedState,
   type Decision,
 } from './decide.js';
-export { issueBlockers, printBlockers, type Blocker } from './issue-blockers.js';
+export { issueBlockers, printBlockers } from './issue-blockers.js';
 export { spliceKeys } from './splice-keys.js';
 export { replacedPages } from './replaced-pages.js';
 export { issueRecord } from './issue-record.js';

@@ -9,7 +9,7 @@ export interface Blocker {
 }
 
 /** What the kinds of blockers are called, in the order of telling. */
-export const blockerTitles: Readonly<Record<Blocker['kind'], string>> = {
+const blockerTitles: Readonly<Record<Blocker['kind'], string>> = {
   unsigned: 'Not signed',
   open: 'Not decided',
   missing: 'Missing',

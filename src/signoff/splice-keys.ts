@@ -1,4 +1,5 @@
 import { isMap, isNode, isScalar, parseDocument, stringify, type Pair } from 'yaml';
+import { splice, type Edit } from '../core/records/index.js';
 
 /** A record with top-level keys of its front matter set to `values`, by splicing: every byte outside these keys stays as it was, remarks
  *  and the other keys' notation too. Keys that are not there come after `after`, in order. `text` is a record that was read
@@ -33,13 +34,5 @@ export function spliceKeys(text: string, values: Readonly<Record<string, unknown
   const anchor = spanOf(after)?.[1];
   const lineEnd = anchor === undefined ? end : text.indexOf('\n', text.slice(0, anchor).trimEnd().length) + 1;
   if (fresh.length > 0) edits.push({ from: lineEnd, to: lineEnd, text: fresh.join('') });
-  return edits
-    .toSorted((a, b) => b.from - a.from)
-    .reduce((whole, { from, to, text: piece }) => whole.slice(0, from) + piece + whole.slice(to), text);
-}
-
-interface Edit {
-  readonly from: number;
-  readonly to: number;
-  readonly text: string;
+  return splice(text, edits);
 }

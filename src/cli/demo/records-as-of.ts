@@ -1,5 +1,6 @@
 import { isCollection, isMap, isNode, isScalar, isSeq, parseDocument, visit, type Pair, type YAMLMap } from 'yaml';
-import type { Source } from '../../core/model/index.js';
+import { factSteps, type Source } from '../../core/model/index.js';
+import { splice, type Edit } from '../../core/records/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 
 /** A house's records as they stood at the end of a day: what was decided, ordered or done later is left out, and a choice that
@@ -9,28 +10,11 @@ export function recordsAsOf(sources: readonly Source[], day: IsoDate): Source[] 
 }
 
 /** What goes with a choice. */
-const decision = [
-  'chosen',
-  'chosen-on',
-  'chosen-by',
-  'released',
-  'ordered',
-  'acknowledged',
-  'shipped',
-  'received',
-  'installed',
-  'instead-of',
-];
+const decision = ['chosen', 'chosen-on', 'chosen-by', ...factSteps, 'instead-of'];
 
 /** Facts with a day of their own, and those that are days. */
 const facts = [...decision, 'kept-open-by', 'needs-done', 'withdrawn', 'invoices'];
 const days = ['chosen-on', 'done-on'];
-
-interface Edit {
-  readonly from: number;
-  readonly to: number;
-  readonly text: string;
-}
 
 function recordAsOf(text: string, day: IsoDate): string {
   const start = text.indexOf('\n') + 1;
@@ -45,9 +29,7 @@ function recordAsOf(text: string, day: IsoDate): string {
       edits.push(...mapEdits(map, day, text, start));
     },
   });
-  return edits
-    .sort((a, b) => b.from - a.from)
-    .reduce((rest, { from, to, text: instead }) => rest.slice(0, from) + instead + rest.slice(to), text);
+  return splice(text, edits);
 }
 
 function mapEdits(map: YAMLMap, day: IsoDate, text: string, start: number): readonly Edit[] {

@@ -7,13 +7,7 @@ export { compare } from './compare.js';
 export type { Between } from './split-money.js';
 export { matchOptions } from './match.js';
 export type { NoticeChange } from './notice-change.js';
-export { draftLines, type Draft, type DraftDays, type DraftLine } from './draft-lines.js';
+export { draftLines, type Draft } from './draft-lines.js';
 export { changeList, type ListedChange } from './change-list.js';
-export {
-  contractTerms,
-  uncoveredTerms,
-  type ContractTerm,
-  type TermChange,
-  type UncoveredTerm,
-} from './contract-terms.js';
+export { contractTerms, uncoveredTerms, type ContractTerm } from './contract-terms.js';
 export { selectionRows } from './selection-rows.js';

@@ -9,15 +9,13 @@ export type ChangeKind = 'allowance' | 'work';
 /** What a contract says of mark-up and fee. */
 export type MarkupRules = Pick<Contract, 'markupOn' | 'overageMarkup' | 'workMarkup' | 'creditMarkup' | 'fee'>;
 
-export const noNet: Net = { allowance: 0, work: 0 } as Net;
+const noNet: Net = { allowance: 0, work: 0 } as Net;
 
 /** Mark-up and fee on a net of additions and deductions. */
 export interface OnNet {
   readonly markup: Cents;
   readonly fee: Cents;
 }
-
-export const nothingOnNet: OnNet = { markup: 0, fee: 0 } as OnNet;
 
 export const nothingNetted: Netted = { ...noNet, markup: 0 as Cents };
 
@@ -126,7 +124,7 @@ export function nettedText(netted: Netted, rules: MarkupRules): string {
 }
 
 /** '15 % of $1,240.00', '15 % of $400.00 on allowances and 10 % of $200.00 of other work'. */
-export function netMarkupText(net: Net, rules: MarkupRules): string {
+function netMarkupText(net: Net, rules: MarkupRules): string {
   const parts = remaining(net, rules);
   if (parts.length === 0) return 'additions and deductions are equal';
   return parts

@@ -12,6 +12,6 @@ export function taxOn(cost: Taxed, rates: readonly TaxRate[]): Cents {
 }
 
 /** What of a cost a tax is charged on. */
-export function baseOf(cost: Taxed, on: TaxRate['on']): Cents {
+function baseOf(cost: Taxed, on: TaxRate['on']): Cents {
   return on.reduce((sum, part) => sum + cost[part], 0) as Cents;
 }

@@ -1,7 +1,8 @@
 /** The records room. In: a house's files as text. Out: records read, checked and cross-referenced, or every problem with its
  *  place. Absent: the disk (src/store reads it) and any measuring or money. */
 export { readRecords, recordReader, type ReadRecords } from './read-records.js';
-export { largestRecord, readFrontMatter, type FrontMatter } from './front-matter.js';
+export { largestRecord, readFrontMatter } from './front-matter.js';
+export { splice, type Edit } from './splice.js';
 export { identityOf, readNumbered } from './record-path.js';
 export { readChangeOrderRecord } from './read-change-order-record.js';
 export { readIssueRecord } from './read-issue-record.js';

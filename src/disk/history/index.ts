@@ -4,6 +4,6 @@ export { git } from './git.js';
 export { commitFiles } from './commit-files.js';
 export { contentIds } from './content-ids.js';
 export { diffTexts } from './diff-texts.js';
-export { nextNumber, recordsElsewhere, type ElsewhereRecord, type Numbered } from './numbers-used.js';
+export { nextNumber, recordsElsewhere, type Numbered } from './numbers-used.js';
 export { readVersion } from './read-version.js';
 export { workingTree } from './working-tree.js';

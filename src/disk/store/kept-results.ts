@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { writeAtomically } from './write-atomically.js';
 
 /** Where a house keeps what was computed once. Nothing in it is a record: it may be deleted at any time. */
-export const keptFolder = '.bookmatch';
+const keptFolder = '.bookmatch';
 
 /** Results of long computations, kept in a house folder under the digest of all that they came from. */
 export interface KeptResults {
