@@ -1,7 +1,7 @@
 import { isSigned, type ChangeOrder, type ChangeOrderState, type Issue, type Person } from '../core/model/index.js';
 import { nearest, problemAt, type Path, type Problem, type ProblemCode } from '../base/problem/index.js';
 import { printDay, type IsoDate } from '../base/units/index.js';
-import { spliceKeys } from './splice-keys.js';
+import { spliceKeys } from '../core/records/index.js';
 
 /** Who decides, on which day, and why where the record asks for it. */
 export interface Decision {

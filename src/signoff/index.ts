@@ -16,7 +16,6 @@ export {
   type Decision,
 } from './decide.js';
 export { issueBlockers, printBlockers } from './issue-blockers.js';
-export { spliceKeys } from './splice-keys.js';
 export { replacedPages } from './replaced-pages.js';
 export { issueRecord } from './issue-record.js';
 export { markSigned } from './mark-signed.js';

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { spliceKeys } from '../../src/signoff/index.js';
+import { spliceKeys } from '../../src/core/records/index.js';
 import { HouseUnderGit } from './house-under-git.js';
 
 const order = 'content/changes/001.md';
