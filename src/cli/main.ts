@@ -1,5 +1,6 @@
 import { getSystemErrorMap } from 'node:util';
 import { Command, CommanderError } from 'commander';
+import { alternatives } from './alternatives.js';
 import { build } from './build.js';
 import { calendar } from './calendar.js';
 import { check } from './check.js';
@@ -11,6 +12,7 @@ import { printChange } from './print-change.js';
 import { schedule } from './schedule.js';
 import { sign } from './sign.js';
 import { handout } from './handout.js';
+import { takeOver } from './take-over.js';
 import { takeoff } from './takeoff.js';
 import { compare } from './compare.js';
 import { verify } from './verify.js';
@@ -26,6 +28,8 @@ const commands = [
   takeoff,
   schedule,
   calendar,
+  alternatives,
+  takeOver,
   compare,
   printChange,
   approve,

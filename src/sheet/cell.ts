@@ -12,6 +12,7 @@ export const ref = (id: string): Ref => id as Ref;
 export interface Place<Words extends string = string> {
   readonly to:
     | 'allowance'
+    | 'alternative'
     | 'caution'
     | 'category'
     | 'change-order'

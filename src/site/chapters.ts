@@ -17,6 +17,7 @@ export const chapters = [
   { id: 'orders', sheet: 'Q-2', title: 'Order list', path: pagePaths.orders },
   { id: 'money', sheet: 'M-1', title: 'Money', path: pagePaths.money },
   { id: 'agreed', sheet: 'M-2', title: 'Issues and change orders', path: pagePaths.agreed },
+  { id: 'alternatives', sheet: 'M-3', title: 'Alternatives', path: pagePaths.alternatives },
   { id: 'calendar', sheet: 'C-1', title: 'Calendar', path: pagePaths.calendar },
   { id: 'records', sheet: 'R-1', title: 'Records', path: pagePaths.records },
   { id: 'numbers', sheet: 'G-2', title: 'About the numbers', path: pagePaths.numbers },

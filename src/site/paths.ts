@@ -16,6 +16,7 @@ export const pagePaths = {
   orders: 'orders.html',
   money: 'money.html',
   agreed: 'agreed.html',
+  alternatives: 'alternatives.html',
   calendar: 'calendar.html',
   records: 'records.html',
   numbers: 'about-the-numbers.html',

@@ -45,6 +45,8 @@ function pathOf(view: View, to: Parameters<Links>[0]['to'], id: string, line?: n
       return `${pagePaths.scope}#${anchorOf('finding', id)}`;
     case 'allowance':
       return `${pagePaths.money}#${anchorOf('allowance', id)}`;
+    case 'alternative':
+      return `${pagePaths.alternatives}#${anchorOf('alternative', id)}`;
     case 'change-order':
       return `${pagePaths.agreed}#${anchorOf('change', id)}`;
     case 'issue':

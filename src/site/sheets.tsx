@@ -7,7 +7,15 @@ import { CautionsPage } from './pages/cautions.js';
 import { ChoicePage } from './pages/choice.js';
 import { MoneyPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
-import { finishSheet, openingSheet, orderSheet, otherSheet, quantitySheet, scopeSheet } from '../table/index.js';
+import {
+  alternativeSheet,
+  finishSheet,
+  openingSheet,
+  orderSheet,
+  otherSheet,
+  quantitySheet,
+  scopeSheet,
+} from '../table/index.js';
 import { SheetPage } from './pages/sheet-page.js';
 import { OptionPage } from './pages/option.js';
 import { OptionsPage } from './pages/options.js';
@@ -88,6 +96,7 @@ const chapterContent: Readonly<Record<ChapterId, (view: View) => VNode>> = {
   orders: (view) => <SheetPage sheet={orderSheet(view, { withMoney: true })} />,
   money: () => <MoneyPage />,
   agreed: () => <AgreedPage />,
+  alternatives: (view) => <SheetPage sheet={alternativeSheet(view)} />,
   calendar: () => <CalendarPage />,
   records: () => <RecordsPage />,
   numbers: () => <NumbersPage />,

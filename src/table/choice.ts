@@ -11,10 +11,14 @@ export function choiceTitle({ category, placeText }: BookSelection, look: LookUp
 
 /** `101 Great room: ceiling board, ceiling`, and where it stands. */
 export function choiceWords(id: string, look: LookUp): Cell {
+  const text = choiceText(id, look);
+  return look.selection(id) ? words(text, { to: 'selection', id }) : words(text);
+}
+
+/** The same as text alone. */
+export function choiceText(id: string, look: LookUp): string {
   const selection = look.selection(id);
-  if (!selection) return words(id);
-  const title = lower(choiceTitle(selection, look));
-  return words(`${look.roomTitle(selection.room)}: ${title}`, { to: 'selection', id });
+  return selection ? `${look.roomTitle(selection.room)}: ${lower(choiceTitle(selection, look))}` : id;
 }
 
 /** What a selection has: the option chosen, that nothing is wanted, or that it is open. */

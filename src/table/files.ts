@@ -1,6 +1,7 @@
 import type { LookUp } from '../core/book/index.js';
 import type { HouseBlock } from '../sheet/index.js';
 import * as agreed from './agreed/index.js';
+import * as alternative from './alternatives/index.js';
 import * as calendar from './calendar/index.js';
 import * as caution from './cautions/index.js';
 import { conventions } from './conventions.js';
@@ -32,6 +33,8 @@ const accounts = {
   'contract-steps': money.contractSteps,
   'agreed-steps': money.agreedSteps,
   'change-order-lines': agreed.changeLines,
+  alternatives: alternative.alternatives,
+  'alternative-lines': alternative.alternativeLines,
   'joint-decisions': money.jointDecisions,
   forecast: money.forecast,
   'forecast-choices': money.forecastChoices,

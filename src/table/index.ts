@@ -3,6 +3,7 @@
 export { namesOf } from './names-of.js';
 export type { Schedule } from './schedule.js';
 export { dataFile, dataTables, tableNames } from './files.js';
+export { alternativeLines, alternatives, alternativeSection, alternativeSheet } from './alternatives/index.js';
 export { moneySections, moneySheets } from './money/index.js';
 export { agreedSections, changeOrderBlocks, changeOrderDetails, changeOrderSheet } from './agreed/index.js';
 export { roomSheet } from './rooms.js';
@@ -41,5 +42,5 @@ export { assemblySteps } from './steps.js';
 export { roomCosts } from './room-costs.js';
 export { otherSheet } from './other-sheet.js';
 export { factWords, standingWords } from './facts.js';
-export { choiceTitle } from './choice.js';
+export { choiceText, choiceTitle } from './choice.js';
 export { decisionTitle, leftWords, pricedWords, rangeWords, restWords } from './decision.js';

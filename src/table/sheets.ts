@@ -1,5 +1,6 @@
 import type { LookUp } from '../core/book/index.js';
 import type { Sheet } from '../sheet/index.js';
+import { alternativeSheet } from './alternatives/index.js';
 import { decisionSheet } from './calendar/index.js';
 import { cautionSheet } from './cautions/index.js';
 import { finishSheet } from './finish-sheet.js';
@@ -22,5 +23,6 @@ export const houseSheets = (look: LookUp): readonly Sheet[] => [
   quantitySheet(look),
   orderSheet(look, { withMoney: true }),
   ...moneySheets(look),
+  alternativeSheet(look),
   decisionSheet(look),
 ];

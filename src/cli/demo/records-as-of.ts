@@ -6,7 +6,15 @@ import type { IsoDate } from '../../base/units/index.js';
 /** A house's records as they stood at the end of a day: what was decided, ordered or done later is left out, and a choice that
  *  was changed later is the one before. All else, comments too, stays to the letter. */
 export function recordsAsOf(sources: readonly Source[], day: IsoDate): Source[] {
-  return sources.map(({ path, text }) => ({ path, text: path.endsWith('.md') ? recordAsOf(text, day) : text }));
+  return sources
+    .filter(({ path, text }) => !path.startsWith('content/alternatives/') || !isLater(drawnUpOn(text), day))
+    .map(({ path, text }) => ({ path, text: path.endsWith('.md') ? recordAsOf(text, day) : text }));
+}
+
+/** The day of a record that came later as a whole. */
+function drawnUpOn(text: string): unknown {
+  const document = parseDocument(text.split('\n---')[0]?.replace(/^---\n/u, '') ?? '', { version: '1.2' });
+  return document.get('on');
 }
 
 /** What goes with a choice. */

@@ -18,7 +18,7 @@ export function choiceDayProblems(
 }
 
 /** Days of facts that lie in the future: each says that something has happened. */
-export function futureProblems({ house, rooms }: Records, on: IsoDate): readonly Problem[] {
+export function futureProblems({ house, rooms, alternatives }: Records, on: IsoDate): readonly Problem[] {
   const milestones = house.milestones.flatMap(({ name, doneOn }, index) =>
     doneOn === undefined || doneOn <= on
       ? []
@@ -45,7 +45,10 @@ export function futureProblems({ house, rooms }: Records, on: IsoDate): readonly
       ),
     ),
   );
-  return [...milestones, ...facts].map(({ origin, path, what, day }) => {
+  const drawnUp = alternatives.flatMap(({ origin, on: day }) =>
+    day === undefined || day <= on ? [] : [{ origin, path: ['on'], what: 'drawn up', day }],
+  );
+  return [...milestones, ...facts, ...drawnUp].map(({ origin, path, what, day }) => {
     const message = `${what} on ${printDay(day)}, which is after ${printDay(on)}, the day of this book`;
     const fix = 'a fact lies in the past; check the year';
     return problemAt(origin, path, 'day-in-future', message, { fix, severity: 'warning' });

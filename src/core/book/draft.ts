@@ -1,4 +1,12 @@
-import type { Category, Option, Records, Room, RoomMeasure, Selection } from '../model/index.js';
+import {
+  selectionId,
+  type Category,
+  type Option,
+  type Records,
+  type Room,
+  type RoomMeasure,
+  type Selection,
+} from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import { conventionOf, resolvePlaces, takeOff, type Place, type Takeoff } from '../takeoff/index.js';
 
@@ -73,9 +81,8 @@ function draft({ room, selection, category, measure, options, problems }: DraftI
     }
     taken.set(slug, { option, takeoffs });
   }
-  const first = selection.at[0] ?? '';
   return {
-    id: `${room.slug}/${category.slug}/${first.replace('/', '.')}`,
+    id: selectionId(room.slug, selection),
     room,
     selection,
     category,
@@ -83,6 +90,15 @@ function draft({ room, selection, category, measure, options, problems }: DraftI
     places,
     options: taken,
   };
+}
+
+/** A draft as it would be with an option chosen, or `none`, and nothing ordered. An option that was not at hand is taken off. */
+export function withChoice(draft: Draft, chosen: string, options: readonly Option[]): Draft {
+  const selection: Selection = { ...draft.selection, chosen, facts: [] };
+  const option = options.find(({ category, slug }) => category === draft.category.slug && slug === chosen);
+  if (!option || draft.options.has(chosen)) return { ...draft, selection };
+  const { takeoffs } = takeOff({ ...draft, selection }, draft.places, option);
+  return { ...draft, selection, options: new Map([...draft.options, [chosen, { option, takeoffs }]]) };
 }
 
 /** Slugs of every option that could stand for a selection, each once: the standard first, then as considered, then a

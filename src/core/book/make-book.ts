@@ -19,6 +19,7 @@ import { choiceDayProblems, futureProblems, measureProblems } from './day-proble
 import { draftSelections } from './draft.js';
 import { groupBy } from './group-by.js';
 import { makeDecider } from './make-decider.js';
+import { makeHouseAlternatives } from './house-alternatives.js';
 import { makeDecisions } from './make-decisions.js';
 import { makeMoney } from './make-money.js';
 import { invoiceProblems, quoteProblems } from './money-problems.js';
@@ -73,6 +74,16 @@ export function makeBook(
     }),
     selections,
     decisions: decisions.map(({ decision }) => decision),
+    alternatives: makeHouseAlternatives({
+      records,
+      measures,
+      drafts,
+      house,
+      selections,
+      milestones: dated.value,
+      cautions: found,
+      decide,
+    }),
     orders: orderList(house.today, orderCounter(selections, records)),
     supplies: poolSupplies(selections.map(using)),
     money,

@@ -28,7 +28,7 @@ export function makeDecider(
 ): Decider {
   const calendar = workingDays(house.calendar);
   const today = calendar.onOrAfter(on);
-  const end = lastOf(milestones);
+  const end = lastMilestone(milestones);
   const known = new Map<string, readonly MovedMilestone[]>();
   const movesOf = (earliest: Earliest): readonly MovedMilestone[] => {
     const key = [...earliest].map((each) => each.join(' ')).join(',');
@@ -66,7 +66,7 @@ function pushedFirst(moves: readonly MovedMilestone[], pushed: string): readonly
 }
 
 /** The last milestone of the job; of several on that day the last of the record. */
-function lastOf(milestones: readonly DatedMilestone[]): DatedMilestone | undefined {
+export function lastMilestone(milestones: readonly DatedMilestone[]): DatedMilestone | undefined {
   return milestones.reduce<DatedMilestone | undefined>(
     (last, next) => (last && last.date > next.date ? last : next),
     undefined,

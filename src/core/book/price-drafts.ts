@@ -4,11 +4,17 @@ import { draftSelections, optionId, type Draft } from './draft.js';
 import { groupBy } from './group-by.js';
 import { sizeAllowance } from './size-allowance.js';
 
+/** A selection that is taken off, beside what pricing sees of it. */
+export interface PricedDraft {
+  readonly draft: Draft;
+  readonly item: Item;
+}
+
 /** Selections that are taken off, priced as one house; each draft beside what pricing sees of it. */
 export function priceDrafts(
   records: Records,
   taken: readonly Draft[],
-): { readonly drafts: readonly { readonly draft: Draft; readonly item: Item }[]; readonly house: HousePrice } {
+): { readonly drafts: readonly PricedDraft[]; readonly house: HousePrice } {
   const drafts = taken.map((draft) => ({ draft, item: makeItem(draft) }));
   const options = new Map(records.options.map((option) => [optionId(option.category, option.slug), option]));
   const onAllowance = groupBy(taken, ({ selection }) => selection.allowance ?? '');

@@ -5,11 +5,27 @@ import type { BookSelection } from './book.js';
 import { optionId } from './draft.js';
 import { groupBy } from './group-by.js';
 
+/** What the rules see of a selection. */
+export type SeenSelection = Pick<
+  BookSelection,
+  | 'id'
+  | 'room'
+  | 'category'
+  | 'placeText'
+  | 'places'
+  | 'state'
+  | 'counted'
+  | 'chosen'
+  | 'standard'
+  | 'pounds'
+  | 'chosenOn'
+> & { readonly alternatives: readonly Pick<BookSelection['alternatives'][number], 'option'>[] };
+
 /** The house as the rules of caution see it. */
 export function seeHouse(
   { house, rooms, categories, options }: Records,
   measures: ReadonlyMap<string, RoomMeasure>,
-  selections: readonly BookSelection[],
+  selections: readonly SeenSelection[],
   milestones: readonly DatedMilestone[],
 ): HouseView {
   const byCategory = new Map(categories.map((category) => [category.slug, category]));
@@ -32,7 +48,7 @@ export function seeHouse(
 }
 
 function seeSelection(
-  { id, room, placeText, places, state, counted, chosen, standard, alternatives, pounds, chosenOn }: BookSelection,
+  { id, room, placeText, places, state, counted, chosen, standard, alternatives, pounds, chosenOn }: SeenSelection,
   category: Category,
   options: ReadonlyMap<string, Option>,
 ): SelectionView {

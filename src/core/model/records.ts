@@ -1,4 +1,5 @@
 import type { ChangeOrder, Issue } from './agreement.js';
+import type { HouseAlternative } from './alternative.js';
 import type { House } from './house.js';
 import type { Category, Option, Trade } from './product.js';
 import type { Room } from './room.js';
@@ -13,6 +14,8 @@ export interface Records {
   /** In order of sequence, then slug. */
   readonly categories: readonly Category[];
   readonly trades: readonly Trade[];
+  /** In order of slug. */
+  readonly alternatives: readonly HouseAlternative[];
   /** In order of number. */
   readonly changes: readonly ChangeOrder[];
   /** In order of number. */

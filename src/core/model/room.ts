@@ -254,3 +254,13 @@ export interface Selection {
   readonly courses?: CourseRun;
   readonly path: Path;
 }
+
+/** `<room>/<category>/<first place>`: unique in a house. */
+export function selectionId(room: string, { category, at }: Pick<Selection, 'category' | 'at'>): string {
+  return `${room}/${category}/${(at[0] ?? '').replace('/', '.')}`;
+}
+
+/** Was it released or ordered, so that changing it has a price? */
+export function isCommitted({ facts }: Pick<Selection, 'facts'>): boolean {
+  return facts.length > 0;
+}

@@ -1,3 +1,4 @@
+import type { AlternativeDraft } from './read-alternative.js';
 import type { CategoryDraft } from './read-category.js';
 import type { ChangeOrderDraft } from './read-change-order.js';
 import type { HouseDraft } from './read-house.js';
@@ -15,6 +16,7 @@ export interface Draft {
   readonly options: readonly OptionDraft[];
   readonly categories: readonly CategoryDraft[];
   readonly trades: readonly TradeDraft[];
+  readonly alternatives: readonly AlternativeDraft[];
   readonly changes: readonly ChangeOrderDraft[];
   readonly issues: readonly IssueDraft[];
   /** Does a file stand where its name or place does not say what it is? What it refers to is then not known. */

@@ -5,6 +5,7 @@ import { keepBy, keepEach } from '../../base/units/index.js';
 import { checkRecord } from './checked-record.js';
 import type { Draft } from './draft.js';
 import { readFrontMatter, type FrontMatter } from './front-matter.js';
+import type { RawAlternative } from './raw/alternative.js';
 import type { RawCategory } from './raw/category.js';
 import type { RawChangeOrder } from './raw/change-order.js';
 import type { RawHouse } from './raw/house.js';
@@ -12,6 +13,7 @@ import type { RawIssue } from './raw/issue.js';
 import type { RawOption } from './raw/option.js';
 import type { RawRoom } from './raw/room.js';
 import type { RawTrade } from './raw/trade.js';
+import { readAlternative } from './read-alternative.js';
 import { readCategory } from './read-category.js';
 import { readChangeOrder } from './read-change-order.js';
 import { featureFindings } from './read-features.js';
@@ -86,6 +88,7 @@ function recordReaders(kinds: readonly FeatureKind<unknown>[]) {
     category: keepEach((one: Readable) => readCategory(checked<RawCategory>(one, 'category'))),
     optionBy: keepBy((rules: readonly AttributeRule[] | undefined) => rules, optionBy),
     trade: keepEach((one: Readable) => readTrade(checked<RawTrade>(one, 'trade'))),
+    alternative: keepEach((one: Readable) => readAlternative(checked<RawAlternative>(one, 'alternative'))),
     change: keepEach((one: Readable) => readChangeOrder(checked<RawChangeOrder>(one, 'change-order'))),
     issue: keepEach((one: Readable) => readIssue(checked<RawIssue>(one, 'issue'))),
   };
@@ -104,6 +107,7 @@ function draftOf(
   const rooms = readable('rooms').map(read.room);
   const options = readable('options').map((one) => read.optionBy(rules.get(one.category ?? ''))(one));
   const trades = readable('trades').map(read.trade);
+  const alternatives = readable('alternatives').map(read.alternative);
   const changes = readable('changes').map(read.change);
   const issues = readable('issues').map(read.issue);
   const names = (kind: RecordKind): ReadonlySet<string> => new Set(of(kind).map(({ slug }) => slug));
@@ -121,11 +125,23 @@ function draftOf(
     ...options,
     ...categories,
     ...trades,
+    ...alternatives,
     ...changes,
     ...issues,
   ].flatMap((one) => one.problems);
   return {
-    draft: { rooms, options, categories, trades, changes, issues, slugs, hasStrays, ...(house && { house }) },
+    draft: {
+      rooms,
+      options,
+      categories,
+      trades,
+      alternatives,
+      changes,
+      issues,
+      slugs,
+      hasStrays,
+      ...(house && { house }),
+    },
     problems,
   };
 }

@@ -1,7 +1,8 @@
 import { didYouMean, problemIn, type Outcome, type Problem, type ProblemCode } from '../../base/problem/index.js';
 import type { Source } from '../model/index.js';
 
-export type RecordKind = 'house' | 'rooms' | 'options' | 'categories' | 'trades' | 'changes' | 'issues';
+export type RecordKind =
+  'house' | 'rooms' | 'options' | 'categories' | 'trades' | 'alternatives' | 'changes' | 'issues';
 
 /** What a record is, told by its folder and file name. */
 export interface RecordPath {
@@ -11,7 +12,7 @@ export interface RecordPath {
   readonly category?: string;
 }
 
-const folders = ['rooms', 'options', 'categories', 'trades', 'changes', 'issues'] as const;
+const folders = ['rooms', 'options', 'categories', 'trades', 'alternatives', 'changes', 'issues'] as const;
 /** Records whose name is their number. */
 const numbered: readonly RecordKind[] = ['changes', 'issues'];
 const slugForm = /^[a-z0-9]+(?:-[a-z0-9]+)*$/u;

@@ -2,6 +2,7 @@ import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
 import type { FeatureKind } from '../feature/index.js';
 import type { Category } from '../model/index.js';
 import allowance from '../../../schemas/allowance.schema.json' with { type: 'json' };
+import alternative from '../../../schemas/alternative.schema.json' with { type: 'json' };
 import category from '../../../schemas/category.schema.json' with { type: 'json' };
 import ceiling from '../../../schemas/ceiling.schema.json' with { type: 'json' };
 import changeLine from '../../../schemas/change-line.schema.json' with { type: 'json' };
@@ -23,6 +24,7 @@ import { notations } from './formats.js';
 const base = 'https://bookmatch.example/schemas/';
 const schemas = [
   allowance,
+  alternative,
   category,
   ceiling,
   changeLine,

@@ -94,5 +94,8 @@ function mix(from: Book, to: Book, isNew: (path: string) => boolean): Source[] {
     const text = old && before.get(old.source);
     if (now && text !== undefined && !before.has(now.source)) before.set(now.source, text);
   }
-  return to.sources.map(({ path, text }) => ({ path, text: isNew(path) ? text : (before.get(path) ?? text) }));
+  // An alternative chooses nothing, and may name what only its own side has.
+  return to.sources
+    .filter(({ path }) => !path.startsWith('content/alternatives/'))
+    .map(({ path, text }) => ({ path, text: isNew(path) ? text : (before.get(path) ?? text) }));
 }

@@ -4,6 +4,7 @@ import { makeCover, type Cover } from './cover.js';
 import { roomDigests } from '../../signoff/index.js';
 import { lookUp, type Book, type Stamp } from '../../core/book/index.js';
 import {
+  alternativeSheet,
   cautionSheet,
   decisionSheet,
   findingSheet,
@@ -69,6 +70,8 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     ...(findings ? [findings] : []),
     cautionSheet(look),
     ...moneySheets(look),
+    // What is issued is what is chosen; alternatives are for those who still weigh them.
+    ...(book.alternatives.length > 0 && !stamp ? [alternativeSheet(look)] : []),
     decisionSheet(look),
     orderSheet(look, { withMoney: false }),
   ].filter(({ blocks }) => blocks.length > 0);

@@ -123,12 +123,29 @@ function MoneyToday({ open }: { open: number }): VNode {
         />
       </div>
       <RangeChart money={money} />
+      <AlternativesBeside />
       <p>
         <PageLink to={pagePaths.money} class="onward">
           Every step from the contract sum to today
         </PageLink>
       </p>
     </section>
+  );
+}
+
+/** What sets of choices would make of the total. */
+function AlternativesBeside(): VNode | null {
+  const { alternatives } = useView().book;
+  if (alternatives.length === 0) return null;
+  return (
+    <ul class="plain-list">
+      {alternatives.map(({ slug, name, total, change }) => (
+        <li>
+          <PageLink to={`${pagePaths.alternatives}#${anchorOf('alternative', slug)}`}>{name}</PageLink>:{' '}
+          {printMoney(total)}, {printMoneyChange(change)}
+        </li>
+      ))}
+    </ul>
   );
 }
 

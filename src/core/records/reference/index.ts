@@ -1,5 +1,6 @@
 import type { Problem } from '../../../base/problem/index.js';
 import type { Draft } from '../draft.js';
+import { alternativeReferences } from './alternative.js';
 import { changeOrderReferences, numberReferences } from './agreement.js';
 import { beneathReferences } from './beneath.js';
 import { categoryReferences } from './category.js';
@@ -27,6 +28,7 @@ export const references: readonly ((draft: Draft) => readonly Problem[])[] = [
   placeReferences,
   courseReferences,
   allowanceUse,
+  alternativeReferences,
   numberReferences,
   changeOrderReferences,
 ];

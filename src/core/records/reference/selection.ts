@@ -1,9 +1,9 @@
 import type { Selection } from '../../model/index.js';
-import { didYouMean, nearest, problemAt, type Problem } from '../../../base/problem/index.js';
+import { nearest, problemAt, type Problem } from '../../../base/problem/index.js';
 import { looseItems } from '../checked-record.js';
 import type { Draft } from '../draft.js';
 import type { RoomDraft } from '../read-room.js';
-import { some, unknown, unknownOption } from './unknown.js';
+import { personUnknown, some, unknown, unknownCategory, unknownOption } from './unknown.js';
 
 /** Selections name known categories, options and allowances. */
 export function selectionReferences(draft: Draft): readonly Problem[] {
@@ -23,17 +23,7 @@ export function selectionReferences(draft: Draft): readonly Problem[] {
 function optionProblems(selection: Selection, { record: { origin } }: RoomDraft, { slugs }: Draft): readonly Problem[] {
   const { category, standard, considering, chosen, facts, insteadOf, path } = selection;
   if (!slugs.categories.has(category)) {
-    const message = `there is no category '${category}'`;
-    const lives = 'Categories live in content/categories/';
-    return [
-      unknown(origin, [...path, 'category'], {
-        code: 'category-unknown',
-        message,
-        name: category,
-        among: slugs.categories,
-        lives,
-      }),
-    ];
+    return [unknownCategory(origin, [...path, 'category'], category, slugs.categories)];
   }
   const among = slugs.options.get(category) ?? new Set<string>();
   const named = [
@@ -124,17 +114,9 @@ function addedProblems(
 function chooserProblems(
   { chosenBy, path }: Selection,
   { record: { origin } }: RoomDraft,
-  { house }: Draft,
+  draft: Draft,
 ): readonly Problem[] {
-  if (chosenBy === undefined || !house?.whole) return [];
-  const people = house.whole.people.flatMap(({ name, role }) => [name, role]);
-  if (people.includes(chosenBy)) return [];
-  const names = house.whole.people.map(({ name }) => name);
-  const fix =
-    didYouMean(chosenBy, people) ??
-    `people are ${some(names)}; add them to people in content/house.md if it is another`;
-  const message = `chosen by '${chosenBy}', who is not among the people of the house`;
-  return [problemAt(origin, [...path, 'chosen-by'], 'chooser-unknown', message, { fix, severity: 'warning' })];
+  return personUnknown(draft, chosenBy, { origin, path: [...path, 'chosen-by'], did: 'chosen by' });
 }
 
 /** What is chosen was considered, where it is written what was. */

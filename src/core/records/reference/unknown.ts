@@ -6,6 +6,7 @@ import {
   type Problem,
   type ProblemCode,
 } from '../../../base/problem/index.js';
+import type { Draft } from '../draft.js';
 
 /** A name that means nothing, with what was probably meant and where such names live. */
 export function unknown(
@@ -17,16 +18,32 @@ export function unknown(
     name,
     among,
     lives,
+    onKey = false,
   }: {
     readonly code: ProblemCode;
     readonly message: string;
     readonly name: string;
     readonly among: Iterable<string>;
     readonly lives: string;
+    /** The name is a key. */
+    readonly onKey?: boolean;
   },
 ): Problem {
   const meant = didYouMean(name, among);
-  return problemAt(origin, path, code, message, { fix: meant === undefined ? lives : `${meant} ${lives}` });
+  const fix = meant === undefined ? lives : `${meant} ${lives}`;
+  return problemAt(origin, path, code, message, { fix, onKey });
+}
+
+export function unknownCategory(
+  origin: Origin,
+  path: Path,
+  name: string,
+  among: Iterable<string>,
+  detail: { readonly onKey?: boolean } = {},
+): Problem {
+  const message = `there is no category '${name}'`;
+  const lives = 'Categories live in content/categories/';
+  return unknown(origin, path, { code: 'category-unknown', message, name, among, lives, ...detail });
 }
 
 /** An option that its category does not have. */
@@ -39,6 +56,22 @@ export function unknownOption(
   const message = `${category} has no option '${name}'`;
   const lives = `Options live in content/options/${category}/`;
   return unknown(origin, path, { code: 'option-unknown', message, name, among, lives });
+}
+
+/** Who did something is one of the house's people, by name or by role: a warning. */
+export function personUnknown(
+  { house }: Draft,
+  person: string | undefined,
+  { origin, path, did }: { readonly origin: Origin; readonly path: Path; readonly did: string },
+): readonly Problem[] {
+  if (person === undefined || !house?.whole) return [];
+  const people = house.whole.people.flatMap(({ name, role }) => [name, role]);
+  if (people.includes(person)) return [];
+  const names = house.whole.people.map(({ name }) => name);
+  const fix =
+    didYouMean(person, people) ?? `people are ${some(names)}; add them to people in content/house.md if it is another`;
+  const message = `${did} '${person}', who is not among the people of the house`;
+  return [problemAt(origin, path, 'chooser-unknown', message, { fix, severity: 'warning' })];
 }
 
 /** The first few of a list of names, for a line that says what there is. */
