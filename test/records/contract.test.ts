@@ -49,6 +49,9 @@ describe('the rules of a contract', () => {
     expect(toldOf([house, '  overage-markup', '  markup-on: line\n  overage-markup'])).toMatchObject([
       expect.stringContaining("value-unknown 'markup-on' cannot be 'line'") as string,
     ]);
+    expect(toldOf([house, 'credit-markup: false', 'credit-markup: no'])).toEqual([
+      "house.md:16:18 value-type 'credit-markup': expected true or false, got 'no' | write false",
+    ]);
     expect(toldOf([house, 'credit-markup: false', 'credit-markup: some'])).toHaveLength(1);
   });
 

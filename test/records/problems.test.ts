@@ -89,7 +89,7 @@ describe('what the schema has against a record', () => {
     [
       'markup: false',
       'markup: no',
-      `house.md:16:18 percent-unreadable 'no' is not a percentage | write a percentage such as 7.25 %`,
+      `house.md:16:18 value-type 'credit-markup': expected true or false, got 'no' | write false`,
     ],
     [
       '  credit-markup: false\n',

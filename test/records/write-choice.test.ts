@@ -79,7 +79,10 @@ test('a choice for each selection of the demo is written in lines of its own, an
     // Each line that was there is there, but those of a choice that gave way.
     const kept = after.split('\n');
     const gone = text.split('\n').filter((line) => !kept.includes(line));
-    expect(gone.filter((line) => !/chosen(-on|-by)?: /u.test(line)), file).toEqual([]);
+    expect(
+      gone.filter((line) => !/chosen(-on|-by)?: /u.test(line)),
+      file,
+    ).toEqual([]);
     written += all.length;
   }
   expect(written).toBeGreaterThan(200);

@@ -2,7 +2,7 @@ import type { ErrorObject, ValidateFunction } from 'ajv';
 import { nearest, type Path } from '../../base/problem/index.js';
 import type { Finding } from './finding.js';
 import { validatorOf } from './validators.js';
-import { quoted } from './value-words.js';
+import { answerOf, quoted } from './value-words.js';
 
 type Check = (validate: ValidateFunction, value: unknown, path: Path) => readonly Finding[];
 
@@ -11,6 +11,10 @@ type Check = (validate: ValidateFunction, value: unknown, path: Path) => readonl
 export function bestBranch(error: ErrorObject, path: Path, check: Check): readonly Finding[] {
   const refs = error.schema as readonly { readonly $ref: string }[];
   const branches = refs.map(({ $ref }) => check(validatorOf($ref), error.data, path));
+  // Whoever writes yes or no means the form that is true or false, and no text.
+  const isAnswer = answerOf(error.data) !== undefined;
+  const meant = branches.find((_, index) => isAnswer && asksTrueOrFalse(refs[index]));
+  if (meant) return meant;
   const typed = branches.filter(
     (found) => !found.some((one) => one.code === 'value-type' && one.path.length === path.length),
   );
@@ -23,6 +27,11 @@ export function bestBranch(error: ErrorObject, path: Path, check: Check): readon
   const named = typed.filter((found) => !found.some((one) => isForm(one, path)));
   if (named.length === 0) return [wrongForm(forms)];
   return named.reduce((best, found) => (found.length < best.length ? found : best));
+}
+
+function asksTrueOrFalse(ref: { readonly $ref: string } | undefined): boolean {
+  const schema = ref && validatorOf(ref.$ref).schema;
+  return typeof schema === 'object' && schema['type'] === 'boolean';
 }
 
 /** Forms are told apart by the constant key `form`. */

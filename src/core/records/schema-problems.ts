@@ -10,7 +10,7 @@ import {
 import { bestBranch } from './best-branch.js';
 import type { Finding } from './finding.js';
 import { notations, patternWords, slugPattern, type Notation } from './formats.js';
-import { quoted, typeWords } from './value-words.js';
+import { answerOf, quoted, typeWords } from './value-words.js';
 
 /** Checks a value with a validator; findings have the path of what is wrong, below `path`. */
 export function findings(validate: ValidateFunction, value: unknown, path: Path = []): readonly Finding[] {
@@ -231,10 +231,8 @@ function typeFix(
     const reading = notation.read(String(data));
     return reading.ok ? undefined : reading.fix;
   }
-  if (schema.type === 'boolean' && typeof data === 'string') {
-    if (/^(yes|on)$/iu.test(data)) return 'write true';
-    if (/^(no|off)$/iu.test(data)) return 'write false';
-  }
+  const answer = answerOf(data);
+  if (schema.type === 'boolean' && answer !== undefined) return `write ${answer}`;
   const form = schema.pattern === undefined ? undefined : patternWords[schema.pattern];
   if (form && schema.pattern !== slugPattern) return form.fix;
   if (schema.type === 'string' && schema.enum) return choiceFix(data, schema.enum.map(String));

@@ -26,3 +26,10 @@ export function typeWords(type: unknown): string {
       return 'something else';
   }
 }
+
+/** What `yes`, `no`, `on` or `off` means, which YAML 1.2 takes for text; undefined for anything else. */
+export function answerOf(value: unknown): boolean | undefined {
+  if (typeof value !== 'string') return undefined;
+  if (/^(yes|on)$/iu.test(value)) return true;
+  return /^(no|off)$/iu.test(value) ? false : undefined;
+}

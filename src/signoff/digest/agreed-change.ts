@@ -5,8 +5,22 @@ import { canonicalJson, digestOfBytes } from './digest-of.js';
  *  come after the paper was printed; and the contract's sums, which follow from other change orders and are read on the paper. `job` is the
  *  builder's job number. */
 function agreedChange(job: string, order: Omit<ChangeOrder, 'origin'>): object {
-  const { number, title, from, to, proposedOn, requestedBy, validUntil, reason, days, amount, lines, replaces, body } =
-    order;
+  const {
+    number,
+    title,
+    from,
+    to,
+    proposedOn,
+    requestedBy,
+    validUntil,
+    reason,
+    days,
+    amount,
+    lines,
+    netted,
+    replaces,
+    body,
+  } = order;
   return {
     format: 'bookmatch/agreed-change/1',
     job,
@@ -21,6 +35,7 @@ function agreedChange(job: string, order: Omit<ChangeOrder, 'origin'>): object {
     days,
     amount,
     lines,
+    netted,
     replaces,
     body,
   };

@@ -36,8 +36,7 @@ export function alternativeSheet(look: LookUp): Sheet {
 
 function beside(look: LookUp): readonly Block[] {
   const tables = [allowancesBeside(look), finishesBeside(look)].filter(({ groups }) => groups.length > 0);
-  const told = 'What is left in each allowance, below zero what is over; then what stands where.';
-  return [{ block: 'section', id: 'side-by-side', title: 'Side by side', of: [prose('small', told), ...tables] }];
+  return [{ block: 'section', id: 'side-by-side', title: 'Side by side', of: tables }];
 }
 
 /** One alternative: what it is for, where its difference comes from, what else it brings. */
