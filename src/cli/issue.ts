@@ -100,8 +100,20 @@ async function makeIssue(
   const { pdf, undrawn } = await makeBookPdf(book, stamp);
   reportProblems({ problems: undrawnProblems(undrawn, book.sources) }, '', console);
   const [rooms, trades] = [roomDigests(book), tradeDigests(book)];
+  const open = book.selections.filter(({ state }) => state === 'open').map(({ id }) => id);
   const record = issueRecord(
-    { purpose, date: book.on, commit, digest, rooms, trades, signatures: [], ...(anyway && { anyway }), body: '' },
+    {
+      purpose,
+      date: book.on,
+      commit,
+      digest,
+      rooms,
+      trades,
+      signatures: [],
+      open,
+      ...(anyway && { anyway }),
+      body: '',
+    },
     `Issued for ${purpose} on ${printDay(book.on)}.`,
   );
   const path = issuedPath(number);

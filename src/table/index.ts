@@ -14,6 +14,7 @@ export {
   dayCostWords,
   dayRules,
   lastDaysHere,
+  openSinceWords,
   decisionSheet,
   movedDecisions,
   movedMilestones,

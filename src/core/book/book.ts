@@ -180,6 +180,9 @@ export interface BookSelection {
   /** Where the other open choices on its allowance stand while its alternatives are priced; absent where there are none. */
   readonly rest?: Rest;
   readonly decision: Decision;
+  /** The first of the issues that have it open without a break up to the last one; absent when it is decided, or was not open in
+   *  the last. */
+  readonly openSince?: { readonly issue: number; readonly date: IsoDate };
   /** What it costs by the contract to decide one working day after the last one: the days by which the job ends later.
    *  Absent when decided, when the job does not end later, and when the contract has no cost of a day. */
   readonly delayCost?: Cents;

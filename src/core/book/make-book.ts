@@ -53,7 +53,9 @@ export function makeBook(
   if (!dated.value || problems.some((problem) => problem.severity === 'error')) return { problems };
   const { drafts, house } = priceDrafts(records, drafted.value);
   const decide = makeDecider(records.house, dated.value, on, slips);
-  const selections = drafts.map(({ draft, item }) => makeSelection(draft, item, house, { decide, layOut }));
+  const selections = drafts.map(({ draft, item }) =>
+    makeSelection(draft, item, house, { decide, layOut, issues: records.issues }),
+  );
   const decisions = makeDecisions(house, selections);
   const byRoom = groupBy(selections, (selection) => selection.room);
   const found = findCautions(seeHouse(records, measures, selections, dated.value));

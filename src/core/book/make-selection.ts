@@ -2,15 +2,17 @@ import { noCost, type HousePrice, type Item } from '../price/index.js';
 import { layPlaces, placeText, type LayOut, type Takeoff } from '../takeoff/index.js';
 import type { BookSelection, SelectionState } from './book.js';
 import { countSelection, type Counted } from './count-selection.js';
-import type { FactStep } from '../model/index.js';
+import type { FactStep, Issue } from '../model/index.js';
 import { bearingOf } from './bearing-of.js';
 import { changedOrder, delayOf } from './cost-of-days.js';
 import type { Draft } from './draft.js';
 import { makeAlternatives, restOf } from './make-alternatives.js';
 import type { Decider } from './make-decider.js';
+import { openSince } from './open-since.js';
 import { weigh } from './weigh.js';
 
 export interface SelectionMakers {
+  readonly issues: readonly Issue[];
   readonly decide: Decider;
   readonly layOut?: LayOut | undefined;
 }
@@ -19,7 +21,7 @@ export function makeSelection(
   draft: Draft,
   item: Item,
   house: HousePrice,
-  { decide, layOut }: SelectionMakers,
+  { decide, layOut, issues }: SelectionMakers,
 ): BookSelection {
   const { id, room, selection, category, places, options } = draft;
   const { product, cost = noCost, reckoning, change } = countSelection(draft, item, house);
@@ -53,6 +55,7 @@ export function makeSelection(
     alternatives,
     ...(rest && { rest }),
     decision,
+    ...(selection.chosen === undefined && openSince(id, issues)),
     ...delayOf(decision, house.book.contract),
     facts: selection.facts,
     ...(selection.insteadOf && { insteadOf: changedOrder(selection.insteadOf, draft, alternatives) }),

@@ -17,6 +17,8 @@ export interface Issue {
   readonly rooms: Readonly<Record<string, string>>;
   readonly trades: Readonly<Record<string, string>>;
   readonly signatures: readonly IssueSignature[];
+  /** Ids of the selections that were open; absent in a record from before they were written down. */
+  readonly open?: readonly string[];
   /** Issued for construction although things stood in the way: why, and what they were. */
   readonly anyway?: { readonly why: string; readonly despite: readonly string[] };
   /** Taken back: it keeps its number and its files, and nothing stands on it. */

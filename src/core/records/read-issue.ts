@@ -13,7 +13,7 @@ export interface IssueDraft {
 export function readIssue(record: Checked<RawIssue>): IssueDraft {
   const { slug, raw, body, origin, problems } = record;
   if (hasErrors(problems)) return { record, problems };
-  const { purpose, date, commit, digest, rooms, trades, signatures = [], anyway } = raw;
+  const { purpose, date, commit, digest, rooms, trades, signatures = [], open, anyway } = raw;
   return {
     record,
     problems,
@@ -26,6 +26,7 @@ export function readIssue(record: Checked<RawIssue>): IssueDraft {
       rooms,
       trades,
       signatures,
+      ...(open && { open }),
       ...(anyway && { anyway }),
       ...(raw.void && { void: raw.void }),
       body,

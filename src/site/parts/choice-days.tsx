@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import type { BookSelection } from '../../core/book/index.js';
 import { capital, printDay, printMoney } from '../../base/units/index.js';
-import { boundsHere, dayCostWords, factWords, lastDaysHere } from '../../table/index.js';
+import { boundsHere, dayCostWords, factWords, lastDaysHere, openSinceWords } from '../../table/index.js';
 import { BlocksHtml } from '../../write/index.js';
 import { placeLinks } from '../place-links.js';
 import { useSheet } from '../sheet-context.js';
@@ -14,10 +14,14 @@ export function ChoiceDays({ selection }: { selection: BookSelection }): VNode |
 function OpenDays({ selection }: { selection: BookSelection }): VNode {
   const { view, path } = useSheet();
   const links = placeLinks(view, path);
+  const since = openSinceWords(selection.openSince);
   return (
     <section aria-labelledby="days-title">
       <h2 id="days-title">When it must be decided</h2>
-      <p class="why">{dayCostWords(view)}</p>
+      <p class="why">
+        {since !== undefined && `${capital(since)}. `}
+        {dayCostWords(view)}
+      </p>
       <BlocksHtml blocks={[lastDaysHere(selection, view), boundsHere(selection, view)]} links={links} />
     </section>
   );

@@ -1,5 +1,5 @@
-import { byText } from '../../base/units/index.js';
-import type { LookUp } from '../../core/book/index.js';
+import { byText, printDay } from '../../base/units/index.js';
+import type { BookSelection, LookUp } from '../../core/book/index.js';
 import { describePush, describeSlack, type Decision } from '../../core/calendar/index.js';
 import { col } from '../../sheet/index.js';
 import { schedule } from '../schedule.js';
@@ -12,6 +12,12 @@ interface Open {
   readonly trade: string;
   readonly placeText: string;
   readonly decision: Decision;
+  readonly openSince?: BookSelection['openSince'];
+}
+
+/** `open since issue 1, 17 February 2026`. */
+export function openSinceWords(since: BookSelection['openSince']): string | undefined {
+  return since && `open since issue ${since.issue}, ${printDay(since.date)}`;
 }
 
 /** What is still open, by the last day to decide without moving the work. */
@@ -41,6 +47,7 @@ export const decisions = schedule<Open>({
         width: 'short',
       }),
       col.words('left', 'Days', ({ decision }) => describeSlack(decision.slack), { under: 'status' }),
+      col.words('openSince', 'Open since', ({ openSince }) => openSinceWords(openSince), { under: 'status' }),
     ],
   },
   rows: openByDay,
@@ -51,6 +58,14 @@ export const decisions = schedule<Open>({
 function openByDay({ book }: LookUp): readonly Open[] {
   return book.selections
     .filter(({ state }) => state === 'open')
-    .map(({ id, room, category, trade, placeText, decision }) => ({ id, room, category, trade, placeText, decision }))
+    .map(({ id, room, category, trade, placeText, decision, openSince }) => ({
+      id,
+      room,
+      category,
+      trade,
+      placeText,
+      decision,
+      ...(openSince && { openSince }),
+    }))
     .sort((a, b) => byText(a.decision.by, b.decision.by));
 }
