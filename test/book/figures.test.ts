@@ -56,14 +56,17 @@ describe.each([
   });
 
   test('each upgrade and credit from chosen and standard', () => {
-    for (const { id, change, reckoning } of selections) {
+    for (const { id, change, reckoning, insteadOf } of selections) {
+      const restocking = insteadOf?.restocking?.amount ?? 0;
       if (!reckoning) {
-        expect([id, change]).toEqual([id, 0]);
+        expect([id, change]).toEqual([id, restocking]);
         continue;
       }
       const { counted, standard, difference, markup, retained } = reckoning;
-      expect([id, counted - standard, difference + markup + retained]).toEqual([id, difference, change]);
+      expect([id, counted - standard, difference + markup + retained + restocking]).toEqual([id, difference, change]);
     }
+    // Of the latches of one door, $84.00 of material, 15 %.
+    expect(sum(selections.map(({ insteadOf }) => insteadOf?.restocking?.amount ?? 0))).toBe(12_60);
   });
 
   test('each allowance from its lines', () => {

@@ -1,5 +1,13 @@
 import type { Option } from '../model/index.js';
-import { countedOption, noCost, type Cost, type HousePrice, type Item, type Reckoning } from '../price/index.js';
+import {
+  countedOption,
+  noCost,
+  type Cost,
+  type HousePrice,
+  type Item,
+  type ReasonedFigure,
+  type Reckoning,
+} from '../price/index.js';
 import type { Takeoff } from '../takeoff/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { optionId, type Draft } from './draft.js';
@@ -11,7 +19,9 @@ export interface Counted {
   readonly product?: { readonly slug: string; readonly option: Option; readonly takeoffs: readonly Takeoff[] };
   readonly cost?: Cost;
   readonly reckoning?: Reckoning;
-  /** What it changes in the contract, beside its allowance. */
+  /** What the supplier keeps of an order that was changed. */
+  readonly restocking?: ReasonedFigure;
+  /** What it changes in the contract, beside its allowance; with what the supplier keeps. */
   readonly change: Cents;
 }
 
@@ -22,10 +32,12 @@ export function countSelection({ id, category, options }: Draft, item: Item, hou
   // At its standard a place changes nothing itself: what shared packs move is told once for the house.
   const own = countedId === undefined || countedId !== item.standard;
   const reckoning = own ? reckon(house, item, countedId, cost ?? (item.decided ? noCost : undefined)) : undefined;
+  const restocking = house.restocking.get(id);
   return {
     ...(found && { product: { slug: found[0], ...found[1] } }),
     ...(cost && { cost }),
     ...(reckoning && { reckoning }),
-    change: reckoning?.change ?? (0 as Cents),
+    change: ((reckoning?.change ?? 0) + (restocking?.amount ?? 0)) as Cents,
+    ...(restocking && { restocking }),
   };
 }

@@ -9,7 +9,7 @@ import {
   type HousePrice,
   type SelectionStep,
 } from '../price/index.js';
-import type { Cents, IsoDate } from '../../base/units/index.js';
+import { printMoney, type Cents, type IsoDate } from '../../base/units/index.js';
 import type { AgreedMoney, BookMoney, BookSelection, Total } from './book.js';
 import { optionId } from './draft.js';
 import { forecastHouse } from './forecast.js';
@@ -103,15 +103,21 @@ function agreedMoney({ changes }: Records, agreedSum: Cents, today: Cents): Agre
 function describeAll(records: Records, selections: readonly BookSelection[]): SelectionStep[] {
   const rooms = new Map(records.rooms.map((room) => [room.slug, `${room.number} ${room.name}`]));
   const options = new Map(records.options.map((option) => [optionId(option.category, option.slug), option.name]));
-  return selections.map(({ id, room, category, counted, placeText, change, reckoning }) => {
+  return selections.map(({ id, room, category, counted, placeText, change, reckoning, insteadOf }) => {
     const option = counted === undefined ? undefined : options.get(optionId(category, counted));
     return {
       id,
       words: `${rooms.get(room) ?? room}, ${placeText}: ${option ?? 'none'}`,
       change,
-      why: reckoning?.why ?? '',
+      why: [reckoning?.why, keptWords(insteadOf)].filter((text) => text !== undefined).join('; '),
     };
   });
+}
+
+/** Of an order that was changed, what its supplier keeps. */
+function keptWords(before: BookSelection['insteadOf']): string | undefined {
+  const kept = before?.restocking;
+  return kept && `the supplier keeps ${printMoney(kept.amount, 'always')} of what was ordered before: ${kept.why}`;
 }
 
 function totals(

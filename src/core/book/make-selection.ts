@@ -1,10 +1,10 @@
-import { noCost, type HousePrice, type Item } from '../price/index.js';
+import { noCost, type HousePrice, type Item, type ReasonedFigure } from '../price/index.js';
 import { layPlaces, placeText, type LayOut, type Takeoff } from '../takeoff/index.js';
-import type { BookSelection, SelectionState } from './book.js';
+import type { BookSelection, ChangedOrder, SelectionState } from './book.js';
 import { countSelection, type Counted } from './count-selection.js';
-import type { FactStep, Issue } from '../model/index.js';
+import type { FactStep, InsteadOf, Issue } from '../model/index.js';
 import { bearingOf } from './bearing-of.js';
-import { changedOrder, delayOf } from './cost-of-days.js';
+import { delayOf } from './cost-of-days.js';
 import type { Draft } from './draft.js';
 import { makeAlternatives, restOf } from './make-alternatives.js';
 import type { Decider } from './make-decider.js';
@@ -24,7 +24,7 @@ export function makeSelection(
   { decide, layOut, issues }: SelectionMakers,
 ): BookSelection {
   const { id, room, selection, category, places, options } = draft;
-  const { product, cost = noCost, reckoning, change } = countSelection(draft, item, house);
+  const { product, cost = noCost, reckoning, change, restocking } = countSelection(draft, item, house);
   const deciding = product && item.decided ? [product.option] : [...options.values()].map(({ option }) => option);
   const rest = restOf(item, house);
   const pounds = product && weigh(product.option, product.takeoffs);
@@ -58,9 +58,24 @@ export function makeSelection(
     ...(selection.chosen === undefined && openSince(id, issues)),
     ...delayOf(decision, house.book.contract),
     facts: selection.facts,
-    ...(selection.insteadOf && { insteadOf: changedOrder(selection.insteadOf, draft, alternatives) }),
+    ...(selection.insteadOf && { insteadOf: changedOrder(selection.insteadOf, restocking) }),
     source: room.origin.file,
     line: room.origin.at(selection.path).line,
+  };
+}
+
+/** What stood before a change, with what the supplier keeps as it is reckoned. */
+function changedOrder(
+  { option, chosenOn, on, why, order }: InsteadOf,
+  restocking: ReasonedFigure | undefined,
+): ChangedOrder {
+  return {
+    option,
+    ...(chosenOn !== undefined && { chosenOn }),
+    on,
+    why,
+    ...(order !== undefined && { order }),
+    ...(restocking && { restocking }),
   };
 }
 

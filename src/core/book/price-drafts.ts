@@ -31,7 +31,7 @@ export function priceRecords(records: Records, measures: ReadonlyMap<string, Roo
 }
 
 function makeItem({ id, room, selection, category, options }: Draft): Item {
-  const { standard, allowance, chosen, supply, facts, considering } = selection;
+  const { standard, allowance, chosen, supply, facts, considering, insteadOf } = selection;
   const open = considering.length > 0 ? considering : standard === undefined ? [] : [standard];
   const considered = open.filter((slug) => options.has(slug)).map((slug) => optionId(category.slug, slug));
   return {
@@ -45,6 +45,12 @@ function makeItem({ id, room, selection, category, options }: Draft): Item {
     ...(allowance !== undefined && { allowance }),
     ...(standard !== undefined && { standard: optionId(category.slug, standard) }),
     ...(chosen !== undefined && chosen !== 'none' && { chosen: optionId(category.slug, chosen) }),
+    ...(insteadOf && {
+      before: {
+        option: optionId(category.slug, insteadOf.option),
+        ...(insteadOf.restocking !== undefined && { restocking: insteadOf.restocking }),
+      },
+    }),
     considered: [...new Set(considered)],
     takeoffs: new Map([...options].map(([slug, { takeoffs }]) => [optionId(category.slug, slug), takeoffs])),
   };

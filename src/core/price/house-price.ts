@@ -6,6 +6,8 @@ import { priceWorld, type World } from './world.js';
 import { invoicedOrders } from './invoiced.js';
 import type { OnNet } from './markup.js';
 import { OpenChoices } from './open-choices.js';
+import type { ReasonedFigure } from './cost.js';
+import { restockingOf } from './restocking.js';
 
 /** The house priced as chosen so far, ready to answer what another choice would cost. */
 export interface HousePrice {
@@ -17,6 +19,8 @@ export interface HousePrice {
   /** With every selection at its standard. */
   readonly standard: World;
   readonly change: Cents;
+  /** Of that change, what suppliers keep of orders that were changed, by selection; whatever is chosen later, it is kept. */
+  readonly restocking: ReadonlyMap<string, ReasonedFigure>;
   /** Of that change, what is added and deducted before mark-up on the net and fee, and these. */
   readonly net: Net;
   readonly onNet: OnNet;
@@ -46,8 +50,10 @@ export function priceHouse(
   const base = effects.of(today.costs, (item) => item.decided);
   const priced = { today, base, effects, book, standing: new Map() };
   const choices = new OpenChoices(items, priced);
-  const { total: change, net, onNet, committed } = base;
-  return { items, allowances, book, today, standard, change, net, onNet, committed, choices };
+  const { net, onNet, committed } = base;
+  const restocking = restockingOf(items, choices, book);
+  const change = (base.total + totalOf(restocking)) as Cents;
+  return { items, allowances, book, today, standard, change, restocking, net, onNet, committed, choices };
 }
 
 /** Total change of the contract in a world where `choose` decides everything. What `isDecided` leaves out draws on its
@@ -59,5 +65,9 @@ export function changeInWorld(
 ): { world: World; change: Cents } {
   const world = priceWorld(house.items, choose, house.book);
   const effects = new ContractEffects(house.items, house.allowances, house.book, house.standard);
-  return { world, change: effects.of(world.costs, isDecided).total };
+  return { world, change: (effects.of(world.costs, isDecided).total + totalOf(house.restocking)) as Cents };
+}
+
+function totalOf(figures: ReadonlyMap<string, ReasonedFigure>): number {
+  return [...figures.values()].reduce((total, { amount }) => total + amount, 0);
 }

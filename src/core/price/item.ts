@@ -17,6 +17,8 @@ export interface Item {
   readonly decided: boolean;
   /** Was what is chosen ordered? */
   readonly ordered?: boolean;
+  /** What was ordered before the choice was changed, and what its supplier kept where that is known. */
+  readonly before?: { readonly option: string; readonly restocking?: Cents };
   /** What may still be chosen here: what is considered, or the standard where nothing is. */
   readonly considered: readonly string[];
   /** Every option that could stand here, with what it would take. */

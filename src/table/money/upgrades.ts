@@ -12,11 +12,12 @@ interface Changing {
   readonly finish: string;
   /** What stands in the contract for it. */
   readonly instead: string;
-  readonly reckoning: Reckoning;
+  /** Absent where an allowance pays for all of it, and only what a supplier keeps changes the contract. */
+  readonly reckoning?: Reckoning;
 }
 
 /** What the contract keeps something of is a column only where it does. */
-const kept = (cents: Cents): Cents | undefined => (cents === 0 ? undefined : cents);
+const kept = (cents: Cents | undefined): Cents | undefined => (cents === 0 ? undefined : cents);
 
 /** Every choice that changes the contract beside the allowances, with the figures that lead to its change, by room. */
 const table: HouseTable<Changing> = {
@@ -36,11 +37,14 @@ const table: HouseTable<Changing> = {
       { width: 'long' },
     ),
     col.words('instead', 'Instead of', ({ instead }) => instead, { under: 'choice' }),
-    col.money('chosen', 'Chosen', ({ reckoning }) => reckoning.counted),
-    col.money('standard', 'Standard', ({ reckoning }) => reckoning.standard),
-    col.money('difference', 'Difference', ({ reckoning }) => reckoning.difference, { change: true }),
-    col.money('markup', 'Mark-up', ({ reckoning }) => reckoning.markup, { change: true }),
-    col.money('notReturned', 'Not returned', ({ reckoning }) => kept(reckoning.retained), { change: true }),
+    col.money('chosen', 'Chosen', ({ reckoning }) => reckoning?.counted),
+    col.money('standard', 'Standard', ({ reckoning }) => reckoning?.standard),
+    col.money('difference', 'Difference', ({ reckoning }) => reckoning?.difference, { change: true }),
+    col.money('markup', 'Mark-up', ({ reckoning }) => reckoning?.markup, { change: true }),
+    col.money('notReturned', 'Not returned', ({ reckoning }) => kept(reckoning?.retained), { change: true }),
+    col.money('supplierKeeps', 'Supplier keeps', ({ selection: { insteadOf } }) => insteadOf?.restocking?.amount, {
+      change: true,
+    }),
     col.money('change', 'Change', ({ selection: { change } }) => change, { change: true }),
   ],
 };
@@ -62,15 +66,17 @@ function changing(look: LookUp): readonly Changing[] {
   return look.book.rooms.flatMap((room) =>
     look.selectionsOf(room).flatMap((selection) => {
       const { change, reckoning, category, counted } = selection;
-      if (change === 0 || !reckoning) return [];
+      if (change === 0) return [];
       const finish = look.option(category, counted)?.name ?? 'none';
-      return [{ selection, finish, instead: insteadOf(selection, reckoning, look), reckoning }];
+      return [{ selection, finish, instead: standsFor(selection, look), ...(reckoning && { reckoning }) }];
     }),
   );
 }
 
-function insteadOf({ category, standard }: BookSelection, { parts }: Reckoning, look: LookUp): string {
+function standsFor({ category, standard, reckoning }: BookSelection, look: LookUp): string {
+  if (!reckoning) return 'an allowance, which pays for it; what a supplier keeps is beside it';
   const name =
     standard === undefined ? 'an extra: nothing stands for it' : (look.option(category, standard)?.name ?? standard);
-  return parts.length === costParts.length ? name : `${name}; ${joinWords(parts)} only, the allowance pays the rest`;
+  if (reckoning.parts.length === costParts.length) return name;
+  return `${name}; ${joinWords(reckoning.parts)} only, the allowance pays the rest`;
 }
