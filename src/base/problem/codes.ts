@@ -85,6 +85,8 @@ export const codesByPage = {
     'plan-no-area',
     'wall-duplicate',
     'name-reserved',
+    'void-duplicate',
+    'void-crosses',
     'void-outside-room',
     'void-takes-room',
   ],
@@ -120,6 +122,7 @@ export const codesByPage = {
     'feature-past-wall',
     'feature-above-ceiling',
     'feature-outside-room',
+    'edge-place',
     'firebox-too-large',
   ],
   selections: [

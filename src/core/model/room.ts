@@ -10,7 +10,7 @@ export interface Room {
   /** What the room is used for; rules look at it. */
   readonly use: RoomUse;
   readonly shape: Shape;
-  /** Holes in the floor plan: rectangles or outlines, such as a room open to below. */
+  /** Holes in the floor, such as a stair well's. */
   readonly voids: readonly VoidShape[];
   readonly ceiling: readonly CeilingPart[];
   readonly openings: readonly Opening[];
@@ -84,9 +84,14 @@ export interface OutlineCorner {
   readonly openTo?: string;
 }
 
+/** A hole in the floor. The room goes on above it. */
 export interface VoidShape {
   readonly name: string;
   readonly corners: readonly Point[];
+  /** Names of its sides, each from its corner to the next; absent: their numbers. */
+  readonly sides?: readonly string[];
+  /** The ceiling has the same hole: there the room is not. */
+  readonly isOpenAbove?: boolean;
 }
 
 /** Part of a ceiling; without `over` it covers the whole room. */
