@@ -130,6 +130,7 @@ export const codesByPage = {
     'category-unknown',
     'place-unknown',
     'place-unsuited',
+    'except-unsuited',
     'selection-duplicate',
     'selection-empty',
     'allowance-unknown',

@@ -230,9 +230,15 @@ export interface InsteadOf {
   readonly restocking?: Cents;
 }
 
+/** A place that a selection leaves out, or a stretch of a wall, from its left end. */
+export type Exception =
+  { readonly place: string } | { readonly place: string; readonly from: Length; readonly to: Length };
+
 export interface Selection {
   /** Places as written: `ceiling`, `floor`, `walls`, a wall's name, `base`, an opening mark, a feature's id. */
   readonly at: readonly string[];
+  /** Of these places, what is left out. */
+  readonly except?: readonly Exception[];
   readonly category: string;
   readonly standard?: string;
   readonly allowance?: string;
