@@ -283,7 +283,10 @@ test('built-in: front, top edge, and what it hides', () => {
   };
   const measure = measured({ ...hall, features: [raw] });
   expect(faces(only(measure))).toEqual({ 'bench/front': 9 });
-  expect(wall(measure, 'west').deductions).toEqual([{ what: 'Window seat', of: 'bench', kind: 'feature', area: 9 }]);
+  const [bench] = wall(measure, 'west').deductions;
+  expect(bench).toMatchObject({ what: 'Window seat', of: 'bench', kind: 'feature', area: 9 });
+  expect(bench?.hidden?.by).toBe('built-in');
+  expect(regionArea(bench?.hidden?.pieces.map(({ region }) => region) ?? [])).toBeCloseTo(bench?.area ?? 0, 6);
   expect(measure.floor.net).toBeCloseTo(422, 9);
 });
 

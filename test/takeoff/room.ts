@@ -55,6 +55,8 @@ const wall = (id: string, run: number, deductions: RoomMeasure['floor']['deducti
   };
 };
 
+const hidden = { by: 'chimney-breast', pieces: [] };
+
 export const room: RoomMeasure = {
   room: 'study',
   plan: region(14, 16).outline,
@@ -81,7 +83,7 @@ export const room: RoomMeasure = {
   },
   walls: [
     wall('north', 14, [{ what: 'Window W01', of: 'W01', kind: 'opening', area: 36 as Area }]),
-    wall('east', 16, [{ what: 'Chimney breast', of: 'breast', kind: 'feature', area: 54 as Area }]),
+    wall('east', 16, [{ what: 'Chimney breast', of: 'breast', kind: 'feature', area: 54 as Area, hidden }]),
     wall('south', 14, [{ what: 'Door D01', of: 'D01', kind: 'opening', area: 21 as Area }]),
     { ...wall('west', 16), openTo: 'hall' },
   ],

@@ -71,6 +71,23 @@ describe('area', () => {
     ]);
   });
 
+  // The breast takes 54 of the east wall's 144 sq ft. What is built before it lies behind it.
+  test('a feature hides a surface from what its category says, and by default from all', () => {
+    expect(net(take(['east'], 'area'))).toBe(90);
+    expect(net(take(['east'], 'area', { hiddenBy: ['chimney-breast'] }))).toBe(90);
+    expect(net(take(['east'], 'area', { hiddenBy: ['built-in', 'niche'] }))).toBe(144);
+    const [takeoff] = take(['east'], 'area', { hiddenBy: [] });
+    expect(takeoff?.places[0]).toMatchObject({
+      net: 144,
+      adjustments: [{ amount: 0, why: 'not deducted: it stands before what lies behind it (54 sq ft)' }],
+    });
+  });
+
+  test('base runs behind what does not hide it', () => {
+    const base = (hiddenBy: string[]) => net(take(['east'], 'run', { hiddenBy }, option([{ unit: 'lin ft' }])));
+    expect([base(['chimney-breast']), base([])]).toEqual([10, 16]);
+  });
+
   test('coats multiply what is bought, and waste comes on top', () => {
     const [takeoff] = take(['ceiling'], 'area', { times: 2 }, option([{ waste: waste10 }]));
     expect(takeoff).toMatchObject({ net: 224, factors: [{ times: 2 }] });

@@ -65,8 +65,8 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
   return { value, problems };
 }
 
-function featureCut({ id, name }: FeatureMeasure, outline: Polygon | undefined): readonly Cut[] {
-  return outline ? [{ what: name, of: id, kind: 'feature', patch: patchFrom(ringInFeet(outline)) }] : [];
+function featureCut({ id, name, kind }: FeatureMeasure, outline: Polygon | undefined): readonly Cut[] {
+  return outline ? [{ what: name, of: id, kind: 'feature', by: kind, patch: patchFrom(ringInFeet(outline)) }] : [];
 }
 
 function total(lengths: readonly Length[]): Length {

@@ -82,6 +82,15 @@ export interface Deduction {
   readonly of: string;
   readonly kind: 'opening' | 'feature' | 'void';
   readonly area: Area;
+  /** What a feature hides: its kind, and the shapes, for finishes that lie behind it. */
+  readonly hidden?: { readonly by: string; readonly pieces: readonly HiddenPiece[] };
+}
+
+/** True-size shape in the surface's own plane. */
+export interface HiddenPiece {
+  readonly region: Region;
+  /** Of a ceiling: index in its facets. */
+  readonly facet?: number;
 }
 
 export interface CeilingMeasure extends Surface {

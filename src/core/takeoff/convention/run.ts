@@ -1,8 +1,15 @@
 import { factOf } from '../../fact/index.js';
-import { measureParts, type OpeningMeasure, type RoomMeasure, type WallMeasure } from '../../model/index.js';
+import {
+  measureParts,
+  type Convention,
+  type OpeningMeasure,
+  type RoomMeasure,
+  type WallMeasure,
+} from '../../model/index.js';
 import { feet, type Length } from '../../../base/units/index.js';
 import { baseLength, casingLength } from '../arithmetic/index.js';
 import { placesLeftOut, stretchesLeftOut } from '../except.js';
+import { hides } from '../hidden.js';
 import type { PlaceQuantity } from '../takeoff.js';
 import type { ConventionContext, ConventionRule } from './convention.js';
 
@@ -59,7 +66,7 @@ interface Gap {
  *  floor, as a niche does, shortens nothing. Where gaps overlap, each foot is taken once. */
 function wallRun({ id, run }: WallMeasure, name: string, { rule, measure, except }: ConventionContext): PlaceQuantity {
   const own = stretchesLeftOut(except, id).map((one): Gap => ({ ...one, what: 'Left out', why: 'nothing runs here' }));
-  const gaps = [...(rule.along !== 'ceiling' ? gapsAtFloor(id, measure) : []), ...own];
+  const gaps = [...(rule.along !== 'ceiling' ? gapsAtFloor(id, measure, rule) : []), ...own];
   const free = gaps.map((gap, index) => ({ ...gap, width: widthWithout(gap, gaps.slice(0, index)) }));
   const taken = free.filter(({ width }) => width > 0);
   return {
@@ -74,14 +81,14 @@ function wallRun({ id, run }: WallMeasure, name: string, { rule, measure, except
   };
 }
 
-function gapsAtFloor(wall: string, { openings, features }: RoomMeasure): readonly Gap[] {
+function gapsAtFloor(wall: string, { openings, features }: RoomMeasure, rule: Convention): readonly Gap[] {
   return [
     ...openings
       .filter((opening) => opening.wall === wall && opening.sill === 0)
       .map(({ mark, at, width }) => ({ what: mark, from: at, to: at + width, why: 'opening down to the floor' })),
-    ...features.flatMap(({ name, covers }) =>
+    ...features.flatMap(({ name, kind, covers }) =>
       covers
-        .filter((cover) => cover.wall === wall && (cover.sill ?? 0) === 0)
+        .filter((cover) => hides(rule, kind) && cover.wall === wall && (cover.sill ?? 0) === 0)
         .map(({ from, to }) => ({ what: name, from, to, why: 'stands against the wall' })),
     ),
   ];
