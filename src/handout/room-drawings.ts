@@ -66,7 +66,7 @@ function wallsConcerned(measure: RoomMeasure, places: ReadonlySet<string>): read
 
 /** A ceiling that its heights and the walls do not say: in parts, or with something through it. */
 function hasShape({ ceiling, voids }: RoomMeasure): boolean {
-  return ceiling.facets.length > 1 || ceiling.deductions.length > 0 || voids.length > 0;
+  return ceiling.facets.length > 1 || ceiling.deductions.length > 0 || voids.some(({ isOpenAbove }) => isOpenAbove);
 }
 
 function isPlain(wall: WallMeasure, measure: RoomMeasure): boolean {

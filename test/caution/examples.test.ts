@@ -14,6 +14,7 @@ import { parseLength, type Area } from '../../src/base/units/index.js';
 import {
   category,
   feature,
+  hole,
   len,
   measuredBy,
   opening,
@@ -50,7 +51,7 @@ function build({ rooms }: Example): readonly RoomView[] {
 }
 
 function roomOf(slug: string, of: ExampleRoom, openings: readonly OpeningMeasure[]): RoomView {
-  const { use, level, height = `9'`, floor = 100, headroom, features = {}, selections = [] } = of;
+  const { use, level, height = `9'`, floor = 100, headroom, voids = {}, features = {}, selections = [] } = of;
   const top = [`0"`, `10'`].map((along) => ({ along: len(along), height: len(height) }));
   return room({
     slug,
@@ -61,6 +62,7 @@ function roomOf(slug: string, of: ExampleRoom, openings: readonly OpeningMeasure
       walls: [wall('north', { top })],
       floor: surface('floor', floor),
       openings,
+      voids: Object.entries(voids).map(([name, sides]) => hole(name, sides)),
       features: Object.entries(features).map(([id, record]) => featureOf(id, record)),
       ...(headroom && {
         headroom: { sevenFeet: headroom.sevenFeet as Area, fiveFeet: headroom.fiveFeet as Area },

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { RoomView } from '../../src/core/caution/index.js';
-import { category, feature, len, measuredBy, option, room, seenBy, selection, wall } from './house.js';
+import { category, feature, hole, len, measuredBy, option, room, seenBy, selection, wall } from './house.js';
 
 const railing = category(['height', 'clear-opening'], { slug: 'railing', trade: 'metal', ...measuredBy('railing') });
 
@@ -99,9 +99,69 @@ describe('guard at a drop', () => {
       expect(seenBy('guard-at-drop', [below([stair]), above(run)], { levels })).toHaveLength(count);
     });
 
+    test('is a caution where the recorded edge leaves a part of it', () => {
+      const recorded = feature(
+        'drop-edge',
+        'edge',
+        { wall: 'north', at: len(`0'`), run: len(`10'`) },
+        { drop: len(`10'`) },
+      );
+      const above14 = above(`14'`);
+      const guarded = room({ ...above14, measure: { ...above14.measure, features: [recorded] } });
+      const seen = seenBy('guard-at-drop', [below(), guarded], { levels }).map((caution) => caution.seen);
+      expect(seen).toContainEqual(expect.stringContaining(`over 4'-0" without a recorded edge`));
+    });
+
     test('to a room of its own level is none', () => {
       expect(seenBy('guard-at-drop', [below(), above(`14'`)], { levels: ['upper', 'main'] })).toHaveLength(0);
     });
+  });
+});
+
+describe('a hole in the floor', () => {
+  const levels = ['main', 'upper'];
+  const rail = (id: string, side: string, more: Record<string, unknown> = {}) =>
+    feature('drop-edge', id, { void: 'Well', side, at: len(`0'`), ...more }, { drop: len(`9'`) });
+  const loft = (...features: RoomView['measure']['features']): RoomView =>
+    room({
+      slug: 'loft',
+      level: 'upper',
+      measure: { voids: [hole('Well', ['north', 'east', 'south'])], features },
+      selections: [
+        selection(
+          features.map(({ id }) => id),
+          railing,
+          option({ height: '36"', 'clear-opening': '3"' }),
+        ),
+      ],
+    });
+  const places = (...rooms: readonly RoomView[]) =>
+    seenBy('guard-at-drop', rooms, { levels }).map(({ place }) => place);
+
+  test('is a caution at each side without a recorded edge', () => {
+    expect(places(loft())).toEqual(['void-well-north', 'void-well-east', 'void-well-south']);
+    expect(places(loft(rail('a', 'north'), rail('b', 'east')))).toEqual(['void-well-south']);
+    expect(places(loft(rail('a', 'north'), rail('b', 'east'), rail('c', 'south')))).toEqual([]);
+  });
+
+  test.each([
+    [`9'-8"`, 1],
+    [`9'-8 1/16"`, 0],
+  ])('an edge of %s along ten feet leaves %i', (run, count) => {
+    const edges = [rail('a', 'north'), rail('b', 'east'), rail('c', 'south', { run: len(run) })];
+    expect(places(loft(...edges))).toHaveLength(count);
+  });
+
+  test('is open where a stair arrives: at one side for each stair', () => {
+    const wide = { rise: len(`9'`), risers: 14, going: len('10"'), width: len(`10'`), rails: 0, to: 'loft' };
+    const stairs = room({ slug: 'hall', measure: { features: [feature('stair', 'stair', wide)] } });
+    expect(places(stairs, loft(rail('a', 'north'), rail('b', 'east')))).toEqual([]);
+    expect(places(stairs, loft(rail('a', 'north')))).toEqual(['void-well-east', 'void-well-south']);
+    const elsewhere = room({
+      slug: 'hall',
+      measure: { features: [feature('stair', 'stair', { ...wide, to: 'attic' })] },
+    });
+    expect(places(elsewhere, loft(rail('a', 'north'), rail('b', 'east')))).toEqual(['void-well-south']);
   });
 });
 

@@ -11,6 +11,7 @@ import type {
   Attribute,
   Category,
   FeatureMeasure,
+  FloorVoid,
   OpeningMeasure,
   Option,
   RoomMeasure,
@@ -117,6 +118,19 @@ export function wall(id: string, more: Partial<WallMeasure> = {}): WallMeasure {
     { along: len(`10'`), height: len(`9'`) },
   ];
   return { ...surface(id), from: corner, to: corner, run: len(`10'`), top, ...more };
+}
+
+/** A hole in the floor with floor along all of its sides, each of ten feet. */
+export function hole(name: string, sides: readonly string[]): FloorVoid {
+  const corner = { x: len('0"'), y: len('0"') };
+  const around = sides.map((side) => ({
+    name: side,
+    from: corner,
+    to: corner,
+    run: len(`10'`),
+    edges: [{ from: len('0"'), to: len(`10'`) }],
+  }));
+  return { id: `void-${name.toLowerCase()}`, name, outline: [], isOpenAbove: false, sides: around };
 }
 
 export function feature(kind: string, id: string, data: unknown, more: Partial<FeatureMeasure> = {}): FeatureMeasure {

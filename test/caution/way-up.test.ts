@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Caution, RoomView } from '../../src/core/caution/index.js';
 import type { Area } from '../../src/base/units/index.js';
-import { feature, len, room, seenBy, surface } from './house.js';
+import { feature, len, opening, room, seenBy, surface, wall } from './house.js';
 
 const levels = ['main', 'upper'];
 
@@ -67,6 +67,62 @@ describe('ladder or stair as the only way up', () => {
 
   test('a house on one level needs none', () => {
     expect(seenBy('only-way-up', room())).toHaveLength(0);
+  });
+});
+
+describe('a loft and the stair that leads to it', () => {
+  const loft = (slug: string, more: Parameters<typeof room>[0] = {}): RoomView =>
+    room({ slug, level: 'upper', use: 'gallery', measure: { floor: surface('floor', 300) }, ...more });
+  const hall = (flight: Flight & { readonly to?: string }, more: Parameters<typeof room>[0] = {}): RoomView => {
+    const { to, ...sizes } = flight;
+    const one = stair('stair', sizes);
+    const data = { ...(one.data as object), ...(to !== undefined && { to }) };
+    return room({ slug: 'hall', measure: { features: [{ ...one, data }] }, ...more });
+  };
+  const seen = (rooms: readonly RoomView[]): readonly string[] =>
+    seenBy('only-way-up', rooms, { levels }).map((caution) => `${caution.room}: ${caution.seen}`);
+
+  test('a stair to one loft does not answer for another', () => {
+    expect(seen([hall({ to: 'east' }), loft('east'), loft('west')])).toEqual([
+      'west: No stair up to west is recorded; it holds 300 sq ft of floor.',
+    ]);
+  });
+
+  test('a stair in the house does not make the ladder to another loft an extra', () => {
+    const ladder = room({ slug: 'study', measure: { features: [stair('ladder', { going: '5"' })] } });
+    const open = [wall('north', { openTo: 'study' })];
+    const west = loft('west', { measure: { floor: surface('floor', 300), walls: open } });
+    expect(seen([hall({ to: 'east' }), ladder, loft('east'), west])).toEqual([
+      'study: ladder is the only way up to 300 sq ft of floor in west, and it has a going of 5".',
+    ]);
+  });
+
+  test('where a stair leads is read from the open side, and asked for where nothing says it', () => {
+    const open = { measure: { floor: surface('floor', 300), walls: [wall('north', { openTo: 'hall' })] } };
+    expect(seen([hall({}), loft('east', open)])).toEqual([]);
+    expect(seen([hall({}), loft('east', open), loft('west')])).toEqual([
+      'west: No stair up to west is recorded; it holds 300 sq ft of floor.',
+    ]);
+    expect(seen([hall({}), loft('east'), loft('west')])).toEqual([
+      'east: No stair up to east is recorded; it holds 300 sq ft of floor. Where stair leads is not recorded: write to: with the room at the head of it.',
+      'west: No stair up to west is recorded; it holds 300 sq ft of floor. Where stair leads is not recorded: write to: with the room at the head of it.',
+    ]);
+  });
+
+  test('rooms that one can walk between are one floor', () => {
+    const door = opening({ to: 'west' });
+    const east = loft('east', { measure: { floor: surface('floor', 300), openings: [door] } });
+    expect(seen([hall({ to: 'west' }), east, loft('west')])).toEqual([]);
+    const window = opening({ to: 'west', kind: 'window', sill: len(`3'`) });
+    const apart = loft('east', { measure: { floor: surface('floor', 300), openings: [window] } });
+    expect(seen([hall({ to: 'west' }), apart, loft('west')])).toHaveLength(1);
+  });
+
+  test('the hole of the stair is no floor: 230 sq ft with a well of 40 may have a ladder alone', () => {
+    const well = { what: 'Well', of: 'Well', kind: 'void', area: 40 as Area } as const;
+    const floor = { ...surface('floor', 230), deductions: [well] };
+    expect(seen([hall({ going: '5"' }), loft('east', { measure: { floor } })])).toEqual([]);
+    expect(seen([hall({ going: '5"' }), loft('east', { measure: { floor: surface('floor', 230) } })])).toHaveLength(1);
   });
 });
 

@@ -167,8 +167,8 @@ test('a concave room under a gable: each plane over what is below it, pieces apa
   expect(top(measure, 'w4')).toEqual(['0 9', '9 15', '12 13']);
 });
 
-test('a void under a slope comes off the ceiling by its sloped area', () => {
-  const voids = [{ name: 'Shaft', corners: box(`2'`, `2'`, `3'`, `4'`) }];
+test('a void that the ceiling has too comes off it by its sloped area', () => {
+  const voids = [{ name: 'Shaft', corners: box(`2'`, `2'`, `3'`, `4'`), isOpenAbove: true }];
   const measure = measured({ shape: size(`24'`, `18'`), ceiling: gable, voids });
   expect(measure.ceiling.deductions[0]?.area).toBeCloseTo(12 * Math.sqrt(13 / 9), 9);
   expect(measure.ceiling.gross).toBeCloseTo(432 * Math.sqrt(13 / 9), 9);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Point } from '../../src/core/model/index.js';
 import { problemsOf, told } from './measured.js';
-import { box, flat, len, opening, outline, pitch, size, walk } from './room-record.js';
+import { box, flat, len, opening, outline, pitch, point, size, walk } from './room-record.js';
 
 const square = { shape: size(`12'`, `10'`), ceiling: flat(`8'`) };
 
@@ -32,6 +32,13 @@ describe('plans', () => {
     const voids = [{ name: 'Well', corners: box(`10'`, `2'`, `4'`, `3'`) }];
     expect(told(problemsOf({ ...square, voids }))).toEqual([
       "void-outside-room at voids.0: 6 sq ft of the 12 sq ft of void 'Well' lie outside the room",
+    ]);
+  });
+
+  test('a void that crosses itself', () => {
+    const corners = [point(`1'`, `1'`), point(`5'`, `1'`), point(`1'`, `5'`), point(`5'`, `5'`)];
+    expect(told(problemsOf({ ...square, voids: [{ name: 'Well', corners }] }))).toEqual([
+      `void-crosses at voids.0: the outline of void 'Well' crosses itself: corners 2 to 3 and 4 to 1 meet x 2'-0", y 2'-0" from its south-west`,
     ]);
   });
 

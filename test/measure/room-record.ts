@@ -7,6 +7,7 @@ import type {
   OwnOpening,
   Room,
   Shape,
+  VoidShape,
 } from '../../src/core/model/index.js';
 import { featureKinds } from '../../src/core/feature/index.js';
 import type { Origin, Path, Problem } from '../../src/base/problem/index.js';
@@ -70,7 +71,7 @@ export interface RoomText {
   slug?: string;
   shape: Shape;
   ceiling: CeilingForm | Part | Part[];
-  voids?: { name: string; corners: { x: Length; y: Length }[] }[];
+  voids?: VoidShape[];
   openings?: Opening[];
   features?: Record<string, unknown>[];
 }

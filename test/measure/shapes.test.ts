@@ -72,14 +72,88 @@ test('a side open to another room has no wall', () => {
 });
 
 describe('voids', () => {
-  test('come off floor, ceiling and volume', () => {
-    const voids = [{ name: 'Open to foyer', corners: box(`4'`, `3'`, `8'`, `6'`) }];
+  // Worked by hand: a loft of 20 × 16 = 320 sq ft under a flat ceiling, with a stair well of 6 × 8 = 48 in its floor. The boards
+  // overhead go right across the well: 320. What one can stand on is 320 − 48 = 272.
+  test('cut the floor, and leave the ceiling and the room above them', () => {
+    const voids = [{ name: 'Well', corners: box(`4'`, `3'`, `6'`, `8'`) }];
+    const measure = measured({ shape: size(`20'`, `16'`), ceiling: flat(`8'`), voids });
+    expect(measure.floor).toMatchObject({ gross: 320, net: 272 });
+    expect(measure.floor.deductions).toEqual([{ what: 'Well', of: 'Well', kind: 'void', area: 48 }]);
+    expect(measure.floor.regions[0]?.holes).toHaveLength(1);
+    expect(measure.ceiling).toMatchObject({ gross: 320, net: 320, deductions: [], planArea: 320 });
+    expect(measure.volume).toBeCloseTo(320 * 8, 9);
+    expect(measure.headroom).toEqual({ fiveFeet: 272, sevenFeet: 272 });
+  });
+
+  test('that the ceiling has too come off floor, ceiling and volume', () => {
+    const voids = [{ name: 'Shaft', corners: box(`4'`, `3'`, `8'`, `6'`), isOpenAbove: true }];
     const measure = measured({ shape: size(`20'`, `15'`), ceiling: flat(`8'`), voids });
     expect(measure.floor).toMatchObject({ gross: 300, net: 252 });
-    expect(measure.floor.deductions).toEqual([{ what: 'Open to foyer', of: 'Open to foyer', kind: 'void', area: 48 }]);
-    expect(measure.floor.regions[0]?.holes).toHaveLength(1);
     expect(measure.ceiling.net).toBeCloseTo(252, 9);
+    expect(measure.ceiling.deductions.map(({ what, area }) => [what, area])).toEqual([['Shaft', 48]]);
     expect(measure.volume).toBeCloseTo(2016, 9);
+  });
+
+  test('of any outline: an L of 6 × 6 less 3 × 3 takes 27 sq ft, with six sides by their names', () => {
+    const corners = [
+      [`2'`, `2'`],
+      [`8'`, `2'`],
+      [`8'`, `5'`],
+      [`5'`, `5'`],
+      [`5'`, `8'`],
+      [`2'`, `8'`],
+    ].map(([x = '', y = '']) => point(x, y));
+    const sides = ['south', 'east', 'inner-north', 'inner-east', 'north', 'west'];
+    const [anti, clock] = [
+      { name: 'Well', corners, sides },
+      // The same walked the other way: from the first corner up the west side.
+      {
+        name: 'Well',
+        corners: [corners[0], ...corners.slice(1).reverse()].flatMap((corner) => corner ?? []),
+        sides: ['west', 'north', 'inner-east', 'inner-north', 'east', 'south'],
+      },
+    ].map((hole) => measured({ shape: size(`20'`, `16'`), ceiling: flat(`8'`), voids: [hole] }));
+    expect(anti?.floor.net).toBe(320 - 27);
+    expect(clock?.floor.net).toBe(320 - 27);
+    const runs = (measure: typeof anti) =>
+      Object.fromEntries(
+        measure?.voids[0]?.sides.map(({ name, run, from }) => [name, [feet(run), feet(from.x)]]) ?? [],
+      );
+    // Left ends as one faces the hole from the floor: the south side from the south, so its left end is to the west.
+    expect(runs(anti)).toEqual({
+      south: [6, 2],
+      east: [3, 8],
+      'inner-north': [3, 8],
+      'inner-east': [3, 5],
+      north: [3, 5],
+      west: [6, 2],
+    });
+    expect(runs(clock)).toEqual(runs(anti));
+  });
+
+  test('floor ends at their sides, but not along a wall and not where another hole goes on', () => {
+    const voids = [
+      { name: 'Stair', corners: box(`0'`, `0'`, `8'`, `4'`), sides: ['south', 'east', 'north', 'west'] },
+      { name: 'Shaft', corners: box(`8'`, `2'`, `4'`, `4'`), sides: ['south', 'east', 'north', 'west'] },
+    ];
+    const measure = measured({ shape: size(`20'`, `15'`), ceiling: flat(`8'`), voids });
+    const edges = measure.voids.map(({ sides }) =>
+      sides.map((side) => [side.name, side.edges.map(({ from, to }) => [feet(from), feet(to)])]),
+    );
+    expect(edges).toEqual([
+      [
+        ['south', []],
+        ['east', [[0, 2]]],
+        ['north', [[0, 8]]],
+        ['west', []],
+      ],
+      [
+        ['south', [[0, 4]]],
+        ['east', [[0, 4]]],
+        ['north', [[0, 4]]],
+        ['west', [[0, 2]]],
+      ],
+    ]);
   });
 
   test('against a wall leave a notch, two that overlap count once', () => {

@@ -10,6 +10,7 @@ import {
   scheduleColumns,
   swatchPatterns,
 } from '../../src/core/model/index.js';
+import { featureKinds } from '../../src/core/feature/index.js';
 import { conventions } from '../../src/core/takeoff/index.js';
 
 /** Lists that the schemas give to editors and that the code works with: the code's are the ones meant. */
@@ -17,6 +18,12 @@ const lists: readonly (readonly [what: string, schema: string, at: string, meant
   ['ways of measuring', 'category', 'properties.measure.properties.by', conventions.map(({ by }) => by)],
   ['layers', 'category', 'properties.layer', layers],
   ['layers of what a trade carries', 'trade', 'properties.carries.items.properties.layer', layers],
+  [
+    'kinds of features that hide a surface',
+    'category',
+    '$defs.hidden-by-kinds.items',
+    featureKinds.map(({ kind }) => kind),
+  ],
   ['columns of the finish schedule', 'category', 'properties.schedule', [...scheduleColumns, 'place']],
   ['uses of a room', 'room', 'properties.use', roomUses],
   ['patterns of swatches', 'option', 'properties.swatch.properties.pattern', swatchPatterns],

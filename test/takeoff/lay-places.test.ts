@@ -10,15 +10,26 @@ interface Wanted {
   readonly lay?: 'boards' | 'sheets';
   readonly face?: number;
   readonly courses?: CourseRun;
+  readonly hiddenBy?: readonly string[];
 }
 
-function laid(measure: RoomMeasure, at: string[], { lay = 'boards', face = 6, courses }: Wanted = {}): LayoutSummary {
+function laid(
+  measure: RoomMeasure,
+  at: string[],
+  { lay = 'boards', face = 6, courses, hiddenBy }: Wanted = {},
+): LayoutSummary {
   const product = option([{}], {
     face: { text: '', value: { kind: 'length', length: fromInches(face) } },
     stock: { text: '', value: { kind: 'lengths', lengths: [8, 10, 12, 16].map(fromFeet) } },
   });
   const { places } = resolvePlaces(selection(...at), measure);
-  const layout = layPlaces(places, product, category('area', { lay }).measure, measure, courses);
+  const layout = layPlaces(
+    places,
+    product,
+    category('area', { lay, ...(hiddenBy && { hiddenBy }) }).measure,
+    measure,
+    courses,
+  );
   if (!layout) throw new Error('nothing is laid out');
   return layout;
 }
@@ -158,4 +169,51 @@ test('a product without stock lengths, such as carpet, is not laid out', () => {
   const carpet = option([{}], { face: { text: '', value: { kind: 'length', length: fromFeet(12) } } });
   const { places } = resolvePlaces(selection('floor'), plain);
   expect(layPlaces(places, carpet, category('area', { lay: 'boards' }).measure, plain)).toBeUndefined();
+});
+
+describe('behind what is built later', () => {
+  // Bookcases of 10 × 7'-6" on a wall of 12 × 8 leave a strip; 4 ft sheets of 12' cover the whole wall in two.
+  const bookcase = {
+    kind: 'built-in',
+    id: 'books',
+    name: 'Bookcases',
+    wall: 'south',
+    at: `1'`,
+    width: `10'`,
+    depth: `1'`,
+    height: `7'-6"`,
+  };
+  const study = measured({ shape: size(`12'`, `10'`), ceiling: flat(`8'`), features: [bookcase] });
+
+  test('sheets run through behind a bookcase that does not hide the wall', () => {
+    const sheets = { lay: 'sheets', face: 48 } as const;
+    expect(laid(study, ['south'], { ...sheets, hiddenBy: [] }).stock).toEqual([{ length: fromFeet(12), count: 2 }]);
+    expect(laid(study, ['south'], sheets).cuts).not.toEqual(laid(study, ['south'], { ...sheets, hiddenBy: [] }).cuts);
+  });
+
+  test('boards go on under a built-in, and over a breast on a slope', () => {
+    const area = ({ surfaces, face, cuts }: LayoutSummary) =>
+      cuts.reduce((sum, cut) => sum + ((cut.width ?? face) / fromFeet(1)) * (cut.length / fromFeet(1)) * cut.count, 0) *
+      surfaces.length;
+    expect(area(laid(study, ['floor'], { hiddenBy: [] }))).toBeCloseTo(120, 1);
+    expect(area(laid(study, ['floor']))).toBeCloseTo(110, 1);
+    const breast = {
+      kind: 'chimney-breast',
+      id: 'breast',
+      name: 'Breast',
+      wall: 'south',
+      at: `4'`,
+      width: `4'`,
+      depth: `2'`,
+    };
+    const hall = measured({
+      shape: size(`12'`, `10'`),
+      ceiling: { form: 'shed', low: 'south', plate: len(`8'`), pitch: pitch('9/12') },
+      features: [breast],
+    });
+    // 120 × 1.25 = 150 sq ft up the slope; the breast takes 8 × 1.25 of it.
+    expect(hall.ceiling.net).toBeCloseTo(140, 6);
+    expect(area(laid(hall, ['ceiling'], { hiddenBy: [] }))).toBeCloseTo(150, 1);
+    expect(area(laid(hall, ['ceiling']))).toBeCloseTo(140, 1);
+  });
 });

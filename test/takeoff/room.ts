@@ -21,12 +21,12 @@ const opening = (
   width: number,
   height: number,
   sill: number,
-  own = true,
+  { own = true, at = 2 } = {},
 ) => ({
   mark,
   kind,
   wall,
-  at: fromFeet(2),
+  at: fromFeet(at),
   width: fromFeet(width),
   height: fromFeet(height),
   sill: fromFeet(sill),
@@ -34,7 +34,7 @@ const opening = (
   own,
   area: (width * height) as Area,
   areaOnWall: (width * height) as Area,
-  record: { by: 'seen', mark, recordedIn: 'hall', wall, at: fromFeet(2), path: [] } as const,
+  record: { by: 'seen', mark, recordedIn: 'hall', wall, at: fromFeet(at), path: [] } as const,
   operation: 'swing' as const,
 });
 
@@ -54,6 +54,8 @@ const wall = (id: string, run: number, deductions: RoomMeasure['floor']['deducti
     top: [],
   };
 };
+
+const hidden = { by: 'chimney-breast', pieces: [] };
 
 export const room: RoomMeasure = {
   room: 'study',
@@ -81,14 +83,14 @@ export const room: RoomMeasure = {
   },
   walls: [
     wall('north', 14, [{ what: 'Window W01', of: 'W01', kind: 'opening', area: 36 as Area }]),
-    wall('east', 16, [{ what: 'Chimney breast', of: 'breast', kind: 'feature', area: 54 as Area }]),
+    wall('east', 16, [{ what: 'Chimney breast', of: 'breast', kind: 'feature', area: 54 as Area, hidden }]),
     wall('south', 14, [{ what: 'Door D01', of: 'D01', kind: 'opening', area: 21 as Area }]),
     { ...wall('west', 16), openTo: 'hall' },
   ],
   openings: [
     opening('W01', 'window', 'north', 6, 6, 2),
     opening('D01', 'door', 'south', 3, 7, 0),
-    opening('D02', 'door', 'south', 2.5, 7, 0, false),
+    opening('D02', 'door', 'south', 2.5, 7, 0, { own: false, at: 8 }),
   ],
   features: [
     {

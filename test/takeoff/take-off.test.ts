@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Convention, Option } from '../../src/core/model/index.js';
+import type { Convention, Option, Selection } from '../../src/core/model/index.js';
 import { resolvePlaces, takeOff, type Takeoff } from '../../src/core/takeoff/index.js';
 import { fromFeet, type Area } from '../../src/base/units/index.js';
 import { category, option, room, selection } from './room.js';
@@ -71,6 +71,23 @@ describe('area', () => {
     ]);
   });
 
+  // The breast takes 54 of the east wall's 144 sq ft. What is built before it lies behind it.
+  test('a feature hides a surface from what its category says, and by default from all', () => {
+    expect(net(take(['east'], 'area'))).toBe(90);
+    expect(net(take(['east'], 'area', { hiddenBy: ['chimney-breast'] }))).toBe(90);
+    expect(net(take(['east'], 'area', { hiddenBy: ['built-in', 'niche'] }))).toBe(144);
+    const [takeoff] = take(['east'], 'area', { hiddenBy: [] });
+    expect(takeoff?.places[0]).toMatchObject({
+      net: 144,
+      adjustments: [{ amount: 0, why: 'not deducted: it stands before what lies behind it (54 sq ft)' }],
+    });
+  });
+
+  test('base runs behind what does not hide it', () => {
+    const base = (hiddenBy: string[]) => net(take(['east'], 'run', { hiddenBy }, option([{ unit: 'lin ft' }])));
+    expect([base(['chimney-breast']), base([])]).toEqual([10, 16]);
+  });
+
   test('coats multiply what is bought, and waste comes on top', () => {
     const [takeoff] = take(['ceiling'], 'area', { times: 2 }, option([{ waste: waste10 }]));
     expect(takeoff).toMatchObject({ net: 224, factors: [{ times: 2 }] });
@@ -90,6 +107,56 @@ describe('run', () => {
   // 14 + (16 − 6 breast) + (14 − 3 − 2.5 doors); the open side has no base.
   test('base runs along standing walls, past what reaches the floor', () =>
     expect(net(take(['base'], 'run', {}, option([{ unit: 'lin ft' }])))).toBe(32.5));
+
+  const lineal = option([{ unit: 'lin ft' }]);
+  const along = (at: string[], except: Selection['except'] = [], rule: Partial<Convention> = {}) => {
+    const chosenAt = { ...selection(...at), except };
+    const { places } = resolvePlaces(chosenAt, room);
+    const from = { selection: chosenAt, category: category('run', rule), measure: room };
+    return takeOff(from, places, lineal).takeoffs[0];
+  };
+
+  test('base at named walls stops where base at all of them does', () => {
+    expect(along(['north', 'east', 'south'])?.net).toBe(32.5);
+    expect(along(['south'])?.places[0]?.adjustments).toEqual([
+      { what: 'D01', amount: -3, why: 'opening down to the floor' },
+      { what: 'D02', amount: -2.5, why: 'opening down to the floor' },
+    ]);
+    expect(along(['south'], [], { along: 'ceiling' })?.net).toBe(14);
+  });
+
+  test('what hangs above the floor shortens no base', () => {
+    const [breast] = room.features;
+    if (!breast) throw new Error('the fixture has a breast');
+    const niche = {
+      ...breast,
+      covers: [{ wall: 'north', from: fromFeet(1), to: fromFeet(3), sill: fromFeet(3), height: fromFeet(5) }],
+    };
+    const measure = { ...room, features: [niche] };
+    const at = selection('north');
+    const { takeoffs } = takeOff(
+      { selection: at, category: category('run'), measure },
+      resolvePlaces(at, measure).places,
+      lineal,
+    );
+    expect(takeoffs[0]?.net).toBe(14);
+  });
+
+  test('walls and stretches can be left out', () => {
+    expect(along(['base'], [{ place: 'south' }])?.net).toBe(24);
+    const stretch = { place: 'north', from: fromFeet(4), to: fromFeet(7) };
+    expect(along(['base'], [{ place: 'south' }, stretch])?.net).toBe(21);
+    expect(along(['north'], [stretch])?.places[0]?.adjustments).toEqual([
+      { what: 'Left out', amount: -3, why: 'nothing runs here' },
+    ]);
+    // 0' to 3' of the south wall, where one door takes 2' to 5' and another 2'-6": 5 + 2.5 are gone of 14.
+    expect(along(['south'], [{ place: 'south', from: fromFeet(0), to: fromFeet(3) }])?.net).toBe(6.5);
+  });
+
+  test('what is left out of an area is no place of it', () => {
+    const at = { ...selection('walls'), except: [{ place: 'east' }] };
+    expect(resolvePlaces(at, room).places.map(({ id }) => id)).toEqual(['north', 'south']);
+  });
 
   test('casing is two legs and a head that runs past them; a window has four sides', () => {
     const casing = option([{ unit: 'lin ft' }], {

@@ -2,6 +2,7 @@
 export * from './xy.js';
 export * from './scale.js';
 export * from './ring.js';
+export * from './stretch.js';
 export * from './patch.js';
 export * from './half-plane.js';
 export * from './combine.js';

@@ -8,7 +8,7 @@ import {
   type Selection,
 } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
-import { conventionOf, resolvePlaces, takeOff, type Place, type Takeoff } from '../takeoff/index.js';
+import { conventionOf, exceptProblems, resolvePlaces, takeOff, type Place, type Takeoff } from '../takeoff/index.js';
 
 /** A selection with its places found and every option taken off, before it is priced. */
 export interface Draft {
@@ -66,6 +66,9 @@ function draft({ room, selection, category, measure, options, problems }: DraftI
       }),
     );
   }
+  const byRun = category.measure.by === 'run';
+  for (const { index, message, fix } of exceptProblems(selection, measure, byRun))
+    problems.push(problemAt(room.origin, [...selection.path, 'except', index], 'except-unsuited', message, { fix }));
   const taken = new Map<string, { option: Option; takeoffs: readonly Takeoff[] }>();
   const rule = conventionOf(category);
   for (const slug of consideredOptions(selection)) {

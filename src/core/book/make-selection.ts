@@ -1,5 +1,5 @@
 import { noCost, type HousePrice, type Item, type ReasonedFigure } from '../price/index.js';
-import { layPlaces, placeText, type LayOut, type Takeoff } from '../takeoff/index.js';
+import { layPlaces, selectionText, type LayOut, type Takeoff } from '../takeoff/index.js';
 import type { BookSelection, ChangedOrder, SelectionState } from './book.js';
 import { countSelection, type Counted } from './count-selection.js';
 import type { FactStep, InsteadOf, Issue } from '../model/index.js';
@@ -36,7 +36,7 @@ export function makeSelection(
     category: category.slug,
     trade: category.trade,
     places: places.map((place) => ({ id: place.id, name: place.name })),
-    placeText: placeText(selection.at, places),
+    placeText: selectionText(selection, places, draft.measure),
     ...(selection.standard !== undefined && { standard: selection.standard }),
     ...(selection.allowance !== undefined && { allowance: selection.allowance }),
     considering: selection.considering,

@@ -1,6 +1,7 @@
-import type { ChimneyBreast, Stair } from '../feature/index.js';
-import type { Category, FeatureMeasure } from '../model/index.js';
+import type { Category } from '../model/index.js';
 import type { HouseView, RoomView, SelectionView } from './view.js';
+
+export { breastOf, edgeOf, stairOf } from './feature-data.js';
 
 /** Selections at a place, with those of the whole feature when the place is one of its faces. */
 export function selectionsAt(room: RoomView, place: string): readonly SelectionView[] {
@@ -21,12 +22,3 @@ export function tradesOf(house: HouseView, isKind: (category: Category) => boole
 export const isFraming = ({ layer }: Category): boolean => layer === 'framing';
 export const isRailing = ({ measure }: Category): boolean => measure.by === 'railing';
 export const isStone = ({ measure }: Category): boolean => measure.by === 'stone';
-
-/** A chimney breast's record, when the feature is one. */
-export function breastOf({ kind, data }: FeatureMeasure): ChimneyBreast | undefined {
-  return kind === 'chimney-breast' ? (data as ChimneyBreast | undefined) : undefined;
-}
-
-export function stairOf({ kind, data }: FeatureMeasure): Stair | undefined {
-  return kind === 'stair' ? (data as Stair | undefined) : undefined;
-}

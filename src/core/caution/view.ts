@@ -1,5 +1,6 @@
 import type { Category, Option, RoomMeasure, RoomUse } from '../model/index.js';
 import type { IsoDate } from '../../base/units/index.js';
+import { reachOf, type Reach } from './reach.js';
 
 /** The house as rules see it: what is measured, what is selected there, and on which days the work moves on. The day of the
  *  Book is not in it: the same records give the same cautions on every day. */
@@ -10,6 +11,8 @@ export interface HouseView {
   readonly categories: readonly Category[];
   readonly rooms: readonly RoomView[];
   readonly bySlug: ReadonlyMap<string, RoomView>;
+  /** Floors of each level, and the stairs up to them. */
+  readonly reach: Reach;
   /** Milestones by id. */
   readonly milestones: ReadonlyMap<string, { readonly name: string; readonly date: IsoDate }>;
 }
@@ -54,7 +57,8 @@ export function viewRoom(room: Omit<RoomView, 'at'>): RoomView {
   return { ...room, at };
 }
 
-/** A house with its rooms found by slug. */
-export function viewHouse(house: Omit<HouseView, 'bySlug'>): HouseView {
-  return { ...house, bySlug: new Map(house.rooms.map((room) => [room.slug, room])) };
+/** A house with its rooms found by slug, and the ways up. */
+export function viewHouse(house: Omit<HouseView, 'bySlug' | 'reach'>): HouseView {
+  const bySlug = new Map(house.rooms.map((room) => [room.slug, room]));
+  return { ...house, bySlug, reach: reachOf(house.rooms, house.levels) };
 }

@@ -1,5 +1,5 @@
 import type { BookRoom } from '../book/index.js';
-import type { FeatureMeasure, OpeningMeasure, RoomMeasure } from '../model/index.js';
+import { floorArea, type FeatureMeasure, type OpeningMeasure, type RoomMeasure } from '../model/index.js';
 import { printArea, printLength, type Area, type Length } from '../../base/units/index.js';
 import type { MeasureChange, PartChange, RoomChange } from './room-change.js';
 
@@ -8,9 +8,10 @@ export function compareMeasures(from: RoomMeasure | undefined, to: RoomMeasure |
   const walls = new Set([...(to?.walls ?? []), ...(from?.walls ?? [])].map((wall) => wall.id));
   const wallName = (id: string): string =>
     [...(to?.walls ?? []), ...(from?.walls ?? [])].find((wall) => wall.id === id)?.name ?? id;
+  const floors = [from && floorArea(from.floor), to && floorArea(to.floor)] as const;
   return [
-    ...areas('Floor', from?.floor.gross, to?.floor.gross),
-    ...areas('Floor less what stands on it', from?.floor.net, to?.floor.net, from?.floor.gross === to?.floor.gross),
+    ...areas('Floor', ...floors),
+    ...areas('Floor less what stands on it', from?.floor.net, to?.floor.net, floors[0] === floors[1]),
     ...areas('Ceiling', from?.ceiling.net, to?.ceiling.net),
     ...areas('Walls, less openings', from && wallArea(from), to && wallArea(to)),
     ...(from && to

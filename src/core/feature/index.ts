@@ -15,6 +15,7 @@ export type * from './mark.js';
 export * from './surface.js';
 export type { ChimneyBreast } from './chimney-breast/read.js';
 export { flightOf } from './stair/measure.js';
+export type { DropEdge } from './drop-edge/read.js';
 export type { Stair } from './stair/read.js';
 
 /** Every kind, in the order in which people meet them in the book. A new kind is one folder and one line here. */

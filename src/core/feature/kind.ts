@@ -1,5 +1,5 @@
 import type { Profile } from '../../base/geometry/index.js';
-import type { FeatureMeasure, FeatureRecord, Point, Polygon } from '../model/index.js';
+import type { FeatureMeasure, FeatureRecord, FloorVoid, Point, Polygon } from '../model/index.js';
 import type { Outcome, Origin } from '../../base/problem/index.js';
 import type { Length } from '../../base/units/index.js';
 import type { FaceMark, PlanMark } from './mark.js';
@@ -18,6 +18,7 @@ export interface RoomSpace {
     /** No wall stands here. */
     readonly openTo?: string;
   }[];
+  readonly voids: readonly FloorVoid[];
   /** Ceiling height above the floor at a point of the plan. */
   heightAt(point: Point): Length;
   /** Ceiling height along a straight line of the plan, in feet, with a point at each break; two at one place are a step. */

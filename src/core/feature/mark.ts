@@ -16,11 +16,20 @@ export type PlanMark =
       readonly depth: Length;
     }
   /** Rail and posts along an open side, with the fall beyond it. */
-  | { readonly role: 'guard'; readonly wall: string; readonly from: Length; readonly to: Length; readonly fall: Length }
+  | {
+      readonly role: 'guard';
+      readonly along: EdgeLine;
+      readonly from: Length;
+      readonly to: Length;
+      readonly fall: Length;
+    }
   /** A straight flight that starts at the first two corners. */
   | { readonly role: 'flight'; readonly outline: readonly Spot[]; readonly treads: number; readonly risers: number }
   /** Pieces under the ceiling, spread over the room; on the ceiling plan too. */
   | { readonly role: 'overhead'; readonly count: number; readonly length: Length; readonly width: Length };
+
+/** An open side of the room, or a side of a hole in its floor. */
+export type EdgeLine = { readonly wall: string } | { readonly void: string; readonly side: string };
 
 /** What stands on or before a wall, seen from the room. */
 export type FaceMark =

@@ -50,18 +50,27 @@ export function wallProblems(
       }),
     ];
   }
-  if (width > frame.run) {
-    const message = `${feature.name} is ${printLength(width)} wide, wider than its wall '${wall}' of ${printLength(frame.run)}`;
+  return stretchProblems(feature, space, { side: `wall '${wall}'`, of: frame.run, at, width, key });
+}
+
+/** A stretch of a straight side lies on it. `side` is how people name it: `wall 'north'`. */
+export function stretchProblems(
+  feature: FeatureRecord,
+  space: RoomSpace,
+  { side, of, at, width, key }: { side: string; of: Length; at: Length; width: Length; key: string },
+): readonly Problem[] {
+  if (width > of) {
+    const message = `${feature.name} is ${printLength(width)} wide, wider than its ${side} of ${printLength(of)}`;
     return [
       problemAt(space.origin, [...feature.path, key], 'feature-wider-than-wall', message, {
-        fix: `${printLength(frame.run)} is the most that fits`,
+        fix: `${printLength(of)} is the most that fits`,
       }),
     ];
   }
-  if (at < 0 || at + width > frame.run) {
-    const past = (at < 0 ? -at : at + width - frame.run) as Length;
-    const most = (frame.run - width) as Length;
-    const message = `${feature.name} runs ${printLength(past)} past the ${at < 0 ? 'left' : 'right'} end of wall '${wall}'`;
+  if (at < 0 || width < 0 || at + width > of) {
+    const past = (at < 0 ? -at : at + Math.max(0, width) - of) as Length;
+    const most = (of - Math.max(0, width)) as Length;
+    const message = `${feature.name} runs ${printLength(past)} past the ${at < 0 ? 'left' : 'right'} end of ${side}`;
     return [
       problemAt(space.origin, [...feature.path, 'at'], 'feature-past-wall', message, {
         fix: `at may be 0" to ${printLength(most)}`,

@@ -18,6 +18,8 @@ export interface Cut {
   readonly what: string;
   readonly of: string;
   readonly kind: Deduction['kind'];
+  /** Kind of the feature that hides it. */
+  readonly by?: string;
   readonly patch: Patch;
 }
 
@@ -25,9 +27,11 @@ export interface Cut {
 export function surfaceOf(id: string, name: string, whole: readonly Patch[], cuts: readonly Cut[] = []): Surface {
   const { taken, rest } = takeOff(whole, cuts);
   const gross = areaOf(whole);
-  const deductions = cuts.flatMap(({ what, of, kind }, i) => {
-    const area = areaOf(taken[i] ?? []);
-    return area > nearArea ? [{ what, of, kind, area: area as Area }] : [];
+  const deductions = cuts.flatMap(({ what, of, kind, by }, i) => {
+    const patches = taken[i] ?? [];
+    const area = areaOf(patches);
+    const hidden = by === undefined ? {} : { hidden: { by, pieces: regionsOf(patches).map((region) => ({ region })) } };
+    return area > nearArea ? [{ what, of, kind, area: area as Area, ...hidden }] : [];
   });
   const net = deductions.reduce((sum, { area }) => sum - area, gross);
   return { id, name, gross: gross as Area, deductions, net: Math.max(0, net) as Area, regions: regionsOf(rest) };

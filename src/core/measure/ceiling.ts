@@ -15,7 +15,7 @@ import {
   type Plane,
 } from '../../base/geometry/index.js';
 import { takeOff, type Cut } from '../feature/index.js';
-import type { CeilingFacet, CeilingMeasure } from '../model/index.js';
+import type { CeilingFacet, CeilingMeasure, HiddenPiece } from '../model/index.js';
 import type { Area } from '../../base/units/index.js';
 import { planeName } from './form.js';
 import type { Vault } from './vault.js';
@@ -50,9 +50,12 @@ export function measureCeiling(
 ): CeilingMeasure {
   const { taken, rest } = takeOff(whole, cuts);
   const facetList = facetsOf(vaults, rest);
-  const deductions = cuts.flatMap(({ what, of, kind }, i) => {
-    const area = slopedArea(facetsOf(vaults, taken[i] ?? []));
-    return area > 0 ? [{ what, of, kind, area: area as Area }] : [];
+  const deductions = cuts.flatMap(({ what, of, kind, by }, i) => {
+    const under = facetsOf(vaults, taken[i] ?? []);
+    const area = slopedArea(under);
+    const hidden =
+      by === undefined ? {} : { hidden: { by, pieces: under.map((piece) => hiddenPiece(piece, facetList)) } };
+    return area > 0 ? [{ what, of, kind, area: area as Area, ...hidden }] : [];
   });
   const measured = facetList.map(measureFacet);
   const net = measured.reduce((sum, { area }) => sum + area, 0);
@@ -87,6 +90,12 @@ export function spaceUnder(list: readonly Facet[]): Space {
     highest: heights.reduce((most, height) => Math.max(most, height), -Infinity),
     areaFrom: (height) => list.reduce((sum, { plane, patch }) => sum + areaOf(atLeast([patch], plane, height)), 0),
   };
+}
+
+/** A piece of the ceiling that something hides, on the facet of its plane that is left. */
+function hiddenPiece({ plane, patch }: Facet, left: readonly Facet[]): HiddenPiece {
+  const facet = left.findIndex((other) => other.plane === plane);
+  return { region: regionOf(unfold(plane, patch)), ...(facet >= 0 && { facet }) };
 }
 
 function measureFacet({ name, plane, patch }: Facet): CeilingFacet {

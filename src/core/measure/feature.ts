@@ -9,7 +9,7 @@ import {
   ringInFeet,
 } from '../../base/geometry/index.js';
 import { featureKinds, type RoomSpace } from '../feature/index.js';
-import type { FeatureMeasure, FeatureRecord, Room } from '../model/index.js';
+import type { FeatureMeasure, FeatureRecord, FloorVoid, Room } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import type { Plan } from './plan.js';
 import { printArea, slackAround } from './tape.js';
@@ -17,13 +17,8 @@ import { heightAt, topAlong, type Vault } from './vault.js';
 import type { WallShape } from './wall.js';
 
 /** Measures each feature by its kind and checks that it stands in the room. */
-export function featuresOf(
-  room: Room,
-  plan: Plan,
-  vaults: readonly Vault[],
-  walls: readonly WallShape[],
-): Outcome<readonly FeatureMeasure[]> {
-  const space = roomSpace(room, plan, vaults, walls);
+export function featuresOf(room: Room, plan: Plan, shell: RoomShell): Outcome<readonly FeatureMeasure[]> {
+  const space = roomSpace(room, plan, shell);
   const problems: Problem[] = [];
   const value: FeatureMeasure[] = [];
   for (const feature of room.features) {
@@ -39,12 +34,20 @@ export function featuresOf(
   return { value, problems };
 }
 
-/** What features may know of a room; also for drawing them. */
-export function roomSpace(room: Room, plan: Plan, vaults: readonly Vault[], walls: readonly WallShape[]): RoomSpace {
+/** What encloses a room, and the holes in its floor. */
+interface RoomShell {
+  readonly vaults: readonly Vault[];
+  readonly walls: readonly WallShape[];
+  readonly voids: readonly FloorVoid[];
+}
+
+/** What features may know of a room. */
+function roomSpace(room: Room, plan: Plan, { vaults, walls, voids }: RoomShell): RoomSpace {
   return {
     plan: plan.corners.map(pointOf),
     corner: pointOf(plan.origin),
     walls: walls.map(({ name, from, to, run, openTo }) => ({ name, from, to, run, ...(openTo ? { openTo } : {}) })),
+    voids,
     heightAt: (point) => lengthOf(heightAt(vaults, pointInFeet(point))),
     topAlong: (from, to) => topAlong(vaults, pointInFeet(from), pointInFeet(to)),
     origin: room.origin,

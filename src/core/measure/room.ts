@@ -1,4 +1,4 @@
-import { lengthOf, patchFrom, pointOf, pointsOf, ringInFeet } from '../../base/geometry/index.js';
+import { lengthOf, patchFrom, pointOf, ringInFeet } from '../../base/geometry/index.js';
 import { surfaceOf, takeOff, type Cut } from '../feature/index.js';
 import type { FeatureMeasure, Polygon, Room, RoomMeasure } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
@@ -9,7 +9,7 @@ import { openingsOf } from './opening.js';
 import { planOf } from './plan.js';
 import { stepsOf } from './step.js';
 import { vaultsOf } from './vault.js';
-import { voidCuts } from './void.js';
+import { voidsOf } from './void.js';
 import { measureWall, wallShapes } from './wall.js';
 
 /**
@@ -20,11 +20,13 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
   const { value: plan, problems: planProblems } = planOf(room);
   if (!plan) return { problems: planProblems };
   const { value: vaults, problems: ceilingProblems } = vaultsOf(room, plan);
-  const { value: voids = [], problems: voidProblems } = voidCuts(room, plan);
+  const { value: voids, problems: voidProblems } = voidsOf(room, plan);
   const problems: Problem[] = [...ceilingProblems, ...voidProblems];
-  if (!vaults) return { problems };
-  const space = spaceUnder(facetsOf(vaults, takeOff([plan.patch], voids).rest));
-  if (!Number.isFinite(space.lowest)) {
+  if (!vaults || !voids) return { problems };
+  const space = spaceUnder(facetsOf(vaults, takeOff([plan.patch], voids.through).rest));
+  const isSame = voids.through.length === voids.cuts.length;
+  const overFloor = isSame ? space : spaceUnder(facetsOf(vaults, voids.floor));
+  if (!Number.isFinite(overFloor.lowest)) {
     const message = `${room.name} has no floor left: its voids take all of it`;
     const whole = problemAt(room.origin, ['voids'], 'void-takes-room', message, { fix: 'make the voids smaller' });
     return { problems: [...problems, whole] };
@@ -32,7 +34,11 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
 
   const shapes = wallShapes(plan, vaults);
   const { value: openings = [], problems: openingProblems } = openingsOf(room, house, shapes);
-  const { value: features = [], problems: featureProblems } = featuresOf(room, plan, vaults, shapes);
+  const { value: features = [], problems: featureProblems } = featuresOf(room, plan, {
+    vaults,
+    walls: shapes,
+    voids: voids.measured,
+  });
   problems.push(...openingProblems, ...featureProblems);
 
   const standing = features.flatMap((feature) => featureCut(feature, feature.footprint));
@@ -42,11 +48,11 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
   const value: RoomMeasure = {
     room: room.slug,
     plan: plan.corners.map(pointOf),
-    voids: voids.map(({ patch }) => pointsOf(patch.outline)),
+    voids: voids.measured,
     perimeter: total(walls.map(({ run }) => run)),
     wallRun: total(walls.filter(({ openTo }) => openTo === undefined).map(({ run }) => run)),
-    floor: surfaceOf('floor', 'Floor', [plan.patch], [...voids, ...standing]),
-    ceiling: measureCeiling(vaults, [plan.patch], [...voids, ...high]),
+    floor: surfaceOf('floor', 'Floor', [plan.patch], [...voids.cuts, ...standing]),
+    ceiling: measureCeiling(vaults, [plan.patch], [...voids.through, ...high]),
     ...(steps.length > 0 && { steps }),
     walls,
     openings,
@@ -54,13 +60,13 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
     volume: space.volume as Volume,
     lowest: lengthOf(space.lowest),
     highest: lengthOf(space.highest),
-    headroom: { fiveFeet: space.areaFrom(5) as Area, sevenFeet: space.areaFrom(7) as Area },
+    headroom: { fiveFeet: overFloor.areaFrom(5) as Area, sevenFeet: overFloor.areaFrom(7) as Area },
   };
   return { value, problems };
 }
 
-function featureCut({ id, name }: FeatureMeasure, outline: Polygon | undefined): readonly Cut[] {
-  return outline ? [{ what: name, of: id, kind: 'feature', patch: patchFrom(ringInFeet(outline)) }] : [];
+function featureCut({ id, name, kind }: FeatureMeasure, outline: Polygon | undefined): readonly Cut[] {
+  return outline ? [{ what: name, of: id, kind: 'feature', by: kind, patch: patchFrom(ringInFeet(outline)) }] : [];
 }
 
 function total(lengths: readonly Length[]): Length {

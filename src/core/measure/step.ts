@@ -1,12 +1,10 @@
 import {
   areaOf,
   between,
-  cross,
-  direction,
   distance,
   edges,
-  minus,
   profileAlong,
+  sharedStretch,
   weld,
   type Patch,
   type Profile,
@@ -15,6 +13,7 @@ import {
 import { regionsOf } from '../feature/index.js';
 import type { Surface } from '../model/index.js';
 import { feet, type Area } from '../../base/units/index.js';
+import { slugOf } from './slug.js';
 import type { Vault } from './vault.js';
 
 /** Nearer than this, in feet, is the same place. */
@@ -65,13 +64,9 @@ function sharedEdges(own: Vault, other: Vault): readonly (readonly [Xy, Xy])[] {
   return edgesOf(own).flatMap(([a, b]) =>
     edgesOf(other).flatMap(([c, d]) => {
       const length = distance(a, b);
-      const ahead = direction(a, b);
-      if (length < tiny || [c, d].some((point) => Math.abs(cross(ahead, minus(point, a))) > tiny)) return [];
-      const along = (point: Xy) => (minus(point, a).x * ahead.x + minus(point, a).y * ahead.y) / length;
-      const [first, last] = [Math.max(0, Math.min(along(c), along(d))), Math.min(1, Math.max(along(c), along(d)))];
-      if ((last - first) * length < tiny) return [];
+      const shared = sharedStretch([a, b], [c, d]);
       // Outlines turn counter-clockwise, so from within the far end of an edge is at the left hand.
-      return [[between(a, b, last), between(a, b, first)] as const];
+      return shared ? [[between(a, b, shared[1] / length), between(a, b, shared[0] / length)] as const] : [];
     }),
   );
 }
@@ -140,13 +135,4 @@ function zeros(stops: readonly number[], valueAt: (along: number) => number): re
 /** A part's name inside a sentence. */
 function inside(name: string): string {
   return name.charAt(0).toLowerCase() + name.slice(1);
-}
-
-/** A part's name in an id; what is not a letter or digit becomes a hyphen. */
-function slugOf(name: string): string {
-  const slug = name
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/gu, '');
-  return slug === '' ? 'part' : slug;
 }

@@ -1,4 +1,5 @@
-import { perimeter, type Patch } from '../../base/geometry/index.js';
+import { lengthOf, perimeter, type findCrossing, type Patch, type Ring } from '../../base/geometry/index.js';
+import { printLength } from '../../base/units/index.js';
 
 /** What a tape cannot tell around a shape: 1/16" along its outline, in square feet. Gaps and overlaps below it are let pass. */
 export function slackAround({ outline }: Patch): number {
@@ -8,4 +9,15 @@ export function slackAround({ outline }: Patch): number {
 /** Square feet to two places, for a message: `12.5 sq ft`. */
 export function printArea(area: number): string {
   return `${Math.round(area * 100) / 100} sq ft`;
+}
+
+/** Where an outline crosses itself, from the south-west of `corner`: `corners 1 to 2 and 3 to 4 meet x 5'-0", y 5'-0" …`. */
+export function crossingWords(
+  ring: Ring,
+  { first, second, at }: NonNullable<ReturnType<typeof findCrossing>>,
+  { west, south }: { readonly west: number; readonly south: number },
+): string {
+  const side = (index: number): string => `${index + 1} to ${((index + 1) % ring.length) + 1}`;
+  const place = `x ${printLength(lengthOf(at.x - west))}, y ${printLength(lengthOf(at.y - south))}`;
+  return `corners ${side(first)} and ${side(second)} meet ${place} from its south-west`;
 }

@@ -26,7 +26,7 @@ import { problemAt, type Outcome, type Problem } from '../../base/problem/index.
 import { printLength, type Length } from '../../base/units/index.js';
 import { planesOf } from './form.js';
 import type { Plan } from './plan.js';
-import { printArea, slackAround } from './tape.js';
+import { crossingWords, printArea, slackAround } from './tape.js';
 
 /** A part of the ceiling over its part of the plan. */
 export interface Vault {
@@ -135,10 +135,7 @@ function overProblems({ over, name, path }: CeilingPart, { origin }: Room): read
   const ring = ringInFeet(over);
   const crossing = findCrossing(ring);
   if (!crossing) return [];
-  const side = (index: number): string => `${index + 1} to ${((index + 1) % ring.length) + 1}`;
-  const { west, south } = bounds(ring);
-  const at = `x ${printLength(lengthOf(crossing.at.x - west))}, y ${printLength(lengthOf(crossing.at.y - south))}`;
-  const message = `the outline of ceiling part '${name}' crosses itself: corners ${side(crossing.first)} and ${side(crossing.second)} meet ${at} from its south-west`;
+  const message = `the outline of ceiling part '${name}' crosses itself: ${crossingWords(ring, crossing, bounds(ring))}`;
   return [
     problemAt(origin, [...path, 'over'], 'ceiling-part-crosses', message, {
       fix: 'write its corners in order, all the way round',

@@ -62,13 +62,13 @@ function openingCut(opening: OpeningMeasure): Cut {
 }
 
 function coverCuts(wall: string, features: readonly FeatureMeasure[]): readonly Cut[] {
-  return features.flatMap(({ id, name, covers }) =>
+  return features.flatMap(({ id, name, kind: by, covers }) =>
     covers
       .filter((cover) => cover.wall === wall)
       .map(({ from, to, sill, height }) => {
         const bottom = feet(sill ?? (0 as Length));
         const patch = rectangle(feet(from), bottom, feet((to - from) as Length), feet(height) - bottom);
-        return { what: name, of: id, kind: 'feature' as const, patch };
+        return { what: name, of: id, kind: 'feature' as const, by, patch };
       }),
   );
 }

@@ -15,7 +15,7 @@ export interface RoomMeasure {
   readonly room: string;
   /** Plan outline, clockwise from above (as walls are walked), in the room's own coordinates. */
   readonly plan: Polygon;
-  readonly voids: readonly Polygon[];
+  readonly voids: readonly FloorVoid[];
   /** Length of the whole outline, and of it what has walls. */
   readonly perimeter: Length;
   readonly wallRun: Length;
@@ -35,6 +35,28 @@ export interface RoomMeasure {
   readonly headroom: { readonly fiveFeet: Area; readonly sevenFeet: Area };
 }
 
+/** A hole in the floor. */
+export interface FloorVoid {
+  /** `void-<name>`. */
+  readonly id: string;
+  readonly name: string;
+  readonly outline: Polygon;
+  /** The ceiling has the same hole. */
+  readonly isOpenAbove: boolean;
+  /** In the order of the outline. */
+  readonly sides: readonly VoidSide[];
+}
+
+export interface VoidSide {
+  readonly name: string;
+  /** Left and right ends, facing the hole from the floor. */
+  readonly from: Point;
+  readonly to: Point;
+  readonly run: Length;
+  /** Where floor ends at it, from its left end: not along a wall, and not where another hole goes on. */
+  readonly edges: readonly { readonly from: Length; readonly to: Length }[];
+}
+
 /** A flat or unfolded surface that a finish can cover. */
 export interface Surface {
   /** `floor`, `ceiling`, a wall's name, or `feature/face`. */
@@ -48,6 +70,11 @@ export interface Surface {
   readonly regions: readonly Region[];
 }
 
+/** What there is to stand on: the whole floor less its holes, with what stands on it. */
+export function floorArea({ gross, deductions }: Surface): Area {
+  return deductions.reduce((sum, { kind, area }) => (kind === 'void' ? sum - area : sum), gross as number) as Area;
+}
+
 /** Something taken off a surface. */
 export interface Deduction {
   readonly what: string;
@@ -55,6 +82,15 @@ export interface Deduction {
   readonly of: string;
   readonly kind: 'opening' | 'feature' | 'void';
   readonly area: Area;
+  /** What a feature hides: its kind, and the shapes, for finishes that lie behind it. */
+  readonly hidden?: { readonly by: string; readonly pieces: readonly HiddenPiece[] };
+}
+
+/** True-size shape in the surface's own plane. */
+export interface HiddenPiece {
+  readonly region: Region;
+  /** Of a ceiling: index in its facets. */
+  readonly facet?: number;
 }
 
 export interface CeilingMeasure extends Surface {

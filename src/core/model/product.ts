@@ -183,6 +183,10 @@ export interface Convention {
   /** Which openings are taken off an area. */
   readonly openings:
     { readonly rule: 'all' } | { readonly rule: 'none' } | { readonly rule: 'over'; readonly area: number };
+  /** Kinds of features that hide a surface from it; absent: every kind. */
+  readonly hiddenBy?: readonly string[];
+  /** Where it runs on a wall: at the floor, past openings and what stands there, or under the ceiling. Absent: at the floor. */
+  readonly along?: 'floor' | 'ceiling';
   /** Coats or layers that multiply the area. */
   readonly times: number;
   /** Attribute of the option that says how many instead. */

@@ -10,7 +10,7 @@ export interface Room {
   /** What the room is used for; rules look at it. */
   readonly use: RoomUse;
   readonly shape: Shape;
-  /** Holes in the floor plan: rectangles or outlines, such as a room open to below. */
+  /** Holes in the floor, such as a stair well's. */
   readonly voids: readonly VoidShape[];
   readonly ceiling: readonly CeilingPart[];
   readonly openings: readonly Opening[];
@@ -84,9 +84,14 @@ export interface OutlineCorner {
   readonly openTo?: string;
 }
 
+/** A hole in the floor. The room goes on above it. */
 export interface VoidShape {
   readonly name: string;
   readonly corners: readonly Point[];
+  /** Names of its sides, each from its corner to the next; absent: their numbers. */
+  readonly sides?: readonly string[];
+  /** The ceiling has the same hole: there the room is not. */
+  readonly isOpenAbove?: boolean;
 }
 
 /** Part of a ceiling; without `over` it covers the whole room. */
@@ -225,9 +230,15 @@ export interface InsteadOf {
   readonly restocking?: Cents;
 }
 
+/** A place that a selection leaves out, or a stretch of a wall, from its left end. */
+export type Exception =
+  { readonly place: string } | { readonly place: string; readonly from: Length; readonly to: Length };
+
 export interface Selection {
   /** Places as written: `ceiling`, `floor`, `walls`, a wall's name, `base`, an opening mark, a feature's id. */
   readonly at: readonly string[];
+  /** Of these places, what is left out. */
+  readonly except?: readonly Exception[];
   readonly category: string;
   readonly standard?: string;
   readonly allowance?: string;

@@ -8,11 +8,13 @@ import type { RawAssembly, RawCategory, RawSupply } from './raw/category.js';
 
 /** How a category is measured, from a record that the schema has passed. */
 export function readMeasure({ measure }: RawCategory): Convention {
-  const { by, openings, times, lay, counted, supplies, words, source } = measure;
-  const timesBy = measure['times-by'];
+  const { by, openings, along, times, lay, counted, supplies, words, source } = measure;
+  const [timesBy, hiddenBy] = [measure['times-by'], measure['hidden-by']];
   return {
     by,
     openings: passed(readOpeningRule(openings ?? 'none')),
+    ...(hiddenBy !== undefined && { hiddenBy: hiddenBy === 'none' ? [] : hiddenBy }),
+    ...(along !== undefined && { along }),
     times: times ?? 1,
     ...(timesBy !== undefined && { timesBy }),
     ...(lay !== undefined && { lay }),

@@ -1,8 +1,8 @@
-import type { Selection } from '../model/index.js';
+import type { Exception, Selection } from '../model/index.js';
 import type { Outcome, Path } from '../../base/problem/index.js';
 import { parsePercent } from '../../base/units/index.js';
 import { soundItems, type Checked } from './checked-record.js';
-import { passed } from './formats.js';
+import { passed, readDimension, readLength } from './formats.js';
 import { factProblemsOf, readFacts, readInsteadOf } from './read-facts.js';
 import type { RawRoom, RawSelection } from './raw/room.js';
 
@@ -12,12 +12,18 @@ export function readSelections(record: Checked<RawRoom>): Outcome<readonly Selec
   return { value: selections, problems: selections.flatMap((selection) => factProblemsOf(selection, record.origin)) };
 }
 
+function readException(raw: NonNullable<RawSelection['except']>[number]): Exception {
+  if (typeof raw === 'string') return { place: raw };
+  return { place: raw.wall, from: passed(readLength(raw.from)), to: passed(readDimension(raw.to)) };
+}
+
 function readSelection(raw: RawSelection, path: Path): Selection {
   const { standard, allowance, chosen, note, waste, install, courses } = raw;
   const [chosenOn, chosenBy] = [raw['chosen-on'], raw['chosen-by']];
   const [keptOpen, needsDone, insteadOf] = [raw['kept-open-by'], raw['needs-done'], raw['instead-of']];
   return {
     at: typeof raw.at === 'string' ? [raw.at] : raw.at,
+    ...(raw.except && { except: raw.except.map(readException) }),
     category: raw.category,
     ...(standard !== undefined && { standard }),
     ...(allowance !== undefined && { allowance }),

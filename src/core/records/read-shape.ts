@@ -3,7 +3,7 @@ import { problemAt, type Outcome, type Problem } from '../../base/problem/index.
 import { parseLength, parseSize, type Length } from '../../base/units/index.js';
 import { soundItems, type Checked } from './checked-record.js';
 import { passed, readDimension, readLength } from './formats.js';
-import type { RawRoom, RawVoid } from './raw/room.js';
+import type { RawRoom, RawVoid, RawVoidBox } from './raw/room.js';
 import { walkProblems } from './walk-closure.js';
 
 /** Words that mean a kind of place, which no wall, opening or feature may be named after. */
@@ -116,8 +116,11 @@ function southWest(shape: Shape): Point {
   return { x: Math.min(...xs) as Length, y: Math.min(...ys) as Length };
 }
 
+/** Sides of a box in the order of its corners. */
+const boxSides = ['west', 'north', 'east', 'south'];
+
 /** Corners, clockwise from the south-west, of a box that is recorded from the room's south-west corner. */
-export function boxCorners(box: Pick<RawVoid, 'x' | 'y' | 'width' | 'depth'>, shape: Shape): readonly Point[] {
+export function boxCorners(box: Pick<RawVoidBox, 'x' | 'y' | 'width' | 'depth'>, shape: Shape): readonly Point[] {
   const corner = southWest(shape);
   const [west, south] = [corner.x + passed(readLength(box.x)), corner.y + passed(readLength(box.y))];
   const [east, north] = [west + passed(readDimension(box.width)), south + passed(readDimension(box.depth))];
@@ -138,5 +141,14 @@ export function outlineCorners(
 }
 
 export function readVoids(record: Checked<RawRoom>, shape: Shape): readonly VoidShape[] {
-  return soundItems<RawVoid>(record, 'voids').map(({ raw }) => ({ name: raw.name, corners: boxCorners(raw, shape) }));
+  return soundItems<RawVoid>(record, 'voids').map(({ raw }) => ({
+    name: raw.name,
+    ...('outline' in raw
+      ? {
+          corners: outlineCorners(raw.outline, shape),
+          sides: raw.outline.map(({ side }, index) => side ?? String(index + 1)),
+        }
+      : { corners: boxCorners(raw, shape), sides: boxSides }),
+    ...(raw.ceiling === 'open' && { isOpenAbove: true }),
+  }));
 }

@@ -1,5 +1,5 @@
 import type { Contract } from '../model/index.js';
-import { placeText } from '../takeoff/index.js';
+import { selectionText } from '../takeoff/index.js';
 import { inSentence } from './place-words.js';
 import type { ScopeFinding } from './scope.js';
 import { isThere, type Selected } from './spot.js';
@@ -17,8 +17,8 @@ export function findIdleInstallers(selections: readonly Selected[], contract: Co
   return selections.flatMap((selected) => {
     const [place] = selected.places;
     if (!place || !isThere(selected) || installerOf(selected, contract) !== undefined) return [];
-    const { room, selection, category, places } = selected;
-    const where = placeText(selection.at, places);
+    const { room, selection, category, places, measure } = selected;
+    const where = selectionText(selection, places, measure);
     return [
       {
         id: `no-installer/${room.slug}/${place.id}/${category.slug}`,

@@ -1,6 +1,6 @@
 import type { Need, Option } from '../model/index.js';
 import type { Names } from './names.js';
-import { placeText } from '../takeoff/index.js';
+import { selectionText } from '../takeoff/index.js';
 import type { ScopeFinding } from './scope.js';
 import { isThere, type Selected } from './spot.js';
 
@@ -49,7 +49,7 @@ function findingOf({ need, option, index, by }: Asked, names: Names): ScopeFindi
     kind: 'need-without-trade',
     room: first.room.slug,
     place: place.id,
-    placeText: `${placeText(first.selection.at, first.places)}${more}`,
+    placeText: `${selectionText(first.selection, first.places, first.measure)}${more}`,
     what: `${option.name}${sure} asks this of ${names.tradeName(need.by)}, whose scope does not carry it: ${need.what}.`,
     fix: `Add ${need.id ?? ''} to what a trade carries (content/trades/${need.by}.md), or change the need here.`,
     trades: [...new Set([need.by, first.category.trade])],

@@ -1,5 +1,5 @@
 import { joinWords } from '../../base/units/index.js';
-import { placeText } from '../takeoff/index.js';
+import { selectionText } from '../takeoff/index.js';
 import type { Names } from './names.js';
 import { possible } from './needs.js';
 import type { ScopeFinding } from './scope.js';
@@ -39,7 +39,7 @@ function rivalsFor(id: string, by: string | undefined, selected: Selected, names
     kind: 'overlap',
     room: selected.room.slug,
     place: place.id,
-    placeText: placeText(selected.selection.at, selected.places),
+    placeText: selectionText(selected.selection, selected.places, selected.measure),
     what: `${joinWords(trades.map((slug) => names.tradeName(slug)))} are both named for this: ${carried.what}.`,
     fix: `Keep ${id} with one trade: in what it carries, and in the needs that name it.`,
     trades,

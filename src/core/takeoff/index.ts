@@ -7,6 +7,7 @@ export { countWords, countsWords, poolCounts } from './count.js';
 export { poolSupplies, sumSupplies, supplyWords, type SupplyOrder } from './supply.js';
 export { layPlaces } from './lay-places.js';
 export { keptLayouts, type LayOut } from './layout/index.js';
-export { placeText } from './place-text.js';
+export { exceptProblems } from './except.js';
+export { placeText, selectionText } from './place-text.js';
 export { surfacesOf } from './convention/area.js';
 export { findPlaces, type Place } from './places.js';

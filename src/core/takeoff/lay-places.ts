@@ -12,6 +12,7 @@ import {
   type NamedPlane,
 } from './layout/index.js';
 import { surfacesOf } from './convention/area.js';
+import { coveredRegions } from './hidden.js';
 import type { Place } from './places.js';
 import type { LayoutSummary } from './takeoff.js';
 
@@ -20,6 +21,7 @@ interface Laying {
   readonly lay: 'boards' | 'sheets';
   readonly measure: RoomMeasure;
   readonly courses: CourseRun | undefined;
+  readonly rule: Convention;
 }
 
 interface Plane extends NamedPlane {
@@ -41,7 +43,7 @@ export function layPlaces(
   const stock = factOf(option, 'pieces', 'stock');
   const { lay: pieces } = rule;
   if (pieces === undefined || face === undefined || stock === undefined) return undefined;
-  const planes = places.flatMap((place) => planesOf(place, { lay: pieces, measure, courses }));
+  const planes = places.flatMap((place) => planesOf(place, { lay: pieces, measure, courses, rule }));
   if (planes.length === 0) return undefined;
   const layout = lay({
     regions: planes.flatMap(({ regions, direction }, plane) =>
@@ -61,17 +63,19 @@ export function layPlaces(
 
 /** A ceiling is laid slope by slope; on a wall that openings part, courses run through. */
 function planesOf(place: Place, laying: Laying): readonly Plane[] {
-  const { lay, measure, courses } = laying;
+  const { lay, measure, courses, rule } = laying;
   if (place.id === 'ceiling') {
-    const { facets } = measure.ceiling;
+    const { facets, deductions } = measure.ceiling;
     const directions = facetDirections(facets, courses);
     return facets.flatMap(({ name, shape }, facet): Plane[] => {
       const direction = directions[facet];
-      return direction ? [{ place: place.id, name, facet, ...direction, regions: [shape] }] : [];
+      return direction
+        ? [{ place: place.id, name, facet, ...direction, regions: coveredRegions([shape], deductions, rule, facet) }]
+        : [];
     });
   }
   return (surfacesOf(place) ?? []).flatMap(({ id, name, surface }): Plane[] => {
-    const { regions } = surface;
+    const regions = coveredRegions(surface.regions, surface.deductions, rule);
     if (regions.length === 0) return [];
     const direction = id === 'floor' ? flatDirection(regions, courses) : wallDirection(lay, topOf(surface), courses);
     return [{ place: id, name, ...direction, regions }];

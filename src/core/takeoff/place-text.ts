@@ -1,5 +1,14 @@
+import type { RoomMeasure, Selection } from '../model/index.js';
+import { exceptWords } from './except.js';
 import type { Place } from './places.js';
 import { capital, joinWords } from '../../base/units/index.js';
+
+/** Where a selection is, with what it leaves out: 'Base of the walls, except shower-north wall'. */
+export function selectionText(selection: Selection, places: readonly Place[], measure: RoomMeasure): string {
+  const left = exceptWords(selection, measure);
+  const text = placeText(selection.at, places);
+  return left.length === 0 ? text : `${text}, except ${joinWords(left)}`;
+}
 
 /** Places as people say them: 'Ceiling', 'North and east walls', 'Doors D01 and D02', 'All walls'. */
 export function placeText(words: readonly string[], places: readonly Place[]): string {

@@ -5,6 +5,7 @@ import { assembliesOf } from './assembly.js';
 import { numberOf } from './attribute.js';
 import { conventions, type ConventionRule } from './convention/index.js';
 import { countsOf } from './count.js';
+import { placesLeftOut } from './except.js';
 import { findPlaces, type Place } from './places.js';
 import { suppliesOf } from './supply.js';
 import type { PlaceQuantity, Takeoff, TakeoffNote } from './takeoff.js';
@@ -15,7 +16,7 @@ export interface TakeOffInput {
   readonly measure: RoomMeasure;
 }
 
-/** The places a selection covers, without repeats, or the words that name nothing in the room. */
+/** The places a selection covers, without repeats and without those it leaves out, or the words that name nothing in the room. */
 export function resolvePlaces(
   selection: Selection,
   measure: RoomMeasure,
@@ -23,6 +24,7 @@ export function resolvePlaces(
   const found = selection.at.map((word) => ({ word, places: findPlaces(word, measure) }));
   const unknown = found.filter(({ places }) => places === undefined).map(({ word }) => word);
   const byId = new Map(found.flatMap(({ places }) => places ?? []).map((place) => [place.id, place]));
+  for (const id of placesLeftOut(selection, measure)) byId.delete(id);
   return { places: [...byId.values()], unknown };
 }
 
@@ -42,7 +44,12 @@ export function takeOff(
   const unsuited: Place[] = [];
   const byPart = new Map<string, PlaceQuantity[]>();
   for (const place of places) {
-    const quantities = rule.quantify(place, { rule: category.measure, option, measure });
+    const quantities = rule.quantify(place, {
+      rule: category.measure,
+      option,
+      measure,
+      except: selection.except ?? [],
+    });
     if (!quantities) {
       unsuited.push(place);
       continue;

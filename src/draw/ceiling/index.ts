@@ -70,10 +70,12 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
       sheet.tryWrite(places.slice(0, 9), feature.name, { size: sizes.note, color: 'muted' });
       sheet.reserve(outline);
     }
-    const voids = measure.voids.map((outline) =>
+    const openAbove = measure.voids.filter(({ isOpenAbove }) => isOpenAbove);
+    const voids = openAbove.map(({ outline }) =>
       drawVoid(
         sheet,
         outline.map((point) => sheet.spot(point)),
+        'open above',
       ),
     );
     facets.forEach((facet, index) => labelFacet(sheet, facet, heightAt[index]!));

@@ -1,11 +1,11 @@
-import { planMarks, type BesideWall, type PlanMark } from '../../core/feature/index.js';
+import { planMarks, type BesideWall, type EdgeLine, type PlanMark } from '../../core/feature/index.js';
 import type { FeatureMeasure, RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';
 import type { Sheet, Stroke } from '../sheet.js';
 import { timberLines, timberNote } from '../timber-lines.js';
-import type { WallLine } from './wall-line.js';
+import { lineThrough, type WallLine } from './wall-line.js';
 
 /** What a symbol may know. */
 interface Place {
@@ -94,9 +94,10 @@ function flight({ sheet }: Place, { outline, treads, risers }: Mark<'flight'>): 
   return { label };
 }
 
-function guard({ sheet, feature, lines }: Place, { wall, from, to, fall: drop }: Mark<'guard'>): Said {
+function guard(place: Place, { along, from, to, fall: drop }: Mark<'guard'>): Said {
+  const { sheet, feature } = place;
   const k = sheet.perNanometre;
-  const line = lines.find((candidate) => candidate.wall.id === wall);
+  const line = edgeLine(place, along);
   const fall = `${feature.name}: falls ${lengthText(drop)}`;
   if (line === undefined) return { note: fall };
   const [low, high] = [from * k, to * k];
@@ -133,6 +134,14 @@ function guard({ sheet, feature, lines }: Place, { wall, from, to, fall: drop }:
     sheet.tryWrite(spots, `falls ${lengthText(drop)}`, look);
   };
   return { label };
+}
+
+/** The side that an edge runs along: floor lies to its right, the fall to its left, for sides of the room and of holes alike. */
+function edgeLine({ sheet, measure, lines }: Place, along: EdgeLine): Pick<WallLine, 'along' | 'at'> | undefined {
+  if ('wall' in along) return lines.find(({ wall }) => wall.id === along.wall);
+  const hole = measure.voids.find(({ name }) => name === along.void);
+  const side = hole?.sides.find(({ name }) => name === along.side);
+  return side && lineThrough(sheet.spot(side.from), sheet.spot(side.to));
 }
 
 function recess({ sheet, feature, lines }: Place, { wall, from, to, depth: deep }: Mark<'recess'>): Said {

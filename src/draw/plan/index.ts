@@ -1,5 +1,5 @@
 import type { DrawnCourses } from '../../core/book/index.js';
-import type { RoomMeasure } from '../../core/model/index.js';
+import { floorArea, type RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';
@@ -54,14 +54,17 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
         if (note !== undefined) notes.push(note);
       }
     }
-    const labelVoids = measure.voids.map((outline) =>
+    const labelVoids = measure.voids.map(({ outline }) =>
       drawVoid(
         sheet,
         outline.map((point) => sheet.spot(point)),
+        'open to below',
       ),
     );
     const unmarked = drawMarks(sheet, lines, measure.room);
     labelVoids.forEach((label) => label());
+    // The name of the room stands on its floor.
+    measure.voids.forEach(({ outline }) => sheet.reserve(extent(outline.map((point) => sheet.spot(point)))));
     labels.forEach((label) => label());
     drawRoomLabel(sheet, measure, { number, name });
     notes.push(...new Set(starts.flatMap((start) => start() ?? [])));
@@ -73,6 +76,18 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
   };
   const span = planSpan(measure);
   return fitDrawing({ of: measure, view: 'plan', shows, largest: `1/2" = 1'-0"`, span, draw }, options);
+}
+
+/** The box around an outline. */
+function extent(outline: readonly Spot[]): readonly Spot[] {
+  const [xs, ys] = [outline.map(([x]) => x), outline.map(([, y]) => y)];
+  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  return [
+    [left, top],
+    [right, top],
+    [right, bottom],
+    [left, bottom],
+  ];
 }
 
 /** Those of the rooms that this one has a way or an opening to. */
@@ -160,7 +175,7 @@ function describe(measure: RoomMeasure, name: string, neighbours: ReadonlyMap<st
   );
   const features = measure.features.map((feature) => feature.name);
   const parts = [
-    `Floor plan of ${name}, ${Math.round(measure.floor.gross)} square feet, seen from above with north up.`,
+    `Floor plan of ${name}, ${Math.round(floorArea(measure.floor))} square feet, seen from above with north up.`,
     `Walls: ${walls.join(', ')}.`,
     openings.length > 0 ? `Openings: ${openings.join('; ')}.` : '',
     features.length > 0 ? `Features: ${features.join(', ')}.` : '',

@@ -1,4 +1,4 @@
-import type { RoomMeasure } from '../../core/model/index.js';
+import { floorArea, type RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { boxAround, isInside, spotsInside } from '../inside.js';
 import { lengthText } from '../length-text.js';
@@ -12,7 +12,7 @@ import { textWidth } from '../text-width.js';
 export function drawRoomLabel(sheet: Sheet, measure: RoomMeasure, room: { number: string; name: string }): void {
   const outline = measure.plan.map((point) => sheet.spot(point));
   const radius = numberRadius(room.number);
-  const facts = [`${Math.round(measure.floor.gross)} sq ft`, `ceiling ${heights(measure)}`];
+  const facts = [`${Math.round(floorArea(measure.floor))} sq ft`, `ceiling ${heights(measure)}`];
   const forms = [
     { lines: [room.name, facts.join(' · ')] },
     { lines: [room.name, ...facts] },

@@ -33,22 +33,30 @@ export function wallLines(sheet: Sheet, measure: RoomMeasure): WallLine[] {
     const openings = measure.openings.filter((opening) => opening.wall === wall.id);
     const from = sheet.spot(wall.from);
     const to = sheet.spot(wall.to);
-    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    const along: Spot = length > 0 ? [(to[0] - from[0]) / length, (to[1] - from[1]) / length] : [1, 0];
-    const outward: Spot = [along[1], -along[0]];
+    const line = lineThrough(from, to);
     const isOutside = openings.some((opening) => opening.to === 'outside');
     return {
       wall,
       from,
       to,
-      along,
-      outward,
-      length,
+      ...line,
       thickness: (isOutside ? outsideWall : insideWall) * sheet.perNanometre,
       isOpen: wall.openTo !== undefined,
       openings: openings.filter((opening) => opening.sill < planeHeight),
       above: openings.filter((opening) => opening.sill >= planeHeight),
-      at: (u, v) => [from[0] + along[0] * u + outward[0] * v, from[1] + along[1] * u + outward[1] * v],
     };
   });
+}
+
+/** A straight line of the plan, with the room to its right. */
+export function lineThrough(from: Spot, to: Spot): Pick<WallLine, 'along' | 'outward' | 'length' | 'at'> {
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const along: Spot = length > 0 ? [(to[0] - from[0]) / length, (to[1] - from[1]) / length] : [1, 0];
+  const outward: Spot = [along[1], -along[0]];
+  return {
+    along,
+    outward,
+    length,
+    at: (u, v) => [from[0] + along[0] * u + outward[0] * v, from[1] + along[1] * u + outward[1] * v],
+  };
 }

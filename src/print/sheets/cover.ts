@@ -1,3 +1,4 @@
+import { floorArea } from '../../core/model/index.js';
 import type { BookRoom, LookUp } from '../../core/book/index.js';
 import { capital, printDay } from '../../base/units/index.js';
 import { coverDrawing, type PrintDrawing } from '../drawings.js';
@@ -32,5 +33,7 @@ export function makeCover(look: LookUp, standing: string, digest: string): Cover
 /** The room people would know the house by: the living room, else the one with the largest floor. */
 function greatestRoom(rooms: readonly BookRoom[]): BookRoom | undefined {
   const living = rooms.filter(({ use }) => use === 'living');
-  return [...(living.length > 0 ? living : rooms)].sort((a, b) => b.measure.floor.gross - a.measure.floor.gross)[0];
+  return [...(living.length > 0 ? living : rooms)].sort(
+    (a, b) => floorArea(b.measure.floor) - floorArea(a.measure.floor),
+  )[0];
 }

@@ -1,3 +1,4 @@
+import { floorArea } from '../../core/model/index.js';
 import type { VNode } from 'preact';
 import type { BookRoom, BookSelection } from '../../core/book/index.js';
 import { capital, printAmount, printLength, printMoney, type Cents } from '../../base/units/index.js';
@@ -153,8 +154,8 @@ function RoomFacts({ room }: { room: BookRoom }): VNode {
       <h2 id="facts-title">Measured</h2>
       <Facts
         facts={[
-          { label: 'Floor', value: <AreaText area={measure.floor.gross} /> },
-          measure.floor.net !== measure.floor.gross && {
+          { label: 'Floor', value: <AreaText area={floorArea(measure.floor)} /> },
+          measure.floor.net !== floorArea(measure.floor) && {
             label: 'Floor less what stands on it',
             value: <AreaText area={measure.floor.net} />,
           },

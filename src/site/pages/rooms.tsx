@@ -1,3 +1,4 @@
+import { floorArea } from '../../core/model/index.js';
 import type { VNode } from 'preact';
 import { DataTable } from '../parts/data-table.js';
 import { AmountCell, MoneyCell } from '../parts/figures.js';
@@ -20,7 +21,11 @@ export function RoomsPage(): VNode {
         columns={[
           { head: 'Room', names: true, cell: (room) => <RoomLink room={room} />, foot: 'House' },
           { head: 'Level', cell: (room) => view.levelName(room.level) },
-          { head: 'Floor, sq ft', numeric: true, cell: (room) => <AmountCell amount={room.measure.floor.gross} /> },
+          {
+            head: 'Floor, sq ft',
+            numeric: true,
+            cell: (room) => <AmountCell amount={floorArea(room.measure.floor)} />,
+          },
           { head: 'Ceiling, sq ft', numeric: true, cell: (room) => <AmountCell amount={room.measure.ceiling.net} /> },
           {
             head: 'Volume, cu ft',

@@ -39,7 +39,7 @@ export function MiniPlan({ room, perFoot }: { room: BookRoom; perFoot: number })
     >
       <path class="mini-floor" d={outline(plan)} />
       {voids.map((hole) => (
-        <path class="mini-void" d={outline(hole)} />
+        <path class="mini-void" d={outline(hole.outline)} />
       ))}
       <path class="mini-wall" d={stretches.map(([from, to]) => `M${at(from)}L${at(to)}`).join('')} />
       {windows.length > 0 && (

@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import type { BookRoom } from '../../core/book/index.js';
+import { floorArea } from '../../core/model/index.js';
 import { feet, printAmount, printMoneyChange } from '../../base/units/index.js';
 import { SignMark } from '../../write/index.js';
 import { roomPath } from '../paths.js';
@@ -57,7 +58,7 @@ function RoomTile({ room, perFoot }: { room: BookRoom; perFoot: number }): VNode
               : 'all chosen'}
         </span>
         <span class="room-facts">
-          {printAmount(room.measure.floor.gross, 0)} sq ft
+          {printAmount(floorArea(room.measure.floor), 0)} sq ft
           {room.change === 0 ? '' : `, ${printMoneyChange(room.change)}`}
         </span>
       </PageLink>

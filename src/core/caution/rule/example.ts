@@ -28,6 +28,8 @@ export interface ExampleRoom {
   readonly openings?: Readonly<
     Record<string, { readonly kind?: OpeningMeasure['kind']; readonly to?: string; readonly width?: string }>
   >;
+  /** Holes in the floor by name, each with sides of ten feet. */
+  readonly voids?: Readonly<Record<string, readonly string[]>>;
   /** By id, with the keys of its record. */
   readonly features?: Readonly<Record<string, { readonly kind: string; readonly [key: string]: Written }>>;
   readonly selections?: readonly ExampleSelection[];

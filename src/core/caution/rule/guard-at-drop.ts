@@ -1,6 +1,7 @@
 import { factOf } from '../../fact/index.js';
-import { fromInches, printLength } from '../../../base/units/index.js';
-import { isRailing, stairOf, tradesOf } from '../look-up.js';
+import { fromInches, printLength, type Length } from '../../../base/units/index.js';
+import type { DropEdge } from '../../feature/index.js';
+import { edgeOf, isRailing, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView } from '../view.js';
 import { joinWords, optionWords, sideWords } from '../words.js';
 import { guardedDrop, guardsOf } from './guards.js';
@@ -28,6 +29,11 @@ export const guardAtDrop: Rule = {
       what: `The same edge with a railing 36" high`,
       sees: null,
       rooms: loft({ of: 'railing', at: 'edge', facts: { height: '36"' } }),
+    },
+    {
+      what: 'A hole in the floor, and no edge recorded along it',
+      sees: 'The floor ends at Well, side east',
+      rooms: { loft: { level: 'upper', voids: { Well: ['east'] } } },
     },
   ],
   find: (house) => house.rooms.flatMap((room) => [...missing(room, house), ...low(room), ...unrecorded(room, house)]),
@@ -71,34 +77,87 @@ function low(room: RoomView): readonly Finding[] {
   });
 }
 
-/** Open sides towards a lower level where no drop is recorded. The side where a stair arrives has none. */
+/** Sides of the room and of holes in its floor where floor ends and no drop is recorded. */
 function unrecorded(room: RoomView, house: HouseView): readonly Finding[] {
-  const height = ({ level }: RoomView): number => house.levels.indexOf(level);
-  const edges = new Set(room.measure.features.flatMap(edgeWalls));
-  return room.measure.walls.flatMap((wall) => {
-    const below = wall.openTo === undefined ? undefined : house.bySlug.get(wall.openTo);
-    if (!below || height(below) >= height(room) || edges.has(wall.id)) return [];
-    const arrives = below.measure.features.some((feature) => (stairOf(feature)?.width ?? -1) >= wall.run);
-    if (arrives) return [];
-    return [
-      {
-        room: room.slug,
-        place: wall.id,
-        placeText: sideWords(wall.name, below.name),
-        selections: [],
-        trades: tradesOf(house, isRailing),
-        seen: `${wall.name}, ${printLength(wall.run)} long, is open to ${below.name} on the level below; its drop is not recorded.`,
-        says,
-        ask: 'the builder: record a drop-edge there, or the stair that arrives',
-      },
-    ];
-  });
+  const bare = openSides(room, house);
+  const flights = house.reach.flightsTo.get(room.slug) ?? [];
+  const arrivals = bare.filter(({ length }) => flights.some(({ stair }) => stair.width >= length));
+  // Where a stair arrives there is no guard; each stair arrives at one side.
+  const isClear = arrivals.length <= flights.length;
+  const stairs = joinWords(flights.map(({ feature }) => feature.name));
+  return bare
+    .filter((side) => !isClear || !arrivals.includes(side))
+    .map((side) => ({
+      room: room.slug,
+      place: side.place,
+      placeText: side.placeText,
+      selections: [],
+      trades: tradesOf(house, isRailing),
+      seen: `${side.seen}${arrivals.includes(side) ? ` ${stairs} may arrive here or at another open side.` : ''}`,
+      says,
+      ask: 'the builder: record a drop-edge there, or the stair that arrives',
+    }));
 }
 
-/** Walls along which an edge with a drop is recorded. */
-function edgeWalls({ drop, data }: RoomView['measure']['features'][number]): readonly string[] {
-  const wall = (data as { readonly wall?: unknown } | undefined)?.wall;
-  return drop !== undefined && typeof wall === 'string' ? [wall] : [];
+interface OpenSide {
+  readonly place: string;
+  readonly placeText: string;
+  readonly seen: string;
+  /** Of it what has no edge recorded. */
+  readonly length: Length;
+}
+
+function openSides(room: RoomView, house: HouseView): readonly OpenSide[] {
+  const height = ({ level }: RoomView): number => house.levels.indexOf(level);
+  const { walls, voids } = room.measure;
+  const edges = room.measure.features.flatMap((feature) => {
+    const edge = edgeOf(feature);
+    return edge ? [edge] : [];
+  });
+  const sides = walls.flatMap((wall): OpenSide[] => {
+    const below = wall.openTo === undefined ? undefined : house.bySlug.get(wall.openTo);
+    if (!below || height(below) >= height(room)) return [];
+    const own = edges.filter((edge) => edge.wall === wall.id);
+    const length = bareLength([{ from: 0 as Length, to: wall.run }], own, wall.run);
+    const whole =
+      own.length === 0
+        ? `${printLength(wall.run)} long, is`
+        : `over ${printLength(length)} without a recorded edge, is`;
+    const seen = `${wall.name}, ${whole} open to ${below.name} on the level below; its drop is not recorded.`;
+    return [{ place: wall.id, placeText: sideWords(wall.name, below.name), seen, length }];
+  });
+  const holes = voids.flatMap(({ id, name, sides: around }) =>
+    around.map((side): OpenSide => {
+      const own = edges.filter((edge) => edge.void === name && edge.side === side.name);
+      const length = bareLength(side.edges, own, side.run);
+      const placeText = `${name}, side ${side.name}`;
+      const seen = `The floor ends at ${placeText}, over ${printLength(length)} without a recorded edge; its drop is not recorded.`;
+      return { place: `${id}-${side.name}`, placeText, seen, length };
+    }),
+  );
+  return [...sides, ...holes].filter(({ length }) => length >= gap);
+}
+
+/** Between the end of a guard and a wall a ball of this size must not go through. Source: IRC 2018, R312.1.3. */
+const gap = fromInches(4);
+
+/** What edges leave of the stretches of a side. */
+function bareLength(
+  stretches: readonly { readonly from: Length; readonly to: Length }[],
+  edges: readonly DropEdge[],
+  run: Length,
+): Length {
+  const spans = edges.map((edge) => ({
+    from: edge.at,
+    to: edge.run === undefined ? run : ((edge.at + edge.run) as Length),
+  }));
+  const stops = [...stretches, ...spans].flatMap(({ from, to }) => [from, to]).sort((a, b) => a - b);
+  const inside = (at: number, list: typeof spans) => list.some(({ from, to }) => from <= at && at <= to);
+  return stops.slice(1).reduce((sum, end, index) => {
+    const start = stops[index] ?? end;
+    const middle = (start + end) / 2;
+    return inside(middle, [...stretches]) && !inside(middle, spans) ? sum + end - start : sum;
+  }, 0) as Length;
 }
 
 function loft(...selections: readonly ExampleSelection[]): ExampleRooms {

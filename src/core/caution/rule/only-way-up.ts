@@ -1,7 +1,10 @@
 import { flightOf, type Stair } from '../../feature/index.js';
+import { floorArea } from '../../model/index.js';
 import { fromInches, printArea, printLength, type Area } from '../../../base/units/index.js';
-import { isFraming, stairOf, tradesOf } from '../look-up.js';
+import { isFraming, tradesOf } from '../look-up.js';
+import type { Floor } from '../reach.js';
 import type { HouseView, RoomView } from '../view.js';
+import { joinWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
 
@@ -34,33 +37,42 @@ export const onlyWayUp: Rule = {
       rooms: loft({ going: '10"', width: '36"' }),
     },
   ],
-  find: (house) => house.levels.flatMap((level, index) => waysTo(house, level, house.levels[index - 1])),
+  find: (house) =>
+    house.levels.slice(1).flatMap((level) => {
+      const floors = house.reach.floors.get(level) ?? [];
+      return floors.flatMap((floor) => waysTo(house, floor, floors.length === 1));
+    }),
 };
 
-/** Ways up to a level from the one below it. */
-function waysTo(house: HouseView, level: string, below: string | undefined): readonly Finding[] {
-  const above = house.rooms.filter((room) => room.level === level);
-  const first = above.find(({ use }) => use === 'gallery') ?? above[0];
-  if (below === undefined || !first) return [];
-  const ways = house.rooms.flatMap((room) =>
-    room.level !== below
-      ? []
-      : room.measure.features.flatMap((feature) => {
-          const stair = stairOf(feature);
-          return stair ? [{ room, id: feature.id, name: feature.name, stair }] : [];
-        }),
-  );
-  const area = above.reduce((sum, { measure }) => sum + measure.floor.gross, 0) as Area;
-  const small = area <= limits.area && above.every(isPlain);
+/** Ways up to one floor: a stair elsewhere in the house does not answer for it. */
+function waysTo(house: HouseView, floor: Floor, isWhole: boolean): readonly Finding[] {
+  const rooms = floor.flatMap((slug) => house.bySlug.get(slug) ?? []);
+  const first = rooms.find(({ use }) => use === 'gallery') ?? rooms[0];
+  if (!first) return [];
+  const ways = house.reach.flightsTo.get(first.slug) ?? [];
+  const area = rooms.reduce((sum, { measure }) => sum + floorArea(measure.floor), 0) as Area;
+  const words = isWhole ? 'this level' : joinWords(rooms.map(({ name }) => name));
   if (ways.length === 0) {
-    const seen = `No stair up to this level is recorded; it holds ${printArea(area)} of floor.`;
+    const seen = `No stair up to ${words} is recorded; it holds ${printArea(area)} of floor.${unknownWords(house, first)}`;
     return [finding(house, first, { place: 'floor', placeText: 'Way up', seen })];
   }
-  if (small || ways.some(({ stair }) => steepness(stair).length === 0)) return [];
-  return ways.map(({ room, id, name, stair }) => {
-    const seen = `${name} is the only way up to ${printArea(area)} of floor, and it has ${steepness(stair).join(', ')}.`;
-    return finding(house, room, { place: id, placeText: name, seen });
+  const isSmall = area <= limits.area && rooms.every(isPlain);
+  if (isSmall || ways.some(({ stair }) => steepness(stair).length === 0)) return [];
+  const of = isWhole ? '' : ` in ${words}`;
+  return ways.flatMap(({ room, feature: { id, name }, stair }) => {
+    const seen = `${name} is the only way up to ${printArea(area)} of floor${of}, and it has ${steepness(stair).join(', ')}.`;
+    const stands = house.bySlug.get(room);
+    return stands ? [finding(house, stands, { place: id, placeText: name, seen })] : [];
   });
+}
+
+/** Stairs that may lead here: their records leave it open. */
+function unknownWords({ reach, levels }: HouseView, { level }: RoomView): string {
+  const unknown = reach.flights.filter(
+    (flight) => !flight.floor && levels.indexOf(flight.level) < levels.indexOf(level),
+  );
+  if (unknown.length === 0) return '';
+  return ` Where ${joinWords(unknown.map(({ feature }) => feature.name))} leads is not recorded: write to: with the room at the head of it.`;
 }
 
 /** A room that a ladder alone may serve: no kitchen, no bath. */

@@ -128,7 +128,15 @@ function facesOf({ width, firebox, hearth }: ChimneyBreast, tops: Tops, id: stri
   const raised = hearth && riserHeight(hearth);
   const hidden =
     hearth && raised
-      ? [{ what: 'Raised hearth', of: id, kind: 'feature' as const, patch: hearthAgainst(hearth, width) }]
+      ? [
+          {
+            what: 'Raised hearth',
+            of: id,
+            kind: 'feature' as const,
+            by: 'chimney-breast',
+            patch: hearthAgainst(hearth, width),
+          },
+        ]
       : [];
   const faces = [
     surfaceOf(`${id}/front`, 'Front', faceUnder(tops.front), [...(hole ? [hole] : []), ...hidden]),

@@ -1,18 +1,17 @@
 import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
-import type { Outcome } from '../../../base/problem/index.js';
-import { printLength } from '../../../base/units/index.js';
+import { didYouMean, problemAt, type Outcome, type Problem } from '../../../base/problem/index.js';
+import { printLength, type Length } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { wallProblems } from '../place.js';
+import { stretchProblems, wallProblems } from '../place.js';
 import type { DropEdge } from './read.js';
 
 /** One straight run of rail, and the fall below it. */
-export function measure(
-  { wall, at, run, drop }: DropEdge,
-  feature: FeatureRecord,
-  space: RoomSpace,
-): Outcome<FeatureMeasure> {
-  const problems = wallProblems(feature, space, { wall, at, width: run, key: 'run' });
-  if (problems.length > 0) return { problems };
+export function measure(data: DropEdge, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure> {
+  const { at, drop } = data;
+  const problems = placeProblems(data, feature, space);
+  const side = sideOf(data, space);
+  if (!side || problems.length > 0) return { problems };
+  const run = data.run ?? ((side.run - at) as Length);
   const value: FeatureMeasure = {
     kind: 'drop-edge',
     id: feature.id,
@@ -28,4 +27,45 @@ export function measure(
     ],
   };
   return { value, problems };
+}
+
+function sideOf(data: DropEdge, { walls, voids }: RoomSpace): { readonly run: Length } | undefined {
+  if (data.wall !== undefined) return walls.find(({ name }) => name === data.wall);
+  return voids.find(({ name }) => name === data.void)?.sides.find(({ name }) => name === data.side);
+}
+
+function placeProblems(data: DropEdge, feature: FeatureRecord, space: RoomSpace): readonly Problem[] {
+  const { wall, at } = data;
+  if ((wall === undefined) === (data.void === undefined)) {
+    const message = `${feature.name} runs along ${wall === undefined ? 'no side' : 'a wall and along a hole'}`;
+    const fix = 'write wall: with an open side of the room, or void: and side: with a hole in its floor';
+    return [problemAt(space.origin, feature.path, 'edge-place', message, { fix })];
+  }
+  const run = data.run ?? (((sideOf(data, space)?.run ?? 0) - at) as Length);
+  if (wall !== undefined) return wallProblems(feature, space, { wall, at, width: run, key: 'run' });
+  const hole = space.voids.find(({ name }) => name === data.void);
+  if (!hole) {
+    const names = space.voids.map(({ name }) => name);
+    const message = `${feature.name} runs along a hole '${data.void ?? ''}', which the floor does not have`;
+    const fix =
+      names.length === 0 ? 'record it in voids' : (didYouMean(data.void ?? '', names) ?? `holes: ${names.join(', ')}`);
+    return [problemAt(space.origin, [...feature.path, 'void'], 'edge-place', message, { fix })];
+  }
+  const side = hole.sides.find(({ name }) => name === data.side);
+  const fix = `its sides: ${hole.sides.map(({ name }) => name).join(', ')}`;
+  if (!side) {
+    const message =
+      data.side === undefined
+        ? `${feature.name} does not say along which side of '${hole.name}' it runs`
+        : `'${hole.name}' has no side '${data.side}'`;
+    const path = data.side === undefined ? feature.path : [...feature.path, 'side'];
+    return [problemAt(space.origin, path, 'edge-place', message, { fix })];
+  }
+  return stretchProblems(feature, space, {
+    side: `side '${side.name}' of '${hole.name}'`,
+    of: side.run,
+    at,
+    width: run,
+    key: 'run',
+  });
 }

@@ -1,18 +1,26 @@
 import type { Length } from '../../../base/units/index.js';
-import { lengthField, textField, type Raw } from '../field.js';
+import { lengthField, optionalLength, textField, type Raw } from '../field.js';
 
+/** Along an open side of the room, or along a side of a hole in its floor. */
 export interface DropEdge {
-  readonly wall: string;
+  readonly wall?: string;
+  readonly void?: string;
+  readonly side?: string;
   readonly at: Length;
-  readonly run: Length;
+  /** Absent: to the end of the side. */
+  readonly run?: Length;
   readonly drop: Length;
 }
 
 export function read(raw: Raw): DropEdge {
+  const [wall, hole, side] = [textField(raw, 'wall'), textField(raw, 'void'), textField(raw, 'side')];
+  const run = optionalLength(raw, 'run');
   return {
-    wall: textField(raw, 'wall'),
+    ...(wall !== '' && { wall }),
+    ...(hole !== '' && { void: hole }),
+    ...(side !== '' && { side }),
     at: lengthField(raw, 'at'),
-    run: lengthField(raw, 'run'),
+    ...(run !== undefined && { run }),
     drop: lengthField(raw, 'drop'),
   };
 }

@@ -13,9 +13,12 @@ export interface Stair {
   readonly y: Length;
   /** The way up. */
   readonly go: Bearing;
+  /** Slug of the room that it arrives in, where it is recorded. */
+  readonly to?: string;
 }
 
 export function read(raw: Raw): Stair {
+  const to = textField(raw, 'to');
   return {
     rise: lengthField(raw, 'rise'),
     risers: numberField(raw, 'risers', 2),
@@ -25,5 +28,6 @@ export function read(raw: Raw): Stair {
     x: lengthField(raw, 'x'),
     y: lengthField(raw, 'y'),
     go: textField(raw, 'go') as Bearing,
+    ...(to !== '' && { to }),
   };
 }

@@ -54,7 +54,7 @@ function unknownPlace(place: string, path: Path, room: RoomDraft): readonly Prob
 
 function twiceProblems(
   place: string,
-  { category }: Selection,
+  { category, except = [] }: Selection,
   {
     path,
     room,
@@ -62,7 +62,10 @@ function twiceProblems(
     taken,
   }: { path: Path; room: RoomDraft; rooms: readonly RoomDraft[]; taken: Map<string, string> },
 ): readonly Problem[] {
-  const each = spread(place, room, rooms).map((one) => ({ one, name: `${category} ${one}` }));
+  const out = new Set(except.flatMap((one) => ('from' in one ? [] : spread(one.place, room, rooms))));
+  const each = spread(place, room, rooms)
+    .filter((one) => !out.has(one))
+    .map((one) => ({ one, name: `${category} ${one}` }));
   const double = each.find(({ name }) => taken.has(name));
   const first = double && taken.get(double.name);
   for (const { name } of each) if (!taken.has(name)) taken.set(name, place);
@@ -80,6 +83,7 @@ function twiceProblems(
 /** The single places that a word for several means. */
 function spread(place: string, { sides = [], openings }: RoomDraft, rooms: readonly RoomDraft[]): readonly string[] {
   switch (place) {
+    case 'base':
     case 'walls':
       return sides.filter(({ openTo }) => openTo === undefined).map(({ name }) => name);
     case 'openings':

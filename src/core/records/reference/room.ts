@@ -1,6 +1,7 @@
 import { problemAt, type Problem } from '../../../base/problem/index.js';
 import { printLength } from '../../../base/units/index.js';
 import type { Draft } from '../draft.js';
+import type { RawFeature } from '../raw/room.js';
 import { placeWords } from '../read-shape.js';
 import type { RoomDraft } from '../read-room.js';
 import { some, unknown } from './unknown.js';
@@ -10,7 +11,7 @@ export function roomReferences({ rooms, house, slugs }: Draft): readonly Problem
   const numbers = new Map<string, RoomDraft>();
   return rooms.flatMap((room) => {
     const { raw, origin, sound } = room.record;
-    const problems: Problem[] = [...nameProblems(room)];
+    const problems: Problem[] = [...nameProblems(room), ...voidNames(room)];
     if (sound(['number']) && typeof raw.number === 'string') {
       const other = numbers.get(raw.number);
       if (other) {
@@ -37,14 +38,37 @@ export function roomReferences({ rooms, house, slugs }: Draft): readonly Problem
         to: openAbove?.to,
         at: [...path, 'open-above', 'to'],
       })),
-    ];
-    for (const { name: what, to, at } of open) {
+    ].map((side) => ({ ...side, what: `${side.name} is open to` }));
+    const led = room.features.map(({ name, path }) => ({
+      what: `${name} arrives in`,
+      to: arrivesIn(raw.features?.[Number(path[1])]),
+      at: [...path, 'to'],
+    }));
+    for (const { what, to, at } of [...open, ...led]) {
       if (to === undefined || slugs.rooms.has(to)) continue;
-      const message = `${what} is open to a room '${to}', which there is not`;
+      const message = `${what} a room '${to}', which there is not`;
       const lives = 'Rooms live in content/rooms/';
       problems.push(unknown(origin, at, { code: 'room-unknown', message, name: to, among: slugs.rooms, lives }));
     }
     return problems;
+  });
+}
+
+/** The room that a stair is said to arrive in. */
+function arrivesIn(feature: RawFeature | undefined): string | undefined {
+  const to = feature?.['to'];
+  return typeof to === 'string' ? to : undefined;
+}
+
+/** Edges name the hole that they run along. */
+function voidNames({ whole, record: { origin } }: RoomDraft): readonly Problem[] {
+  const names = whole?.voids.map(({ name }) => name) ?? [];
+  return names.flatMap((name, index) => {
+    if (names.indexOf(name) === index) return [];
+    const message = `the floor has two holes '${name}'`;
+    return [
+      problemAt(origin, ['voids', index, 'name'], 'void-duplicate', message, { fix: 'give the hole another name' }),
+    ];
   });
 }
 

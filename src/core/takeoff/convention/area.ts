@@ -2,6 +2,7 @@ import { measureParts, type Convention, type Deduction, type Surface } from '../
 import { printAmount } from '../../../base/units/index.js';
 import type { Place } from '../places.js';
 import type { PlaceQuantity } from '../takeoff.js';
+import { isHidden } from '../hidden.js';
 import type { ConventionRule } from './convention.js';
 
 /** Square feet of a surface, less openings by the category's rule and whatever hides the surface. */
@@ -43,7 +44,12 @@ export function quantityOf(id: string, name: string, surface: Surface, rule: Con
 function adjust(deduction: Deduction, rule: Convention): PlaceQuantity['adjustments'][number] {
   const { what } = deduction;
   const size = `${printAmount(deduction.area, 1)} sq ft`;
-  if (deduction.kind !== 'opening') return { what, amount: -deduction.area, why: 'hides the surface' };
+  if (deduction.kind === 'void') return { what, amount: -deduction.area, why: 'is a hole' };
+  if (deduction.kind === 'feature') {
+    return isHidden(deduction, rule)
+      ? { what, amount: -deduction.area, why: 'hides the surface' }
+      : { what, amount: 0, why: `not deducted: it stands before what lies behind it (${size})` };
+  }
   if (rule.openings.rule === 'none') return { what, amount: 0, why: `not deducted: openings are left in (${size})` };
   if (rule.openings.rule === 'all') return { what, amount: -deduction.area, why: 'deducted: every opening is' };
   const limit = `${printAmount(rule.openings.area, 1)} sq ft`;

@@ -1,4 +1,4 @@
-import type { Convention, Option, RoomMeasure } from '../../model/index.js';
+import type { Convention, Exception, Option, RoomMeasure } from '../../model/index.js';
 import type { Unit } from '../../../base/units/index.js';
 import type { Place } from '../places.js';
 import type { PlaceQuantity } from '../takeoff.js';
@@ -18,4 +18,6 @@ export interface ConventionContext {
   readonly rule: Convention;
   readonly option: Option;
   readonly measure: RoomMeasure;
+  /** What the selection leaves out. */
+  readonly except: readonly Exception[];
 }

@@ -1,7 +1,15 @@
 import { factOf } from '../../fact/index.js';
-import { measureParts, type OpeningMeasure, type RoomMeasure } from '../../model/index.js';
+import {
+  measureParts,
+  type Convention,
+  type OpeningMeasure,
+  type RoomMeasure,
+  type WallMeasure,
+} from '../../model/index.js';
 import { feet, type Length } from '../../../base/units/index.js';
 import { baseLength, casingLength } from '../arithmetic/index.js';
+import { placesLeftOut, stretchesLeftOut } from '../except.js';
+import { hides } from '../hidden.js';
 import type { PlaceQuantity } from '../takeoff.js';
 import type { ConventionContext, ConventionRule } from './convention.js';
 
@@ -13,9 +21,9 @@ export const run: ConventionRule = {
   quantify(place, context) {
     switch (place.kind) {
       case 'base':
-        return { main: baseRuns(context.measure) };
+        return { main: baseRuns(context) };
       case 'wall':
-        return { main: [plain(place.id, place.name, place.wall.run)] };
+        return { main: [wallRun(place.wall, place.name, context)] };
       case 'opening':
         return { main: [trimAround(place.opening, place.name, context)] };
       case 'run':
@@ -37,31 +45,65 @@ function plain(place: string, name: string, length: Length): PlaceQuantity {
   return { place, name, gross: feet(length), adjustments: [], net: feet(length) };
 }
 
-/** Base along each standing wall, less openings down to the floor and features that stand against it. */
-function baseRuns(measure: RoomMeasure): readonly PlaceQuantity[] {
+/** Base along each standing wall that is not left out. */
+function baseRuns(context: ConventionContext): readonly PlaceQuantity[] {
+  const { measure, except } = context;
+  const out = placesLeftOut({ except }, measure);
   return measure.walls
-    .filter((wall) => wall.openTo === undefined)
-    .map((wall) => {
-      const openings = measure.openings
-        .filter((opening) => opening.wall === wall.id && opening.sill === 0)
-        .map(({ mark, width }) => ({ what: mark, width, why: 'opening down to the floor' }));
-      const features = measure.features.flatMap(({ name, covers }) =>
-        covers
-          .filter((cover) => cover.wall === wall.id)
-          .map(({ from, to }) => ({ what: name, width: (to - from) as Length, why: 'stands against the wall' })),
-      );
-      const gaps = [...openings, ...features];
-      return {
-        place: wall.id,
-        name: `Base, ${wall.name}`,
-        gross: feet(wall.run),
-        adjustments: gaps.map(({ what, width, why }) => ({ what, amount: -feet(width), why })),
-        net: baseLength(
-          [{ run: wall.run, sides: 1 }],
-          gaps.map(({ width }) => width),
-        ),
-      };
-    });
+    .filter(({ id, openTo }) => openTo === undefined && !out.has(id))
+    .map((wall) => wallRun(wall, `Base, ${wall.name}`, context));
+}
+
+/** A stretch of a wall where nothing runs. */
+interface Gap {
+  readonly what: string;
+  readonly why: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Along a wall less stretches left out and, at the floor, openings down to it and features that stand there. What lies above the
+ *  floor, as a niche does, shortens nothing. Where gaps overlap, each foot is taken once. */
+function wallRun({ id, run }: WallMeasure, name: string, { rule, measure, except }: ConventionContext): PlaceQuantity {
+  const own = stretchesLeftOut(except, id).map((one): Gap => ({ ...one, what: 'Left out', why: 'nothing runs here' }));
+  const gaps = [...(rule.along !== 'ceiling' ? gapsAtFloor(id, measure, rule) : []), ...own];
+  const free = gaps.map((gap, index) => ({ ...gap, width: widthWithout(gap, gaps.slice(0, index)) }));
+  const taken = free.filter(({ width }) => width > 0);
+  return {
+    place: id,
+    name,
+    gross: feet(run),
+    adjustments: taken.map(({ what, width, why }) => ({ what, amount: -feet(width), why })),
+    net: baseLength(
+      [{ run, sides: 1 }],
+      taken.map(({ width }) => width),
+    ),
+  };
+}
+
+function gapsAtFloor(wall: string, { openings, features }: RoomMeasure, rule: Convention): readonly Gap[] {
+  return [
+    ...openings
+      .filter((opening) => opening.wall === wall && opening.sill === 0)
+      .map(({ mark, at, width }) => ({ what: mark, from: at, to: at + width, why: 'opening down to the floor' })),
+    ...features.flatMap(({ name, kind, covers }) =>
+      covers
+        .filter((cover) => hides(rule, kind) && cover.wall === wall && (cover.sill ?? 0) === 0)
+        .map(({ from, to }) => ({ what: name, from, to, why: 'stands against the wall' })),
+    ),
+  ];
+}
+
+/** Of a gap what no earlier one has taken. */
+function widthWithout({ from, to }: Gap, earlier: readonly Gap[]): Length {
+  const stops = [from, to, ...earlier.flatMap((gap) => [gap.from, gap.to])]
+    .filter((stop) => stop >= from && stop <= to)
+    .sort((a, b) => a - b);
+  return stops.slice(1).reduce((sum, end, index) => {
+    const start = stops[index] ?? end;
+    const isTaken = earlier.some((gap) => gap.from <= start && gap.to >= end);
+    return isTaken ? sum : sum + end - start;
+  }, 0) as Length;
 }
 
 /** Casing with the option's `face`, when it gives one. */

@@ -1,0 +1,15 @@
+import type { ChimneyBreast, DropEdge, Stair } from '../feature/index.js';
+import type { FeatureMeasure } from '../model/index.js';
+
+/** A chimney breast's record, when the feature is one. */
+export function breastOf({ kind, data }: FeatureMeasure): ChimneyBreast | undefined {
+  return kind === 'chimney-breast' ? (data as ChimneyBreast | undefined) : undefined;
+}
+
+export function stairOf({ kind, data }: FeatureMeasure): Stair | undefined {
+  return kind === 'stair' ? (data as Stair | undefined) : undefined;
+}
+
+export function edgeOf({ kind, data }: FeatureMeasure): DropEdge | undefined {
+  return kind === 'drop-edge' ? (data as DropEdge | undefined) : undefined;
+}
