@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Caution, SelectionView } from '../../src/core/caution/index.js';
+import type { RoomMeasure } from '../../src/core/model/index.js';
 import { category, opening, option, room, seenBy, selection } from './house.js';
 
 const insulation = category(['r-value', 'continuous-r'], { slug: 'insulation', layer: 'insulation' });
@@ -49,6 +50,21 @@ describe('insulation against the table of the zone', () => {
   ])('zone %s takes a ceiling of R-%d and not one less', (zone, r) => {
     expect(insulated('ceiling', { 'r-value': r }, zone)).toHaveLength(0);
     expect(insulated('ceiling', { 'r-value': r - 1 }, zone)).toHaveLength(1);
+  });
+
+  // Source: IECC 2021, R402.2.2, from memory.
+  test('a sloped ceiling from R-30 is told of what may do over a limited area, and no other', () => {
+    const says = (r: number, slope: number, climateZone = '6B'): string => {
+      const selections = [selection(['ceiling'], insulation, option({ 'r-value': r }))];
+      const plain = room({ selections });
+      const facets = [{ slope }] as unknown as RoomMeasure['ceiling']['facets'];
+      const sloped = { ...plain, measure: { ...plain.measure, ceiling: { ...plain.measure.ceiling, facets } } };
+      return seenBy('insulation-by-zone', sloped, { climateZone })[0]?.says ?? '';
+    };
+    expect(says(30, 0.5)).toContain('R402.2.2 lets R-30 do over at most 500 sq ft or 20 %');
+    expect(says(29.9, 0.5)).not.toContain('R402.2.2');
+    expect(says(38, 0)).not.toContain('R402.2.2');
+    expect(says(29, 0.5, '1A')).not.toContain('R402.2.2');
   });
 
   test('marine zone 4 asks for more in a floor than the rest of zone 4', () => {

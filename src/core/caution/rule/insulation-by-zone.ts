@@ -16,6 +16,7 @@ export const insulationByZone: Rule = {
   source: { document: 'International Energy Conservation Code', edition: '2021', section: 'Table R402.1.3' },
   limits: [
     { what: 'Ceiling, zones 1 to 8', text: `R-${rows.map(({ ceiling }) => ceiling).join(', ')}` },
+    { what: 'Sloped ceiling without an attic, limited area', text: 'R-30 over 500 sq ft or 20 %, from memory' },
     { what: 'Floor, zones 1 to 8', text: `R-${rows.map(({ floor }) => floor).join(', ')}` },
     { what: 'Wood-framed wall, zones 4 to 8', text: wallText(rows.at(-1)?.walls ?? []) },
   ],
@@ -77,10 +78,26 @@ function below(
     {
       ...where(selection, first.id),
       seen: `${surfaces}: ${counted.name}, ${found}.`,
-      says: tableText(house, first.id, table),
+      says: `${tableText(house, first.id, table)}${slopedText(measure, first.id, value, table)}`,
       ask,
     },
   ];
+}
+
+/** R-value down to which a sloped ceiling without an attic may go over a limited area, and that area.
+ *  Source: IECC 2021, R402.2.2, from memory. */
+const sloped = { least: 30, area: 500, share: 20 };
+
+/** What the source allows beside the table where a ceiling follows the roof. */
+function slopedText(
+  { ceiling }: RoomView['measure'],
+  place: string,
+  value: number | undefined,
+  table: ZoneTable,
+): string {
+  if (place !== 'ceiling' || value === undefined || value < sloped.least || table.ceiling <= sloped.least) return '';
+  if (ceiling.facets.every(({ slope }) => slope === 0)) return '';
+  return ` For sloped ceilings without an attic its R402.2.2 lets R-${sloped.least} do over at most ${sloped.area} sq ft or ${sloped.share} % of the insulated ceilings, whichever is less (from memory).`;
 }
 
 /** Walls with an opening to the outside, where no insulation is selected. */
