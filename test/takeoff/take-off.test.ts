@@ -184,6 +184,12 @@ describe('stone', () => {
     expect(net(take(['breast'], 'stone', {}, covers(0.75)), 'flats')).toBe(79.5 - 13.5);
   });
 
+  test('what is covered is the faces, whatever the corners take of the flats', () => {
+    const covered = (by: number) => take(['breast'], 'stone', {}, covers(by))[0]?.covered;
+    expect([covered(0.5), covered(0.75), covered(10)]).toEqual([79.5, 79.5, 79.5]);
+    expect(take(['breast'], 'stone', {}, option([{ part: 'flats' }]))[0]?.covered).toBeUndefined();
+  });
+
   test('the riser of a hearth is named apart, with corners of its own', () => {
     const [breast] = room.features;
     if (!breast) throw new Error('the fixture has a breast');

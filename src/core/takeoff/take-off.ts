@@ -87,6 +87,7 @@ function makeTakeoff(
   const { measure: rule } = category;
   const gross = sum(places.map((place) => place.gross));
   const net = sum(places.map((place) => place.net));
+  const covered = sum(places.map((place) => place.covered ?? place.net));
   const factors = part.unit === 'sq ft' ? layerFactors(category, option) : [];
   const times = factors.reduce((product, factor) => product * factor.times, 1);
   const waste = selection.waste ?? part.waste;
@@ -94,7 +95,7 @@ function makeTakeoff(
   const why = selection.waste ? 'given for this place' : `allowed for this product: ${printPercent(waste)}`;
   const needed = withWaste(net * times, share);
   const required = part.unit === 'each' || part.unit === 'lump' ? wholePieces(needed) : needed;
-  const supplies = suppliesOf(rule.supplies ?? [], option, { quantity: net, unit: part.unit });
+  const supplies = suppliesOf(rule.supplies ?? [], option, { quantity: covered, unit: part.unit });
   const counts =
     part.unit === 'sq ft' ? countsOf(rule, option, { net: [net as Area], times, waste: share, whole: false }) : [];
   return {
@@ -103,6 +104,7 @@ function makeTakeoff(
     places,
     gross,
     net,
+    ...(covered !== net && { covered }),
     factors,
     waste: { percent: share * 100, why },
     required,

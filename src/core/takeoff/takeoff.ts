@@ -9,6 +9,8 @@ export interface Takeoff {
   readonly places: readonly PlaceQuantity[];
   readonly gross: number;
   readonly net: number;
+  /** What all parts together cover, where that is more than this part's net: lath, mortar and weight go by it. */
+  readonly covered?: number;
   /** Multipliers between net and required (coats), with the reason. */
   readonly factors: readonly { readonly times: number; readonly why: string }[];
   readonly waste: { readonly percent: number; readonly why: string };
@@ -33,6 +35,8 @@ export interface PlaceQuantity {
   readonly gross: number;
   readonly adjustments: readonly { readonly what: string; readonly amount: number; readonly why: string }[];
   readonly net: number;
+  /** What is covered there with every part, where that is more than the net: flats and corner pieces of stone together. */
+  readonly covered?: number;
 }
 
 /** The answer of the layout: what to buy, how it is cut, and where it lies. */
@@ -103,7 +107,7 @@ export interface SupplyQuantity {
   /** As it is ordered: `Joint tape`, `Grout, warm gray`. */
   readonly what: string;
   readonly unit: string;
-  /** The net quantity that it goes with. */
+  /** The quantity that it goes with: what is covered. */
   readonly follows: { readonly quantity: number; readonly unit: Unit };
   readonly usage: Usage;
   /** Multipliers, such as coats or the room between the pieces, with the reason. */

@@ -30,7 +30,7 @@ export const masonry = {
         kind: 'number',
         unit: 'sq ft for a foot of corner',
         tells: 'What a foot of corner pieces covers of the faces.',
-        readers: ['take-off of flats', 'weight'],
+        readers: ['take-off of flats'],
         isOptional: true,
       },
     },

@@ -52,5 +52,7 @@ function lessCorners(
   const net = stoneFlats(largest.net as Area, fromFeet(run), covers);
   const why = `a foot of corner covers ${covers} sq ft`;
   const taken = { what: 'Corner pieces', amount: net - largest.net, why };
-  return flats.map((flat) => (flat === largest ? { ...flat, adjustments: [...flat.adjustments, taken], net } : flat));
+  return flats.map((flat) =>
+    flat === largest ? { ...flat, adjustments: [...flat.adjustments, taken], net, covered: flat.net } : flat,
+  );
 }
