@@ -89,7 +89,8 @@ function quantitiesOf(book: Book): ReadonlySet<string> {
     book.house.number,
     book.on,
   ];
-  const tokens = tokensOf(JSON.stringify(plain));
+  // A figure a line: commas between figures of a list are not those within one.
+  const tokens = tokensOf(JSON.stringify(plain, null, 1));
   // As printed: one digit after the point at most, halves away from zero.
   const rounded = tokens
     .filter((token) => token.includes('.'))
@@ -113,10 +114,11 @@ export function moneyIn(file: string, text: string, { figures }: Amounts): Leak[
   return [...new Set([...said, ...sums])].map((found) => ({ file, found }));
 }
 
-/** Coordinates of drawings are figures with two places too, and colours and digests have digits: they are not read as sums. A
+/** The name of SVG has a year in it, coordinates of drawings are figures with two places too, and colours and digests have digits: they are not read as sums. A
  *  figure in a column is cut at its point. */
 function withoutGeometry(text: string): string {
   return text
+    .replaceAll('http://www.w3.org/2000/svg', '')
     .replace(/<span class="part part-\d">/gu, '')
     .replace(/#[0-9a-f]{3,8}\b|\b[0-9a-f]{64}\b/giu, ' ')
     .replace(
