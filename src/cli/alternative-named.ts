@@ -6,8 +6,13 @@ export function alternativeNamed<One extends { readonly slug: string; readonly n
   word: string,
   all: readonly One[],
 ): One {
-  const found = all.find(({ slug, name }) => slug === word || name.toLowerCase() === word.toLowerCase());
-  if (found) return found;
+  const printed = all.filter(({ name }) => name.toLowerCase() === word.toLowerCase());
+  const one = all.find(({ slug }) => slug === word) ?? (printed.length === 1 ? printed[0] : undefined);
+  if (one) return one;
+  if (printed.length > 1)
+    throw new UsageError(
+      `${printed.length} alternatives are named '${word}': ${printed.map(({ slug }) => slug).join(', ')}`,
+    );
   const slugs = all.map(({ slug }) => slug);
   const meant = didYouMean(word.toLowerCase(), slugs);
   const there = slugs.length === 0 ? 'There are none in content/alternatives/.' : `There are ${slugs.join(', ')}.`;

@@ -4,6 +4,7 @@ import type { Book } from '../core/book/index.js';
 import { selectionId, type Records, type Source } from '../core/model/index.js';
 import { writeChoices, type NewChoice } from '../core/records/index.js';
 import { printProblems } from '../base/problem/index.js';
+import { workingTree } from '../disk/history/index.js';
 import type { OpenHouse } from '../disk/load/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import type { IsoDate } from '../base/units/index.js';
@@ -36,12 +37,17 @@ export async function recordChoices(
     console.error(printProblems(errors, { color: console.color, outcome: 'Nothing was chosen.' }));
     return undefined;
   }
+  const own = await uncommitted(open.dir, texts);
+  if (own.length > 0) {
+    console.error(`Nothing was chosen: not committed yet are changes in ${own.join(', ')}. Commit them first.\n`);
+    return undefined;
+  }
   const changed = await changedOnDisk(open.dir, records.sources, texts);
   if (changed.length > 0) {
     console.error(`Nothing was chosen: ${changed.join(', ')} changed on disk meanwhile. Try again.\n`);
     return undefined;
   }
-  for (const { path, text } of written) await writeAtomically(join(open.dir, path), text);
+  await writeAllOrNone(open.dir, records.sources, written);
   return { files: written.map(({ path }) => path), book };
 }
 
@@ -62,6 +68,13 @@ function writtenRooms(
   });
 }
 
+/** Records to be written that hold somebody's own changes: these would go into the commit of the choice. */
+async function uncommitted(dir: string, written: ReadonlyMap<string, string>): Promise<readonly string[]> {
+  const tree = await workingTree(dir);
+  if (!tree.ok) return [];
+  return [...written.keys()].filter((path) => tree.changed.some((changed) => changed.endsWith(path)));
+}
+
 async function changedOnDisk(
   dir: string,
   sources: readonly Source[],
@@ -71,4 +84,19 @@ async function changedOnDisk(
   for (const { path, text } of sources)
     if (written.has(path) && (await readFile(join(dir, path), 'utf8')) !== text) changed.push(path);
   return changed;
+}
+
+/** Where the disk refuses one of them, those that were written are as they were before it is told. */
+async function writeAllOrNone(dir: string, sources: readonly Source[], written: readonly Source[]): Promise<void> {
+  const before = new Map(sources.map(({ path, text }) => [path, text]));
+  const done: string[] = [];
+  try {
+    for (const { path, text } of written) {
+      await writeAtomically(join(dir, path), text);
+      done.push(path);
+    }
+  } catch (error) {
+    for (const path of done) await writeAtomically(join(dir, path), before.get(path) ?? '');
+    throw error;
+  }
 }

@@ -42,7 +42,8 @@ export function takeOver(console: Console, done: (code: number) => void): Comman
         return done(1);
       }
       if (choices.size === 0) {
-        console.out(`All that ${alternative.name} names is chosen already.\n`);
+        const what = options.openOnly ? 'Nothing is open of what' : 'All is chosen already that';
+        console.out(`${what} ${alternative.name} names.\n`);
         return done(0);
       }
       const recorded = await recordChoices(open, house.records, choices, { on, by: person.name }, console);
@@ -51,7 +52,7 @@ export function takeOver(console: Console, done: (code: number) => void): Comman
       console.out(
         `${message}, ${printDay(on)}\n${movedText(book, recorded.book)}${restText(alternative, book)}${recorded.files.join('\n')}\n`,
       );
-      done(await commitWritten(open.dir, recorded.files, message, console));
+      done(await commitWritten(open.dir, [...recorded.files, alternative.source], message, console));
     });
 }
 

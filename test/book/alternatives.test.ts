@@ -96,6 +96,16 @@ describe('an alternative for the whole demo house', () => {
     );
   });
 
+  test('that changes what is chosen on an allowance has what is open there at its standard too', () => {
+    const choices = [{ selection: 'bedroom-2/floor/floor', option: 'nylon-cut-pile' }];
+    const [one] = bookWith([setOf('cheaper', choices)]).alternatives;
+    expect(one?.lines.filter(({ isRest }) => isRest).map(({ selection }) => selection)).toEqual([
+      'bedroom-3/floor/floor',
+      'bunk-room/floor/floor',
+    ]);
+    expect(one?.allowances.map(({ id }) => id)).toEqual(['flooring']);
+  });
+
   test('chooses nothing: the house is what it was', () => {
     const beside = bookWith(records.alternatives);
     expect(beside.alternatives).toHaveLength(2);

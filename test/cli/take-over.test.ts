@@ -55,7 +55,9 @@ describe('bookmatch take-over', () => {
     );
     const { out: after } = await house.run('alternatives --json');
     expect(JSON.parse(after)).toMatchObject([{ total, change: 0 }]);
-    expect((await house.run('take-over fir --by owner')).out).toContain('is chosen already');
+    expect((await house.run('take-over fir --by owner')).out).toContain(
+      'All is chosen already that Fir overhead names',
+    );
     expect(await house.run('check')).toMatchObject({ code: 0 });
   });
 
@@ -70,6 +72,7 @@ describe('bookmatch take-over', () => {
       'chosen: pine\n',
       'chosen: pine\n    chosen-on: 2026-03-01\n    ordered: { on: 2026-03-02, option: pine, number: "B-7" }\n',
     );
+    house.commit('Pine is ordered');
     const before = house.read(study);
     const { code, error } = await house.run('take-over fir --by owner');
     expect(code).toBe(1);
@@ -89,6 +92,24 @@ describe('bookmatch take-over', () => {
     expect(error).toContain('chosen-withdrawn');
     expect(error).toContain('Nothing was chosen.');
     expect(house.read(study)).toBe(before);
+  });
+
+  test('leaves a record alone that somebody is changing, and takes its own record into the commit', async () => {
+    house.edit(study, 'Study', 'Library');
+    const { code, error } = await house.run('take-over fir --by owner');
+    expect(code).toBe(1);
+    expect(error).toContain('not committed yet are changes in content/rooms/study.md');
+    house.commit('A name');
+    alternative('pine', 'Pine overhead', 'choices: { study/ceiling-board/ceiling: pine-shiplap-1x8 }');
+    expect((await house.run('take-over pine --by owner')).code).toBe(0);
+    expect(house.git('status', '--porcelain')).toBe('');
+  });
+
+  test('tells alternatives of one name apart', async () => {
+    alternative('second', 'Fir overhead', 'choices: { study/floor/floor: none }');
+    const { code, error } = await house.run('take-over "Fir overhead" --by owner');
+    expect(code).toBe(2);
+    expect(error).toContain("2 alternatives are named 'Fir overhead': fir, second");
   });
 
   test('asks for a person of the house', async () => {

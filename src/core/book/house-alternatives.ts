@@ -80,7 +80,9 @@ function makeAlternative(
 /** What a set chooses, and where it chooses on an allowance, how what else is open on that one stands meanwhile. */
 function withRest(chosen: ReadonlyMap<string, string>, { house, drafts }: HouseToday): ReadonlyMap<string, Picked> {
   const picks = new Map([...chosen].map(([id, option]) => [id, { option, isRest: false }]));
-  const rest = drafts.filter(({ draft }) => chosen.has(draft.id)).flatMap(({ item }) => house.choices.restOf(item));
+  const moved = drafts.filter(({ draft: { id, selection } }) => chosen.has(id) && chosen.get(id) !== selection.chosen);
+  const drawnOn = new Set(moved.flatMap(({ item }) => item.allowance ?? []));
+  const rest = [...drawnOn].flatMap((id) => house.choices.restOn(id));
   for (const { item, stand } of rest) {
     const option = stand.option?.slice(item.category.length + 1);
     if (option !== undefined && !picks.has(item.selection)) picks.set(item.selection, { option, isRest: true });

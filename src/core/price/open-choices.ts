@@ -70,6 +70,11 @@ export class OpenChoices {
       .map((other) => ({ item: other, stand: this.resting(other) }));
   }
 
+  /** Where every open choice on an allowance rests, in whose company another is priced. */
+  restOn(allowance: string): readonly Rest[] {
+    return this.on(allowance).map((item) => ({ item, stand: this.resting(item) }));
+  }
+
   /** What the others do that stand at their standard, before this choice is made: total less today's. */
   restChange(item: Item): Cents {
     return this.priced(item).with(this.stands(item, this.asToday(item))).change;

@@ -49,7 +49,7 @@ export function alternativeSection(one: BookHouseAlternative, look: LookUp): Blo
     of: [
       ...(body === '' ? [] : [{ block: 'body', text: body } as const]),
       whatItMoves(one, look),
-      ...[restWords(one, look), lateWords(one), keptWords(one, look)].flatMap((text) =>
+      ...[restWords(one, look), lateWords(one), orderedWords(one, look)].flatMap((text) =>
         text === '' ? [] : [prose('small', text)],
       ),
       ...cautionBlocks(one, look),
@@ -68,12 +68,16 @@ function lateWords(one: BookHouseAlternative): string {
   return one.late === 0 ? '' : `${dayWords(one)}.`;
 }
 
-/** What changing an order costs besides. */
-function keptWords({ lines }: BookHouseAlternative, look: LookUp): string {
-  const kept = lines.flatMap(({ selection, restocking }) =>
-    restocking === undefined ? [] : [`${printMoney(restocking)} at ${choiceText(selection, look)}`],
-  );
-  return kept.length === 0 ? '' : `Not in these figures: what suppliers keep of what is ordered, ${kept.join('; ')}.`;
+/** What is ordered otherwise: changing it costs more than is shown. */
+function orderedWords({ lines }: BookHouseAlternative, look: LookUp): string {
+  const ordered = lines.flatMap(({ selection: id, option, restocking }) => {
+    const { facts = [], category, chosen } = look.selection(id) ?? {};
+    if (facts.length === 0 || option === `${category}/${chosen}`) return [];
+    const kept = restocking === undefined ? '' : `, of which the supplier keeps ${printMoney(restocking)}`;
+    return [`${choiceText(id, look)}${kept}`];
+  });
+  if (ordered.length === 0) return '';
+  return `Ordered already, and changed here: ${ordered.join('; ')}. What changing an order costs is not in these figures.`;
 }
 
 function cautionBlocks({ slug, cautions, cautionsGone }: BookHouseAlternative, look: LookUp): readonly Block[] {

@@ -28,6 +28,7 @@ export const alternatives = houseSchedule<House>(
         width: 'words',
       }),
       col.words('drawnUp', 'Drawn up', ({ with: one }) => drawnUp(one), { under: 'house' }),
+      col.words('file', 'Name to type', ({ with: one }) => one?.slug, { under: 'house', not: ['html', 'pdf'] }),
       col.money('total', 'Total', ({ total }) => total),
       col.money('change', 'Against today', ({ with: one }) => one?.change, { change: true }),
       col.day('decideBy', 'First last day', ({ with: one }) => one?.decideBy),
