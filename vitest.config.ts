@@ -1,29 +1,10 @@
 import { defineConfig } from 'vitest/config';
 
-/** Tests of what only computes: those that a worker runs share one module graph, which halves their time. Others run each in
- *  a graph of its own: they replace modules, or keep a folder, a browser or a clock to themselves. */
-const pure = [
-  'book',
-  'calendar',
-  'caution',
-  'compare',
-  'draw',
-  'fact',
-  'feature',
-  'geometry',
-  'measure',
-  'price',
-  'problem',
-  'records',
-  'scope',
-  'sheet',
-  'svg',
-  'table',
-  'takeoff',
-  'units',
-].map((folder) => `test/${folder}/**/*.test.{ts,tsx}`);
+/** Files that put others in place of modules, each in a graph of its own. All others share one graph in a worker: to import the
+ *  program takes longer than most of them. */
+const alone = ['test/load/books-made.test.ts', 'test/site/drawn-once.test.ts', 'test/store/unreadable.test.ts'];
 
-const shared = { testTimeout: 120_000, hookTimeout: 180_000 };
+const common = { testTimeout: 120_000, hookTimeout: 180_000 };
 
 export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
@@ -31,8 +12,11 @@ export default defineConfig({
     // One more than vitest takes by itself: the main process waits most of the time.
     maxWorkers: '100%',
     projects: [
-      { extends: true, test: { ...shared, name: 'pure', include: pure, isolate: false } },
-      { extends: true, test: { ...shared, name: 'whole', include: ['test/**/*.test.{ts,tsx}'], exclude: pure } },
+      { extends: true, test: { ...common, name: 'alone', include: alone } },
+      {
+        extends: true,
+        test: { ...common, name: 'shared', include: ['test/**/*.test.{ts,tsx}'], exclude: alone, isolate: false },
+      },
     ],
   },
 });

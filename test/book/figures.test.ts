@@ -3,12 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { rollUp } from '../../scripts/roll-up.js';
 import { makeBook, priceRecords, type Book } from '../../src/core/book/index.js';
 import { addCosts, priceHouse } from '../../src/core/price/index.js';
-import { loadHouse } from '../../src/disk/load/index.js';
 import type { Records, Selection } from '../../src/core/model/index.js';
+import { demoHouse } from '../demo-house.js';
 
-const { house } = await loadHouse('.');
-if (!house) throw new Error('the demo house has errors');
-const { records, measures } = house;
+const { records, measures } = await demoHouse();
 const bookOf = (of: Records): Book => makeBook(of, measures, '2026-04-20').value!;
 const demo = bookOf(records);
 

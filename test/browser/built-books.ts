@@ -1,9 +1,8 @@
 import { mkdtemp } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { loadBook } from '../../src/disk/load/index.js';
-import { printProblems } from '../../src/base/problem/index.js';
 import { writeSite } from '../../src/site/index.js';
+import { demoBook } from '../demo-house.js';
 import { fixtureBook } from '../site/fixture.js';
 
 /** The day for which the demo house is built in tests. */
@@ -11,9 +10,7 @@ export const demoDay = '2026-04-23';
 
 /** Builds the demo house's pages and answers their folder. */
 export async function buildDemo(): Promise<string> {
-  const { book, problems } = await loadBook('.', demoDay);
-  if (!book) throw new Error(`the demo house has errors:\n${printProblems(problems, { color: false, outcome: '' })}`);
-  return write(book);
+  return write(await demoBook(demoDay));
 }
 
 /** Builds the small house whose people write markup into their records. */

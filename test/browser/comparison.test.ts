@@ -4,11 +4,12 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import type { Book } from '../../src/core/book/index.js';
-import { compareBooks, composeBook, loadHouse, measureFiles, withTextDiffs } from '../../src/disk/load/index.js';
+import { compareBooks, withTextDiffs } from '../../src/disk/load/index.js';
 import { writeComparison } from '../../src/site/index.js';
-import { axeViolations, looks } from './axe.js';
+import { demoBook, demoOf } from '../demo-house.js';
+import { looks, violationsOn, type Violations } from './axe.js';
 import { demoDay } from './built-books.js';
 import { openBrowser } from './open-browser.js';
 import { brokenLinks, invalidHtml } from './page-checks.js';
@@ -39,17 +40,16 @@ let pages: string[];
 
 beforeAll(async () => {
   browser = await openBrowser();
-  const before = await loadHouse('.');
-  const after = before.sources.map(({ path, text }) => ({
+  const from = await demoBook(demoDay);
+  const after = from.sources.map(({ path, text }) => ({
     path,
     text: (edits[path] ?? []).reduce((edited, [from, to]) => {
       if (!edited.includes(from)) throw new Error(`${path} has no ${from}`);
       return edited.replace(from, () => to);
     }, text),
   }));
-  const from = composeBook(before, demoDay).book;
-  const newer = composeBook(measureFiles(after), demoDay);
-  if (!from || !newer.book) throw new Error(JSON.stringify(newer.problems.slice(0, 3)));
+  const newer = demoOf(after, demoDay);
+  if (!newer.book) throw new Error(JSON.stringify(newer.problems.slice(0, 3)));
   const to = withCaution(newer.book);
   const { comparison } = await withTextDiffs(compareBooks(from, to, { from: 'issue 1', to: 'issue 2' }), from, to);
   const out = await mkdtemp(join(tmpdir(), 'bookmatch-comparison-'));
@@ -88,20 +88,19 @@ test('has an overview, a page for each room that changed, and the records', () =
   expect(text).toMatch(/Mark-up on what goes over +15 % +14 %/);
 });
 
-test.each(looks)('has no accessibility violations in $colorScheme', async ({ colorScheme, rules }) => {
-  const failures: string[] = [];
-  await visit({ colorScheme, width: 1280 }, async (page) => {
-    for (const path of pages) {
-      await page.goto(url(path));
-      failures.push(...(await axeViolations(page, rules)).map((violation) => `${path} ${violation}`));
-    }
-  });
-  expect(failures).toEqual([]);
+describe('has no accessibility violations', () => {
+  let violations: Violations;
+  beforeAll(() =>
+    visit(1280, async (page) => {
+      violations = await violationsOn(page, pages, url);
+    }),
+  );
+  test.each(looks)('in %s', (look) => expect(violations[look]).toEqual([]));
 });
 
 test('opens from a disk, asks nothing of the network, runs nothing from a record, and fits a screen 360 wide', async () => {
   const complaints: string[] = [];
-  await visit({ colorScheme: 'light', width: 360 }, async (page) => {
+  await visit(360, async (page) => {
     page.on('console', (message) => complaints.push(message.text()));
     page.on('pageerror', (error) => complaints.push(error.message));
     page.on('request', (request) => {
@@ -119,7 +118,7 @@ test('opens from a disk, asks nothing of the network, runs nothing from a record
 });
 
 test('prints both sides of a drawing beside each other', async () => {
-  await visit({ colorScheme: 'light', width: 800 }, async (page) => {
+  await visit(800, async (page) => {
     await page.goto(url('rooms/great-room.html'));
     await page.emulateMedia({ media: 'print' });
     const [was, now] = await page
@@ -142,14 +141,8 @@ test('is valid HTML on every page', async () => {
 const url = (page: string): string => pathToFileURL(join(folder, page)).href;
 const read = (page: string): string => readFileSync(join(folder, page), 'utf8');
 
-async function visit(
-  look: { colorScheme: 'light' | 'dark'; width: number },
-  work: (page: Page) => Promise<void>,
-): Promise<void> {
-  const context = await browser.newContext({
-    colorScheme: look.colorScheme,
-    viewport: { width: look.width, height: 800 },
-  });
+async function visit(width: number, work: (page: Page) => Promise<void>): Promise<void> {
+  const context = await browser.newContext({ colorScheme: 'light', viewport: { width, height: 800 } });
   try {
     await work(await context.newPage());
   } finally {

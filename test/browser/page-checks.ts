@@ -1,6 +1,6 @@
 import { readFileSync, statSync } from 'node:fs';
 import { dirname, join, normalize } from 'node:path';
-import { HtmlValidate } from 'html-validate';
+import { HtmlValidate, StaticConfigLoader } from 'html-validate';
 
 /** Links and sources of pages in a folder that lead out of it, to no file, or to an anchor that is not there. */
 export function brokenLinks(folder: string, pages: readonly string[]): string[] {
@@ -26,9 +26,17 @@ export function brokenLinks(folder: string, pages: readonly string[]): string[] 
   return broken;
 }
 
-/** What is not valid HTML in pages of a folder. */
-export async function invalidHtml(folder: string, pages: readonly string[]): Promise<string[]> {
-  const validator = new HtmlValidate({
+/** Rules that hold for every page are worked out once. */
+class OneConfig extends StaticConfigLoader {
+  #config: ReturnType<StaticConfigLoader['getConfigFor']> | undefined;
+
+  override getConfigFor(page: string): ReturnType<StaticConfigLoader['getConfigFor']> {
+    return (this.#config ??= super.getConfigFor(page));
+  }
+}
+
+const validator = new HtmlValidate(
+  new OneConfig({
     extends: ['html-validate:recommended'],
     rules: {
       // Written by the renderer, not by people.
@@ -39,7 +47,11 @@ export async function invalidHtml(folder: string, pages: readonly string[]): Pro
       // Focus goes to the region itself so that arrow keys scroll it.
       'prefer-native-element': 'off',
     },
-  });
+  }),
+);
+
+/** What is not valid HTML in pages of a folder. */
+export async function invalidHtml(folder: string, pages: readonly string[]): Promise<string[]> {
   const failures: string[] = [];
   for (const page of pages) {
     const report = await validator.validateString(readFileSync(join(folder, page), 'utf8'), page);

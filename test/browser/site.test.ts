@@ -3,14 +3,15 @@ import { dirname, join } from 'node:path';
 import { rm } from 'node:fs/promises';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
-import { axeViolations, looks } from './axe.js';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { axeViolations, looks, type Violations } from './axe.js';
 import { buildDemo, buildHostile } from './built-books.js';
 import { openBrowser } from './open-browser.js';
+import { brokenLinks, invalidHtml } from './page-checks.js';
 import { htmlFiles, onePageOfEachKind } from './site-files.js';
 
-/** A browser on a busy machine takes its time. */
-vi.setConfig({ testTimeout: 180_000 });
+const desk = { width: 1280, height: 800 };
+const phone = { width: 360, height: 800 };
 
 let browser: Browser;
 beforeAll(async () => {
@@ -23,71 +24,60 @@ describe.each([
   { name: 'a house with markup in its records', build: buildHostile },
 ])('$name', ({ build }) => {
   let book: string;
+  let pages: string[];
   let kinds: string[];
   beforeAll(async () => {
     book = await build();
-    kinds = onePageOfEachKind(htmlFiles(book), (page) => statSync(join(book, page)).size);
+    pages = htmlFiles(book);
+    kinds = onePageOfEachKind(pages, (page) => statSync(join(book, page)).size);
   });
   afterAll(() => rm(dirname(book), { recursive: true, force: true }));
 
   const url = (page: string): string => pathToFileURL(join(book, page)).href;
 
-  test.each(looks)('has no accessibility violations in $colorScheme', async ({ colorScheme, rules }) => {
-    const failures: string[] = [];
-    await visit({ colorScheme, width: 1280 }, async (page) => {
-      for (const kind of kinds) {
-        await page.goto(url(kind));
-        const violations = await axeViolations(page, rules);
-        failures.push(...violations.map((violation) => `${kind} ${violation}`));
-      }
-    });
-    expect(failures).toEqual([]);
+  test('links only to pages and anchors that are there', () => {
+    expect(brokenLinks(book, pages)).toEqual([]);
   });
 
-  test('opens from a disk without a word on the console and without asking the network', async () => {
+  test('is valid HTML on every page', async () => {
+    expect((await invalidHtml(book, pages)).slice(0, 40)).toEqual([]);
+  });
+
+  /** In a browser one page of each kind, loaded once for all that is asked of it. */
+  describe('each kind of page', () => {
     const complaints: string[] = [];
-    await visit({ colorScheme: 'light', width: 1280 }, async (page) => {
-      page.on('console', (message) => complaints.push(message.text()));
-      page.on('pageerror', (error) => complaints.push(error.message));
-      page.on('requestfailed', (request) => complaints.push(`failed ${request.url()}`));
-      page.on('request', (request) => {
-        if (!/^(file|data):/.test(request.url())) complaints.push(`asked ${request.url()}`);
-      });
-      for (const kind of kinds) {
-        await page.goto(url(kind), { waitUntil: 'load' });
-        if (await page.evaluate(() => 'hit' in window)) complaints.push(`${kind} ran markup from a record`);
-        const family = await page.evaluate(async () => {
-          await document.fonts.ready;
-          return Array.from(document.fonts as unknown as Iterable<FontFace>)
-            .filter((face) => face.status === 'loaded')
-            .map((face) => face.family);
+    const unfit: string[] = [];
+    const violations: Violations = { light: [], dark: [] };
+    beforeAll(() =>
+      visit(async (page) => {
+        page.on('console', (message) => complaints.push(message.text()));
+        page.on('pageerror', (error) => complaints.push(error.message));
+        page.on('requestfailed', (request) => complaints.push(`failed ${request.url()}`));
+        page.on('request', (request) => {
+          if (!/^(file|data):/.test(request.url())) complaints.push(`asked ${request.url()}`);
         });
-        if (!family.some((name) => name.includes('Public Sans'))) complaints.push(`${kind} did not load its letters`);
-      }
-    });
-    expect(complaints).toEqual([]);
-  });
+        for (const kind of kinds) {
+          await page.setViewportSize(desk);
+          await page.goto(url(kind), { waitUntil: 'load' });
+          complaints.push(...(await unsound(page)).map((words) => `${kind} ${words}`));
+          const found = await axeViolations(page);
+          for (const look of looks) violations[look].push(...found[look].map((violation) => `${kind} ${violation}`));
+          await page.setViewportSize(phone);
+          unfit.push(...(await unfitForPhone(page)).map((words) => `${kind} ${words}`));
+        }
+      }),
+    );
 
-  test('fits a screen 360 wide, and what gloves tap is 44 pixels high', async () => {
-    const failures: string[] = [];
-    await visit({ colorScheme: 'light', width: 360 }, async (page) => {
-      for (const kind of kinds) {
-        await page.goto(url(kind));
-        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-        if (wide > 360) failures.push(`${kind} is ${wide} wide`);
-        const small = await page.evaluate(() =>
-          Array.from(document.querySelectorAll('button, summary, input, .index a, .tool, .onward, .in-page a'))
-            .filter((element) => element.checkVisibility() && element.getBoundingClientRect().height < 44)
-            .map((element) => element.outerHTML.slice(0, 90)),
-        );
-        failures.push(...small.map((element) => `${kind} small ${element}`));
-      }
-    });
-    expect(failures).toEqual([]);
+    test.each(looks)('has no accessibility violations in %s', (look) => expect(violations[look]).toEqual([]));
+
+    test('opens from a disk without a word on the console and without asking the network', () =>
+      expect(complaints).toEqual([]));
+
+    test('fits a screen 360 wide, and what gloves tap is 44 pixels high', () => expect(unfit).toEqual([]));
   });
 
   test('finds an option by part of its name, with the keyboard alone', async () => {
-    await visit({ colorScheme: 'light', width: 1280 }, async (page) => {
+    await visit(async (page) => {
       await page.goto(url('index.html'));
       await page.keyboard.press('/');
       await page.waitForURL(/search\.html/);
@@ -102,7 +92,7 @@ describe.each([
   });
 
   test('remembers the sheet that was chosen', async () => {
-    await visit({ colorScheme: 'light', width: 1280 }, async (page) => {
+    await visit(async (page) => {
       await page.goto(url('index.html'));
       await page.getByRole('button', { name: 'Dark sheet' }).click();
       await page.goto(url('money.html'));
@@ -110,14 +100,8 @@ describe.each([
     });
   });
 
-  async function visit(
-    look: { colorScheme: 'light' | 'dark'; width: number },
-    work: (page: Page) => Promise<void>,
-  ): Promise<void> {
-    const context = await browser.newContext({
-      colorScheme: look.colorScheme,
-      viewport: { width: look.width, height: 800 },
-    });
+  async function visit(work: (page: Page) => Promise<void>): Promise<void> {
+    const context = await browser.newContext({ colorScheme: 'light', viewport: desk });
     try {
       await work(await context.newPage());
     } finally {
@@ -125,3 +109,25 @@ describe.each([
     }
   }
 });
+
+async function unsound(page: Page): Promise<string[]> {
+  const [hasRun, families] = await page.evaluate(async () => {
+    await document.fonts.ready;
+    const faces = Array.from(document.fonts as unknown as Iterable<FontFace>);
+    return ['hit' in window, faces.filter(({ status }) => status === 'loaded').map(({ family }) => family)] as const;
+  });
+  return [
+    ...(hasRun ? ['ran markup from a record'] : []),
+    ...(families.some((name) => name.includes('Public Sans')) ? [] : ['did not load its letters']),
+  ];
+}
+
+async function unfitForPhone(page: Page): Promise<string[]> {
+  const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+  const small = await page.evaluate(() =>
+    Array.from(document.querySelectorAll('button, summary, input, .index a, .tool, .onward, .in-page a'))
+      .filter((element) => element.checkVisibility() && element.getBoundingClientRect().height < 44)
+      .map((element) => element.outerHTML.slice(0, 90)),
+  );
+  return [...(wide > phone.width ? [`is ${wide} wide`] : []), ...small.map((element) => `small ${element}`)];
+}

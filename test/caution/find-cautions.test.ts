@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { cautionRules, countWords, findCautions, sourceText } from '../../src/core/caution/index.js';
-import { loadBook } from '../../src/disk/load/index.js';
+import { loadDemo } from '../demo-house.js';
 import { category, feature, house, len, measuredBy, option, room, selection } from './house.js';
 
 describe('the rules', () => {
@@ -65,7 +65,7 @@ describe('cautions of a house', () => {
 });
 
 describe('the demo house', async () => {
-  const { book, problems } = await loadBook('.', '2026-04-20');
+  const { book, problems } = await loadDemo('2026-04-20');
 
   test('has some, of which some are accepted, and no acceptance is idle', () => {
     // Choices that are late, withdrawn or added in full, invoices and old prices are told elsewhere.

@@ -4,11 +4,14 @@ import { HouseUnderGit } from './house-under-git.js';
 const room = 'content/rooms/study.md';
 const order = 'content/changes/001.md';
 
-let house: HouseUnderGit;
-beforeEach(() => {
-  house = new HouseUnderGit();
+const chosen = HouseUnderGit.after(async (house) => {
   house.edit(room, 'chosen: pine', 'chosen: oak');
   house.commit('The owner takes oak');
+});
+
+let house: HouseUnderGit;
+beforeEach(async () => {
+  house = await chosen();
 });
 afterEach(() => house.remove());
 

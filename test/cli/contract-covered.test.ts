@@ -4,10 +4,11 @@ import { HouseUnderGit } from './house-under-git.js';
 
 const record = 'content/house.md';
 
+const issued = HouseUnderGit.after((house) => house.run('issue --for sign-off'));
+
 let house: HouseUnderGit;
 beforeEach(async () => {
-  house = new HouseUnderGit();
-  await house.run('issue --for sign-off');
+  house = await issued();
 });
 afterEach(() => house.remove());
 

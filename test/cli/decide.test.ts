@@ -7,13 +7,16 @@ import { HouseUnderGit } from './house-under-git.js';
 const order = 'content/changes/001.md';
 const room = 'content/rooms/study.md';
 
-let house: HouseUnderGit;
-beforeEach(async () => {
-  house = new HouseUnderGit();
+const proposed = HouseUnderGit.after(async (house) => {
   house.edit(room, 'chosen: pine', 'chosen: oak');
   house.commit('The owner takes oak');
   await house.run('compare HEAD~1 HEAD --draft --reason "The sample looked better."', '2026-04-20');
   house.commit('Proposed');
+});
+
+let house: HouseUnderGit;
+beforeEach(async () => {
+  house = await proposed();
 });
 afterEach(() => house.remove());
 

@@ -3,18 +3,42 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { run } from '../../src/cli/main.js';
+import { KeptFolder } from './kept-folder.js';
 import { makeConsole } from './make-console.js';
+
+const small = join(import.meta.dirname, '..', 'cases', 'small-house');
+
+/** The small house as it is after its first commit: git is asked once, and each house is a copy. */
+let asBegun: KeptFolder | undefined;
 
 /** The small house in a git folder of its own, with commands run on it. */
 export class HouseUnderGit {
   readonly dir = mkdtempSync(join(tmpdir(), 'bookmatch-house-'));
 
-  constructor() {
-    cpSync(join(import.meta.dirname, '..', 'cases', 'small-house'), this.dir, { recursive: true });
-    this.git('init', '-q', '--initial-branch=main');
+  constructor(from = asBegun) {
+    if (from) {
+      from.writeTo(this.dir);
+      return;
+    }
+    cpSync(small, this.dir, { recursive: true });
+    this.git('init', '-q', '--initial-branch=main', '--template=');
     this.git('config', 'user.name', 'Builder');
     this.git('config', 'user.email', 'builder@example.invalid');
     this.commit('Records as of the contract');
+    asBegun = new KeptFolder(this.dir);
+  }
+
+  /** Takes steps in a house once; answers a maker of houses that stand as that one did after them. */
+  static after(steps: (house: HouseUnderGit) => Promise<unknown>): () => Promise<HouseUnderGit> {
+    let made: Promise<KeptFolder> | undefined;
+    const make = async (): Promise<KeptFolder> => {
+      const house = new HouseUnderGit();
+      await steps(house);
+      const kept = new KeptFolder(house.dir);
+      house.remove();
+      return kept;
+    };
+    return async () => new HouseUnderGit(await (made ??= make()));
   }
 
   git(...args: string[]): string {

@@ -3,11 +3,11 @@ import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { parseDocument } from 'yaml';
 import type { Book } from '../../src/core/book/index.js';
 import { makeHandout, type Handout } from '../../src/handout/index.js';
-import { loadBook } from '../../src/disk/load/index.js';
 import type { Sieved } from '../../src/sheet/index.js';
 import { makeHandoutPdf } from '../../src/print/index.js';
 import { assetCopies } from '../../src/site/assets.js';
 import { currentFile, currentScript, handoutFolders } from '../../src/site/index.js';
+import { demoBook } from '../demo-house.js';
 import { smallBook } from '../book/small-house.js';
 import { amountsOf, moneyIn, moneyInFiles, type Amounts } from './money-search.js';
 
@@ -33,9 +33,7 @@ describe('the handouts of the demo house', () => {
   let handouts: Handout[];
   let files: Files;
   beforeAll(async () => {
-    const loaded = await loadBook('.', '2026-04-23');
-    if (!loaded.book) throw new Error('the demo house has errors');
-    book = loaded.book;
+    book = await demoBook('2026-04-23');
     amounts = amountsOf(book);
     handouts = book.trades.map((trade) => makeHandout(book, trade, { stamp }));
     files = await filesOf(handouts);

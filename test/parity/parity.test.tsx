@@ -2,7 +2,6 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { lookUp } from '../../src/core/book/index.js';
-import { loadBook } from '../../src/disk/load/index.js';
 import { makeHandout } from '../../src/handout/index.js';
 import { makeChangeOrderPdf, makeHandoutPdf, makeSheetPdf } from '../../src/print/index.js';
 import { rowsOf, tablesOf, type Block } from '../../src/sheet/index.js';
@@ -15,13 +14,13 @@ import {
   houseSheets,
 } from '../../src/table/index.js';
 import { anchorOf, BlocksHtml, blocksText, SheetHtml, tableText } from '../../src/write/index.js';
+import { demoBook } from '../demo-house.js';
 import { agreedBook, comparedBlocks, roomBlocks } from './more-tables.js';
 import { readHtmlTables } from './read-html.js';
 import { fewRows, inParts, tagged, wrongInData, wrongInPrint, wrongInText, wrongOnPage } from './said.js';
 import { cutForPrint, tradeDifferences, tradeTablesOf } from './trade.js';
 
-const { book } = await loadBook('.', '2026-04-20');
-if (!book) throw new Error('the demo house has errors');
+const book = await demoBook('2026-04-20');
 const look = lookUp(book);
 
 describe.each(houseSheets(look).map((sheet) => [sheet.id, sheet] as const))('%s', (_, sheet) => {

@@ -1,13 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { lookUp } from '../../../src/core/book/index.js';
-import { loadBook } from '../../../src/disk/load/index.js';
 import { scheduleColumns } from '../../../src/core/model/index.js';
 import { dataFile, dataTables } from '../../../src/table/index.js';
 import { tableCsv } from '../../../src/write/index.js';
 import { feet, fromFeet } from '../../../src/base/units/index.js';
+import { demoBook } from '../../demo-house.js';
 
-const { book } = await loadBook('.', '2026-04-20');
-if (!book) throw new Error('the demo house has errors');
+const book = await demoBook('2026-04-20');
 const { finish, doors, openings, railings, stone, insulation, sound, hardware } = book.schedules;
 
 describe('laws of the schedules, on the demo house', () => {
