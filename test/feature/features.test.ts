@@ -1,11 +1,9 @@
-import { readFileSync, readdirSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { FeatureMeasure, RoomMeasure } from '../../src/core/model/index.js';
 import { faceMarks, featureKinds, planMarks } from '../../src/core/feature/index.js';
 import { feet } from '../../src/base/units/index.js';
-import { measured, problemsOf, regionArea, told, wall } from '../measure/measured.js';
-import { box, flat, len, pitch, size, type RoomText } from '../measure/room-record.js';
+import { measured, regionArea, wall } from '../measure/measured.js';
+import { flat, len, pitch, size } from '../measure/room-record.js';
 
 function only(measure: RoomMeasure): FeatureMeasure {
   const [first] = measure.features;
@@ -103,47 +101,6 @@ describe('chimney breast', () => {
     // Seen from the left, the wall is at the left hand: the high end of the face is at its right.
     expect(breast.faces[1]?.regions[0]?.outline).toContainEqual({ x: len(`2'`), y: len(`10'`) });
     expect(breast.faces[2]?.regions[0]?.outline).toContainEqual({ x: len(`0"`), y: len(`10'`) });
-  });
-});
-
-describe('drop edge along a hole in the floor', () => {
-  const voids = [{ name: 'Well', corners: box(`4'`, `3'`, `6'`, `8'`), sides: ['south', 'east', 'north', 'west'] }];
-  const loft = (edge: Record<string, string>): RoomText => ({
-    shape: size(`20'`, `16'`),
-    ceiling: flat(`8'`),
-    voids,
-    features: [{ kind: 'drop-edge', id: 'rail', name: 'Well rail', drop: `9'-6"`, ...edge }],
-  });
-
-  test('takes all of the side, or a stretch of it', () => {
-    const run = (edge: Record<string, string>) => measured(loft(edge)).features[0]?.runs[0]?.length;
-    expect(run({ void: 'Well', side: 'east' })).toBe(len(`8'`));
-    expect(run({ void: 'Well', side: 'south', at: `1'` })).toBe(len(`5'`));
-    expect(run({ void: 'Well', side: 'south', at: `1'`, run: `2'-6"` })).toBe(len(`2'-6"`));
-  });
-
-  test.each([
-    [{}, `edge-place at features.0: Well rail runs along no side`],
-    [
-      { void: 'Well', side: 'east', wall: 'north' },
-      `edge-place at features.0: Well rail runs along a wall and along a hole`,
-    ],
-    [
-      { void: 'Wall', side: 'east' },
-      `edge-place at features.0.void: Well rail runs along a hole 'Wall', which the floor does not have`,
-    ],
-    [{ void: 'Well' }, `edge-place at features.0: Well rail does not say along which side of 'Well' it runs`],
-    [{ void: 'Well', side: 'est' }, `edge-place at features.0.side: 'Well' has no side 'est'`],
-    [
-      { void: 'Well', side: 'east', run: `9'` },
-      `feature-wider-than-wall at features.0.run: Well rail is 9'-0" wide, wider than its side 'east' of 'Well' of 8'-0"`,
-    ],
-    [
-      { void: 'Well', side: 'east', at: `9'` },
-      `feature-past-wall at features.0.at: Well rail runs 1'-0" past the right end of side 'east' of 'Well'`,
-    ],
-  ])('%j is refused', (edge, message) => {
-    expect(told(problemsOf(loft(edge)))).toEqual([message]);
   });
 });
 
@@ -358,14 +315,4 @@ describe('what a kind shows of itself', () => {
     ]);
     expect(planMarks({ ...bench, kind: 'of tomorrow' })).toEqual(planMarks(bench));
   });
-});
-
-test('drawings know no kind by name', () => {
-  const draw = join(import.meta.dirname, '../../src/draw');
-  const sources = readdirSync(draw, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.ts'));
-  const named = sources.filter((path) => {
-    const text = readFileSync(join(draw, path), 'utf8');
-    return featureKinds.some(({ kind }) => text.includes(`'${kind}'`)) && !path.startsWith('swatch/');
-  });
-  expect(named).toEqual([]);
 });

@@ -180,12 +180,7 @@ export const codesByPage = {
     'fact-misspelt',
     'fact-kind',
   ],
-  alternatives: [
-    'alternative-empty',
-    'selection-unknown',
-    'alternative-nowhere',
-    'alternative-ordered',
-  ],
+  alternatives: ['alternative-empty', 'selection-unknown', 'alternative-nowhere', 'alternative-ordered'],
   prose: ['handout-money', 'mark-open', 'comment-unknown', 'print-character'],
   'issues-and-changes': [
     'number-gap',

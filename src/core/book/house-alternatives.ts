@@ -4,7 +4,8 @@ import { choicesOf, type HouseAlternative, type Records, type RoomMeasure } from
 import type { HousePrice } from '../price/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { alternativeLine, type Picked } from './alternative-line.js';
-import type { AlternativeAllowance, BookHouseAlternative, BookSelection } from './book.js';
+import type { BookSelection } from './book.js';
+import type { AlternativeAllowance, BookHouseAlternative } from './book-alternative.js';
 import { countSelection, type Counted } from './count-selection.js';
 import { withChoice } from './draft.js';
 import { lastMilestone, type Decider } from './make-decider.js';

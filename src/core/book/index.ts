@@ -1,4 +1,5 @@
 export * from './book.js';
+export type * from './book-alternative.js';
 export type * from './schedule/index.js';
 export { makeBook, type Composing } from './make-book.js';
 export { priceChoices, type PricedChoices } from './price-choices.js';
