@@ -142,7 +142,7 @@ function AlternativesBeside(): VNode | null {
       {alternatives.map(({ slug, name, total, change }) => (
         <li>
           <PageLink to={`${pagePaths.alternatives}#${anchorOf('alternative', slug)}`}>{name}</PageLink>:{' '}
-          {printMoney(total)}, {printMoneyChange(change)}
+          {printMoney(total)}, {printMoneyChange(change)} against today, as an alternative
         </li>
       ))}
     </ul>
