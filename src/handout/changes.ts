@@ -1,7 +1,7 @@
 import type { Comparison, OptionChange, SelectionChange } from '../core/compare/index.js';
 import type { IsoDate } from '../base/units/index.js';
 import type { HandoutChange, HandoutChanges } from './handout.js';
-import { amount, own, told } from './own.js';
+import { own, told, quantity, size } from './own.js';
 import { moneyWords, sieve, sieveName } from './sieve.js';
 import { workAt } from './words.js';
 import type { Work } from './work.js';
@@ -42,7 +42,7 @@ function selectionLines(change: SelectionChange, work: Work): readonly HandoutCh
     has('note') ? own('the note reads differently') : own(''),
     ...quantities.map(({ part, unit, from: net, to: now }) => {
       const of = part === 'main' ? own('') : told` of ${sieveName(part)}`;
-      return told`net${of} ${amount(net, 1)} → ${amount(now, 1)} ${sieve(unit)}`;
+      return told`net${of} ${size(net, unit)} → ${quantity(now, unit)}`;
     }),
     has('decide-by') && to?.state === 'open' ? own('another day to decide') : own(''),
   ].filter((line) => line !== '');

@@ -1,7 +1,7 @@
 import type { DrawnCourses, DrawnGuard } from '../core/book/index.js';
 import type { IssuePurpose, RoomMeasure, Swatch } from '../core/model/index.js';
 import type { Cell, Ref, Sieved, Status, TradeBlock } from '../sheet/index.js';
-import type { Unit } from '../base/units/index.js';
+import type { Unit, Locale } from '../base/units/index.js';
 import type { Cleared } from './cleared.js';
 import type { Own, Said } from './own.js';
 
@@ -55,7 +55,10 @@ export interface HandoutCover {
   readonly job: Sieved;
   readonly place: Sieved;
   readonly climateZone: Sieved;
-  readonly metric: 'none' | 'beside';
+  readonly units: Locale['units'];
+  readonly language?: Ref;
+  /** Is the other system's figure printed after the house's own? */
+  readonly beside: boolean;
   /** The trade, and its contact by role. */
   readonly trade: { readonly slug: Ref; readonly name: Sieved; readonly contact: Sieved };
   /** The day of the records. */
@@ -130,8 +133,8 @@ export interface HandoutRoom {
   readonly level: Sieved;
   /** Markdown, from what the room's body marks for trades. */
   readonly notes: Sieved;
-  /** `metric` where the house shows it beside. */
-  readonly facts: readonly { readonly label: Own; readonly text: Own; readonly metric?: Own }[];
+  /** `beside` in the other system, where the house shows it. */
+  readonly facts: readonly { readonly label: Own; readonly text: Own; readonly beside?: Own }[];
   /** In working order. */
   readonly places: readonly HandoutPlace[];
   /** Doors and openings that this trade works at, and those in the walls that it works on. */

@@ -56,7 +56,9 @@ function coverOf({ look, trade, categories }: Work, stamp: Stamp | undefined): H
     job: sieveName(house.number),
     place: sieveName(house.place),
     climateZone: sieveName(house.climateZone),
-    metric: house.metric,
+    units: house.units,
+    ...(house.language !== undefined && { language: ref(house.language) }),
+    beside: house.beside,
     trade: { slug: ref(trade.slug), name: sieveName(trade.name), contact: sieve(trade.contact) },
     on: sieve(on),
     ...(stamp && {

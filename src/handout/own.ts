@@ -3,13 +3,17 @@ import {
   capital as capitalOf,
   printAmount,
   printArea,
-  printAreaMetric,
+  printAreaBeside,
   printDay,
   printLength,
-  printMetric,
+  printLengthBeside,
+  printQuantity,
+  printSize,
   type Area,
   type IsoDate,
   type Length,
+  type Unit,
+  printWeightPer,
 } from '../base/units/index.js';
 
 /** Words of the program itself. */
@@ -37,10 +41,15 @@ export const capital = (text: Own): Own => capitalOf(text) as Own;
 
 /** Figures, as people read them: from numbers and days alone. */
 export const amount = (value: number, digits: number): Own => printAmount(value, digits) as Own;
+/** With its unit, or without where that stands beside. */
+export const quantity = (value: number, unit: string, digits = 1): Own => printQuantity(value, unit, digits) as Own;
+export const size = (value: number, unit: string): Own => printSize(value, unit) as Own;
+export const weightPer = (weight: { readonly pounds: number; readonly per: Unit }): Own =>
+  printWeightPer(weight) as Own;
 export const length = (value: Length): Own => printLength(value) as Own;
-export const lengthMetric = (value: Length): Own => printMetric(value) as Own;
+export const lengthBeside = (value: Length): Own => printLengthBeside(value) as Own;
 export const area = (value: Area): Own => printArea(value) as Own;
-export const areaMetric = (value: Area): Own => printAreaMetric(value) as Own;
+export const areaBeside = (value: Area): Own => printAreaBeside(value) as Own;
 /** Nothing for what is no day. */
 export const day = (date: IsoDate): Own => (/^\d{4}-\d\d-\d\d$/u.test(date) ? printDay(date) : '') as Own;
 

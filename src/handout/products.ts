@@ -3,7 +3,7 @@ import { sieve, sieveName } from './sieve.js';
 import type { HandoutNeed, HandoutProduct } from './handout.js';
 import { cleared } from './cleared.js';
 import { onlyTrades } from '../core/records/index.js';
-import { amount, length, own, told } from './own.js';
+import { length, own, weightPer } from './own.js';
 import { optionsAt } from '../table/index.js';
 import type { Work } from './work.js';
 import { leadText, milestoneOf, optionRef, packText, productFinish, roomNumbers } from './words.js';
@@ -25,7 +25,7 @@ export function products(work: Work): readonly HandoutProduct[] {
       summary: sieve(option.summary),
       attributes: attributesOf(option),
       ...thickness(option),
-      ...(option.weight && { weight: told`${amount(option.weight.pounds, 2)} lb / ${sieve(option.weight.per)}` }),
+      ...(option.weight && { weight: weightPer(option.weight) }),
       packs: option.parts.flatMap(({ part, pack, unit }) =>
         pack ? [{ part: sieveName(part === 'main' ? '' : part), text: packText(pack, unit) }] : [],
       ),

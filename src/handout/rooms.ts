@@ -5,7 +5,7 @@ import type { Area, Length } from '../base/units/index.js';
 import type { HandoutOpening, HandoutPlace, HandoutRoom } from './handout.js';
 import { drawingsOf } from './room-drawings.js';
 import { onlyTrades } from '../core/records/index.js';
-import { area, areaMetric, joined, length, lengthMetric, own, told, type Own } from './own.js';
+import { area, areaBeside, joined, length, lengthBeside, own, told, type Own } from './own.js';
 import { placeOf } from './places.js';
 import { shapeOf } from './shape.js';
 import { sieve, sieveName } from './sieve.js';
@@ -49,16 +49,16 @@ function roomOf(room: BookRoom, work: Work): HandoutRoom {
 function factsOf(measure: RoomMeasure, { look }: Work): HandoutRoom['facts'] {
   const { floor, ceiling, walls, wallRun, lowest, highest } = measure;
   const net = walls.filter(({ openTo }) => openTo === undefined).reduce((sum, wall) => sum + wall.net, 0) as Area;
-  const metric = look.book.house.metric === 'beside';
+  const { beside } = look.book.house;
   const ofArea = (label: Own, value: Area) => ({
     label,
     text: area(value),
-    ...(metric && { metric: areaMetric(value) }),
+    ...(beside && { beside: areaBeside(value) }),
   });
   const ofLength = (label: Own, value: Length) => ({
     label,
     text: length(value),
-    ...(metric && { metric: lengthMetric(value) }),
+    ...(beside && { beside: lengthBeside(value) }),
   });
   const level = lowest === highest;
   return [

@@ -4,7 +4,7 @@ import { ref, type Ref, type Sieved, type Status } from '../sheet/index.js';
 import { placesOf } from '../table/index.js';
 import { plural, type Unit } from '../base/units/index.js';
 import type { Day, HandoutFinish } from './handout.js';
-import { amount, day, joined, own, told, type Own, type Said } from './own.js';
+import { amount, day, joined, own, quantity, told, type Own, type Said } from './own.js';
 import { sieve, sieveName } from './sieve.js';
 
 /** `6 weeks`, `3 days`, `none`. */
@@ -16,7 +16,7 @@ export function leadText(days: number): Own {
 
 /** `bundle of 24 sq ft`. */
 export function packText({ name, holds }: { readonly name: string; readonly holds: number }, unit: Unit): Own {
-  return told`${sieveName(name)} of ${amount(holds, 2)} ${sieve(unit)}`;
+  return told`${sieveName(name)} of ${quantity(holds, unit, 2)}`;
 }
 
 /** Name and day of a milestone. */

@@ -1,4 +1,4 @@
-import type { Cents, IsoDate, Length } from '../base/units/index.js';
+import { isMetric, shown, unitName, type Cents, type IsoDate, type Length } from '../base/units/index.js';
 import {
   nothing,
   words,
@@ -11,6 +11,7 @@ import {
   type Status,
 } from './cell.js';
 import type { Names } from './names.js';
+import { unitOfHead } from './head.js';
 import type { Column } from './table.js';
 
 type Options = Pick<Column<never>, 'under' | 'width' | 'not'>;
@@ -36,6 +37,22 @@ function maker<In>(kind: Kind, cell: (value: In) => Cell): Maker<In> {
   });
 }
 
+/** Amounts in the unit that the column's head names, in the house's units. */
+function amountOf(digits: number): Maker<number> {
+  return (key, head, of, options) => {
+    const unit = unitOfHead(head) ?? '';
+    return maker<number>('amount', (value) => {
+      const own = shown(value, unit, digits);
+      return { is: 'amount', value: own.amount, digits: own.digits };
+    })(key, head, of, options);
+  };
+}
+
+interface Quantity {
+  readonly amount: number;
+  readonly unit: string;
+}
+
 type Of<K extends Cell['is']> = Omit<Extract<Cell, { is: K }>, 'is'>;
 type Pointed = { readonly text: string; readonly place?: Place };
 
@@ -54,14 +71,27 @@ export const col = {
   span: maker<Of<'span'>>('span', (value) =>
     value.from === value.to ? { is: 'length', nm: value.to } : { is: 'span', ...value },
   ),
-  /** One digit after the point. */
-  amount: maker<number>('amount', (value) => ({ is: 'amount', value, digits: 1 })),
-  exact: (digits: number): Maker<number> => maker<number>('amount', (value) => ({ is: 'amount', value, digits })),
+  /** One digit after the point, in the unit that the head names. */
+  amount: amountOf(1),
+  exact: amountOf,
+  /** In the unit that the row names. */
+  quantity: maker<Quantity>('amount', ({ amount, unit }) => {
+    const own = shown(amount, unit);
+    return { is: 'amount', value: own.amount, digits: Math.max(own.digits, isMetric() ? 2 : 1) };
+  }),
+  /** Resistance to heat, in the house's units. */
+  resistance: maker<number>('amount', (value) => {
+    const own = shown(value, 'sq ft h °F / Btu');
+    return { is: 'amount', value: own.amount, digits: own.digits };
+  }),
   count: maker<number>('count', (value) => ({ is: 'count', value })),
   pitch: maker<number>('pitch', (slope) => ({ is: 'pitch', slope })),
   percent: maker<number>('percent', (value) => ({ is: 'percent', value })),
-  unit: maker<string>('unit', (unit) => ({ is: 'unit', unit })),
-  pack: maker<Of<'pack'>>('pack', (value) => ({ is: 'pack', ...value })),
+  unit: maker<string>('unit', (unit) => ({ is: 'unit', unit: unitName(unit) })),
+  pack: maker<Of<'pack'>>('pack', ({ holds, unit, ...pack }) => {
+    const own = shown(holds, unit, 2);
+    return { is: 'pack', ...pack, holds: own.amount, unit: own.unit };
+  }),
   pieces: maker<Of<'pieces'>['of']>('pieces', (of) => (of.length === 0 ? nothing : { is: 'pieces', of })),
   days: maker<number>('days', (working) => ({ is: 'days', working })),
   day: maker<IsoDate>('day', (day) => ({ is: 'day', day })),

@@ -1,4 +1,6 @@
+import { currency, moneyNumber, shown, unitName } from '../base/units/index.js';
 import type { HouseCell, Kind } from './cell.js';
+import { unitOfHead } from './head.js';
 import { packWords, piecesWords } from './say.js';
 
 /** What a cell is worth to a machine: numbers as numbers, in the unit that the column's head names. */
@@ -45,7 +47,7 @@ export function raw(cell: HouseCell | undefined): string | number {
     case 'status':
       return cell.status;
     case 'money':
-      return Number((cell.cents / 100).toFixed(2));
+      return moneyNumber(cell.cents);
     case 'list':
       return cell.of.map(raw).join(cell.parted);
     case 'lines':
@@ -55,16 +57,24 @@ export function raw(cell: HouseCell | undefined): string | number {
   }
 }
 
-/** Inches to a millionth: 1/64 inch and 1 mm are told apart. */
-const inches = (nm: number): number => Number((nm / 25_400_000).toFixed(6));
+/** Inches, or millimetres in a metric house, to a millionth: 1/64 inch and 1 mm are told apart. */
+const inches = (nm: number): number => Number(shown(nm / 25_400_000, 'in').amount.toFixed(6));
 
-const units: Partial<Record<Kind, string>> = {
-  length: 'in',
-  span: 'in',
-  days: 'working days',
-  percent: '%',
-  money: '$',
-};
+function unitOf(kind: Kind): string | undefined {
+  switch (kind) {
+    case 'length':
+    case 'span':
+      return unitName('in');
+    case 'days':
+      return 'working days';
+    case 'percent':
+      return '%';
+    case 'money':
+      return currency().sign;
+    default:
+      return undefined;
+  }
+}
 
 /** `rough width (in)`: a column's head in data. An amount has its unit from the head that people read: `Area, sq ft`. */
 export function dataHead({
@@ -77,6 +87,6 @@ export function dataHead({
   readonly head: string;
 }): string {
   const words = key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-  const unit = kind === 'amount' ? head.split(', ')[1] : units[kind];
+  const unit = kind === 'amount' ? unitOfHead(head) : unitOf(kind);
   return unit === undefined ? words : `${words} (${unit})`;
 }

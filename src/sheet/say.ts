@@ -1,4 +1,13 @@
-import { plural, printAmount, printDay, printLength, printMoney, printMoneyChange } from '../base/units/index.js';
+import {
+  isMetric,
+  plural,
+  printAmount,
+  printDay,
+  printLength,
+  printMoney,
+  printMoneyChange,
+  printPitch,
+} from '../base/units/index.js';
 import type { Cell, Finish, HouseCell, Place, Status } from './cell.js';
 import { statusWords } from './words.js';
 
@@ -65,7 +74,7 @@ function line(cell: HouseCell): Line {
     case 'count':
       return [{ text: printAmount(cell.value, 0), figure: 0 }];
     case 'pitch':
-      return [{ text: `rise ${printAmount(cell.slope * 12, 1)} in 12` }];
+      return [{ text: isMetric() ? printPitch(cell.slope) : `rise ${printAmount(cell.slope * 12, 1)} in 12` }];
     case 'percent':
       return [{ text: printAmount(cell.value, 1), figure: 1 }];
     case 'unit':

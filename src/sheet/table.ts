@@ -1,5 +1,6 @@
 import { ref, type Cell, type HouseCell, type Kind, type Ref, type Sieved, type TradeCell } from './cell.js';
 import { gated, open, type Gate } from './gate.js';
+import { headInHouse } from './head.js';
 import type { Names } from './names.js';
 
 /** How wide on paper and screen; the theme gives each its number. Figures are as wide as they are. */
@@ -160,7 +161,7 @@ function lay<Row, C extends HouseCell, Out extends HouseCell, Words extends stri
     columns: table.columns.map(({ value: _, key, head, under, ...column }) => ({
       ...column,
       key: ref(key),
-      head: gate(head),
+      head: gate(headInHouse(head)),
       ...(under !== undefined && { under: ref(under) }),
     })),
     groups: [...groups.values()],

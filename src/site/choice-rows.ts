@@ -5,13 +5,15 @@ import {
   capital,
   printAmount,
   printDay,
-  printDollars,
+  printRate,
   printLength,
-  printMetric,
+  printLengthBeside,
   printMoney,
   printMoneyChange,
   printPercent,
   type Length,
+  printWeight,
+  printWeightPer,
 } from '../base/units/index.js';
 import { changeWords } from '../sheet/index.js';
 import { leftWords, rangeWords } from '../table/index.js';
@@ -128,18 +130,16 @@ function quantityRows(candidates: readonly Candidate[], row: RowMaker): SideRow[
 
 function productRows({ category }: BookSelection, row: RowMaker, drawn: Drawer, view: View): SideRow[] {
   const length = (value: Length): string =>
-    view.book.house.metric === 'beside' ? `${printLength(value)} (${printMetric(value)})` : printLength(value);
+    view.book.house.beside ? `${printLength(value)} (${printLengthBeside(value)})` : printLength(value);
   const rules = view.category(category)?.attributes ?? [];
   const attribute = ({ option }: Candidate, name: string): string =>
     option.attributes.find((each) => each.name === name)?.attribute.text ?? '–';
   return [
     row('Thickness', ({ option }) => (option.thickness === undefined ? 'not recorded' : length(option.thickness))),
-    row('Weight', ({ option }) =>
-      option.weight ? `${option.weight.pounds} lb / ${option.weight.per}` : 'not recorded',
-    ),
+    row('Weight', ({ option }) => (option.weight ? printWeightPer(option.weight) : 'not recorded')),
     row(
       'Weight in place',
-      ({ alternative: { pounds } }) => (pounds === undefined ? 'not recorded' : `${printAmount(pounds, 0)} lb`),
+      ({ alternative: { pounds } }) => (pounds === undefined ? 'not recorded' : printWeight(pounds)),
       drawn(({ alternative }) => alternative.pounds),
     ),
     ...rules
@@ -200,7 +200,7 @@ function quotedText({ quoted }: BookOption): string {
 function pricesText({ parts }: BookOption, of: 'material' | 'labor'): string {
   return parts
     .map(({ part, unit, ...rates }) => {
-      const price = `${printDollars(rates[of])} / ${unit}`;
+      const price = printRate({ rate: rates[of], unit });
       return parts.length > 1 ? `${part} ${price}` : price;
     })
     .join('\n');

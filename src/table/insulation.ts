@@ -15,7 +15,7 @@ export const insulation = schedule<InsulationRow>({
     columns: [
       col.words('where', 'Where', ({ where }) => capital(where), { width: 'fit' }),
       col.lines('layers', 'Layers', layersOf, { width: 'words' }),
-      col.amount('r', 'R', ({ r }) => r),
+      col.resistance('r', 'R', ({ r }) => r),
       col.lines('depth', 'Depth', ({ layers }) => layers.map(depthOf)),
       col.amount('area', 'Area, sq ft', ({ area }) => area),
       col.lines(

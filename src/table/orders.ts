@@ -12,9 +12,9 @@ const columns: readonly Column<OrderLine>[] = [
   col.words('category', 'Kind', ({ category }, names) => names.category(category), { not: ['html', 'pdf', 'text'] }),
   col.words('part', 'Part', ({ part }) => part, { not: ['html', 'pdf', 'text'] }),
   col.rooms('rooms', 'Rooms', ({ rooms }, names) => rooms.map(names.number), { width: 'short' }),
-  col.amount('net', 'Net', ({ net }) => net),
-  col.amount('required', 'With waste', ({ required }) => required),
-  col.amount('ordered', 'Order', ({ ordered }) => ordered),
+  col.quantity('net', 'Net', ({ net, unit }) => ({ amount: net, unit })),
+  col.quantity('required', 'With waste', ({ required, unit }) => ({ amount: required, unit })),
+  col.quantity('ordered', 'Order', ({ ordered, unit }) => ({ amount: ordered, unit })),
   col.unit('unit', 'Unit', ({ unit }) => unit, { width: 'fit' }),
   col.pack('packs', 'Bought as', ({ pack, packs, unit }) => pack && { count: packs, ...pack, unit }, {
     width: 'words',

@@ -1,5 +1,6 @@
 import type { LookUp } from '../core/book/index.js';
 import { col, layOut, type HouseBlock, type Table } from '../sheet/index.js';
+import { shown } from '../base/units/index.js';
 import { namesOf } from './names-of.js';
 import { resistanceLines, type QuantityLine, type ResistanceLine } from './takeoff-lines.js';
 
@@ -20,10 +21,12 @@ const table: Table<ResistanceLine> = {
     ),
     col.words('assembly', 'Assembly', ({ assembly }) => assembly.name, { width: 'words' }),
     col.words('insulation', 'Insulation', ({ assembly }) => assembly.cavity.fill.what, { width: 'words' }),
-    col.amount('labelled', 'Labelled R', ({ assembly }) => assembly.labelled),
+    col.resistance('labelled', 'Labelled R', ({ assembly }) => assembly.labelled),
     col.percent('framing', 'Framing, %', ({ assembly }) => assembly.framing.share * 100),
-    col.exact(4)('u', 'U', ({ assembly }) => assembly.transmittance, { not: ['html'] }),
-    col.amount('effective', 'Effective R', ({ assembly }) => assembly.effective),
+    col.exact(4)('u', 'U', ({ assembly }) => shown(assembly.transmittance, 'Btu / sq ft h °F').amount, {
+      not: ['html'],
+    }),
+    col.resistance('effective', 'Effective R', ({ assembly }) => assembly.effective),
   ],
   notes: [
     'Heat takes both ways, through insulation and framing, each by its share of the area. Step by step on the page of each product. The energy report and local code govern.',

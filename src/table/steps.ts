@@ -1,7 +1,7 @@
 import type { AssemblyResistance, Takeoff } from '../core/takeoff/index.js';
-import { printAmount } from '../base/units/index.js';
+import { printAmount, printQuantity, shown } from '../base/units/index.js';
 
-/** One step of a quantity's arithmetic. */
+/** One step of a quantity's arithmetic, in the units that the program counts in. */
 interface TakeoffStep {
   readonly what: string;
   readonly amount: number;
@@ -25,7 +25,7 @@ export function takeoffSteps({ places, net, factors, waste, required, unit }: Ta
 
 /** `Window W05 0 sq ft (not deducted: not over 32 sq ft)`. */
 export function stepWords({ what, amount, unit, why }: TakeoffStep): string {
-  return `${what} ${printAmount(amount, 1)} ${unit}${why === '' ? '' : ` (${why})`}`;
+  return `${what} ${printQuantity(amount, unit)}${why === '' ? '' : ` (${why})`}`;
 }
 
 /** The way from the labelled R to the assembly's own: layers, the two ways for heat by their shares, the result. */
@@ -36,12 +36,21 @@ export function assemblySteps(assembly: AssemblyResistance): TakeoffStep[] {
     { name: 'Through the framing', way: framing },
   ];
   return [
-    ...layers.map(({ what, r, why }) => ({ what, amount: r, unit: 'R', why })),
+    ...layers.map(({ what, r, why }) => ({ what, ...resistance(r), why })),
     ...ways.flatMap(({ name, way: { share, fill, r } }) => [
-      { what: fill.what, amount: fill.r, unit: 'R', why: fill.why },
-      { what: name, amount: r, unit: 'R', why: `layers and this, over ${printAmount(share * 100, 1)} % of the area` },
+      { what: fill.what, ...resistance(fill.r), why: fill.why },
+      { what: name, ...resistance(r), why: `layers and this, over ${printAmount(share * 100, 1)} % of the area` },
     ]),
-    { what: 'Transmittance', amount: transmittance, unit: 'U', why: 'each way by its share' },
-    { what: 'Effective R', amount: effective, unit: 'R', why: `1 / U; ${source}` },
+    {
+      what: 'Transmittance',
+      amount: shown(transmittance, 'Btu / sq ft h °F').amount,
+      unit: 'U',
+      why: 'each way by its share',
+    },
+    { what: 'Effective R', ...resistance(effective), why: `1 / U; ${source}` },
   ];
+}
+
+function resistance(r: number): Pick<TakeoffStep, 'amount' | 'unit'> {
+  return { amount: shown(r, 'sq ft h °F / Btu').amount, unit: 'R' };
 }

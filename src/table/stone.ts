@@ -1,6 +1,6 @@
 import type { StoneRow } from '../core/book/index.js';
 import { col, words } from '../sheet/index.js';
-import { printAmount } from '../base/units/index.js';
+import { printSize, shown } from '../base/units/index.js';
 import { saidOnce } from './places-of.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';
@@ -32,8 +32,9 @@ export const stone = schedule<StoneRow>({
 
 /** What is covered of a face, and of how much where something takes from it. */
 function faceOf({ name, gross, net }: StoneRow['faces'][number]) {
-  const after = net === gross ? {} : { after: `of ${printAmount(gross, 1)}` };
-  return { at: `${name}:`, cell: { is: 'amount', value: net, digits: 1 } as const, ...after };
+  const own = shown(net, 'sq ft');
+  const after = net === gross ? {} : { after: `of ${printSize(gross, 'sq ft')}` };
+  return { at: `${name}:`, cell: { is: 'amount', value: own.amount, digits: own.digits } as const, ...after };
 }
 
 function supportOf({ support }: StoneRow, names: { readonly trade: (slug: string) => string }) {

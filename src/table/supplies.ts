@@ -13,8 +13,8 @@ const table: Table<SupplyLine> = {
   columns: [
     col.words('supply', 'Supply', ({ what }) => what, { width: 'long' }),
     col.rooms('rooms', 'Rooms', ({ rooms }, names) => rooms.map(names.number), { width: 'short' }),
-    col.amount('net', 'Net', ({ net }) => net),
-    col.amount('required', 'With waste', ({ required }) => required),
+    col.quantity('net', 'Net', ({ net, unit }) => ({ amount: net, unit })),
+    col.quantity('required', 'With waste', ({ required, unit }) => ({ amount: required, unit })),
     col.unit('unit', 'Unit', ({ unit }) => unit, { width: 'fit' }),
     col.pack('packs', 'Bought as', packOf, { width: 'words' }),
     col.words('source', 'Source', ({ sources }) => sources.join('; '), { width: 'words' }),

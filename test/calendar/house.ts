@@ -26,7 +26,8 @@ export function house(milestones: readonly Milestone[], calendar: HouseCalendar 
     number: '2614',
     place: 'Alder County',
     people: [],
-    metric: 'none',
+    units: 'customary',
+    beside: false,
     currency: 'USD',
     climateZone: '6B',
     contract: {

@@ -6,9 +6,9 @@ import type { Cents } from '../../src/base/units/index.js';
 
 describe('priceOf', () => {
   test('rounds half a cent up, once', () => {
-    expect(priceOf({ amount: 1235, scale: 3 }, 1)).toBe(124);
-    expect(priceOf({ amount: 1234, scale: 3 }, 1)).toBe(123);
-    expect(priceOf({ amount: 740, scale: 2 }, 444.5)).toBe(328930);
+    expect(priceOf({ rate: { amount: 1235, scale: 3 }, unit: 'sq ft' }, 1)).toBe(124);
+    expect(priceOf({ rate: { amount: 1234, scale: 3 }, unit: 'sq ft' }, 1)).toBe(123);
+    expect(priceOf({ rate: { amount: 740, scale: 2 }, unit: 'sq ft' }, 444.5)).toBe(328930);
   });
 
   test('agrees with a second decimal library', () => {
@@ -23,7 +23,7 @@ describe('priceOf', () => {
             .div(new Reference(10).pow(scale))
             .mul(new Reference(millionths).div(1e6))
             .mul(100);
-          expect(priceOf({ amount, scale }, quantity)).toBe(
+          expect(priceOf({ rate: { amount, scale }, unit: 'sq ft' }, quantity)).toBe(
             expected.toDecimalPlaces(0, Reference.ROUND_HALF_UP).toNumber(),
           );
         },

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parseLength, parseSize, printLength, printMetric, type Length } from '../../src/base/units/index.js';
+import { parseLength, parseSize, printLength, printLengthBeside, type Length } from '../../src/base/units/index.js';
 
 const inch = 25_400_000;
 const foot = 304_800_000;
@@ -102,7 +102,7 @@ describe('printLength', () => {
   });
 });
 
-describe('printMetric', () => {
+describe('printLengthBeside', () => {
   it.each([
     [4_420_000_000, '4.42 m'],
     [4_432_300_000, '4.432 m'],
@@ -111,12 +111,14 @@ describe('printMetric', () => {
     [999_600_000, '1.00 m'],
     [-165_100_000, '−165 mm'],
   ])('%d nm is %s', (length, text) => {
-    expect(printMetric(length as Length)).toBe(text);
+    expect(printLengthBeside(length as Length)).toBe(text);
   });
 
   it('is read back exactly for every millimetre', () => {
     const millimetres = fc.integer({ min: 0, max: 100_000 });
-    fc.assert(fc.property(millimetres, (n) => nanometres(printMetric((n * 1_000_000) as Length)) === n * 1_000_000));
+    fc.assert(
+      fc.property(millimetres, (n) => nanometres(printLengthBeside((n * 1_000_000) as Length)) === n * 1_000_000),
+    );
   });
 });
 

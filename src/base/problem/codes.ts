@@ -44,6 +44,8 @@ export const codesByPage = {
     'ceiling-unreadable',
     'pitch-unreadable',
     'money-unreadable',
+    'currency-unknown',
+    'language-unknown',
     'rate-unreadable',
     'percent-unreadable',
     'quantity-unreadable',

@@ -1,7 +1,9 @@
-import { decimalNumber, readDecimal } from './decimal.js';
+import { decimalNumber, figure, fixFor, readDecimal } from './decimal.js';
+import { isMetric } from './locale.js';
+import { shown, unitName } from './metric.js';
 import { groupDigits, plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
-import { findUnit, unitChoices } from './unit.js';
+import { unitChoices, unitsIn, writtenUnit } from './unit.js';
 import type { Area, Unit } from './quantity.js';
 
 /** A counted or measured amount: `24 sq ft`, `8 lin ft`, `1 each`. */
@@ -10,37 +12,51 @@ interface Amount {
   readonly unit: Unit;
 }
 
-/** Square metres in a square foot, exactly. Source: 0.3048², NIST SP 811 B.8. */
-const squareMetresPerSquareFoot = 0.09290304;
+const pattern = new RegExp(`^(${figure}) ?(.*)$`, 'u');
 
-/** Reads `24 sq ft`, `8 lin ft`, `1 each`, `1 lump`. */
+/** Reads `24 sq ft`, `8 lin ft`, `2.2 m2`, `1 each`, `1 lump`. */
 export function parseQuantity(text: string): Reading<Amount> {
-  const [, digits = '', unitText = ''] = /^(-?[\d.,]+) ?(.*)$/u.exec(plainText(text)) ?? [];
+  const [, digits = '', unitText = ''] = pattern.exec(plainText(text)) ?? [];
   const amount = readDecimal(digits);
-  if (!amount)
-    return unread(`'${text}' is not a quantity`, 'write a number and a unit, such as 24 sq ft, 8 lin ft or 1 each');
+  const [area, run] = [isMetric() ? 'm2' : 'sq ft', unitName('lin ft')];
+  if (!amount) {
+    const fix = `write a number and a unit, such as ${isMetric() ? `2.2 ${area}` : `24 ${area}`}, 8 ${run} or 1 each`;
+    return unread(`'${text}' is not a quantity`, fixFor(digits, fix));
+  }
   if (unitText === '')
-    return unread(`'${text}' has no unit`, `write ${digits} sq ft, ${digits} lin ft or ${digits} each`);
-  const unit = findUnit(unitText);
-  if (!unit) return unread(`'${unitText}' is not a unit`, `write ${unitChoices}`);
-  return read({ amount: decimalNumber(amount), unit });
+    return unread(`'${text}' has no unit`, `write ${digits} ${area}, ${digits} ${run} or ${digits} each`);
+  const unit = writtenUnit(unitText);
+  if (!unit) return unread(`'${unitText}' is not a unit`, `write ${unitChoices()}`);
+  return read({ amount: decimalNumber(amount) * unitsIn(unit), unit: unit.unit });
 }
 
 /** Reads `32 sq ft` or `3 m2` into square feet. */
 export function parseArea(text: string): Reading<Area> {
-  const [, digits = '', unitText = ''] = /^(-?[\d.,]+) ?(.*)$/u.exec(plainText(text)) ?? [];
+  const [, digits = '', unitText = ''] = pattern.exec(plainText(text)) ?? [];
   const amount = readDecimal(digits);
-  if (!amount) return unread(`'${text}' is not an area`, 'write an area such as 32 sq ft or 3 m2');
-  if (unitText === '') return unread(`'${text}' has no unit`, `write ${digits} sq ft or ${digits} m2`);
-  if (/^(m2|m²|sq m|sqm)$/iu.test(unitText)) return read((decimalNumber(amount) / squareMetresPerSquareFoot) as Area);
-  if (findUnit(unitText) !== 'sq ft')
-    return unread(`'${unitText}' is not a unit of area`, `write ${digits} sq ft or ${digits} m2`);
-  return read(decimalNumber(amount) as Area);
+  const [own, other] = isMetric() ? ['m2', 'sq ft'] : ['sq ft', 'm2'];
+  if (!amount)
+    return unread(
+      `'${text}' is not an area`,
+      fixFor(digits, `write an area such as ${own === 'm2' ? '3 m2' : '32 sq ft or 3 m2'}`),
+    );
+  if (unitText === '') return unread(`'${text}' has no unit`, `write ${digits} ${own} or ${digits} ${other}`);
+  const unit = writtenUnit(unitText);
+  if (unit?.unit !== 'sq ft')
+    return unread(`'${unitText}' is not a unit of area`, `write ${digits} ${own} or ${digits} ${other}`);
+  return read((decimalNumber(amount) * unitsIn(unit)) as Area);
 }
 
-/** `342.5 sq ft`, `1,240 lin ft`, `3 each`: one digit after the point at most, halves away from zero. */
-export function printQuantity(amount: number, unit: Unit): string {
-  return `${printAmount(amount, 1)} ${unit}`;
+/** `342.5 sq ft`, `1,240 lin ft`, `3 each`: one digit after the point at most, halves away from zero. `31.82 m²` in a metric house. */
+export function printQuantity(amount: number, unit: string, digits = 1): string {
+  const own = shown(amount, unit, digits);
+  return `${printAmount(own.amount, own.digits)} ${own.unit}`;
+}
+
+/** The same without its unit, where that stands elsewhere. */
+export function printSize(amount: number, unit: string, digits = 1): string {
+  const own = shown(amount, unit, digits);
+  return printAmount(own.amount, own.digits);
 }
 
 /** `342.5 sq ft`. */
@@ -48,10 +64,32 @@ export function printArea(area: Area): string {
   return printQuantity(area, 'sq ft');
 }
 
-/** `31.8 m²`. */
-export function printAreaMetric(area: Area): string {
-  return `${printAmount(area * squareMetresPerSquareFoot, 1)} m²`;
+/** `1,466 lb`, whole. */
+export function printWeight(pounds: number): string {
+  return printQuantity(pounds, 'lb', 0);
 }
+
+/** `2.1 lb / sq ft`, `10.3 kg / m²`, `85 lb / each`. */
+export function printWeightPer({ pounds, per }: { readonly pounds: number; readonly per: Unit }): string {
+  const joined = shown(pounds, `lb / ${per}`, 2);
+  if (joined.unit !== `lb / ${per}` || !isMetric())
+    return `${printAmount(joined.amount, joined.digits)} ${joined.unit}`;
+  return `${printQuantity(pounds, 'lb', 2)} / ${per}`;
+}
+
+/** `R-19`, as insulation is labelled; `R 3.35 m² K / W` in a metric house. */
+export function printResistance(r: number): string {
+  if (!isMetric()) return `R-${printAmount(r, 1)}`;
+  return `R ${printQuantity(r, 'sq ft h °F / Btu')}`;
+}
+
+/** An area in the other system, to stand beside the house's own: `31.8 m²`. */
+export function printAreaBeside(area: Area): string {
+  return isMetric() ? `${printAmount(area, 1)} sq ft` : `${printAmount(area * unitsInSquareMetres, 1)} m²`;
+}
+
+/** Source: 0.3048², NIST SP 811 B.8. */
+const unitsInSquareMetres = 0.09290304;
 
 /** A number for people: thousands set off, `digits` after the point at most, halves away from zero, a true minus. */
 export function printAmount(amount: number, digits: number): string {

@@ -1,4 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
+import { locale } from './locale.js';
 import { plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
 import type { IsoDate } from './quantity.js';
@@ -38,8 +39,11 @@ export function parseDay(text: string): Reading<IsoDate> {
   return read(written);
 }
 
-/** `4 May 2026`: no order of numbers to mistake. */
+/** `4 May 2026`: no order of numbers to mistake; or in the form of the house's language, such as `May 4, 2026`. */
 export function printDay(day: IsoDate): string {
+  const { language } = locale();
+  if (language !== undefined && /^\d{4}-\d\d-\d\d$/u.test(day))
+    return Temporal.PlainDate.from(day).toLocaleString(language, { dateStyle: 'long' });
   const [year = '', month = '', date = ''] = day.split('-');
   return `${Number(date)} ${months[Number(month) - 1] ?? month} ${year}`;
 }

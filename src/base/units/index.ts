@@ -1,14 +1,15 @@
 /** What people write and what they read: lengths, areas, money, rates, days. In: text. Out: exact values, or a reason in
  *  words. Absent: anything that knows a house. */
 export * from './keep.js';
+export * from './locale.js';
+export * from './metric.js';
 export * from './quantity.js';
 export * from './reading.js';
 export * from './feet.js';
 export * from './inches.js';
-export * from './decimal.js';
+export { decimalNumber, printDecimal, readDecimal } from './decimal.js';
 export * from './length.js';
 export * from './size.js';
-export * from './unit.js';
 export * from './amount.js';
 export * from './money.js';
 export * from './rate.js';
@@ -19,5 +20,5 @@ export * from './working-days.js';
 export * from './pitch.js';
 export * from './weight.js';
 export * from './bearing.js';
-export { oneCurrency } from './currency.js';
+export { currency, isCurrency, oneCurrency, withSign } from './currency.js';
 export * from './words.js';

@@ -1,3 +1,4 @@
+import { isMetric } from './locale.js';
 import { plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
 import type { Length } from './quantity.js';
@@ -16,6 +17,8 @@ const feetInches = new RegExp(
   'u',
 );
 const metricLength = new RegExp(`^(?<amount>${number}) ?(?<unit>mm|cm|m)$`, 'u');
+/** A comma before the decimals, where no thousands can be meant. */
+const decimalComma = /^(?:\d+,(?:\d{1,2}|\d{4,})|0,\d+) ?(?:mm|cm|m)$/u;
 
 /** Reads a length in any usual notation: `14'-6 1/2"`, `14' 6"`, `9'`, `4.5'`, `30"`, `6-3/4"`, `5/8"`, `14 ft 6 in`, `4.42 m`,
  *  `900 mm`, `90 cm`, with typographic primes, quotes and fractions too. A leading minus is read; whether a length may be
@@ -23,7 +26,8 @@ const metricLength = new RegExp(`^(?<amount>${number}) ?(?<unit>mm|cm|m)$`, 'u')
 export function parseLength(text: string): Reading<Length> {
   const written = plainText(text);
   const negative = /^- ?/u.test(written);
-  const size = marks(negative ? written.replace(/^- ?/u, '') : written);
+  const unsigned = marks(negative ? written.replace(/^- ?/u, '') : written);
+  const size = isMetric() && decimalComma.test(unsigned) ? unsigned.replace(',', '.') : unsigned;
   const found = metricLength.exec(size)?.groups;
   const reading = found
     ? scaled(found['amount'] ?? '', metric[found['unit'] ?? ''] ?? 0n, text)
@@ -90,10 +94,13 @@ function scaled(digits: string, unit: bigint, text: string): Reading<bigint> {
 }
 
 function refuse(size: string, text: string): Reading<bigint> {
-  if (text.trim() === '') return unread('the length is empty', `write a length such as 14'-6"`);
+  const usual = isMetric() ? '4.42 m or 900 mm' : `14'-6 1/2", 30" or 4.42 m`;
+  if (text.trim() === '')
+    return unread('the length is empty', `write a length such as ${isMetric() ? '4.42 m' : `14'-6"`}`);
   const bare = new RegExp(`^(?:${number}|${fraction})$`, 'u').exec(size);
   if (bare) {
-    const meant = size.includes('/') ? `${size}"` : `${size}' for feet, ${size}" for inches or ${size} mm`;
+    const feet = size.includes('/') ? `${size}"` : `${size}' for feet, ${size}" for inches or ${size} mm`;
+    const meant = isMetric() && !size.includes('/') ? `${size} m or ${size} mm` : feet;
     return unread(`'${text}' has no unit`, `write ${meant}`);
   }
   const unmarked = new RegExp(`^(\\d+)' ?-? ?(\\d+(?:[ -]\\d+\\/\\d+)?)$`, 'u').exec(size);
@@ -101,13 +108,28 @@ function refuse(size: string, text: string): Reading<bigint> {
   const dashed = /^(\d+)-(\d+)$/u.exec(size);
   if (dashed) return unread(`'${text}' has no unit`, `did you mean ${dashed[1]}'-${dashed[2]}"?`);
   const comma = /^(\d+),(\d+) ?(mm|cm|m)$/u.exec(size);
+  if (comma && isMetric()) {
+    const [, whole, part, unit] = comma;
+    const fix = `write ${whole}${part} ${unit} or ${whole}.${part} ${unit}`;
+    return unread(`the comma of '${text}' can be read in two ways`, fix);
+  }
   if (comma) return unread(`'${text}' has a decimal comma`, `did you mean ${comma[1]}.${comma[2]} ${comma[3]}?`);
-  return unread(`'${text}' is not a length`, `write a length such as 14'-6 1/2", 30" or 4.42 m`);
+  return unread(`'${text}' is not a length`, `write a length such as ${usual}`);
+}
+
+/** A length as the house in force writes it: `14'-6 1/2"`, or `4.432 m`. */
+export function printLength(length: Length): string {
+  return isMetric() ? printMetres(length) : printFeet(length);
+}
+
+/** The same in the other system, to stand beside it. */
+export function printLengthBeside(length: Length): string {
+  return isMetric() ? printFeet(length) : printMetres(length);
 }
 
 /** Feet and inches to the nearest 1/16 (half a sixteenth goes up): `14'-6 1/2"`, `17'-0 9/16"`, `6 3/4"` under a foot, `0"`; a true
  *  minus. */
-export function printLength(length: Length): string {
+function printFeet(length: Length): string {
   const sixteenths = Math.floor(Math.abs(length) / 1_587_500 + 0.5);
   const [feet, rest] = [Math.floor(sixteenths / 192), sixteenths % 192];
   const sign = length < 0 && sixteenths > 0 ? '−' : '';
@@ -124,7 +146,7 @@ function printInches(sixteenths: number, afterFeet: boolean): string {
 }
 
 /** Millimetres under a metre, else metres to the millimetre with two digits at least: `165 mm`, `4.42 m`, `4.432 m`. */
-export function printMetric(length: Length): string {
+function printMetres(length: Length): string {
   const millimetres = Math.floor(Math.abs(length) / 1_000_000 + 0.5);
   const sign = length < 0 && millimetres > 0 ? '−' : '';
   if (millimetres < 1000) return `${sign}${millimetres} mm`;

@@ -1,32 +1,39 @@
-import { namesCurrency, oneCurrency } from './currency.js';
-import { readDecimal } from './decimal.js';
+import { currency, namesCurrency, oneCurrency, takeSign, withSign } from './currency.js';
+import { fixFor, readDecimal } from './decimal.js';
 import { groupDigits, plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
 import type { Cents } from './quantity.js';
 
-/** Reads `$12,450` or `$7.40` into whole cents; `-$310` and `−$310` are read as negative. Parts of a cent are refused. */
+/** Reads `$12,450` or `$7.40` into whole cents; `-$310` and `−$310` are read as negative. Parts of a cent are refused. Of another currency
+ *  than the dollar its smallest coins are counted, whatever they are called. */
 export function parseMoney(text: string): Reading<Cents> {
   const written = plainText(text);
-  const [, minus = '', digits = ''] = /^(- ?)?\$ ?([\d.,]+)$/u.exec(written) ?? [];
-  if (digits === '') return refuse(written, text);
+  const minus = /^- ?/u.test(written);
+  const { digits, isSigned } = takeSign(written.replace(/^- ?/u, ''));
+  if (!isSigned || !/^[\d.,' ]+$/u.test(digits)) return refuse(written, text);
   const amount = readDecimal(digits);
   if (!amount) return refuse(written, text);
-  if (amount.scale > 2) return unread(`'${text}' has parts of a cent`, 'write dollars and whole cents, such as $7.40');
-  const cents = amount.amount * 10 ** (2 - amount.scale);
+  const { digits: kept, sign, code } = currency();
+  if (amount.scale > kept) {
+    if (sign === '$') return unread(`'${text}' has parts of a cent`, 'write dollars and whole cents, such as $7.40');
+    return unread(`'${text}' has more digits than ${code} has`, `write at most ${kept} after the point`);
+  }
+  const cents = amount.amount * 10 ** (kept - amount.scale);
   if (!Number.isSafeInteger(cents)) return unread(`'${text}' is more money than can be counted to the cent`);
-  return read((minus === '' || cents === 0 ? cents : -cents) as Cents);
+  return read((!minus || cents === 0 ? cents : -cents) as Cents);
 }
 
 function refuse(written: string, text: string): Reading<Cents> {
-  if (namesCurrency(written)) return unread(`'${text}' names a currency of its own`, oneCurrency);
+  if (namesCurrency(written)) return unread(`'${text}' names a currency of its own`, oneCurrency());
+  const { digits, sign } = currency();
   const bare = readDecimal(written);
-  if (bare && bare.scale <= 2) {
+  if (bare && bare.scale <= digits) {
     return unread(
       `'${text}' has no currency sign`,
-      `did you mean ${printMoney((bare.amount * 10 ** (2 - bare.scale)) as Cents)}?`,
+      `did you mean ${printMoney((bare.amount * 10 ** (digits - bare.scale)) as Cents)}?`,
     );
   }
-  const misgrouped = /^\$ ?([\d,]+)(\.\d{1,2})?$/u.exec(written);
+  const misgrouped = sign === '$' ? /^\$ ?([\d,]+)(\.\d{1,2})?$/u.exec(written) : null;
   if (misgrouped?.[1]?.includes(',')) {
     const digits = misgrouped[1].replaceAll(',', '');
     return unread(
@@ -34,19 +41,28 @@ function refuse(written: string, text: string): Reading<Cents> {
       `did you mean $${groupDigits(digits)}${misgrouped[2] ?? ''}?`,
     );
   }
-  return unread(`'${text}' is not an amount of money`, 'write dollars such as $12,450 or $7.40');
+  const examples = `${withSign('12,450')} or ${withSign(digits === 0 ? '740' : '7.40')}`;
+  const fix = `write ${sign === '$' ? 'dollars' : 'amounts'} such as ${examples}`;
+  return unread(`'${text}' is not an amount of money`, fixFor(takeSign(written).digits, fix));
 }
 
 /** `$12,450`, `$7.40`, `−$310`: whole dollars without cents, unless `cents` asks for them always. */
 export function printMoney(amount: Cents, cents: 'always' | 'when-any' = 'when-any'): string {
+  const { digits } = currency();
   const size = Math.abs(amount);
-  const part = size % 100;
-  const dollars = groupDigits(Math.floor(size / 100).toString());
-  const rest = part === 0 && cents === 'when-any' ? '' : `.${part.toString().padStart(2, '0')}`;
-  return `${amount < 0 ? '−' : ''}$${dollars}${rest}`;
+  const part = size % 10 ** digits;
+  const whole = groupDigits(Math.floor(size / 10 ** digits).toString());
+  const rest = digits === 0 || (part === 0 && cents === 'when-any') ? '' : `.${part.toString().padStart(digits, '0')}`;
+  return `${amount < 0 ? '−' : ''}${withSign(`${whole}${rest}`)}`;
 }
 
 /** What a choice changes: `+$1,240`, `−$310`, `$0`. */
 export function printMoneyChange(amount: Cents, cents: 'always' | 'when-any' = 'when-any'): string {
   return `${amount > 0 ? '+' : ''}${printMoney(amount, cents)}`;
+}
+
+/** Money as a number of the currency's whole units: 7.4 for $7.40. */
+export function moneyNumber(amount: Cents): number {
+  const { digits } = currency();
+  return Number((amount / 10 ** digits).toFixed(digits));
 }

@@ -1,8 +1,10 @@
-import { namesCurrency, oneCurrency } from './currency.js';
-import { printDecimal, readDecimal } from './decimal.js';
+import { currency, namesCurrency, oneCurrency, signPattern, takeSign, withSign } from './currency.js';
+import { figure, fixFor, printDecimal, readDecimal } from './decimal.js';
+import { isMetric } from './locale.js';
+import { unitName } from './metric.js';
 import { groupDigits, plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
-import { findUnit, unitChoices } from './unit.js';
+import { unitChoices, writtenUnit } from './unit.js';
 import type { Decimal, Unit } from './quantity.js';
 
 /** Dollars for one unit, exactly. */
@@ -11,32 +13,72 @@ export interface Rate {
   readonly unit: Unit;
 }
 
-/** Reads `$7.40 / sq ft`, `$385 / each`, `$1,200 / lump`; parts of a cent are fine in a rate. Never negative. */
+/** Reads `$7.40 / sq ft`, `$385 / each`, `$1,200 / lump`, `€38.50 / m2`; parts of a cent are fine in a rate. Never negative. What is for a metre
+ *  or a square metre is turned into the program's units without losing a digit. */
 export function parseRate(text: string): Reading<Rate> {
   const written = plainText(text);
-  const [, sign = '', digits = '', unitText = ''] = /^(\$?) ?(-?[\d.,]+) ?(?:\/|per\b)? ?(.*)$/u.exec(written) ?? [];
-  if (namesCurrency(written)) return unread(`'${text}' names a currency of its own`, oneCurrency);
+  const { money = '', unit: unitText = '' } = pattern().exec(written)?.groups ?? {};
+  if (namesCurrency(written)) return unread(`'${text}' names a currency of its own`, oneCurrency());
+  const { digits, isSigned } = takeSign(money.trim());
   const rate = readDecimal(digits);
-  if (!rate || rate.amount < 0)
-    return unread(`'${text}' is not a rate`, 'write dollars for a unit, such as $7.40 / sq ft or $385 / each');
-  if (sign === '') return unread(`'${text}' has no currency sign`, `write $${digits} / ${unitText || 'sq ft'}`);
-  if (unitText === '')
+  const usual = unitName('sq ft');
+  if (!rate || rate.amount < 0) {
+    const what = currency().sign === '$' ? 'dollars' : 'an amount';
+    const fix = `write ${what} for a unit, such as ${withSign('7.40')} / ${usual} or ${withSign('385')} / each`;
+    return unread(`'${text}' is not a rate`, fixFor(digits, fix));
+  }
+  if (!isSigned) return unread(`'${text}' has no currency sign`, `write ${withSign(digits)} / ${unitText || usual}`);
+  if (unitText === '') {
+    const amount = withSign(digits);
     return unread(
       `'${text}' does not say for what`,
-      `write $${digits} / sq ft, $${digits} / lin ft, $${digits} / each or $${digits} / lump`,
+      `write ${amount} / ${usual}, ${amount} / ${unitName('lin ft')}, ${amount} / each or ${amount} / lump`,
     );
-  const unit = findUnit(unitText);
-  if (!unit) return unread(`'${unitText}' is not a unit`, `write ${unitChoices}`);
-  return read({ rate, unit });
+  }
+  const unit = writtenUnit(unitText);
+  if (!unit) return unread(`'${unitText}' is not a unit`, `write ${unitChoices()}`);
+  if (!unit.metric) return read({ rate, unit: unit.unit });
+  const amount = rate.amount * unit.metric.over;
+  if (!Number.isSafeInteger(amount)) return unread(`'${text}' has too many digits`, 'write fewer digits');
+  return read({ rate: { amount, scale: rate.scale + unit.metric.scale }, unit: unit.unit });
+}
+
+/** `$7.40`, `7.40 €`, then what it is for. */
+const pattern = (): RegExp =>
+  new RegExp(`^(?<money>[^\\d/-]*${figure}(?: ?${signPattern()})?) ?(?:\\/|per\\b)? ?(?<unit>.*)$`, 'u');
+
+/** A rate in the units of the house in force, and how many of them one of the program's is. What was written for a square metre comes back
+ *  digit by digit; what was written for a square foot is rounded to a millionth in a metric house. */
+export function houseRate({ rate, unit }: Rate): {
+  readonly rate: Decimal;
+  readonly unit: string;
+  readonly times: number;
+} {
+  const metric = isMetric() ? writtenUnit(unitName(unit))?.metric : undefined;
+  if (!metric) return { rate, unit, times: 1 };
+  const times = metric.over / 10 ** metric.scale;
+  const isExact = rate.scale >= metric.scale && rate.amount % metric.over === 0;
+  const own = isExact
+    ? { amount: rate.amount / metric.over, scale: rate.scale - metric.scale }
+    : { amount: Math.round((rate.amount / 10 ** rate.scale / times) * 1e6), scale: 6 };
+  return { rate: own, unit: unitName(unit), times };
 }
 
 /** `$7.40 / sq ft`, `$385 / each`. */
-export function printRate({ rate, unit }: Rate): string {
-  return `${printDollars(rate)} / ${unit}`;
+export function printRate(rate: Rate): string {
+  const own = houseRate(rate);
+  return `${printDollars(shortened(own.rate))} / ${own.unit}`;
+}
+
+/** A price for a square metre in a house of feet has more digits than anybody reads. */
+function shortened(rate: Decimal): Decimal {
+  return rate.scale <= 6 ? rate : { amount: Math.round(rate.amount / 10 ** (rate.scale - 4)), scale: 4 };
 }
 
 /** Dollars of a decimal without rounding: `$7.40`, `$385`, `$0.075`. */
 export function printDollars(rate: Decimal): string {
   const [whole = '', part = ''] = printDecimal(rate).replace('-', '').split('.');
-  return `${rate.amount < 0 ? '−' : ''}$${groupDigits(whole)}${part === '' ? '' : `.${part.padEnd(2, '0')}`}`;
+  const least = currency().digits;
+  const digits = `${groupDigits(whole)}${part === '' ? '' : `.${part.padEnd(least, '0')}`}`;
+  return `${rate.amount < 0 ? '−' : ''}${withSign(digits)}`;
 }

@@ -1,3 +1,4 @@
+import { isMetric } from './locale.js';
 import { parseLength } from './length.js';
 import { plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
@@ -14,7 +15,10 @@ export function parseSize(text: string): Reading<Size> {
   const parts = plainText(text).split(/ ?[x×X] ?/u);
   const [first, second] = parts;
   if (first === undefined || second === undefined || parts.length !== 2) {
-    return unread(`'${text}' is not a size`, `write east-west x north-south, such as 24'-0" x 18'-6"`);
+    return unread(
+      `'${text}' is not a size`,
+      `write east-west x north-south, such as ${isMetric() ? '7.2 m x 5.6 m' : `24'-0" x 18'-6"`}`,
+    );
   }
   const [eastWest, northSouth] = [parseLength(first), parseLength(second)];
   if (!eastWest.ok) return eastWest;

@@ -1,7 +1,8 @@
 import { decimalNumber, readDecimal } from './decimal.js';
+import { isMetric } from './locale.js';
 import { plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
-import { findUnit, unitChoices } from './unit.js';
+import { unitChoices, unitsIn, writtenUnit } from './unit.js';
 import type { Unit } from './quantity.js';
 
 /** What is used up with a quantity: 380 lin ft for every 1,000 sq ft. */
@@ -14,18 +15,34 @@ export interface Usage {
   readonly of: Unit | 'cu ft';
 }
 
-/** Reads `5 gal / 1,000 sq ft`, `1 each / lin ft`, `110 lb / cu ft`. More than nothing. */
+/** Reads `5 gal / 1,000 sq ft`, `1 each / lin ft`, `110 lb / cu ft`, `0.4 kg / m2`. More than nothing. */
 export function parseUsage(text: string): Reading<Usage> {
   const [, amountText = '', unit = '', perText = '', ofText = ''] = pattern.exec(plainText(text)) ?? [];
   const amount = readDecimal(amountText);
-  if (!amount || unit === '')
-    return unread(`'${text}' does not say how much for what`, 'write it like 5 gal / 1,000 sq ft or 1 each / lin ft');
+  if (!amount || unit === '') {
+    const examples = isMetric() ? '0.4 kg / m2 or 1 each / m' : '5 gal / 1,000 sq ft or 1 each / lin ft';
+    return unread(`'${text}' does not say how much for what`, `write it like ${examples}`);
+  }
   const per = perText === '' ? 1 : decimalOf(perText);
   if (amount.amount <= 0 || per <= 0) return unread(`'${text}' is nothing`, 'write amounts of more than 0');
-  const of = /^(cu\.? ?ft|ft3|ft³)$/iu.test(ofText) ? 'cu ft' : findUnit(ofText);
-  if (!of) return unread(`'${ofText}' is not a unit`, `write ${unitChoices}, or 'cu ft' for what fills joints`);
-  return read({ amount: decimalNumber(amount), unit: findUnit(unit) ?? unit, per, of });
+  const used = writtenUnit(unit);
+  const times = decimalNumber(amount) * (used ? unitsIn(used) : 1);
+  const own = { amount: times, unit: used?.unit ?? unit };
+  const volume = volumes.find(({ words }) => words.test(ofText));
+  if (volume) return read({ ...own, per: per * volume.cubicFeet, of: 'cu ft' });
+  const of = writtenUnit(ofText);
+  if (!of) {
+    const joints = isMetric() ? 'm3' : 'cu ft';
+    return unread(`'${ofText}' is not a unit`, `write ${unitChoices()}, or '${joints}' for what fills joints`);
+  }
+  return read({ ...own, per: per * unitsIn(of), of: of.unit });
 }
+
+/** The room of joints. Source: 1 ft = 0.3048 m exactly, NIST SP 811 B.8. */
+const volumes = [
+  { words: /^(cu\.? ?ft|ft3|ft³)$/iu, cubicFeet: 1 },
+  { words: /^(cu\.? ?m|m3|m³)$/iu, cubicFeet: 1 / 0.3048 ** 3 },
+];
 
 const pattern = /^([\d.,]+) ?([\p{L}][\p{L}. ]*?) ?(?:\/|\bper\b) ?([\d.,]*) ?(\S.*)$/u;
 

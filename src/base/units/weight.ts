@@ -1,7 +1,8 @@
-import { decimalNumber, readDecimal } from './decimal.js';
+import { decimalNumber, fixFor, readDecimal } from './decimal.js';
+import { isMetric } from './locale.js';
 import { plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
-import { findUnit, unitChoices } from './unit.js';
+import { unitChoices, unitsIn, writtenUnit } from './unit.js';
 import type { Unit } from './quantity.js';
 
 /** Pounds for one unit of what is installed. */
@@ -18,14 +19,20 @@ export function parseWeight(text: string): Reading<UnitWeight> {
   const [, digits = '', mass = '', unitText = ''] =
     /^([\d.,]+) ?([a-z]*)\.? ?(?:\/|per\b)? ?(.*)$/iu.exec(plainText(text)) ?? [];
   const amount = readDecimal(digits);
-  if (!amount)
-    return unread(`'${text}' is not a weight`, 'write a weight for a unit, such as 2.1 lb / sq ft or 85 lb / each');
+  const [pound, area] = isMetric() ? ['kg', 'm2'] : ['lb', 'sq ft'];
+  if (!amount) {
+    const examples = isMetric() ? '10.5 kg / m2 or 38 kg / each' : '2.1 lb / sq ft or 85 lb / each';
+    return unread(`'${text}' is not a weight`, fixFor(digits, `write a weight for a unit, such as ${examples}`));
+  }
   const factor = /^(lbs?|pounds?)$/iu.test(mass) ? 1 : /^kg$/iu.test(mass) ? poundsPerKilogram : undefined;
   if (factor === undefined)
-    return unread(`'${text}' does not say pounds`, `write ${digits} lb / ${unitText || 'sq ft'}`);
+    return unread(
+      `'${text}' does not say ${isMetric() ? 'kilograms' : 'pounds'}`,
+      `write ${digits} ${pound} / ${unitText || area}`,
+    );
   if (unitText === '')
-    return unread(`'${text}' does not say for what`, `write ${digits} ${mass} / sq ft or ${digits} ${mass} / each`);
-  const per = findUnit(unitText);
-  if (!per) return unread(`'${unitText}' is not a unit`, `write ${unitChoices}`);
-  return read({ pounds: decimalNumber(amount) * factor, per });
+    return unread(`'${text}' does not say for what`, `write ${digits} ${mass} / ${area} or ${digits} ${mass} / each`);
+  const per = writtenUnit(unitText);
+  if (!per) return unread(`'${unitText}' is not a unit`, `write ${unitChoices()}`);
+  return read({ pounds: (decimalNumber(amount) * factor) / unitsIn(per), per: per.unit });
 }

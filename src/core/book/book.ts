@@ -39,7 +39,7 @@ import type { Scope } from '../scope/index.js';
 import type { SupplyOrder, Takeoff } from '../takeoff/index.js';
 import type { BookHouseAlternative } from './book-alternative.js';
 import type { Schedules } from './schedule/schedule.js';
-import type { Cents, Decimal, IsoDate } from '../../base/units/index.js';
+import type { Cents, Decimal, IsoDate, Locale } from '../../base/units/index.js';
 
 /** Everything computed for a house on one day; all outputs render this and nothing else. Plain JSON:
  *  lengths in whole nanometres (25 400 000 an inch), areas in sq ft, money in whole cents, days as YYYY-MM-DD. */
@@ -80,8 +80,10 @@ export interface BookHouse {
   /** Where the built site stands, https: handouts look there for the current issue. */
   readonly site?: string;
   readonly people: readonly Person[];
-  readonly metric: 'none' | 'beside';
+  readonly units: Locale['units'];
+  readonly beside: boolean;
   readonly currency: string;
+  readonly language?: string;
   readonly climateZone: string;
   readonly studs?: Studs;
   /** Markdown. */

@@ -5,7 +5,7 @@ import type { Outcome } from '../../base/problem/index.js';
 import { addCosts, noCost, orderList, type Cost } from '../price/index.js';
 import { findScope } from '../scope/index.js';
 import { poolSupplies, sumSupplies, type LayOut } from '../takeoff/index.js';
-import type { Cents, IsoDate } from '../../base/units/index.js';
+import { inLocale, type Cents, type IsoDate } from '../../base/units/index.js';
 import type { Book, BookRoom, BookSelection } from './book.js';
 import {
   describeCategory,
@@ -44,7 +44,16 @@ export function makeBook(
   records: Records,
   measures: ReadonlyMap<string, RoomMeasure>,
   on: IsoDate,
-  { slips, layOut, agreedSum = records.house.contract.sum }: Composing = {},
+  composing: Composing = {},
+): Outcome<Book> {
+  return inLocale(records.house, () => compose(records, measures, on, composing));
+}
+
+function compose(
+  records: Records,
+  measures: ReadonlyMap<string, RoomMeasure>,
+  on: IsoDate,
+  { slips, layOut, agreedSum = records.house.contract.sum }: Composing,
 ): Outcome<Book> {
   const drafted = draftSelections(records, measures);
   const dated = dateMilestones(records.house, slips);

@@ -1,7 +1,7 @@
 import type { Records, RoomMeasure } from '../model/index.js';
 import { makeLedger, type HousePrice } from '../price/index.js';
 import { hasErrors, type Outcome } from '../../base/problem/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { inLocale, type Cents } from '../../base/units/index.js';
 import type { BookMoney, BookSelection } from './book.js';
 import { countSelection } from './count-selection.js';
 import { draftSelections } from './draft.js';
@@ -18,6 +18,10 @@ type HouseMoney = Pick<BookMoney, 'allowances' | 'sharedPacks' | 'netChange' | '
 /** Prices the choices of a house as its Book does, without what else stands in a Book: alternatives, layouts, days,
  *  cautions, scope. */
 export function priceChoices(records: Records, measures: ReadonlyMap<string, RoomMeasure>): Outcome<PricedChoices> {
+  return inLocale(records.house, () => priceInLocale(records, measures));
+}
+
+function priceInLocale(records: Records, measures: ReadonlyMap<string, RoomMeasure>): Outcome<PricedChoices> {
   const drafted = draftSelections(records, measures);
   if (hasErrors(drafted.problems)) return { problems: drafted.problems };
   const { drafts, house } = priceDrafts(records, drafted.value);

@@ -1,5 +1,5 @@
 import type { Allowance } from '../model/index.js';
-import { printDecimal } from '../../base/units/index.js';
+import { houseRate, printDollars, printQuantity } from '../../base/units/index.js';
 import { priceOf, type SizedAllowance } from '../price/index.js';
 import type { Draft } from './draft.js';
 
@@ -9,8 +9,8 @@ export function sizeAllowance(allowance: Allowance, drafts: readonly Draft[]): S
   const { amount } = allowance;
   if (amount.by === 'lump') return { allowance, amount: amount.sum, basis: 'lump sum' };
   const measured = drafts.reduce((sum, draft) => sum + netOf(draft, amount.unit), 0);
-  const basis = `${Number(measured.toFixed(2)).toLocaleString('en-US')} ${amount.unit} × $${printDecimal(amount.rate, 2)}`;
-  return { allowance, amount: priceOf(amount.rate, measured), basis };
+  const basis = `${printQuantity(measured, amount.unit, 2)} × ${printDollars(houseRate(amount).rate)}`;
+  return { allowance, amount: priceOf(amount, measured), basis };
 }
 
 function netOf({ options }: Draft, unit: string): number {

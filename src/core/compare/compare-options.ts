@@ -1,6 +1,6 @@
 import type { BookOption } from '../book/index.js';
 import type { OptionPart } from '../model/index.js';
-import { printDays, printLength, printMoney, printRate } from '../../base/units/index.js';
+import { printDays, printLength, printMoney, printRate, printWeightPer } from '../../base/units/index.js';
 import { compareText } from './compare-text.js';
 import type { OptionChange } from './comparison.js';
 import type { FieldChange } from './room-change.js';
@@ -32,7 +32,7 @@ function scalarFields(from: BookOption, to: BookOption): FieldChange[] {
 }
 
 function weightText({ weight }: BookOption): string {
-  return weight ? `${weight.pounds} lb / ${weight.per}` : 'not given';
+  return weight ? printWeightPer(weight) : 'not given';
 }
 
 function thicknessText({ thickness }: BookOption): string {

@@ -1,5 +1,5 @@
 import { lookUp, optionId, type Book } from '../book/index.js';
-import { byText, type IsoDate } from '../../base/units/index.js';
+import { byText, inLocale, type IsoDate } from '../../base/units/index.js';
 import type { RoomNames } from './compare-measures.js';
 import { compareOptions } from './compare-options.js';
 import { compareRecords } from './compare-records.js';
@@ -25,7 +25,11 @@ export interface CompareInput {
 }
 
 /** Compares two Books of one house. Comparing a Book with itself finds nothing. */
-export function compare({ from, to, labels, commits = {}, between = {} }: CompareInput): Comparison {
+export function compare(input: CompareInput): Comparison {
+  return inLocale(input.to.house, () => compareBooks(input));
+}
+
+function compareBooks({ from, to, labels, commits = {}, between = {} }: CompareInput): Comparison {
   const options = matchOptions(from, to);
   const matchedRooms = matchRooms(from, to);
   const optionNow = new Map(options.flatMap((pair) => (pair.from && pair.to ? [[pair.from.id, pair.to.id]] : [])));

@@ -1,4 +1,4 @@
-import { printAmount, printDay, printDays, printMoney, printMoneyChange } from '../../base/units/index.js';
+import { printDay, printDays, printMoney, printMoneyChange, printWeight } from '../../base/units/index.js';
 import type { SelectionChange, SelectionSide } from './room-change.js';
 import { laterWords, leadWords, poundsWords, quantityWords } from './words.js';
 
@@ -50,7 +50,7 @@ export function selectionRows(change: SelectionChange): readonly SelectionRow[] 
 
 function weightText({ pounds, counted }: SelectionSide): string {
   if (counted === undefined) return '';
-  return pounds === undefined ? 'not recorded' : `${printAmount(pounds, 0)} lb`;
+  return pounds === undefined ? 'not recorded' : printWeight(pounds);
 }
 
 function leadText({ leadDays, counted, option }: SelectionSide): string {

@@ -1,5 +1,14 @@
 import { printWorkingDays } from '../calendar/index.js';
-import { printAmount, printArea, printLength, type Cents, type Length } from '../../base/units/index.js';
+import {
+  printArea,
+  printLength,
+  type Cents,
+  type Length,
+  type Area,
+  printQuantity,
+  printSize,
+  unitName,
+} from '../../base/units/index.js';
 import type { Comparison, MoneyChange } from './comparison.js';
 import type { Quantity, Aspect, MeasureChange, RoomChange, SelectionChange, SelectionSide } from './room-change.js';
 
@@ -15,7 +24,7 @@ export function sideWords(side: SelectionSide | undefined): string {
 /** `120 sq ft`, `flats 64.5 sq ft and corners 18 lin ft`. */
 export function quantityWords(quantities: readonly Quantity[]): string {
   return quantities
-    .map(({ part, unit, net }) => `${part === 'main' ? '' : `${part} `}${printAmount(net, 1)} ${unit}`)
+    .map(({ part, unit, net }) => `${part === 'main' ? '' : `${part} `}${printQuantity(net, unit)}`)
     .join(' and ');
 }
 
@@ -25,7 +34,7 @@ export function quantityChangeWords({ quantities, from, to }: SelectionChange): 
   return quantities
     .map((quantity) => {
       const part = quantity.part === 'main' ? '' : `${quantity.part} `;
-      return `${part}${printAmount(quantity.from, 1)} → ${printAmount(quantity.to, 1)} ${quantity.unit}`;
+      return `${part}${printSize(quantity.from, quantity.unit)} → ${printQuantity(quantity.to, quantity.unit)}`;
     })
     .join(', ');
 }
@@ -68,14 +77,14 @@ export function measureDifference(measure: MeasureChange): string {
   const { difference, unit } = measure;
   const sign = difference > 0 ? '+' : '−';
   const size = Math.abs(difference);
-  return `${sign}${unit === 'sq ft' ? `${printAmount(size, 1)} sq ft` : printLength(size as Length)}`;
+  return `${sign}${unit === 'sq ft' ? printArea(size as Area) : printLength(size as Length)}`;
 }
 
 /** `+312 lb`, `no change`, `not recorded`. */
 export function poundsWords(pounds: number | undefined): string {
   if (pounds === undefined) return 'not recorded';
-  const whole = printAmount(Math.abs(pounds), 0);
-  return whole === '0' ? 'no change' : `${pounds > 0 ? '+' : '−'}${whole} lb`;
+  const whole = printSize(Math.abs(pounds), 'lb', 0);
+  return whole === '0' ? 'no change' : `${pounds > 0 ? '+' : '−'}${whole} ${unitName('lb')}`;
 }
 
 /** `3 working days later`, `1 working day earlier`, `no working day apart`. */

@@ -1,5 +1,6 @@
 import type { Records, Room, RoomMeasure } from '../model/index.js';
 import type { Outcome, Problem } from '../../base/problem/index.js';
+import { inLocale } from '../../base/units/index.js';
 import { measureRoom } from './room.js';
 
 export type MeasureHouse = (records: Records) => Outcome<ReadonlyMap<string, RoomMeasure>>;
@@ -37,10 +38,12 @@ function measureBy(records: Records, measure: typeof measureRoom): ReturnType<Me
   const rooms = new Map(records.rooms.map((room) => [room.slug, room]));
   const problems: Problem[] = [];
   const value = new Map<string, RoomMeasure>();
-  for (const room of records.rooms) {
-    const measured = measure(room, { rooms });
-    problems.push(...measured.problems);
-    if (measured.value) value.set(room.slug, measured.value);
-  }
+  inLocale(records.house, () => {
+    for (const room of records.rooms) {
+      const measured = measure(room, { rooms });
+      problems.push(...measured.problems);
+      if (measured.value) value.set(room.slug, measured.value);
+    }
+  });
   return { value, problems };
 }

@@ -1,5 +1,5 @@
 import { lengthOf, perimeter, type findCrossing, type Patch, type Ring } from '../../base/geometry/index.js';
-import { printLength } from '../../base/units/index.js';
+import { printLength, printQuantity } from '../../base/units/index.js';
 
 /** What a tape cannot tell around a shape: 1/16" along its outline, in square feet. Gaps and overlaps below it are let pass. */
 export function slackAround({ outline }: Patch): number {
@@ -8,7 +8,7 @@ export function slackAround({ outline }: Patch): number {
 
 /** Square feet to two places, for a message: `12.5 sq ft`. */
 export function printArea(area: number): string {
-  return `${Math.round(area * 100) / 100} sq ft`;
+  return printQuantity(area, 'sq ft', 2);
 }
 
 /** Where an outline crosses itself, from the south-west of `corner`: `corners 1 to 2 and 3 to 4 meet x 5'-0", y 5'-0" …`. */

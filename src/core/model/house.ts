@@ -1,5 +1,5 @@
 import type { Origin, Path } from '../../base/problem/index.js';
-import type { Cents, Decimal, IsoDate, Length, Unit } from '../../base/units/index.js';
+import type { Cents, Decimal, IsoDate, Length, Locale, Unit } from '../../base/units/index.js';
 import type { RoomUse } from './room.js';
 
 export interface House {
@@ -10,9 +10,11 @@ export interface House {
   /** Where the built site stands, https: handouts look there for the current issue. */
   readonly site?: string;
   readonly people: readonly Person[];
-  /** `beside` prints metric after feet and inches. */
-  readonly metric: 'none' | 'beside';
+  readonly units: Locale['units'];
+  /** Print the other system's figure after the house's own. */
+  readonly beside: boolean;
   readonly currency: string;
+  readonly language?: string;
   readonly climateZone: string;
   readonly contract: Contract;
   /** Calendar days for which a quoted price is taken for good, where the quotation names no last day. */

@@ -1,6 +1,6 @@
 import type { OptionPart } from '../model/index.js';
 import { wholePieces, type Takeoff } from '../takeoff/index.js';
-import type { Cents, Unit } from '../../base/units/index.js';
+import { unitSize, type Cents, type Unit } from '../../base/units/index.js';
 import { makeCost, type Cost } from './cost.js';
 import { asInvoiced } from './invoiced.js';
 import type { Item, PriceBook } from './item.js';
@@ -50,9 +50,9 @@ export function pricePool(id: string, items: readonly Item[], supply: Item['supp
     const ordered = orderQuantity(takeoffs, part.pack?.holds, part.unit);
     if (ordered.net === 0) continue;
     const bought = {
-      material: priceOf(part.material, ordered.quantity),
+      material: priceOf({ rate: part.material, unit: part.unit }, ordered.quantity),
       freight: freightLeft,
-      labor: priceOf(part.labor, ordered.net),
+      labor: priceOf({ rate: part.labor, unit: part.unit }, ordered.net),
     };
     freightLeft = 0;
     const full = { ...bought, tax: taxOn(bought, book.contract.tax) };
@@ -87,7 +87,8 @@ function orderQuantity(
   }
   if (unit === 'each' || unit === 'lump')
     return { net, required, packs: wholePieces(required), quantity: wholePieces(required) };
-  const quantity = wholePieces(required * 100) / 100;
+  const hundredth = unitSize(unit) / 100;
+  const quantity = wholePieces(required / hundredth) * hundredth;
   return { net, required, packs: quantity, quantity };
 }
 

@@ -1,40 +1,44 @@
-import { add, dinero, halfUp, multiply, toSnapshot, transformScale } from 'dinero.js/bigint';
-import type { Cents, Decimal } from '../../base/units/index.js';
+import { add, dinero, halfUp, multiply, toSnapshot, transformScale, type Dinero } from 'dinero.js/bigint';
+import { currency, houseRate, type Cents, type Decimal, type Rate } from '../../base/units/index.js';
 
-/** Any currency with cents will do: the house names its own, and no two are ever mixed. */
-const cents = { code: 'XXX', base: 10n, exponent: 2n } as const;
+/** Any currency will do: the house names its own, and no two are ever mixed. */
+const coins = () => ({ code: 'XXX', base: 10n, exponent: scaleOfCoins() });
+const scaleOfCoins = (): bigint => BigInt(currency().digits);
 const quantityScale = 6;
 
-/** rate × quantity in whole cents, rounded half up, once. The quantity counts to a millionth. */
-export function priceOf(rate: Decimal, quantity: number): Cents {
-  const price = dinero({ amount: BigInt(rate.amount), currency: cents, scale: BigInt(rate.scale) });
-  const times = { amount: BigInt(Math.round(quantity * 10 ** quantityScale)), scale: BigInt(quantityScale) };
-  return wholeCents(multiply(price, times));
+/** rate × quantity in whole cents, rounded half up, once. The quantity counts to a millionth of the unit that the house reads: what is
+ *  printed is what is multiplied, in square feet as in square metres. */
+export function priceOf(of: Rate, quantity: number): Cents {
+  const { rate, times } = houseRate(of);
+  const price = dinero({ amount: BigInt(rate.amount), currency: coins(), scale: BigInt(rate.scale) });
+  const count = { amount: BigInt(Math.round(quantity * times * 10 ** quantityScale)), scale: BigInt(quantityScale) };
+  return wholeCoins(multiply(price, count));
 }
 
 /** A share of an amount in whole cents, rounded half up (away from zero for credits, so that a change and its reverse
  *  are the same figure). */
 export function shareOf(amount: Cents, share: Decimal): Cents {
   const sign = amount < 0 ? -1 : 1;
-  const price = dinero({ amount: BigInt(Math.abs(amount)), currency: cents, scale: 2n });
-  const rounded = wholeCents(multiply(price, { amount: BigInt(share.amount), scale: BigInt(share.scale) }));
+  const rounded = wholeCoins(
+    multiply(inCoins(Math.abs(amount)), { amount: BigInt(share.amount), scale: BigInt(share.scale) }),
+  );
   return (sign * rounded || 0) as Cents;
 }
 
 /** What several rates take of several amounts, together: the exact sum in whole cents, rounded half up, once. */
 export function sumOfShares(parts: readonly { readonly amount: Cents; readonly share: Decimal }[]): Cents {
-  const nothing = dinero({ amount: 0n, currency: cents, scale: 2n });
   const exact = parts.map(({ amount, share }) =>
-    multiply(dinero({ amount: BigInt(amount), currency: cents, scale: 2n }), {
-      amount: BigInt(share.amount),
-      scale: BigInt(share.scale),
-    }),
+    multiply(inCoins(amount), { amount: BigInt(share.amount), scale: BigInt(share.scale) }),
   );
-  return wholeCents(exact.reduce(add, nothing));
+  return wholeCoins(exact.reduce(add, inCoins(0)));
 }
 
-function wholeCents(price: ReturnType<typeof multiply<bigint, string>>): Cents {
-  return Number(toSnapshot(transformScale(price, 2n, halfUp)).amount) as Cents;
+function inCoins(amount: number): Dinero<bigint, string> {
+  return dinero({ amount: BigInt(amount), currency: coins(), scale: scaleOfCoins() });
+}
+
+function wholeCoins(price: Dinero<bigint, string>): Cents {
+  return Number(toSnapshot(transformScale(price, scaleOfCoins(), halfUp)).amount) as Cents;
 }
 
 /** Shares an amount out by weight so that the shares add up to it to the cent: each gets its whole cents, and the cents

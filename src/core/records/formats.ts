@@ -1,5 +1,9 @@
 import type { ProblemCode } from '../../base/problem/index.js';
 import {
+  currency,
+  isCurrency,
+  isLanguage,
+  isMetric,
   parseArea,
   parseCalendarDays,
   parseDay,
@@ -16,6 +20,7 @@ import {
   printMoney,
   read,
   unread,
+  withSign,
   type Area,
   type Cents,
   type Length,
@@ -29,7 +34,7 @@ export interface Notation {
   readonly code: ProblemCode;
   /** With its article: 'a length'. */
   readonly what: string;
-  readonly example: string;
+  example(): string;
   read(text: string): Reading<unknown>;
   /** What a bare number was probably meant to be. */
   fromNumber?(number: number): string;
@@ -51,7 +56,7 @@ export function readDimension(text: string): Reading<Length> {
 export function readMoney(text: string): Reading<Cents> {
   const reading = parseMoney(text);
   return reading.ok && reading.value < 0
-    ? unread(`'${text}' is less than nothing`, 'write an amount of $0 or more')
+    ? unread(`'${text}' is less than nothing`, `write an amount of ${withSign('0')} or more`)
     : reading;
 }
 
@@ -74,7 +79,7 @@ export function readFlatCeiling(text: string): Reading<Length> {
   const bare = readDimension(text);
   const fix = bare.ok
     ? `did you mean flat ${text.trim()}?`
-    : `write flat and a height, such as flat 9'-0", or a form such as { form: shed, … }`;
+    : `write flat and a height, such as flat ${isMetric() ? '2.4 m' : `9'-0"`}, or a form such as { form: shed, … }`;
   return unread(`'${text}' is not a ceiling`, fix);
 }
 
@@ -84,87 +89,132 @@ type OpeningRule = { readonly rule: 'all' | 'none' } | { readonly rule: 'over'; 
 export function readOpeningRule(text: string): Reading<OpeningRule> {
   if (text === 'none' || text === 'all') return read({ rule: text });
   const [, size] = /^over (.+)$/u.exec(text) ?? [];
-  if (size === undefined) return unread(`'${text}' is no rule for openings`, 'write none, all, or over 32 sq ft');
+  if (size === undefined)
+    return unread(`'${text}' is no rule for openings`, `write none, all, or over ${isMetric() ? '3 m2' : '32 sq ft'}`);
   const area = parseArea(size);
   return area.ok ? read({ rule: 'over', area: area.value }) : area;
 }
 
+/** An example in the units of the house in force. */
+function either(customary: string, metric: string): () => string {
+  return () => (isMetric() ? metric : customary);
+}
+
+const areaUnit = (): string => (isMetric() ? 'm2' : 'sq ft');
+
+function readCurrency(text: string): Reading<string> {
+  if (isCurrency(text)) return read(text);
+  return unread(`'${text}' is no currency`, 'write its code of three capital letters, such as USD, EUR or CHF');
+}
+
+function readLanguage(text: string): Reading<string> {
+  if (isLanguage(text)) return read(text);
+  return unread(`'${text}' is no tag of a language`, 'write such as en-US, en-GB or de-CH');
+}
+
 /** Every `format` of the schemas. */
 export const notations: Readonly<Record<string, Notation>> = {
-  length: { code: 'length-unreadable', what: 'a length', example: `14'-6"`, read: readLength },
-  dimension: { code: 'length-unreadable', what: 'a length', example: `14'-6"`, read: readDimension },
-  coordinate: { code: 'length-unreadable', what: 'a length', example: `14'-6"`, read: parseLength },
-  size: { code: 'size-unreadable', what: 'a size', example: `24'-0" x 18'-6"`, read: parseSize },
+  length: { code: 'length-unreadable', what: 'a length', example: either(`14'-6"`, '4.42 m'), read: readLength },
+  dimension: { code: 'length-unreadable', what: 'a length', example: either(`14'-6"`, '4.42 m'), read: readDimension },
+  coordinate: { code: 'length-unreadable', what: 'a length', example: either(`14'-6"`, '4.42 m'), read: parseLength },
+  size: {
+    code: 'size-unreadable',
+    what: 'a size',
+    example: either(`24'-0" x 18'-6"`, '7.2 m x 5.6 m'),
+    read: parseSize,
+  },
   money: {
     code: 'money-unreadable',
     what: 'an amount of money',
-    example: '$12,450',
+    example: () => withSign('12,450'),
     read: readMoney,
     fromNumber: money,
   },
   'money-change': {
     code: 'money-unreadable',
     what: 'an amount of money',
-    example: '$1,240 or -$310',
+    example: () => `${withSign('1,240')} or -${withSign('310')}`,
     read: parseMoney,
     fromNumber: money,
   },
-  rate: { code: 'rate-unreadable', what: 'a rate', example: '$7.40 / sq ft', read: parseRate },
+  rate: {
+    code: 'rate-unreadable',
+    what: 'a rate',
+    example: () => `${withSign('7.40')} / ${areaUnit()}`,
+    read: parseRate,
+  },
   'money-or-rate': {
     code: 'money-unreadable',
     what: 'an amount of money or a rate',
-    example: '$9,800 or $6.50 / sq ft',
+    example: () => `${withSign('9,800')} or ${withSign('6.50')} / ${areaUnit()}`,
     read: readSum,
     fromNumber: money,
   },
+  currency: { code: 'currency-unknown', what: 'the code of a currency', example: () => 'USD', read: readCurrency },
+  language: { code: 'language-unknown', what: 'the tag of a language', example: () => 'en-US', read: readLanguage },
   percent: {
     code: 'percent-unreadable',
     what: 'a percentage',
-    example: '15 %',
+    example: () => '15 %',
     read: parsePercent,
     fromNumber: (number) => `${number} %`,
   },
-  day: { code: 'day-unreadable', what: 'a day', example: '2026-05-04', read: parseDay },
+  day: { code: 'day-unreadable', what: 'a day', example: () => '2026-05-04', read: parseDay },
   days: {
     code: 'days-unreadable',
     what: 'a time',
-    example: '30 days or 6 weeks',
+    example: () => '30 days or 6 weeks',
     read: parseDays,
     fromNumber: (number) => `${number} days`,
   },
   'calendar-days': {
     code: 'days-unreadable',
     what: 'a time',
-    example: '180 days or 26 weeks',
+    example: () => '180 days or 26 weeks',
     read: parseCalendarDays,
     fromNumber: (number) => `${number} days`,
   },
   pitch: {
     code: 'pitch-unreadable',
     what: 'a pitch',
-    example: '6/12',
+    example: either('6/12', '25° or 45 %'),
     read: parsePitch,
-    fromNumber: (number) => `${number}/12`,
+    fromNumber: (number) => (isMetric() ? `${number}° or ${number} %` : `${number}/12`),
   },
-  weight: { code: 'weight-unreadable', what: 'a weight', example: '2.1 lb / sq ft', read: parseWeight },
+  weight: {
+    code: 'weight-unreadable',
+    what: 'a weight',
+    example: either('2.1 lb / sq ft', '10.5 kg / m2'),
+    read: parseWeight,
+  },
   usage: {
     code: 'usage-unreadable',
     what: 'an amount for a quantity',
-    example: '5 gal / 1,000 sq ft',
+    example: either('5 gal / 1,000 sq ft', '0.4 kg / m2'),
     read: parseUsage,
   },
-  quantity: { code: 'quantity-unreadable', what: 'a quantity', example: '24 sq ft', read: parseQuantity },
-  'flat-ceiling': { code: 'ceiling-unreadable', what: 'a ceiling', example: `flat 9'-0"`, read: readFlatCeiling },
+  quantity: {
+    code: 'quantity-unreadable',
+    what: 'a quantity',
+    example: either('24 sq ft', '2.2 m2'),
+    read: parseQuantity,
+  },
+  'flat-ceiling': {
+    code: 'ceiling-unreadable',
+    what: 'a ceiling',
+    example: either(`flat 9'-0"`, 'flat 2.4 m'),
+    read: readFlatCeiling,
+  },
   'opening-rule': {
     code: 'opening-rule-unreadable',
     what: 'a rule for openings',
-    example: 'over 32 sq ft',
+    example: either('over 32 sq ft', 'over 3 m2'),
     read: readOpeningRule,
   },
 };
 
 function money(number: number): string {
-  return printMoney(Math.round(number * 100) as Cents);
+  return printMoney(Math.round(number * 10 ** currency().digits) as Cents);
 }
 
 export const slugPattern = '^[a-z0-9]+(-[a-z0-9]+)*$';

@@ -1,7 +1,15 @@
 import type { FeatureKind } from '../feature/index.js';
 import type { AttributeRule, Source } from '../model/index.js';
 import type { Problem } from '../../base/problem/index.js';
-import { keepBy, keepEach } from '../../base/units/index.js';
+import {
+  inLocale,
+  isCurrency,
+  isLanguage,
+  keepBy,
+  keepEach,
+  usualLocale,
+  type Locale,
+} from '../../base/units/index.js';
 import { checkRecord } from './checked-record.js';
 import type { Draft } from './draft.js';
 import { readFrontMatter, type FrontMatter } from './front-matter.js';
@@ -43,17 +51,37 @@ type Readable = Found & { readonly front: FrontMatter };
 
 /** Reads the files of houses, every file as far as it can be read. A record that several houses have is read once, and is
  *  the same object in each of them. */
-export function draftReader(
-  kinds: readonly FeatureKind<unknown>[],
-): (files: readonly Source[]) => { readonly draft: Draft; readonly problems: readonly Problem[] } {
+export function draftReader(kinds: readonly FeatureKind<unknown>[]): (files: readonly Source[]) => {
+  readonly draft: Draft;
+  readonly problems: readonly Problem[];
+  readonly locale: Locale;
+} {
   const takeApart = keepBy(({ path, text }: Source) => `${path}\n${text}`, takeFileApart);
-  const readers = recordReaders(kinds);
+  const readersFor = keepBy(
+    (of: Locale) => JSON.stringify(of),
+    () => recordReaders(kinds),
+  );
   return (files) => {
     const apart = files.map(takeApart);
     const found = apart.flatMap((file) => file.found ?? []);
     const misplaced = apart.flatMap((file) => file.misplaced);
-    const { draft, problems } = draftOf(found, misplaced.length > 0, readers);
-    return { draft, problems: [...oncePerFolder(misplaced), ...apart.flatMap((file) => file.broken), ...problems] };
+    const own = localeOf(found.find(({ kind }) => kind === 'house')?.front?.data);
+    const { draft, problems } = inLocale(own, () => draftOf(found, misplaced.length > 0, readersFor(own)));
+    return {
+      draft,
+      locale: own,
+      problems: [...oncePerFolder(misplaced), ...apart.flatMap((file) => file.broken), ...problems],
+    };
+  };
+}
+
+/** The locale that the house's record asks for, as far as it can be read: other records are read in it. */
+function localeOf(house: Readonly<Record<string, unknown>> = {}): Locale {
+  const { units, currency, language } = house;
+  return {
+    units: units === 'metric' ? units : 'customary',
+    currency: typeof currency === 'string' && isCurrency(currency) ? currency : usualLocale.currency,
+    ...(typeof language === 'string' && isLanguage(language) && { language }),
   };
 }
 

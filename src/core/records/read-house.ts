@@ -75,8 +75,10 @@ function wholeHouse(
     place: raw.place,
     ...(raw.site !== undefined && { site: raw.site.replace(/\/+$/u, '') }),
     people: raw.people.map(({ role, name, contact }) => ({ role, name, ...(contact !== undefined && { contact }) })),
-    metric: raw.metric ?? 'none',
+    units: raw.units ?? 'customary',
+    beside: (raw.units === 'metric' ? raw.feet : raw.metric) === 'beside',
     currency: raw.currency,
+    ...(raw.language !== undefined && { language: raw.language }),
     climateZone: raw['climate-zone'],
     contract: readContract(raw.contract),
     ...(raw['prices-good-for'] !== undefined && {

@@ -1,4 +1,4 @@
-import { byText } from '../../base/units/index.js';
+import { byText, inLocale } from '../../base/units/index.js';
 import { featureKinds, type FeatureKind } from '../feature/index.js';
 import type { Category, Records, Source } from '../model/index.js';
 import { hasErrors, problemIn, sortProblems, type Outcome, type Problem } from '../../base/problem/index.js';
@@ -25,7 +25,11 @@ export function readRecords(files: readonly Source[], kinds?: readonly FeatureKi
 
 function checkReferences(files: readonly Source[], readDraft: ReturnType<typeof draftReader>): Outcome<Records> {
   const sources = files.toSorted((a, b) => byText(a.path, b.path));
-  const { draft, problems: own } = readDraft(sources);
+  const { draft, problems: own, locale } = readDraft(sources);
+  return inLocale(locale, () => checkDraft(sources, draft, own));
+}
+
+function checkDraft(sources: readonly Source[], draft: Draft, own: readonly Problem[]): Outcome<Records> {
   const problems = sortProblems([
     ...own,
     ...(sources.some(({ path }) => path === 'content/house.md') ? [] : [houseMissing()]),

@@ -214,7 +214,7 @@ function wrongType(error: ErrorObject, path: Path, name: string): Finding {
     readonly pattern?: string;
   };
   const notation = schema.format === undefined ? undefined : notations[schema.format];
-  const asked = notation ? `${notation.what} such as ${notation.example}` : typeWords(schema.type);
+  const asked = notation ? `${notation.what} such as ${notation.example()}` : typeWords(schema.type);
   const message = `${name}: expected ${asked}, got ${data === null ? 'nothing' : typeof data === 'number' ? `the number ${data}` : quoted(data)}`;
   const fix = typeFix(data, schema, notation);
   return { path, code: 'value-type', message, asked, ...(fix !== undefined && { fix }), onKey: data === null };

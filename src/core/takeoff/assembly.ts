@@ -1,6 +1,6 @@
 import { factOf } from '../fact/index.js';
 import type { Assembly, Category, Option } from '../model/index.js';
-import { decimalNumber, printAmount, printLength } from '../../base/units/index.js';
+import { decimalNumber, printAmount, printLength, printResistance } from '../../base/units/index.js';
 import { layerResistance, resistanceInSeries, transmittance } from './arithmetic/index.js';
 import type { AssemblyResistance } from './takeoff.js';
 
@@ -65,5 +65,5 @@ function resist(
 
 /** `Outside wall R-28.8 with its framing`, for people. */
 export function resistanceWords({ name, effective }: AssemblyResistance): string {
-  return `${name} R-${printAmount(effective, 1)} with its framing`;
+  return `${name} ${printResistance(effective)} with its framing`;
 }

@@ -1,6 +1,14 @@
 import { factOf } from '../fact/index.js';
 import type { Convention, Option } from '../model/index.js';
-import { feet, printAmount, printLength, type Area, type Length } from '../../base/units/index.js';
+import {
+  feet,
+  printAmount,
+  printLength,
+  type Area,
+  type Length,
+  printArea,
+  printQuantity,
+} from '../../base/units/index.js';
 import { boardFootFactor, boardLength, paintFor, sheetOrder, withWaste } from './arithmetic/index.js';
 import type { Takeoff, TradeCount } from './takeoff.js';
 
@@ -57,7 +65,7 @@ function gallons(option: Option, { net, times, waste, whole }: CountedArea): rea
       unit: 'gal',
       amount: needed.gallons,
       ...(whole && { whole: needed.cans }),
-      why: `${areaWords(net, times, waste, 'coats')}, ${printAmount(spread, 0)} sq ft to a gallon`,
+      why: `${areaWords(net, times, waste, 'coats')}, ${printQuantity(spread, 'sq ft / gal', 0)}`,
       source: 'coverage is product data; common practice, no source',
     },
   ];
@@ -106,7 +114,7 @@ function sheets(option: Option, { net, times, waste, whole }: CountedArea): read
       unit: `${sheetUnit} ${printLength(width)} × ${printLength(length)}`,
       amount: withWaste(total(parts), waste) / sheet,
       ...(whole && { whole: sheetOrder(parts, sheet, waste) }),
-      why: `${printAmount(sheet, 1)} sq ft to a sheet${whole ? '; walls and ceilings in whole sheets, then waste, then whole sheets' : ''}`,
+      why: `${printArea(sheet)} to a sheet${whole ? '; walls and ceilings in whole sheets, then waste, then whole sheets' : ''}`,
       source: 'Estimating in Building Construction, example 16-3',
     };
   });
@@ -119,12 +127,12 @@ function total(areas: readonly Area[]): Area {
 function areaWords(net: readonly Area[], times: number, waste: number, layers: string): string {
   const coats = times === 1 ? '' : ` × ${printAmount(times, 1)} ${layers}`;
   const more = waste === 0 ? '' : ` and ${printAmount(waste * 100, 1)} % waste`;
-  return `${printAmount(total(net), 1)} sq ft${coats}${more}`;
+  return `${printArea(total(net))}${coats}${more}`;
 }
 
 /** `9 gal` whole, or `8.4 gal`; for people. */
 export function countWords({ unit, amount, whole }: TradeCount): string {
-  return `${whole === undefined ? printAmount(amount, 1) : printAmount(whole, 0)} ${unit}`;
+  return whole === undefined ? printQuantity(amount, unit) : `${printAmount(whole, 0)} ${unit}`;
 }
 
 /** `2,428.4 lin ft, 1,214.2 board ft`; sheets of one length or of another: `34 sheets … or 25 sheets …`. */

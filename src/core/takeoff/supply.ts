@@ -1,6 +1,14 @@
 import { factOf } from '../fact/index.js';
 import type { Option, SupplyRule } from '../model/index.js';
-import { decimalNumber, printAmount, printLength, type Unit } from '../../base/units/index.js';
+import {
+  decimalNumber,
+  printAmount,
+  printLength,
+  type Unit,
+  printQuantity,
+  shown,
+  unitName,
+} from '../../base/units/index.js';
 import { jointVolume, packsFor, usedWith, withWaste } from './arithmetic/index.js';
 import { numberOf } from './attribute.js';
 import type { SupplyQuantity, Takeoff } from './takeoff.js';
@@ -56,7 +64,12 @@ function jointFactor(option: Option): SupplyQuantity['factors'] {
     return [{ times: 0, why: `${option.name} gives no thickness: how deep the joints are is not known` }];
   const times = jointVolume({ length, width, thickness }, joint);
   const size = `${printLength(length)} × ${printLength(width)}, ${printLength(thickness)} thick`;
-  return [{ times, why: `cu ft of joint in a sq ft: ${printLength(joint)} around pieces of ${size}` }];
+  return [
+    {
+      times,
+      why: `${unitName('cu ft')} of joint in a ${unitName('sq ft')}: ${printLength(joint)} around pieces of ${size}`,
+    },
+  ];
 }
 
 /** A supply over several places; for the whole house in whole packs bought once. */
@@ -114,8 +127,9 @@ function withShare(pool: SupplyOrder, selection: string, { net, required, source
 
 /** `380 lin ft / 1,000 sq ft × 844 sq ft` with its factors, for people. */
 export function supplyWords({ follows, usage, factors, waste, why }: SupplyQuantity): string {
-  const rate = `${printAmount(usage.amount, 3)} ${usage.unit} for ${usage.per === 1 ? 'a' : printAmount(usage.per, 3)} ${usage.of}`;
+  const per = shown(usage.per, usage.of, 3);
+  const rate = `${printQuantity(usage.amount, usage.unit, 3)} for ${Math.abs(per.amount - 1) < 1e-9 ? 'a' : printAmount(per.amount, 3)} ${per.unit}`;
   const times = factors.map((factor) => ` × ${printAmount(factor.times, 4)} (${factor.why})`).join('');
   const more = waste.percent === 0 ? '' : `, and ${printAmount(waste.percent, 1)} % waste`;
-  return `${printAmount(follows.quantity, 1)} ${follows.unit}${times} at ${rate}${more}${why === undefined ? '' : `; ${why}`}`;
+  return `${printQuantity(follows.quantity, follows.unit)}${times} at ${rate}${more}${why === undefined ? '' : `; ${why}`}`;
 }

@@ -1,3 +1,4 @@
+import { printQuantity } from '../../base/units/index.js';
 import { floorArea, type RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { boxAround, isInside, spotsInside } from '../inside.js';
@@ -12,7 +13,7 @@ import { textWidth } from '../text-width.js';
 export function drawRoomLabel(sheet: Sheet, measure: RoomMeasure, room: { number: string; name: string }): void {
   const outline = measure.plan.map((point) => sheet.spot(point));
   const radius = numberRadius(room.number);
-  const facts = [`${Math.round(floorArea(measure.floor))} sq ft`, `ceiling ${heights(measure)}`];
+  const facts = [printQuantity(floorArea(measure.floor), 'sq ft', 0), `ceiling ${heights(measure)}`];
   const forms = [
     { lines: [room.name, facts.join(' · ')] },
     { lines: [room.name, ...facts] },

@@ -1,9 +1,9 @@
 import type { BookRoom, LookUp } from '../../core/book/index.js';
 import {
   printArea,
-  printAreaMetric,
+  printAreaBeside,
   printLength,
-  printMetric,
+  printLengthBeside,
   printMoneyChange,
   type Area,
   type Length,
@@ -95,16 +95,16 @@ function signedText({ signed }: BookRoom): string {
 
 function roomFacts(room: BookRoom, look: LookUp): readonly Fact[] {
   const { measure } = room;
-  const metric = look.book.house.metric === 'beside';
+  const { beside } = look.book.house;
   const area = (label: string, value: Area): Fact => ({
     label,
     text: printArea(value),
-    beside: metric ? printAreaMetric(value) : '',
+    beside: beside ? printAreaBeside(value) : '',
   });
   const length = (label: string, value: Length): Fact => ({
     label,
     text: printLength(value),
-    beside: metric ? printMetric(value) : '',
+    beside: beside ? printLengthBeside(value) : '',
   });
   const level = measure.lowest === measure.highest;
   const walls = measure.walls.filter(({ openTo }) => openTo === undefined);

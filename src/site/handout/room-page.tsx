@@ -1,6 +1,6 @@
 import type { VNode } from 'preact';
 import type { HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
-import { printAmount, printDay } from '../../base/units/index.js';
+import { printAmount, printDay, printQuantity, printSize } from '../../base/units/index.js';
 import { CellHtml } from '../../write/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { DrawingFigure } from '../parts/drawing.js';
@@ -22,11 +22,11 @@ export function RoomPage({ room }: { room: HandoutRoom }): VNode {
       </p>
       <h1>{room.name}</h1>
       <Facts
-        facts={room.facts.map(({ label, text, metric }) => ({
+        facts={room.facts.map(({ label, text, beside }) => ({
           label,
           value: (
             <>
-              {text} {metric !== undefined && <span class="metric">{metric}</span>}
+              {text} {beside !== undefined && <span class="metric">{beside}</span>}
             </>
           ),
         }))}
@@ -140,12 +140,12 @@ function Needs({ needs }: { needs: readonly HandoutNeed[] }): VNode {
 function Quantity({ quantity }: { quantity: HandoutQuantity }): VNode {
   const { part, net, required, unit, wastePercent, factors, layout } = quantity;
   const label = part === '' ? 'Quantity' : `Quantity, ${part}`;
-  const whole = `${printAmount(net, 1)} ${unit}`;
+  const whole = printQuantity(net, unit);
   const times = factors.length === 0 ? '' : `, ${factors.join(', ')}`;
   const amountText =
     net === required
       ? whole
-      : `${whole} net${times}; ${printAmount(required, 1)} ${unit} with ${printAmount(wastePercent, 1)} % waste`;
+      : `${whole} net${times}; ${printQuantity(required, unit)} with ${printAmount(wastePercent, 1)} % waste`;
   return (
     <>
       <Line label={label} value={amountText} />
@@ -168,12 +168,12 @@ function HowMeasured({ quantities }: { quantities: readonly HandoutQuantity[] })
         <ul class="plain-list">
           {places.map(({ name, gross, adjustments, net }) => (
             <li>
-              {part === '' ? name : `${name}, ${part}`}: {printAmount(gross, 1)}
+              {part === '' ? name : `${name}, ${part}`}: {printSize(gross, unit)}
               {adjustments.map(
-                ({ what, why, amount }) => ` ${amount < 0 ? '' : '+'}${printAmount(amount, 1)} ${what} (${why})`,
+                ({ what, why, amount }) => ` ${amount < 0 ? '' : '+'}${printSize(amount, unit)} ${what} (${why})`,
               )}
               {' = '}
-              {printAmount(net, 1)} {unit}
+              {printQuantity(net, unit)}
             </li>
           ))}
         </ul>

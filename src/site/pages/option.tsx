@@ -1,7 +1,15 @@
 import type { VNode } from 'preact';
 import type { BookOption, BookSelection } from '../../core/book/index.js';
 import type { OptionPart } from '../../core/model/index.js';
-import { capital, lower, printDollars, printLength, printMoney, printPercent } from '../../base/units/index.js';
+import {
+  capital,
+  lower,
+  printDollars,
+  printLength,
+  printMoney,
+  printPercent,
+  printWeightPer,
+} from '../../base/units/index.js';
 import { orderText, quantityText } from '../parts/arithmetic.js';
 import { DataTable } from '../parts/data-table.js';
 import { Swatch } from '../parts/drawing.js';
@@ -42,7 +50,7 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
           facts={[
             ...option.attributes.map(({ label, attribute }) => ({ label, value: attribute.text })),
             option.thickness !== undefined && { label: 'Thickness', value: printLength(option.thickness) },
-            option.weight && { label: 'Weight', value: `${option.weight.pounds} lb / ${option.weight.per}` },
+            option.weight && { label: 'Weight', value: printWeightPer(option.weight) },
             { label: 'Lead time', value: option.leadDays === 0 ? 'from stock' : `${option.leadDays} working days` },
             { label: 'Freight, whole order', value: option.freight === 0 ? 'none' : printMoney(option.freight) },
             option.quoted && {

@@ -1,7 +1,18 @@
 import { floorArea } from '../../core/model/index.js';
 import type { VNode } from 'preact';
 import type { BookRoom, BookSelection } from '../../core/book/index.js';
-import { capital, printAmount, printLength, printMoney, type Cents } from '../../base/units/index.js';
+import {
+  capital,
+  printLength,
+  printMoney,
+  type Cents,
+  type Area,
+  fromFeet,
+  printArea,
+  printQuantity,
+  printSize,
+  unitName,
+} from '../../base/units/index.js';
 import { cautionWords, countWords, type Caution } from '../../core/caution/index.js';
 import { SignMark } from '../../write/index.js';
 import { drawRoom } from '../drawings.js';
@@ -169,8 +180,11 @@ function RoomFacts({ room }: { room: BookRoom }): VNode {
             ? { label: 'Height, lowest', value: <Len length={measure.lowest} /> }
             : { label: 'Height', value: <Len length={measure.highest} /> },
           slopes && { label: 'Height, highest', value: <Len length={measure.highest} /> },
-          { label: 'Volume', value: `${printAmount(measure.volume, 0)} cu ft` },
-          slopes && { label: `Floor under 7'-0" or more`, value: <AreaText area={measure.headroom.sevenFeet} /> },
+          { label: 'Volume', value: printQuantity(measure.volume, 'cu ft', 0) },
+          slopes && {
+            label: `Floor under ${printLength(fromFeet(7))} or more`,
+            value: <AreaText area={measure.headroom.sevenFeet} />,
+          },
         ]}
       />
       <DataTable
@@ -181,23 +195,23 @@ function RoomFacts({ room }: { room: BookRoom }): VNode {
           { head: 'Wall', names: true, cell: (wall) => capital(wall.name) },
           { head: 'Run', numeric: true, cell: (wall) => printLength(wall.run) },
           {
-            head: 'Gross, sq ft',
+            head: `Gross, ${unitName('sq ft')}`,
             numeric: true,
-            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.gross} /> : '–'),
+            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.gross} unit="sq ft" /> : '–'),
           },
           {
             head: 'Taken off',
             cell: (wall) =>
               wall.openTo === undefined
                 ? wall.deductions
-                    .map((deduction) => `${deduction.what} ${printAmount(deduction.area, 1)}`)
+                    .map((deduction) => `${deduction.what} ${printSize(deduction.area, 'sq ft')}`)
                     .join(', ') || 'nothing'
                 : 'open, no wall',
           },
           {
-            head: 'Net, sq ft',
+            head: `Net, ${unitName('sq ft')}`,
             numeric: true,
-            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.net} /> : '–'),
+            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.net} unit="sq ft" /> : '–'),
           },
         ]}
       />
@@ -208,7 +222,11 @@ function RoomFacts({ room }: { room: BookRoom }): VNode {
           rows={measure.steps}
           columns={[
             { head: 'Step', names: true, cell: (step) => step.name },
-            { head: 'Net, sq ft', numeric: true, cell: (step) => <AmountCell amount={step.net} /> },
+            {
+              head: `Net, ${unitName('sq ft')}`,
+              numeric: true,
+              cell: (step) => <AmountCell amount={step.net} unit="sq ft" />,
+            },
           ]}
         />
       )}
@@ -221,7 +239,7 @@ function RoomFacts({ room }: { room: BookRoom }): VNode {
               <Facts
                 facts={[
                   ...feature.facts.map((fact) => ({ label: fact.label, value: fact.text })),
-                  ...feature.faces.map((face) => ({ label: face.name, value: `${printAmount(face.net, 1)} sq ft` })),
+                  ...feature.faces.map((face) => ({ label: face.name, value: printArea(face.net as Area) })),
                   ...feature.runs.map((run) => ({ label: run.name, value: printLength(run.length) })),
                 ]}
               />

@@ -1,3 +1,4 @@
+import { unitName } from '../../base/units/index.js';
 import { floorArea } from '../../core/model/index.js';
 import type { VNode } from 'preact';
 import { DataTable } from '../parts/data-table.js';
@@ -22,15 +23,19 @@ export function RoomsPage(): VNode {
           { head: 'Room', names: true, cell: (room) => <RoomLink room={room} />, foot: 'House' },
           { head: 'Level', cell: (room) => view.levelName(room.level) },
           {
-            head: 'Floor, sq ft',
+            head: `Floor, ${unitName('sq ft')}`,
             numeric: true,
-            cell: (room) => <AmountCell amount={floorArea(room.measure.floor)} />,
+            cell: (room) => <AmountCell amount={floorArea(room.measure.floor)} unit="sq ft" />,
           },
-          { head: 'Ceiling, sq ft', numeric: true, cell: (room) => <AmountCell amount={room.measure.ceiling.net} /> },
           {
-            head: 'Volume, cu ft',
+            head: `Ceiling, ${unitName('sq ft')}`,
             numeric: true,
-            cell: (room) => <AmountCell amount={room.measure.volume} digits={0} />,
+            cell: (room) => <AmountCell amount={room.measure.ceiling.net} unit="sq ft" />,
+          },
+          {
+            head: `Volume, ${unitName('cu ft')}`,
+            numeric: true,
+            cell: (room) => <AmountCell amount={room.measure.volume} unit="cu ft" digits={0} />,
           },
           { head: 'Open', numeric: true, cell: (room) => (room.open === 0 ? '–' : room.open) },
           {

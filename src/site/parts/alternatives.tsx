@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import type { Alternative, BookSelection } from '../../core/book/index.js';
 import { changeWords } from '../../sheet/index.js';
-import { printAmount, printMoney, printMoneyChange } from '../../base/units/index.js';
+import { printMoney, printMoneyChange, printWeight } from '../../base/units/index.js';
 import { leftWords, rangeWords } from '../../table/index.js';
 import { useView } from '../sheet-context.js';
 import { quantityText } from './arithmetic.js';
@@ -89,7 +89,7 @@ function AlternativeColumn({
         </div>
         <div>
           <dt>Weight in place</dt>
-          <dd>{pounds === undefined ? 'not recorded' : `${printAmount(pounds, 0)} lb`}</dd>
+          <dd>{pounds === undefined ? 'not recorded' : printWeight(pounds)}</dd>
         </div>
         <div>
           <dt>Decide by</dt>

@@ -1,7 +1,7 @@
 import { Fragment, type VNode } from 'preact';
 import type { Lot, Order } from '../../core/price/index.js';
 import { countsWords, supplyWords, type Takeoff } from '../../core/takeoff/index.js';
-import { capital, printAmount, printLength, printQuantity } from '../../base/units/index.js';
+import { capital, printAmount, printLength, printQuantity, unitName } from '../../base/units/index.js';
 import { useView } from '../sheet-context.js';
 import { AmountCell } from './figures.js';
 import { Resistance } from './resistance.js';
@@ -52,16 +52,16 @@ function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Ta
     <div class="arithmetic">
       {many && <p class="arithmetic-part">{capital(takeoff.part)}</p>}
       <table>
-        <caption class="for-the-ear">Quantity step by step, {unit === 'each' ? 'each' : unit}</caption>
+        <caption class="for-the-ear">Quantity step by step, {unitName(unit)}</caption>
         <tbody>
           {places.map((place) => (
             <Fragment>
               <tr>
                 <th scope="row">{place.name}</th>
                 <td class="number">
-                  <AmountCell amount={place.gross} />
+                  <AmountCell amount={place.gross} unit={unit} />
                 </td>
-                <td class="unit">{unit}</td>
+                <td class="unit">{unitName(unit)}</td>
               </tr>
               {place.adjustments.map((adjustment) => (
                 <tr class="step">
@@ -69,9 +69,9 @@ function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Ta
                     {adjustment.what} <span class="why">{adjustment.why}</span>
                   </th>
                   <td class="number">
-                    <AmountCell amount={adjustment.amount} />
+                    <AmountCell amount={adjustment.amount} unit={unit} />
                   </td>
-                  <td class="unit">{unit}</td>
+                  <td class="unit">{unitName(unit)}</td>
                 </tr>
               ))}
             </Fragment>
@@ -80,9 +80,9 @@ function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Ta
             <tr class="sum">
               <th scope="row">Net</th>
               <td class="number">
-                <AmountCell amount={net} />
+                <AmountCell amount={net} unit={unit} />
               </td>
-              <td class="unit">{unit}</td>
+              <td class="unit">{unitName(unit)}</td>
             </tr>
           )}
           {factors.map((factor) => (
@@ -108,9 +108,9 @@ function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Ta
           <tr class="sum">
             <th scope="row">Needed here</th>
             <td class="number">
-              <AmountCell amount={required} />
+              <AmountCell amount={required} unit={unit} />
             </td>
-            <td class="unit">{unit}</td>
+            <td class="unit">{unitName(unit)}</td>
           </tr>
         </tbody>
       </table>
@@ -143,7 +143,7 @@ function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Ta
           <ul class="plain-list">
             {supplies.map((supply) => (
               <li>
-                {supply.what}: {printAmount(supply.required, 1)} {supply.unit}{' '}
+                {supply.what}: {printQuantity(supply.required, supply.unit)}{' '}
                 <span class="why">
                   {supplyWords(supply)}. Source: {supply.source}.
                 </span>

@@ -1,12 +1,14 @@
 import type { VNode } from 'preact';
 import {
   printAmount,
-  printAreaMetric,
+  printArea,
+  printAreaBeside,
   printDay,
   printLength,
-  printMetric,
+  printLengthBeside,
   printMoney,
   printMoneyChange,
+  shown,
   type Area,
   type Cents,
   type IsoDate,
@@ -20,9 +22,18 @@ export function MoneyCell({ cents, change = false }: { cents: Cents; change?: bo
   return <Aligned text={change ? printMoneyChange(cents, 'always') : printMoney(cents, 'always')} digits={2} />;
 }
 
-/** A quantity in a column, one digit after the point at most. */
-export function AmountCell({ amount, digits = 1 }: { amount: number; digits?: number }): VNode {
-  return <Aligned text={printAmount(amount, digits)} digits={digits} />;
+/** A quantity in a column, one digit after the point at most; of a unit, in the house's. */
+export function AmountCell({
+  amount,
+  unit = '',
+  digits = 1,
+}: {
+  amount: number;
+  unit?: string;
+  digits?: number;
+}): VNode {
+  const own = shown(amount, unit, digits);
+  return <Aligned text={printAmount(own.amount, own.digits)} digits={own.digits} />;
 }
 
 /** A number whose point stands under the points above it: what follows the point has a fixed width. */
@@ -38,23 +49,23 @@ function Aligned({ text, digits, quiet = false }: { text: string; digits: number
   );
 }
 
-/** Feet and inches, with metric beside where the house asks for it. */
+/** A length, with the other system's beside where the house asks for it. */
 export function Len({ length }: { length: Length }): VNode {
-  const { metric } = useView().book.house;
+  const { beside } = useView().book.house;
   return (
     <span class="figure">
       {printLength(length)}
-      {metric === 'beside' && <span class="metric"> {printMetric(length)}</span>}
+      {beside && <span class="metric"> {printLengthBeside(length)}</span>}
     </span>
   );
 }
 
 export function AreaText({ area }: { area: Area }): VNode {
-  const { metric } = useView().book.house;
+  const { beside } = useView().book.house;
   return (
     <span class="figure">
-      {printAmount(area, 1)} sq ft
-      {metric === 'beside' && <span class="metric"> {printAreaMetric(area)}</span>}
+      {printArea(area)}
+      {beside && <span class="metric"> {printAreaBeside(area)}</span>}
     </span>
   );
 }

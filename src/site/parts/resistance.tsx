@@ -1,14 +1,14 @@
 import type { VNode } from 'preact';
 import { assemblySteps } from '../../table/index.js';
 import type { AssemblyResistance } from '../../core/takeoff/index.js';
-import { printAmount } from '../../base/units/index.js';
+import { printAmount, printResistance, unitName } from '../../base/units/index.js';
 
 /** What framing leaves of the insulation's R, step by step. A figure for the energy report to confirm. */
 export function Resistance({ assembly }: { assembly: AssemblyResistance }): VNode {
   return (
     <div class="arithmetic">
       <p class="arithmetic-part">
-        {assembly.name}: R-{printAmount(assembly.effective, 1)} with its framing
+        {assembly.name}: {printResistance(assembly.effective)} with its framing
       </p>
       <table>
         <caption class="for-the-ear">{assembly.name}, resistance step by step</caption>
@@ -24,7 +24,7 @@ export function Resistance({ assembly }: { assembly: AssemblyResistance }): VNod
           ))}
         </tbody>
       </table>
-      <p class="why">R in sq ft h °F / Btu, U is 1 / R. The energy report and local code govern.</p>
+      <p class="why">R in {unitName('sq ft h °F / Btu')}, U is 1 / R. The energy report and local code govern.</p>
     </div>
   );
 }

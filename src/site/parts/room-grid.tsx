@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import type { BookRoom } from '../../core/book/index.js';
 import { floorArea } from '../../core/model/index.js';
-import { feet, printAmount, printMoneyChange } from '../../base/units/index.js';
+import { feet, printMoneyChange, printQuantity } from '../../base/units/index.js';
 import { SignMark } from '../../write/index.js';
 import { roomPath } from '../paths.js';
 import { useView } from '../sheet-context.js';
@@ -58,7 +58,7 @@ function RoomTile({ room, perFoot }: { room: BookRoom; perFoot: number }): VNode
               : 'all chosen'}
         </span>
         <span class="room-facts">
-          {printAmount(floorArea(room.measure.floor), 0)} sq ft
+          {printQuantity(floorArea(room.measure.floor), 'sq ft', 0)}
           {room.change === 0 ? '' : `, ${printMoneyChange(room.change)}`}
         </span>
       </PageLink>

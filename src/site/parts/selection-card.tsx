@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import type { BookSelection } from '../../core/book/index.js';
 import { describePush, describeSlack } from '../../core/calendar/index.js';
 import { changeWords } from '../../sheet/index.js';
-import { printAmount, printMoney, printMoneyChange } from '../../base/units/index.js';
+import { printMoney, printMoneyChange, printWeight } from '../../base/units/index.js';
 import { placesOf, standingWords } from '../../table/index.js';
 import { anchorOf, pagePaths, selectionAnchor } from '../paths.js';
 import { useView } from '../sheet-context.js';
@@ -121,7 +121,7 @@ function ChoiceFacts({ selection }: { selection: BookSelection }): VNode {
         },
         standard === undefined && change !== 0 && { label: 'Changes the contract by', value: printMoneyChange(change) },
         allowance !== undefined && { label: 'Allowance', value: <AllowanceLink id={allowance} /> },
-        pounds !== undefined && { label: 'Weight in place', value: `${printAmount(pounds, 0)} lb` },
+        pounds !== undefined && { label: 'Weight in place', value: printWeight(pounds) },
         chosenOn !== undefined && { label: 'Chosen', value: <Day day={chosenOn} /> },
         chosenBy !== undefined && { label: 'Chosen by', value: chosenBy },
         state === 'chosen' && { label: 'Order by', value: <Day day={decision.orderBy} /> },

@@ -1,7 +1,7 @@
 import type { BookHouseAlternative } from '../../core/book/index.js';
 import { describeSlack, printWorkingDays } from '../../core/calendar/index.js';
 import { col, quiet } from '../../sheet/index.js';
-import { counted, printAmount, printDay, printMoney, type Cents } from '../../base/units/index.js';
+import { counted, printSize, printDay, printMoney, type Cents } from '../../base/units/index.js';
 import { houseSchedule } from '../schedule.js';
 import { todayTitle } from './cells.js';
 
@@ -42,7 +42,7 @@ export const alternatives = houseSchedule<House>(
         'words',
         'weightBefore',
         'Today',
-        ({ with: one }) => quiet(one ? `${printAmount(one.poundsToday, 0)} today` : ''),
+        ({ with: one }) => quiet(one ? `${printSize(one.poundsToday, 'lb', 0)} today` : ''),
         { under: 'weight' },
       ),
       col.words('cautions', 'Cautions', ({ with: one }) => one && cautionCount(one), { width: 'short' }),

@@ -127,8 +127,8 @@ published(
     mark: 'S',
   },
   () => {
-    expect(priceOf({ amount: 50, scale: 2 }, 2000)).toBe(cents(1000));
-    expect(priceOf({ amount: 450, scale: 2 }, 2000 / 9)).toBe(cents(1000));
+    expect(priceOf({ rate: { amount: 50, scale: 2 }, unit: 'sq ft' }, 2000)).toBe(cents(1000));
+    expect(priceOf({ rate: { amount: 450, scale: 2 }, unit: 'sq ft' }, 2000 / 9)).toBe(cents(1000));
   },
 );
 
@@ -142,13 +142,13 @@ published({ what: '6.25 % of $10.99 is $0.69', source: `${salesTax}; figure from
 published(
   { what: '1.234 rounds to 1.23, 1.235 to 1.24', source: `${salesTax}; figures from legalclarity.org`, mark: 'S' },
   () => {
-    expect(priceOf({ amount: 1234, scale: 3 }, 1)).toBe(123);
-    expect(priceOf({ amount: 1235, scale: 3 }, 1)).toBe(124);
+    expect(priceOf({ rate: { amount: 1234, scale: 3 }, unit: 'sq ft' }, 1)).toBe(123);
+    expect(priceOf({ rate: { amount: 1235, scale: 3 }, unit: 'sq ft' }, 1)).toBe(124);
   },
 );
 
 test('the statutes are silent on the third decimal: ours is rounded once from the exact product, not carried over', () => {
   // 0.0049996: rounded at the third decimal it is 0.005 and then 0.01; cut there, or taken whole, it is 0.00.
-  expect(priceOf({ amount: 49_996, scale: 7 }, 1)).toBe(0);
-  expect(priceOf({ amount: 5, scale: 3 }, 1)).toBe(1);
+  expect(priceOf({ rate: { amount: 49_996, scale: 7 }, unit: 'sq ft' }, 1)).toBe(0);
+  expect(priceOf({ rate: { amount: 5, scale: 3 }, unit: 'sq ft' }, 1)).toBe(1);
 });

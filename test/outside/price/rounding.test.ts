@@ -28,7 +28,9 @@ test('a rate times a quantity, at and around every half cent', () => {
     fc.property(fc.integer({ min: 0, max: 100_000 }), fc.constantFrom(-1, 0, 1), (halves, side) => {
       const millionths = halves * 5_000 + side;
       const expected = new Wide(Math.max(0, millionths)).div(10_000);
-      expect(priceOf({ amount: 1, scale: 0 }, Math.max(0, millionths) / 1e6)).toBe(rounded(expected));
+      expect(priceOf({ rate: { amount: 1, scale: 0 }, unit: 'sq ft' }, Math.max(0, millionths) / 1e6)).toBe(
+        rounded(expected),
+      );
     }),
   );
 });

@@ -1,5 +1,5 @@
 import { measureParts, type Convention, type Deduction, type Surface } from '../../model/index.js';
-import { printAmount } from '../../../base/units/index.js';
+import { printArea, type Area } from '../../../base/units/index.js';
 import type { Place } from '../places.js';
 import type { PlaceQuantity } from '../takeoff.js';
 import { isHidden } from '../hidden.js';
@@ -43,7 +43,7 @@ export function quantityOf(id: string, name: string, surface: Surface, rule: Con
 
 function adjust(deduction: Deduction, rule: Convention): PlaceQuantity['adjustments'][number] {
   const { what } = deduction;
-  const size = `${printAmount(deduction.area, 1)} sq ft`;
+  const size = printArea(deduction.area);
   if (deduction.kind === 'void') return { what, amount: -deduction.area, why: 'is a hole' };
   if (deduction.kind === 'feature') {
     return isHidden(deduction, rule)
@@ -52,7 +52,7 @@ function adjust(deduction: Deduction, rule: Convention): PlaceQuantity['adjustme
   }
   if (rule.openings.rule === 'none') return { what, amount: 0, why: `not deducted: openings are left in (${size})` };
   if (rule.openings.rule === 'all') return { what, amount: -deduction.area, why: 'deducted: every opening is' };
-  const limit = `${printAmount(rule.openings.area, 1)} sq ft`;
+  const limit = printArea(rule.openings.area as Area);
   if (deduction.area > rule.openings.area) return { what, amount: -deduction.area, why: `deducted: over ${limit}` };
   return { what, amount: 0, why: `not deducted: not over ${limit} (${size})` };
 }

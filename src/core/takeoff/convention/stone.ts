@@ -1,6 +1,6 @@
 import { factOf } from '../../fact/index.js';
 import { measureParts, type RoomMeasure } from '../../model/index.js';
-import { feet, fromFeet, type Area } from '../../../base/units/index.js';
+import { feet, fromFeet, isMetric, printQuantity, type Area, type Length } from '../../../base/units/index.js';
 import { stoneFlats } from '../arithmetic/index.js';
 import type { Place } from '../places.js';
 import type { PlaceQuantity } from '../takeoff.js';
@@ -22,6 +22,8 @@ export const stone: ConventionRule = {
     return { flats: lessCorners(flats, corners, context), corners };
   },
 };
+
+const metre = 1_000_000_000 as Length;
 
 function sellsCorners({ option }: ConventionContext): boolean {
   return option.parts.some((part) => part.part === 'corners');
@@ -50,7 +52,9 @@ function lessCorners(
   const run = corners.reduce((sum, corner) => sum + corner.net, 0);
   const largest = flats.reduce((best, flat) => (flat.net > best.net ? flat : best));
   const net = stoneFlats(largest.net as Area, fromFeet(run), covers);
-  const why = `a foot of corner covers ${covers} sq ft`;
+  const why = isMetric()
+    ? `a metre of corner covers ${printQuantity(covers * feet(metre), 'sq ft')}`
+    : `a foot of corner covers ${covers} sq ft`;
   const taken = { what: 'Corner pieces', amount: net - largest.net, why };
   return flats.map((flat) =>
     flat === largest ? { ...flat, adjustments: [...flat.adjustments, taken], net, covered: flat.net } : flat,

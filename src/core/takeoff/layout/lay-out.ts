@@ -1,4 +1,4 @@
-import { keepBy, type Length } from '../../../base/units/index.js';
+import { keepBy, locale, type Length } from '../../../base/units/index.js';
 import { courseWidths, isRipped } from './courses.js';
 import { departuresOf } from './departures.js';
 import { shapeArea, toFrame, type FrameShape } from './frame.js';
@@ -44,7 +44,7 @@ export function layOut(input: LayoutInput): Layout {
 
 /** Lays out as `layOut` does; the same surfaces in the same stock are laid once, whatever house they are in. */
 export function keptLayouts(): LayOut {
-  return keepBy((input) => JSON.stringify(input), layOut);
+  return keepBy((input) => JSON.stringify([locale().units, input]), layOut);
 }
 
 function refusal({ regions, stock, face }: LayoutInput): string | undefined {

@@ -1,0 +1,51 @@
+/** What the people of a house write and read: their units, their one currency, the form of their days. */
+export interface Locale {
+  readonly units: 'customary' | 'metric';
+  /** Code of ISO 4217, such as `USD` or `CHF`. */
+  readonly currency: string;
+  /** Tag of BCP 47 by which days are written, such as `en-GB`; absent: `4 May 2026`. */
+  readonly language?: string;
+}
+
+export const usualLocale: Locale = { units: 'customary', currency: 'USD' };
+
+/** Is it a tag of BCP 47 for a language whose form of days is known? */
+export function isLanguage(tag: string): boolean {
+  try {
+    return Intl.DateTimeFormat.supportedLocalesOf(tag).length > 0;
+  } catch {
+    return false;
+  }
+}
+
+let inForce = usualLocale;
+
+/** The locale in force. Readers and printers of lengths, areas, money and days ask it, so that none of the hundreds of places which
+ *  say a figure has to be told whose house it is. */
+export function locale(): Locale {
+  return inForce;
+}
+
+export function isMetric(): boolean {
+  return inForce.units === 'metric';
+}
+
+/** Does some work in the locale of a house and puts the one before back in force, also when the work fails or takes its time. A
+ *  program works on one house at a time: work that takes time must have ended before that on a house of another locale begins. */
+export function inLocale<T>(of: Locale, work: () => T): T {
+  const before = inForce;
+  const after = (): void => {
+    inForce = before;
+  };
+  inForce = of;
+  let done: T;
+  try {
+    done = work();
+  } catch (error) {
+    after();
+    throw error;
+  }
+  if (done instanceof Promise) return done.finally(after) as T;
+  after();
+  return done;
+}
