@@ -2,6 +2,7 @@ import process from 'node:process';
 import syntaxHighlight from '@11ty/eleventy-plugin-syntaxhighlight';
 import type { UserConfig } from '@11ty/eleventy';
 import type { Book } from './src/core/book/index.js';
+import { inLocale } from './src/base/units/index.js';
 import type { Comparison } from './src/core/compare/index.js';
 import { assetCopies, pagesRoot } from './src/site/assets.js';
 import { bookSet } from './src/site/chapters.js';
@@ -33,7 +34,8 @@ export default async function demoConfig(config: UserConfig): Promise<void> {
 export function bookConfig(book: Book, beside?: Beside): (config: UserConfig) => void {
   return (config) => {
     const view = makeView(book, beside);
-    sheetsConfig(config, allSheets(view), view, bookSet(view));
+    const pages = inLocale(book.house, () => allSheets(view));
+    sheetsConfig(config, pages, view, bookSet(view));
     for (const option of book.options) {
       for (const size of ['small', 'large'] as const) {
         const path = checkPath(swatchPath(option, size));
@@ -45,7 +47,7 @@ export function bookConfig(book: Book, beside?: Beside): (config: UserConfig) =>
     }
     config.addTemplate('search-index.11ty.js', {
       data: () => ({ permalink: 'assets/search-index.js', eleventyExcludeFromCollections: true }),
-      render: () => searchScript(searchEntries(view)),
+      render: () => inLocale(book.house, () => searchScript(searchEntries(view))),
     });
   };
 }
@@ -53,7 +55,7 @@ export function bookConfig(book: Book, beside?: Beside): (config: UserConfig) =>
 /** Eleventy for what lies between two Books, as a folder of its own. */
 export function comparisonConfig(comparison: Comparison, from: Book, to: Book): (config: UserConfig) => void {
   return (config) => {
-    const pages = comparisonPages(comparison, from, to);
+    const pages = inLocale(to.house, () => comparisonPages(comparison, from, to));
     sheetsConfig(config, pages, makeView(to), comparisonSet(comparison, pages));
   };
 }

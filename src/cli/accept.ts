@@ -4,7 +4,7 @@ import { issuedPath, loadHouse, verifySigned, type Verification } from '../disk/
 import type { Issue, IssueSignature } from '../core/model/index.js';
 import { addSignatures, digestOfBytes, signerRoles, type SignerRole } from '../signoff/index.js';
 import { writeAtomically } from '../disk/store/index.js';
-import { printDay } from '../base/units/index.js';
+import { printDay, speakAs } from '../base/units/index.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './house-options.js';
@@ -46,6 +46,7 @@ export function accept(console: Console, done: (code: number) => void): Command 
         return done(1);
       }
       const { issues } = house.records;
+      speakAs(house.records.house);
       if (options.byHand) {
         const { issue, signature } = signedByHand(file, bytes, issues, dayOf(options.on, console), options);
         return done(await record(dir, issue, bytes, [signature], console));

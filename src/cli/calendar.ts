@@ -4,7 +4,7 @@ import { slipEffects, workingDays, type SlipEffects, type Slips } from '../core/
 import { bookCalendar, blocksText, tableText } from '../write/index.js';
 import { openHouse } from '../disk/load/index.js';
 import { calendarBlocks, movedDecisions, movedMilestones } from '../table/index.js';
-import { parseDays } from '../base/units/index.js';
+import { parseDays, speakAs } from '../base/units/index.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
@@ -42,6 +42,7 @@ export function calendar(console: Console, done: (code: number) => void): Comman
       const slipped = slips.size === 0 ? recorded : open.compose(house, on, slips);
       reportProblems(recorded.book ? slipped : recorded, '', console);
       if (!recorded.book || !slipped.book) return done(1);
+      speakAs(recorded.book.house);
       console.out(options.ics ? bookCalendar(slipped.book, sequence) : print(recorded.book, slipped.book, options));
       done(0);
     });

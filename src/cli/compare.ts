@@ -1,3 +1,4 @@
+import { speakAs } from '../base/units/index.js';
 import { join, resolve } from 'node:path';
 import { Command } from 'commander';
 import { loadComparison, onDisk, openHouse, withTextDiffs, type LoadedComparison } from '../disk/load/index.js';
@@ -38,6 +39,7 @@ export function compare(console: Console, done: (code: number) => void): Command
         return done(1);
       }
       const { comparison } = loaded;
+      speakAs(loaded.to.house);
       if (options.draft) return done(await draftChangeOrder(dir, loaded, options, console));
       const written = options.out === undefined ? undefined : await writePages(loaded, options.out, console);
       if (options.json) console.out(`${JSON.stringify(comparison, null, 2)}\n`);

@@ -13,7 +13,7 @@ import {
   type Decision,
 } from '../signoff/index.js';
 import { writeAtomically } from '../disk/store/index.js';
-import { printDay } from '../base/units/index.js';
+import { printDay, speakAs } from '../base/units/index.js';
 import type { Records } from '../core/model/index.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
@@ -62,6 +62,7 @@ function deciding(name: string, description: string, state: DecidedState, consol
         done(1);
       };
       if (!house) return refuse(printProblems(problems, { color: console.color, outcome: 'Nothing was recorded.' }));
+      speakAs(house.records.house);
       const person = personNamed(house.records.house.people, options.by);
       if (!person.ok) throw new UsageError(`--by: ${person.why}`);
       if (options.why?.trim() === '') throw new UsageError('--why is empty');

@@ -4,7 +4,7 @@ import type { Command } from 'commander';
 import { handoutProblems } from '../handout/index.js';
 import { printProblems, sortProblems } from '../base/problem/index.js';
 import { bookOf, openHouse, type ComposedBook, type LoadedBook, type OpenHouse } from '../disk/load/index.js';
-import { parseDay } from '../base/units/index.js';
+import { parseDay, speakAs } from '../base/units/index.js';
 import type { Console } from './console.js';
 import { UsageError } from './usage-error.js';
 
@@ -30,7 +30,9 @@ export async function loadFor(
   wish: { readonly marked?: boolean } = {},
 ): Promise<LoadedFor> {
   const open = openHouse(checkHouseDir(house));
-  return { ...(await bookOf(open, dayOf(on, console), wish)), open };
+  const loaded = await bookOf(open, dayOf(on, console), wish);
+  if (loaded.book) speakAs(loaded.book.house);
+  return { ...loaded, open };
 }
 
 /** The house folder's path, if there is such a folder. */

@@ -16,7 +16,7 @@ import {
   tradeDigests,
 } from '../signoff/index.js';
 import { writeAtomically } from '../disk/store/index.js';
-import { printDay, recordNumber, shortDigest } from '../base/units/index.js';
+import { printDay, recordNumber, shortDigest, speakAs } from '../base/units/index.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
@@ -48,6 +48,7 @@ export function issue(console: Console, done: (code: number) => void): Command {
       const loaded = await bookOf(open, on);
       reportProblems(loaded, loaded.book ? '' : 'Nothing was issued.', console);
       if (!loaded.book) return done(1);
+      speakAs(loaded.book.house);
       const stale = await checkAgreed(open, on);
       if (stale.length > 0) console.error(printProblems(stale, { color: console.color, outcome: '' }));
       const { house } = await open.current();

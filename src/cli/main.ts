@@ -17,6 +17,7 @@ import { takeoff } from './takeoff.js';
 import { compare } from './compare.js';
 import { verify } from './verify.js';
 import type { Console } from './console.js';
+import { inLocale, usualLocale } from '../base/units/index.js';
 import { UsageError } from './usage-error.js';
 
 /** Every command, in the order of `--help`. */
@@ -42,7 +43,11 @@ const commands = [
 ];
 
 /** Runs one command line and answers its exit code: 0 fine, 1 the records have errors or something else does not hold, 2 wrong usage. */
-export async function run(argv: readonly string[], console: Console): Promise<number> {
+export function run(argv: readonly string[], console: Console): Promise<number> {
+  return inLocale(usualLocale, () => runCommand(argv, console));
+}
+
+async function runCommand(argv: readonly string[], console: Console): Promise<number> {
   let code = 0;
   const program = new Command('bookmatch')
     .description("Makes a custom house's selections and specification book from its records")

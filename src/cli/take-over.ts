@@ -3,7 +3,7 @@ import { lookUp, type Book, type BookHouseAlternative, type BookSelection } from
 import { bookOf, openHouse } from '../disk/load/index.js';
 import { choiceText } from '../table/index.js';
 import { personNamed } from '../signoff/index.js';
-import { counted, printDay, printMoney, printMoneyChange, type Cents } from '../base/units/index.js';
+import { counted, printDay, printMoney, printMoneyChange, type Cents, speakAs } from '../base/units/index.js';
 import { alternativeNamed } from './alternative-named.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
@@ -33,6 +33,7 @@ export function takeOver(console: Console, done: (code: number) => void): Comman
         reportProblems({ problems }, 'Nothing was chosen.', console);
         return done(1);
       }
+      speakAs(house.records.house);
       const person = personNamed(house.records.house.people, options.by);
       if (!person.ok) throw new UsageError(`--by: ${person.why}`);
       const alternative = alternativeNamed(name, book.alternatives);

@@ -22,6 +22,8 @@ export interface Drawing {
   readonly description: string;
   /** `1/4" = 1'-0"`. */
   readonly scale: string;
+  /** Of the house's length to that on paper. */
+  readonly ratio: number;
   /** Size on paper in inches. */
   readonly width: number;
   readonly height: number;

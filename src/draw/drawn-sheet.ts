@@ -1,5 +1,6 @@
 import type { SvgNode } from '../base/svg/index.js';
 import type { Scale } from './scale.js';
+import { locale } from '../base/units/index.js';
 import { Sheet } from './sheet.js';
 
 export interface Title {
@@ -18,8 +19,8 @@ export interface Subject {
   readonly view: string;
   /** All else that the sheet depends on, as plain data and maps. */
   readonly shows: object;
-  /** The scale to begin with: `1/2" = 1'-0"`. */
-  readonly largest: string;
+  /** The ratio to begin with: 24 for `1/2" = 1'-0"`. */
+  readonly largest: number;
   /** In nanometres, what the sheet reaches over at least; a scale that brings even this out of the box is passed over. */
   readonly span?: { readonly width: number; readonly height: number };
   draw(sheet: Sheet): Title;
@@ -42,7 +43,7 @@ export function sheetsOf(subject: Subject): (scale: Scale) => DrawnSheet {
   kept.set(original, sheets);
   const key = `${view} ${JSON.stringify(shows, plain)}`;
   return (scale) => {
-    const name = `${scale.name} ${key}`;
+    const name = `${scale.name} ${locale().units} ${key}`;
     const drawn = sheets.get(name) ?? drawSheet(subject, scale);
     sheets.set(name, drawn);
     return drawn;

@@ -4,7 +4,7 @@ import { sheetsOf, type DrawnSheet, type Subject, type Title } from './drawn-she
 import { lengthText } from './length-text.js';
 import { paint } from './palette.js';
 import { pens, sizes } from './pen.js';
-import { pointsPerNanometre, scales, type Scale } from './scale.js';
+import { barLength, pointsPerNanometre, scalesFrom, type Scale } from './scale.js';
 import { fitText, textWidth } from './text-width.js';
 
 const margin = 5;
@@ -15,13 +15,10 @@ const usualBox = { width: 7, height: 7 };
 /** The drawing at the largest standard scale, from the subject's largest down, that fits its box. Ids and colours come last:
  *  the sheets are shared by all that ask for the same. */
 export function fitDrawing(subject: Subject, options: DrawOptions): Drawing {
-  const first = Math.max(
-    0,
-    scales.findIndex((scale) => scale.name === subject.largest),
-  );
+  const scales = scalesFrom(subject.largest);
   const box = options.box ?? usualBox;
   const sheetAt = sheetsOf(subject);
-  for (const scale of scales.slice(first, -1)) {
+  for (const scale of scales.slice(0, -1)) {
     if (isTooLarge(subject, scale, box)) continue;
     const sheet = sheetAt(scale);
     const layout = layOut(sheet, options);
@@ -88,6 +85,7 @@ function issueDrawing(sheet: DrawnSheet, { x, y, width, height, notes }: Layout,
     title: title.title,
     description: title.description,
     scale: scale.name,
+    ratio: scale.ratio,
     width: width / 72,
     height: height / 72,
     svg,
@@ -130,25 +128,25 @@ function titleBlock(scale: Scale, title: Title, frame: { left: number; right: nu
 }
 
 function barWidth(scale: Scale): number {
-  return (scale.bar.at(-1) ?? 0) * scale.inchesPerFoot * 72;
+  return barLength(scale.bar.at(-1) ?? 0) * pointsPerNanometre(scale);
 }
 
 function scaleBar(scale: Scale, left: number, top: number): SvgNode[] {
-  const perFoot = scale.inchesPerFoot * 72;
+  const points = pointsPerNanometre(scale);
   const nodes: SvgNode[] = [];
   scale.bar.forEach((mark, index) => {
-    const x = left + mark * perFoot;
+    const x = left + barLength(mark) * points;
     const next = scale.bar[index + 1];
     if (next !== undefined) {
       nodes.push(
-        rect(x, top, (next - mark) * perFoot, 4, {
+        rect(x, top, barLength(next - mark) * points, 4, {
           fill: index % 2 === 0 ? 'ink' : 'paper',
           stroke: 'ink',
           'stroke-width': pens.fine,
         }),
       );
     }
-    const label = mark === 0 ? '0' : lengthText(mark * 304_800_000).replace(/-0"$/, '');
+    const label = mark === 0 ? '0' : lengthText(barLength(mark)).replace(/-0"$/, '');
     nodes.push(text(x, top + 13, label, { 'font-size': sizes.note, 'text-anchor': 'middle', fill: 'text' }));
   });
   return nodes;

@@ -1,7 +1,7 @@
 /** Handouts. In: a Book and a trade. Out: all that the trade needs, as plain data without any money. Absent: prices, private
  *  notes, the owner's contacts, the disk. */
 export type * from './handout.js';
-export { makeHandout, type HandoutOptions } from './make-handout.js';
+export { localeOf, makeHandout, type HandoutOptions } from './make-handout.js';
 export { handoutDrawnRoom } from './drawn-room.js';
 export { handoutProblems } from './handout-problems.js';
 export { reachWords, standingOf, type Standing } from './standing.js';

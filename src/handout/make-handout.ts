@@ -1,3 +1,4 @@
+import { inLocale, locale, type Locale } from '../base/units/index.js';
 import type { Book, BookTrade, Stamp } from '../core/book/index.js';
 import type { Person } from '../core/model/index.js';
 import { ref } from '../sheet/index.js';
@@ -21,7 +22,16 @@ export interface HandoutOptions {
 }
 
 /** One trade's part of a Book, without any money: nothing that renders it can print what it does not hold. */
-export function makeHandout(book: Book, trade: BookTrade, { stamp, since }: HandoutOptions = {}): Handout {
+export function makeHandout(book: Book, trade: BookTrade, options: HandoutOptions = {}): Handout {
+  return inLocale(book.house, () => makeInLocale(book, trade, options));
+}
+
+/** The locale that a handout is read in. It names no currency: there is no money in it. */
+export function localeOf({ cover: { units, language } }: Handout): Locale {
+  return { ...locale(), units, ...(language !== undefined && { language }) };
+}
+
+function makeInLocale(book: Book, trade: BookTrade, { stamp, since }: HandoutOptions): Handout {
   const work = workOf(book, trade);
   const clean = (texts: readonly string[]) => texts.map(sieve).filter((text) => text !== '');
   return {

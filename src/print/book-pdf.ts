@@ -1,4 +1,5 @@
 import { ParseSpeeds, PDFDocument } from 'pdf-lib';
+import { inLocale } from '../base/units/index.js';
 import type { Book, Stamp } from '../core/book/index.js';
 import { canonicalJson } from '../signoff/index.js';
 import { makeDrawable, type Undrawn } from './drawable.js';
@@ -14,12 +15,14 @@ export interface BookPdf {
   readonly undrawn: readonly Undrawn[];
 }
 
-/** The Book as a printed book: Letter, tagged, with fields for initials and signatures, and the Book's canonical JSON (RFC 8785)
+/** The Book as a printed book: Letter or, in a metric house, A4; tagged, with fields for initials and signatures, and the Book's canonical JSON (RFC 8785)
  *  attached as `book.json`. `stamp` is what an issued copy says of itself; its digest is that of the attached bytes. The
  *  same Book gives the same bytes. */
 export async function makeBookPdf(book: Book, stamp?: Stamp): Promise<BookPdf> {
-  const { model, undrawn } = makeDrawable(makeSheets(book, stamp));
-  const { pdf, fields } = typeset(model);
+  const { undrawn, pdf, fields } = inLocale(book.house, () => {
+    const drawable = makeDrawable(makeSheets(book, stamp));
+    return { ...drawable, ...typeset(drawable.model) };
+  });
   const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
   markRowHeads(document);
   addFields(document, fields);

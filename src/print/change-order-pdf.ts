@@ -1,4 +1,5 @@
 import { ParseSpeeds, PDFDocument } from 'pdf-lib';
+import { inLocale } from '../base/units/index.js';
 import type { Book, BookChangeOrder } from '../core/book/index.js';
 import type { BookPdf } from './book-pdf.js';
 import { attach } from './attach.js';
@@ -13,8 +14,10 @@ import { typeset } from './typeset.js';
  *  parties; what it agrees to is attached as `change-order.json`, and the digest of that is at the foot of each page. The same Book gives the
  *  same bytes. */
 export async function makeChangeOrderPdf(book: Book, order: BookChangeOrder): Promise<BookPdf> {
-  const { model, undrawn } = makeDrawable(makeChangeOrderSheet(book, order));
-  const { pdf, fields } = typeset(model, 'change-order');
+  const { undrawn, pdf, fields } = inLocale(book.house, () => {
+    const drawable = makeDrawable(makeChangeOrderSheet(book, order));
+    return { ...drawable, ...typeset(drawable.model, 'change-order') };
+  });
   const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
   markRowHeads(document);
   addFields(document, fields);

@@ -40,6 +40,8 @@ const featureBox = { width: 4.2, height: 4.4 };
 const ceilingBox = { width: 4.9, height: 3.9 };
 const wallDimensions = { width: 1.4, height: 1.5 };
 const leastScale = 1 / 8;
+/** The same as a ratio, and 1:100 where that is the nearest. */
+const smallest = 100;
 
 export const planTitle = 'Plan, north up';
 
@@ -66,7 +68,7 @@ export function printRoom(room: BookRoom, look: LookUp): RoomPrints {
   const { plan, ceiling, steps, features, walls } = roomViews(withShortNames(drawn, longestName));
   const print = (view: RoomView, box: Box): Drawing => drawForPrint(view, room.slug, box);
   const beside = print(plan, besideBox);
-  const isWide = inchesPerFoot(beside.scale) < leastScale;
+  const isWide = beside.ratio > smallest;
   const wide = isWide ? print(plan, wideBox) : beside;
   const besidePlan = wide.scale === beside.scale;
   const wallSize = wallBoxOf(room);
@@ -88,12 +90,6 @@ export function printRoom(room: BookRoom, look: LookUp): RoomPrints {
 export function coverDrawing(room: BookRoom, look: LookUp): PrintDrawing {
   const { plan } = roomViews(withShortNames(drawnRoom(room, look), longestName));
   return ready(drawForPrint(plan, 'cover', coverBox), planTitle);
-}
-
-/** Inches for a foot of a scale by its name, such as `3/16" = 1'-0"`. */
-export function inchesPerFoot(name: string): number {
-  const [, over = '1', under = '1'] = /^(\d+)(?:\/(\d+))?"/.exec(name) ?? [];
-  return Number(over) / Number(under);
 }
 
 /** Names cut to what a drawing has room for. */

@@ -1,7 +1,7 @@
 import { ParseSpeeds, PDFDocument } from 'pdf-lib';
 import type { Book } from '../core/book/index.js';
 import type { Sheet } from '../sheet/index.js';
-import { printDay } from '../base/units/index.js';
+import { inLocale, printDay } from '../base/units/index.js';
 import { printSheet, printSigns } from '../write/index.js';
 import type { BookPdf } from './book-pdf.js';
 import { makeDrawable } from './drawable.js';
@@ -14,6 +14,13 @@ import { typeset } from './typeset.js';
 
 /** One sheet of the Book by itself, such as the door schedule for a supplier. The same Book gives the same bytes. */
 export async function makeSheetPdf(book: Book, sheet: Sheet): Promise<BookPdf> {
+  const { pdf, undrawn } = inLocale(book.house, () => typesetSheet(book, sheet));
+  const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
+  markRowHeads(document);
+  return { pdf: await document.save({ updateFieldAppearances: false, objectsPerTick: Infinity }), undrawn };
+}
+
+function typesetSheet(book: Book, sheet: Sheet) {
   const { house, on } = book;
   const { standing, digest } = standingOf(undefined);
   const { anchors, labels } = targetsOf([sheet], []);
@@ -24,8 +31,5 @@ export async function makeSheetPdf(book: Book, sheet: Sheet): Promise<BookPdf> {
     signs: printSigns,
     anchors,
   });
-  const { pdf } = typeset(model, 'one-sheet');
-  const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
-  markRowHeads(document);
-  return { pdf: await document.save({ updateFieldAppearances: false, objectsPerTick: Infinity }), undrawn };
+  return { ...typeset(model, 'one-sheet'), undrawn };
 }

@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { join } from 'node:path';
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import { isMetric } from '../base/units/index.js';
 import { bookFonts } from './fonts.js';
 
 /** A box of the page that becomes a form field. Points; y runs down from the top of the page. */
@@ -31,7 +32,10 @@ export function typeset(
     workspace,
     fontArgs: [{ fontBlobs: bookFonts().map(({ bytes }) => Buffer.from(bytes)) }],
   });
-  compiler.mapShadow(join(workspace, `${kind}.json`), Buffer.from(JSON.stringify(sheets)));
+  compiler.mapShadow(
+    join(workspace, `${kind}.json`),
+    Buffer.from(JSON.stringify({ ...sheets, paper: isMetric() ? 'a4' : 'us-letter' })),
+  );
   const compiled = compiler.compile({ mainFilePath: join(workspace, `${kind}.typ`) });
   const document = compiled.result;
   if (!document) {

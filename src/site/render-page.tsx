@@ -1,4 +1,5 @@
 import { render } from 'preact-render-to-string';
+import { inLocale } from '../base/units/index.js';
 import { bookSet } from './chapters.js';
 import { Frame } from './frame.js';
 import type { Page, SheetSet } from './page.js';
@@ -12,10 +13,12 @@ export function renderPage(
   highlight: SheetContext['highlight'],
   set: SheetSet = bookSet(view),
 ): string {
-  const html = render(
-    <SheetProvider value={{ view, set, path: page.path, highlight }}>
-      <Frame page={page} />
-    </SheetProvider>,
+  const html = inLocale(view.book.house, () =>
+    render(
+      <SheetProvider value={{ view, set, path: page.path, highlight }}>
+        <Frame page={page} />
+      </SheetProvider>,
+    ),
   );
   return `<!DOCTYPE html>\n${html}\n`;
 }

@@ -11,7 +11,7 @@ describe('the rules', () => {
       expect(title).not.toBe('');
       expect(source.document, id).not.toBe('');
       expect(source.section, id).not.toBe('');
-      expect(limits.length, id).toBeGreaterThan(0);
+      expect(limits().length, id).toBeGreaterThan(0);
     }
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { onPlan } from '../../src/draw/ceiling/on-plan.js';
 import { facetHeights } from '../../src/draw/ceiling/facet-height.js';
-import { pitchText } from '../../src/draw/ceiling/index.js';
+import { printPitch } from '../../src/base/units/index.js';
 import { seamsOf } from '../../src/draw/ceiling/seam.js';
 import type { RoomMeasure } from '../../src/core/model/index.js';
 import { ft, measured, size } from './fixtures.js';
@@ -76,5 +76,5 @@ describe('pitch', () => {
     [0.25, '3/12'],
     [0.35, '4.2/12'],
     [1, '12/12'],
-  ])('%d is %s', (slope, words) => expect(pitchText(slope)).toBe(words));
+  ])('%d is %s', (slope, words) => expect(printPitch(slope)).toBe(words));
 });

@@ -10,7 +10,6 @@ import {
 } from '../../src/draw/index.js';
 import type { DrawnCourses } from '../../src/core/book/index.js';
 import { planSpan } from '../../src/draw/plan/span.js';
-import { scales } from '../../src/draw/scale.js';
 import type { RoomMeasure } from '../../src/core/model/index.js';
 import { svgText } from '../../src/base/svg/index.js';
 import { boardRules, layOut, summarize } from '../../src/core/takeoff/layout/index.js';
@@ -107,8 +106,8 @@ describe.each(Object.entries(rooms))('drawings of the %s', (name, room) => {
     const ofPlan = planSpan(measure);
     const spans = [ofPlan, ofPlan, ...measure.walls.map((wall) => ({ width: wall.run, height: topOf(wall) }))];
     const seen = [drawPlan(measure, bare), drawCeilingPlan(measure, bare), ...drawWalls(measure, bare)];
-    seen.forEach(({ scale, width, height }, index) => {
-      const inches = (scales.find((one) => one.name === scale)?.inchesPerFoot ?? 0) / ft(1);
+    seen.forEach(({ ratio, width, height }, index) => {
+      const inches = 12 / ratio / ft(1);
       expect(width).toBeGreaterThanOrEqual((spans[index]?.width ?? 0) * inches);
       expect(height).toBeGreaterThanOrEqual((spans[index]?.height ?? 0) * inches);
     });

@@ -30,6 +30,11 @@ export function isMetric(): boolean {
   return inForce.units === 'metric';
 }
 
+/** Puts the locale of the one house that a command works on in force, to the end of the work that it is part of. */
+export function speakAs(of: Locale): void {
+  inForce = of;
+}
+
 /** Does some work in the locale of a house and puts the one before back in force, also when the work fails or takes its time. A
  *  program works on one house at a time: work that takes time must have ended before that on a house of another locale begins. */
 export function inLocale<T>(of: Locale, work: () => T): T {

@@ -32,6 +32,7 @@ const metricUnits: Readonly<Record<string, MetricUnit>> = {
   gal: { unit: 'L', times: litre, more: 0 },
   'sq ft / gal': { unit: 'm² / L', times: squareMetre / litre, more: 1 },
   'sq ft h °F / Btu': { unit: 'm² K / W', times: resistance, more: 1 },
+  'sq ft h °F / Btu for an inch': { unit: 'm K / W', times: resistance / 0.0254, more: 1 },
   'Btu / sq ft h °F': { unit: 'W / m² K', times: 1 / resistance, more: -1 },
   'sq ft for a foot of corner': { unit: 'm² for a metre of corner', times: 0.3048, more: 1 },
 };
@@ -54,6 +55,11 @@ export function shown(amount: number, unit: string, digits = 1): Shown {
 /** `m²` for `sq ft` in a metric house. */
 export function unitName(unit: string): string {
   return shown(0, unit).unit;
+}
+
+/** A number that was written in the unit of the house in force, in the program's: of an R-value, say. */
+export function fromHouse(amount: number, unit: string): number {
+  return amount / shown(1, unit).amount;
 }
 
 /** How many of the program's unit one of the house's is: 10.76… for `sq ft` in a metric house. */

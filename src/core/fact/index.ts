@@ -2,4 +2,4 @@
  *  Out: values by type. Absent: what a fact means for the house. */
 export * from './product.js';
 export * from './products/index.js';
-export { attributeFor, carries, factOf, type FactName } from './read.js';
+export { attributeFor, carries, factOf, unitOfFact, type FactName } from './read.js';

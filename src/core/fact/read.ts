@@ -47,6 +47,11 @@ export function attributeFor<Of extends ProductName>(
   return { name, kind: factsOf(product)[name]?.kind ?? 'text' };
 }
 
+/** The unit of a number that has one, by the name of its fact: an attribute of that name is written in the house's unit. */
+export function unitOfFact(name: string): string {
+  return Object.values<Product>(products).find(({ facts }) => facts[name]?.unit !== undefined)?.facts[name]?.unit ?? '';
+}
+
 /** Do options of the category record the fact? Rules and schedules know a category by its facts. The product is there for the
  *  name's type. */
 export function carries<Of extends ProductName>(

@@ -73,7 +73,7 @@ export function stretchProblems(
     const message = `${feature.name} runs ${printLength(past)} past the ${at < 0 ? 'left' : 'right'} end of ${side}`;
     return [
       problemAt(space.origin, [...feature.path, 'at'], 'feature-past-wall', message, {
-        fix: `at may be 0" to ${printLength(most)}`,
+        fix: `at may be ${printLength(0 as Length)} to ${printLength(most)}`,
       }),
     ];
   }

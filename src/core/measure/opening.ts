@@ -72,7 +72,7 @@ function placeProblems(opening: Placed, wall: WallShape, { origin }: Room): read
     const past = printLength((at < 0 ? -at : at + width - wall.run) as Length);
     const message = `${mark} runs ${past} past the ${at < 0 ? 'left' : 'right'} end of wall '${wall.name}'`;
     const most = printLength((wall.run - width) as Length);
-    return problem('at', 'opening-past-wall', message, `at may be 0" to ${most}`);
+    return problem('at', 'opening-past-wall', message, `at may be ${printLength(0 as Length)} to ${most}`);
   }
   const { least, greatest } = heightRange(wall.top, feet(at), feet(at) + feet(width));
   // A leaf is square and stays under the rake; anything else may be cut by it, but not wholly above it.

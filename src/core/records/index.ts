@@ -10,3 +10,4 @@ export { readChangeOrderRecord } from './read-change-order-record.js';
 export { readIssueRecord } from './read-issue-record.js';
 export { readSigners, type Signer } from './read-signers.js';
 export { onlyTrades, openMark, withoutBuilder, withoutMarks } from './marks.js';
+export { localeOfHouse } from './house-locale.js';

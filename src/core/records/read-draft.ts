@@ -24,6 +24,7 @@ import type { RawTrade } from './raw/trade.js';
 import { readAlternative } from './read-alternative.js';
 import { readCategory } from './read-category.js';
 import { readChangeOrder } from './read-change-order.js';
+import { localeOfData } from './house-locale.js';
 import { featureFindings } from './read-features.js';
 import { readHouse } from './read-house.js';
 import { readIssue } from './read-issue.js';
@@ -65,23 +66,13 @@ export function draftReader(kinds: readonly FeatureKind<unknown>[]): (files: rea
     const apart = files.map(takeApart);
     const found = apart.flatMap((file) => file.found ?? []);
     const misplaced = apart.flatMap((file) => file.misplaced);
-    const own = localeOf(found.find(({ kind }) => kind === 'house')?.front?.data);
+    const own = localeOfData(found.find(({ kind }) => kind === 'house')?.front?.data);
     const { draft, problems } = inLocale(own, () => draftOf(found, misplaced.length > 0, readersFor(own)));
     return {
       draft,
       locale: own,
       problems: [...oncePerFolder(misplaced), ...apart.flatMap((file) => file.broken), ...problems],
     };
-  };
-}
-
-/** The locale that the house's record asks for, as far as it can be read: other records are read in it. */
-function localeOf(house: Readonly<Record<string, unknown>> = {}): Locale {
-  const { units, currency, language } = house;
-  return {
-    units: units === 'metric' ? units : 'customary',
-    currency: typeof currency === 'string' && isCurrency(currency) ? currency : usualLocale.currency,
-    ...(typeof language === 'string' && isLanguage(language) && { language }),
   };
 }
 

@@ -1,7 +1,8 @@
 import type { Attribute, AttributeRule, Option } from '../model/index.js';
 import { hasErrors, problemAt, type Problem } from '../../base/problem/index.js';
-import { parseDays, parseLength, parsePercent, parseWeight, type Cents } from '../../base/units/index.js';
+import { fromHouse, parseDays, parseLength, parsePercent, parseWeight, type Cents } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
+import { unitOfFact } from '../fact/index.js';
 import { passed, readDimension, readMoney } from './formats.js';
 import { priceProblems, readParts, type LocatedPart } from './read-parts.js';
 import type { RawOption } from './raw/option.js';
@@ -112,12 +113,12 @@ function readAttributes(
   return Object.fromEntries(written.map((rule) => [rule.name, readAttribute(raw[rule.name], rule)]));
 }
 
-function readAttribute(raw: unknown, { kind }: AttributeRule): Attribute {
+function readAttribute(raw: unknown, { kind, name }: AttributeRule): Attribute {
   switch (kind) {
     case 'text':
       return { text: String(raw), value: { kind, text: String(raw) } };
     case 'number':
-      return { text: String(raw), value: { kind, number: Number(raw) } };
+      return { text: String(raw), value: { kind, number: fromHouse(Number(raw), unitOfFact(name)) } };
     case 'length':
       return { text: String(raw), value: { kind, length: passed(parseLength(String(raw))) } };
     case 'lengths': {

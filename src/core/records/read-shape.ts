@@ -1,6 +1,6 @@
 import type { OpenEdge, Point, Shape, VoidShape } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
-import { parseLength, parseSize, type Length } from '../../base/units/index.js';
+import { parseLength, parseSize, type Length, isMetric } from '../../base/units/index.js';
 import { soundItems, type Checked } from './checked-record.js';
 import { passed, readDimension, readLength } from './formats.js';
 import type { RawRoom, RawVoid, RawVoidBox } from './raw/room.js';
@@ -34,7 +34,7 @@ export function readShape(record: Checked<RawRoom>): Outcome<Shape> {
   const [by, second] = written;
   if (by === undefined) {
     if (['size', 'walls', 'outline'].some(record.meant)) return { problems: [] };
-    const fix = `write size: 24'-0" x 18'-6", or walls, or outline`;
+    const fix = `write size: ${isMetric() ? '7.2 m x 5.6 m' : `24'-0" x 18'-6"`}, or walls, or outline`;
     return { problems: [problemAt(origin, [], 'shape-missing', 'the room has no shape', { fix })] };
   }
   if (second !== undefined) {

@@ -1,6 +1,7 @@
 import { contractTerms, type ContractTerm } from '../../core/compare/index.js';
 import type { Issue } from '../../core/model/index.js';
-import { parseMoney, type Cents } from '../../base/units/index.js';
+import { inLocale, parseMoney, type Cents } from '../../base/units/index.js';
+import { localeOfHouse } from '../../core/records/index.js';
 import type { OpenHouse } from './open-house.js';
 
 /** The contract as it was first issued. */
@@ -20,10 +21,11 @@ export async function firstContract(
     if (issue.void) continue;
     const snapshot = await open.snapshot(issue);
     if (!snapshot.ok) return { issue, why: snapshot.why };
-    const terms = contractTerms(snapshot.sources.find(({ path }) => path === 'content/house.md'));
+    const house = snapshot.sources.find(({ path }) => path === 'content/house.md');
+    const terms = contractTerms(house);
     const text = (id: string): string | undefined => terms.find((term) => term.id === id)?.text;
     if ((text('contract.date') ?? '') > issue.date) continue;
-    const sum = parseMoney(text('contract.sum') ?? '');
+    const sum = inLocale(localeOfHouse(house), () => parseMoney(text('contract.sum') ?? ''));
     return { issue, terms, ...(sum.ok && { sum: sum.value }) };
   }
   return undefined;

@@ -1,3 +1,4 @@
+import { printPitch } from '../../base/units/index.js';
 import type { DrawnCourses } from '../../core/book/index.js';
 import { planMarks } from '../../core/feature/index.js';
 import { PathBuilder, path } from '../../base/svg/index.js';
@@ -90,7 +91,7 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
   };
   const shows = { number, name, courses };
   const span = planSpan(measure);
-  return fitDrawing({ of: measure, view: 'ceiling', shows, largest: `1/2" = 1'-0"`, span, draw }, options);
+  return fitDrawing({ of: measure, view: 'ceiling', shows, largest: 24, span, draw }, options);
 }
 
 function drawSeam(sheet: Sheet, { a, b, kind }: Seam): void {
@@ -164,12 +165,12 @@ function labelFacet(sheet: Sheet, facet: CeilingFacet, heightAt: HeightAt): void
         return box.every((corner) => isInside(corner, outline)) && sheet.isFree(box, 2, overLines);
       });
       if (place === undefined) continue;
-      drawArrow(sheet, place, up, half, pitchText(facet.slope));
+      drawArrow(sheet, place, up, half, printPitch(facet.slope));
       sheet.reserve(arrowBox(place, up, half));
       return;
     }
   }
-  sheet.tryWrite(spots, pitchText(facet.slope), { size: sizes.note, color: 'accent', ground: 'paper' });
+  sheet.tryWrite(spots, printPitch(facet.slope), { size: sizes.note, color: 'accent', ground: 'paper' });
 }
 
 /** Ground of the arrow and of the pitch beside it. */
@@ -200,13 +201,6 @@ function drawArrow(sheet: Sheet, [x, y]: Spot, up: Spot, half: number, words: st
   const look = { size: sizes.dimension, weight: 600, color: 'accent', ground: 'paper' } as const;
   if (isUpright) sheet.write([x + 4 + Math.abs(up[0]) * 4, y + 2.6], words, { ...look, anchor: 'start' });
   else sheet.write([x, y - 4 - Math.abs(up[1]) * 6], words, look);
-}
-
-/** Rise in 12 of run: `8/12`. */
-export function pitchText(slope: number): string {
-  const rise = slope * 12;
-  const whole = Math.round(rise);
-  return `${Math.abs(rise - whole) < 0.005 ? whole : Number(rise.toFixed(2))}/12`;
 }
 
 function labelSeams(sheet: Sheet, seams: readonly Seam[]): void {
@@ -248,7 +242,7 @@ function labelEaves(sheet: Sheet, measure: RoomMeasure, lines: readonly WallLine
 
 function describe(measure: RoomMeasure, name: string, courses: DrawnCourses | undefined): string {
   const facets = measure.ceiling.facets.map((facet) =>
-    facet.slope === 0 ? `${facet.name}, flat` : `${facet.name}, sloping ${pitchText(facet.slope)}`,
+    facet.slope === 0 ? `${facet.name}, flat` : `${facet.name}, sloping ${printPitch(facet.slope)}`,
   );
   const [low, high] = [lengthText(measure.lowest), lengthText(measure.highest)];
   return `Reflected ceiling plan of ${name}: ${facets.join('; ')}. ${low === high ? `Height ${low}` : `Heights from ${low} to ${high}`}. True area ${Math.round(measure.ceiling.gross)} square feet.${courseWords(courses)}`;

@@ -71,7 +71,7 @@ export function drawElevation(measure: RoomMeasure, wall: WallMeasure, options: 
   };
   const span = { width: wall.run, height: Math.max(...wall.top.map(({ height }) => height)) };
   const view = `wall/${wall.id}`;
-  return fitDrawing({ of: measure, view, shows, largest: `1/2" = 1'-0"`, span, draw }, options);
+  return fitDrawing({ of: measure, view, shows, largest: 24, span, draw }, options);
 }
 
 /** What of the options is seen on one wall: a finish elsewhere makes no other drawing of it. */

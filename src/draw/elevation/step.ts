@@ -44,5 +44,5 @@ export function drawStep(step: Surface, options: StepOptions): Drawing {
   };
   const shows = { number: options.number, name: options.name };
   const span = whole && { width: whole.right - whole.left, height: whole.top - whole.bottom };
-  return fitDrawing({ of: step, view: 'step', shows, largest: `1/2" = 1'-0"`, ...(span && { span }), draw }, options);
+  return fitDrawing({ of: step, view: 'step', shows, largest: 24, ...(span && { span }), draw }, options);
 }

@@ -66,7 +66,7 @@ function drawBreast(
   };
   const shows = { number: options.number, name: options.name };
   const span = { width: extent.right - extent.left, height: extent.top };
-  return fitDrawing({ of: feature, view: 'breast', shows, largest: `3/4" = 1'-0"`, span, draw }, options);
+  return fitDrawing({ of: feature, view: 'breast', shows, largest: 16, span, draw }, options);
 }
 
 interface Hearth {

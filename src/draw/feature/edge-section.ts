@@ -110,7 +110,7 @@ function drawEdge(feature: FeatureMeasure, drop: number, options: EdgeSectionOpt
     return title;
   };
   const shows = { number, name, guard, guardHeight };
-  return fitDrawing({ of: feature, view: 'edge', shows, largest: `3/4" = 1'-0"`, draw }, options);
+  return fitDrawing({ of: feature, view: 'edge', shows, largest: 16, draw }, options);
 }
 
 /** A break line where the floor runs on. */

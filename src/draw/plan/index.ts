@@ -75,7 +75,7 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
     return { ...title, notes };
   };
   const span = planSpan(measure);
-  return fitDrawing({ of: measure, view: 'plan', shows, largest: `1/2" = 1'-0"`, span, draw }, options);
+  return fitDrawing({ of: measure, view: 'plan', shows, largest: 24, span, draw }, options);
 }
 
 /** The box around an outline. */

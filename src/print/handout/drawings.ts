@@ -1,17 +1,9 @@
 import { roomViews, type Drawing, type RoomView } from '../../draw/index.js';
 import { handoutDrawnRoom, type Handout, type HandoutRoom } from '../../handout/index.js';
-import {
-  drawForPrint,
-  inchesPerFoot,
-  planTitle,
-  ready,
-  withShortNames,
-  type Box,
-  type PrintDrawing,
-} from '../drawings.js';
+import { drawForPrint, planTitle, ready, withShortNames, type Box, type PrintDrawing } from '../drawings.js';
 
-/** Inches of paper for a foot of house below which the figures no longer read. */
-const leastScale = 1 / 16;
+/** The ratio beyond which figures no longer read: 1/16 of an inch to the foot, or 1:200. */
+const smallest = 200;
 /** Boxes in inches, all in a column, tried in turn until the least scale fits. */
 const boxes = {
   plan: [2, 2.4, 2.8, 3.2, 3.8, 4.6].map((height) => ({ width: 3.67, height })),
@@ -58,7 +50,7 @@ export function roomDrawings(room: HandoutRoom, handout: Handout): RoomDrawings 
 function fit(view: RoomView, id: string, tried: readonly Box[]): Drawing {
   for (const box of tried) {
     const drawing = drawForPrint(view, id, box);
-    if (inchesPerFoot(drawing.scale) >= leastScale) return drawing;
+    if (drawing.ratio <= smallest) return drawing;
   }
   return drawForPrint(view, id, acrossColumns);
 }

@@ -1,5 +1,6 @@
 import { AFRelationship, ParseSpeeds, PDFDocument } from 'pdf-lib';
-import type { Handout } from '../../handout/index.js';
+import { localeOf, type Handout } from '../../handout/index.js';
+import { inLocale } from '../../base/units/index.js';
 import { makeDrawable, type Undrawn } from '../drawable.js';
 import { addFields } from '../fill-in.js';
 import { markRowHeads } from '../row-heads.js';
@@ -16,8 +17,10 @@ interface HandoutPdf {
  *  handout's data is attached as `handout.json`. It takes a Handout and no Book, so it has no money to print. The same
  *  handout gives the same bytes. */
 export async function makeHandoutPdf(handout: Handout): Promise<HandoutPdf> {
-  const { model, undrawn } = makeDrawable(makeHandoutSheets(handout));
-  const { pdf, fields } = typeset(model, 'handout');
+  const { undrawn, pdf, fields } = inLocale(localeOf(handout), () => {
+    const drawable = makeDrawable(makeHandoutSheets(handout));
+    return { ...drawable, ...typeset(drawable.model, 'handout') };
+  });
   const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
   markRowHeads(document);
   addFields(document, fields);

@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import Eleventy, { type UserConfig } from '@11ty/eleventy';
 import { render } from 'preact-render-to-string';
-import type { Handout } from '../../handout/index.js';
+import { localeOf, type Handout } from '../../handout/index.js';
+import { inLocale } from '../../base/units/index.js';
 import { assetCopies, pagesRoot } from '../assets.js';
 import { checkPath } from '../page.js';
 import { virtualPages } from '../virtual-pages.js';
@@ -71,10 +72,12 @@ function pagesOf(handout: Handout): readonly HandoutPage[] {
 }
 
 function renderPage(page: HandoutPage, handout: Handout): string {
-  const html = render(
-    <HandoutProvider value={{ handout, path: page.path }}>
-      <HandoutFrame page={page} />
-    </HandoutProvider>,
+  const html = inLocale(localeOf(handout), () =>
+    render(
+      <HandoutProvider value={{ handout, path: page.path }}>
+        <HandoutFrame page={page} />
+      </HandoutProvider>,
+    ),
   );
   return `<!DOCTYPE html>\n${html}\n`;
 }

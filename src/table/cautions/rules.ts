@@ -18,7 +18,7 @@ export const cautionRules = schedule<Row>({
       col.lines(
         'looksFor',
         'Looks for',
-        ({ limits }) => limits.map(({ what, text }) => ({ cell: words(`${what}: ${text}`) })),
+        ({ limits }) => limits().map(({ what, text }) => ({ cell: words(`${what}: ${text}`) })),
         { width: 'long' },
       ),
       col.lines(

@@ -1,9 +1,9 @@
-import { fromInches, printLength } from '../../../base/units/index.js';
+import { fromInches, printLength, printWeightPer } from '../../../base/units/index.js';
 import { isFraming, tradesOf } from '../look-up.js';
 import { optionWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
-import { overWords, stoneChoices } from './stone.js';
+import { overWords, stoneChoices, weightWords } from './stone.js';
 
 /** Source: TMS 402-16, 12.3, from memory; that 15 psf was raised in TMS 402-22 is told in public trade texts. */
 const most = { pounds: 15, bed: fromInches(2.625) };
@@ -12,8 +12,8 @@ export const adheredFacing: Rule = {
   id: 'adhered-facing',
   title: 'Weight and thickness of adhered stone',
   source: { document: 'TMS 402', edition: '2016 (limits from memory)', section: '12.3, adhered veneer' },
-  limits: [
-    { what: 'Weight, at most', text: `${most.pounds} lb / sq ft` },
+  limits: () => [
+    { what: 'Weight, at most', text: printWeightPer({ pounds: most.pounds, per: 'sq ft' }) },
     { what: 'Thickness, at most', text: printLength(most.bed) },
   ],
   examples: [
@@ -33,7 +33,7 @@ export const adheredFacing: Rule = {
           selections: [selection.id],
           trades: [selection.category.trade, ...tradesOf(house, isFraming)],
           seen: `${optionWords(selection, option)}: ${seen.join(', ')}.`,
-          says: `Stone that only mortar holds weighs at most ${most.pounds} lb on a square foot and is at most ${printLength(most.bed)} thick by the simple way; later editions allow more with more proof. Mortar and lath come on top.`,
+          says: `Stone that only mortar holds weighs at most ${weightWords(most.pounds)} and is at most ${printLength(most.bed)} thick by the simple way; later editions allow more with more proof. Mortar and lath come on top.`,
           ask: 'the structural engineer, with the mason',
         },
       ];

@@ -1,3 +1,4 @@
+import { printResistance } from '../../../base/units/index.js';
 /** R-values that the energy code's table asks for, by climate zone. Source: IECC 2021, Table R402.1.3, as the Pacific
  *  Northwest National Laboratory publishes it (basc.pnnl.gov). A wall takes one of several: R in the cavity with R that is
  *  continuous outside the framing. Zone 0 is not in that publication. */
@@ -32,10 +33,10 @@ export function zoneTable(zone: string): ZoneTable | undefined {
 export function wallText(walls: ZoneTable['walls']): string {
   return walls
     .map(({ cavity, continuous }) => {
-      if (continuous === 0) return `R-${cavity}`;
+      if (continuous === 0) return printResistance(cavity);
       return cavity === 0
-        ? `R-${continuous} all outside the framing`
-        : `R-${cavity} with R-${continuous} outside the framing`;
+        ? `${printResistance(continuous)} all outside the framing`
+        : `${printResistance(cavity)} with ${printResistance(continuous)} outside the framing`;
     })
     .join(', or ');
 }

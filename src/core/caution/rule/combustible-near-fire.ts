@@ -18,9 +18,12 @@ export const combustibleNearFire: Rule = {
   id: 'combustible-near-fire',
   title: 'What can burn near a firebox',
   source,
-  limits: [
+  limits: () => [
     { what: 'Nothing that burns nearer than', text: printLength(clear.all) },
-    { what: 'From there to 12", it stands out at most', text: '1/8" for each 1" of distance' },
+    {
+      what: `From there to ${printLength(clear.projecting)}, it stands out at most`,
+      text: 'an eighth of its distance',
+    },
   ],
   examples: [
     {
@@ -87,7 +90,7 @@ function finding(
     ...at,
     selections: [selection, unit?.id].filter((id) => id !== undefined),
     trades: [...new Set([trade, unit?.category.trade].filter((slug) => slug !== undefined))],
-    says: `Nothing that burns within ${printLength(clear.all)} of the opening; within ${printLength(clear.projecting)} of it, it stands out no more than 1/8" for each inch of distance. A listed unit's own figure comes first.`,
+    says: `Nothing that burns within ${printLength(clear.all)} of the opening; within ${printLength(clear.projecting)} of it, it stands out no more than an eighth of its distance. A listed unit's own figure comes first.`,
     ask: joinWords(["the mason, with the unit's listing", 'the building office']),
   };
 }

@@ -19,7 +19,7 @@ export const doorUnderSlope: Rule = {
     edition: '2018 (from memory)',
     section: 'Table R602.7(1); room for plates is common practice',
   },
-  limits: [
+  limits: () => [
     { what: 'Rough opening above the leaf, where the door does not say', text: printLength(head.rough) },
     {
       what: 'Least header, and two plates over it',

@@ -18,7 +18,7 @@ export const floorBuildUp: Rule = {
     edition: '2010',
     section: '303.2 and 303.3, as a yardstick',
   },
-  limits: [
+  limits: () => [
     { what: 'Difference at a door without a strip, at most', text: printLength(most.plain) },
     { what: 'With a bevel, at most', text: printLength(most.beveled) },
   ],

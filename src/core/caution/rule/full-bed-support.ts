@@ -1,10 +1,10 @@
-import { fromInches, printAmount, printLength } from '../../../base/units/index.js';
+import { fromInches, printLength, printWeight, printWeightPer } from '../../../base/units/index.js';
 import { breastOf, isFraming, tradesOf } from '../look-up.js';
 import type { RoomView, SelectionView } from '../view.js';
 import { optionWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
-import { overWords, stoneChoices } from './stone.js';
+import { overWords, stoneChoices, weightWords } from './stone.js';
 
 /** Source: IRC 2018, R703.8 and Table R703.8(1), as a state publishes it. */
 const most = { pounds: 50, bed: fromInches(5) };
@@ -17,8 +17,8 @@ export const fullBedSupport: Rule = {
     edition: '2018',
     section: 'R703.8, R703.8.2 and Table R703.8(1)',
   },
-  limits: [
-    { what: 'Weight, at most', text: `${most.pounds} lb / sq ft` },
+  limits: () => [
+    { what: 'Weight, at most', text: printWeightPer({ pounds: most.pounds, per: 'sq ft' }) },
     { what: 'Thickness, at most', text: printLength(most.bed) },
   ],
   examples: [
@@ -35,7 +35,7 @@ export const fullBedSupport: Rule = {
       if (seen.length === 0) return [];
       const weight =
         selection.counted === option && selection.pounds !== undefined
-          ? ` In place it weighs ${printAmount(selection.pounds, 0)} lb.`
+          ? ` In place it weighs ${printWeight(selection.pounds)}.`
           : '';
       return [
         {
@@ -45,7 +45,7 @@ export const fullBedSupport: Rule = {
           selections: [selection.id],
           trades: [selection.category.trade, ...tradesOf(house, isFraming)],
           seen: `${optionWords(selection, option)}: ${seen.join(', ')}.${weight}`,
-          says: `The section speaks of outside walls and is a yardstick inside: stone on its own bed stands on concrete, or on framing that was designed for it; at most ${printLength(most.bed)} thick and ${most.pounds} lb on a square foot against wood framing.`,
+          says: `The section speaks of outside walls and is a yardstick inside: stone on its own bed stands on concrete, or on framing that was designed for it; at most ${printLength(most.bed)} thick and ${weightWords(most.pounds)} against wood framing.`,
           ask: 'the structural engineer, before the foundation',
         },
       ];

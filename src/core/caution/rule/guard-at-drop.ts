@@ -11,14 +11,14 @@ import type { Finding, Rule } from './rule.js';
 /** Source: IRC 2018, R312.1.2 and its exception for stairs, as a county publishes it. */
 const least = { floor: fromInches(36), stair: fromInches(34) };
 const ask = 'the building office, before the shop drawing';
-const says =
-  'An open side more than 30" above what is below it wants a guard of at least 36", on the open side of a stair of at least 34" above the nosings.';
+const says = (): string =>
+  `An open side more than ${printLength(guardedDrop)} above what is below it wants a guard of at least ${printLength(least.floor)}, on the open side of a stair of at least ${printLength(least.stair)} above the nosings.`;
 
 export const guardAtDrop: Rule = {
   id: 'guard-at-drop',
   title: 'Guard at a drop',
   source: { document: 'International Residential Code', edition: '2018', section: 'R312.1.1 and R312.1.2' },
-  limits: [
+  limits: () => [
     { what: 'Drop that wants a guard, more than', text: printLength(guardedDrop) },
     { what: 'Height of a guard, at least', text: printLength(least.floor) },
     { what: 'Height on the open side of a stair, at least', text: printLength(least.stair) },
@@ -47,7 +47,7 @@ function missing(room: RoomView, house: HouseView): readonly Finding[] {
     selections: declined ? [declined.id] : [],
     trades: tradesOf(house, isRailing),
     seen: `${feature.name} stands ${printLength(fall)} above the floor below, and ${declined ? 'a guard was deliberately left out' : 'no guard is selected'}.`,
-    says,
+    says: says(),
     ask,
   }));
 }
@@ -70,7 +70,7 @@ function low(room: RoomView): readonly Finding[] {
         selections: [railing.id],
         trades: [railing.category.trade],
         seen: `${seen.join(' ')} It guards ${places}.`,
-        says,
+        says: says(),
         ask,
       },
     ];
@@ -94,7 +94,7 @@ function unrecorded(room: RoomView, house: HouseView): readonly Finding[] {
       selections: [],
       trades: tradesOf(house, isRailing),
       seen: `${side.seen}${arrivals.includes(side) ? ` ${stairs} may arrive here or at another open side.` : ''}`,
-      says,
+      says: says(),
       ask: 'the builder: record a drop-edge there, or the stair that arrives',
     }));
 }

@@ -12,7 +12,7 @@ export const guardOpening: Rule = {
   id: 'guard-opening',
   title: 'Opening between the parts of a guard',
   source: { document: 'International Residential Code', edition: '2018', section: 'R312.1.3' },
-  limits: [
+  limits: () => [
     { what: 'Clear opening, less than', text: printLength(ball.floor) },
     { what: 'Clear opening on the open side of a stair, less than', text: printLength(ball.stair) },
   ],

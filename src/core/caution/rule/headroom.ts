@@ -11,7 +11,7 @@ export const headroom: Rule = {
   id: 'headroom',
   title: 'Headroom in a gallery or under a slope',
   source: { document: 'International Residential Code', edition: '2018', section: 'R305.1 and R304.3' },
-  limits: [
+  limits: () => [
     { what: 'Height over half of the floor, at least', text: printLength(least.height) },
     { what: 'Floor under less than this is not counted', text: printLength(least.counted) },
   ],

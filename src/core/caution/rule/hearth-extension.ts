@@ -22,7 +22,7 @@ export const hearthExtension: Rule = {
     edition: '2018',
     section: 'R1001.10; R1004.2 for listed units',
   },
-  limits: [
+  limits: () => [
     { what: `Opening under ${printArea(large)}: front and each side, at least`, text: sizeText(least.small) },
     { what: `Opening of ${printArea(large)} or more: front and each side, at least`, text: sizeText(least.large) },
   ],

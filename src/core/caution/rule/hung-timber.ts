@@ -1,6 +1,6 @@
 import { carries, factOf } from '../../fact/index.js';
 import type { Option } from '../../model/index.js';
-import { printAmount, printDay } from '../../../base/units/index.js';
+import { printDay, printWeight } from '../../../base/units/index.js';
 import { tradesOf, isFraming } from '../look-up.js';
 import type { HouseView, SelectionView } from '../view.js';
 import { optionWords } from '../words.js';
@@ -15,7 +15,7 @@ export const hungTimber: Rule = {
     edition: '',
     section: 'backing is framed before the board goes up',
   },
-  limits: [{ what: 'Chosen', text: 'by the day on which its backing must be in' }],
+  limits: () => [{ what: 'Chosen', text: 'by the day on which its backing must be in' }],
   examples: [
     { what: 'A beam that carries nothing and needs no backing', sees: 'no backing is recorded', rooms: beam([]) },
     {
@@ -32,7 +32,7 @@ export const hungTimber: Rule = {
         const [first] = selection.places;
         if (seen.length === 0 || !first) return [];
         const { pounds } = selection;
-        const weight = pounds === undefined ? '' : ` In place it weighs ${printAmount(pounds, 0)} lb.`;
+        const weight = pounds === undefined ? '' : ` In place it weighs ${printWeight(pounds)}.`;
         return [
           {
             room: room.slug,

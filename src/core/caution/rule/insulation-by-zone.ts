@@ -1,5 +1,5 @@
 import { carries, factOf } from '../../fact/index.js';
-import { printAmount } from '../../../base/units/index.js';
+import { type Area, printArea, printResistance } from '../../../base/units/index.js';
 import { selectionsAt, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { joinWords } from '../words.js';
@@ -14,10 +14,13 @@ export const insulationByZone: Rule = {
   id: 'insulation-by-zone',
   title: 'Insulation against the table of the climate zone',
   source: { document: 'International Energy Conservation Code', edition: '2021', section: 'Table R402.1.3' },
-  limits: [
-    { what: 'Ceiling, zones 1 to 8', text: `R-${rows.map(({ ceiling }) => ceiling).join(', ')}` },
-    { what: 'Sloped ceiling without an attic, limited area', text: 'R-30 over 500 sq ft or 20 %, from memory' },
-    { what: 'Floor, zones 1 to 8', text: `R-${rows.map(({ floor }) => floor).join(', ')}` },
+  limits: () => [
+    { what: 'Ceiling, zones 1 to 8', text: rows.map(({ ceiling }) => printResistance(ceiling)).join(', ') },
+    {
+      what: 'Sloped ceiling without an attic, limited area',
+      text: `${printResistance(sloped.least)} over ${printArea(sloped.area)} or ${sloped.share} %, from memory`,
+    },
+    { what: 'Floor, zones 1 to 8', text: rows.map(({ floor }) => printResistance(floor)).join(', ') },
     { what: 'Wood-framed wall, zones 4 to 8', text: wallText(rows.at(-1)?.walls ?? []) },
   ],
   examples: [
@@ -69,11 +72,11 @@ function below(
   if (!first) return [];
   const outside = isWall.has(first.id)
     ? continuous > 0
-      ? ` with R-${printAmount(continuous, 1)} outside the framing`
+      ? ` with ${printResistance(continuous)} outside the framing`
       : ', and no continuous R outside the framing is recorded'
     : '';
   const surfaces = joinWords(low.map(({ name }) => name));
-  const found = value === undefined ? 'its R-value is not recorded' : `R-${printAmount(value, 1)} counted${outside}`;
+  const found = value === undefined ? 'its R-value is not recorded' : `${printResistance(value)} counted${outside}`;
   return [
     {
       ...where(selection, first.id),
@@ -86,7 +89,7 @@ function below(
 
 /** R-value down to which a sloped ceiling without an attic may go over a limited area, and that area.
  *  Source: IECC 2021, R402.2.2, from memory. */
-const sloped = { least: 30, area: 500, share: 20 };
+const sloped = { least: 30, area: 500 as Area, share: 20 };
 
 /** What the source allows beside the table where a ceiling follows the roof. */
 function slopedText(
@@ -97,7 +100,7 @@ function slopedText(
 ): string {
   if (place !== 'ceiling' || value === undefined || value < sloped.least || table.ceiling <= sloped.least) return '';
   if (ceiling.facets.every(({ slope }) => slope === 0)) return '';
-  return ` For sloped ceilings without an attic its R402.2.2 lets R-${sloped.least} do over at most ${sloped.area} sq ft or ${sloped.share} % of the insulated ceilings, whichever is less (from memory).`;
+  return ` For sloped ceilings without an attic its R402.2.2 lets ${printResistance(sloped.least)} do over at most ${printArea(sloped.area)} or ${sloped.share} % of the insulated ceilings, whichever is less (from memory).`;
 }
 
 /** Walls with an opening to the outside, where no insulation is selected. */
@@ -119,8 +122,8 @@ function bareWalls(house: HouseView, room: RoomView, table: ZoneTable): readonly
 }
 
 function tableText({ climateZone }: HouseView, place: string, { ceiling, floor, walls }: ZoneTable): string {
-  if (place === 'ceiling') return `In zone ${climateZone} the table asks for R-${ceiling} in a ceiling.`;
-  if (place === 'floor') return `In zone ${climateZone} the table asks for R-${floor} in a floor.`;
+  if (place === 'ceiling') return `In zone ${climateZone} the table asks for ${printResistance(ceiling)} in a ceiling.`;
+  if (place === 'floor') return `In zone ${climateZone} the table asks for ${printResistance(floor)} in a floor.`;
   return `In zone ${climateZone} the table asks for ${wallText(walls)} in a wood-framed wall.`;
 }
 

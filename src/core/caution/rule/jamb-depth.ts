@@ -16,7 +16,7 @@ export const jambDepth: Rule = {
   id: 'jamb-depth',
   title: 'Jamb against the thickness of the wall',
   source: { document: 'common practice, no source', edition: '', section: 'a jamb is as deep as the finished wall' },
-  limits: [
+  limits: () => [
     { what: 'Stud of an inside wall', text: printLength(wall.stud) },
     { what: 'Jamb deeper or shallower than the wall by at most', text: printLength(wall.play) },
   ],

@@ -19,7 +19,7 @@ export const onlyWayUp: Rule = {
     edition: '2018',
     section: 'R311.7.1, R311.7.5, R311.7.11 and R311.7.12',
   },
-  limits: [
+  limits: () => [
     { what: 'Riser, at most', text: printLength(limits.riser) },
     { what: 'Going, at least', text: printLength(limits.going) },
     { what: 'Width, at least', text: printLength(limits.width) },
@@ -102,7 +102,7 @@ function finding(
     selections: room.selections.filter(({ places }) => places.some(({ id }) => id === place)).map(({ id }) => id),
     trades: tradesOf(house, (category) => category.measure.by === 'stair' || isFraming(category)),
     seen,
-    says: 'A stair has risers of at most 7 3/4", goings of at least 10" and is 36" wide or more. What is steeper, a ladder among it, is an extra way up beside one, except to at most 200 sq ft without kitchen or bath.',
+    says: `A stair has risers of at most ${printLength(limits.riser)}, goings of at least ${printLength(limits.going)} and is ${printLength(limits.width)} wide or more. What is steeper, a ladder among it, is an extra way up beside one, except to at most ${printArea(limits.area)} without kitchen or bath.`,
     ask: 'the architect and the building office, before the opening is framed',
   };
 }

@@ -15,7 +15,7 @@ export const roughOpening: Rule = {
     edition: '',
     section: 'the rough opening comes from the door or unit',
   },
-  limits: [
+  limits: () => [
     { what: 'Height of the opening', text: "the leaf's, exactly" },
     { what: 'Width of the opening', text: 'one of the widths made' },
     { what: 'Framing of a fireplace unit, at most', text: 'the breast around it' },

@@ -9,7 +9,8 @@ export interface Rule {
   readonly title: string;
   readonly source: Caution['source'];
   /** The figures it looks for, with units, as printed in the register. */
-  readonly limits: readonly { readonly what: string; readonly text: string }[];
+  /** In the units of the house in force. */
+  readonly limits: () => readonly { readonly what: string; readonly text: string }[];
   /** Some that it sees and some that it passes over. */
   readonly examples: readonly Example[];
   find(house: HouseView): readonly Finding[];

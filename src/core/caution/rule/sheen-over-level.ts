@@ -11,7 +11,7 @@ export const sheenOverLevel: Rule = {
   id: 'sheen-over-level',
   title: 'High sheen over the finish level',
   source: { document: 'GA-214, Recommended Levels of Finish', edition: '2007 to 2015', section: 'level 5' },
-  limits: [{ what: `Under ${glossy.join(' or ')} paint, at least`, text: `level ${least}` }],
+  limits: () => [{ what: `Under ${glossy.join(' or ')} paint, at least`, text: `level ${least}` }],
   examples: [
     { what: 'Semi-gloss paint over board finished to level 4', sees: 'semi-gloss, over', rooms: paintOver(4) },
     { what: 'The same paint over level 5', sees: null, rooms: paintOver(5) },

@@ -13,7 +13,7 @@ export const soundAtBath: Rule = {
   id: 'sound-at-bath',
   title: 'Sound between bedroom and bath',
   source: { document: 'STC scale after ASTM E413', edition: 'as specifiers print it', section: 'what is heard' },
-  limits: [{ what: 'Tested wall, at least', text: `STC ${least}` }],
+  limits: () => [{ what: 'Tested wall, at least', text: `STC ${least}` }],
   examples: [
     {
       what: 'A bath beside a bedroom, and no sound insulation in the wall between',

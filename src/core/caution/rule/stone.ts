@@ -1,6 +1,6 @@
 import { factOf } from '../../fact/index.js';
 import type { Option } from '../../model/index.js';
-import { printAmount, printLength, type Length } from '../../../base/units/index.js';
+import { isMetric, printAmount, printLength, printWeightPer, type Length } from '../../../base/units/index.js';
 import { isStone } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 
@@ -33,7 +33,7 @@ export function overWords(option: Option, most: { readonly pounds: number; reado
   const [pounds, bed] = [poundsPerFoot(option), bedOf(option)];
   return [
     ...(pounds === undefined ? ['the weight is not recorded'] : []),
-    ...(pounds !== undefined && pounds > most.pounds ? [`${printAmount(pounds, 1)} lb on a square foot`] : []),
+    ...(pounds !== undefined && pounds > most.pounds ? [weightWords(pounds)] : []),
     ...(bed === undefined ? ['the thickness is not recorded'] : []),
     ...(bed !== undefined && bed > most.bed ? [`${printLength(bed)} thick`] : []),
   ];
@@ -41,6 +41,12 @@ export function overWords(option: Option, most: { readonly pounds: number; reado
 
 function bedOf(option: Option): Length | undefined {
   return factOf(option, 'stone', 'bed') ?? option.thickness;
+}
+
+/** `17 lb on a square foot`. */
+export function weightWords(pounds: number): string {
+  if (isMetric()) return printWeightPer({ pounds, per: 'sq ft' });
+  return `${printAmount(pounds, 1)} lb on a square foot`;
 }
 
 /** Pounds on a square foot. */

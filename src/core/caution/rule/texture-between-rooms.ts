@@ -11,7 +11,7 @@ export const textureBetweenRooms: Rule = {
   id: 'texture-between-rooms',
   title: 'Textures of rooms that are open to one another',
   source: { document: 'common practice, no source', edition: '', section: 'a texture ends at a corner or a bead' },
-  limits: [{ what: 'Walls, and ceilings where no wall stands', text: 'one texture, or a place where it ends' }],
+  limits: () => [{ what: 'Walls, and ceilings where no wall stands', text: 'one texture, or a place where it ends' }],
   examples: [
     {
       what: 'A hand-troweled wall that runs through an opening without casing into a smooth one',

@@ -13,7 +13,7 @@ export const thermalBarrier: Rule = {
   id: 'thermal-barrier',
   title: 'Foam plastic without a thermal barrier',
   source: { document: 'International Residential Code', edition: '2018', section: 'R316.4' },
-  limits: [{ what: 'Gypsum board over foam, at least', text: printLength(least) }],
+  limits: () => [{ what: 'Gypsum board over foam, at least', text: printLength(least) }],
   examples: [
     { what: 'Spray foam in a wall, and no board over it', sees: 'no board of known thickness over it', rooms: foam() },
     {

@@ -21,7 +21,7 @@ export const wetRoom: Rule = {
     edition: '2018',
     section: 'R702.3.7 and R702.4.2; paint and floor are common practice',
   },
-  limits: [
+  limits: () => [
     { what: 'Board in a bath', text: moist.join(', ') },
     { what: 'Behind wall tile', text: backers.join(', ') },
   ],
