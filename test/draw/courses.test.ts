@@ -1,3 +1,4 @@
+import { headings } from '../../src/base/geometry/index.js';
 import { describe, expect, it } from 'vitest';
 import { drawCeilingPlan, drawPlan, printPalette, type Drawing } from '../../src/draw/index.js';
 import type { DrawnCourses } from '../../src/core/book/index.js';
@@ -65,7 +66,7 @@ describe('course lines', () => {
     // 5' of run at 9/12 are 6'-3" of slope: 75" in 11 courses, ends 6" each. On the plan 6 / 1.25 = 4.8" = 14.4 points.
     const gable = measured({
       shape: size(`12'`, `10'`),
-      ceiling: { form: 'gable', ridge: 'east-west', plate: len(`8'`), pitch: pitch('9/12') },
+      ceiling: { form: 'gable', ridge: headings.east, plate: len(`8'`), pitch: pitch('9/12') },
     });
     const starts = lines(
       drawCeilingPlan(gable, { ...base, courses: laid(gable, 'ceiling') }),

@@ -1,3 +1,4 @@
+import { headings } from '../../src/base/geometry/index.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CeilingForm, OwnOpening } from '../../src/core/model/index.js';
@@ -20,10 +21,14 @@ const inches = (low: number, high: number): fc.Arbitrary<number> =>
 const ceiling: fc.Arbitrary<CeilingForm> = fc.oneof(
   inches(84, 168).map((feet): CeilingForm => ({ form: 'flat', height: ft(feet) })),
   fc
-    .tuple(inches(90, 120), fc.integer({ min: 1, max: 14 }), fc.constantFrom('north', 'east', 'south', 'west'))
+    .tuple(
+      inches(90, 120),
+      fc.integer({ min: 1, max: 14 }),
+      fc.constantFrom(...(['north', 'east', 'south', 'west'] as const).map((way) => headings[way])),
+    )
     .map(([plate, rise, low]): CeilingForm => ({ form: 'shed', low, plate: ft(plate), pitch: { rise, run: 12 } })),
   fc
-    .tuple(inches(90, 120), fc.integer({ min: 1, max: 14 }), fc.constantFrom('north-south', 'east-west'))
+    .tuple(inches(90, 120), fc.integer({ min: 1, max: 14 }), fc.constantFrom(headings.south, headings.east))
     .map(([plate, rise, ridge]): CeilingForm => ({ form: 'gable', ridge, plate: ft(plate), pitch: { rise, run: 12 } })),
   fc
     .tuple(inches(90, 120), fc.integer({ min: 1, max: 12 }))

@@ -1,3 +1,4 @@
+import { headings } from '../../src/base/geometry/index.js';
 import type { RoomMeasure } from '../../src/core/model/index.js';
 import { ft, measured, size } from './fixtures.js';
 import { bay, kitchen } from './odd-rooms.js';
@@ -7,7 +8,7 @@ export const greatRoom = (): RoomMeasure =>
   measured({
     slug: 'great-room',
     shape: size(24, 18.5, [{ wall: 'east', to: 'kitchen' }]),
-    ceiling: { form: 'gable', ridge: 'east-west', plate: ft(9), pitch: { rise: 8, run: 12 } },
+    ceiling: { form: 'gable', ridge: headings.east, plate: ft(9), pitch: { rise: 8, run: 12 } },
     openings: [
       {
         mark: 'D01',
@@ -145,7 +146,7 @@ export const gallery = (): RoomMeasure =>
   measured({
     slug: 'gallery',
     shape: size(20, 14, [{ wall: 'south', to: 'great-room' }]),
-    ceiling: { form: 'shed', low: 'north', plate: ft(7), pitch: { rise: 3, run: 12 } },
+    ceiling: { form: 'shed', low: headings.north, plate: ft(7), pitch: { rise: 3, run: 12 } },
     openings: [
       {
         mark: 'D21',

@@ -1,3 +1,4 @@
+import { headings } from '../../src/base/geometry/index.js';
 import { describe, expect, test } from 'vitest';
 import type { FeatureMeasure, RoomMeasure } from '../../src/core/model/index.js';
 import { faceMarks, featureKinds, planMarks } from '../../src/core/feature/index.js';
@@ -76,7 +77,7 @@ describe('chimney breast', () => {
 
   test('its top follows a gable: on the east wall under the ridge', () => {
     // East wall seen from inside: left is north; y from 12.5 down to 5.5, ridge at y = 9, ceiling 9 + 8/12 × (9 − |y − 9|).
-    const ceiling = { form: 'gable', ridge: 'east-west', plate: len(`9'`), pitch: pitch('8/12') } as const;
+    const ceiling = { form: 'gable', ridge: headings.east, plate: len(`9'`), pitch: pitch('8/12') } as const;
     const measure = measured({
       shape: size(`24'`, `18'`),
       ceiling,
@@ -94,7 +95,7 @@ describe('chimney breast', () => {
 
   test('its sides follow a rake', () => {
     // North wall of a shed that is low in the north: 9 at the wall, 9 + 2 × 6/12 = 10 at the front.
-    const ceiling = { form: 'shed', low: 'north', plate: len(`9'`), pitch: pitch('6/12') } as const;
+    const ceiling = { form: 'shed', low: headings.north, plate: len(`9'`), pitch: pitch('6/12') } as const;
     const breast = only(measured({ shape: size(`24'`, `18'`), ceiling, features: [plain] }));
     expect(faces(breast)).toEqual({ 'breast/front': 70, 'breast/left': 19, 'breast/right': 19 });
     expect(breast.covers).toEqual([{ wall: 'north', from: len(`8'`), to: len(`15'`), height: len(`9'`) }]);

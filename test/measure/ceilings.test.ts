@@ -1,9 +1,11 @@
+import type { Direction } from '../../src/core/model/index.js';
+import { headings } from '../../src/base/geometry/index.js';
 import { describe, expect, test } from 'vitest';
 import { feet } from '../../src/base/units/index.js';
 import { measured, regionArea, top, wall } from './measured.js';
 import { box, flat, len, outline, pitch, point, size } from './room-record.js';
 
-const gable = { form: 'gable', ridge: 'east-west', plate: len(`9'`), pitch: pitch('8/12') } as const;
+const gable = { form: 'gable', ridge: headings.east, plate: len(`9'`), pitch: pitch('8/12') } as const;
 
 test("gable 8/12 over 24' x 18', plate 9'", () => {
   // Rise 9 × 8/12 = 6, ridge 15. Slope factor sqrt(1 + 4/9) = 1.2018504.
@@ -41,7 +43,7 @@ test("the same gable cut flat at 13'", () => {
 });
 
 test('a gable by ridge height is the gable by pitch', () => {
-  const byRidge = { form: 'gable', ridge: 'east-west', plate: len(`9'`), ridgeHeight: len(`15'`) } as const;
+  const byRidge = { form: 'gable', ridge: headings.east, plate: len(`9'`), ridgeHeight: len(`15'`) } as const;
   const [one, other] = [gable, byRidge].map((ceiling) => measured({ shape: size(`24'`, `18'`), ceiling }));
   expect(one?.volume).toBeCloseTo(other?.volume ?? 0, 9);
   expect(one?.ceiling.net).toBeCloseTo(other?.ceiling.net ?? 0, 9);
@@ -72,7 +74,7 @@ test("headroom under a shed: 4' at the west wall, rising 3/12 over 16'", () => {
   // Height 5 at x = 4 and 7 at x = 12: 12 × 10 and 4 × 10.
   const measure = measured({
     shape: size(`16'`, `10'`),
-    ceiling: { form: 'shed', low: 'west', plate: len(`4'`), pitch: pitch('3/12') },
+    ceiling: { form: 'shed', low: headings.west, plate: len(`4'`), pitch: pitch('3/12') },
   });
   expect(measure.headroom.fiveFeet).toBeCloseTo(120, 9);
   expect(measure.headroom.sevenFeet).toBeCloseTo(40, 9);
@@ -85,7 +87,7 @@ test('a shed that rises to the north-east', () => {
   // 10' square: the far corner lies 10·√2 along the diagonal; at 12/12 it is 8 + 14.142.
   const measure = measured({
     shape: size(`10'`, `10'`),
-    ceiling: { form: 'shed', low: 'south-west', plate: len(`8'`), pitch: pitch('12/12') },
+    ceiling: { form: 'shed', low: headings['south-west'], plate: len(`8'`), pitch: pitch('12/12') },
   });
   expect(feet(measure.highest)).toBeCloseTo(8 + 10 * Math.SQRT2, 8);
   expect(measure.volume).toBeCloseTo(100 * (8 + 5 * Math.SQRT2), 8);
@@ -120,7 +122,7 @@ describe('parts with other angles than right ones', () => {
       { name: 'Flat', form: flat(`9'`), over: corners([`0'`, `0'`], [`0'`, `10'`], [`20'`, `10'`]) },
       {
         name: 'Shed',
-        form: { form: 'shed', low: 'south', plate: len(`7'`), pitch: pitch('6/12') },
+        form: { form: 'shed', low: headings.south, plate: len(`7'`), pitch: pitch('6/12') },
         over: corners([`0'`, `0'`], [`20'`, `10'`], [`20'`, `0'`]),
       },
     ],
@@ -202,13 +204,13 @@ describe('steps between parts of a ceiling', () => {
 
   test('under a gable across the step the face is a triangle on a rectangle', () => {
     // Ridge east-west over 12 ft at 6/12: 10 ft at the plates, 13 in the middle; 12 × 1 + 12 × 3 / 2 above the border's 9.
-    const form = { form: 'gable', ridge: 'east-west', plate: len(`10'`), pitch: pitch('6/12') } as const;
+    const form = { form: 'gable', ridge: headings.east, plate: len(`10'`), pitch: pitch('6/12') } as const;
     expect(steps([border, { name: 'Vault', form, over }])).toEqual([['step-border-vault', 30]]);
   });
 
   test('a slope that starts below its neighbour makes a step each way', () => {
     // Low in the south at 8 ft, 4/12 over 12 ft: 12 in the north, level with the border at 3 ft. 3 × 1 / 2 and 9 × 3 / 2.
-    const form = { form: 'shed', low: 'south', plate: len(`8'`), pitch: pitch('4/12') } as const;
+    const form = { form: 'shed', low: headings.south, plate: len(`8'`), pitch: pitch('4/12') } as const;
     expect(steps([border, { name: 'Slope', form, over }])).toEqual([
       ['step-slope-border', 1.5],
       ['step-border-slope', 13.5],
@@ -239,4 +241,42 @@ describe('steps between parts of a ceiling', () => {
     // 6 + 6 + 8 + 8 ft, half a foot high.
     expect(measure.steps?.map(({ net }) => net)).toEqual([3, 3, 4, 4]);
   });
+});
+
+test('a ridge along the diagonal of a square, its eaves through the other two corners', () => {
+  // 6 m square at 30°: the eaves lie 6·√2 apart, so the ridge is 3·√2 · tan 30° above the plate. All of it slopes alike: 36 / cos 30°.
+  // Each half of the plan is a triangle with its point at the eave: on average it lies two thirds of the way up.
+  const measure = measured({
+    shape: size('6 m', '6 m'),
+    ceiling: {
+      form: 'gable',
+      ridge: headings['north-east'],
+      plate: len('2.2 m'),
+      pitch: { rise: Math.tan(Math.PI / 6), run: 1 },
+    },
+  });
+  const [squareMetre, cubicMetre, rise] = [1 / 0.3048 ** 2, 1 / 0.3048 ** 3, 3 * Math.SQRT2 * Math.tan(Math.PI / 6)];
+  expect(measure.highest / 1e9).toBeCloseTo(2.2 + rise, 8);
+  expect(measure.ceiling.net / squareMetre).toBeCloseTo(36 / Math.cos(Math.PI / 6), 8);
+  expect(measure.volume / cubicMetre).toBeCloseTo(36 * (2.2 + (2 / 3) * rise), 8);
+  // Each wall runs from an eave's corner up to the ridge's: 6 m at 2.2 m, and half of 6 by the rise above it.
+  for (const wall of measure.walls) expect(wall.gross / squareMetre).toBeCloseTo(6 * 2.2 + 3 * rise, 8);
+});
+
+test('planes by three points each: the lowest of them', () => {
+  // A ridge along y = 5' at 12' from plates at 7' and 9': as two sheds would have it.
+  const point = (x: string, y: string, height: string) => ({ x: len(x), y: len(y), height: len(height) });
+  const measure = measured({
+    shape: size(`10'`, `10'`),
+    ceiling: {
+      form: 'planes',
+      planes: [
+        [point(`0'`, `0'`, `7'`), point(`10'`, `0'`, `7'`), point(`2'`, `5'`, `12'`)],
+        [point(`0'`, `10'`, `9'`), point(`10'`, `10'`, `9'`), point(`2'`, `5'`, `12'`)],
+      ],
+    },
+  });
+  expect(feet(measure.highest)).toBeCloseTo(12, 8);
+  expect(measure.volume).toBeCloseTo(10 * (5 * 9.5 + 5 * 10.5), 6);
+  expect(measure.ceiling.net).toBeCloseTo(10 * (5 * Math.SQRT2 + Math.hypot(5, 3)), 6);
 });

@@ -1,3 +1,5 @@
+import type { Direction } from '../../src/core/model/index.js';
+import { headings, nearestHeading } from '../../src/base/geometry/index.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type {
@@ -29,10 +31,10 @@ const plate = len(`8'`);
 const forms: fc.Arbitrary<CeilingForm> = fc.oneof(
   fc.constant<CeilingForm>({ form: 'flat', height: plate }),
   fc
-    .tuple(fc.constantFrom(...bearings), pitches)
+    .tuple(fc.constantFrom(...bearings.map((bearing) => headings[bearing])), pitches)
     .map(([low, slope]): CeilingForm => ({ form: 'shed', low, plate, pitch: slope })),
   fc
-    .tuple(fc.constantFrom('east-west' as const, 'north-south' as const), pitches)
+    .tuple(fc.constantFrom(...bearings.map((bearing) => headings[bearing])), pitches)
     .map(([ridge, slope]): CeilingForm => ({ form: 'gable', ridge, plate, pitch: slope })),
   pitches.map((slope): CeilingForm => ({ form: 'hip', plate, pitch: slope })),
 );
@@ -91,8 +93,8 @@ describe('no quantity changes', () => {
     fc.assert(
       fc.property(cases, ({ corners, form, cut }) => {
         const mirrored = corners.map(({ at, wall }) => ({ at: { x: -at.x as Length, y: at.y }, wall }));
-        const form2 = form.form === 'gable' ? form : turnedForm(form, (i) => 8 - i);
-        same(figures({ corners, form, cut }), figures({ corners: mirrored, form: form2, cut }));
+        const other = turnedForm(form, (i) => 8 - i);
+        same(figures({ corners, form, cut }), figures({ corners: mirrored, form: other, cut }));
       }),
       { numRuns: 120 },
     );
@@ -120,8 +122,8 @@ describe('a room split in two adds up', () => {
 
   test('across the ridge of a gable, a shed along its level, under any cut', () => {
     const level = fc.oneof(
-      pitches.map((slope): CeilingForm => ({ form: 'gable', ridge: 'east-west', plate, pitch: slope })),
-      pitches.map((slope): CeilingForm => ({ form: 'shed', low: 'north', plate, pitch: slope })),
+      pitches.map((slope): CeilingForm => ({ form: 'gable', ridge: headings.east, plate, pitch: slope })),
+      pitches.map((slope): CeilingForm => ({ form: 'shed', low: headings.north, plate, pitch: slope })),
     );
     fc.assert(
       fc.property(half, fc.integer({ min: 60, max: 300 }), level, cuts, ([left, right], depth, form, cut) => {
@@ -142,13 +144,13 @@ describe('a room split in two adds up', () => {
         fc.integer({ min: 40, max: 300 }),
         pitches,
         (width, depth, slope) => {
-          const shed = (low: Bearing): CeilingForm => ({ form: 'shed', low, plate, pitch: slope });
+          const shed = (low: Direction): CeilingForm => ({ form: 'shed', low, plate, pitch: slope });
           const whole = sums({
             shape: size(`${width}"`, `${2 * depth}"`),
-            ceiling: { form: 'gable', ridge: 'east-west', plate, pitch: slope },
+            ceiling: { form: 'gable', ridge: headings.east, plate, pitch: slope },
           });
-          const south = sums({ shape: size(`${width}"`, `${depth}"`, { north: 'b' }), ceiling: shed('south') });
-          const north = sums({ shape: size(`${width}"`, `${depth}"`, { south: 'a' }), ceiling: shed('north') });
+          const south = sums({ shape: size(`${width}"`, `${depth}"`, { north: 'b' }), ceiling: shed(headings.south) });
+          const north = sums({ shape: size(`${width}"`, `${depth}"`, { south: 'a' }), ceiling: shed(headings.north) });
           whole.forEach((value, i) => expect((south[i] ?? 0) + (north[i] ?? 0)).toBeCloseTo(value, 7));
         },
       ),
@@ -160,7 +162,7 @@ describe('a room split in two adds up', () => {
 test('openings: net + deductions = gross, and regions show the net', () => {
   const measure = measured({
     shape: size(`20'`, `15'`),
-    ceiling: { form: 'gable', ridge: 'north-south', plate: len(`8'`), pitch: pitch('9/12') },
+    ceiling: { form: 'gable', ridge: headings.south, plate: len(`8'`), pitch: pitch('9/12') },
     openings: [
       opening('D1', 'door', 'south', `3'`, `3' x 8'`),
       opening('W1', 'window', 'south', `8'`, `4' x 11'`, { sill: len(`1'`) } satisfies Partial<OwnOpening>),
@@ -174,9 +176,13 @@ test('openings: net + deductions = gross, and regions show the net', () => {
   ).toBe(true);
 });
 
+function turned(way: Direction, to: (index: number) => number): Direction {
+  return headings[bearings[to(bearings.indexOf(nearestHeading(way))) % 8] ?? 'north'];
+}
+
 function turnedForm(form: CeilingForm, to: (index: number) => number): CeilingForm {
-  if (form.form === 'shed') return { ...form, low: bearings[to(bearings.indexOf(form.low)) % 8] ?? 'north' };
-  if (form.form === 'gable') return { ...form, ridge: form.ridge === 'east-west' ? 'north-south' : 'east-west' };
+  if (form.form === 'shed') return { ...form, low: turned(form.low, to) };
+  if (form.form === 'gable') return { ...form, ridge: turned(form.ridge, to) };
   return form;
 }
 

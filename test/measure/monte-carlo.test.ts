@@ -1,3 +1,4 @@
+import { headings } from '../../src/base/geometry/index.js';
 import { expect, test } from 'vitest';
 import type { CeilingForm, OutlineCorner, RoomMeasure } from '../../src/core/model/index.js';
 import { feet, fromFeet, type Length } from '../../src/base/units/index.js';
@@ -205,20 +206,20 @@ function randomCeiling(
     case 0: {
       const low = Math.max(...corners.map(({ x, y }) => (-x + y) * Math.SQRT1_2));
       return {
-        form: { form: 'shed', low: 'north-west', plate, pitch },
+        form: { form: 'shed', low: headings['north-west'], plate, pitch },
         ...cut,
         heights: under(({ x, y }) => low - (-x + y) * Math.SQRT1_2),
       };
     }
     case 1:
       return {
-        form: { form: 'gable', ridge: 'east-west', plate, pitch },
+        form: { form: 'gable', ridge: headings.east, plate, pitch },
         ...cut,
         heights: under(({ y }) => Math.min(y - south, north - y)),
       };
     case 2:
       return {
-        form: { form: 'gable', ridge: 'north-south', plate, pitch },
+        form: { form: 'gable', ridge: headings.south, plate, pitch },
         ...cut,
         heights: under(({ x }) => Math.min(x - west, east - x)),
       };

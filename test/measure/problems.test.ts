@@ -1,3 +1,4 @@
+import { headings } from '../../src/base/geometry/index.js';
 import { describe, expect, test } from 'vitest';
 import type { Point } from '../../src/core/model/index.js';
 import { problemsOf, told } from './measured.js';
@@ -52,7 +53,7 @@ describe('plans', () => {
 
 describe('ceilings', () => {
   test('a cut at the plate leaves no slope', () => {
-    const form = { form: 'shed', low: 'west', plate: len(`8'`), pitch: pitch('6/12') } as const;
+    const form = { form: 'shed', low: headings.west, plate: len(`8'`), pitch: pitch('6/12') } as const;
     expect(problemsOf({ ...square, ceiling: { form, cut: len(`8'`) } })).toMatchObject([
       { code: 'cut-below-plate', severity: 'warning' },
     ]);
@@ -86,7 +87,7 @@ describe('ceilings', () => {
 });
 
 describe('openings', () => {
-  const shed = { form: 'shed', low: 'west', plate: len(`6'`), pitch: pitch('6/12') } as const;
+  const shed = { form: 'shed', low: headings.west, plate: len(`6'`), pitch: pitch('6/12') } as const;
   const cases: [string, Parameters<typeof opening>, string][] = [
     [
       'wider than its wall',

@@ -1,3 +1,4 @@
+import { headings } from '../../src/base/geometry/index.js';
 import { describe, expect, test } from 'vitest';
 import { feet } from '../../src/base/units/index.js';
 import { measured, regionArea, top, wall } from './measured.js';
@@ -231,7 +232,7 @@ describe('openings', () => {
     // South wall, seen from inside: left is east. Shed low east at 4', rising 1 in 1 to the west: top = 4 + x from the left.
     const measure = measured({
       shape: size(`10'`, `8'`),
-      ceiling: { form: 'shed', low: 'east', plate: len(`4'`), pitch: pitch('12/12') },
+      ceiling: { form: 'shed', low: headings.east, plate: len(`4'`), pitch: pitch('12/12') },
       openings: [opening('W01', 'window', 'south', `1'`, `4' x 4'`, { sill: len(`2'`) })],
     });
     // The window is 2' to 6' high over x 1' to 5'; the rake passes 6' at x = 2': a triangle of 1 × 1 / 2 is gone.

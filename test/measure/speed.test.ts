@@ -1,5 +1,7 @@
+import { headings } from '../../src/base/geometry/index.js';
 import { expect, test } from 'vitest';
 import { measureHouse } from '../../src/core/measure/index.js';
+import { usualLocale } from '../../src/base/units/index.js';
 import type { Records } from '../../src/core/model/index.js';
 import { box, flat, len, opening, outline, pitch, room, size } from './room-record.js';
 import { processorTime } from '../processor-time.js';
@@ -34,7 +36,7 @@ function houseOf(copies: number): Records {
       y: `2'`,
       go: 'north',
     };
-    const gable = { form: 'gable', ridge: 'east-west', plate: len(`9'`), pitch: pitch('8/12') } as const;
+    const gable = { form: 'gable', ridge: headings.east, plate: len(`9'`), pitch: pitch('8/12') } as const;
     if (i % 4 === 0)
       return room({
         slug,
@@ -53,7 +55,7 @@ function houseOf(copies: number): Records {
     }
     return room({ slug, shape: size(`12'`, `10'`), ceiling: flat(`8'`), openings });
   });
-  return { rooms } as unknown as Records;
+  return { house: usualLocale, rooms } as unknown as Records;
 }
 
 function milliseconds(records: Records): number {

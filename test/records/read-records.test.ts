@@ -1,3 +1,4 @@
+import { headings } from '../../src/base/geometry/index.js';
 import { describe, expect, it } from 'vitest';
 import { readRecords } from '../../src/core/records/index.js';
 import { edited, told } from './small-house.js';
@@ -48,7 +49,10 @@ describe('a house with nothing wrong', () => {
       slug: 'study',
       shape: { by: 'size', eastWest: 14 * foot, northSouth: 12.5 * foot, open: [{ wall: 'east', to: 'foyer' }] },
       ceiling: [
-        { name: 'Ceiling', form: { form: 'gable', ridge: 'east-west', plate: 8 * foot, pitch: { rise: 6, run: 12 } } },
+        {
+          name: 'Ceiling',
+          form: { form: 'gable', ridge: headings.east, plate: 8 * foot, pitch: { rise: 6, run: 12 } },
+        },
       ],
       openings: [
         { by: 'own', mark: 'D01', operation: 'swing', sill: 0, hinge: 'left', swing: 'study' },

@@ -1,3 +1,5 @@
+import type { Direction } from '../../src/core/model/index.js';
+import { headings } from '../../src/base/geometry/index.js';
 import { describe, expect, test } from 'vitest';
 import type { CourseRun, RoomMeasure } from '../../src/core/model/index.js';
 import { layPlaces, resolvePlaces, type LayoutSummary } from '../../src/core/takeoff/index.js';
@@ -39,7 +41,7 @@ const ways = ({ surfaces }: LayoutSummary): string[] =>
 
 /** 12' east-west by 10' north-south. */
 const plain = measured({ shape: size(`12'`, `10'`), ceiling: flat(`8'`) });
-const gable = (ridge: 'east-west' | 'north-south'): RoomMeasure =>
+const gable = (ridge: Direction): RoomMeasure =>
   measured({
     shape: size(`12'`, `10'`),
     ceiling: { form: 'gable', ridge, plate: len(`8'`), pitch: pitch('9/12') },
@@ -56,15 +58,15 @@ describe('the way courses run', () => {
 
   // Half of 10' at 9/12 is 5 × 1.25 = 6'-3" up the slope: 12.5 courses of 6", which are 13. Of 12': 7'-6", 15 courses.
   test('level on slopes, or as the plan shows the recorded way', () => {
-    expect(ways(laid(gable('east-west'), ['ceiling']))).toEqual([
+    expect(ways(laid(gable(headings.east), ['ceiling']))).toEqual([
       'South slope: 13 east-west, from the eave',
       'North slope: 13 east-west, from the eave',
     ]);
-    expect(ways(laid(gable('north-south'), ['ceiling']))).toEqual([
+    expect(ways(laid(gable(headings.south), ['ceiling']))).toEqual([
       'West slope: 15 north-south, from the eave',
       'East slope: 15 north-south, from the eave',
     ]);
-    expect(ways(laid(gable('east-west'), ['ceiling'], { courses: 'north-south' }))).toEqual([
+    expect(ways(laid(gable(headings.east), ['ceiling'], { courses: 'north-south' }))).toEqual([
       'South slope: 24 north-south, from the east side',
       'North slope: 24 north-south, from the east side',
     ]);
@@ -74,7 +76,7 @@ describe('the way courses run', () => {
     const cut = measured({
       shape: size(`12'`, `10'`),
       ceiling: {
-        form: { form: 'gable', ridge: 'north-south', plate: len(`8'`), pitch: pitch('9/12') },
+        form: { form: 'gable', ridge: headings.south, plate: len(`8'`), pitch: pitch('9/12') },
         cut: len(`10'`),
       },
     });
@@ -88,7 +90,7 @@ describe('the way courses run', () => {
   test('on a slope that rises to the north-east a recorded way keeps its way on the plan', () => {
     const shed = measured({
       shape: size(`12'`, `10'`),
-      ceiling: { form: 'shed', low: 'south-west', plate: len(`8'`), pitch: pitch('9/12') },
+      ceiling: { form: 'shed', low: headings['south-west'], plate: len(`8'`), pitch: pitch('9/12') },
     });
     expect(laid(shed, ['ceiling']).surfaces[0]).toMatchObject({ direction: 0, run: 'level along the slope' });
     // East is half level and half up the slope, where it is 1.25 times as long: atan 1.25 = 51.34 degrees.
@@ -106,7 +108,7 @@ describe('the way courses run', () => {
       'North wall: 2 horizontal, from the ceiling',
     ]);
     // Under a rake there is no level top to hang from.
-    expect(ways(laid(gable('east-west'), ['west'], { lay: 'sheets', face: 48 }))[0]).toMatch(/from the floor$/u);
+    expect(ways(laid(gable(headings.east), ['west'], { lay: 'sheets', face: 48 }))[0]).toMatch(/from the floor$/u);
   });
 });
 
@@ -208,7 +210,7 @@ describe('behind what is built later', () => {
     };
     const hall = measured({
       shape: size(`12'`, `10'`),
-      ceiling: { form: 'shed', low: 'south', plate: len(`8'`), pitch: pitch('9/12') },
+      ceiling: { form: 'shed', low: headings.south, plate: len(`8'`), pitch: pitch('9/12') },
       features: [breast],
     });
     // 120 × 1.25 = 150 sq ft up the slope; the breast takes 8 × 1.25 of it.

@@ -18,6 +18,18 @@ export function planeFrom(start: Xy, height: number, toward: Xy, slope: number):
   return { a, b, c: height - a * start.x - b * start.y };
 }
 
+/** The plane through three points with heights; undefined where they lie in a line in plan. */
+export function planeThrough([one, two, three]: readonly (Xy & { readonly height: number })[]): Plane | undefined {
+  if (!one || !two || !three) return undefined;
+  const [ax, ay, bx, by] = [two.x - one.x, two.y - one.y, three.x - one.x, three.y - one.y];
+  const turn = ax * by - ay * bx;
+  // A hair of a turn is a line that was taped.
+  if (Math.abs(turn) < 1e-6) return undefined;
+  const [up, over] = [two.height - one.height, three.height - one.height];
+  const [a, b] = [(up * by - over * ay) / turn, (over * ax - up * bx) / turn];
+  return { a, b, c: one.height - a * one.x - b * one.y };
+}
+
 export function slopeOf({ a, b }: Plane): number {
   if (a === 0) return Math.abs(b);
   return b === 0 ? Math.abs(a) : Math.hypot(a, b);

@@ -43,6 +43,7 @@ export const codesByPage = {
     'size-unreadable',
     'ceiling-unreadable',
     'pitch-unreadable',
+    'heading-unreadable',
     'money-unreadable',
     'currency-unknown',
     'language-unknown',

@@ -1,5 +1,5 @@
 import type { Allowance } from '../model/index.js';
-import { houseRate, printDollars, printQuantity } from '../../base/units/index.js';
+import { currency, houseRate, printDecimal, printQuantity, withSign } from '../../base/units/index.js';
 import { priceOf, type SizedAllowance } from '../price/index.js';
 import type { Draft } from './draft.js';
 
@@ -9,7 +9,7 @@ export function sizeAllowance(allowance: Allowance, drafts: readonly Draft[]): S
   const { amount } = allowance;
   if (amount.by === 'lump') return { allowance, amount: amount.sum, basis: 'lump sum' };
   const measured = drafts.reduce((sum, draft) => sum + netOf(draft, amount.unit), 0);
-  const basis = `${printQuantity(measured, amount.unit, 2)} × ${printDollars(houseRate(amount).rate)}`;
+  const basis = `${printQuantity(measured, amount.unit, 2)} × ${withSign(printDecimal(houseRate(amount).rate, currency().digits))}`;
   return { allowance, amount: priceOf(amount, measured), basis };
 }
 

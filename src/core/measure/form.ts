@@ -6,6 +6,7 @@ import {
   leftOf,
   nearestHeading,
   planeFrom,
+  planeThrough,
   slopeOf,
   type Bounds,
   type Patch,
@@ -39,16 +40,21 @@ function formPlanes(form: CeilingForm, over: readonly Patch[]): readonly Plane[]
     case 'flat':
       return [level(feet(form.height))];
     case 'shed': {
-      const low = headings[form.low];
+      const { low } = form;
       const reach = (point: Xy): number => low.x * point.x + low.y * point.y;
       const start = corners.reduce((best, point) => (reach(point) > reach(best) ? point : best));
       return [planeFrom(start, feet(form.plate), opposite(low), form.pitch.rise / form.pitch.run)];
     }
     case 'gable': {
-      const [low, high] = eaves(bounds(corners), form.ridge);
+      const [low, high] = eaves(corners, form.ridge);
       const slope = 'pitch' in form ? form.pitch.rise / form.pitch.run : ridgeSlope(form, low, high);
       return [low, high].map(({ point, up }) => planeFrom(point, feet(form.plate), up, slope));
     }
+    case 'planes':
+      return form.planes.flatMap((points) => {
+        const inFeet = points.map(({ x, y, height }) => ({ x: feet(x), y: feet(y), height: feet(height) }));
+        return planeThrough(inFeet) ?? [];
+      });
     case 'hip':
       return hipEaves(over, bounds(corners)).map(({ point, up }) =>
         planeFrom(point, feet(form.plate), up, form.pitch.rise / form.pitch.run),
@@ -62,20 +68,15 @@ interface Eave {
   readonly up: Xy;
 }
 
-function eaves({ west, east, south, north }: Bounds, ridge: 'east-west' | 'north-south'): readonly [Eave, Eave] {
-  const [southWest, northEast] = [
-    { x: west, y: south },
-    { x: east, y: north },
-  ];
-  if (ridge === 'east-west') {
-    return [
-      { point: southWest, up: headings.north },
-      { point: northEast, up: headings.south },
-    ];
-  }
+/** Both sides of a ridge: lines along it through the corners that lie furthest out. */
+function eaves(corners: readonly Xy[], ridge: Xy): readonly [Eave, Eave] {
+  const up = { x: -ridge.y, y: ridge.x };
+  const out = (point: Xy): number => up.x * point.x + up.y * point.y;
+  const first = corners.reduce((best, point) => (out(point) < out(best) ? point : best));
+  const last = corners.reduce((best, point) => (out(point) > out(best) ? point : best));
   return [
-    { point: southWest, up: headings.east },
-    { point: northEast, up: headings.west },
+    { point: first, up },
+    { point: last, up: opposite(up) },
   ];
 }
 
@@ -87,7 +88,11 @@ function ridgeSlope({ plate, ridgeHeight }: { plate: number; ridgeHeight: number
 function hipEaves(over: readonly Patch[], box: Bounds): readonly Eave[] {
   const [only, ...more] = over;
   if (!only || more.length > 0 || only.holes.length > 0 || !isConvex(only.outline)) {
-    return [...eaves(box, 'east-west'), ...eaves(box, 'north-south')];
+    const corners = [
+      { x: box.west, y: box.south },
+      { x: box.east, y: box.north },
+    ];
+    return [...eaves(corners, headings.east), ...eaves(corners, headings.south)];
   }
   return edges(only.outline).map(([from, to]) => {
     const { a, b } = leftOf(from, to);

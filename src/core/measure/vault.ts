@@ -122,7 +122,7 @@ function bordersOn({ patches }: Vault, from: Xy, to: Xy): readonly number[] {
 }
 
 function formProblems({ form, cut, path }: CeilingPart, { origin }: Room): readonly Problem[] {
-  if (form.form === 'flat') return [];
+  if (form.form === 'flat' || form.form === 'planes') return [];
   if (cut === undefined || cut > form.plate) return [];
   const message = `the flat at ${printLength(cut)} cuts the ceiling at or below its plate at ${printLength(form.plate)}: no slope is left`;
   const fix = 'write a flat ceiling, or cut it higher';

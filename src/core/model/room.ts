@@ -110,20 +110,33 @@ export interface CeilingPart {
 /** Heights are above the room's floor; pitches are rise over run (6/12 is 0.5). */
 export type CeilingForm =
   | { readonly form: 'flat'; readonly height: Length }
-  | { readonly form: 'shed'; readonly low: Bearing; readonly plate: Length; readonly pitch: Pitch }
+  | { readonly form: 'shed'; readonly low: Direction; readonly plate: Length; readonly pitch: Pitch }
   | {
       readonly form: 'gable';
-      readonly ridge: 'east-west' | 'north-south';
+      readonly ridge: Direction;
       readonly plate: Length;
       readonly pitch: Pitch;
     }
   | {
       readonly form: 'gable';
-      readonly ridge: 'east-west' | 'north-south';
+      readonly ridge: Direction;
       readonly plate: Length;
       readonly ridgeHeight: Length;
     }
-  | { readonly form: 'hip'; readonly plate: Length; readonly pitch: Pitch };
+  | { readonly form: 'hip'; readonly plate: Length; readonly pitch: Pitch }
+  /** The lowest of planes, each by three points. */
+  | { readonly form: 'planes'; readonly planes: readonly (readonly SpacePoint[])[] };
+
+/** A unit vector in plan: x east, y north. */
+export interface Direction {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A point in the room's own coordinates and its height above the floor. */
+export interface SpacePoint extends Point {
+  readonly height: Length;
+}
 
 export interface Pitch {
   readonly rise: number;

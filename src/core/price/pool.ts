@@ -87,8 +87,8 @@ function orderQuantity(
   }
   if (unit === 'each' || unit === 'lump')
     return { net, required, packs: wholePieces(required), quantity: wholePieces(required) };
-  const hundredth = unitSize(unit) / 100;
-  const quantity = wholePieces(required / hundredth) * hundredth;
+  const one = unitSize(unit);
+  const quantity = (wholePieces((required / one) * 100) / 100) * one;
   return { net, required, packs: quantity, quantity };
 }
 

@@ -1,5 +1,8 @@
 import type { ProblemCode } from '../../base/problem/index.js';
+import { headings } from '../../base/geometry/index.js';
+import type { Direction } from '../model/index.js';
 import {
+  compass,
   currency,
   isCurrency,
   isLanguage,
@@ -84,6 +87,21 @@ export function readFlatCeiling(text: string): Reading<Length> {
 }
 
 type OpeningRule = { readonly rule: 'all' | 'none' } | { readonly rule: 'over'; readonly area: Area };
+
+/** A direction in plan: `south-east`, `north-south`, or degrees clockwise from north such as `37°`. */
+export function readHeading(text: string): Reading<Direction> {
+  const written = text.trim().toLowerCase();
+  if (written === 'east-west') return read(headings.east);
+  // Its first side is the west one.
+  if (written === 'north-south') return read(headings.south);
+  const named = compass.find((name) => name === written);
+  if (named) return read(headings[named]);
+  const [, degrees] = /^(\d{1,3}(?:\.\d+)?) ?(?:°|deg|degrees)$/u.exec(written) ?? [];
+  if (degrees === undefined || Number(degrees) >= 360)
+    return unread(`'${text}' is no direction`, 'write such as east-west, south-east or 37°, in degrees from north');
+  const turn = (Number(degrees) * Math.PI) / 180;
+  return read({ x: Math.sin(turn), y: Math.cos(turn) });
+}
 
 /** `none`, `all`, or `over 32 sq ft`. */
 export function readOpeningRule(text: string): Reading<OpeningRule> {
@@ -199,6 +217,7 @@ export const notations: Readonly<Record<string, Notation>> = {
     example: either('24 sq ft', '2.2 m2'),
     read: parseQuantity,
   },
+  heading: { code: 'heading-unreadable', what: 'a direction', example: () => 'east-west or 37°', read: readHeading },
   'flat-ceiling': {
     code: 'ceiling-unreadable',
     what: 'a ceiling',

@@ -1,10 +1,18 @@
-import type { CeilingForm, CeilingPart, Shape } from '../model/index.js';
+import type { CeilingForm, CeilingPart, Shape, SpacePoint } from '../model/index.js';
 import { problemAt, type Outcome, type Path, type Problem } from '../../base/problem/index.js';
-import { parsePitch } from '../../base/units/index.js';
+import { parseLength, parsePitch, type Length } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
-import { passed, readDimension, readFlatCeiling } from './formats.js';
-import type { RawCeilingOutline, RawCeilingOver, RawCeilingPart, RawGable, RawRoom } from './raw/room.js';
-import { boxCorners, outlineCorners } from './read-shape.js';
+import { passed, readDimension, readFlatCeiling, readHeading } from './formats.js';
+import type {
+  RawCeilingOutline,
+  RawCeilingOver,
+  RawCeilingPart,
+  RawCeilingPoint,
+  RawGable,
+  RawPlanes,
+  RawRoom,
+} from './raw/room.js';
+import { boxCorners, outlineCorners, southWest } from './read-shape.js';
 
 /** Parts of a room's ceiling; no value when the schema, the shape or a rule has something against it. */
 export function readCeiling(
@@ -25,6 +33,7 @@ export function readCeiling(
   }));
   const problems: Problem[] = [];
   for (const { part, path, name } of parts) {
+    if (part.form === 'planes') problems.push(...planeProblems(part, path, origin));
     if (part.form === 'gable') problems.push(...gableProblems(part, path, origin));
     if (parts.length > 1 && part.over === undefined) {
       const fix = 'write over: { x: …, y: …, width: …, depth: … }, or a list of corners { x: …, y: … }';
@@ -39,7 +48,7 @@ function readPart(part: RawCeilingPart, path: Path, name: string, shape: Shape):
   const open = part['open-above'];
   return {
     name,
-    form: formOf(part),
+    form: formOf(part, shape),
     ...(part.over && { over: isOutline(part.over) ? outlineCorners(part.over, shape) : boxCorners(part.over, shape) }),
     ...(open && { openAbove: { height: passed(readDimension(open.height)), to: open.to } }),
     ...(part.cut !== undefined && { cut: passed(readDimension(part.cut)) }),
@@ -51,27 +60,56 @@ function isOutline(over: RawCeilingOver): over is RawCeilingOutline {
   return Array.isArray(over);
 }
 
-function formOf(part: RawCeilingPart): CeilingForm {
+function formOf(part: RawCeilingPart, shape: Shape): CeilingForm {
   switch (part.form) {
     case 'flat':
       return { form: 'flat', height: passed(readDimension(part.height)) };
     case 'shed':
       return {
         form: 'shed',
-        low: part.low,
+        low: passed(readHeading(part.low)),
         plate: passed(readDimension(part.plate)),
         pitch: passed(parsePitch(part.pitch)),
       };
     case 'hip':
       return { form: 'hip', plate: passed(readDimension(part.plate)), pitch: passed(parsePitch(part.pitch)) };
+    case 'planes':
+      return { form: 'planes', planes: part.planes.map((points) => points.map((point) => spacePoint(point, shape))) };
     case 'gable': {
-      const gable = { form: 'gable', ridge: part.ridge, plate: passed(readDimension(part.plate)) } as const;
+      const gable = {
+        form: 'gable',
+        ridge: passed(readHeading(part.ridge)),
+        plate: passed(readDimension(part.plate)),
+      } as const;
       const ridgeHeight = part['ridge-height'];
       return part.pitch !== undefined
         ? { ...gable, pitch: passed(parsePitch(part.pitch)) }
         : { ...gable, ridgeHeight: passed(readDimension(ridgeHeight ?? part.plate)) };
     }
   }
+}
+
+function spacePoint({ x, y, height }: RawCeilingPoint, shape: Shape): SpacePoint {
+  const corner = southWest(shape);
+  const along = (start: Length, text: string) => (start + passed(parseLength(text))) as Length;
+  return { x: along(corner.x, x), y: along(corner.y, y), height: passed(parseLength(height)) };
+}
+
+/** Three points in a line are no plane. */
+function planeProblems({ planes }: RawPlanes, path: Path, origin: Checked<RawRoom>['origin']): readonly Problem[] {
+  return planes.flatMap((points, index) => {
+    const [one, two, three] = points.map(({ x, y }) => [passed(parseLength(x)), passed(parseLength(y))] as const);
+    if (!one || !two || !three) return [];
+    const turn = (two[0] - one[0]) * (three[1] - one[1]) - (two[1] - one[1]) * (three[0] - one[0]);
+    const longest = Math.max(...[two, three].map(([x, y]) => Math.hypot(x - one[0], y - one[1])));
+    if (Math.abs(turn) > longest * 1_000_000) return [];
+    const fix = 'take one of them from another side of the plane';
+    return [
+      problemAt(origin, [...path, 'planes', index], 'ceiling-rise', 'the three points of the plane lie in a line', {
+        fix,
+      }),
+    ];
+  });
 }
 
 /** A gable rises by its pitch or to its ridge height, and the ridge is above the plate. */

@@ -110,7 +110,7 @@ export function sidesOf(shape: Shape): readonly Side[] {
 }
 
 /** South-west corner of the shape's bounding box. Size and walk have it at (0, 0); an outline keeps its own coordinates. */
-function southWest(shape: Shape): Point {
+export function southWest(shape: Shape): Point {
   if (shape.by !== 'outline') return { x: 0 as Length, y: 0 as Length };
   const [xs, ys] = [shape.corners.map(({ at }) => at.x), shape.corners.map(({ at }) => at.y)];
   return { x: Math.min(...xs) as Length, y: Math.min(...ys) as Length };

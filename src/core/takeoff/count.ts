@@ -8,6 +8,7 @@ import {
   type Length,
   printArea,
   printQuantity,
+  isMetric,
 } from '../../base/units/index.js';
 import { boardFootFactor, boardLength, paintFor, sheetOrder, withWaste } from './arithmetic/index.js';
 import type { Takeoff, TradeCount } from './takeoff.js';
@@ -65,10 +66,15 @@ function gallons(option: Option, { net, times, waste, whole }: CountedArea): rea
       unit: 'gal',
       amount: needed.gallons,
       ...(whole && { whole: needed.cans }),
-      why: `${areaWords(net, times, waste, 'coats')}, ${printQuantity(spread, 'sq ft / gal', 0)}`,
+      why: `${areaWords(net, times, waste, 'coats')}, ${spreadWords(spread)}`,
       source: 'coverage is product data; common practice, no source',
     },
   ];
+}
+
+function spreadWords(spread: number): string {
+  if (isMetric()) return printQuantity(spread, 'sq ft / gal', 0);
+  return `${printAmount(spread, 0)} sq ft to a gallon`;
 }
 
 const coverageTables = 'WWPA coverage estimator';

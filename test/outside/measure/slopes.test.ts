@@ -1,3 +1,4 @@
+import { headings } from '../../../src/base/geometry/index.js';
 import { expect } from 'vitest';
 import { feet } from '../../../src/base/units/index.js';
 import { measured, wall } from '../../measure/measured.js';
@@ -8,7 +9,7 @@ import { published } from '../published.js';
 function slopeLength(run: string, slope: string): number {
   const measure = measured({
     shape: size(run, `10'`),
-    ceiling: { form: 'shed', low: 'west', plate: len(`8'`), pitch: pitch(slope) },
+    ceiling: { form: 'shed', low: headings.west, plate: len(`8'`), pitch: pitch(slope) },
   });
   const ys = measure.ceiling.facets[0]?.shape.outline.map(({ y }) => feet(y)) ?? [];
   return Math.max(...ys) - Math.min(...ys);
@@ -79,7 +80,7 @@ for (const [slope, factor, mark] of factors) {
     () => {
       const { ceiling } = measured({
         shape: size(`20'`, `12'`),
-        ceiling: { form: 'gable', ridge: 'east-west', plate: len(`8'`), pitch: pitch(slope) },
+        ceiling: { form: 'gable', ridge: headings.east, plate: len(`8'`), pitch: pitch(slope) },
       });
       expect(Math.abs(ceiling.net / ceiling.planArea - factor)).toBeLessThan(0.0005);
     },
@@ -92,14 +93,14 @@ published({ what: '30° slope over 11.4 x 4.7 m: 61.868855 m²', source: model, 
   const slope = { rise: Math.tan(Math.PI / 6), run: 1 };
   const { ceiling } = measured({
     shape: size('11.4 m', '4.7 m'),
-    ceiling: { form: 'shed', low: 'south', plate: len('2.5 m'), pitch: slope },
+    ceiling: { form: 'shed', low: headings.south, plate: len('2.5 m'), pitch: slope },
   });
   expect(ceiling.net * 0.09290304).toBeCloseTo(61.868855, 5);
 });
 
 published({ what: 'gable wall = w × (h1 + (h2 − h1) / 2)', source: model, mark: 'C' }, () => {
   // 18' wide, 9' to the plate, 16'-6" to the ridge: 18 × (9 + 7.5 / 2)
-  const ceiling = { form: 'gable', ridge: 'east-west', plate: len(`9'`), ridgeHeight: len(`16'-6"`) } as const;
+  const ceiling = { form: 'gable', ridge: headings.east, plate: len(`9'`), ridgeHeight: len(`16'-6"`) } as const;
   const measure = measured({ shape: size(`24'`, `18'`), ceiling });
   expect(wall(measure, 'east').gross).toBeCloseTo(229.5, 9);
   expect(wall(measure, 'west').gross).toBeCloseTo(229.5, 9);
