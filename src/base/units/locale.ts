@@ -26,6 +26,11 @@ export function locale(): Locale {
   return inForce;
 }
 
+/** Feet and dollars, in which schemas and help give their examples. */
+export function isUsual(): boolean {
+  return !isMetric() && inForce.currency === usualLocale.currency;
+}
+
 export function isMetric(): boolean {
   return inForce.units === 'metric';
 }

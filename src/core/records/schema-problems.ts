@@ -9,6 +9,7 @@ import {
 } from '../../base/problem/index.js';
 import { bestBranch } from './best-branch.js';
 import type { Finding } from './finding.js';
+import { isUsual } from '../../base/units/index.js';
 import { notations, patternWords, slugPattern, type Notation } from './formats.js';
 import { answerOf, quoted, typeWords } from './value-words.js';
 
@@ -181,9 +182,16 @@ function unknownKeyFix(key: string, known: readonly string[], hasValue: boolean)
   return known.length > 0 ? `keys here: ${known.join(', ')}` : 'leave it out';
 }
 
+/** What a schema says of a key, with an example in the units of the house in force where it has one. */
+function inHouseUnits(schema: { description?: string; format?: string } | undefined): string | undefined {
+  const notation = notations[schema?.format ?? ''];
+  if (!notation || isUsual()) return schema?.description;
+  return schema?.description?.replace(/, such as .*$/u, `, such as ${notation.example()}.`);
+}
+
 function missingKey(key: string, error: ErrorObject, path: Path): Finding {
   const properties = (error.parentSchema?.['properties'] ?? {}) as Readonly<
-    Record<string, { description?: string } | undefined>
+    Record<string, { description?: string; format?: string } | undefined>
   >;
   const last = path[path.length - 1];
   const where =
@@ -192,7 +200,7 @@ function missingKey(key: string, error: ErrorObject, path: Path): Finding {
       : typeof last === 'number'
         ? `this entry of '${String(path[path.length - 2] ?? '')}'`
         : `'${last}'`;
-  const means = properties[key]?.description;
+  const means = inHouseUnits(properties[key]);
   const told = means === undefined || means.replace(/\.$/u, '').toLowerCase() === key;
   const fix = told ? undefined : `${key}: ${means.charAt(0).toLowerCase()}${means.slice(1).replace(/\.$/u, '')}`;
   return {
