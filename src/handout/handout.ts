@@ -192,10 +192,15 @@ export interface HandoutQuantity {
   readonly unit: Unit;
   readonly gross: number;
   readonly net: number;
+  /** After the point, with which net and places hold as printed. */
+  readonly digits: number;
   /** `2 coats`. */
   readonly factors: readonly Own[];
   readonly wastePercent: number;
   readonly required: number;
+  /** How often it is done, such as in coats: that often a part of what is required. */
+  readonly times: number;
+  /** Figures as printed: they add up to the net. */
   readonly places: readonly {
     readonly name: Sieved;
     readonly gross: number;

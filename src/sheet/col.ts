@@ -57,6 +57,8 @@ export const col = {
   /** One digit after the point. */
   amount: maker<number>('amount', (value) => ({ is: 'amount', value, digits: 1 })),
   exact: (digits: number): Maker<number> => maker<number>('amount', (value) => ({ is: 'amount', value, digits })),
+  /** With the digits, and the figure, that let the row hold as printed. */
+  ticked: maker<Omit<Of<'amount'>, 'unit'>>('amount', (value) => ({ is: 'amount', ...value })),
   count: maker<number>('count', (value) => ({ is: 'count', value })),
   pitch: maker<number>('pitch', (slope) => ({ is: 'pitch', slope })),
   percent: maker<number>('percent', (value) => ({ is: 'percent', value })),

@@ -13,6 +13,7 @@ const columns: readonly Column<OrderLine>[] = [
   col.words('part', 'Part', ({ part }) => part, { not: ['html', 'pdf', 'text'] }),
   col.rooms('rooms', 'Rooms', ({ rooms }, names) => rooms.map(names.number), { width: 'short' }),
   col.amount('net', 'Net', ({ net }) => net),
+  col.exact(2)('times', 'Coats or layers', ({ times }) => times),
   col.amount('required', 'With waste', ({ required }) => required),
   col.amount('ordered', 'Order', ({ ordered }) => ordered),
   col.unit('unit', 'Unit', ({ unit }) => unit, { width: 'fit' }),

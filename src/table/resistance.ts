@@ -1,5 +1,6 @@
 import type { LookUp } from '../core/book/index.js';
 import { col, layOut, type HouseBlock, type Table } from '../sheet/index.js';
+import { assemblyAsPrinted } from '../core/takeoff/index.js';
 import { namesOf } from './names-of.js';
 import { resistanceLines, type QuantityLine, type ResistanceLine } from './takeoff-lines.js';
 
@@ -22,13 +23,18 @@ const table: Table<ResistanceLine> = {
     col.words('insulation', 'Insulation', ({ assembly }) => assembly.cavity.fill.what, { width: 'words' }),
     col.amount('labelled', 'Labelled R', ({ assembly }) => assembly.labelled),
     col.percent('framing', 'Framing, %', ({ assembly }) => assembly.framing.share * 100),
-    col.exact(4)('u', 'U', ({ assembly }) => assembly.transmittance, { not: ['html'] }),
-    col.amount('effective', 'Effective R', ({ assembly }) => assembly.effective),
+    col.ticked('u', 'U', uOf, { not: ['html'] }),
+    col.exact(2)('effective', 'Effective R', ({ assembly }) => assembly.effective),
   ],
   notes: [
     'Heat takes both ways, through insulation and framing, each by its share of the area. Step by step on the page of each product. The energy report and local code govern.',
   ],
 };
+
+/** With the digits that lead to the effective R. */
+function uOf({ assembly }: ResistanceLine) {
+  return { value: assembly.transmittance, digits: assemblyAsPrinted(assembly).digitsOfU };
+}
 
 /** Labelled and effective R of what is insulated. `of`: what tells this table from another on the same sheet. */
 export function resistance(of: string, lines: readonly QuantityLine[], look: LookUp): HouseBlock {

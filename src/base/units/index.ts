@@ -10,6 +10,7 @@ export * from './length.js';
 export * from './size.js';
 export * from './unit.js';
 export * from './amount.js';
+export * from './ticks.js';
 export * from './money.js';
 export * from './rate.js';
 export * from './usage.js';

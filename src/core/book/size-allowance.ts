@@ -1,5 +1,5 @@
 import type { Allowance } from '../model/index.js';
-import { printDecimal } from '../../base/units/index.js';
+import { asPrinted, fewestDigits, printAmount, printDecimal } from '../../base/units/index.js';
 import { priceOf, type SizedAllowance } from '../price/index.js';
 import type { Draft } from './draft.js';
 
@@ -9,8 +9,10 @@ export function sizeAllowance(allowance: Allowance, drafts: readonly Draft[]): S
   const { amount } = allowance;
   if (amount.by === 'lump') return { allowance, amount: amount.sum, basis: 'lump sum' };
   const measured = drafts.reduce((sum, draft) => sum + netOf(draft, amount.unit), 0);
-  const basis = `${Number(measured.toFixed(2)).toLocaleString('en-US')} ${amount.unit} × $${printDecimal(amount.rate, 2)}`;
-  return { allowance, amount: priceOf(amount.rate, measured), basis };
+  const sum = priceOf(amount.rate, measured);
+  const digits = fewestDigits(2, (count) => priceOf(amount.rate, asPrinted(measured, count)) === sum);
+  const basis = `${printAmount(measured, digits)} ${amount.unit} × $${printDecimal(amount.rate, 2)}`;
+  return { allowance, amount: sum, basis };
 }
 
 function netOf({ options }: Draft, unit: string): number {

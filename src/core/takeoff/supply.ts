@@ -1,6 +1,14 @@
 import { factOf } from '../fact/index.js';
 import type { Option, SupplyRule } from '../model/index.js';
-import { decimalNumber, printAmount, printLength, type Unit } from '../../base/units/index.js';
+import {
+  asPrinted,
+  decimalNumber,
+  fewestDigits,
+  printAmount,
+  printLength,
+  printsAs,
+  type Unit,
+} from '../../base/units/index.js';
 import { jointVolume, packsFor, usedWith, withWaste } from './arithmetic/index.js';
 import { numberOf } from './attribute.js';
 import type { SupplyQuantity, Takeoff } from './takeoff.js';
@@ -112,10 +120,21 @@ function withShare(pool: SupplyOrder, selection: string, { net, required, source
   return { ...pool, net: pool.net + net, required: pool.required + required, shares, sources };
 }
 
-/** `380 lin ft / 1,000 sq ft × 844 sq ft` with its factors, for people. */
-export function supplyWords({ follows, usage, factors, waste, why }: SupplyQuantity): string {
-  const rate = `${printAmount(usage.amount, 3)} ${usage.unit} for ${usage.per === 1 ? 'a' : printAmount(usage.per, 3)} ${usage.of}`;
-  const times = factors.map((factor) => ` × ${printAmount(factor.times, 4)} (${factor.why})`).join('');
-  const more = waste.percent === 0 ? '' : `, and ${printAmount(waste.percent, 1)} % waste`;
-  return `${printAmount(follows.quantity, 1)} ${follows.unit}${times} at ${rate}${more}${why === undefined ? '' : `; ${why}`}`;
+/** `380 lin ft / 1,000 sq ft × 844 sq ft` with its factors, for people; with as many digits as lead to what is required as printed. */
+export function supplyWords(supply: SupplyQuantity): string {
+  const { follows, usage, factors, waste, why } = supply;
+  const more = digitsOf(supply);
+  const rate = `${printAmount(usage.amount, 6)} ${usage.unit} for ${usage.per === 1 ? 'a' : printAmount(usage.per, 6)} ${usage.of}`;
+  const times = factors.map((factor) => ` × ${printAmount(factor.times, 4 + more)} (${factor.why})`).join('');
+  const wasted = waste.percent === 0 ? '' : `, and ${printAmount(waste.percent, 2)} % waste`;
+  return `${printAmount(follows.quantity, 1 + more)} ${follows.unit}${times} at ${rate}${wasted}${why === undefined ? '' : `; ${why}`}`;
+}
+
+/** How many digits more than usual the quantity and its factors need. */
+function digitsOf({ follows, usage, factors, waste, required }: SupplyQuantity): number {
+  return fewestDigits(0, (more) => {
+    const times = factors.reduce((product, factor) => product * asPrinted(factor.times, 4 + more), 1);
+    const net = usedWith(asPrinted(follows.quantity, 1 + more) * times, usage);
+    return printsAs(withWaste(net, waste.percent / 100), required, 1);
+  });
 }

@@ -137,11 +137,12 @@ export function needText({ what, by }: HandoutNeed): string {
   return `${what} (${by})`;
 }
 
-function quantityRow({ net, required, part, unit }: HandoutQuantity, of: string): QuantityRow {
+function quantityRow({ net, digits, required, times, part, unit }: HandoutQuantity, of: string): QuantityRow {
+  const named = part === '' ? unit : unit === 'each' ? part : `${unit} ${part}`;
   return {
-    net: amountFigure(net),
-    required: amountFigure(required),
-    unit: part === '' ? unit : unit === 'each' ? part : `${unit} ${part}`,
+    net: amountFigure(net, digits),
+    required: amountFigure(required / times),
+    unit: times === 1 ? named : `${named}, ${times} times`,
     of,
   };
 }

@@ -138,14 +138,15 @@ function Needs({ needs }: { needs: readonly HandoutNeed[] }): VNode {
 }
 
 function Quantity({ quantity }: { quantity: HandoutQuantity }): VNode {
-  const { part, net, required, unit, wastePercent, factors, layout } = quantity;
+  const { part, net, digits, required, times: often, unit, wastePercent, factors, layout } = quantity;
   const label = part === '' ? 'Quantity' : `Quantity, ${part}`;
-  const whole = `${printAmount(net, 1)} ${unit}`;
+  const whole = `${printAmount(net, digits)} ${unit}`;
+  const coats = often === 1 ? '' : `${printAmount(often, 2)} × `;
   const times = factors.length === 0 ? '' : `, ${factors.join(', ')}`;
   const amountText =
     net === required
       ? whole
-      : `${whole} net${times}; ${printAmount(required, 1)} ${unit} with ${printAmount(wastePercent, 1)} % waste`;
+      : `${whole} net${times}; ${coats}${printAmount(required / often, 1)} ${unit} with ${printAmount(wastePercent, 2)} % waste`;
   return (
     <>
       <Line label={label} value={amountText} />
@@ -164,16 +165,16 @@ function HowMeasured({ quantities }: { quantities: readonly HandoutQuantity[] })
   return (
     <details>
       <summary>How it is measured</summary>
-      {quantities.map(({ part, unit, places }) => (
+      {quantities.map(({ part, unit, digits, places }) => (
         <ul class="plain-list">
           {places.map(({ name, gross, adjustments, net }) => (
             <li>
-              {part === '' ? name : `${name}, ${part}`}: {printAmount(gross, 1)}
+              {part === '' ? name : `${name}, ${part}`}: {printAmount(gross, digits)}
               {adjustments.map(
-                ({ what, why, amount }) => ` ${amount < 0 ? '' : '+'}${printAmount(amount, 1)} ${what} (${why})`,
+                ({ what, why, amount }) => ` ${amount < 0 ? '' : '+'}${printAmount(amount, digits)} ${what} (${why})`,
               )}
               {' = '}
-              {printAmount(net, 1)} {unit}
+              {printAmount(net, digits)} {unit}
             </li>
           ))}
         </ul>

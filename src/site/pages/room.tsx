@@ -18,7 +18,7 @@ import { SelectionCard } from '../parts/selection-card.js';
 import { SignedMark } from '../parts/signed-mark.js';
 import { counted, shownState } from '../parts/words.js';
 import { roomPath, selectionAnchor } from '../paths.js';
-import { choiceTitle, layoutTables, quantityLines } from '../../table/index.js';
+import { choiceTitle, layoutTables, quantityLines, wallAsPrinted } from '../../table/index.js';
 import { placeLinks } from '../place-links.js';
 import { useSheet, useView } from '../sheet-context.js';
 
@@ -176,28 +176,28 @@ function RoomFacts({ room }: { room: BookRoom }): VNode {
       <DataTable
         id="walls-table"
         caption="Walls, as seen from inside"
-        rows={measure.walls}
+        rows={measure.walls.map(wallAsPrinted)}
         columns={[
           { head: 'Wall', names: true, cell: (wall) => capital(wall.name) },
           { head: 'Run', numeric: true, cell: (wall) => printLength(wall.run) },
           {
             head: 'Gross, sq ft',
             numeric: true,
-            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.gross} /> : '–'),
+            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.printed} /> : '–'),
           },
           {
             head: 'Taken off',
             cell: (wall) =>
               wall.openTo === undefined
                 ? wall.deductions
-                    .map((deduction) => `${deduction.what} ${printAmount(deduction.area, 1)}`)
+                    .map((deduction) => `${deduction.what} ${printAmount(deduction.printed, 1)}`)
                     .join(', ') || 'nothing'
                 : 'open, no wall',
           },
           {
             head: 'Net, sq ft',
             numeric: true,
-            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.net} /> : '–'),
+            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.rest} /> : '–'),
           },
         ]}
       />

@@ -20,9 +20,17 @@ export function MoneyCell({ cents, change = false }: { cents: Cents; change?: bo
   return <Aligned text={change ? printMoneyChange(cents, 'always') : printMoney(cents, 'always')} digits={2} />;
 }
 
-/** A quantity in a column, one digit after the point at most. */
-export function AmountCell({ amount, digits = 1 }: { amount: number; digits?: number }): VNode {
-  return <Aligned text={printAmount(amount, digits)} digits={digits} />;
+/** A quantity in a column, one digit after the point at most. `room`: for how many digits the column keeps room. */
+export function AmountCell({
+  amount,
+  digits = 1,
+  room = digits,
+}: {
+  amount: number;
+  digits?: number;
+  room?: number;
+}): VNode {
+  return <Aligned text={printAmount(amount, digits)} digits={room} />;
 }
 
 /** A number whose point stands under the points above it: what follows the point has a fixed width. */
