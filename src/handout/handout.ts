@@ -1,7 +1,7 @@
 import type { DrawnCourses, DrawnGuard } from '../core/book/index.js';
 import type { IssuePurpose, RoomMeasure, Swatch } from '../core/model/index.js';
 import type { Cell, Ref, Sieved, Status, TradeBlock } from '../sheet/index.js';
-import type { Unit, Locale } from '../base/units/index.js';
+import type { Locale } from '../base/units/index.js';
 import type { Cleared } from './cleared.js';
 import type { Own, Said } from './own.js';
 
@@ -192,13 +192,19 @@ export interface HandoutPlace {
 
 export interface HandoutQuantity {
   readonly part: Sieved;
-  readonly unit: Unit;
+  /** Of the house, as the figures are. */
+  readonly unit: Sieved;
   readonly gross: number;
   readonly net: number;
+  /** After the point, with which net and places hold as printed. */
+  readonly digits: number;
   /** `2 coats`. */
   readonly factors: readonly Own[];
   readonly wastePercent: number;
   readonly required: number;
+  /** How often it is done, such as in coats: that often a part of what is required. */
+  readonly times: number;
+  /** Figures as printed: they add up to the net. */
   readonly places: readonly {
     readonly name: Sieved;
     readonly gross: number;

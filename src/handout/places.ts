@@ -1,7 +1,7 @@
 import { optionId, type BookSelection, type LookUp } from '../core/book/index.js';
 import { layers } from '../core/model/index.js';
 import type { BuildUpLayer } from '../core/scope/index.js';
-import type { LayoutSummary, Takeoff } from '../core/takeoff/index.js';
+import { takeoffAsPrinted, timesOf, type LayoutSummary, type Takeoff } from '../core/takeoff/index.js';
 import { ref } from '../sheet/index.js';
 import type { HandoutFinish, HandoutLayout, HandoutPlace, HandoutQuantity } from './handout.js';
 import { isBefore, othersAt } from './others.js';
@@ -153,15 +153,18 @@ function leavesHere(selection: BookSelection, work: Work): HandoutPlace['leaves'
 }
 
 function quantityOf(takeoff: Takeoff): HandoutQuantity {
-  const { part, unit, gross, net, factors, waste, required, places, layout } = takeoff;
+  const { part, factors, waste, layout } = takeoff;
+  const { digits, places, unit, gross, net, required } = takeoffAsPrinted(takeoff);
   return {
     part: sieveName(part === 'main' ? '' : part),
-    unit,
+    unit: sieve(unit),
     gross,
     net,
+    digits,
     factors: factors.map(({ times, why }) => told`× ${times}: ${sieve(why)}`),
     wastePercent: waste.percent,
     required,
+    times: timesOf(factors),
     places: places.map(({ name, gross: whole, adjustments, net: rest }) => ({
       name: sieveName(name),
       gross: whole,

@@ -84,6 +84,8 @@ export const col = {
     const own = shown(value, 'sq ft h °F / Btu');
     return { is: 'amount', value: own.amount, digits: own.digits };
   }),
+  /** With the digits, and the figure, that let the row hold as printed. */
+  ticked: maker<Omit<Of<'amount'>, 'unit'>>('amount', (value) => ({ is: 'amount', ...value })),
   count: maker<number>('count', (value) => ({ is: 'count', value })),
   pitch: maker<number>('pitch', (slope) => ({ is: 'pitch', slope })),
   percent: maker<number>('percent', (value) => ({ is: 'percent', value })),

@@ -17,7 +17,7 @@ import {
 } from '../base/units/index.js';
 import { changeWords } from '../sheet/index.js';
 import { leftWords, rangeWords } from '../table/index.js';
-import { lotText, quantityText } from './parts/arithmetic.js';
+import { lotText, neededText, netText } from './parts/arithmetic.js';
 import type { SideRow } from './parts/side-by-side.js';
 import { partWords } from './parts/words.js';
 import type { View } from './view.js';
@@ -117,9 +117,9 @@ function quantityRows(candidates: readonly Candidate[], row: RowMaker): SideRow[
     return takeoff.map((part) => (takeoff.length > 1 ? `${part.part} ${text(part)}` : text(part))).join('\n');
   };
   return [
-    row('Measured, net', (candidate) => each(candidate, ({ net, unit }) => quantityText(net, unit))),
-    row('Waste', (candidate) => each(candidate, ({ waste }) => `${printAmount(waste.percent, 1)} %`)),
-    row('Needed here', (candidate) => each(candidate, ({ required, unit }) => quantityText(required, unit))),
+    row('Measured, net', (candidate) => each(candidate, netText)),
+    row('Waste', (candidate) => each(candidate, ({ waste }) => `${printAmount(waste.percent, 2)} %`)),
+    row('Needed here', (candidate) => each(candidate, neededText)),
     row('The house would order', ({ alternative: { lots } }) =>
       lots.length === 0
         ? 'nothing'

@@ -13,6 +13,7 @@ const columns: readonly Column<OrderLine>[] = [
   col.words('part', 'Part', ({ part }) => part, { not: ['html', 'pdf', 'text'] }),
   col.rooms('rooms', 'Rooms', ({ rooms }, names) => rooms.map(names.number), { width: 'short' }),
   col.quantity('net', 'Net', ({ net, unit }) => ({ amount: net, unit })),
+  col.exact(2)('times', 'Coats or layers', ({ times }) => times),
   col.quantity('required', 'With waste', ({ required, unit }) => ({ amount: required, unit })),
   col.quantity('ordered', 'Order', ({ ordered, unit }) => ({ amount: ordered, unit })),
   col.unit('unit', 'Unit', ({ unit }) => unit, { width: 'fit' }),

@@ -1,7 +1,15 @@
 import type { LookUp } from '../core/book/index.js';
 import { col, layOut, type Column, type Finish, type HouseBlock, type Output, type Table } from '../sheet/index.js';
-import { countsWords, countWords, resistanceWords, supplyWords, type Takeoff } from '../core/takeoff/index.js';
-import { lower } from '../base/units/index.js';
+import {
+  countsWords,
+  countWords,
+  resistanceWords,
+  supplyWords,
+  takeoffAsPrinted,
+  timesOf,
+  type Takeoff,
+} from '../core/takeoff/index.js';
+import { lower, shown } from '../base/units/index.js';
 import { namesOf } from './names-of.js';
 import { schedule } from './schedule.js';
 import { assemblySteps, stepWords, takeoffSteps } from './steps.js';
@@ -20,13 +28,11 @@ const columns: readonly Column<QuantityLine>[] = [
   col.finish('finish', 'Finish', finishOf, { width: 'words' }),
   col.words('category', 'Kind', ({ category }, names) => names.category(category), { not: dataOnly }),
   col.words('part', 'Part', ({ takeoff }) => takeoff.part, { not: dataOnly }),
-  col.quantity('gross', 'Gross', ({ takeoff: { gross, unit } }) => ({ amount: gross, unit }), { not: ['html'] }),
-  col.quantity('less', 'Less', ({ takeoff: { gross, net, unit } }) => ({ amount: gross - net, unit }), {
-    not: ['html'],
-  }),
-  col.quantity('net', 'Net', ({ takeoff: { net, unit } }) => ({ amount: net, unit })),
-  col.exact(2)('times', 'Times', ({ takeoff }) => timesOf(takeoff.factors), { not: ['html'] }),
-  col.percent('waste', 'Waste, %', ({ takeoff }) => takeoff.waste.percent),
+  col.ticked('gross', 'Gross', ({ takeoff }) => ticked(takeoff, 'gross', takeoff.gross), { not: ['html'] }),
+  col.ticked('less', 'Less', ({ takeoff }) => ticked(takeoff, 'less', takeoff.gross - takeoff.net), { not: ['html'] }),
+  col.ticked('net', 'Net', ({ takeoff }) => ticked(takeoff, 'net', takeoff.net)),
+  col.exact(2)('times', 'Coats or layers', ({ takeoff }) => moreThanOnce(takeoff.factors)),
+  col.exact(2)('waste', 'Waste, %', ({ takeoff }) => takeoff.waste.percent),
   col.quantity('required', 'With waste', ({ takeoff: { required, unit } }) => ({ amount: required, unit })),
   col.unit('unit', 'Unit', ({ takeoff }) => takeoff.unit, { width: 'fit' }),
   col.words('counted', 'Counted', ({ takeoff }) => countedOf(takeoff), { not: dataOnly }),
@@ -65,7 +71,7 @@ export const used = schedule<UsedLine>({
       col.words('finish', 'For', ({ name }) => name),
       col.words('part', 'Part', ({ part }) => part),
       col.quantity('net', 'Net', ({ used: { net, unit } }) => ({ amount: net, unit })),
-      col.exact(2)('times', 'Times', ({ used: { factors } }) => timesOf(factors)),
+      col.exact(2)('times', 'Times', ({ used: { factors } }) => moreThanOnce(factors)),
       col.percent('waste', 'Waste, %', ({ used: { waste } }) => waste.percent),
       col.quantity('required', 'With waste', ({ used: { required, unit } }) => ({ amount: required, unit })),
       col.unit('unit', 'Unit', ({ used: { unit } }) => unit),
@@ -127,9 +133,15 @@ function finishOf(
 }
 
 /** Coats and the like; nothing where it is done once. */
-function timesOf(factors: Takeoff['factors']): number | undefined {
-  const times = factors.reduce((product, factor) => product * factor.times, 1);
+function moreThanOnce(factors: Takeoff['factors']): number | undefined {
+  const times = timesOf(factors);
   return times === 1 ? undefined : times;
+}
+
+/** Gross less what is taken off is the net, and that with coats and waste what is required: as printed. */
+function ticked(takeoff: Takeoff, figure: 'gross' | 'less' | 'net', value: number) {
+  const { digits, [figure]: printed } = takeoffAsPrinted(takeoff);
+  return { value: shown(value, takeoff.unit).amount, digits, shown: printed };
 }
 
 const countedOf = ({ counts = [], assemblies = [] }: Takeoff): string =>

@@ -1,6 +1,6 @@
 import type { LookUp } from '../core/book/index.js';
 import { col, layOut, type HouseBlock, type Table } from '../sheet/index.js';
-import { shown } from '../base/units/index.js';
+import { assemblyAsPrinted } from '../core/takeoff/index.js';
 import { namesOf } from './names-of.js';
 import { resistanceLines, type QuantityLine, type ResistanceLine } from './takeoff-lines.js';
 
@@ -23,15 +23,22 @@ const table: Table<ResistanceLine> = {
     col.words('insulation', 'Insulation', ({ assembly }) => assembly.cavity.fill.what, { width: 'words' }),
     col.resistance('labelled', 'Labelled R', ({ assembly }) => assembly.labelled),
     col.percent('framing', 'Framing, %', ({ assembly }) => assembly.framing.share * 100),
-    col.exact(4)('u', 'U', ({ assembly }) => shown(assembly.transmittance, 'Btu / sq ft h °F').amount, {
-      not: ['html'],
-    }),
-    col.resistance('effective', 'Effective R', ({ assembly }) => assembly.effective),
+    col.ticked('u', 'U', uOf, { not: ['html'] }),
+    col.ticked('effective', 'Effective R', ({ assembly }) => ({
+      value: assemblyAsPrinted(assembly).effective,
+      digits: 2,
+    })),
   ],
   notes: [
     'Heat takes both ways, through insulation and framing, each by its share of the area. Step by step on the page of each product. The energy report and local code govern.',
   ],
 };
+
+/** With the digits that lead to the effective R. */
+function uOf({ assembly }: ResistanceLine) {
+  const { transmittance, digitsOfU } = assemblyAsPrinted(assembly);
+  return { value: transmittance, digits: digitsOfU };
+}
 
 /** Labelled and effective R of what is insulated. `of`: what tells this table from another on the same sheet. */
 export function resistance(of: string, lines: readonly QuantityLine[], look: LookUp): HouseBlock {

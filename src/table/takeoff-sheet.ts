@@ -1,6 +1,7 @@
 import type { LookUp } from '../core/book/index.js';
 import { words, type Block } from '../sheet/index.js';
 import { countWords, supplyWords } from '../core/takeoff/index.js';
+import { printAmount } from '../base/units/index.js';
 import { layoutTables } from './layouts.js';
 import { isFilled } from './part.js';
 import { quantitiesOfRoom, quantitiesOfTrade } from './quantities.js';
@@ -72,7 +73,10 @@ function stepsOf({ takeoff }: QuantityLine): readonly string[] {
   return [
     ...takeoffSteps(takeoff).map(stepWords),
     ...counts.map((count) => `Counted as ${countWords(count)}: ${count.why}. Source: ${count.source}`),
-    ...supplies.map((supply) => `${supply.what}: ${supplyWords(supply)}. Source: ${supply.source}`),
+    ...supplies.map(
+      (supply) =>
+        `${supply.what} ${printAmount(supply.required, 1)} ${supply.unit}: ${supplyWords(supply)}. Source: ${supply.source}`,
+    ),
     ...notes.map((note) => `${note.what}: ${note.words}. Source: ${note.source}`),
     ...assemblies.flatMap((assembly) => [
       `${assembly.name}, R with the framing:`,

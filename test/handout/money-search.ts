@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { PDFDocument, PDFHexString, PDFString, PDFDict, PDFArray, type PDFObject } from 'pdf-lib';
 import type { Book } from '../../src/core/book/index.js';
+import { takeoffAsPrinted } from '../../src/core/takeoff/index.js';
 
 /** Looks through every file of a handout for money, knowing the whole Book, and nothing of how handouts are made. */
 
@@ -81,6 +82,10 @@ function quantitiesOf(book: Book): ReadonlySet<string> {
       name,
       model,
     ]),
+    // With the digits that they are printed with.
+    book.selections.map(({ takeoff, alternatives }) =>
+      [...takeoff, ...alternatives.flatMap((one) => one.takeoff)].map(takeoffAsPrinted),
+    ),
     book.supplies,
     book.orders.map(({ counts }) => counts),
     // Years of editions, limits.

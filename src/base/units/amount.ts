@@ -78,8 +78,8 @@ export function printWeightPer({ pounds, per }: { readonly pounds: number; reado
 }
 
 /** `R-19`, as insulation is labelled; `R 3.35 m² K / W` in a metric house. */
-export function printResistance(r: number): string {
-  if (!isMetric()) return `R-${printAmount(r, 1)}`;
+export function printResistance(r: number, digits = 1): string {
+  if (!isMetric()) return `R-${printAmount(r, digits)}`;
   return `R ${printQuantity(r, 'sq ft h °F / Btu')}`;
 }
 

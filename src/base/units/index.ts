@@ -11,6 +11,7 @@ export { decimalNumber, printDecimal, readDecimal } from './decimal.js';
 export * from './length.js';
 export * from './size.js';
 export * from './amount.js';
+export * from './ticks.js';
 export * from './money.js';
 export * from './rate.js';
 export * from './usage.js';

@@ -52,6 +52,11 @@ export function shown(amount: number, unit: string, digits = 1): Shown {
   return { amount: amount * metric.times, unit: metric.unit, digits: Math.max(digits + metric.more, 0) };
 }
 
+/** Digits to which a quantity is read: a tenth of a square foot, a hundredth of a square metre. */
+export function lastDigits(): number {
+  return isMetric() ? 2 : 1;
+}
+
 /** `m²` for `sq ft` in a metric house. */
 export function unitName(unit: string): string {
   return shown(0, unit).unit;

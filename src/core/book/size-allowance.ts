@@ -1,5 +1,15 @@
 import type { Allowance } from '../model/index.js';
-import { currency, houseRate, printDecimal, printQuantity, withSign } from '../../base/units/index.js';
+import {
+  asPrinted,
+  currency,
+  fewestDigits,
+  houseRate,
+  printAmount,
+  printDecimal,
+  unitName,
+  unitSize,
+  withSign,
+} from '../../base/units/index.js';
 import { priceOf, type SizedAllowance } from '../price/index.js';
 import type { Draft } from './draft.js';
 
@@ -9,8 +19,12 @@ export function sizeAllowance(allowance: Allowance, drafts: readonly Draft[]): S
   const { amount } = allowance;
   if (amount.by === 'lump') return { allowance, amount: amount.sum, basis: 'lump sum' };
   const measured = drafts.reduce((sum, draft) => sum + netOf(draft, amount.unit), 0);
-  const basis = `${printQuantity(measured, amount.unit, 2)} × ${withSign(printDecimal(houseRate(amount).rate, currency().digits))}`;
-  return { allowance, amount: priceOf(amount, measured), basis };
+  const sum = priceOf(amount, measured);
+  const one = unitSize(amount.unit);
+  const digits = fewestDigits(2, (count) => priceOf(amount, asPrinted(measured / one, count) * one) === sum);
+  const rate = withSign(printDecimal(houseRate(amount).rate, currency().digits));
+  const basis = `${printAmount(measured / one, digits)} ${unitName(amount.unit)} × ${rate}`;
+  return { allowance, amount: sum, basis };
 }
 
 function netOf({ options }: Draft, unit: string): number {

@@ -13,6 +13,8 @@ export interface Order {
   readonly trade: string;
   readonly unit: Unit;
   readonly net: number;
+  /** How often that is done, in coats or layers; absent: once. */
+  readonly times?: number;
   readonly required: number;
   /** Whole packs bought, and what they hold together. */
   readonly packs: number;

@@ -1,4 +1,5 @@
 import { byText } from '../../base/units/index.js';
+import { timesOf } from '../takeoff/index.js';
 import type { Lot, Order } from './cost.js';
 import type { PricedPart, PricedPool } from './pool.js';
 import type { World } from './world.js';
@@ -25,6 +26,7 @@ export function lotsOf({ parts }: PricedPool): Lot[] {
 
 function makeOrder({ option, items, supply }: PricedPool, priced: PricedPart, count: CountOrder): Order {
   const { part, ordered, cost, takeoffs, shares } = priced;
+  const times = timesOf(takeoffs.find((takeoff) => takeoff !== undefined)?.factors ?? []);
   const { stock, counts } = count({ option, part: part.part, supply });
   return {
     option,
@@ -32,6 +34,7 @@ function makeOrder({ option, items, supply }: PricedPool, priced: PricedPart, co
     trade: items[0]?.trade ?? '',
     unit: part.unit,
     net: ordered.net,
+    ...(times !== 1 && { times }),
     required: ordered.required,
     packs: ordered.packs,
     ...(part.pack && { pack: part.pack }),

@@ -65,5 +65,5 @@ function resist(
 
 /** `Outside wall R-28.8 with its framing`, for people. */
 export function resistanceWords({ name, effective }: AssemblyResistance): string {
-  return `${name} ${printResistance(effective)} with its framing`;
+  return `${name} ${printResistance(effective, 2)} with its framing`;
 }

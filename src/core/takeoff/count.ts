@@ -1,14 +1,20 @@
 import { factOf } from '../fact/index.js';
 import type { Convention, Option } from '../model/index.js';
 import {
+  asPrinted,
   feet,
+  fewestDigits,
   printAmount,
   printLength,
+  printsAs,
   type Area,
   type Length,
+  isMetric,
+  lastDigits,
   printArea,
   printQuantity,
-  isMetric,
+  unitName,
+  unitSize,
 } from '../../base/units/index.js';
 import { boardFootFactor, boardLength, paintFor, sheetOrder, withWaste } from './arithmetic/index.js';
 import type { Takeoff, TradeCount } from './takeoff.js';
@@ -66,15 +72,15 @@ function gallons(option: Option, { net, times, waste, whole }: CountedArea): rea
       unit: 'gal',
       amount: needed.gallons,
       ...(whole && { whole: needed.cans }),
-      why: `${areaWords(net, times, waste, 'coats')}, ${spreadWords(spread)}`,
+      why: `${coatedWords(net, { times, waste, layers: 'coats' }, needed.gallons, (area) => area / spread)}, ${spreadWords(spread)}`,
       source: 'coverage is product data; common practice, no source',
     },
   ];
 }
 
 function spreadWords(spread: number): string {
-  if (isMetric()) return printQuantity(spread, 'sq ft / gal', 0);
-  return `${printAmount(spread, 0)} sq ft to a gallon`;
+  if (isMetric()) return printQuantity(spread, 'sq ft / gal');
+  return `${printAmount(spread, 1)} sq ft to a gallon`;
 }
 
 const coverageTables = 'WWPA coverage estimator';
@@ -84,17 +90,18 @@ function boards(option: Option, { net, times, waste }: CountedArea): readonly Tr
   if (face === undefined) return [];
   const gross = (total(net) * times) as Area;
   const length = boardLength({ gross, openings: 0 as Area, trimAndWaste: waste, face });
-  const words = areaWords(net, times, waste, 'layers');
+  const layered = { times, waste, layers: 'layers' };
   const lineal = {
     unit: 'lin ft',
     amount: length,
-    why: `${words}, covered ${printLength(face)} at a time`,
+    why: `${coatedWords(net, layered, length, (area) => area / feet(face))}, covered ${printLength(face)} at a time`,
     source: coverageTables,
   };
   const nominal = nominalSize(factOf(option, 'pieces', 'nominal') ?? '');
   if (!nominal) return [lineal];
-  const amount = withWaste(gross, waste) * boardFootFactor(nominal, face);
-  const why = `${words}, nominal ${nominal.width} for a face of ${printLength(face)}`;
+  const factor = boardFootFactor(nominal, face);
+  const amount = withWaste(gross, waste) * factor;
+  const why = `${coatedWords(net, layered, amount, (area) => area * factor)}, nominal ${nominal.width} for a face of ${printLength(face)}`;
   return [lineal, { unit: 'board ft', amount, why, source: `${coverageTables}; PS 20 for stock under 1"` }];
 }
 
@@ -130,11 +137,28 @@ function total(areas: readonly Area[]): Area {
   return areas.reduce((sum, area) => sum + area, 0) as Area;
 }
 
-function areaWords(net: readonly Area[], times: number, waste: number, layers: string): string {
-  const coats = times === 1 ? '' : ` × ${printAmount(times, 1)} ${layers}`;
-  const more = waste === 0 ? '' : ` and ${printAmount(waste * 100, 1)} % waste`;
-  return `${printArea(total(net))}${coats}${more}`;
+/** `617.75 sq ft × 2 coats and 8 % waste`, with as many digits as lead to the count as printed. */
+function coatedWords(
+  net: readonly Area[],
+  { times, waste, layers }: { readonly times: number; readonly waste: number; readonly layers: string },
+  amount: number,
+  count: (area: number) => number,
+): string {
+  const area = total(net);
+  const one = unitSize('sq ft');
+  const digits = fewestDigits(lastDigits(), (each) =>
+    printsAs(
+      count(withWaste(asPrinted(area / one, each) * one * times, percentAsPrinted(waste, each) / 100)),
+      amount,
+      1,
+    ),
+  );
+  const coats = times === 1 ? '' : ` × ${printAmount(times, 2)} ${layers}`;
+  const more = waste === 0 ? '' : ` and ${printAmount(waste * 100, Math.max(2, digits))} % waste`;
+  return `${printAmount(area / one, digits)} ${unitName('sq ft')}${coats}${more}`;
 }
+
+const percentAsPrinted = (share: number, digits: number): number => asPrinted(share * 100, Math.max(2, digits));
 
 /** `9 gal` whole, or `8.4 gal`; for people. */
 export function countWords({ unit, amount, whole }: TradeCount): string {

@@ -1,13 +1,17 @@
 import { factOf } from '../fact/index.js';
 import type { Option, SupplyRule } from '../model/index.js';
 import {
+  asPrinted,
   decimalNumber,
+  fewestDigits,
   printAmount,
   printLength,
+  printsAs,
   type Unit,
-  printQuantity,
+  lastDigits,
   shown,
   unitName,
+  unitSize,
 } from '../../base/units/index.js';
 import { jointVolume, packsFor, usedWith, withWaste } from './arithmetic/index.js';
 import { numberOf } from './attribute.js';
@@ -125,11 +129,26 @@ function withShare(pool: SupplyOrder, selection: string, { net, required, source
   return { ...pool, net: pool.net + net, required: pool.required + required, shares, sources };
 }
 
-/** `380 lin ft / 1,000 sq ft × 844 sq ft` with its factors, for people. */
-export function supplyWords({ follows, usage, factors, waste, why }: SupplyQuantity): string {
-  const per = shown(usage.per, usage.of, 3);
-  const rate = `${printQuantity(usage.amount, usage.unit, 3)} for ${Math.abs(per.amount - 1) < 1e-9 ? 'a' : printAmount(per.amount, 3)} ${per.unit}`;
-  const times = factors.map((factor) => ` × ${printAmount(factor.times, 4)} (${factor.why})`).join('');
-  const more = waste.percent === 0 ? '' : `, and ${printAmount(waste.percent, 1)} % waste`;
-  return `${printQuantity(follows.quantity, follows.unit)}${times} at ${rate}${more}${why === undefined ? '' : `; ${why}`}`;
+/** `380 lin ft / 1,000 sq ft × 844 sq ft` with its factors, for people; with as many digits as lead to what is required as printed. */
+export function supplyWords(supply: SupplyQuantity): string {
+  const { follows, usage, factors, waste, why } = supply;
+  const more = digitsOf(supply);
+  const per = shown(usage.per, usage.of);
+  const [used, net] = [shown(usage.amount, usage.unit), shown(follows.quantity, follows.unit)];
+  const isOne = Math.abs(per.amount - 1) < 1e-9;
+  const rate = `${printAmount(used.amount, 6)} ${used.unit} for ${isOne ? 'a' : printAmount(per.amount, 6)} ${per.unit}`;
+  const times = factors.map((factor) => ` × ${printAmount(factor.times, 4 + more)} (${factor.why})`).join('');
+  const wasted = waste.percent === 0 ? '' : `, and ${printAmount(waste.percent, 2)} % waste`;
+  const quantity = `${printAmount(net.amount, net.digits + more)} ${net.unit}`;
+  return `${quantity}${times} at ${rate}${wasted}${why === undefined ? '' : `; ${why}`}`;
+}
+
+/** How many digits more than usual the quantity and its factors need. */
+function digitsOf({ follows, usage, factors, waste, required }: SupplyQuantity): number {
+  return fewestDigits(0, (more) => {
+    const times = factors.reduce((product, factor) => product * asPrinted(factor.times, 4 + more), 1);
+    const one = unitSize(follows.unit);
+    const net = usedWith(asPrinted(follows.quantity / one, lastDigits() + more) * one * times, usage);
+    return printsAs(withWaste(net, waste.percent / 100), required, 1);
+  });
 }

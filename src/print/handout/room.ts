@@ -1,6 +1,6 @@
 import type { Handout, HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
 import { plainWords, type TradeCell } from '../../sheet/index.js';
-import { printAmount } from '../../base/units/index.js';
+import { printAmount, lastDigits } from '../../base/units/index.js';
 import type { PrintDrawing } from '../drawings.js';
 import { printLine, readProse, type ProseBlock as Block } from '../../write/index.js';
 import { amountFigure, type Figure } from '../sheets/figure.js';
@@ -137,11 +137,12 @@ export function needText({ what, by }: HandoutNeed): string {
   return `${what} (${by})`;
 }
 
-function quantityRow({ net, required, part, unit }: HandoutQuantity, of: string): QuantityRow {
+function quantityRow({ net, digits, required, times, part, unit }: HandoutQuantity, of: string): QuantityRow {
+  const named = part === '' ? unit : unit === 'each' ? part : `${unit} ${part}`;
   return {
-    net: amountFigure(net),
-    required: amountFigure(required),
-    unit: part === '' ? unit : unit === 'each' ? part : `${unit} ${part}`,
+    net: amountFigure(net, digits),
+    required: amountFigure(required / times, lastDigits()),
+    unit: times === 1 ? named : `${named}, ${times} times`,
     of,
   };
 }

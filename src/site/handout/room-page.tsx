@@ -1,6 +1,6 @@
 import type { VNode } from 'preact';
 import type { HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
-import { printAmount, printDay, printQuantity, printSize } from '../../base/units/index.js';
+import { printAmount, printDay, lastDigits } from '../../base/units/index.js';
 import { CellHtml } from '../../write/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { DrawingFigure } from '../parts/drawing.js';
@@ -138,14 +138,15 @@ function Needs({ needs }: { needs: readonly HandoutNeed[] }): VNode {
 }
 
 function Quantity({ quantity }: { quantity: HandoutQuantity }): VNode {
-  const { part, net, required, unit, wastePercent, factors, layout } = quantity;
+  const { part, net, digits, required, times: often, unit, wastePercent, factors, layout } = quantity;
   const label = part === '' ? 'Quantity' : `Quantity, ${part}`;
-  const whole = printQuantity(net, unit);
+  const whole = `${printAmount(net, digits)} ${unit}`;
+  const coats = often === 1 ? '' : `${printAmount(often, 2)} × `;
   const times = factors.length === 0 ? '' : `, ${factors.join(', ')}`;
   const amountText =
     net === required
       ? whole
-      : `${whole} net${times}; ${printQuantity(required, unit)} with ${printAmount(wastePercent, 1)} % waste`;
+      : `${whole} net${times}; ${coats}${printAmount(required / often, lastDigits())} ${unit} with ${printAmount(wastePercent, 2)} % waste`;
   return (
     <>
       <Line label={label} value={amountText} />
@@ -164,16 +165,16 @@ function HowMeasured({ quantities }: { quantities: readonly HandoutQuantity[] })
   return (
     <details>
       <summary>How it is measured</summary>
-      {quantities.map(({ part, unit, places }) => (
+      {quantities.map(({ part, unit, digits, places }) => (
         <ul class="plain-list">
           {places.map(({ name, gross, adjustments, net }) => (
             <li>
-              {part === '' ? name : `${name}, ${part}`}: {printSize(gross, unit)}
+              {part === '' ? name : `${name}, ${part}`}: {printAmount(gross, digits)}
               {adjustments.map(
-                ({ what, why, amount }) => ` ${amount < 0 ? '' : '+'}${printSize(amount, unit)} ${what} (${why})`,
+                ({ what, why, amount }) => ` ${amount < 0 ? '' : '+'}${printAmount(amount, digits)} ${what} (${why})`,
               )}
               {' = '}
-              {printQuantity(net, unit)}
+              {printAmount(net, digits)} {unit}
             </li>
           ))}
         </ul>

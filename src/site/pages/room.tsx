@@ -3,14 +3,16 @@ import type { VNode } from 'preact';
 import type { BookRoom, BookSelection } from '../../core/book/index.js';
 import {
   capital,
+  printAmount,
   printLength,
   printMoney,
   type Cents,
   type Area,
   fromFeet,
+  lastDigits,
   printArea,
   printQuantity,
-  printSize,
+  shown,
   unitName,
 } from '../../base/units/index.js';
 import { cautionWords, countWords, type Caution } from '../../core/caution/index.js';
@@ -29,7 +31,7 @@ import { SelectionCard } from '../parts/selection-card.js';
 import { SignedMark } from '../parts/signed-mark.js';
 import { counted, shownState } from '../parts/words.js';
 import { roomPath, selectionAnchor } from '../paths.js';
-import { choiceTitle, layoutTables, quantityLines } from '../../table/index.js';
+import { choiceTitle, layoutTables, quantityLines, wallAsPrinted } from '../../table/index.js';
 import { placeLinks } from '../place-links.js';
 import { useSheet, useView } from '../sheet-context.js';
 
@@ -190,28 +192,29 @@ function RoomFacts({ room }: { room: BookRoom }): VNode {
       <DataTable
         id="walls-table"
         caption="Walls, as seen from inside"
-        rows={measure.walls}
+        rows={measure.walls.map(wallAsPrinted)}
         columns={[
           { head: 'Wall', names: true, cell: (wall) => capital(wall.name) },
           { head: 'Run', numeric: true, cell: (wall) => printLength(wall.run) },
           {
             head: `Gross, ${unitName('sq ft')}`,
             numeric: true,
-            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.gross} unit="sq ft" /> : '–'),
+            cell: (wall) =>
+              wall.openTo === undefined ? <AmountCell amount={wall.printed} digits={lastDigits()} /> : '–',
           },
           {
             head: 'Taken off',
             cell: (wall) =>
               wall.openTo === undefined
                 ? wall.deductions
-                    .map((deduction) => `${deduction.what} ${printSize(deduction.area, 'sq ft')}`)
+                    .map((deduction) => `${deduction.what} ${printAmount(deduction.printed, lastDigits())}`)
                     .join(', ') || 'nothing'
                 : 'open, no wall',
           },
           {
             head: `Net, ${unitName('sq ft')}`,
             numeric: true,
-            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.net} unit="sq ft" /> : '–'),
+            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.rest} digits={lastDigits()} /> : '–'),
           },
         ]}
       />
@@ -225,7 +228,7 @@ function RoomFacts({ room }: { room: BookRoom }): VNode {
             {
               head: `Net, ${unitName('sq ft')}`,
               numeric: true,
-              cell: (step) => <AmountCell amount={step.net} unit="sq ft" />,
+              cell: (step) => <AmountCell {...shown(step.net, 'sq ft')} />,
             },
           ]}
         />

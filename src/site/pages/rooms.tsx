@@ -1,4 +1,4 @@
-import { unitName } from '../../base/units/index.js';
+import { unitName, shown } from '../../base/units/index.js';
 import { floorArea } from '../../core/model/index.js';
 import type { VNode } from 'preact';
 import { DataTable } from '../parts/data-table.js';
@@ -25,17 +25,17 @@ export function RoomsPage(): VNode {
           {
             head: `Floor, ${unitName('sq ft')}`,
             numeric: true,
-            cell: (room) => <AmountCell amount={floorArea(room.measure.floor)} unit="sq ft" />,
+            cell: (room) => <AmountCell {...shown(floorArea(room.measure.floor), 'sq ft')} />,
           },
           {
             head: `Ceiling, ${unitName('sq ft')}`,
             numeric: true,
-            cell: (room) => <AmountCell amount={room.measure.ceiling.net} unit="sq ft" />,
+            cell: (room) => <AmountCell {...shown(room.measure.ceiling.net, 'sq ft')} />,
           },
           {
             head: `Volume, ${unitName('cu ft')}`,
             numeric: true,
-            cell: (room) => <AmountCell amount={room.measure.volume} unit="cu ft" digits={0} />,
+            cell: (room) => <AmountCell {...shown(room.measure.volume, 'cu ft', 0)} />,
           },
           { head: 'Open', numeric: true, cell: (room) => (room.open === 0 ? '–' : room.open) },
           {

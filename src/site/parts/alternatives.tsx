@@ -4,7 +4,7 @@ import { changeWords } from '../../sheet/index.js';
 import { printMoney, printMoneyChange, printWeight } from '../../base/units/index.js';
 import { leftWords, rangeWords } from '../../table/index.js';
 import { useView } from '../sheet-context.js';
-import { quantityText } from './arithmetic.js';
+import { neededText } from './arithmetic.js';
 import { Swatch } from './drawing.js';
 import { Day } from './figures.js';
 import { OptionLink } from './link.js';
@@ -77,11 +77,7 @@ function AlternativeColumn({
         </div>
         <div>
           <dt>Needs</dt>
-          <dd>
-            {takeoff.length === 0
-              ? 'nothing'
-              : takeoff.map((part) => quantityText(part.required, part.unit)).join(' + ')}
-          </dd>
+          <dd>{takeoff.length === 0 ? 'nothing' : takeoff.map(neededText).join(' + ')}</dd>
         </div>
         <div>
           <dt>Lead time</dt>

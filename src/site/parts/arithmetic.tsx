@@ -1,6 +1,7 @@
-import { Fragment, type VNode } from 'preact';
+import type { VNode } from 'preact';
 import type { Lot, Order } from '../../core/price/index.js';
-import { countsWords, supplyWords, type Takeoff } from '../../core/takeoff/index.js';
+import { coatsWords, countsWords, supplyWords, takeoffAsPrinted, type Takeoff } from '../../core/takeoff/index.js';
+import { takeoffSteps } from '../../table/index.js';
 import { capital, printAmount, printLength, printQuantity, unitName } from '../../base/units/index.js';
 import { useView } from '../sheet-context.js';
 import { AmountCell } from './figures.js';
@@ -12,6 +13,18 @@ export function quantityText(amount: number, unit: Takeoff['unit']): string {
   if (unit === 'each') return printAmount(amount, 1);
   if (unit === 'lump') return 'lump sum';
   return printQuantity(amount, unit);
+}
+
+/** What is covered, with the digits that lead to what is needed. */
+export function netText(takeoff: Takeoff): string {
+  const { digits, net, unit } = takeoffAsPrinted(takeoff);
+  if (takeoff.unit !== 'sq ft' && takeoff.unit !== 'lin ft') return quantityText(takeoff.net, takeoff.unit);
+  return `${printAmount(net, digits)} ${unit}`;
+}
+
+/** What is needed: `342.5 sq ft`; in coats `2 × 1,440.9 sq ft`. */
+export function neededText(takeoff: Takeoff): string {
+  return coatsWords(takeoff) || quantityText(takeoff.required, takeoff.unit);
 }
 
 /** `106 sheets …`, after what is ordered; nothing where the trade counts no other way. */
@@ -45,73 +58,28 @@ export function Arithmetic({ option, takeoff }: { option: string; takeoff: reado
 function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Takeoff; many: boolean }): VNode {
   const view = useView();
   const order = view.order(option, takeoff.part);
-  const { places, net, factors, waste, required, unit, rule, source, layout } = takeoff;
+  const { places, unit, rule, source, layout } = takeoff;
   const { supplies = [], counts = [], notes = [], assemblies = [] } = takeoff;
   const single = places.length === 1 && (places[0]?.adjustments.length ?? 0) === 0;
+  const steps = takeoffSteps(takeoff, 'Needed here').filter(({ what }) => !(single && what === 'Net'));
+  const most = Math.max(...steps.map(({ amount, digits }) => digitsAfterPoint(printAmount(amount, digits))));
   return (
     <div class="arithmetic">
       {many && <p class="arithmetic-part">{capital(takeoff.part)}</p>}
       <table>
         <caption class="for-the-ear">Quantity step by step, {unitName(unit)}</caption>
         <tbody>
-          {places.map((place) => (
-            <Fragment>
-              <tr>
-                <th scope="row">{place.name}</th>
-                <td class="number">
-                  <AmountCell amount={place.gross} unit={unit} />
-                </td>
-                <td class="unit">{unitName(unit)}</td>
-              </tr>
-              {place.adjustments.map((adjustment) => (
-                <tr class="step">
-                  <th scope="row">
-                    {adjustment.what} <span class="why">{adjustment.why}</span>
-                  </th>
-                  <td class="number">
-                    <AmountCell amount={adjustment.amount} unit={unit} />
-                  </td>
-                  <td class="unit">{unitName(unit)}</td>
-                </tr>
-              ))}
-            </Fragment>
-          ))}
-          {!single && (
-            <tr class="sum">
-              <th scope="row">Net</th>
-              <td class="number">
-                <AmountCell amount={net} unit={unit} />
-              </td>
-              <td class="unit">{unitName(unit)}</td>
-            </tr>
-          )}
-          {factors.map((factor) => (
-            <tr class="step">
+          {steps.map(({ what, amount, digits, unit: of, why, isSum }) => (
+            <tr class={isSum ? 'sum' : why === '' ? undefined : 'step'}>
               <th scope="row">
-                Times <span class="why">{factor.why}</span>
+                {what} {why !== '' && <span class="why">{why}</span>}
               </th>
               <td class="number">
-                <AmountCell amount={factor.times} />
+                <AmountCell amount={amount} digits={digits} room={most} />
               </td>
-              <td class="unit">×</td>
+              <td class="unit">{of}</td>
             </tr>
           ))}
-          <tr class="step">
-            <th scope="row">
-              Waste <span class="why">{waste.why}</span>
-            </th>
-            <td class="number">
-              <AmountCell amount={waste.percent} />
-            </td>
-            <td class="unit">%</td>
-          </tr>
-          <tr class="sum">
-            <th scope="row">Needed here</th>
-            <td class="number">
-              <AmountCell amount={required} unit={unit} />
-            </td>
-            <td class="unit">{unitName(unit)}</td>
-          </tr>
         </tbody>
       </table>
       {counts.length > 0 && (
@@ -160,4 +128,9 @@ function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Ta
       </p>
     </div>
   );
+}
+
+function digitsAfterPoint(text: string): number {
+  const at = text.indexOf('.');
+  return at < 0 ? 0 : text.length - at - 1;
 }

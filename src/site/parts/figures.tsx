@@ -8,7 +8,6 @@ import {
   printLengthBeside,
   printMoney,
   printMoneyChange,
-  shown,
   type Area,
   type Cents,
   type IsoDate,
@@ -22,18 +21,17 @@ export function MoneyCell({ cents, change = false }: { cents: Cents; change?: bo
   return <Aligned text={change ? printMoneyChange(cents, 'always') : printMoney(cents, 'always')} digits={2} />;
 }
 
-/** A quantity in a column, one digit after the point at most; of a unit, in the house's. */
+/** A quantity in a column, one digit after the point at most. `room`: for how many digits the column keeps room. */
 export function AmountCell({
   amount,
-  unit = '',
   digits = 1,
+  room = digits,
 }: {
   amount: number;
-  unit?: string;
   digits?: number;
+  room?: number;
 }): VNode {
-  const own = shown(amount, unit, digits);
-  return <Aligned text={printAmount(own.amount, own.digits)} digits={own.digits} />;
+  return <Aligned text={printAmount(amount, digits)} digits={room} />;
 }
 
 /** A number whose point stands under the points above it: what follows the point has a fixed width. */

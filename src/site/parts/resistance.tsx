@@ -8,17 +8,17 @@ export function Resistance({ assembly }: { assembly: AssemblyResistance }): VNod
   return (
     <div class="arithmetic">
       <p class="arithmetic-part">
-        {assembly.name}: {printResistance(assembly.effective)} with its framing
+        {assembly.name}: {printResistance(assembly.effective, 2)} with its framing
       </p>
       <table>
         <caption class="for-the-ear">{assembly.name}, resistance step by step</caption>
         <tbody>
-          {assemblySteps(assembly).map(({ what, amount, unit, why }) => (
+          {assemblySteps(assembly).map(({ what, amount, digits, unit, why }) => (
             <tr class="step">
               <th scope="row">
                 {what} <span class="why">{why}</span>
               </th>
-              <td class="number">{printAmount(amount, unit === 'U' ? 4 : 2)}</td>
+              <td class="number">{printAmount(amount, digits)}</td>
               <td class="unit">{unit}</td>
             </tr>
           ))}

@@ -7,7 +7,7 @@ import { placesOf, standingWords } from '../../table/index.js';
 import { anchorOf, pagePaths, selectionAnchor } from '../paths.js';
 import { useView } from '../sheet-context.js';
 import { Alternatives } from './alternatives.js';
-import { Arithmetic, quantityText } from './arithmetic.js';
+import { Arithmetic, neededText } from './arithmetic.js';
 import { CautionLines } from './caution.js';
 import { CostTable } from './cost-table.js';
 import { Swatch } from './drawing.js';
@@ -109,7 +109,7 @@ function ChoiceFacts({ selection }: { selection: BookSelection }): VNode {
       facts={[
         takeoff.length > 0 && {
           label: 'Quantity',
-          value: takeoff.map((part) => quantityText(part.required, part.unit)).join(' + '),
+          value: takeoff.map(neededText).join(' + '),
         },
         {
           label: supply === 'owner-furnished' ? 'Cost, owner-furnished' : 'Cost in place',
