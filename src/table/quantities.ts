@@ -1,6 +1,14 @@
 import type { LookUp } from '../core/book/index.js';
 import { col, layOut, type Column, type Finish, type HouseBlock, type Output, type Table } from '../sheet/index.js';
-import { countsWords, countWords, resistanceWords, supplyWords, type Takeoff } from '../core/takeoff/index.js';
+import {
+  countsWords,
+  countWords,
+  resistanceWords,
+  statementOf,
+  statementWords,
+  supplyWords,
+  type Takeoff,
+} from '../core/takeoff/index.js';
 import { lower } from '../base/units/index.js';
 import { namesOf } from './names-of.js';
 import { schedule } from './schedule.js';
@@ -27,6 +35,8 @@ const columns: readonly Column<QuantityLine>[] = [
   col.percent('waste', 'Waste, %', ({ takeoff }) => takeoff.waste.percent),
   col.amount('required', 'With waste', ({ takeoff }) => takeoff.required),
   col.unit('unit', 'Unit', ({ takeoff }) => takeoff.unit, { width: 'fit' }),
+  col.amount('laid', 'As laid', ({ takeoff }) => takeoff.layout?.surface.bought),
+  col.words('order', 'Order by', ({ takeoff }) => takeoff.layout?.orderBy, { width: 'fit' }),
   col.words('counted', 'Counted', ({ takeoff }) => countedOf(takeoff), { not: dataOnly }),
   col.words('rule', 'Rule', ({ takeoff }) => takeoff.rule, { not: dataOnly }),
   col.words('why', 'How this was figured', ({ takeoff }) => whyOf(takeoff), { not: dataOnly }),
@@ -133,9 +143,16 @@ function timesOf(factors: Takeoff['factors']): number | undefined {
 const countedOf = ({ counts = [], assemblies = [] }: Takeoff): string =>
   [countsWords(counts), ...assemblies.map(resistanceWords)].filter((text) => text !== '').join('; ');
 
+/** Which count is the order, where it is laid out. */
+export const statementLines = (takeoff: Takeoff): readonly string[] => {
+  const statement = statementOf(takeoff);
+  return statement ? [statementWords(statement)] : [];
+};
+
 const whyOf = (takeoff: Takeoff): string =>
   [
     ...takeoffSteps(takeoff).map(stepWords),
+    ...statementLines(takeoff),
     ...(takeoff.counts ?? []).map((count) => `${countWords(count)}: ${count.why}`),
     ...(takeoff.notes ?? []).map((note) => `${note.what}: ${note.words}`),
     ...(takeoff.assemblies ?? []).flatMap((assembly) => [assembly.name, ...assemblySteps(assembly).map(stepWords)]),

@@ -3,7 +3,7 @@ import { words, type Block } from '../sheet/index.js';
 import { countWords, supplyWords } from '../core/takeoff/index.js';
 import { layoutTables } from './layouts.js';
 import { isFilled } from './part.js';
-import { quantitiesOfRoom, quantitiesOfTrade } from './quantities.js';
+import { quantitiesOfRoom, quantitiesOfTrade, statementLines } from './quantities.js';
 import { resistance } from './resistance.js';
 import { assemblySteps, stepWords, takeoffSteps } from './steps.js';
 import { roomSupplies, suppliesOfTrade } from './supplies.js';
@@ -71,6 +71,7 @@ function stepsOf({ takeoff }: QuantityLine): readonly string[] {
   const { counts = [], supplies = [], notes = [], assemblies = [], rule, source } = takeoff;
   return [
     ...takeoffSteps(takeoff).map(stepWords),
+    ...statementLines(takeoff),
     ...counts.map((count) => `Counted as ${countWords(count)}: ${count.why}. Source: ${count.source}`),
     ...supplies.map((supply) => `${supply.what}: ${supplyWords(supply)}. Source: ${supply.source}`),
     ...notes.map((note) => `${note.what}: ${note.words}. Source: ${note.source}`),

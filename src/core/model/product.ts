@@ -193,6 +193,8 @@ export interface Convention {
   readonly timesBy?: string;
   /** Lay the pieces out on the surface as well, cut from the option's `stock` lengths at its `face` coverage. */
   readonly lay?: 'boards' | 'sheets';
+  /** Which count of what is laid out is the order, the other its check; absent: area. */
+  readonly orderBy?: 'pieces' | 'area';
   /** How the trade counts it beside the measure: boards in lineal and board feet, sheets, gallons. */
   readonly counted?: 'boards' | 'sheets' | 'gallons';
   /** What is used up with it. */

@@ -9,7 +9,7 @@ import type { RawAssembly, RawCategory, RawSupply } from './raw/category.js';
 /** How a category is measured, from a record that the schema has passed. */
 export function readMeasure({ measure }: RawCategory): Convention {
   const { by, openings, along, times, lay, counted, supplies, words, source } = measure;
-  const [timesBy, hiddenBy] = [measure['times-by'], measure['hidden-by']];
+  const [timesBy, hiddenBy, orderBy] = [measure['times-by'], measure['hidden-by'], measure['order-by']];
   return {
     by,
     openings: passed(readOpeningRule(openings ?? 'none')),
@@ -18,6 +18,7 @@ export function readMeasure({ measure }: RawCategory): Convention {
     times: times ?? 1,
     ...(timesBy !== undefined && { timesBy }),
     ...(lay !== undefined && { lay }),
+    ...(orderBy !== undefined && { orderBy }),
     ...(counted !== undefined && { counted }),
     ...(supplies && { supplies: supplies.map(readSupply) }),
     words,

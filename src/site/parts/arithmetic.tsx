@@ -1,6 +1,13 @@
 import { Fragment, type VNode } from 'preact';
 import type { Lot, Order } from '../../core/price/index.js';
-import { countsWords, supplyWords, type Takeoff } from '../../core/takeoff/index.js';
+import {
+  countsWords,
+  orderedAmount,
+  statementOf,
+  statementWords,
+  supplyWords,
+  type Takeoff,
+} from '../../core/takeoff/index.js';
 import { capital, printAmount, printLength, printQuantity } from '../../base/units/index.js';
 import { useView } from '../sheet-context.js';
 import { AmountCell } from './figures.js';
@@ -22,8 +29,16 @@ function countedText({ counts = [] }: Order): string {
 /** What the house orders of a part, in packs: `14 bundles of 24 sq ft`. */
 export function orderText(order: Order): string {
   const pieces = order.stock.map(({ count, length }) => `${count} × ${printLength(length)}`).join(', ');
-  const text = pieces === '' ? lotText(order) : `${lotText(order)} (${pieces})`;
-  return `${text}${countedText(order)}`;
+  return `${orderedText(order, pieces)}${countedText(order)}`;
+}
+
+/** By the count that is the order; the other, in brackets, is its check. */
+function orderedText(order: Order, pieces: string): string {
+  const byArea = lotText(order);
+  if (pieces === '') return byArea;
+  if (order.laid?.orderBy !== 'pieces') return `${byArea} (check as laid: ${pieces})`;
+  const laid = quantityText(orderedAmount(order.laid, order.ordered), order.unit);
+  return `${pieces}, ${laid} as laid (check by area: ${byArea})`;
 }
 
 /** `14 × bundle of 24 sq ft`, or the quantity of what is not sold in packs. */
@@ -47,6 +62,7 @@ function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Ta
   const order = view.order(option, takeoff.part);
   const { places, net, factors, waste, required, unit, rule, source, layout } = takeoff;
   const { supplies = [], counts = [], notes = [], assemblies = [] } = takeoff;
+  const statement = statementOf(takeoff);
   const single = places.length === 1 && (places[0]?.adjustments.length ?? 0) === 0;
   return (
     <div class="arithmetic">
@@ -122,10 +138,10 @@ function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Ta
       {layout && (
         <p>
           Laid out in {counted(layout.courses, 'course')}: the first {printLength(layout.firstCourse)} wide, the last{' '}
-          {printLength(layout.lastCourse)}. Pieces:{' '}
-          {layout.stock.map(({ count, length }) => `${count} × ${printLength(length)}`).join(', ')}.
+          {printLength(layout.lastCourse)}.
         </p>
       )}
+      {statement && <p>{statementWords(statement)}</p>}
       {order && (
         <p>
           The house orders {orderText(order)} for {counted(order.shares.length, 'place')}, and the cost is shared by
