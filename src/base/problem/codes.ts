@@ -169,6 +169,7 @@ export const codesByPage = {
     'parts-unsuited',
     'part-unknown',
     'part-missing',
+    'layers-differ',
   ],
   categories: [
     'trade-unknown',

@@ -31,6 +31,8 @@ export interface Option {
   readonly thickness?: Length;
   /** What the category demands: nominal size, profile, species, R-value … parsed values by name. */
   readonly attributes: Readonly<Record<string, Attribute>>;
+  /** Of insulation: its layers from outside in. */
+  readonly layers?: readonly InsulationLayer[];
   readonly needs: readonly Need[];
   readonly swatch: Swatch;
   readonly specification: { readonly general: string; readonly products: string; readonly execution: string };
@@ -39,6 +41,13 @@ export interface Option {
   readonly body: string;
   readonly origin: Origin;
 }
+
+/** One layer of insulation, by the R on its label or by thickness and R for an inch. Framing takes its share from what lies in
+ *  the cavity, and nothing from what is continuous outside it. */
+export type InsulationLayer = { readonly what: string; readonly where: 'cavity' | 'continuous' } & (
+  | { readonly r: number; readonly thickness?: Length }
+  | { readonly rPerInch: number; readonly thickness: Length }
+);
 
 /** Where a price comes from. */
 export interface Quoted {

@@ -1,10 +1,10 @@
-import type { Attribute, AttributeRule, Option } from '../model/index.js';
+import type { Attribute, AttributeRule, InsulationLayer, Option } from '../model/index.js';
 import { hasErrors, problemAt, type Problem } from '../../base/problem/index.js';
 import { parseDays, parseLength, parsePercent, parseWeight, type Cents } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import { passed, readDimension, readMoney } from './formats.js';
 import { priceProblems, readParts, type LocatedPart } from './read-parts.js';
-import type { RawOption } from './raw/option.js';
+import type { RawInsulationLayer, RawOption } from './raw/option.js';
 
 /** An option's record, as far as it can be read. */
 export interface OptionDraft {
@@ -68,6 +68,7 @@ function wholeOption(
     ...(weight !== undefined && { weight: passed(parseWeight(weight)) }),
     ...(thickness !== undefined && { thickness: passed(readDimension(thickness)) }),
     attributes: readAttributes(raw.attributes ?? {}, rules),
+    ...(raw.layers && { layers: raw.layers.map(readLayer) }),
     needs: (raw.needs ?? []).map(({ id, what, by, before }) => ({ ...(id !== undefined && { id }), what, by, before })),
     swatch: {
       pattern: swatch.pattern,
@@ -83,6 +84,14 @@ function wholeOption(
     body,
     origin,
   };
+}
+
+function readLayer(raw: RawInsulationLayer): InsulationLayer {
+  const { what, in: where } = raw;
+  if ('r-per-inch' in raw)
+    return { what, where, rPerInch: raw['r-per-inch'], thickness: passed(readDimension(raw.thickness)) };
+  const { r, thickness } = raw;
+  return { what, where, r, ...(thickness !== undefined && { thickness: passed(readDimension(thickness)) }) };
 }
 
 /** When it must be there, and what is known of taking it back and of its end. */
