@@ -218,8 +218,10 @@ export interface HandoutLayout {
   readonly lay: 'boards' | 'sheets';
   /** '21 courses; first 4 1/8", last 4 1/8"'. */
   readonly courses: Own;
-  /** To buy: '18 at 12', 24 at 16''. */
-  readonly pieces: Own;
+  /** Which of the two counts, pieces and area, is the order, and which its check. */
+  readonly order: Sieved;
+  /** What becomes of the pieces. */
+  readonly why: Sieved;
   /** How they are cut: '12 of 3'-4" from 8'-0"'. */
   readonly cuts: Own;
   readonly wastePercent: number;

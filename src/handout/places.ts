@@ -1,7 +1,14 @@
 import { optionId, type BookSelection, type LookUp } from '../core/book/index.js';
 import { layers } from '../core/model/index.js';
 import type { BuildUpLayer } from '../core/scope/index.js';
-import { takeoffAsPrinted, timesOf, type LayoutSummary, type Takeoff } from '../core/takeoff/index.js';
+import {
+  statementOf,
+  takeoffAsPrinted,
+  timesOf,
+  type LayoutSummary,
+  type OrderStatement,
+  type Takeoff,
+} from '../core/takeoff/index.js';
 import { ref } from '../sheet/index.js';
 import type { HandoutFinish, HandoutLayout, HandoutPlace, HandoutQuantity } from './handout.js';
 import { isBefore, othersAt } from './others.js';
@@ -171,20 +178,21 @@ function quantityOf(takeoff: Takeoff): HandoutQuantity {
       adjustments: adjustments.map(({ what, why, amount }) => ({ what: sieve(what), why: sieve(why), amount })),
       net: rest,
     })),
-    ...(layout && { layout: layoutOf(layout) }),
+    ...(layout && { layout: layoutOf(layout, statementOf(takeoff)) }),
   };
 }
 
-function layoutOf({ lay, courses, firstCourse, lastCourse, stock, cuts, waste }: LayoutSummary): HandoutLayout {
+function layoutOf(
+  { lay, courses, firstCourse, lastCourse, cuts, waste }: LayoutSummary,
+  statement: OrderStatement | undefined,
+): HandoutLayout {
   const [first, last] = [length(firstCourse), length(lastCourse)];
   const ends = first === last ? told`first and last ${first} wide` : told`first ${first} wide, last ${last}`;
   return {
     lay,
     courses: told`${count(courses, 'course')}, ${ends}`,
-    pieces: joined(
-      stock.map(({ count: pieces, length: long }) => told`${pieces} at ${length(long)}`),
-      ', ',
-    ),
+    order: sieve(statement ? `${statement.order}. ${statement.check}.` : ''),
+    why: sieve(statement ? `${statement.why}.` : ''),
     cuts: joined(cuts.map(cutText), ', '),
     wastePercent: waste * 100,
   };

@@ -1,6 +1,6 @@
 import type { InsulationRow } from '../core/book/index.js';
 import { col, nothing, words, type Cell, type Names } from '../sheet/index.js';
-import { capital } from '../base/units/index.js';
+import { capital, printLength, printResistance } from '../base/units/index.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';
 
@@ -15,7 +15,9 @@ export const insulation = schedule<InsulationRow>({
     columns: [
       col.words('where', 'Where', ({ where }) => capital(where), { width: 'fit' }),
       col.lines('layers', 'Layers', layersOf, { width: 'words' }),
+      col.lines('of', 'Made of, from outside in', madeOf, { under: 'layers' }),
       col.resistance('r', 'R', ({ r }) => r),
+      col.resistance('continuous', 'Continuous R', ({ continuous }) => continuous),
       col.lines('depth', 'Depth', ({ layers }) => layers.map(depthOf)),
       col.amount('area', 'Area, sq ft', ({ area }) => area),
       col.lines(
@@ -40,6 +42,15 @@ function layersOf({ layers }: InsulationRow, names: Names): { readonly cell: Cel
     const finish = finishOf(layer, names);
     return finish ? [{ cell: { is: 'finish', ...finish } }] : [];
   });
+}
+
+function madeOf({ layers }: InsulationRow): { readonly cell: Cell }[] {
+  return layers.flatMap(({ of = [] }) =>
+    of.map(({ what, r, thickness }) => {
+      const thick = thickness === undefined ? '' : `, ${printLength(thickness)}`;
+      return { cell: words(`${what}${thick}, ${printResistance(r)}`) };
+    }),
+  );
 }
 
 const depthOf = ({ thickness }: Layer): { readonly cell: Cell } => ({

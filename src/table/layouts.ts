@@ -1,13 +1,13 @@
 import type { LookUp } from '../core/book/index.js';
 import { col, layOut, words, type Cell, type HouseBlock, type Names, type Table } from '../sheet/index.js';
-import type { Cut, LaidSurface } from '../core/takeoff/index.js';
+import { statementWords, type Cut, type LaidSurface } from '../core/takeoff/index.js';
 import { feet, printLength, type Length } from '../base/units/index.js';
 import { namesOf } from './names-of.js';
 import { laidLines, type LaidLine, type QuantityLine } from './takeoff-lines.js';
 
 const layouts: Table<LaidLine> = {
   id: 'laid',
-  caption: 'What to buy, and the least that any layout could',
+  caption: 'Which count is the order, and the least that any layout could buy',
   named: 'finish',
   rowId: ({ selection, part }) => `${selection}-${part}`,
   columns: [
@@ -16,7 +16,9 @@ const layouts: Table<LaidLine> = {
     col.count('courses', 'Courses', ({ layout }) => layout.courses),
     col.length('first', 'First', ({ layout }) => layout.firstCourse),
     col.length('last', 'Last', ({ layout }) => layout.lastCourse),
-    col.pieces('buy', 'Buy', ({ layout }) => layout.stock, { width: 'words' }),
+    col.words('order', 'Order and check', ({ statement }) => statementWords(statement), { width: 'long' }),
+    // People read them in the statement.
+    col.pieces('buy', 'Pieces', ({ layout }) => layout.stock, { not: ['html', 'pdf', 'text'] }),
     col.percent('waste', 'True waste, %', ({ layout }) => layout.waste * 100),
     col.amount('bought', 'Bought, ft', ({ layout }) => feet(layout.bought)),
     col.amount('least', 'Least, ft', ({ layout }) => feet(layout.bound)),
@@ -113,6 +115,7 @@ const onPaper: Table<LaidLine> = {
     col.lines('courses', 'How it lies, what to buy, what is cut', ({ layout }) => alike(layout.surfaces), {
       width: 'long',
     }),
+    col.words('order', 'Order and check', ({ statement }) => statementWords(statement), { under: 'courses' }),
     col.lines('cuts', 'Cut list', cutsOf, { under: 'courses' }),
     ...layouts.columns.filter(({ key }) => key === 'waste' || key === 'over'),
   ],

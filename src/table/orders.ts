@@ -1,6 +1,6 @@
 import type { LookUp } from '../core/book/index.js';
 import { col, layOut, money, type Column, type HouseBlock, type HouseTable, type Table } from '../sheet/index.js';
-import { countsWords } from '../core/takeoff/index.js';
+import { countsWords, orderedAmount, orderStatement, type OrderStatement } from '../core/takeoff/index.js';
 import { namesOf } from './names-of.js';
 import { orderLines, withoutCost, type OrderLine, type PricedLine } from './order-lines.js';
 import { schedule } from './schedule.js';
@@ -15,12 +15,18 @@ const columns: readonly Column<OrderLine>[] = [
   col.quantity('net', 'Net', ({ net, unit }) => ({ amount: net, unit })),
   col.exact(2)('times', 'Coats or layers', ({ times }) => times),
   col.quantity('required', 'With waste', ({ required, unit }) => ({ amount: required, unit })),
-  col.quantity('ordered', 'Order', ({ ordered, unit }) => ({ amount: ordered, unit })),
+  col.quantity('ordered', 'Order', ({ laid, ordered, unit }) => ({ amount: orderedAmount(laid, ordered), unit })),
   col.unit('unit', 'Unit', ({ unit }) => unit, { width: 'fit' }),
   col.pack('packs', 'Bought as', ({ pack, packs, unit }) => pack && { count: packs, ...pack, unit }, {
     width: 'words',
   }),
   col.pieces('pieces', 'Laid out', ({ stock }) => stock, { under: 'packs' }),
+  col.quantity('laid', 'As laid', ({ laid }) => laid && { amount: laid.surface.bought, unit: 'sq ft' }, {
+    not: ['html', 'pdf', 'text'],
+  }),
+  col.words('orderBy', 'Order by', ({ laid }) => laid?.orderBy, { not: ['html', 'pdf', 'text'] }),
+  col.words('check', 'Order and check', (line) => statement(line)?.short, { under: 'packs', width: 'words' }),
+  col.words('why', 'Where the pieces go', (line) => statement(line)?.why, { under: 'packs', not: ['pdf', 'text'] }),
   col.words('counted', 'Counted', ({ counts = [] }) => countsWords(counts), { under: 'packs', width: 'words' }),
   col.days('lead', 'Lead', ({ leadDays }) => leadDays, { width: 'fit' }),
 ];
@@ -64,6 +70,11 @@ export function pricedOrders(look: LookUp): HouseBlock {
     { what: 'All finishes', strong: true, cells: { material: money(material), inPlace: money(total) } },
   ];
   return layOut({ ...priced, sums }, orderLines(look), namesOf(look));
+}
+
+/** Which of the two counts is the order; nothing where only one is made. */
+function statement({ laid, stock, required }: OrderLine): OrderStatement | undefined {
+  return laid && orderStatement({ ...laid, stock }, { required, wasteWords: 'with waste' });
 }
 
 function productOf({ option, name, part, supply, isStandard }: OrderLine) {

@@ -4,6 +4,8 @@ import {
   countsWords,
   countWords,
   resistanceWords,
+  statementOf,
+  statementWords,
   supplyWords,
   takeoffAsPrinted,
   timesOf,
@@ -35,6 +37,12 @@ const columns: readonly Column<QuantityLine>[] = [
   col.exact(2)('waste', 'Waste, %', ({ takeoff }) => takeoff.waste.percent),
   col.quantity('required', 'With waste', ({ takeoff: { required, unit } }) => ({ amount: required, unit })),
   col.unit('unit', 'Unit', ({ takeoff }) => takeoff.unit, { width: 'fit' }),
+  col.quantity(
+    'laid',
+    'As laid',
+    ({ takeoff: { layout } }) => layout && { amount: layout.surface.bought, unit: 'sq ft' },
+  ),
+  col.words('order', 'Order by', ({ takeoff }) => takeoff.layout?.orderBy, { width: 'fit' }),
   col.words('counted', 'Counted', ({ takeoff }) => countedOf(takeoff), { not: dataOnly }),
   col.words('rule', 'Rule', ({ takeoff }) => takeoff.rule, { not: dataOnly }),
   col.words('why', 'How this was figured', ({ takeoff }) => whyOf(takeoff), { not: dataOnly }),
@@ -147,9 +155,16 @@ function ticked(takeoff: Takeoff, figure: 'gross' | 'less' | 'net', value: numbe
 const countedOf = ({ counts = [], assemblies = [] }: Takeoff): string =>
   [countsWords(counts), ...assemblies.map(resistanceWords)].filter((text) => text !== '').join('; ');
 
+/** Which count is the order, where it is laid out. */
+export const statementLines = (takeoff: Takeoff): readonly string[] => {
+  const statement = statementOf(takeoff);
+  return statement ? [statementWords(statement)] : [];
+};
+
 const whyOf = (takeoff: Takeoff): string =>
   [
     ...takeoffSteps(takeoff).map(stepWords),
+    ...statementLines(takeoff),
     ...(takeoff.counts ?? []).map((count) => `${countWords(count)}: ${count.why}`),
     ...(takeoff.notes ?? []).map((note) => `${note.what}: ${note.words}`),
     ...(takeoff.assemblies ?? []).flatMap((assembly) => [assembly.name, ...assemblySteps(assembly).map(stepWords)]),

@@ -1,5 +1,12 @@
 import type { BookSelection, LookUp } from '../core/book/index.js';
-import type { AssemblyResistance, LayoutSummary, SupplyQuantity, Takeoff } from '../core/takeoff/index.js';
+import {
+  statementOf,
+  type AssemblyResistance,
+  type LayoutSummary,
+  type OrderStatement,
+  type SupplyQuantity,
+  type Takeoff,
+} from '../core/takeoff/index.js';
 import { saidOnce } from './places-of.js';
 
 /** Where a quantity is, and of what. */
@@ -33,6 +40,7 @@ export interface ResistanceLine extends Placed {
 export interface LaidLine extends Placed {
   readonly part: string;
   readonly layout: LayoutSummary;
+  readonly statement: OrderStatement;
 }
 
 /** What every place takes of the option that is counted there, in order of room and then of work; of the whole house, or of
@@ -74,4 +82,8 @@ export const resistanceLines = (lines: readonly QuantityLine[]): readonly Resist
 
 /** Boards and sheets that were laid out. */
 export const laidLines = (lines: readonly QuantityLine[]): readonly LaidLine[] =>
-  lines.flatMap(({ takeoff: { part, layout }, ...placed }) => (layout ? [{ ...placed, part, layout }] : []));
+  lines.flatMap(({ takeoff, ...placed }) => {
+    const { part, layout } = takeoff;
+    const statement = statementOf(takeoff);
+    return layout && statement ? [{ ...placed, part, layout, statement }] : [];
+  });

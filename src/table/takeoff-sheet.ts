@@ -1,10 +1,10 @@
 import type { LookUp } from '../core/book/index.js';
 import { words, type Block } from '../sheet/index.js';
 import { countWords, supplyWords } from '../core/takeoff/index.js';
-import { printAmount } from '../base/units/index.js';
+import { printQuantity } from '../base/units/index.js';
 import { layoutTables } from './layouts.js';
 import { isFilled } from './part.js';
-import { quantitiesOfRoom, quantitiesOfTrade } from './quantities.js';
+import { quantitiesOfRoom, quantitiesOfTrade, statementLines } from './quantities.js';
 import { resistance } from './resistance.js';
 import { assemblySteps, stepWords, takeoffSteps } from './steps.js';
 import { roomSupplies, suppliesOfTrade } from './supplies.js';
@@ -72,10 +72,11 @@ function stepsOf({ takeoff }: QuantityLine): readonly string[] {
   const { counts = [], supplies = [], notes = [], assemblies = [], rule, source } = takeoff;
   return [
     ...takeoffSteps(takeoff).map(stepWords),
+    ...statementLines(takeoff),
     ...counts.map((count) => `Counted as ${countWords(count)}: ${count.why}. Source: ${count.source}`),
     ...supplies.map(
       (supply) =>
-        `${supply.what} ${printAmount(supply.required, 1)} ${supply.unit}: ${supplyWords(supply)}. Source: ${supply.source}`,
+        `${supply.what} ${printQuantity(supply.required, supply.unit)}: ${supplyWords(supply)}. Source: ${supply.source}`,
     ),
     ...notes.map((note) => `${note.what}: ${note.words}. Source: ${note.source}`),
     ...assemblies.flatMap((assembly) => [

@@ -35,7 +35,7 @@ function boardsOn(measure: RoomMeasure, place: 'ceiling' | 'floor'): DrawnCourse
     ...{ place, name, direction: 0, run: 'level', startsAt: 'the eave' },
     ...(place === 'ceiling' && { facet }),
   }));
-  return { ...summarize(layout, 'boards', planes), product: 'Pine shiplap 1x8' };
+  return { ...summarize(layout, { lay: 'boards', orderBy: 'area' }, planes), product: 'Pine shiplap 1x8' };
 }
 
 function topOf({ top }: RoomMeasure['walls'][number]): number {

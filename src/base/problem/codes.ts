@@ -172,6 +172,7 @@ export const codesByPage = {
     'parts-unsuited',
     'part-unknown',
     'part-missing',
+    'layers-differ',
   ],
   categories: [
     'trade-unknown',

@@ -83,6 +83,12 @@ export function printResistance(r: number, digits = 1): string {
   return `R ${printQuantity(r, 'sq ft h °F / Btu')}`;
 }
 
+/** R of an inch: `R-3.7 for an inch`; in a metric house that of a metre: `27.8 m K / W`. */
+export function printResistivity(rPerInch: number): string {
+  if (!isMetric()) return `R-${printAmount(rPerInch, 2)} for an inch`;
+  return printQuantity(rPerInch, 'sq ft h °F / Btu in');
+}
+
 /** An area in the other system, to stand beside the house's own: `31.8 m²`. */
 export function printAreaBeside(area: Area): string {
   return isMetric() ? `${printAmount(area, 1)} sq ft` : `${printAmount(area * unitsInSquareMetres, 1)} m²`;

@@ -32,7 +32,7 @@ const metricUnits: Readonly<Record<string, MetricUnit>> = {
   gal: { unit: 'L', times: litre, more: 0 },
   'sq ft / gal': { unit: 'm² / L', times: squareMetre / litre, more: 1 },
   'sq ft h °F / Btu': { unit: 'm² K / W', times: resistance, more: 1 },
-  'sq ft h °F / Btu for an inch': { unit: 'm K / W', times: resistance / 0.0254, more: 1 },
+  'sq ft h °F / Btu in': { unit: 'm K / W', times: resistance / 0.0254, more: 1 },
   'Btu / sq ft h °F': { unit: 'W / m² K', times: 1 / resistance, more: -1 },
   'sq ft for a foot of corner': { unit: 'm² for a metre of corner', times: 0.3048, more: 1 },
 };

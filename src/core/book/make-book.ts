@@ -24,6 +24,7 @@ import { makeDecisions } from './make-decisions.js';
 import { makeMoney } from './make-money.js';
 import { invoiceProblems, quoteProblems } from './money-problems.js';
 import { makeSelection } from './make-selection.js';
+import { layerProblems } from './layer-problems.js';
 import { orderCounter } from './order-counts.js';
 import { priceDrafts } from './price-drafts.js';
 import { makeSchedules } from './schedule/index.js';
@@ -109,7 +110,7 @@ function compose(
   const pricing = [...quoteProblems(records, money.quotes), ...invoiceProblems(records, money.allowances)];
   return {
     value: { ...book, schedules: makeSchedules(book) },
-    problems: [...problems, ...accepted.problems, ...days, ...pricing],
+    problems: [...problems, ...accepted.problems, ...layerProblems(records.options), ...days, ...pricing],
   };
 }
 

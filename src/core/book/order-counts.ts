@@ -1,7 +1,6 @@
 import type { Records } from '../model/index.js';
-import type { CountOrder, Order } from '../price/index.js';
-import { poolCounts, type Takeoff } from '../takeoff/index.js';
-import type { Length } from '../../base/units/index.js';
+import type { CountOrder } from '../price/index.js';
+import { poolCounts, sumLaid } from '../takeoff/index.js';
 import type { BookSelection } from './book.js';
 import { optionId } from './draft.js';
 import { groupBy } from './group-by.js';
@@ -17,21 +16,14 @@ export function orderCounter(
   const known = new Map(options.map((option) => [optionId(option.category, option.slug), option]));
   return ({ option: id, part, supply }) => {
     const users = byOption.get(id) ?? [];
-    const ofPart = ({ takeoff }: BookSelection) => takeoff.filter((each) => each.part === part);
-    const stock = stockOf(users.flatMap(ofPart));
+    const supplied = users
+      .filter((user) => user.supply === supply)
+      .flatMap(({ takeoff }) => takeoff.filter((each) => each.part === part));
+    const sum = sumLaid(supplied);
+    const laid = { stock: sum?.stock ?? [], ...(sum && { laid: { orderBy: sum.orderBy, surface: sum.surface } }) };
     const option = known.get(id);
     const rule = option && rules.get(option.category);
-    if (!option || rule?.counted === undefined) return { stock };
-    const supplied = users.filter((user) => user.supply === supply).flatMap(ofPart);
-    return { stock, counts: poolCounts(rule, option, supplied) };
+    if (!option || rule?.counted === undefined) return laid;
+    return { ...laid, counts: poolCounts(rule, option, supplied) };
   };
-}
-
-/** Pieces to buy over all places, shortest first. */
-function stockOf(takeoffs: readonly Takeoff[]): Order['stock'] {
-  const counts = new Map<Length, number>();
-  for (const { layout } of takeoffs) {
-    for (const { length, count } of layout?.stock ?? []) counts.set(length, (counts.get(length) ?? 0) + count);
-  }
-  return [...counts].sort(([a], [b]) => a - b).map(([length, count]) => ({ length, count }));
 }

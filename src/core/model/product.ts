@@ -31,6 +31,8 @@ export interface Option {
   readonly thickness?: Length;
   /** What the category demands: nominal size, profile, species, R-value … parsed values by name. */
   readonly attributes: Readonly<Record<string, Attribute>>;
+  /** Of insulation: its layers from outside in. */
+  readonly layers?: readonly InsulationLayer[];
   readonly needs: readonly Need[];
   readonly swatch: Swatch;
   readonly specification: { readonly general: string; readonly products: string; readonly execution: string };
@@ -39,6 +41,12 @@ export interface Option {
   readonly body: string;
   readonly origin: Origin;
 }
+
+/** One layer of insulation, by the R on its label or by thickness and R for an inch. Framing takes its share from what lies in
+ *  the cavity, and nothing from what is continuous outside it. */
+export type InsulationLayer = { readonly what: string; readonly where: 'cavity' | 'continuous' } & (
+  { readonly r: number; readonly thickness?: Length } | { readonly rPerInch: number; readonly thickness: Length }
+);
 
 /** Where a price comes from. */
 export interface Quoted {
@@ -193,6 +201,8 @@ export interface Convention {
   readonly timesBy?: string;
   /** Lay the pieces out on the surface as well, cut from the option's `stock` lengths at its `face` coverage. */
   readonly lay?: 'boards' | 'sheets';
+  /** Which count of what is laid out is the order, the other its check; absent: area. */
+  readonly orderBy?: 'pieces' | 'area';
   /** How the trade counts it beside the measure: boards in lineal and board feet, sheets, gallons. */
   readonly counted?: 'boards' | 'sheets' | 'gallons';
   /** What is used up with it. */

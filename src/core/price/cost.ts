@@ -1,5 +1,5 @@
 import type { CostPart, Invoice } from '../model/index.js';
-import type { TradeCount } from '../takeoff/index.js';
+import type { LaidCount, TradeCount } from '../takeoff/index.js';
 import type { Cents, Decimal, IsoDate, Length, Unit } from '../../base/units/index.js';
 
 /** A cost by what it is made of; `total` is their sum. */
@@ -22,6 +22,8 @@ export interface Order {
   readonly ordered: number;
   /** Pieces by stock length where boards were laid out. */
   readonly stock: readonly { readonly length: Length; readonly count: number }[];
+  /** Which count is the order, and where the pieces go, where all of it is laid out. */
+  readonly laid?: Pick<LaidCount, 'orderBy' | 'surface'>;
   /** As the trade counts it: gallons, lineal feet, sheets. */
   readonly counts?: readonly TradeCount[];
   readonly rate: Decimal;

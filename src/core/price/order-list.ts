@@ -5,7 +5,7 @@ import type { PricedPart, PricedPool } from './pool.js';
 import type { World } from './world.js';
 
 /** Counts what is bought of one part of a product: pieces by stock length, and as its trade counts it. */
-export type CountOrder = (order: Pick<Order, 'option' | 'part' | 'supply'>) => Pick<Order, 'stock' | 'counts'>;
+export type CountOrder = (order: Pick<Order, 'option' | 'part' | 'supply'>) => Pick<Order, 'stock' | 'laid' | 'counts'>;
 
 /** What the whole house buys, with its shares: by option id, its parts in the record's order. */
 export function orderList(world: World, count: CountOrder = () => ({ stock: [] })): Order[] {
@@ -27,7 +27,7 @@ export function lotsOf({ parts }: PricedPool): Lot[] {
 function makeOrder({ option, items, supply }: PricedPool, priced: PricedPart, count: CountOrder): Order {
   const { part, ordered, cost, takeoffs, shares } = priced;
   const times = timesOf(takeoffs.find((takeoff) => takeoff !== undefined)?.factors ?? []);
-  const { stock, counts } = count({ option, part: part.part, supply });
+  const { stock, laid, counts } = count({ option, part: part.part, supply });
   return {
     option,
     part: part.part,
@@ -40,6 +40,7 @@ function makeOrder({ option, items, supply }: PricedPool, priced: PricedPart, co
     ...(part.pack && { pack: part.pack }),
     ordered: ordered.quantity,
     stock,
+    ...(laid && { laid }),
     rate: part.material,
     supply,
     cost,

@@ -1,7 +1,7 @@
 import { attributeFor } from '../fact/index.js';
 import { measureParts, type Assembly, type AttributeRule, type Convention, type SupplyRule } from '../model/index.js';
 import { problemAt, type Path, type Problem } from '../../base/problem/index.js';
-import { parsePercent, parseUsage } from '../../base/units/index.js';
+import { parsePercent, parseUsage, fromHouse } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import { passed, readDimension, readOpeningRule } from './formats.js';
 import type { RawAssembly, RawCategory, RawSupply } from './raw/category.js';
@@ -9,7 +9,7 @@ import type { RawAssembly, RawCategory, RawSupply } from './raw/category.js';
 /** How a category is measured, from a record that the schema has passed. */
 export function readMeasure({ measure }: RawCategory): Convention {
   const { by, openings, along, times, lay, counted, supplies, words, source } = measure;
-  const [timesBy, hiddenBy] = [measure['times-by'], measure['hidden-by']];
+  const [timesBy, hiddenBy, orderBy] = [measure['times-by'], measure['hidden-by'], measure['order-by']];
   return {
     by,
     openings: passed(readOpeningRule(openings ?? 'none')),
@@ -18,6 +18,7 @@ export function readMeasure({ measure }: RawCategory): Convention {
     times: times ?? 1,
     ...(timesBy !== undefined && { timesBy }),
     ...(lay !== undefined && { lay }),
+    ...(orderBy !== undefined && { orderBy }),
     ...(counted !== undefined && { counted }),
     ...(supplies && { supplies: supplies.map(readSupply) }),
     words,
@@ -33,11 +34,11 @@ export function readAssembly({ name, over, framing, layers }: RawAssembly): Asse
     framing: {
       what,
       share: passed(parsePercent(share)),
-      rPerInch: framing['r-per-inch'],
+      rPerInch: fromHouse(framing['r-per-inch'], 'sq ft h °F / Btu in'),
       ...(depth !== undefined && { depth: passed(readDimension(depth)) }),
       source,
     },
-    layers: layers.map((layer) => ({ ...layer })),
+    layers: layers.map((layer) => ({ ...layer, r: fromHouse(layer.r, 'sq ft h °F / Btu') })),
   };
 }
 

@@ -1,11 +1,11 @@
-import type { Attribute, AttributeRule, Option } from '../model/index.js';
+import type { Attribute, AttributeRule, InsulationLayer, Option } from '../model/index.js';
 import { hasErrors, problemAt, type Problem } from '../../base/problem/index.js';
 import { fromHouse, parseDays, parseLength, parsePercent, parseWeight, type Cents } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import { unitOfFact } from '../fact/index.js';
 import { passed, readDimension, readMoney } from './formats.js';
 import { priceProblems, readParts, type LocatedPart } from './read-parts.js';
-import type { RawOption } from './raw/option.js';
+import type { RawInsulationLayer, RawOption } from './raw/option.js';
 
 /** An option's record, as far as it can be read. */
 export interface OptionDraft {
@@ -69,6 +69,7 @@ function wholeOption(
     ...(weight !== undefined && { weight: passed(parseWeight(weight)) }),
     ...(thickness !== undefined && { thickness: passed(readDimension(thickness)) }),
     attributes: readAttributes(raw.attributes ?? {}, rules),
+    ...(raw.layers && { layers: raw.layers.map(readLayer) }),
     needs: (raw.needs ?? []).map(({ id, what, by, before }) => ({ ...(id !== undefined && { id }), what, by, before })),
     swatch: {
       pattern: swatch.pattern,
@@ -83,6 +84,24 @@ function wholeOption(
     care,
     body,
     origin,
+  };
+}
+
+function readLayer(raw: RawInsulationLayer): InsulationLayer {
+  const { what, in: where } = raw;
+  if ('r-per-inch' in raw)
+    return {
+      what,
+      where,
+      rPerInch: fromHouse(raw['r-per-inch'], 'sq ft h °F / Btu in'),
+      thickness: passed(readDimension(raw.thickness)),
+    };
+  const { r, thickness } = raw;
+  return {
+    what,
+    where,
+    r: fromHouse(r, 'sq ft h °F / Btu'),
+    ...(thickness !== undefined && { thickness: passed(readDimension(thickness)) }),
   };
 }
 

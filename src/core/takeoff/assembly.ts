@@ -1,8 +1,9 @@
 import { factOf } from '../fact/index.js';
 import type { Assembly, Category, Option } from '../model/index.js';
-import { decimalNumber, printAmount, printLength, printResistance } from '../../base/units/index.js';
+import { decimalNumber, printLength, printResistance, printResistivity } from '../../base/units/index.js';
 import { layerResistance, resistanceInSeries, transmittance } from './arithmetic/index.js';
-import type { AssemblyResistance } from './takeoff.js';
+import { insulationLayers } from './insulation-layers.js';
+import type { AssemblyResistance, ResistanceStep } from './takeoff.js';
 
 /** The category's assemblies with an option in their cavity, of those kinds that the places are of: walls, ceiling, floor.
  *  Empty where there are none or the option gives no R. */
@@ -18,7 +19,8 @@ export function assembliesOf(
   });
 }
 
-/** Parallel path: heat goes through cavity and framing side by side, each by its share of the area. */
+/** Parallel path: heat goes through cavity and framing side by side, each by its share of the area. Framing takes the place of
+ *  the cavity's layers alone: what is continuous lies over both. */
 function resist(
   { name, over, framing, layers }: Assembly,
   option: Option,
@@ -29,12 +31,14 @@ function resist(
   const depth = framing.depth ?? thickness;
   if (labelled === undefined || depth === undefined) return undefined;
   const share = decimalNumber(framing.share);
-  const outer = layers.map(({ what, r, source }) => ({ what, r, why: source }));
+  const own = insulationLayers(option);
+  const outer = [...own.continuous, ...layers.map(({ what, r, source }) => ({ what, r, why: source }))];
+  const filled = own.cavity.length > 0 ? resistanceInSeries(own.cavity.map(({ r }) => r)) : labelled;
   const around = outer.map(({ r }) => r);
   const wood = layerResistance(depth, framing.rPerInch);
-  const [cavity, frame] = [labelled, wood].map((fill) => resistanceInSeries([...around, fill])) as [number, number];
+  const [cavity, frame] = [filled, wood].map((fill) => resistanceInSeries([...around, fill])) as [number, number];
   const u = transmittance([
-    { share: 1 - share, layers: [...around, labelled] },
+    { share: 1 - share, layers: [...around, filled] },
     { share, layers: [...around, wood] },
   ]);
   return {
@@ -45,7 +49,7 @@ function resist(
     layers: outer,
     cavity: {
       share: 1 - share,
-      fill: { what: option.name, r: labelled, why: 'as labelled' },
+      fill: { what: option.name, r: filled, why: fillWords(own.cavity) },
       r: cavity,
     },
     framing: {
@@ -53,7 +57,7 @@ function resist(
       fill: {
         what: framing.what,
         r: wood,
-        why: `${printLength(depth)} at R-${printAmount(framing.rPerInch, 2)} for an inch; ${framing.source}`,
+        why: `${printLength(depth)} at ${printResistivity(framing.rPerInch)}; ${framing.source}`,
       },
       r: frame,
     },
@@ -61,6 +65,11 @@ function resist(
     effective: 1 / u,
     source: 'parallel path method, ASHRAE 90.1 section A3.4, from memory',
   };
+}
+
+function fillWords(cavity: readonly ResistanceStep[]): string {
+  if (cavity.length === 0) return 'as labelled';
+  return cavity.map(({ what, r, why }) => `${what} ${printResistance(r)}, ${why}`).join(' + ');
 }
 
 /** `Outside wall R-28.8 with its framing`, for people. */

@@ -4,8 +4,18 @@ export { conventionOf, resolvePlaces, takeOff } from './take-off.js';
 export { wholePieces } from './arithmetic/index.js';
 export { assemblyAsPrinted, coatsWords, takeoffAsPrinted, timesOf } from './as-printed.js';
 export { resistanceWords } from './assembly.js';
+export { layerMismatches, layerStep } from './insulation-layers.js';
 export { countWords, countsWords, poolCounts } from './count.js';
 export { poolSupplies, sumSupplies, supplyWords, type SupplyOrder } from './supply.js';
+export {
+  orderedAmount,
+  orderStatement,
+  statementOf,
+  statementWords,
+  sumLaid,
+  type LaidCount,
+  type OrderStatement,
+} from './order-count.js';
 export { layPlaces } from './lay-places.js';
 export { keptLayouts, type LayOut } from './layout/index.js';
 export { exceptProblems } from './except.js';

@@ -41,7 +41,8 @@ export function layPlaces(
 ): LayoutSummary | undefined {
   const face = factOf(option, 'pieces', 'face');
   const stock = factOf(option, 'pieces', 'stock');
-  const { lay: pieces } = rule;
+  const endTrim = factOf(option, 'pieces', 'end-trim');
+  const { lay: pieces, orderBy = 'area' } = rule;
   if (pieces === undefined || face === undefined || stock === undefined) return undefined;
   const planes = places.flatMap((place) => planesOf(place, { lay: pieces, measure, courses, rule }));
   if (planes.length === 0) return undefined;
@@ -52,13 +53,14 @@ export function layPlaces(
     direction: 0,
     face,
     stock,
+    ...(endTrim !== undefined && { endTrim }),
     // Sheets are scored and snapped.
     ...(pieces === 'sheets' && { kerf: 0 as Length }),
     rules: pieces === 'boards' ? boardRules : sheetRules,
   });
   if (layout.courses.length === 0) return undefined;
   const named = planes.map(({ regions: _, ...plane }) => plane);
-  return summarize(layout, pieces, named);
+  return summarize(layout, { lay: pieces, orderBy }, named);
 }
 
 /** A ceiling is laid slope by slope; on a wall that openings part, courses run through. */

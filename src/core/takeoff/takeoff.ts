@@ -1,4 +1,4 @@
-import type { Length, Unit, Usage } from '../../base/units/index.js';
+import type { Area, Length, Unit, Usage } from '../../base/units/index.js';
 
 /** What one selection needs of one part of one option, with every figure that leads to it. */
 export interface Takeoff {
@@ -42,6 +42,8 @@ export interface PlaceQuantity {
 /** The answer of the layout: what to buy, how it is cut, and where it lies. */
 export interface LayoutSummary {
   readonly lay: 'boards' | 'sheets';
+  /** Which count is the order; the other is its check. `pieces`: this layout. `area`: area with waste, in packs. */
+  readonly orderBy: 'pieces' | 'area';
   /** Width that one course covers. */
   readonly face: Length;
   readonly courses: number;
@@ -52,6 +54,8 @@ export interface LayoutSummary {
   readonly stock: readonly StockCount[];
   /** Share of bought surface that is not on the wall or ceiling, 0 to 1. */
   readonly waste: number;
+  /** Where what is bought goes: all but `bought` add up to it. */
+  readonly surface: LaidShares;
   /** Total length bought, the least that any layout could buy, and bought / bound − 1. */
   readonly bought: Length;
   readonly bound: Length;
@@ -62,6 +66,21 @@ export interface LayoutSummary {
   readonly surfaces: readonly LaidSurface[];
   /** Where the rules for joints could not be kept, in words. */
   readonly departures: readonly string[];
+}
+
+/** What becomes of the boards or sheets that are bought, in square feet. */
+export interface LaidShares {
+  readonly bought: Area;
+  readonly covered: Area;
+  /** Cut out of pieces that are laid: at openings, slopes and notches. */
+  readonly cutAway: Area;
+  /** Strips beside ripped courses that no other place takes. */
+  readonly strips: Area;
+  /** Ends of full width, too short for another place. */
+  readonly ends: Area;
+  /** What comes off the ends of every board before it is laid. */
+  readonly endTrim: Area;
+  readonly sawCuts: Area;
 }
 
 export interface StockCount {

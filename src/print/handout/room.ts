@@ -110,7 +110,7 @@ function placeRow(place: HandoutPlace): PlaceRow {
           ? [
               {
                 label: part === '' ? 'Laid out' : `Laid out, ${part}`,
-                text: `${layout.pieces}${layout.lay === 'boards' ? `; ${layout.courses}` : ''}; ${printAmount(layout.wastePercent, 1)} % waste`,
+                text: `${layout.lay === 'boards' ? `${layout.courses}; ` : ''}${printAmount(layout.wastePercent, 1)} % waste. ${layout.order}`,
               },
             ]
           : [],

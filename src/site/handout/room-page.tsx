@@ -154,9 +154,10 @@ function Quantity({ quantity }: { quantity: HandoutQuantity }): VNode {
       {layout && (
         <Line
           label="Laid out"
-          value={`${layout.pieces}. ${layout.courses}; ${printAmount(layout.wastePercent, 1)} % waste as laid out.`}
+          value={`${layout.courses}; ${printAmount(layout.wastePercent, 1)} % waste as laid out.`}
         />
       )}
+      {layout && <Line label="Order and check" value={`${layout.order} ${layout.why}`} />}
     </>
   );
 }

@@ -1,6 +1,15 @@
 import type { VNode } from 'preact';
 import type { Lot, Order } from '../../core/price/index.js';
-import { coatsWords, countsWords, supplyWords, takeoffAsPrinted, type Takeoff } from '../../core/takeoff/index.js';
+import {
+  coatsWords,
+  countsWords,
+  orderedAmount,
+  statementOf,
+  statementWords,
+  supplyWords,
+  takeoffAsPrinted,
+  type Takeoff,
+} from '../../core/takeoff/index.js';
 import { takeoffSteps } from '../../table/index.js';
 import { capital, printAmount, printLength, printQuantity, unitName } from '../../base/units/index.js';
 import { useView } from '../sheet-context.js';
@@ -35,8 +44,16 @@ function countedText({ counts = [] }: Order): string {
 /** What the house orders of a part, in packs: `14 bundles of 24 sq ft`. */
 export function orderText(order: Order): string {
   const pieces = order.stock.map(({ count, length }) => `${count} × ${printLength(length)}`).join(', ');
-  const text = pieces === '' ? lotText(order) : `${lotText(order)} (${pieces})`;
-  return `${text}${countedText(order)}`;
+  return `${orderedText(order, pieces)}${countedText(order)}`;
+}
+
+/** By the count that is the order; the other, in brackets, is its check. */
+function orderedText(order: Order, pieces: string): string {
+  const byArea = lotText(order);
+  if (pieces === '') return byArea;
+  if (order.laid?.orderBy !== 'pieces') return `${byArea} (check as laid: ${pieces})`;
+  const laid = quantityText(orderedAmount(order.laid, order.ordered), order.unit);
+  return `${pieces}, ${laid} as laid (check by area: ${byArea})`;
 }
 
 /** `14 × bundle of 24 sq ft`, or the quantity of what is not sold in packs. */
@@ -60,6 +77,7 @@ function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Ta
   const order = view.order(option, takeoff.part);
   const { places, unit, rule, source, layout } = takeoff;
   const { supplies = [], counts = [], notes = [], assemblies = [] } = takeoff;
+  const statement = statementOf(takeoff);
   const single = places.length === 1 && (places[0]?.adjustments.length ?? 0) === 0;
   const steps = takeoffSteps(takeoff, 'Needed here').filter(({ what }) => !(single && what === 'Net'));
   const most = Math.max(...steps.map(({ amount, digits }) => digitsAfterPoint(printAmount(amount, digits))));
@@ -90,10 +108,10 @@ function PartArithmetic({ option, takeoff, many }: { option: string; takeoff: Ta
       {layout && (
         <p>
           Laid out in {counted(layout.courses, 'course')}: the first {printLength(layout.firstCourse)} wide, the last{' '}
-          {printLength(layout.lastCourse)}. Pieces:{' '}
-          {layout.stock.map(({ count, length }) => `${count} × ${printLength(length)}`).join(', ')}.
+          {printLength(layout.lastCourse)}.
         </p>
       )}
+      {statement && <p>{statementWords(statement)}</p>}
       {order && (
         <p>
           The house orders {orderText(order)} for {counted(order.shares.length, 'place')}, and the cost is shared by

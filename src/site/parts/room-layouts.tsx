@@ -10,8 +10,8 @@ export function RoomLayouts({ tables, links }: { tables: readonly HouseBlock[]; 
     <section aria-labelledby="laid-title">
       <h2 id="laid-title">Laid out</h2>
       <p>
-        Course by course on the true surfaces, cut from the lengths that can be bought, off-cuts used again. What is
-        ordered in packs still goes by area and waste; this is the truer count to check it with.
+        Course by course on the true surfaces, cut from the lengths that can be bought, off-cuts used again. Of the two
+        counts, pieces and area, one is the order and the other its check: which, stands at each.
       </p>
       <TableHtml table={laid} links={links} />
       <TableHtml table={courses} links={links} />

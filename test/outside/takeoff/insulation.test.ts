@@ -1,7 +1,8 @@
 import { expect } from 'vitest';
 import { layerResistance, resistanceInSeries, transmittance } from '../../../src/core/takeoff/arithmetic/index.js';
 import { fromInches } from '../../../src/base/units/index.js';
-import type { Assembly } from '../../../src/core/model/index.js';
+import type { Assembly, Option } from '../../../src/core/model/index.js';
+import { layerMismatches } from '../../../src/core/takeoff/index.js';
 import { assembliesOf } from '../../../src/core/takeoff/assembly.js';
 import { option } from '../../takeoff/room.js';
 import { published } from '../published.js';
@@ -84,5 +85,41 @@ published(
     const [result] = assembliesOf({ assemblies: [assembly] }, option([{}], attributes), [{ id: 'n', over: 'walls' }]);
     expect(result?.transmittance.toFixed(3)).toBe('0.089');
     expect(result?.effective.toFixed(1)).toBe('11.3');
+  },
+);
+
+const frameWall = 'ASHRAE Handbook of Fundamentals 2005, chapter 25, example of the wood frame wall, parallel path';
+
+published(
+  {
+    what: 'siding, R-4 foam outside the studs, R-13 between them, a quarter framing: 19.11 and 10.49, U 0.063',
+    source: frameWall,
+    mark: 'M',
+  },
+  () => {
+    const chosen: Option = {
+      ...option([{}], {
+        'r-value': { text: '13', value: { kind: 'number', number: 13 } },
+        'continuous-r': { text: '4', value: { kind: 'number', number: 4 } },
+        'thickness-in-place': { text: '3 1/2"', value: { kind: 'length', length: fromInches(3.5) } },
+      }),
+      layers: [
+        { what: 'Foam sheathing', where: 'continuous', r: 4, thickness: fromInches(1) },
+        { what: 'Batt', where: 'cavity', r: 13, thickness: fromInches(3.5) },
+      ],
+    };
+    const around = { air: 0.17, siding: 0.81, gypsum: 0.45, still: 0.68 };
+    const assembly: Assembly = {
+      name: 'Wall',
+      over: 'walls',
+      // The example has R-4.38 for the stud, 3 1/2" at 1.25.
+      framing: { what: '2x4', share: { amount: 25, scale: 2 }, rPerInch: 1.25, source: frameWall },
+      layers: Object.entries(around).map(([what, r]) => ({ what, r, source: frameWall })),
+    };
+    const [result] = assembliesOf({ assemblies: [assembly] }, chosen, [{ id: 'n', over: 'walls' }]);
+    expect(result?.cavity.r.toFixed(2)).toBe('19.11');
+    expect(Math.abs((result?.framing.r ?? 0) - 10.49)).toBeLessThanOrEqual(0.005 + 1e-12);
+    expect(result?.transmittance.toFixed(3)).toBe('0.063');
+    expect(layerMismatches(chosen)).toEqual([]);
   },
 );

@@ -120,7 +120,9 @@ describe('on the boards', () => {
           const parts = [...board.pieces, ...board.offcuts];
           for (const { along, across, length, width } of parts) {
             expect(Math.min(along, across)).toBeGreaterThanOrEqual(0);
-            expect(along + length).toBeLessThanOrEqual(board.length);
+            // Half of what comes off lies at either end.
+            expect(along).toBeGreaterThanOrEqual(Math.floor((input.endTrim ?? 0) / 2));
+            expect(along + length).toBeLessThanOrEqual(board.length - Math.ceil((input.endTrim ?? 0) / 2));
             expect(across + width).toBeLessThanOrEqual(input.face);
           }
           parts.forEach((a, i) => {
@@ -144,7 +146,8 @@ describe('on the boards', () => {
     fc.assert(
       fc.property(boardInputs, (input) => {
         const layout = layOut(input);
-        for (const { length, pieces, offcuts } of layout.boards) {
+        for (const { length: whole, pieces, offcuts } of layout.boards) {
+          const length = whole - (input.endTrim ?? 0);
           const ends = offcuts.filter(({ along }) => pieces.every((piece) => piece.along + piece.length <= along));
           const used = sum(pieces.map((piece) => piece.length)) + sum(ends.map((offcut) => offcut.length));
           // One cut after each piece; the last may take less than a kerf, or nothing when the piece ends the board.
@@ -185,6 +188,9 @@ describe('on the boards', () => {
         const boughtArea = feet(layout.bought) * feet(input.face);
         expect((1 - layout.waste) * boughtArea).toBeCloseTo(area, 2);
         expect(layout.waste).toBeGreaterThan(-1e-6);
+        const { bought, ...shares } = layout.surface;
+        expect(sum(Object.values(shares)) / bought).toBeCloseTo(1, 9);
+        for (const share of Object.values(shares)) expect(share / bought).toBeGreaterThan(-1e-6);
       }),
       runs,
     );

@@ -8,14 +8,25 @@ describe('a summary', () => {
     // 12' × 10' in 5 1/8" faces: 22 whole courses make 112 3/4", and 7 1/4" are left for two of 3 5/8".
     const layout = layOut(boards([rectangle(144, 120)]));
     const plane = { place: 'floor', name: 'Floor', direction: 0, run: 'east-west', startsAt: 'the south side' };
-    expect(summarize(layout, 'boards', [plane])).toEqual({
+    expect(summarize(layout, { lay: 'boards', orderBy: 'area' }, [plane])).toEqual({
       lay: 'boards',
+      orderBy: 'area',
       face: fromInches(5.125),
       courses: 24,
       firstCourse: fromInches(3.625),
       lastCourse: fromInches(3.625),
       stock: [{ length: fromInches(144), count: 24 }],
       waste: 1 - (144 * 120) / (24 * 144 * 5.125),
+      // Square feet; 24 boards of 12' cover 5 1/8" each, and of the two that are ripped a strip is left past the saw.
+      surface: {
+        bought: (24 * 144 * 5.125) / 144,
+        covered: 120,
+        cutAway: 0,
+        strips: (2 * 144 * 1.375) / 144,
+        ends: 0,
+        endTrim: 0,
+        sawCuts: (2 * 144 * 0.125) / 144,
+      },
       bought: fromInches(24 * 144),
       bound: fromInches(24 * 144),
       gap: 0,
@@ -59,7 +70,7 @@ describe('a summary', () => {
     const given = { face: fromInches(6), stock: feetOf(16) };
     const layout = layOut(boards([holed], given, { joints: 'long-spans' }));
     const plane = { place: 'north', name: 'North wall', direction: 0, run: 'horizontal', startsAt: 'the floor' };
-    const [surface] = summarize(layout, 'boards', [plane]).surfaces;
+    const [surface] = summarize(layout, { lay: 'boards', orderBy: 'area' }, [plane]).surfaces;
     expect(surface?.joints.map((course) => course.length)).toEqual([1, 0]);
   });
 
@@ -68,6 +79,8 @@ describe('a summary', () => {
       boards([rectangle(108, 12)], { face: fromInches(6), stock: feetOf(8) }, { stagger: fromInches(96) }),
     );
     const plane = { place: 'ceiling', name: 'South slope', direction: 0, run: 'east-west', startsAt: 'the eave' };
-    expect(summarize(layout, 'boards', [plane]).departures[0]).toMatch(/^South slope, course 2: a joint /u);
+    expect(summarize(layout, { lay: 'boards', orderBy: 'area' }, [plane]).departures[0]).toMatch(
+      /^South slope, course 2: a joint /u,
+    );
   });
 });

@@ -94,6 +94,7 @@ export const boardInputs: fc.Arbitrary<LayoutInput> = fc
     face: fc.constantFrom(3.125, 5.125, 6.75, 9.5),
     stock: stocks,
     kerf: fc.constantFrom(0, 0.125, 0.25),
+    endTrim: fc.constantFrom(0, 2, 3.25),
     stagger: fc.constantFrom(0, 16, 24, 32),
     leastPiece: fc.constantFrom(0, 12, 16, 24),
     reuseOffcuts: fc.boolean(),
@@ -101,10 +102,10 @@ export const boardInputs: fc.Arbitrary<LayoutInput> = fc
     endCourses: fc.constantFrom('balanced' as const, 'full-first' as const),
     framed: fc.boolean(),
   })
-  .map(({ regions, direction, face, stock, kerf, stagger, leastPiece, framed, ...rules }) =>
+  .map(({ regions, direction, face, stock, kerf, endTrim, stagger, leastPiece, framed, ...rules }) =>
     boards(
       regions,
-      { direction, face: fromInches(face), stock, kerf: fromInches(kerf) },
+      { direction, face: fromInches(face), stock, kerf: fromInches(kerf), endTrim: fromInches(endTrim) },
       {
         ...rules,
         stagger: fromInches(stagger),

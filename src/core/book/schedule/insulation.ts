@@ -1,3 +1,4 @@
+import { layerStep } from '../../takeoff/index.js';
 import { carries, factOf } from '../../fact/index.js';
 import type { Area } from '../../../base/units/index.js';
 import type { BookRoom, BookSelection } from '../book.js';
@@ -17,6 +18,9 @@ export function insulationSchedule(look: Unscheduled): readonly InsulationRow[] 
       where: first?.where ?? 'other',
       layers,
       r: layers.reduce((sum, { r }) => sum + r, 0),
+      ...(layers.some(({ continuous }) => continuous !== undefined) && {
+        continuous: layers.reduce((sum, { continuous = 0 }) => sum + continuous, 0),
+      }),
       area: own.reduce((sum, { area }) => sum + area, 0) as Area,
       rooms: [...new Set(own.map(({ room }) => room.slug))],
     };
@@ -93,6 +97,11 @@ function layerOf(selection: BookSelection, look: Unscheduled): InsulationRow['la
     factOf(option, 'insulation', 'type'),
     factOf(option, 'insulation', 'vapor-retarder'),
   ];
+  const continuous = factOf(option, 'insulation', 'continuous-r');
+  const of = option?.layers?.map((layer) => ({
+    ...layerStep(layer),
+    ...(layer.thickness !== undefined && { thickness: layer.thickness }),
+  }));
   const mustBeCovered = factOf(option, 'insulation', 'needs-cover');
   return {
     standing,
@@ -103,5 +112,7 @@ function layerOf(selection: BookSelection, look: Unscheduled): InsulationRow['la
     ...(type !== undefined && { type }),
     ...(retarder !== undefined && { retarder }),
     ...(mustBeCovered !== undefined && { mustBeCovered }),
+    ...(of && { of: of.map(({ why: _, ...layer }) => layer) }),
+    ...(continuous !== undefined && { continuous }),
   };
 }

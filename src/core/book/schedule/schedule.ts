@@ -210,8 +210,15 @@ export interface InsulationRow {
     readonly type?: string;
     readonly retarder?: string;
     readonly mustBeCovered?: boolean;
+    /** What it is made of, from outside in, where its record says so. */
+    readonly of?: readonly { readonly what: string; readonly r: number; readonly thickness?: Length }[];
+    /** R outside the framing that goes with it. */
+    readonly continuous?: number;
   })[];
+  /** Between the framing. */
   readonly r: number;
+  /** Outside the framing: it takes no share of this. */
+  readonly continuous?: number;
   readonly area: Area;
   readonly rooms: readonly string[];
 }

@@ -26,6 +26,13 @@ export const buildUp = {
         cautions: ['insulation-by-zone'],
         isOptional: true,
       },
+      'r-per-inch': {
+        kind: 'number',
+        unit: 'sq ft h °F / Btu in',
+        tells: 'Resistance of an inch of it, where it is of one layer.',
+        readers: ['check of the R'],
+        isOptional: true,
+      },
       'thickness-in-place': {
         kind: 'length',
         tells: 'Thickness in place, and depth of the framing where an assembly says none.',

@@ -82,6 +82,12 @@ export const finishes = {
         readers: ['layouts', 'take-off in boards and sheets', 'take-off of casing'],
       },
       stock: { kind: 'lengths', tells: 'Lengths that are sold.', readers: ['layouts', 'take-off in sheets'] },
+      'end-trim': {
+        kind: 'length',
+        tells: 'What comes off the two ends of every board together before it is laid; absent, nothing.',
+        readers: ['layouts'],
+        isOptional: true,
+      },
       nominal: { kind: 'text', tells: 'Nominal size, such as 1x8.', readers: ['take-off in board feet'] },
     },
   },

@@ -2,7 +2,7 @@ import { keepBy, locale, type Length } from '../../../base/units/index.js';
 import { courseWidths, isRipped } from './courses.js';
 import { departuresOf } from './departures.js';
 import { shapeArea, toFrame, type FrameShape } from './frame.js';
-import type { Board, Course, Layout, LayoutInput, StartLine } from './layout.js';
+import type { Board, Course, LaidArea, Layout, LayoutInput, StartLine } from './layout.js';
 import { usualKerf } from './rules.js';
 import { leastSum } from './search/bound.js';
 import { makePlan } from './search/plan.js';
@@ -15,13 +15,16 @@ export type LayOut = (input: LayoutInput) => Layout;
  *  was laid when there is no stock, no face or no surface; a rule that cannot be kept somewhere is listed as departure. */
 export function layOut(input: LayoutInput): Layout {
   const notLaid = refusal(input);
-  const stock = [...new Set<number>(input.stock)].filter((length) => length > 0).sort((a, b) => b - a);
+  const { endTrim = 0 } = input;
+  const sold = [...new Set<number>(input.stock)].filter((length) => length > endTrim).sort((a, b) => b - a);
+  const stock = sold.map((length) => length - endTrim);
   const groups = notLaid === undefined ? groupsOf(input) : [];
   const bands = groups.flatMap((group, index) => bandsOfGroup(group, index, input.face, input.rules));
   const task = taskOf(input, bands, stock);
   const needed = neededLength(task);
-  const bound = leastSum(stock, needed);
-  const plan = makePlan(task, bound);
+  const plan = makePlan(task, leastSum(stock, needed));
+  const bound = leastSum(sold, needed + endTrim * Math.ceil(needed / (stock[0] ?? 1)));
+  const bought = plan.bought + endTrim * plan.boards.length;
   const courses = coursesOf(bands, task, plan);
   const covered = groups.flat().reduce((sum, shape) => sum + shapeArea(shape), 0);
   return {
@@ -29,14 +32,15 @@ export function layOut(input: LayoutInput): Layout {
     face: input.face,
     kerf: task.kerf as Length,
     courses,
-    boards: boardsOf(plan, task, courses),
-    stock: countByLength(plan.boards),
+    boards: boardsOf(plan, task, courses, endTrim),
+    stock: countByLength(plan.boards.map((length) => length + endTrim)),
     startLines: startLines(bands),
     needed: needed as Length,
-    bought: plan.bought as Length,
-    waste: plan.bought > 0 ? 1 - covered / (plan.bought * input.face) : 0,
+    bought: bought as Length,
+    waste: bought > 0 ? 1 - covered / (bought * input.face) : 0,
+    surface: surfaceOf(plan, task, covered, endTrim),
     bound: bound as Length,
-    gap: bound > 0 ? plan.bought / bound - 1 : 0,
+    gap: bound > 0 ? bought / bound - 1 : 0,
     departures: departuresOf(task, courses, plan),
     ...(notLaid === undefined ? {} : { notLaid }),
   };
@@ -47,9 +51,10 @@ export function keptLayouts(): LayOut {
   return keepBy((input) => JSON.stringify([locale().units, input]), layOut);
 }
 
-function refusal({ regions, stock, face }: LayoutInput): string | undefined {
+function refusal({ regions, stock, face, endTrim = 0 as Length }: LayoutInput): string | undefined {
   if (!(face > 0)) return 'no face width is given';
   if (!stock.some((length) => length > 0)) return 'no stock length is given';
+  if (!stock.some((length) => length > endTrim)) return 'nothing is left of any stock length once its ends are off';
   if (regions.every((region) => region.outline.length < 3)) return 'there is no surface';
   return undefined;
 }
@@ -157,9 +162,11 @@ function coursesOf(bands: readonly Band[], { spans }: Task, plan: Plan): readonl
   }));
 }
 
-function boardsOf(plan: Plan, { spans }: Task, courses: readonly Course[]): readonly Board[] {
-  const boards = plan.boards.map((length) => ({
-    length: length as Length,
+/** Boards as bought: what is laid lies between the two ends that come off. */
+function boardsOf(plan: Plan, { spans }: Task, courses: readonly Course[], endTrim: number): readonly Board[] {
+  const head = Math.floor(endTrim / 2);
+  const boards = plan.boards.map((usable) => ({
+    length: (usable + endTrim) as Length,
     pieces: [] as Board['pieces'][number][],
     offcuts: [] as Board['offcuts'][number][],
   }));
@@ -168,10 +175,23 @@ function boardsOf(plan: Plan, { spans }: Task, courses: readonly Course[]): read
     const { course, width } = spans[span] ?? { course: 0, width: 0 };
     const piece = counts[course] ?? 0;
     counts[course] = piece + 1;
-    boards[board]?.pieces.push({ course, piece, ...part({ ...spot, length: end - start, width }) });
+    const along = head + spot.along;
+    boards[board]?.pieces.push({ course, piece, ...part({ ...spot, along, length: end - start, width }) });
   }
-  for (const offcut of plan.offcuts) boards[offcut.board]?.offcuts.push(part(offcut));
+  for (const offcut of plan.offcuts)
+    boards[offcut.board]?.offcuts.push(part({ ...offcut, along: head + offcut.along }));
   return boards;
+}
+
+function surfaceOf(plan: Plan, { spans, face }: Task, covered: number, endTrim: number): LaidArea {
+  const laid = plan.pieces.reduce((sum, { span, start, end }) => sum + (end - start) * (spans[span]?.width ?? 0), 0);
+  const left = (ofWidth: (width: number) => boolean): number =>
+    plan.offcuts.reduce((sum, { length, width }) => (ofWidth(width) ? sum + length * width : sum), 0);
+  const [strips, ends] = [left((width) => isRipped(width, face)), left((width) => !isRipped(width, face))];
+  const trim = endTrim * plan.boards.length * face;
+  const bought = plan.bought * face + trim;
+  const sawCuts = bought - laid - strips - ends - trim;
+  return { bought, covered, cutAway: laid - covered, strips, ends, endTrim: trim, sawCuts };
 }
 
 function part({

@@ -13,6 +13,8 @@ export interface LayoutInput {
   readonly stock: readonly Length[];
   /** Lost in each cut; 1/8" when absent. */
   readonly kerf?: Length;
+  /** What comes off the two ends of every board together before it is laid: checks, paint, ends out of square. */
+  readonly endTrim?: Length;
   readonly rules: LayoutRules;
 }
 
@@ -64,7 +66,9 @@ export interface Layout {
   readonly bought: Length;
   /** Share of the bought surface that is not on the regions, 0 to 1. */
   readonly waste: number;
-  /** No layout can buy less: the least sum of stock lengths that is not under `needed`. */
+  /** Where the bought surface goes. */
+  readonly surface: LaidArea;
+  /** No layout can buy less: the least sum of stock lengths that is not under `needed` and what comes off the ends. */
   readonly bound: Length;
   /** bought / bound − 1. */
   readonly gap: number;
@@ -72,6 +76,20 @@ export interface Layout {
   readonly departures: readonly Departure[];
   /** Why nothing was laid, when nothing was. */
   readonly notLaid?: string;
+}
+
+/** What becomes of the surface bought, in square nanometres: all but `bought` add up to it. */
+export interface LaidArea {
+  readonly bought: number;
+  readonly covered: number;
+  /** Cut out of pieces that are laid: at openings, slopes and notches. */
+  readonly cutAway: number;
+  /** Strips beside ripped pieces. */
+  readonly strips: number;
+  /** Ends of full width that no other place takes. */
+  readonly ends: number;
+  readonly endTrim: number;
+  readonly sawCuts: number;
 }
 
 export interface Course {
@@ -95,7 +113,7 @@ export interface Piece {
   readonly board: number;
 }
 
-/** One board or sheet as bought. Pieces, off-cuts and saw cuts make up its whole surface. */
+/** One board or sheet as bought. Pieces, off-cuts, saw cuts and the two ends that come off make up its whole surface. */
 export interface Board {
   readonly length: Length;
   readonly pieces: readonly BoardPiece[];

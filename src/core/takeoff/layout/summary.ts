@@ -1,4 +1,4 @@
-import type { Length } from '../../../base/units/index.js';
+import { feet, type Area, type Length } from '../../../base/units/index.js';
 import type { Cut, LaidSurface, LayoutSummary } from '../takeoff.js';
 import { inSixteenths, isRipped } from './courses.js';
 import type { Layout } from './layout.js';
@@ -7,17 +7,31 @@ import type { Layout } from './layout.js';
 export type NamedPlane = Pick<LaidSurface, 'place' | 'name' | 'facet' | 'direction' | 'run' | 'startsAt'>;
 
 /** What a take-off keeps of a layout. With several surfaces, the narrowest of their first and of their last courses. */
-export function summarize(layout: Layout, lay: LayoutSummary['lay'], planes: readonly NamedPlane[]): LayoutSummary {
+export function summarize(
+  layout: Layout,
+  { lay, orderBy }: Pick<LayoutSummary, 'lay' | 'orderBy'>,
+  planes: readonly NamedPlane[],
+): LayoutSummary {
   const { first, last } = endWidths(layout);
-  const { face, stock, waste, bought, bound, gap, courses, departures } = layout;
+  const { face, stock, waste, bought, bound, gap, courses, departures, surface } = layout;
   return {
     lay,
+    orderBy,
     face,
     courses: courses.length,
     firstCourse: Math.min(...(first.length > 0 ? first : [0])) as Length,
     lastCourse: Math.min(...(last.length > 0 ? last : [0])) as Length,
     stock,
     waste,
+    surface: {
+      bought: squareFeet(surface.bought),
+      covered: squareFeet(surface.covered),
+      cutAway: squareFeet(surface.cutAway),
+      strips: squareFeet(surface.strips),
+      ends: squareFeet(surface.ends),
+      endTrim: squareFeet(surface.endTrim),
+      sawCuts: squareFeet(surface.sawCuts),
+    },
     bought,
     bound,
     gap,
@@ -28,6 +42,13 @@ export function summarize(layout: Layout, lay: LayoutSummary['lay'], planes: rea
       return name === undefined ? words : `${name}, ${words}`;
     }),
   };
+}
+
+/** What a float says of nothing, such as half a millionth too little, is nothing. */
+function squareFeet(area: number): Area {
+  const foot = 1 / feet(1 as Length);
+  const value = area / foot / foot;
+  return (Math.abs(value) < 1e-6 ? 0 : value) as Area;
 }
 
 function laidSurface(layout: Layout, plane: NamedPlane, index: number): LaidSurface[] {
