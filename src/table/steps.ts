@@ -13,7 +13,7 @@ interface TakeoffStep {
 export function takeoffSteps({ places, net, factors, waste, required, unit }: Takeoff): TakeoffStep[] {
   return [
     ...places.flatMap((place) => [
-      { what: place.name, amount: place.gross, unit, why: '' },
+      { what: place.name, amount: place.gross, unit, why: place.why ?? '' },
       ...place.adjustments.map(({ what, amount, why }) => ({ what, amount, unit, why })),
     ]),
     { what: 'Net', amount: net, unit, why: '' },

@@ -21,9 +21,10 @@ export function orderCounter(
     const stock = stockOf(users.flatMap(ofPart));
     const option = known.get(id);
     const rule = option && rules.get(option.category);
-    if (!option || rule?.counted === undefined) return { stock };
+    if (!option || !rule) return { stock };
     const supplied = users.filter((user) => user.supply === supply).flatMap(ofPart);
-    return { stock, counts: poolCounts(rule, option, supplied) };
+    const counts = poolCounts(rule, option, supplied);
+    return counts.length === 0 && rule.counted === undefined ? { stock } : { stock, counts };
   };
 }
 
