@@ -31,7 +31,7 @@ export interface RoomViews {
 /** All that is drawn of a room, with what each drawing shows. Pages, book, handouts and comparison choose among these, and say
  *  in what colours and how large. */
 export function roomViews(room: DrawnRoom): RoomViews {
-  const { measure, number, name, neighbours, guards } = room;
+  const { measure, number, name, neighbours, guards, posts } = room;
   const view = (
     kind: RoomView['kind'],
     of: { readonly id: string; readonly name: string },
@@ -45,7 +45,7 @@ export function roomViews(room: DrawnRoom): RoomViews {
   });
   return {
     plan: view('plan', { id: 'plan', name: 'Plan' }, 'plan', (options) =>
-      drawPlan(measure, { ...options, neighbours, ...(room.floor && { courses: room.floor }) }),
+      drawPlan(measure, { ...options, neighbours, posts, ...(room.floor && { courses: room.floor }) }),
     ),
     ceiling: view('ceiling', { id: 'ceiling', name: 'Ceiling' }, 'ceiling', (options) =>
       drawCeilingPlan(measure, { ...options, ...(room.ceiling && { courses: room.ceiling }) }),
@@ -67,6 +67,7 @@ export function roomViews(room: DrawnRoom): RoomViews {
           finishes: room.walls.get(wall.id) ?? [],
           faces: room.features,
           guards,
+          posts,
         }),
       ),
     ),

@@ -1,4 +1,4 @@
-import type { DrawnCourses, DrawnGuard } from '../core/book/index.js';
+import type { DrawnCourses, DrawnGuard, DrawnPost } from '../core/book/index.js';
 import type { IssuePurpose, RoomMeasure, Swatch } from '../core/model/index.js';
 import type { Cell, Ref, Sieved, Status, TradeBlock } from '../sheet/index.js';
 import type { Locale } from '../base/units/index.js';
@@ -160,6 +160,8 @@ export interface HandoutDrawings {
   readonly finishes: readonly { readonly at: Sieved; readonly label: Sieved }[];
   /** Its guards at open edges. */
   readonly guards: readonly { readonly at: Sieved; readonly guard: Cleared<DrawnGuard> }[];
+  /** Posts at the house's open edges, whoever sets them: what is behind them is another trade's. */
+  readonly posts: readonly { readonly at: Sieved; readonly along: readonly DrawnPost[] }[];
 }
 
 export interface HandoutPlace {

@@ -1,4 +1,4 @@
-import { drawnRoom, type BookRoom, type BookSelection, type DrawnCourses } from '../core/book/index.js';
+import { drawnRoom, postsIn, type BookRoom, type BookSelection, type DrawnCourses } from '../core/book/index.js';
 import type { RoomMeasure, WallMeasure } from '../core/model/index.js';
 import { cleared } from './cleared.js';
 import type { HandoutDrawings } from './handout.js';
@@ -37,6 +37,7 @@ export function drawingsOf(
       ...[...drawn.features].map(([at, label]) => ({ at: sieve(at), label: sieveName(label) })),
     ],
     guards: [...drawn.guards].map(([at, guard]) => ({ at: sieve(at), guard: cleared(guard) })),
+    posts: [...postsIn(room, look)].map(([at, along]) => ({ at: sieve(at), along })),
   };
 }
 

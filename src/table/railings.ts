@@ -1,6 +1,7 @@
 import type { RailingRow } from '../core/book/index.js';
 import { col } from '../sheet/index.js';
-import { capital, type Length } from '../base/units/index.js';
+import type { Infill, Rail } from '../core/takeoff/index.js';
+import { capital, printLength, type Length } from '../base/units/index.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';
 
@@ -20,6 +21,10 @@ export const railings = schedule<RailingRow>({
       col.length('length', 'Length', ({ length }) => length),
       col.count('pieces', 'Pieces', ({ pieces }) => pieces.length),
       col.count('posts', 'Posts', ({ posts }) => posts),
+      col.words('corners', 'Posts at corners', ({ rail }) => cornerWords(rail), { under: 'run' }),
+      col.words('infill', 'Infill', ({ rail }) => infillWords(rail), { under: 'railing', width: 'words' }),
+      col.length('handrail', 'Handrail on the wall', ({ rail }) => rail?.handrail?.length, { under: 'length' }),
+      col.count('brackets', 'Brackets', ({ rail }) => rail?.handrail?.brackets),
       col.length('postSpacing', 'Post spacing', ({ postSpacing }) => postSpacing),
       col.length('height', 'Height', ({ height }) => height),
       col.length('clearOpening', 'Clear opening', ({ clearOpening }) => clearOpening),
@@ -34,10 +39,40 @@ export const railings = schedule<RailingRow>({
           length: { is: 'length', nm: rows.reduce((sum, { length }) => sum + length, 0) as Length },
           pieces: { is: 'count', value: rows.reduce((sum, { pieces }) => sum + pieces.length, 0) },
           posts: { is: 'count', value: rows.reduce((sum, { posts = 0 }) => sum + posts, 0) },
+          brackets: {
+            is: 'count',
+            value: rows.reduce((sum, { rail }) => sum + (rail?.handrail?.brackets ?? 0), 0),
+          },
         },
       },
     ],
-    notes: ['Height and openings are the product’s; the building office confirms what is asked for here.'],
+    notes: [
+      'Posts of a run stand equally far apart. Where two runs end together there is one post, counted with one of them.',
+      'Height and openings are the product’s; the building office confirms what is asked for here.',
+    ],
   },
   rows: ({ book }) => book.schedules.railings.rows,
 });
+
+/** Where a post is also another run's, and which of the two has it. */
+function cornerWords(rail: Rail | undefined): string {
+  return (rail?.shared ?? [])
+    .map(({ end, other, isOwn }) => `Post at its ${end} also at the ${other}, counted ${isOwn ? 'here' : 'there'}`)
+    .join('; ');
+}
+
+function infillWords(rail: Rail | undefined): string {
+  return (rail?.pieces ?? []).flatMap(({ bays, infill }) => (infill ? [fillWords(infill, bays)] : [])).join('; ');
+}
+
+function fillWords(infill: Infill, bays: number): string {
+  const { count } = infill;
+  switch (infill.fill) {
+    case 'balusters':
+      return `${count} balusters, ${bays === 0 ? 0 : count / bays} in a bay, ${printLength(infill.gap)} between`;
+    case 'cables':
+      return `${count} cables of ${printLength(infill.length)}`;
+    case 'panels':
+      return `${count} ${count === 1 ? 'panel' : 'panels'} ${printLength(infill.width)} wide`;
+  }
+}

@@ -27,7 +27,7 @@ export function takeoffSteps(takeoff: Takeoff, needed = 'Required'): TakeoffStep
   const covered = `${printAmount(net, digits)} ${unit}`;
   return [
     ...places.flatMap((place) => [
-      { what: place.name, amount: place.gross, digits, unit, why: '' },
+      { what: place.name, amount: place.gross, digits, unit, why: place.why ?? '' },
       ...place.adjustments.map(({ what, amount, why }) => ({ what, amount, digits, unit, why })),
     ]),
     { what: 'Net', amount: net, digits, unit, why: '', isSum: true },

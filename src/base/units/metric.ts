@@ -21,6 +21,8 @@ const resistance = 0.1761102;
 const metricUnits: Readonly<Record<string, MetricUnit>> = {
   'sq ft': { unit: 'm²', times: squareMetre, more: 1 },
   'lin ft': { unit: 'm', times: 0.3048, more: 1 },
+  'lin ft of handrail': { unit: 'm of handrail', times: 0.3048, more: 1 },
+  'lin ft of cable': { unit: 'm of cable', times: 0.3048, more: 1 },
   ft: { unit: 'm', times: 0.3048, more: 1 },
   in: { unit: 'mm', times: 25.4, more: 0 },
   'cu ft': { unit: 'm³', times: 0.3048 ** 3, more: 1 },

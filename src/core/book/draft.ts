@@ -8,7 +8,16 @@ import {
   type Selection,
 } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
-import { conventionOf, exceptProblems, resolvePlaces, takeOff, type Place, type Takeoff } from '../takeoff/index.js';
+import {
+  conventionOf,
+  exceptProblems,
+  railJoints,
+  resolvePlaces,
+  takeOff,
+  type Place,
+  type RailJoints,
+  type Takeoff,
+} from '../takeoff/index.js';
 
 /** A selection with its places found and every option taken off, before it is priced. */
 export interface Draft {
@@ -18,6 +27,8 @@ export interface Draft {
   readonly category: Category;
   readonly measure: RoomMeasure;
   readonly places: readonly Place[];
+  /** Ends that the house's runs of railing share. */
+  readonly joints: RailJoints;
   /** By option slug, in the order to show. */
   readonly options: ReadonlyMap<string, { readonly option: Option; readonly takeoffs: readonly Takeoff[] }>;
 }
@@ -35,12 +46,13 @@ export function draftSelections(
   const categories = new Map(records.categories.map((category) => [category.slug, category]));
   const options = new Map(records.options.map((option) => [optionId(option.category, option.slug), option]));
   const problems: Problem[] = [];
+  const joints = railJoints(records.rooms, measures, records.categories);
   const drafts = records.rooms.flatMap((room) => {
     const measure = measures.get(room.slug);
     if (!measure) return [];
     const drafted = room.selections.flatMap((selection) => {
       const category = categories.get(selection.category);
-      return category ? [draft({ room, selection, category, measure, options, problems })] : [];
+      return category ? [draft({ room, selection, category, measure, joints, options, problems })] : [];
     });
     return drafted.sort((a, b) => a.category.sequence - b.category.sequence);
   });
@@ -52,11 +64,12 @@ interface DraftInput {
   readonly selection: Selection;
   readonly category: Category;
   readonly measure: RoomMeasure;
+  readonly joints: RailJoints;
   readonly options: ReadonlyMap<string, Option>;
   readonly problems: Problem[];
 }
 
-function draft({ room, selection, category, measure, options, problems }: DraftInput): Draft {
+function draft({ room, selection, category, measure, joints, options, problems }: DraftInput): Draft {
   const { places, unknown } = resolvePlaces(selection, measure);
   const at = [...selection.path, 'at'];
   for (const word of unknown) {
@@ -74,7 +87,7 @@ function draft({ room, selection, category, measure, options, problems }: DraftI
   for (const slug of consideredOptions(selection)) {
     const option = options.get(optionId(category.slug, slug));
     if (!option) continue;
-    const { takeoffs, unsuited } = takeOff({ selection, category, measure }, places, option);
+    const { takeoffs, unsuited } = takeOff({ selection, category, measure, joints }, places, option);
     if (taken.size === 0) {
       for (const place of unsuited) {
         const message = `${category.name.toLowerCase()} is measured on ${rule?.measures ?? 'nothing known'}, and '${place.id}' is not one`;
@@ -91,6 +104,7 @@ function draft({ room, selection, category, measure, options, problems }: DraftI
     category,
     measure,
     places,
+    joints,
     options: taken,
   };
 }
@@ -102,6 +116,28 @@ export function withChoice(draft: Draft, chosen: string, options: readonly Optio
   if (!option || draft.options.has(chosen)) return { ...draft, selection };
   const { takeoffs } = takeOff({ ...draft, selection }, draft.places, option);
   return { ...draft, selection, options: new Map([...draft.options, [chosen, { option, takeoffs }]]) };
+}
+
+/** Drafts of a house in which railings were chosen or left out: those of railing are taken off anew, since a post at a corner is counted
+ *  where a railing stands. */
+export function withPosts(
+  drafts: readonly Draft[],
+  records: Records,
+  measures: ReadonlyMap<string, RoomMeasure>,
+): readonly Draft[] {
+  const rooms = records.rooms.map((room) => ({
+    ...room,
+    selections: drafts.filter((draft) => draft.room.slug === room.slug).map(({ selection }) => selection),
+  }));
+  const joints = railJoints(rooms, measures, records.categories);
+  return drafts.map((draft) => {
+    if (draft.category.measure.by !== 'railing') return draft;
+    const options = [...draft.options].map(([slug, { option }]) => {
+      const { takeoffs } = takeOff({ ...draft, joints }, draft.places, option);
+      return [slug, { option, takeoffs }] as const;
+    });
+    return { ...draft, joints, options: new Map(options) };
+  });
 }
 
 /** Slugs of every option that could stand for a selection, each once: the standard first, then as considered, then a

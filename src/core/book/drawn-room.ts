@@ -1,9 +1,10 @@
 import { factOf } from '../fact/index.js';
 import type { Region, RoomMeasure } from '../model/index.js';
-import type { LayoutSummary } from '../takeoff/index.js';
+import type { LayoutSummary, RailPiece, SharedEnd } from '../takeoff/index.js';
 import type { Length } from '../../base/units/index.js';
 import type { BookRoom, BookSelection } from './book.js';
 import type { LookUp } from './look-up.js';
+import { railAt } from './schedule/railings.js';
 
 /** What a room's drawings show: its shape, and what its selections put on it. */
 export interface DrawnRoom {
@@ -21,6 +22,15 @@ export interface DrawnRoom {
   readonly features: ReadonlyMap<string, string>;
   /** The guard at each open edge, by feature. */
   readonly guards: ReadonlyMap<string, DrawnGuard>;
+  /** Posts along each open edge, by feature, in their order. */
+  readonly posts: ReadonlyMap<string, readonly DrawnPost[]>;
+}
+
+export interface DrawnPost {
+  /** From the left end of its run. */
+  readonly at: Length;
+  /** Of two edges that end together one has the post: a plan shows it there, an elevation of either shows it. */
+  readonly isOwn: boolean;
 }
 
 export interface DrawnCourses extends Pick<LayoutSummary, 'lay' | 'face' | 'surfaces'> {
@@ -69,7 +79,21 @@ export function drawnRoom(room: BookRoom, look: LookUp): DrawnRoom {
         return guard ? [[id, guard] as const] : [];
       }),
     ),
+    posts: postsIn(room, look),
   };
+}
+
+/** Posts of the railings that stand at a room's open edges, whoever reads the drawing: blocking is set for them. */
+export function postsIn(room: BookRoom, look: LookUp): DrawnRoom['posts'] {
+  const selections = look.selectionsOf(room);
+  return new Map(
+    room.measure.features.flatMap(({ id, drop }) => {
+      const selection = drop === undefined ? undefined : railingAt(id, selections, look);
+      const place = selection?.places.find((each) => isOn(id, each));
+      const rail = selection && place && railAt(place.id, selection);
+      return rail ? [[id, rail.pieces.flatMap((piece, index) => postsOn(piece, index, rail.shared))] as const] : [];
+    }),
+  );
 }
 
 function coursesOn(
@@ -97,13 +121,28 @@ function finishName({ category, counted }: BookSelection, look: LookUp): string 
   return look.option(category, counted)?.name ?? `${look.categoryName(category)}, still open`;
 }
 
-function guardAt(feature: string, selections: readonly BookSelection[], look: LookUp): DrawnGuard | undefined {
-  const selection = selections.find(
+function postsOn({ posts, length }: RailPiece, piece: number, shared: readonly SharedEnd[]): readonly DrawnPost[] {
+  const others = shared
+    .filter((end) => end.piece === piece && !end.isOwn)
+    .map(({ side }): DrawnPost => ({ at: side === 'from' ? (0 as Length) : length, isOwn: false }));
+  return [...posts.map((at): DrawnPost => ({ at, isOwn: true })), ...others].toSorted((a, b) => a.at - b.at);
+}
+
+function railingAt(feature: string, selections: readonly BookSelection[], look: LookUp): BookSelection | undefined {
+  return selections.find(
     ({ category, places, state }) =>
       state !== 'none' &&
       look.category(category)?.measure.by === 'railing' &&
-      places.some(({ id }) => id === feature || id.startsWith(`${feature}/`)),
+      places.some((place) => isOn(feature, place)),
   );
+}
+
+function isOn(feature: string, { id }: { readonly id: string }): boolean {
+  return id === feature || id.startsWith(`${feature}/`);
+}
+
+function guardAt(feature: string, selections: readonly BookSelection[], look: LookUp): DrawnGuard | undefined {
+  const selection = railingAt(feature, selections, look);
   if (!selection) return undefined;
   const { category, counted, alternatives } = selection;
   const slugs = counted === undefined ? alternatives.map(({ option }) => option) : [counted];

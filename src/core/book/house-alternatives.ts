@@ -7,7 +7,7 @@ import { alternativeLine, type Picked } from './alternative-line.js';
 import type { BookSelection } from './book.js';
 import type { AlternativeAllowance, BookHouseAlternative } from './book-alternative.js';
 import { countSelection, type Counted } from './count-selection.js';
-import { withChoice } from './draft.js';
+import { withChoice, withPosts, type Draft } from './draft.js';
 import { lastMilestone, type Decider } from './make-decider.js';
 import { houseMoney } from './price-choices.js';
 import { priceDrafts, type PricedDraft } from './price-drafts.js';
@@ -94,14 +94,15 @@ function withRest(chosen: ReadonlyMap<string, string>, { house, drafts }: HouseT
 /** The house with what is picked chosen in it. */
 function choose(
   picks: ReadonlyMap<string, Picked>,
-  { records, drafts, selections }: HouseToday,
+  { records, measures, drafts, selections }: HouseToday,
 ): { readonly house: HousePrice; readonly places: readonly Place[] } {
   const chosen = drafts.map(({ draft }) => {
     const picked = picks.get(draft.id);
     const isSame = picked === undefined || picked.option === draft.selection.chosen;
     return isSame ? draft : withChoice(draft, picked.option, records.options);
   });
-  const { drafts: priced, house } = priceDrafts(records, chosen);
+  const isMoved = chosen.some((draft, index) => isRailingMoved(draft, drafts[index]?.draft));
+  const { drafts: priced, house } = priceDrafts(records, isMoved ? withPosts(chosen, records, measures) : chosen);
   const places = priced.flatMap((after, index): readonly Place[] => {
     const [before, selection] = [drafts[index], selections[index]];
     return before && selection
@@ -109,6 +110,14 @@ function choose(
       : [];
   });
   return { house, places };
+}
+
+/** A railing stands where none did, or none where one did. */
+function isRailingMoved({ category, selection }: Draft, before: Draft | undefined): boolean {
+  const isLeftOut = ({ chosen }: Draft['selection']): boolean => chosen === 'none';
+  return (
+    category.measure.by === 'railing' && before !== undefined && isLeftOut(selection) !== isLeftOut(before.selection)
+  );
 }
 
 /** Where the difference to today's total comes from. */

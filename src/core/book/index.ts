@@ -6,6 +6,13 @@ export { priceChoices, type PricedChoices } from './price-choices.js';
 export { optionId } from './draft.js';
 export { priceRecords } from './price-drafts.js';
 export { handOf, makeSchedules } from './schedule/index.js';
-export { drawnRoom, type DrawnCourses, type DrawnGuard, type DrawnRoom } from './drawn-room.js';
+export {
+  drawnRoom,
+  postsIn,
+  type DrawnCourses,
+  type DrawnGuard,
+  type DrawnPost,
+  type DrawnRoom,
+} from './drawn-room.js';
 export { lookUp, type LookUp } from './look-up.js';
 export { lastIssue } from './last-issue.js';

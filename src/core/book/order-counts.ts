@@ -23,7 +23,8 @@ export function orderCounter(
     const laid = { stock: sum?.stock ?? [], ...(sum && { laid: { orderBy: sum.orderBy, surface: sum.surface } }) };
     const option = known.get(id);
     const rule = option && rules.get(option.category);
-    if (!option || rule?.counted === undefined) return laid;
-    return { ...laid, counts: poolCounts(rule, option, supplied) };
+    if (!option || !rule) return laid;
+    const counts = poolCounts(rule, option, supplied);
+    return counts.length === 0 && rule.counted === undefined ? laid : { ...laid, counts };
   };
 }

@@ -1,6 +1,5 @@
-import type { Stair } from '../feature/index.js';
+import { stairOf, type Stair } from '../feature/index.js';
 import type { FeatureMeasure, RoomMeasure } from '../model/index.js';
-import { stairOf } from './feature-data.js';
 
 /** What is asked of a room. */
 interface Standing {

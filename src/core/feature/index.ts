@@ -10,6 +10,7 @@ import { niche } from './niche/index.js';
 import { stair } from './stair/index.js';
 import { timber } from './timber/index.js';
 
+export * from './data.js';
 export * from './kind.js';
 export type * from './mark.js';
 export * from './surface.js';

@@ -1,9 +1,12 @@
 import {
   bounds,
+  cross,
   direction,
+  distance,
   headings,
   heightRange,
   lengthOf,
+  minus,
   nearFeet,
   pointInFeet,
   pointOf,
@@ -115,4 +118,21 @@ export function ceilingProblems(
   const message = `${feature.name} ends ${printLength(height)} above the floor, but the ceiling there comes down to ${printLength(lengthOf(least))}`;
   const fix = `end it at ${printLength(lengthOf(least))} or lower`;
   return [problemAt(space.origin, [...feature.path, 'height'], 'feature-above-ceiling', message, { fix })];
+}
+
+/** Within a quarter of an inch of a wall is against it. */
+const against = 0.25 / 12;
+
+/** Does a point of the plan lie against a wall that stands? */
+export function touchesWall(point: Xy, { walls }: RoomSpace): boolean {
+  return walls.some(
+    ({ from, to, openTo }) => openTo === undefined && touches(point, pointInFeet(from), pointInFeet(to)),
+  );
+}
+
+function touches(point: Xy, from: Xy, to: Xy): boolean {
+  const ahead = direction(from, to);
+  const off = minus(point, from);
+  const along = off.x * ahead.x + off.y * ahead.y;
+  return along > -against && along < distance(from, to) + against && Math.abs(cross(ahead, off)) < against;
 }

@@ -7,7 +7,10 @@ export const measureParts = {
   run: { main: 'lin ft' },
   each: { main: 'each' },
   stone: { flats: 'sq ft', corners: 'lin ft' },
-  railing: { rail: 'lin ft', post: 'each' },
+  railing: { rail: 'lin ft', post: 'each', handrail: 'lin ft', bracket: 'each' },
   stair: { tread: 'each', riser: 'each' },
   lump: { main: 'lump' },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, Unit>>>>;
+
+/** Parts that an option may leave without a price of their own: they are counted, and paid with its first part. */
+export const partsInTheFirst: readonly string[] = ['handrail', 'bracket'];

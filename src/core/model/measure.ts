@@ -182,6 +182,16 @@ export interface Run {
   readonly pieces: readonly Length[];
   /** Rise over run, where it climbs. */
   readonly slope?: number;
+  /** Where each piece lies in the plan, in the pieces' order: from its left end, facing the fall, or from the foot of a stair. Absent
+   *  where the record does not say. */
+  readonly lines?: readonly RunLine[];
+  /** How the length was figured, where it is not written in the record. */
+  readonly why?: string;
+}
+
+export interface RunLine {
+  readonly from: Point;
+  readonly to: Point;
 }
 
 export interface Count {

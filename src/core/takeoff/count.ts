@@ -47,6 +47,7 @@ export function countsOf({ counted }: Convention, option: Option, area: CountedA
 
 /** The same for the whole house: all places of one part of an option together. */
 export function poolCounts(rule: Convention, option: Option, takeoffs: readonly Takeoff[]): readonly TradeCount[] {
+  if (rule.counted === undefined) return addCounts(takeoffs.flatMap(({ counts = [] }) => counts));
   const areas = takeoffs.flatMap(({ places, factors }) => {
     const times = factors.reduce((product, factor) => product * factor.times, 1);
     return places.map(({ place, net }) => ({ ceiling: place === 'ceiling', area: net * times }));
@@ -61,6 +62,23 @@ export function poolCounts(rule: Convention, option: Option, takeoffs: readonly 
     waste: required / (walls + ceilings) - 1,
     whole: true,
   });
+}
+
+/** Counts that a convention makes of each selection, by unit. */
+function addCounts(counts: readonly TradeCount[]): readonly TradeCount[] {
+  const byUnit = new Map<string, TradeCount>();
+  for (const count of counts) {
+    const before = byUnit.get(count.unit);
+    if (!before) byUnit.set(count.unit, count);
+    else
+      byUnit.set(count.unit, {
+        ...before,
+        amount: before.amount + count.amount,
+        ...(before.whole !== undefined && count.whole !== undefined && { whole: before.whole + count.whole }),
+        why: `${before.why}; ${count.why}`,
+      });
+  }
+  return [...byUnit.values()];
 }
 
 function gallons(option: Option, { net, times, waste, whole }: CountedArea): readonly TradeCount[] {

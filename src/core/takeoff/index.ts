@@ -1,6 +1,9 @@
 export * from './takeoff.js';
 export { conventions } from './convention/index.js';
-export { conventionOf, resolvePlaces, takeOff } from './take-off.js';
+export { resolvePlaces } from './resolve.js';
+export { conventionOf, takeOff } from './take-off.js';
+export type * from './railing/rail.js';
+export { railJoints } from './railing/joints.js';
 export { wholePieces } from './arithmetic/index.js';
 export { assemblyAsPrinted, coatsWords, takeoffAsPrinted, timesOf } from './as-printed.js';
 export { resistanceWords } from './assembly.js';

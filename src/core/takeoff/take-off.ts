@@ -5,8 +5,8 @@ import { assembliesOf } from './assembly.js';
 import { numberOf } from './attribute.js';
 import { conventions, type ConventionRule } from './convention/index.js';
 import { countsOf } from './count.js';
-import { placesLeftOut } from './except.js';
-import { findPlaces, type Place } from './places.js';
+import type { Place } from './places.js';
+import type { RailJoints } from './railing/rail.js';
 import { suppliesOf } from './supply.js';
 import type { PlaceQuantity, Takeoff, TakeoffNote } from './takeoff.js';
 
@@ -14,18 +14,8 @@ export interface TakeOffInput {
   readonly selection: Selection;
   readonly category: Category;
   readonly measure: RoomMeasure;
-}
-
-/** The places a selection covers, without repeats and without those it leaves out, or the words that name nothing in the room. */
-export function resolvePlaces(
-  selection: Selection,
-  measure: RoomMeasure,
-): { places: readonly Place[]; unknown: readonly string[] } {
-  const found = selection.at.map((word) => ({ word, places: findPlaces(word, measure) }));
-  const unknown = found.filter(({ places }) => places === undefined).map(({ word }) => word);
-  const byId = new Map(found.flatMap(({ places }) => places ?? []).map((place) => [place.id, place]));
-  for (const id of placesLeftOut(selection, measure)) byId.delete(id);
-  return { places: [...byId.values()], unknown };
+  /** Ends that runs of railing share; absent, none do. */
+  readonly joints?: RailJoints;
 }
 
 export function conventionOf(category: Category): ConventionRule | undefined {
@@ -35,7 +25,7 @@ export function conventionOf(category: Category): ConventionRule | undefined {
 /** Takes one option off for one selection: a Takeoff for each part of the option that the convention yields. Places
  *  that the convention cannot measure are listed in `unsuited`. */
 export function takeOff(
-  { selection, category, measure }: TakeOffInput,
+  { selection, category, measure, joints = new Map() }: TakeOffInput,
   places: readonly Place[],
   option: Option,
 ): { takeoffs: readonly Takeoff[]; unsuited: readonly Place[] } {
@@ -49,6 +39,7 @@ export function takeOff(
       option,
       measure,
       except: selection.except ?? [],
+      joints,
     });
     if (!quantities) {
       unsuited.push(place);
@@ -60,7 +51,10 @@ export function takeOff(
     .filter((part) => byPart.has(part.part))
     .map((part) => makeTakeoff(part, byPart.get(part.part) ?? [], { selection, category, option }));
   const [first, ...more] = takeoffs;
-  return { takeoffs: first ? [withWords(first, category, option, places), ...more] : [], unsuited };
+  if (!first) return { takeoffs: [], unsuited };
+  const counts = rule.counts?.(Object.fromEntries(byPart), option) ?? [];
+  const counted = counts.length > 0 ? { ...first, counts } : first;
+  return { takeoffs: [withWords(counted, category, option, places), ...more], unsuited };
 }
 
 /** What the option's attributes mean, and what it makes of the walls and ceilings it fills; said once, with its first part. */

@@ -1,4 +1,5 @@
 import type { Area, Length, Unit, Usage } from '../../base/units/index.js';
+import type { Rail } from './railing/rail.js';
 
 /** What one selection needs of one part of one option, with every figure that leads to it. */
 export interface Takeoff {
@@ -33,10 +34,14 @@ export interface PlaceQuantity {
   readonly place: string;
   readonly name: string;
   readonly gross: number;
+  /** How the gross was figured, where a shape does not say it. */
+  readonly why?: string;
   readonly adjustments: readonly { readonly what: string; readonly amount: number; readonly why: string }[];
   readonly net: number;
   /** What is covered there with every part, where that is more than the net: flats and corner pieces of stone together. */
   readonly covered?: number;
+  /** Of a railing: where its posts stand and what fills its bays. */
+  readonly rail?: Rail;
 }
 
 /** The answer of the layout: what to buy, how it is cut, and where it lies. */

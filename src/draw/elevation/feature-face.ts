@@ -1,4 +1,4 @@
-import type { DrawnGuard } from '../../core/book/index.js';
+import type { DrawnGuard, DrawnPost } from '../../core/book/index.js';
 import { faceMarks, type FaceMark, type Spot as MarkSpot } from '../../core/feature/index.js';
 import type { FeatureMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
@@ -13,23 +13,24 @@ type Mark<Role extends FaceMark['role']> = Extract<FaceMark, { readonly role: Ro
 export function drawFeatureFace(
   frame: ElevationFrame,
   feature: FeatureMeasure,
-  finish?: string,
-  guard?: DrawnGuard,
+  seen: Selected,
 ): readonly (() => void)[] {
-  return faceMarks(feature, frame.wall.id).flatMap((mark) => drawMark(frame, feature, mark, { finish, guard }) ?? []);
+  return faceMarks(feature, frame.wall.id).flatMap((mark) => drawMark(frame, feature, mark, seen) ?? []);
 }
 
-/** What of the selections an elevation names. */
+/** What an elevation shows of the selections at a feature. */
 interface Selected {
   readonly finish: string | undefined;
   readonly guard: DrawnGuard | undefined;
+  /** Of the guard. */
+  readonly posts: readonly DrawnPost[];
 }
 
 function drawMark(
   frame: ElevationFrame,
   feature: FeatureMeasure,
   mark: FaceMark,
-  { finish, guard }: Selected,
+  { finish, guard, posts }: Selected,
 ): (() => void) | undefined {
   const { sheet } = frame;
   switch (mark.role) {
@@ -37,7 +38,7 @@ function drawMark(
     case 'body':
       return drawWhole(frame, feature, mark, finish);
     case 'guard':
-      return drawGuard(frame, feature, mark, guard);
+      return drawGuard(frame, feature, mark, { guard, posts });
     case 'opening':
       sheet.polygon(spots(frame, mark.outline), { pen: 'object', fill: 'poche', layer: 'object' });
       return undefined;
@@ -84,11 +85,10 @@ function drawGuard(
   { sheet, at }: ElevationFrame,
   feature: FeatureMeasure,
   { from, to }: Mark<'guard'>,
-  guard: DrawnGuard | undefined,
+  { guard, posts }: Pick<Selected, 'guard' | 'posts'>,
 ): () => void {
   const run = to - from;
   const top = guard?.guardHeight ?? 3.5 * 304_800_000;
-  const posts = Math.max(1, Math.ceil(run / (6 * 304_800_000)));
   for (const height of [top, top - 3 * 25_400_000, 4 * 25_400_000])
     sheet.polyline([at(from, height), at(from + run, height)], {
       pen: 'fine',
@@ -96,8 +96,8 @@ function drawGuard(
       dash: 'hidden',
       layer: 'object',
     });
-  for (let index = 0; index <= posts; index++) {
-    const along = from + (run * index) / posts;
+  for (const post of posts) {
+    const along = from + post.at;
     sheet.polyline([at(along, 0), at(along, top)], {
       pen: 'fine',
       color: 'accent',

@@ -1,4 +1,4 @@
-import type { DrawnGuard } from '../../core/book/index.js';
+import type { DrawnGuard, DrawnRoom } from '../../core/book/index.js';
 import type { RoomMeasure, WallMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
@@ -25,6 +25,8 @@ export interface ElevationOptions extends DrawOptions {
   readonly faces?: ReadonlyMap<string, string>;
   /** The guard before an open side, by the edge's id. Without a height it is drawn as high as guards usually are. */
   readonly guards?: ReadonlyMap<string, DrawnGuard>;
+  /** Its posts, by the edge's id. */
+  readonly posts?: DrawnRoom['posts'];
   /** Slug to name of the rooms that this one is open to. */
   readonly neighbours?: ReadonlyMap<string, string>;
 }
@@ -44,7 +46,9 @@ export function drawElevation(measure: RoomMeasure, wall: WallMeasure, options: 
     const labels: (() => void)[] = [];
     for (const opening of openingsOf(frame)) drawOpeningFace(frame, opening);
     for (const feature of measure.features) {
-      labels.push(...drawFeatureFace(frame, feature, shows.faces.get(feature.id), shows.guards.get(feature.id)));
+      const { id } = feature;
+      const seen = { finish: shows.faces.get(id), guard: shows.guards.get(id), posts: shows.posts.get(id) ?? [] };
+      labels.push(...drawFeatureFace(frame, feature, seen));
     }
     drawFloorLine(frame);
     const missing = openingsOf(frame).flatMap((opening) => labelOpening(frame, opening));
@@ -75,13 +79,13 @@ export function drawElevation(measure: RoomMeasure, wall: WallMeasure, options: 
 }
 
 /** What of the options is seen on one wall: a finish elsewhere makes no other drawing of it. */
-interface Seen extends Required<Pick<ElevationOptions, 'number' | 'name' | 'finishes' | 'faces' | 'guards'>> {
+interface Seen extends Required<Pick<ElevationOptions, 'number' | 'name' | 'finishes' | 'faces' | 'guards' | 'posts'>> {
   /** Name of the room behind an open side. */
   readonly openTo: string | undefined;
 }
 
 function seenOn(wall: WallMeasure, { features }: RoomMeasure, options: ElevationOptions): Seen {
-  const { number, name, finishes = [], faces, guards, neighbours } = options;
+  const { number, name, finishes = [], faces, guards, posts, neighbours } = options;
   const covering = features.filter(({ covers }) => covers.some((cover) => cover.wall === wall.id));
   const guarded = features.filter((feature) => isGuarded(feature, wall));
   return {
@@ -91,6 +95,7 @@ function seenOn(wall: WallMeasure, { features }: RoomMeasure, options: Elevation
     openTo: wall.openTo && (neighbours?.get(wall.openTo) ?? wall.openTo),
     faces: pick(faces, covering),
     guards: pick(guards, guarded),
+    posts: pick(posts, guarded),
   };
 }
 

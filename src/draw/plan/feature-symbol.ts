@@ -1,6 +1,7 @@
 import { planMarks, type BesideWall, type EdgeLine, type PlanMark } from '../../core/feature/index.js';
 import type { FeatureMeasure, RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
+import type { DrawnPost } from '../../core/book/index.js';
 import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';
 import type { Sheet, Stroke } from '../sheet.js';
@@ -13,6 +14,8 @@ interface Place {
   readonly measure: RoomMeasure;
   readonly feature: FeatureMeasure;
   readonly lines: readonly WallLine[];
+  /** Of the railing on it. */
+  readonly posts: readonly DrawnPost[];
 }
 
 /** Words for a symbol that wait until all lines stand, and a note for what has no place. */
@@ -104,9 +107,8 @@ function guard(place: Place, { along, from, to, fall: drop }: Mark<'guard'>): Sa
   const inset = -1.75 * 25_400_000 * k * 1.5;
   for (const v of [inset - 1.1, inset + 1.1])
     sheet.polyline([line.at(low, v), line.at(high, v)], { pen: 'fine', color: 'accent', layer: 'object' });
-  const posts = Math.max(1, Math.ceil((high - low) / (6 * 304_800_000 * k)));
-  for (let index = 0; index <= posts; index++) {
-    const u = low + ((high - low) * index) / posts;
+  for (const { at } of place.posts.filter(({ isOwn }) => isOwn)) {
+    const u = low + at * k;
     const half = 1.7;
     sheet.polygon(
       [

@@ -1,4 +1,4 @@
-import type { DrawnCourses } from '../../core/book/index.js';
+import type { DrawnCourses, DrawnRoom } from '../../core/book/index.js';
 import { floorArea, type RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
@@ -26,13 +26,15 @@ interface PlanOptions extends DrawOptions {
   readonly neighbours?: ReadonlyMap<string, string>;
   /** Boards as laid out on the floor. */
   readonly courses?: DrawnCourses;
+  /** Posts along open edges, by the edge's id. */
+  readonly posts?: DrawnRoom['posts'];
 }
 
 /** The plan of a room: cut walls, openings, features, voids, dimensions to the inside faces. */
 export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
-  const { number, name, courses } = options;
+  const { number, name, courses, posts = new Map() } = options;
   const neighbours = neighboursOf(measure, options.neighbours);
-  const shows = { number, name, neighbours, courses };
+  const shows = { number, name, neighbours, courses, posts };
   const title = { title: `Plan – ${number} ${name}`, description: describe(measure, name, neighbours), north: true };
   const draw = (sheet: Sheet): Title => {
     const lines = wallLines(sheet, measure);
@@ -49,7 +51,13 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
     if (lines.some((line) => line.above.length > 0))
       notes.push(`Dashed on walls: openings above ${lengthText(planeHeight)}`);
     for (const feature of measure.features) {
-      for (const { label, note } of drawFeature({ sheet, measure, feature, lines })) {
+      for (const { label, note } of drawFeature({
+        sheet,
+        measure,
+        feature,
+        lines,
+        posts: posts.get(feature.id) ?? [],
+      })) {
         if (label !== undefined) labels.push(label);
         if (note !== undefined) notes.push(note);
       }

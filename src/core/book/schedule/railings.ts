@@ -1,5 +1,6 @@
 import { factOf } from '../../fact/index.js';
 import type { Run } from '../../model/index.js';
+import type { Rail } from '../../takeoff/index.js';
 import type { Length } from '../../../base/units/index.js';
 import type { BookRoom, BookSelection } from '../book.js';
 import type { RailingRow, RailingSchedule } from './schedule.js';
@@ -26,9 +27,8 @@ function rowOf(place: string, selection: BookSelection, room: BookRoom, look: Un
   const run = feature?.runs.find(({ id }) => id === place) ?? feature?.runs.find(isRail);
   if (!feature || !run) return undefined;
   const option = optionOf(selection, look);
-  const posts = takeoffOf(selection)
-    .takeoff.find(({ part }) => part === 'post')
-    ?.places.find((each) => each.place === place)?.net;
+  const rail = railAt(place, selection);
+  const posts = rail?.pieces.reduce((sum, piece) => sum + piece.posts.length, 0);
   const [height, clearOpening] = [factOf(option, 'railing', 'height'), factOf(option, 'railing', 'clear-opening')];
   const [postSpacing, mount] = [factOf(option, 'railing', 'post-spacing'), factOf(option, 'railing', 'mount')];
   return {
@@ -41,12 +41,20 @@ function rowOf(place: string, selection: BookSelection, room: BookRoom, look: Un
     length: run.length,
     pieces: run.pieces,
     ...(posts !== undefined && { posts }),
+    ...(rail && { rail }),
     ...(height !== undefined && { height }),
     ...(clearOpening !== undefined && { clearOpening }),
     ...(postSpacing !== undefined && { postSpacing }),
     ...(mount !== undefined && { mount }),
     ...(feature.drop !== undefined && { drop: feature.drop }),
   };
+}
+
+/** The railing at a place with the option that stands there. */
+export function railAt(place: string, selection: BookSelection): Rail | undefined {
+  return takeoffOf(selection)
+    .takeoff.flatMap(({ places }) => places)
+    .find((each) => each.place === place && each.rail)?.rail;
 }
 
 function isRail({ id }: Run): boolean {

@@ -1,4 +1,5 @@
 import type { OpeningMeasure, ScheduleColumn } from '../../model/index.js';
+import type { Rail } from '../../takeoff/index.js';
 import type { Area, Length } from '../../../base/units/index.js';
 
 /** The schedules of the house in the trades' usual form. Rooms are slugs, or `outside`; options are `<category>/<slug>`. */
@@ -173,7 +174,10 @@ export interface RailingRow {
   readonly length: Length;
   /** Straight pieces; a post stands at each end. */
   readonly pieces: readonly Length[];
+  /** Posts that are this run's: where two runs end together, one of them has the post. */
   readonly posts?: number;
+  /** As it is built with the option that stands. */
+  readonly rail?: Rail;
   /** Height of the top above the floor or the nosings. */
   readonly height?: Length;
   readonly clearOpening?: Length;

@@ -1,6 +1,7 @@
-import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
+import { direction, pointInFeet, pointOf } from '../../../base/geometry/index.js';
+import type { FeatureMeasure, FeatureRecord, RunLine } from '../../model/index.js';
 import { didYouMean, problemAt, type Outcome, type Problem } from '../../../base/problem/index.js';
-import { printLength, type Length } from '../../../base/units/index.js';
+import { feet, printLength, type Length } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
 import { stretchProblems, wallProblems } from '../place.js';
 import type { DropEdge } from './read.js';
@@ -17,7 +18,7 @@ export function measure(data: DropEdge, feature: FeatureRecord, space: RoomSpace
     id: feature.id,
     name: feature.name,
     faces: [],
-    runs: [{ id: `${feature.id}/rail`, name: 'Rail', length: run, pieces: [run] }],
+    runs: [{ id: `${feature.id}/rail`, name: 'Rail', length: run, pieces: [run], lines: [stretchOf(side, at, run)] }],
     counts: [],
     covers: [],
     drop,
@@ -29,7 +30,17 @@ export function measure(data: DropEdge, feature: FeatureRecord, space: RoomSpace
   return { value, problems };
 }
 
-function sideOf(data: DropEdge, { walls, voids }: RoomSpace): { readonly run: Length } | undefined {
+/** A straight side, from its left end. */
+type Side = RunLine & { readonly run: Length };
+
+function stretchOf({ from, to }: RunLine, at: Length, run: Length): RunLine {
+  const start = pointInFeet(from);
+  const ahead = direction(start, pointInFeet(to));
+  const place = (along: number) => pointOf({ x: start.x + ahead.x * along, y: start.y + ahead.y * along });
+  return { from: place(feet(at)), to: place(feet(at) + feet(run)) };
+}
+
+function sideOf(data: DropEdge, { walls, voids }: RoomSpace): Side | undefined {
   if (data.wall !== undefined) return walls.find(({ name }) => name === data.wall);
   return voids.find(({ name }) => name === data.void)?.sides.find(({ name }) => name === data.side);
 }

@@ -1,11 +1,7 @@
 import {
   between,
   counterClockwise,
-  cross,
-  direction,
-  distance,
-  minus,
-  pointInFeet,
+  pointOf,
   pointsOf,
   rectangle,
   type Ring,
@@ -15,7 +11,7 @@ import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
 import type { Outcome } from '../../../base/problem/index.js';
 import { feet, printLength } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { footprint } from '../place.js';
+import { footprint, touchesWall } from '../place.js';
 import { surfaceOf } from '../surface.js';
 import type { HalfWall } from './read.js';
 
@@ -24,6 +20,8 @@ export function measure(data: HalfWall, feature: FeatureRecord, space: RoomSpace
   const { run, height, thickness } = data;
   const face = [rectangle(0, 0, feet(run), feet(height))];
   const { ring } = footprint(space, { ...data, width: thickness });
+  const [a, b, c, d] = ring as readonly [Xy, Xy, Xy, Xy];
+  const middle = { from: pointOf(between(a, b, 1 / 2)), to: pointOf(between(c, d, 1 / 2)) };
   const ends = freeEnds(ring, space).map((_, index) =>
     rectangle(index * feet(thickness), 0, feet(thickness), feet(height)),
   );
@@ -36,7 +34,7 @@ export function measure(data: HalfWall, feature: FeatureRecord, space: RoomSpace
       surfaceOf(`${feature.id}/right`, 'Right face', face),
       ...(ends.length === 0 ? [] : [surfaceOf(`${feature.id}/ends`, ends.length === 1 ? 'Free end' : 'Ends', ends)]),
     ],
-    runs: [{ id: `${feature.id}/cap`, name: 'Cap', length: run, pieces: [run] }],
+    runs: [{ id: `${feature.id}/cap`, name: 'Cap', length: run, pieces: [run], lines: [middle] }],
     counts: [],
     footprint: pointsOf(counterClockwise(ring)),
     covers: [],
@@ -50,20 +48,7 @@ export function measure(data: HalfWall, feature: FeatureRecord, space: RoomSpace
 }
 
 /** Middles of the two ends that touch no wall. */
-function freeEnds(ring: Ring, { walls }: RoomSpace): readonly Xy[] {
+function freeEnds(ring: Ring, space: RoomSpace): readonly Xy[] {
   const [a, b, c, d] = ring as readonly [Xy, Xy, Xy, Xy];
-  return [between(a, b, 1 / 2), between(c, d, 1 / 2)].filter(
-    (end) =>
-      !walls.some(({ from, to, openTo }) => openTo === undefined && touches(end, pointInFeet(from), pointInFeet(to))),
-  );
-}
-
-/** Within a quarter of an inch of a wall is against it. */
-const against = 0.25 / 12;
-
-function touches(point: Xy, from: Xy, to: Xy): boolean {
-  const ahead = direction(from, to);
-  const off = minus(point, from);
-  const along = off.x * ahead.x + off.y * ahead.y;
-  return along > -against && along < distance(from, to) + against && Math.abs(cross(ahead, off)) < against;
+  return [between(a, b, 1 / 2), between(c, d, 1 / 2)].filter((end) => !touchesWall(end, space));
 }

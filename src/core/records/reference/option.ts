@@ -1,4 +1,4 @@
-import { measureParts } from '../../model/index.js';
+import { measureParts, partsInTheFirst } from '../../model/index.js';
 import { problemAt, type Problem } from '../../../base/problem/index.js';
 import type { Unit } from '../../../base/units/index.js';
 import { soundItems } from '../checked-record.js';
@@ -48,7 +48,10 @@ function partProblems(
           `${category} is measured by ${by} and has one price`,
           `write price: { material: … / ${asked['main']}, labor: … }`,
         ]
-      : [`${category} is measured by ${by} and priced in parts`, `write parts: with ${names.join(' and ')}`];
+      : [
+          `${category} is measured by ${by} and priced in parts`,
+          `write parts: with ${names.filter((name) => !partsInTheFirst.includes(name)).join(' and ')}`,
+        ];
     return [problemAt(origin, [simple ? 'parts' : 'price'], 'parts-unsuited', message, { fix, onKey: true })];
   }
   // Of a price beside parts, which is a problem of its own, the parts are looked at.
@@ -75,7 +78,8 @@ function partProblems(
     }
   }
   if (raw.parts === undefined || !sound(['parts'])) return problems;
-  for (const name of names.filter((one) => !Object.hasOwn(raw.parts ?? {}, one))) {
+  const needed = names.filter((name) => !partsInTheFirst.includes(name));
+  for (const name of needed.filter((one) => !Object.hasOwn(raw.parts ?? {}, one))) {
     const fix = `write ${name}: { material: … / ${asked[name]}, labor: … / ${asked[name]} }`;
     problems.push(
       problemAt(origin, ['parts'], 'part-missing', `${category} is measured by ${by}: the part '${name}' is missing`, {

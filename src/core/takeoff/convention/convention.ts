@@ -1,7 +1,8 @@
 import type { Convention, Exception, Option, RoomMeasure } from '../../model/index.js';
 import type { Unit } from '../../../base/units/index.js';
 import type { Place } from '../places.js';
-import type { PlaceQuantity } from '../takeoff.js';
+import type { RailJoints } from '../railing/rail.js';
+import type { PlaceQuantity, TradeCount } from '../takeoff.js';
 
 /** One way of measuring, named by a category's `measure.by`. */
 export interface ConventionRule {
@@ -12,6 +13,8 @@ export interface ConventionRule {
   readonly measures: string;
   /** Quantities of each part, or undefined when the place cannot be measured this way. */
   quantify(place: Place, context: ConventionContext): Readonly<Record<string, readonly PlaceQuantity[]>> | undefined;
+  /** What else is ordered by it, of all places together; said with the first part. */
+  counts?(quantities: Readonly<Record<string, readonly PlaceQuantity[]>>, option: Option): readonly TradeCount[];
 }
 
 export interface ConventionContext {
@@ -20,4 +23,5 @@ export interface ConventionContext {
   readonly measure: RoomMeasure;
   /** What the selection leaves out. */
   readonly except: readonly Exception[];
+  readonly joints: RailJoints;
 }

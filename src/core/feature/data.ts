@@ -1,5 +1,7 @@
-import type { ChimneyBreast, DropEdge, Stair } from '../feature/index.js';
 import type { FeatureMeasure } from '../model/index.js';
+import type { ChimneyBreast } from './chimney-breast/read.js';
+import type { DropEdge } from './drop-edge/read.js';
+import type { Stair } from './stair/read.js';
 
 /** A chimney breast's record, when the feature is one. */
 export function breastOf({ kind, data }: FeatureMeasure): ChimneyBreast | undefined {
