@@ -23,3 +23,4 @@ export * from './weight.js';
 export * from './bearing.js';
 export { currency, isCurrency, oneCurrency, withSign } from './currency.js';
 export * from './words.js';
+export * from './in-house-words.js';

@@ -8,7 +8,7 @@ import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';
 import { isInside, spotsInside } from '../inside.js';
 import { fitDrawing } from '../issue.js';
-import { lengthText } from '../length-text.js';
+import { areaWords, lengthText } from '../length-text.js';
 import { pens, sizes } from '../pen.js';
 import { centered, between, readable } from '../plan/feature-symbol.js';
 import { drawPoche } from '../plan/poche.js';
@@ -245,7 +245,7 @@ function describe(measure: RoomMeasure, name: string, courses: DrawnCourses | un
     facet.slope === 0 ? `${facet.name}, flat` : `${facet.name}, sloping ${printPitch(facet.slope)}`,
   );
   const [low, high] = [lengthText(measure.lowest), lengthText(measure.highest)];
-  return `Reflected ceiling plan of ${name}: ${facets.join('; ')}. ${low === high ? `Height ${low}` : `Heights from ${low} to ${high}`}. True area ${Math.round(measure.ceiling.gross)} square feet.${courseWords(courses)}`;
+  return `Reflected ceiling plan of ${name}: ${facets.join('; ')}. ${low === high ? `Height ${low}` : `Heights from ${low} to ${high}`}. True area ${areaWords(measure.ceiling.gross)}.${courseWords(courses)}`;
 }
 
 function courseWords(layout: DrawnCourses | undefined): string {

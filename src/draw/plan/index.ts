@@ -4,7 +4,7 @@ import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';
 import { fitDrawing } from '../issue.js';
-import { lengthText } from '../length-text.js';
+import { areaWords, lengthText } from '../length-text.js';
 import { courseNote, drawCourses } from '../courses/course-lines.js';
 import { drawMark, markSize } from '../mark.js';
 import { sizes } from '../pen.js';
@@ -183,7 +183,7 @@ function describe(measure: RoomMeasure, name: string, neighbours: ReadonlyMap<st
   );
   const features = measure.features.map((feature) => feature.name);
   const parts = [
-    `Floor plan of ${name}, ${Math.round(floorArea(measure.floor))} square feet, seen from above with north up.`,
+    `Floor plan of ${name}, ${areaWords(floorArea(measure.floor))}, seen from above with north up.`,
     `Walls: ${walls.join(', ')}.`,
     openings.length > 0 ? `Openings: ${openings.join('; ')}.` : '',
     features.length > 0 ? `Features: ${features.join(', ')}.` : '',

@@ -1,7 +1,7 @@
 import { leftWords, placesOf, rangeWords, restWords } from '../../table/index.js';
 import type { BookOption, BookSelection, LookUp } from '../../core/book/index.js';
 import type { Takeoff } from '../../core/takeoff/index.js';
-import { printDay, printLength } from '../../base/units/index.js';
+import { printDay, printLength, shown } from '../../base/units/index.js';
 import { amountFigure, changeFigure, type Figure } from './figure.js';
 import { stateMark, type StateMark } from './state.js';
 
@@ -116,7 +116,9 @@ function unitText({ part, unit }: { readonly part: string; readonly unit: string
 }
 
 function quantityLine(takeoff: Takeoff): QuantityLine {
-  return { figure: amountFigure(takeoff.net), unit: unitText(takeoff) };
+  const { part, net, unit } = takeoff;
+  const own = shown(net, unit);
+  return { figure: amountFigure(own.amount, own.digits), unit: unitText({ part, unit: own.unit }) };
 }
 
 function finishText(selection: BookSelection, option: BookOption | undefined): string {

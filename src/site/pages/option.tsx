@@ -9,6 +9,8 @@ import {
   printMoney,
   printPercent,
   printWeightPer,
+  houseRate,
+  unitName,
 } from '../../base/units/index.js';
 import { orderText, quantityText } from '../parts/arithmetic.js';
 import { DataTable } from '../parts/data-table.js';
@@ -76,9 +78,17 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
           rows={option.parts}
           columns={[
             { head: 'Part', names: true, cell: ({ part }) => (part === 'main' ? 'Whole' : capital(part)) },
-            { head: 'Material', numeric: true, cell: ({ material }) => printDollars(material) },
-            { head: 'Labor', numeric: true, cell: ({ labor }) => printDollars(labor) },
-            { head: 'For each', class: 'unit', cell: ({ unit }) => unit },
+            {
+              head: 'Material',
+              numeric: true,
+              cell: ({ material, unit }) => printDollars(houseRate({ rate: material, unit }).rate),
+            },
+            {
+              head: 'Labor',
+              numeric: true,
+              cell: ({ labor, unit }) => printDollars(houseRate({ rate: labor, unit }).rate),
+            },
+            { head: 'For each', class: 'unit', cell: ({ unit }) => unitName(unit) },
             {
               head: 'Sold in',
               cell: ({ pack, unit }) =>

@@ -1,7 +1,7 @@
 import type { LookUp } from '../../core/book/index.js';
 import { cautionRules as ruleBook, cautionWords, sourceText, type Caution } from '../../core/caution/index.js';
 import { col, quiet, words, type Cell } from '../../sheet/index.js';
-import { lower } from '../../base/units/index.js';
+import { lower, inHouseWords } from '../../base/units/index.js';
 import { schedule } from '../schedule.js';
 
 type Row = (typeof ruleBook)[number] & { readonly seen: readonly (Caution & { readonly roomName: string })[] };
@@ -24,7 +24,8 @@ export const cautionRules = schedule<Row>({
       col.lines(
         'suchAs',
         'Such as',
-        ({ examples }) => examples.filter(({ sees }) => sees !== null).map(({ what }) => ({ cell: words(what) })),
+        ({ examples }) =>
+          examples.filter(({ sees }) => sees !== null).map(({ what }) => ({ cell: words(inHouseWords(what)) })),
         { width: 'words' },
       ),
       col.words('source', 'Source', ({ source }) => sourceText(source), { width: 'words' }),
