@@ -11,6 +11,7 @@ import {
   slopeOf,
   unfold,
   volumeUnder,
+  weld,
   type Patch,
   type Plane,
 } from '../../base/geometry/index.js';
@@ -32,7 +33,9 @@ export function facetsOf(vaults: readonly Vault[], patches: readonly Patch[]): r
   const found = vaults.flatMap(({ name, planes, over }) => {
     const under = over ? intersect(patches, over) : patches;
     const prefix = vaults.length > 1 ? `${name}: ` : '';
-    return facets(under, planes).flatMap((pieces, i) => {
+    return facets(under, planes).flatMap((parts, i) => {
+      // A shape that is not convex comes in pieces; those of one plane that meet are one.
+      const pieces = parts.length > 1 ? weld(parts) : parts;
       const plane = planes[i] as Plane;
       const words = planeName(plane);
       const label = prefix === '' ? words : prefix + words.toLowerCase();
