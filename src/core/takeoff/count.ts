@@ -89,7 +89,8 @@ function gallons(option: Option, { net, times, waste, whole }: CountedArea): rea
     {
       unit: 'gal',
       amount: needed.gallons,
-      ...(whole && { whole: needed.cans }),
+      // Cans are of a gallon; litres come in cans of any size.
+      ...(whole && !isMetric() && { whole: needed.cans }),
       why: `${coatedWords(net, { times, waste, layers: 'coats' }, needed.gallons, (area) => area / spread)}, ${spreadWords(spread)}`,
       source: 'coverage is product data; common practice, no source',
     },
