@@ -131,7 +131,7 @@ export interface HandoutRoom {
   /** Markdown, from what the room's body marks for trades. */
   readonly notes: Sieved;
   /** `metric` where the house shows it beside. */
-  readonly facts: readonly { readonly label: Own; readonly text: Own; readonly metric?: Own }[];
+  readonly facts: readonly { readonly label: Own; readonly text: Said; readonly metric?: Own }[];
   /** In working order. */
   readonly places: readonly HandoutPlace[];
   /** Doors and openings that this trade works at, and those in the walls that it works on. */

@@ -89,6 +89,9 @@ export const codesByPage = {
     'void-crosses',
     'void-outside-room',
     'void-takes-room',
+    'beside-unsuited',
+    'beside-one-sided',
+    'beside-disagrees',
   ],
   ceilings: [
     'ceiling-rise',

@@ -8,7 +8,17 @@ import {
   type Selection,
 } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
-import { conventionOf, exceptProblems, resolvePlaces, takeOff, type Place, type Takeoff } from '../takeoff/index.js';
+import {
+  conventionOf,
+  countedBefore,
+  exceptProblems,
+  resolvePlaces,
+  takeOff,
+  type Place,
+  type SelectingRoom,
+  type SharedWalls,
+  type Takeoff,
+} from '../takeoff/index.js';
 
 /** A selection with its places found and every option taken off, before it is priced. */
 export interface Draft {
@@ -18,6 +28,8 @@ export interface Draft {
   readonly category: Category;
   readonly measure: RoomMeasure;
   readonly places: readonly Place[];
+  /** What rooms before this one count of the walls they share with it, where the category counts a wall once. */
+  readonly counted?: SharedWalls;
   /** By option slug, in the order to show. */
   readonly options: ReadonlyMap<string, { readonly option: Option; readonly takeoffs: readonly Takeoff[] }>;
 }
@@ -35,13 +47,17 @@ export function draftSelections(
   const categories = new Map(records.categories.map((category) => [category.slug, category]));
   const options = new Map(records.options.map((option) => [optionId(option.category, option.slug), option]));
   const problems: Problem[] = [];
+  const before: SelectingRoom[] = [];
   const drafts = records.rooms.flatMap((room) => {
     const measure = measures.get(room.slug);
     if (!measure) return [];
     const drafted = room.selections.flatMap((selection) => {
       const category = categories.get(selection.category);
-      return category ? [draft({ room, selection, category, measure, options, problems })] : [];
+      if (!category) return [];
+      const counted = countedBefore({ slug: room.slug, measure }, category, before);
+      return [draft({ room, selection, category, measure, options, problems, ...(counted && { counted }) })];
     });
+    before.push({ slug: room.slug, name: room.name, measure, selections: room.selections });
     return drafted.sort((a, b) => a.category.sequence - b.category.sequence);
   });
   return { value: drafts, problems };
@@ -53,10 +69,11 @@ interface DraftInput {
   readonly category: Category;
   readonly measure: RoomMeasure;
   readonly options: ReadonlyMap<string, Option>;
+  readonly counted?: SharedWalls;
   readonly problems: Problem[];
 }
 
-function draft({ room, selection, category, measure, options, problems }: DraftInput): Draft {
+function draft({ room, selection, category, measure, options, counted, problems }: DraftInput): Draft {
   const { places, unknown } = resolvePlaces(selection, measure);
   const at = [...selection.path, 'at'];
   for (const word of unknown) {
@@ -74,7 +91,11 @@ function draft({ room, selection, category, measure, options, problems }: DraftI
   for (const slug of consideredOptions(selection)) {
     const option = options.get(optionId(category.slug, slug));
     if (!option) continue;
-    const { takeoffs, unsuited } = takeOff({ selection, category, measure }, places, option);
+    const { takeoffs, unsuited } = takeOff(
+      { selection, category, measure, ...(counted && { counted }) },
+      places,
+      option,
+    );
     if (taken.size === 0) {
       for (const place of unsuited) {
         const message = `${category.name.toLowerCase()} is measured on ${rule?.measures ?? 'nothing known'}, and '${place.id}' is not one`;
@@ -91,6 +112,7 @@ function draft({ room, selection, category, measure, options, problems }: DraftI
     category,
     measure,
     places,
+    ...(counted && { counted }),
     options: taken,
   };
 }
@@ -118,6 +140,7 @@ function placeWords(measure: RoomMeasure): string[] {
     ...(measure.steps ? ['ceiling-steps', ...measure.steps.map((step) => step.id)] : []),
     'floor',
     'walls',
+    'inside-walls',
     'base',
     'openings',
     ...measure.walls.map((wall) => wall.id),

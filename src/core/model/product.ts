@@ -45,8 +45,7 @@ export interface Option {
 /** One layer of insulation, by the R on its label or by thickness and R for an inch. Framing takes its share from what lies in
  *  the cavity, and nothing from what is continuous outside it. */
 export type InsulationLayer = { readonly what: string; readonly where: 'cavity' | 'continuous' } & (
-  | { readonly r: number; readonly thickness?: Length }
-  | { readonly rPerInch: number; readonly thickness: Length }
+  { readonly r: number; readonly thickness?: Length } | { readonly rPerInch: number; readonly thickness: Length }
 );
 
 /** Where a price comes from. */
@@ -196,6 +195,8 @@ export interface Convention {
   readonly hiddenBy?: readonly string[];
   /** Where it runs on a wall: at the floor, past openings and what stands there, or under the ceiling. Absent: at the floor. */
   readonly along?: 'floor' | 'ceiling';
+  /** `once`: a wall that both its rooms select is counted in the first of them. Absent: in each. */
+  readonly betweenRooms?: 'once';
   /** Coats or layers that multiply the area. */
   readonly times: number;
   /** Attribute of the option that says how many instead. */

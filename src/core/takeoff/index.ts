@@ -1,5 +1,6 @@
 export * from './takeoff.js';
 export { conventions } from './convention/index.js';
+export type { SharedWalls } from './convention/convention.js';
 export { conventionOf, resolvePlaces, takeOff } from './take-off.js';
 export { wholePieces } from './arithmetic/index.js';
 export { resistanceWords } from './assembly.js';
@@ -17,7 +18,8 @@ export {
 } from './order-count.js';
 export { layPlaces } from './lay-places.js';
 export { keptLayouts, type LayOut } from './layout/index.js';
+export { countedBefore, fromOtherSide, type SelectingRoom } from './shared-walls.js';
 export { exceptProblems } from './except.js';
 export { placeText, selectionText } from './place-text.js';
 export { surfacesOf } from './convention/area.js';
-export { findPlaces, type Place } from './places.js';
+export { besideWall, findPlaces, type Place } from './places.js';

@@ -4,6 +4,7 @@ import { wholePieces, withWaste } from './arithmetic/index.js';
 import { assembliesOf } from './assembly.js';
 import { numberOf } from './attribute.js';
 import { conventions, type ConventionRule } from './convention/index.js';
+import type { SharedWalls } from './convention/convention.js';
 import { countsOf } from './count.js';
 import { placesLeftOut } from './except.js';
 import { findPlaces, type Place } from './places.js';
@@ -14,6 +15,8 @@ export interface TakeOffInput {
   readonly selection: Selection;
   readonly category: Category;
   readonly measure: RoomMeasure;
+  /** What other rooms count of walls that they share with this one. */
+  readonly counted?: SharedWalls;
 }
 
 /** The places a selection covers, without repeats and without those it leaves out, or the words that name nothing in the room. */
@@ -35,7 +38,7 @@ export function conventionOf(category: Category): ConventionRule | undefined {
 /** Takes one option off for one selection: a Takeoff for each part of the option that the convention yields. Places
  *  that the convention cannot measure are listed in `unsuited`. */
 export function takeOff(
-  { selection, category, measure }: TakeOffInput,
+  { selection, category, measure, counted }: TakeOffInput,
   places: readonly Place[],
   option: Option,
 ): { takeoffs: readonly Takeoff[]; unsuited: readonly Place[] } {
@@ -48,6 +51,7 @@ export function takeOff(
       rule: category.measure,
       option,
       measure,
+      ...(counted && { counted }),
       except: selection.except ?? [],
     });
     if (!quantities) {

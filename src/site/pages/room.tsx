@@ -18,7 +18,7 @@ import { SelectionCard } from '../parts/selection-card.js';
 import { SignedMark } from '../parts/signed-mark.js';
 import { counted, shownState } from '../parts/words.js';
 import { roomPath, selectionAnchor } from '../paths.js';
-import { choiceTitle, layoutTables, quantityLines } from '../../table/index.js';
+import { choiceTitle, fromOtherSide, layoutTables, otherSideWords, quantityLines } from '../../table/index.js';
 import { placeLinks } from '../place-links.js';
 import { useSheet, useView } from '../sheet-context.js';
 
@@ -149,6 +149,7 @@ function contractWords({ change }: BookRoom): string {
 function RoomFacts({ room }: { room: BookRoom }): VNode {
   const { measure } = room;
   const slopes = measure.lowest !== measure.highest;
+  const beside = fromOtherSide(room, useView());
   return (
     <section aria-labelledby="facts-title">
       <h2 id="facts-title">Measured</h2>
@@ -169,6 +170,7 @@ function RoomFacts({ room }: { room: BookRoom }): VNode {
             ? { label: 'Height, lowest', value: <Len length={measure.lowest} /> }
             : { label: 'Height', value: <Len length={measure.highest} /> },
           slopes && { label: 'Height, highest', value: <Len length={measure.highest} /> },
+          beside.length > 0 && { label: 'Insulated for sound', value: otherSideWords(beside) },
           { label: 'Volume', value: `${printAmount(measure.volume, 0)} cu ft` },
           slopes && { label: `Floor under 7'-0" or more`, value: <AreaText area={measure.headroom.sevenFeet} /> },
         ]}
