@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Book } from '../../src/core/book/index.js';
 import { fromOtherSide, otherSideWords } from '../../src/table/index.js';
-import { lookUp } from '../../src/core/book/index.js';
+import { lookUp, type Book } from '../../src/core/book/index.js';
 import { smallBook, type Edits } from './small-house.js';
 
 /** A bath of 8' × 6' and a bedroom of 12' × 10' north of it, both 8' high, with 8' of wall between them. */
