@@ -134,7 +134,7 @@ export interface HandoutRoom {
   /** Markdown, from what the room's body marks for trades. */
   readonly notes: Sieved;
   /** `beside` in the other system, where the house shows it. */
-  readonly facts: readonly { readonly label: Own; readonly text: Own; readonly beside?: Own }[];
+  readonly facts: readonly { readonly label: Own; readonly text: Said; readonly beside?: Own }[];
   /** In working order. */
   readonly places: readonly HandoutPlace[];
   /** Doors and openings that this trade works at, and those in the walls that it works on. */

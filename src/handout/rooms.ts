@@ -1,6 +1,7 @@
 import type { BookRoom, BookSelection } from '../core/book/index.js';
-import type { OpeningMeasure, RoomMeasure } from '../core/model/index.js';
+import type { OpeningMeasure } from '../core/model/index.js';
 import { ref } from '../sheet/index.js';
+import { fromOtherSide, otherSideWords } from '../table/index.js';
 import type { Area, Length } from '../base/units/index.js';
 import type { HandoutOpening, HandoutPlace, HandoutRoom } from './handout.js';
 import { drawingsOf } from './room-drawings.js';
@@ -36,7 +37,7 @@ function roomOf(room: BookRoom, work: Work): HandoutRoom {
     name: sieveName(room.name),
     level: sieveName(look.levelName(room.level)),
     notes: sieve(onlyTrades(room.body)),
-    facts: factsOf(room.measure, work),
+    facts: factsOf(room, work),
     places: sayOnce(selections.map((selection) => placeOf(selection, work))),
     openings: room.measure.openings
       .filter(({ mark, wall }) => places.has(mark) || places.has(wall))
@@ -46,8 +47,9 @@ function roomOf(room: BookRoom, work: Work): HandoutRoom {
   };
 }
 
-function factsOf(measure: RoomMeasure, { look }: Work): HandoutRoom['facts'] {
-  const { floor, ceiling, walls, wallRun, lowest, highest } = measure;
+function factsOf(room: BookRoom, { look }: Work): HandoutRoom['facts'] {
+  const { floor, ceiling, walls, wallRun, lowest, highest } = room.measure;
+  const others = fromOtherSide(room, look);
   const net = walls.filter(({ openTo }) => openTo === undefined).reduce((sum, wall) => sum + wall.net, 0) as Area;
   const { beside } = look.book.house;
   const ofArea = (label: Own, value: Area) => ({
@@ -69,6 +71,7 @@ function factsOf(measure: RoomMeasure, { look }: Work): HandoutRoom['facts'] {
     ofArea(level ? own('Ceiling') : own('Ceiling, on the slope'), ceiling.net),
     ofArea(own('Walls less openings'), net),
     ofLength(own('Wall run'), wallRun),
+    ...(others.length > 0 ? [{ label: own('Insulated for sound'), text: sieve(otherSideWords(others)) }] : []),
   ];
 }
 

@@ -36,6 +36,7 @@ export { orders } from './orders.js';
 export { roomSupplies, supplies } from './supplies.js';
 export { quantitiesOfRoom } from './quantities.js';
 export { quantitySheet, quantityTables } from './quantity-sheet.js';
+export { fromOtherSide, otherSideWords } from './from-other-side.js';
 export { layoutTables, layoutsOnPaper } from './layouts.js';
 export { quantityLines } from './takeoff-lines.js';
 export { takeoffBlocks } from './takeoff-sheet.js';

@@ -16,9 +16,8 @@ const layouts: Table<LaidLine> = {
     col.count('courses', 'Courses', ({ layout }) => layout.courses),
     col.length('first', 'First', ({ layout }) => layout.firstCourse),
     col.length('last', 'Last', ({ layout }) => layout.lastCourse),
-    col.words('order', 'Order and check', ({ statement }) => statementWords(statement), { width: 'long' }),
-    // People read them in the statement.
-    col.pieces('buy', 'Pieces', ({ layout }) => layout.stock, { not: ['html', 'pdf', 'text'] }),
+    col.words('order', 'Order by', ({ layout }) => layout.orderBy, { width: 'fit' }),
+    col.pieces('buy', 'Pieces', ({ layout }) => layout.stock, { width: 'words' }),
     col.percent('waste', 'True waste, %', ({ layout }) => layout.waste * 100),
     col.amount('bought', 'Bought, ft', ({ layout }) => feet(layout.bought)),
     col.amount('least', 'Least, ft', ({ layout }) => feet(layout.bound)),
@@ -75,7 +74,7 @@ export function layoutTables(lines: readonly QuantityLine[], look: LookUp): read
     departures.length === 0 ? [] : [`${name}, ${place}: rules that could not be kept: ${departures.join('; ')}.`],
   );
   return [
-    layOut(layouts, laid, names),
+    layOut({ ...layouts, notes: laid.map(orderNote) }, laid, names),
     layOut(
       courses,
       laid.flatMap((line) => line.layout.surfaces.map((surface) => ({ ...line, surface }))),
@@ -83,6 +82,11 @@ export function layoutTables(lines: readonly QuantityLine[], look: LookUp): read
     ),
     layOut({ ...cutList, notes }, laid.flatMap(cutLines), names),
   ];
+}
+
+/** Beneath the table, where a sentence has the width of the sheet. */
+function orderNote({ name, place, statement }: LaidLine): string {
+  return `${name}, ${place}: ${statementWords(statement)}`;
 }
 
 function groupOf({ name, place, room }: LaidLine, names: Names) {

@@ -20,13 +20,13 @@ const columns: readonly Column<OrderLine>[] = [
   col.pack('packs', 'Bought as', ({ pack, packs, unit }) => pack && { count: packs, ...pack, unit }, {
     width: 'words',
   }),
+  col.words('check', 'Order and check', (line) => statement(line)?.short, { under: 'packs', width: 'words' }),
+  col.words('why', 'Where the pieces go', (line) => statement(line)?.why, { not: ['html', 'pdf', 'text'] }),
   col.pieces('pieces', 'Laid out', ({ stock }) => stock, { under: 'packs' }),
   col.quantity('laid', 'As laid', ({ laid }) => laid && { amount: laid.surface.bought, unit: 'sq ft' }, {
     not: ['html', 'pdf', 'text'],
   }),
   col.words('orderBy', 'Order by', ({ laid }) => laid?.orderBy, { not: ['html', 'pdf', 'text'] }),
-  col.words('check', 'Order and check', (line) => statement(line)?.short, { under: 'packs', width: 'words' }),
-  col.words('why', 'Where the pieces go', (line) => statement(line)?.why, { under: 'packs', not: ['pdf', 'text'] }),
   col.words('counted', 'Counted', ({ counts = [] }) => countsWords(counts), { under: 'packs', width: 'words' }),
   col.days('lead', 'Lead', ({ leadDays }) => leadDays, { width: 'fit' }),
 ];

@@ -92,6 +92,9 @@ export const codesByPage = {
     'void-crosses',
     'void-outside-room',
     'void-takes-room',
+    'beside-unsuited',
+    'beside-one-sided',
+    'beside-disagrees',
   ],
   ceilings: [
     'ceiling-rise',

@@ -10,12 +10,15 @@ import {
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import {
   conventionOf,
+  countedBefore,
   exceptProblems,
   railJoints,
   resolvePlaces,
   takeOff,
   type Place,
   type RailJoints,
+  type SelectingRoom,
+  type SharedWalls,
   type Takeoff,
 } from '../takeoff/index.js';
 
@@ -29,6 +32,8 @@ export interface Draft {
   readonly places: readonly Place[];
   /** Ends that the house's runs of railing share. */
   readonly joints: RailJoints;
+  /** What rooms before this one count of the walls they share with it, where the category counts a wall once. */
+  readonly counted?: SharedWalls;
   /** By option slug, in the order to show. */
   readonly options: ReadonlyMap<string, { readonly option: Option; readonly takeoffs: readonly Takeoff[] }>;
 }
@@ -47,13 +52,17 @@ export function draftSelections(
   const options = new Map(records.options.map((option) => [optionId(option.category, option.slug), option]));
   const problems: Problem[] = [];
   const joints = railJoints(records.rooms, measures, records.categories);
+  const before: SelectingRoom[] = [];
   const drafts = records.rooms.flatMap((room) => {
     const measure = measures.get(room.slug);
     if (!measure) return [];
     const drafted = room.selections.flatMap((selection) => {
       const category = categories.get(selection.category);
-      return category ? [draft({ room, selection, category, measure, joints, options, problems })] : [];
+      if (!category) return [];
+      const counted = countedBefore({ slug: room.slug, measure }, category, before);
+      return [draft({ room, selection, category, measure, joints, options, problems, ...(counted && { counted }) })];
     });
+    before.push({ slug: room.slug, name: room.name, measure, selections: room.selections });
     return drafted.sort((a, b) => a.category.sequence - b.category.sequence);
   });
   return { value: drafts, problems };
@@ -66,10 +75,11 @@ interface DraftInput {
   readonly measure: RoomMeasure;
   readonly joints: RailJoints;
   readonly options: ReadonlyMap<string, Option>;
+  readonly counted?: SharedWalls;
   readonly problems: Problem[];
 }
 
-function draft({ room, selection, category, measure, joints, options, problems }: DraftInput): Draft {
+function draft({ room, selection, category, measure, joints, options, counted, problems }: DraftInput): Draft {
   const { places, unknown } = resolvePlaces(selection, measure);
   const at = [...selection.path, 'at'];
   for (const word of unknown) {
@@ -87,7 +97,11 @@ function draft({ room, selection, category, measure, joints, options, problems }
   for (const slug of consideredOptions(selection)) {
     const option = options.get(optionId(category.slug, slug));
     if (!option) continue;
-    const { takeoffs, unsuited } = takeOff({ selection, category, measure, joints }, places, option);
+    const { takeoffs, unsuited } = takeOff(
+      { selection, category, measure, joints, ...(counted && { counted }) },
+      places,
+      option,
+    );
     if (taken.size === 0) {
       for (const place of unsuited) {
         const message = `${category.name.toLowerCase()} is measured on ${rule?.measures ?? 'nothing known'}, and '${place.id}' is not one`;
@@ -105,6 +119,7 @@ function draft({ room, selection, category, measure, joints, options, problems }
     measure,
     places,
     joints,
+    ...(counted && { counted }),
     options: taken,
   };
 }
@@ -154,6 +169,7 @@ function placeWords(measure: RoomMeasure): string[] {
     ...(measure.steps ? ['ceiling-steps', ...measure.steps.map((step) => step.id)] : []),
     'floor',
     'walls',
+    'inside-walls',
     'base',
     'openings',
     ...measure.walls.map((wall) => wall.id),

@@ -19,6 +19,7 @@ import { feet, fromFeet, printLength } from '../../base/units/index.js';
 interface PlanSide {
   readonly name: string;
   readonly openTo?: string;
+  readonly beside?: readonly string[];
   readonly path: Path;
 }
 
@@ -59,25 +60,42 @@ function outlineOf({ shape }: Room): Outline {
         { x: 0, y: 0 },
       ];
       const sides = ['north', 'east', 'south', 'west'].map((name) =>
-        side(name, shape.open.find(({ wall }) => wall === name)?.to, ['size']),
+        side({
+          name,
+          openTo: shape.open.find(({ wall }) => wall === name)?.to,
+          beside: shape.beside?.find(({ wall }) => wall === name)?.rooms,
+          path: ['size'],
+        }),
       );
       return { corners, sides };
     }
     case 'walk':
       return {
         corners: walked(shape.walls),
-        sides: shape.walls.map(({ name, openTo }, i) => side(name, openTo, ['walls', i])),
+        sides: shape.walls.map(({ name, openTo, beside }, i) => side({ name, openTo, beside, path: ['walls', i] })),
       };
     case 'outline':
       return {
         corners: shape.corners.map(({ at }) => pointInFeet(at)),
-        sides: shape.corners.map(({ wall, openTo }, i) => side(wall, openTo, ['outline', i])),
+        sides: shape.corners.map(({ wall, openTo, beside }, i) =>
+          side({ name: wall, openTo, beside, path: ['outline', i] }),
+        ),
       };
   }
 }
 
-function side(name: string, openTo: string | undefined, path: Path): PlanSide {
-  return openTo === undefined ? { name, path } : { name, openTo, path };
+function side({
+  name,
+  openTo,
+  beside,
+  path,
+}: {
+  readonly name: string;
+  readonly openTo: string | undefined;
+  readonly beside: readonly string[] | undefined;
+  readonly path: Path;
+}): PlanSide {
+  return { name, ...(openTo !== undefined && { openTo }), ...(beside && { beside }), path };
 }
 
 /** Corners of a walk. The loader lets a walk miss its start by 1/16"; that rest is shared by the transit rule: the east-west

@@ -18,6 +18,7 @@ import { topAlong, type Vault } from './vault.js';
 export interface WallShape {
   readonly name: string;
   readonly openTo?: string;
+  readonly beside?: readonly string[];
   readonly from: Point;
   readonly to: Point;
   readonly run: Length;
@@ -28,10 +29,10 @@ export interface WallShape {
 }
 
 export function wallShapes({ corners, sides }: Plan, vaults: readonly Vault[]): readonly WallShape[] {
-  return sides.map(({ name, openTo }, i) => {
+  return sides.map(({ name, openTo, beside }, i) => {
     const [from, to] = [corners[i] as Xy, corners[(i + 1) % corners.length] as Xy];
     const top = topAlong(vaults, from, to);
-    const open = openTo === undefined ? {} : { openTo };
+    const open = { ...(openTo !== undefined && { openTo }), ...(beside && { beside }) };
     const ends = { from: pointOf(from), to: pointOf(to), run: lengthOf(distance(from, to)) };
     return { name, ...open, ...ends, top, face: faceUnder(top) };
   });
@@ -43,7 +44,7 @@ export function measureWall(
   openings: readonly OpeningMeasure[],
   features: readonly FeatureMeasure[],
 ): WallMeasure {
-  const { name, from, to, run, openTo } = wall;
+  const { name, from, to, run, openTo, beside } = wall;
   const top = wall.top.map(({ along, height }) => ({ along: lengthOf(along), height: lengthOf(height) }));
   const cuts = [...openings.filter((one) => one.wall === name).map(openingCut), ...coverCuts(name, features)];
   const surface = surfaceOf(
@@ -52,7 +53,7 @@ export function measureWall(
     openTo === undefined ? wall.face : [],
     openTo === undefined ? cuts : [],
   );
-  return { ...surface, from, to, run, top, ...(openTo === undefined ? {} : { openTo }) };
+  return { ...surface, from, to, run, top, ...(openTo === undefined ? {} : { openTo }), ...(beside && { beside }) };
 }
 
 function openingCut(opening: OpeningMeasure): Cut {

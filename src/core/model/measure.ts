@@ -121,6 +121,8 @@ export interface WallMeasure extends Surface {
   readonly top: readonly { readonly along: Length; readonly height: Length }[];
   /** Slug of the room it is open to: no wall stands here and no finish goes on it. */
   readonly openTo?: string;
+  /** Slugs of the rooms on its other side, as recorded. */
+  readonly beside?: readonly string[];
 }
 
 export interface OpeningMeasure {

@@ -195,6 +195,8 @@ export interface Convention {
   readonly hiddenBy?: readonly string[];
   /** Where it runs on a wall: at the floor, past openings and what stands there, or under the ceiling. Absent: at the floor. */
   readonly along?: 'floor' | 'ceiling';
+  /** `once`: a wall that both its rooms select is counted in the first of them. Absent: in each. */
+  readonly betweenRooms?: 'once';
   /** Coats or layers that multiply the area. */
   readonly times: number;
   /** Attribute of the option that says how many instead. */

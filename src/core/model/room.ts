@@ -59,6 +59,7 @@ export type Shape =
       readonly eastWest: Length;
       readonly northSouth: Length;
       readonly open: readonly OpenEdge[];
+      readonly beside?: readonly BesideEdge[];
     }
   | { readonly by: 'walk'; readonly walls: readonly WalkedWall[] }
   | { readonly by: 'outline'; readonly corners: readonly OutlineCorner[] };
@@ -69,12 +70,20 @@ export interface OpenEdge {
   readonly to: string;
 }
 
+/** The rooms on the other side of a wall. */
+export interface BesideEdge {
+  readonly wall: string;
+  readonly rooms: readonly string[];
+}
+
 export interface WalkedWall {
   readonly name: string;
   readonly go: Bearing;
   readonly run: Length;
   /** Slug of the room this side is open to, when there is no wall. */
   readonly openTo?: string;
+  /** Slugs of the rooms on its other side. */
+  readonly beside?: readonly string[];
 }
 
 export interface OutlineCorner {
@@ -82,6 +91,7 @@ export interface OutlineCorner {
   /** Name of the wall from this corner to the next. */
   readonly wall: string;
   readonly openTo?: string;
+  readonly beside?: readonly string[];
 }
 
 /** A hole in the floor. The room goes on above it. */

@@ -19,6 +19,7 @@ export function readMeasure({ measure }: RawCategory): Convention {
     ...(timesBy !== undefined && { timesBy }),
     ...(lay !== undefined && { lay }),
     ...(orderBy !== undefined && { orderBy }),
+    ...(measure['between-rooms'] !== undefined && { betweenRooms: measure['between-rooms'] }),
     ...(counted !== undefined && { counted }),
     ...(supplies && { supplies: supplies.map(readSupply) }),
     words,

@@ -1,4 +1,4 @@
-import type { OpenEdge, Point, Shape, VoidShape } from '../model/index.js';
+import type { BesideEdge, OpenEdge, Point, Shape, VoidShape } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import { parseLength, parseSize, type Length, isMetric } from '../../base/units/index.js';
 import { soundItems, type Checked } from './checked-record.js';
@@ -11,6 +11,7 @@ export const placeWords = [
   'ceiling',
   'floor',
   'walls',
+  'inside-walls',
   'base',
   'openings',
   'doors',
@@ -22,6 +23,9 @@ export const placeWords = [
 export interface Side {
   readonly name: string;
   readonly openTo?: string;
+  /** Rooms on its other side, and where that is written. */
+  readonly beside?: readonly string[];
+  readonly besidePath: readonly (string | number)[];
   readonly path: readonly (string | number)[];
 }
 
@@ -48,16 +52,18 @@ export function readShape(record: Checked<RawRoom>): Outcome<Shape> {
       ],
     };
   }
-  const problems = by !== 'size' && raw.open !== undefined ? [openProblem(record)] : [];
-  if (!record.sound([by]) || !record.sound(['open'])) return { problems };
+  const problems = by === 'size' ? [] : (['open', 'beside'] as const).flatMap((key) => misplaced(key, record));
+  if (!record.sound([by]) || !record.sound(['open']) || !record.sound(['beside'])) return { problems };
   const shape = shapeOf(raw);
   const walk = shape.by === 'walk' ? walkProblems(shape.walls, origin) : [];
   return { value: shape, problems: [...problems, ...walk] };
 }
 
-function openProblem({ origin }: Checked<RawRoom>): Problem {
-  const fix = 'write open-to at the wall itself';
-  return problemAt(origin, ['open'], 'open-misplaced', `'open' goes with size only`, { fix, onKey: true });
+/** Sides by compass are those of a size. */
+function misplaced(key: 'open' | 'beside', { raw, origin }: Checked<RawRoom>): readonly Problem[] {
+  if (raw[key] === undefined) return [];
+  const fix = `write ${key === 'open' ? 'open-to' : key} at the wall itself`;
+  return [problemAt(origin, [key], 'open-misplaced', `'${key}' goes with size only`, { fix, onKey: true })];
 }
 
 function shapeOf(raw: RawRoom): Shape {
@@ -67,6 +73,7 @@ function shapeOf(raw: RawRoom): Shape {
       go: wall.go,
       run: passed(readDimension(wall.run)),
       ...openTo(wall['open-to']),
+      ...besideOf(wall.beside),
     }));
     return { by: 'walk', walls };
   }
@@ -75,6 +82,7 @@ function shapeOf(raw: RawRoom): Shape {
       at: { x: passed(parseLength(corner.x)), y: passed(parseLength(corner.y)) },
       wall: corner.wall,
       ...openTo(corner['open-to']),
+      ...besideOf(corner.beside),
     }));
     return { by: 'outline', corners };
   }
@@ -82,7 +90,17 @@ function shapeOf(raw: RawRoom): Shape {
     const to = raw.open?.[wall];
     return to === undefined ? [] : [{ wall, to }];
   });
-  return { by: 'size', ...passed(parseSize(raw.size ?? '')), open };
+  const beside = sides.flatMap((wall): BesideEdge[] => {
+    const rooms = besideOf(raw.beside?.[wall]).beside;
+    return rooms ? [{ wall, rooms }] : [];
+  });
+  return { by: 'size', ...passed(parseSize(raw.size ?? '')), open, ...(beside.length > 0 && { beside }) };
+}
+
+/** One room is written without a list. */
+function besideOf(rooms: string | readonly string[] | undefined): { readonly beside?: readonly string[] } {
+  if (rooms === undefined) return {};
+  return { beside: typeof rooms === 'string' ? [rooms] : rooms };
 }
 
 function openTo(room: string | undefined): { readonly openTo?: string } {
@@ -96,14 +114,24 @@ export function sidesOf(shape: Shape): readonly Side[] {
       return sides.map((name) => ({
         name,
         ...openTo(shape.open.find(({ wall }) => wall === name)?.to),
+        ...besideOf(shape.beside?.find(({ wall }) => wall === name)?.rooms),
+        besidePath: ['beside', name],
         path: shape.open.some(({ wall }) => wall === name) ? ['open', name] : ['size'],
       }));
     case 'walk':
-      return shape.walls.map(({ name, openTo: to }, index) => ({ name, ...openTo(to), path: ['walls', index] }));
+      return shape.walls.map(({ name, openTo: to, beside }, index) => ({
+        name,
+        ...openTo(to),
+        ...besideOf(beside),
+        besidePath: ['walls', index, 'beside'],
+        path: ['walls', index],
+      }));
     case 'outline':
-      return shape.corners.map(({ wall, openTo: to }, index) => ({
+      return shape.corners.map(({ wall, openTo: to, beside }, index) => ({
         name: wall,
         ...openTo(to),
+        ...besideOf(beside),
+        besidePath: ['outline', index, 'beside'],
         path: ['outline', index],
       }));
   }

@@ -1,6 +1,7 @@
 export * from './takeoff.js';
 export { conventions } from './convention/index.js';
 export { resolvePlaces } from './resolve.js';
+export type { SharedWalls } from './convention/convention.js';
 export { conventionOf, takeOff } from './take-off.js';
 export type * from './railing/rail.js';
 export { railJoints } from './railing/joints.js';
@@ -21,7 +22,8 @@ export {
 } from './order-count.js';
 export { layPlaces } from './lay-places.js';
 export { keptLayouts, type LayOut } from './layout/index.js';
+export { countedBefore, fromOtherSide, type SelectingRoom } from './shared-walls.js';
 export { exceptProblems } from './except.js';
 export { placeText, selectionText } from './place-text.js';
 export { surfacesOf } from './convention/area.js';
-export { findPlaces, type Place } from './places.js';
+export { besideWall, findPlaces, type Place } from './places.js';

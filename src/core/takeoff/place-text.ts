@@ -16,6 +16,7 @@ export function placeText(words: readonly string[], places: readonly Place[]): s
   const walls = places.filter((place) => place.kind === 'wall');
   const openings = places.filter((place) => place.kind === 'opening');
   if (words.includes('walls')) groups.push('Walls');
+  else if (words.includes('inside-walls') && words.length === 1) groups.push('Inside walls');
   else if (walls.length > 0) groups.push(wallText(walls.map((wall) => wall.name)));
   const steps = words.includes('ceiling-steps');
   for (const place of places) {

@@ -10,7 +10,7 @@ export type Place =
   | { readonly kind: 'count'; readonly id: string; readonly name: string; readonly count: number }
   | { readonly kind: 'feature'; readonly id: string; readonly name: string; readonly feature: FeatureMeasure };
 
-/** Finds the places of one word of a selection's `at`. `walls`, `ceiling-steps`, `doors`, `windows` and `openings` mean each of them;
+/** Finds the places of one word of a selection's `at`. `walls`, `inside-walls`, `ceiling-steps`, `doors`, `windows` and `openings` mean each of them;
  *  a side of the room that is open has no wall and is left out. Undefined when the room has nothing of that name. */
 export function findPlaces(word: string, measure: RoomMeasure): readonly Place[] | undefined {
   const standing = measure.walls.filter((wall) => wall.openTo === undefined);
@@ -21,6 +21,8 @@ export function findPlaces(word: string, measure: RoomMeasure): readonly Place[]
       return [{ kind: 'surface', id: 'ceiling', name: 'Ceiling', surface: measure.ceiling }];
     case 'ceiling-steps':
       return measure.steps?.map(stepPlace);
+    case 'inside-walls':
+      return standing.filter((wall) => isInside(wall, measure)).map(wallPlace);
     case 'base':
       return [{ kind: 'base', id: 'base', name: 'Base of the walls' }];
     case 'walls':
@@ -39,6 +41,18 @@ export function findPlaces(word: string, measure: RoomMeasure): readonly Place[]
   const step = measure.steps?.find((candidate) => candidate.id === word);
   if (step) return [stepPlace(step)];
   return findFeaturePlaces(word, measure);
+}
+
+/** What is on the other side of a wall: rooms that its record names, and what its openings lead to, which may be `outside`. */
+export function besideWall({ id, beside = [] }: WallMeasure, { openings }: RoomMeasure): readonly string[] {
+  const led = openings.filter(({ wall }) => wall === id).map(({ to }) => to);
+  return [...new Set([...beside, ...led])];
+}
+
+/** Another room is on the other side, and none of its openings leads outside. */
+function isInside(wall: WallMeasure, measure: RoomMeasure): boolean {
+  const beside = besideWall(wall, measure);
+  return beside.length > 0 && !beside.includes('outside');
 }
 
 function findFeaturePlaces(word: string, measure: RoomMeasure): readonly Place[] | undefined {

@@ -4,6 +4,7 @@ import { wholePieces, withWaste } from './arithmetic/index.js';
 import { assembliesOf } from './assembly.js';
 import { numberOf } from './attribute.js';
 import { conventions, type ConventionRule } from './convention/index.js';
+import type { SharedWalls } from './convention/convention.js';
 import { countsOf } from './count.js';
 import type { Place } from './places.js';
 import type { RailJoints } from './railing/rail.js';
@@ -16,6 +17,8 @@ export interface TakeOffInput {
   readonly measure: RoomMeasure;
   /** Ends that runs of railing share; absent, none do. */
   readonly joints?: RailJoints;
+  /** What other rooms count of walls that they share with this one. */
+  readonly counted?: SharedWalls;
 }
 
 export function conventionOf(category: Category): ConventionRule | undefined {
@@ -25,7 +28,7 @@ export function conventionOf(category: Category): ConventionRule | undefined {
 /** Takes one option off for one selection: a Takeoff for each part of the option that the convention yields. Places
  *  that the convention cannot measure are listed in `unsuited`. */
 export function takeOff(
-  { selection, category, measure, joints = new Map() }: TakeOffInput,
+  { selection, category, measure, joints = new Map(), counted }: TakeOffInput,
   places: readonly Place[],
   option: Option,
 ): { takeoffs: readonly Takeoff[]; unsuited: readonly Place[] } {
@@ -38,6 +41,7 @@ export function takeOff(
       rule: category.measure,
       option,
       measure,
+      ...(counted && { counted }),
       except: selection.except ?? [],
       joints,
     });
@@ -53,8 +57,8 @@ export function takeOff(
   const [first, ...more] = takeoffs;
   if (!first) return { takeoffs: [], unsuited };
   const counts = rule.counts?.(Object.fromEntries(byPart), option) ?? [];
-  const counted = counts.length > 0 ? { ...first, counts } : first;
-  return { takeoffs: [withWords(counted, category, option, places), ...more], unsuited };
+  const whole = counts.length > 0 ? { ...first, counts } : first;
+  return { takeoffs: [withWords(whole, category, option, places), ...more], unsuited };
 }
 
 /** What the option's attributes mean, and what it makes of the walls and ceilings it fills; said once, with its first part. */

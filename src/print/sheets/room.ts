@@ -9,7 +9,7 @@ import {
   type Length,
 } from '../../base/units/index.js';
 import { printRoom, type PrintDrawing } from '../drawings.js';
-import { layoutsOnPaper, quantityLines, saidOnce } from '../../table/index.js';
+import { fromOtherSide, layoutsOnPaper, otherSideWords, quantityLines, saidOnce } from '../../table/index.js';
 import { printTable, readProse, type PrintTable, type ProseBlock as Block } from '../../write/index.js';
 import { shorten } from '../shorten.js';
 import { cautionRow, type CautionRow } from './cautions.js';
@@ -107,6 +107,7 @@ function roomFacts(room: BookRoom, look: LookUp): readonly Fact[] {
     beside: beside ? printLengthBeside(value) : '',
   });
   const level = measure.lowest === measure.highest;
+  const others = fromOtherSide(room, look);
   const walls = measure.walls.filter(({ openTo }) => openTo === undefined);
   const net = walls.reduce((sum, wall) => sum + wall.net, 0) as Area;
   return [
@@ -120,6 +121,7 @@ function roomFacts(room: BookRoom, look: LookUp): readonly Fact[] {
     ...(level
       ? [length('Ceiling height', measure.highest)]
       : [length('Height, lowest', measure.lowest), length('Height, highest', measure.highest)]),
+    ...(others.length > 0 ? [{ label: 'Insulated for sound', text: otherSideWords(others), beside: '' }] : []),
     ...measure.features.flatMap((feature) =>
       feature.facts
         .slice(0, 2)

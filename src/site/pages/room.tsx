@@ -31,7 +31,14 @@ import { SelectionCard } from '../parts/selection-card.js';
 import { SignedMark } from '../parts/signed-mark.js';
 import { counted, shownState } from '../parts/words.js';
 import { roomPath, selectionAnchor } from '../paths.js';
-import { choiceTitle, layoutTables, quantityLines, wallAsPrinted } from '../../table/index.js';
+import {
+  choiceTitle,
+  fromOtherSide,
+  layoutTables,
+  otherSideWords,
+  quantityLines,
+  wallAsPrinted,
+} from '../../table/index.js';
 import { placeLinks } from '../place-links.js';
 import { useSheet, useView } from '../sheet-context.js';
 
@@ -162,6 +169,7 @@ function contractWords({ change }: BookRoom): string {
 function RoomFacts({ room }: { room: BookRoom }): VNode {
   const { measure } = room;
   const slopes = measure.lowest !== measure.highest;
+  const beside = fromOtherSide(room, useView());
   return (
     <section aria-labelledby="facts-title">
       <h2 id="facts-title">Measured</h2>
@@ -182,6 +190,7 @@ function RoomFacts({ room }: { room: BookRoom }): VNode {
             ? { label: 'Height, lowest', value: <Len length={measure.lowest} /> }
             : { label: 'Height', value: <Len length={measure.highest} /> },
           slopes && { label: 'Height, highest', value: <Len length={measure.highest} /> },
+          beside.length > 0 && { label: 'Insulated for sound', value: otherSideWords(beside) },
           { label: 'Volume', value: printQuantity(measure.volume, 'cu ft', 0) },
           slopes && {
             label: `Floor under ${printLength(fromFeet(7))} or more`,

@@ -1,4 +1,4 @@
-import { layerStep } from '../../takeoff/index.js';
+import { besideWall, layerStep } from '../../takeoff/index.js';
 import { carries, factOf } from '../../fact/index.js';
 import type { Area } from '../../../base/units/index.js';
 import type { BookRoom, BookSelection } from '../book.js';
@@ -50,6 +50,14 @@ export function soundSchedule(look: Unscheduled): readonly SoundRow[] {
           ...(assembly !== undefined && { assembly }),
           ...(thickness !== undefined && { thickness }),
           area: (takeoffOf(selection).takeoff[0]?.net ?? 0) as Area,
+          beside: [
+            ...new Set(
+              room.measure.walls
+                .filter(({ id }) => walls.has(id))
+                .flatMap((wall) => besideWall(wall, room.measure))
+                .filter((other) => other !== 'outside'),
+            ),
+          ],
           openings: room.measure.openings.filter(({ wall }) => walls.has(wall)).map(({ mark }) => mark),
         },
       ];

@@ -236,6 +236,8 @@ export interface SoundRow {
   readonly assembly?: string;
   readonly thickness?: Length;
   readonly area: Area;
+  /** Slugs of the rooms on the other side of these walls. */
+  readonly beside: readonly string[];
   /** Marks of the openings in these walls. */
   readonly openings: readonly string[];
 }

@@ -1,4 +1,5 @@
 import { carries, factOf } from '../../fact/index.js';
+import { besideWall } from '../../takeoff/index.js';
 import { selectionsAt, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import type { ExampleRooms, ExampleSelection } from './example.js';
@@ -55,20 +56,25 @@ function weak({ slug, use, selections }: RoomView): readonly Finding[] {
   });
 }
 
-/** The wall that a bath's door shows to be shared with a bedroom, with no sound insulation on either side. */
+/** The wall that a bath's record or door shows to be shared with a bedroom, with no sound insulation on either side. */
 function missing(room: RoomView, house: HouseView): readonly Finding[] {
   if (room.use !== 'bath') return [];
   const walls = new Map<string, Finding>();
-  for (const { wall, to, mark } of room.measure.openings) {
+  const shared = room.measure.walls.flatMap((wall) => besideWall(wall, room.measure).map((to) => ({ wall, to })));
+  for (const { wall, to } of shared) {
     const beside = house.bySlug.get(to);
-    if (beside?.use !== 'bedroom' || walls.has(wall)) continue;
-    const across = beside.measure.openings.find((opening) => opening.mark === mark)?.wall;
-    const both = [...selectionsAt(room, wall), ...(across === undefined ? [] : selectionsAt(beside, across))];
+    if (beside?.use !== 'bedroom' || walls.has(wall.id)) continue;
+    const { walls: others, openings } = beside.measure;
+    const across = new Set([
+      ...others.filter((one) => one.beside?.includes(room.slug)).map(({ id }) => id),
+      ...openings.filter((opening) => opening.to === room.slug).map((opening) => opening.wall),
+    ]);
+    const both = [...selectionsAt(room, wall.id), ...[...across].flatMap((id) => selectionsAt(beside, id))];
     if (both.some(isSound)) continue;
-    const name = room.measure.walls.find(({ id }) => id === wall)?.name ?? wall;
-    walls.set(wall, {
+    const { id, name } = wall;
+    walls.set(id, {
       room: room.slug,
-      place: wall,
+      place: id,
       placeText: name,
       selections: [],
       trades: tradesOf(house, (category) => carries(category, 'sound-insulation', 'stc')),

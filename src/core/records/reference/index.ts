@@ -4,6 +4,7 @@ import { alternativeReferences } from './alternative.js';
 import { changeOrderReferences, numberReferences } from './agreement.js';
 import { beneathReferences } from './beneath.js';
 import { categoryReferences } from './category.js';
+import { besideReferences } from './beside.js';
 import { bearingReferences } from './bearing.js';
 import { courseReferences } from './courses.js';
 import { houseReferences, milestoneReferences } from './house.js';
@@ -22,6 +23,7 @@ export const references: readonly ((draft: Draft) => readonly Problem[])[] = [
   optionReferences,
   roomReferences,
   openingReferences,
+  besideReferences,
   selectionReferences,
   chosenDays,
   bearingReferences,

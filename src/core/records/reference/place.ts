@@ -1,8 +1,9 @@
 import type { Opening, Selection } from '../../model/index.js';
 import { problemAt, type Path, type Problem } from '../../../base/problem/index.js';
 import type { Draft } from '../draft.js';
-import { placeWords } from '../read-shape.js';
+import { placeWords, type Side } from '../read-shape.js';
 import type { RoomDraft } from '../read-room.js';
+import { roomsBeside } from './beside.js';
 import { some, unknown } from './unknown.js';
 
 /** Places of selections are in their room, and each has one selection of a category. Faces and runs of a feature and
@@ -86,6 +87,8 @@ function spread(place: string, { sides = [], openings }: RoomDraft, rooms: reado
     case 'base':
     case 'walls':
       return sides.filter(({ openTo }) => openTo === undefined).map(({ name }) => name);
+    case 'inside-walls':
+      return sides.filter((side) => side.openTo === undefined && isInside(side, openings)).map(({ name }) => name);
     case 'openings':
       return openings.map(({ mark }) => mark);
     case 'doors':
@@ -94,6 +97,12 @@ function spread(place: string, { sides = [], openings }: RoomDraft, rooms: reado
     default:
       return [place];
   }
+}
+
+/** As `inside-walls` of the take-off: another room is on the other side, and none of its openings leads outside. */
+function isInside(side: Side, openings: readonly Opening[]): boolean {
+  const beside = roomsBeside(side, openings);
+  return beside.length > 0 && !beside.includes('outside');
 }
 
 /** What an opening is; of one seen from here, as the room says that records it. */

@@ -10,11 +10,32 @@ export const area: ConventionRule = {
   by: 'area',
   parts: measureParts.area,
   measures: 'a surface',
-  quantify(place, { rule }) {
+  quantify(place, { rule, counted }) {
     const surfaces = surfacesOf(place);
-    return surfaces && { main: surfaces.map(({ id, name, surface }) => quantityOf(id, name, surface, rule)) };
+    return (
+      surfaces && {
+        main: surfaces.map(({ id, name, surface }) =>
+          lessCounted(quantityOf(id, name, surface, rule), place.kind === 'wall' ? counted?.get(id) : undefined),
+        ),
+      }
+    );
   },
 };
+
+/** A wall between two rooms, less what is counted of it from the other side. How far two walls of different lengths lie beside
+ *  each other is not recorded: the lesser of them is taken. */
+function lessCounted(
+  quantity: PlaceQuantity,
+  counted: readonly { readonly room: string; readonly net: number }[] = [],
+): PlaceQuantity {
+  let { net } = quantity;
+  const adjustments = counted.map(({ room, net: there }) => {
+    const amount = Math.min(net, there);
+    net -= amount;
+    return { what: `Counted from the ${room} side`, amount: -amount, why: 'a wall between two rooms is counted once' };
+  });
+  return { ...quantity, adjustments: [...quantity.adjustments, ...adjustments], net };
+}
 
 /** Surfaces of a place. A feature by its own name means its faces that stand: a hearth and its riser are named
  *  apart. */

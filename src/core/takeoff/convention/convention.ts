@@ -4,6 +4,9 @@ import type { Place } from '../places.js';
 import type { RailJoints } from '../railing/rail.js';
 import type { PlaceQuantity, TradeCount } from '../takeoff.js';
 
+/** By a wall's id, what is counted of it from its other side: in which room, and the net area of the wall there. */
+export type SharedWalls = ReadonlyMap<string, readonly { readonly room: string; readonly net: number }[]>;
+
 /** One way of measuring, named by a category's `measure.by`. */
 export interface ConventionRule {
   readonly by: string;
@@ -21,6 +24,8 @@ export interface ConventionContext {
   readonly rule: Convention;
   readonly option: Option;
   readonly measure: RoomMeasure;
+  /** What other rooms count of the walls that they share with this one, by wall. */
+  readonly counted?: SharedWalls;
   /** What the selection leaves out. */
   readonly except: readonly Exception[];
   readonly joints: RailJoints;
