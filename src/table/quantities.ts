@@ -1,6 +1,13 @@
 import type { LookUp } from '../core/book/index.js';
 import { col, layOut, type Column, type Finish, type HouseBlock, type Output, type Table } from '../sheet/index.js';
-import { countsWords, countWords, resistanceWords, supplyWords, type Takeoff } from '../core/takeoff/index.js';
+import {
+  countsWords,
+  countWords,
+  cuttingWords,
+  resistanceWords,
+  supplyWords,
+  type Takeoff,
+} from '../core/takeoff/index.js';
 import { lower } from '../base/units/index.js';
 import { namesOf } from './names-of.js';
 import { schedule } from './schedule.js';
@@ -136,6 +143,7 @@ const countedOf = ({ counts = [], assemblies = [] }: Takeoff): string =>
 const whyOf = (takeoff: Takeoff): string =>
   [
     ...takeoffSteps(takeoff).map(stepWords),
+    ...(takeoff.cutting ? cuttingWords(takeoff.cutting) : []),
     ...(takeoff.counts ?? []).map((count) => `${countWords(count)}: ${count.why}`),
     ...(takeoff.notes ?? []).map((note) => `${note.what}: ${note.words}`),
     ...(takeoff.assemblies ?? []).flatMap((assembly) => [assembly.name, ...assemblySteps(assembly).map(stepWords)]),

@@ -6,7 +6,7 @@ import type { BookSelection } from './book.js';
 import { optionId } from './draft.js';
 import { groupBy } from './group-by.js';
 
-/** Counts orders as they are bought: pieces by stock length where the product is laid out, and, where the category's record
+/** Counts orders as they are bought: pieces by stock length where the product is laid out or cut from lengths, and, where the category's record
  *  names a way of its trade, gallons, lineal feet or sheets. */
 export function orderCounter(
   selections: readonly BookSelection[],
@@ -31,8 +31,9 @@ export function orderCounter(
 /** Pieces to buy over all places, shortest first. */
 function stockOf(takeoffs: readonly Takeoff[]): Order['stock'] {
   const counts = new Map<Length, number>();
-  for (const { layout } of takeoffs) {
-    for (const { length, count } of layout?.stock ?? []) counts.set(length, (counts.get(length) ?? 0) + count);
+  for (const { layout, cutting } of takeoffs) {
+    for (const { length, count } of [...(layout?.stock ?? []), ...(cutting?.stock ?? [])])
+      counts.set(length, (counts.get(length) ?? 0) + count);
   }
   return [...counts].sort(([a], [b]) => a - b).map(([length, count]) => ({ length, count }));
 }

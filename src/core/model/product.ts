@@ -265,6 +265,7 @@ export type ScheduleName =
   | 'openings'
   | 'hardware'
   | 'railings'
+  | 'timbers'
   | 'stone'
   | 'insulation'
   | 'sound-walls'

@@ -8,6 +8,7 @@ export { wholePieces } from './arithmetic/index.js';
 export { resistanceWords } from './assembly.js';
 export { countWords, countsWords, poolCounts } from './count.js';
 export { poolSupplies, sumSupplies, supplyWords, type SupplyOrder } from './supply.js';
+export { cuttingWords } from './timber/cut.js';
 export { layPlaces } from './lay-places.js';
 export { keptLayouts, type LayOut } from './layout/index.js';
 export { exceptProblems } from './except.js';
