@@ -25,7 +25,9 @@ export const timbers = schedule<TimberRow>({
         { width: 'short' },
       ),
       col.length('length', 'Piece', ({ length }) => length),
-      col.pieces('stock', 'Cut from', ({ stock }) => stock, { width: 'short' }),
+      col.words('stock', 'Cut from', ({ stock }) => stock.map(({ length }) => printLength(length)).join(' and '), {
+        width: 'fit',
+      }),
       col.exact(0)('weight', 'Weight of one, lb', ({ pounds }) => pounds),
       col.exact(0)('weightAll', 'Weight of all, lb', ({ pounds, count }) =>
         pounds === undefined ? undefined : pounds * count,

@@ -201,7 +201,7 @@ export interface TimberRow {
   readonly length: Length;
   /** As the record has it. */
   readonly section: string;
-  /** Lengths that it is cut from. */
+  /** Lengths that its pieces are cut from, with how many pieces come from each. */
   readonly stock: readonly StockCount[];
   /** Of one piece. */
   readonly pounds?: number;
