@@ -5,14 +5,15 @@ import { part } from './part.js';
 import { railings } from './railings.js';
 import { soundWalls } from './sound-walls.js';
 import { stone } from './stone.js';
+import { timbers } from './timbers.js';
 
-/** Railings, stone, insulation by assembly, sound-rated walls. */
+/** Railings, timbers, stone, insulation by assembly, sound-rated walls. */
 export function otherSheet(look: LookUp): Sheet {
   const { climateZone } = look.book.house;
   return {
     format: 'bookmatch/sheet/1',
     id: 'schedules',
-    title: 'Railing, stone, insulation and sound schedules',
+    title: 'Railing, timber, stone, insulation and sound schedules',
     paper: 'landscape',
     blocks: [
       {
@@ -27,6 +28,7 @@ export function otherSheet(look: LookUp): Sheet {
         ],
       },
       ...part(look, { id: 'railing-part', title: 'Railings', of: railings }),
+      ...part(look, { id: 'timber-part', title: 'Timbers', of: timbers }),
       ...part(look, { id: 'stone-part', title: 'Stone', of: stone }),
       ...part(look, {
         id: 'insulation-part',

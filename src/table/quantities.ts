@@ -3,6 +3,7 @@ import { col, layOut, type Column, type Finish, type HouseBlock, type Output, ty
 import {
   countsWords,
   countWords,
+  cuttingWords,
   resistanceWords,
   statementOf,
   statementWords,
@@ -165,6 +166,7 @@ const whyOf = (takeoff: Takeoff): string =>
   [
     ...takeoffSteps(takeoff).map(stepWords),
     ...statementLines(takeoff),
+    ...(takeoff.cutting ? cuttingWords(takeoff.cutting) : []),
     ...(takeoff.counts ?? []).map((count) => `${countWords(count)}: ${count.why}`),
     ...(takeoff.notes ?? []).map((note) => `${note.what}: ${note.words}`),
     ...(takeoff.assemblies ?? []).flatMap((assembly) => [assembly.name, ...assemblySteps(assembly).map(stepWords)]),

@@ -1,6 +1,6 @@
 import type { LookUp } from '../core/book/index.js';
 import { words, type Block } from '../sheet/index.js';
-import { countWords, supplyWords } from '../core/takeoff/index.js';
+import { countWords, cuttingWords, supplyWords } from '../core/takeoff/index.js';
 import { printQuantity } from '../base/units/index.js';
 import { layoutTables } from './layouts.js';
 import { isFilled } from './part.js';
@@ -69,10 +69,11 @@ function figured(id: string, lines: readonly QuantityLine[], look: LookUp): Bloc
 }
 
 function stepsOf({ takeoff }: QuantityLine): readonly string[] {
-  const { counts = [], supplies = [], notes = [], assemblies = [], rule, source } = takeoff;
+  const { cutting, counts = [], supplies = [], notes = [], assemblies = [], rule, source } = takeoff;
   return [
     ...takeoffSteps(takeoff).map(stepWords),
     ...statementLines(takeoff),
+    ...(cutting ? cuttingWords(cutting) : []),
     ...counts.map((count) => `Counted as ${countWords(count)}: ${count.why}. Source: ${count.source}`),
     ...supplies.map(
       (supply) =>

@@ -9,6 +9,7 @@ import { railings } from './railings.js';
 import type { Schedule } from './schedule.js';
 import { soundWalls } from './sound-walls.js';
 import { stone } from './stone.js';
+import { timbers } from './timbers.js';
 
 /** The schedules that a trade's record may ask for; orders and supplies are in every handout. The same names as in `schemas/trade.schema.json`. */
 export const tradeTables = {
@@ -19,6 +20,7 @@ export const tradeTables = {
   openings,
   hardware,
   railings,
+  timbers,
   stone,
   insulation,
   'sound-walls': soundWalls,

@@ -171,8 +171,37 @@ test('timber: four 8x12 of 19 ft', () => {
   expect(trusses.counts).toEqual([{ id: 'trusses/pieces', name: 'Pieces', count: 4 }]);
   expect(fact(trusses, 'Section, nominal')).toBe('8x12');
   expect(fact(trusses, 'Board feet')).toBe('608 bd ft'); // 8 × 12 × 19 / 12 = 152 each
-  // 7.5 × 11.5 / 144 × 19 = 11.3802 cu ft each, × 36 = 409.7 lb
-  expect(fact(trusses, 'Weight')).toBe('1639 lb (410 lb each, at 36 lb / cu ft)');
+  // What it weighs follows from the option as well: test/takeoff/timber.test.ts.
+  expect(fact(trusses, 'Density')).toBe('36 lb / cu ft');
+});
+
+test('timber with a tenon at each end: pieces as they are ordered', () => {
+  const raw = {
+    kind: 'timber',
+    id: 'posts',
+    name: 'Posts',
+    count: 3,
+    length: `6'-6"`,
+    width: `7 1/2"`,
+    depth: `9 1/2"`,
+    'end-allowances': [`4"`, `2 1/2"`],
+    joinery: 'Tenons, pegged twice',
+  };
+  const posts = only(measured({ ...hall, features: [raw] }));
+  // 6'-6" + 4" + 2 1/2" = 7'-0 1/2", three of them 21'-1 1/2"
+  expect(posts.runs[0]).toMatchObject({ length: len(`21'-1 1/2"`), pieces: Array(3).fill(len(`7'-0 1/2"`)) });
+  expect(posts.runs[0]?.why).toBe(`3 of 7'-0 1/2": 6'-6" clear, 4" and 2 1/2" at the ends`);
+  expect(fact(posts, 'Joinery')).toBe('Tenons, pegged twice');
+  expect(fact(posts, 'Board feet')).toBe('140.83 bd ft'); // 8 × 10 × 7.04167 / 12 = 46.944 each
+});
+
+test('a timber in millimeters keeps its real size', () => {
+  const raw = { kind: 'timber', id: 'b', name: 'Beams', count: 2, length: '4.2 m', width: '150 mm', depth: '250 mm' };
+  const beams = only(measured({ ...hall, features: [raw] }));
+  expect(fact(beams, 'Section')).toBe('150 mm × 250 mm');
+  expect(beams.facts.some(({ label }) => label === 'Section, nominal')).toBe(false);
+  // 0.15 × 0.25 × 4.2 m = 0.1575 cu m each; 0.315 cu m at 423.776 board feet to a cubic meter
+  expect(fact(beams, 'Board feet, real size')).toBe('133.49 bd ft');
 });
 
 test('niche: back, sides, and its opening off the wall', () => {

@@ -1,11 +1,12 @@
+import type { Length } from '../../base/units/index.js';
 import type { Records } from '../model/index.js';
-import type { CountOrder } from '../price/index.js';
-import { poolCounts, sumLaid } from '../takeoff/index.js';
+import type { CountOrder, Order } from '../price/index.js';
+import { poolCounts, sumLaid, type Takeoff } from '../takeoff/index.js';
 import type { BookSelection } from './book.js';
 import { optionId } from './draft.js';
 import { groupBy } from './group-by.js';
 
-/** Counts orders as they are bought: pieces by stock length where the product is laid out, and, where the category's record
+/** Counts orders as they are bought: pieces by stock length where the product is laid out or cut from lengths, and, where the category's record
  *  names a way of its trade, gallons, lineal feet or sheets. */
 export function orderCounter(
   selections: readonly BookSelection[],
@@ -20,11 +21,22 @@ export function orderCounter(
       .filter((user) => user.supply === supply)
       .flatMap(({ takeoff }) => takeoff.filter((each) => each.part === part));
     const sum = sumLaid(supplied);
-    const laid = { stock: sum?.stock ?? [], ...(sum && { laid: { orderBy: sum.orderBy, surface: sum.surface } }) };
+    const laid = {
+      stock: sum?.stock ?? cutStock(supplied),
+      ...(sum && { laid: { orderBy: sum.orderBy, surface: sum.surface } }),
+    };
     const option = known.get(id);
     const rule = option && rules.get(option.category);
     if (!option || !rule) return laid;
     const counts = poolCounts(rule, option, supplied);
     return counts.length === 0 && rule.counted === undefined ? laid : { ...laid, counts };
   };
+}
+
+/** Pieces that timbers are cut from, over all places, shortest first. */
+function cutStock(takeoffs: readonly Takeoff[]): Order['stock'] {
+  const counts = new Map<Length, number>();
+  for (const { length, count } of takeoffs.flatMap(({ cutting }) => cutting?.stock ?? []))
+    counts.set(length, (counts.get(length) ?? 0) + count);
+  return [...counts].sort(([a], [b]) => a - b).map(([length, count]) => ({ length, count }));
 }

@@ -29,3 +29,8 @@ export function groupField(raw: Raw, key: string): Raw | undefined {
   const value = raw[key];
   return typeof value === 'object' && value !== null ? (value as Raw) : undefined;
 }
+
+export function lengthsField(raw: Raw, key: string): readonly Length[] {
+  const values: readonly unknown[] = Array.isArray(raw[key]) ? raw[key] : [];
+  return values.map((value) => lengthField({ value }, 'value'));
+}

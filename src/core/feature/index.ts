@@ -18,6 +18,8 @@ export type { ChimneyBreast } from './chimney-breast/read.js';
 export { flightOf } from './stair/measure.js';
 export type { DropEdge } from './drop-edge/read.js';
 export type { Stair } from './stair/read.js';
+export { pieceLength, type Timber } from './timber/read.js';
+export { lengthWords, poundsByDensity, sectionWords } from './timber/words.js';
 
 /** Every kind, in the order in which people meet them in the book. A new kind is one folder and one line here. */
 export const featureKinds: readonly FeatureKind<unknown>[] = [

@@ -277,6 +277,7 @@ export type ScheduleName =
   | 'openings'
   | 'hardware'
   | 'railings'
+  | 'timbers'
   | 'stone'
   | 'insulation'
   | 'sound-walls'

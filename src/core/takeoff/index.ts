@@ -20,6 +20,7 @@ export {
   type LaidCount,
   type OrderStatement,
 } from './order-count.js';
+export { cuttingWords } from './timber/cut.js';
 export { layPlaces } from './lay-places.js';
 export { keptLayouts, type LayOut } from './layout/index.js';
 export { countedBefore, fromOtherSide, type SelectingRoom } from './shared-walls.js';

@@ -9,6 +9,7 @@ import { countsOf } from './count.js';
 import type { Place } from './places.js';
 import type { RailJoints } from './railing/rail.js';
 import { suppliesOf } from './supply.js';
+import { cutTimbers } from './timber/cut.js';
 import type { PlaceQuantity, Takeoff, TakeoffNote } from './takeoff.js';
 
 export interface TakeOffInput {
@@ -94,6 +95,7 @@ function makeTakeoff(
   const needed = withWaste(net * times, share);
   const required = part.unit === 'each' || part.unit === 'lump' ? wholePieces(needed) : needed;
   const supplies = suppliesOf(rule.supplies ?? [], option, { quantity: covered, unit: part.unit });
+  const cutting = cutTimbers(places, option);
   const counts =
     part.unit === 'sq ft' ? countsOf(rule, option, { net: [net as Area], times, waste: share, whole: false }) : [];
   return {
@@ -108,6 +110,7 @@ function makeTakeoff(
     required,
     rule: rule.words,
     source: rule.source,
+    ...(cutting && { cutting }),
     ...(supplies.length > 0 && { supplies }),
     ...(counts.length > 0 && { counts }),
   };

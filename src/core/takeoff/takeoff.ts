@@ -22,6 +22,8 @@ export interface Takeoff {
   readonly source: string;
   /** Boards or sheets laid out course by course, where the category lays out. */
   readonly layout?: LayoutSummary;
+  /** Timbers, where the option says which lengths are sold. */
+  readonly cutting?: Cutting;
   /** The next four are absent where the category's record asks for none. */
   readonly supplies?: readonly SupplyQuantity[];
   readonly counts?: readonly TradeCount[];
@@ -42,6 +44,26 @@ export interface PlaceQuantity {
   readonly covered?: number;
   /** Of a railing: where its posts stand and what fills its bays. */
   readonly rail?: Rail;
+  /** Of timbers: the pieces as they are ordered. */
+  readonly timber?: TimberPieces;
+}
+
+/** Timbers of one feature, all alike. */
+export interface TimberPieces {
+  readonly count: number;
+  /** One piece, with what is added at its ends. */
+  readonly length: Length;
+  /** What one weighs: by the option's weight, else by the density of the feature's record. */
+  readonly pounds?: number;
+}
+
+/** Pieces cut from lengths that are sold. */
+export interface Cutting {
+  /** Pieces to buy by length, shortest first. */
+  readonly stock: readonly StockCount[];
+  readonly cuts: readonly Cut[];
+  /** Pieces longer than any length that is sold, in words. */
+  readonly departures: readonly string[];
 }
 
 /** The answer of the layout: what to buy, how it is cut, and where it lies. */

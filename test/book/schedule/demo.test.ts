@@ -7,7 +7,7 @@ import { feet, fromFeet } from '../../../src/base/units/index.js';
 import { demoBook } from '../../demo-house.js';
 
 const book = await demoBook('2026-04-20');
-const { finish, doors, openings, railings, stone, insulation, sound, hardware } = book.schedules;
+const { finish, doors, openings, railings, timbers, stone, insulation, sound, hardware } = book.schedules;
 
 describe('laws of the schedules, on the demo house', () => {
   test('a key is one option and an option one key, in the legend and in every cell', () => {
@@ -59,6 +59,27 @@ describe('figures worked by hand', () => {
     expect(railings.posts).toBe(15);
   });
 
+  // 24'-0" and 5 1/2" at each end: 24'-11", at 21 lb a foot 523.25 lb, the heaviest; 14'-11" and 7'-2" at 17 lb.
+  test('timbers: the pieces as they are ordered, with one weight everywhere', () => {
+    expect(timbers.map(({ place, count, pounds }) => [place, count, pounds])).toEqual([
+      ['chords', 3, expect.closeTo(523.25, 6)],
+      ['rafters', 6, expect.closeTo(253.5833, 4)],
+      ['king-posts', 3, expect.closeTo(121.8333, 4)],
+    ]);
+    for (const id of new Set(timbers.map(({ timber }) => timber.selection))) {
+      const own = timbers.filter(({ timber }) => timber.selection === id);
+      const pounds = own.reduce((sum, { count, pounds: each = 0 }) => sum + count * each, 0);
+      expect(book.selections.find((selection) => selection.id === id)?.pounds).toBeCloseTo(pounds, 6);
+    }
+    const facts = book.rooms.flatMap(({ measure }) => measure.features.flatMap((feature) => feature.facts));
+    expect(facts.filter(({ label }) => label === 'Weight')).toEqual([]);
+    // Six of 14'-11" from 16 ft; three of 7'-2" and two saw cuts, 21'-6 1/4", from one of 24 ft.
+    expect(book.orders.find(({ option }) => option === 'exposed-timber/fir-8x10-free-of-heart')?.stock).toEqual([
+      { length: fromFeet(16), count: 6 },
+      { length: fromFeet(24), count: 1 },
+    ]);
+  });
+
   // 10'-4" in 17 risers over 10 1/2" goings
   test('rake of the stair', () => {
     expect(railings.rows[0]?.slope).toBeCloseTo(124 / 17 / 10.5, 6);
@@ -106,6 +127,7 @@ test('each schedule is a CSV file with a row for each of its rows', () => {
     'schedule-openings.csv',
     'schedule-hardware.csv',
     'schedule-railings.csv',
+    'schedule-timbers.csv',
     'schedule-stone.csv',
     'schedule-insulation.csv',
     'schedule-sound-walls.csv',

@@ -7,6 +7,7 @@ import { openingSchedules } from './openings.js';
 import { railingSchedule } from './railings.js';
 import type { Schedules } from './schedule.js';
 import { stoneSchedule } from './stone.js';
+import { timberSchedule } from './timbers.js';
 
 export * from './schedule.js';
 export { handOf } from './openings.js';
@@ -19,6 +20,7 @@ export function makeSchedules(book: Omit<Book, 'schedules'>): Schedules {
     finish,
     ...openingSchedules(look, keys),
     railings: railingSchedule(look),
+    timbers: timberSchedule(look),
     stone: stoneSchedule(look),
     insulation: insulationSchedule(look),
     sound: soundSchedule(look),

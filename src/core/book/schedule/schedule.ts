@@ -1,5 +1,5 @@
 import type { OpeningMeasure, ScheduleColumn } from '../../model/index.js';
-import type { Rail } from '../../takeoff/index.js';
+import type { Rail, StockCount } from '../../takeoff/index.js';
 import type { Area, Length } from '../../../base/units/index.js';
 
 /** The schedules of the house in the trades' usual form. Rooms are slugs, or `outside`; options are `<category>/<slug>`. */
@@ -11,6 +11,7 @@ export interface Schedules {
   readonly openings: readonly OpeningRow[];
   readonly hardware: readonly HardwareSet[];
   readonly railings: RailingSchedule;
+  readonly timbers: readonly TimberRow[];
   readonly stone: readonly StoneRow[];
   readonly insulation: readonly InsulationRow[];
   readonly sound: readonly SoundRow[];
@@ -185,6 +186,26 @@ export interface RailingRow {
   readonly mount?: string;
   /** Height of the fall beside it. */
   readonly drop?: Length;
+}
+
+/** Timbers of one kind, piece by piece alike. */
+export interface TimberRow {
+  readonly room: string;
+  readonly place: string;
+  readonly name: string;
+  readonly timber: Scheduled;
+  readonly count: number;
+  /** Between what a piece is joined to, what is added at its two ends, and the piece as it is ordered. */
+  readonly clear: Length;
+  readonly ends: readonly [Length, Length];
+  readonly length: Length;
+  /** As the record has it. */
+  readonly section: string;
+  /** Lengths that its pieces are cut from, with how many pieces come from each. */
+  readonly stock: readonly StockCount[];
+  /** Of one piece. */
+  readonly pounds?: number;
+  readonly joinery?: string;
 }
 
 export interface StoneRow {

@@ -81,7 +81,11 @@ export const finishes = {
         tells: 'Width that a board, sheet or casing covers.',
         readers: ['layouts', 'take-off in boards and sheets', 'take-off of casing'],
       },
-      stock: { kind: 'lengths', tells: 'Lengths that are sold.', readers: ['layouts', 'take-off in sheets'] },
+      stock: {
+        kind: 'lengths',
+        tells: 'Lengths that are sold.',
+        readers: ['layouts', 'take-off in sheets', 'cutting of timbers'],
+      },
       'end-trim': {
         kind: 'length',
         tells: 'What comes off the two ends of every board together before it is laid; absent, nothing.',

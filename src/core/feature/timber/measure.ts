@@ -1,47 +1,54 @@
 import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
 import type { Outcome } from '../../../base/problem/index.js';
-import { feet, printLength, type Length } from '../../../base/units/index.js';
+import { feet, printLength, type Length, printQuantity } from '../../../base/units/index.js';
 import { boardFeet, nominalInches } from './board-feet.js';
-import type { Timber } from './read.js';
+import { pieceLength, type Timber } from './read.js';
+import { lengthWords, sectionWords } from './words.js';
 
-/** Pieces and their total length; board feet by nominal size; weight by dressed size where the density is given. */
+/** Pieces as they are ordered, with their ends, and their total length; board feet by nominal size. What they weigh follows from the
+ *  option that stands: see the take-off. */
 export function measure(data: Timber, feature: FeatureRecord): Outcome<FeatureMeasure> {
-  const { count, length } = data;
+  const { count } = data;
+  const length = pieceLength(data);
   const pieces = Array.from({ length: count }, () => length);
   const value: FeatureMeasure = {
     kind: 'timber',
     id: feature.id,
     name: feature.name,
     faces: [],
-    runs: [{ id: `${feature.id}/length`, name: 'Total length', length: (length * count) as Length, pieces }],
+    runs: [
+      {
+        id: `${feature.id}/length`,
+        name: 'Total length',
+        length: (length * count) as Length,
+        pieces,
+        why: `${count} of ${printLength(length)}: ${lengthWords(data)}`,
+      },
+    ],
     counts: [{ id: `${feature.id}/pieces`, name: 'Pieces', count }],
     covers: [],
-    facts: factsOf(data),
+    facts: factsOf(data, length),
   };
   return { value, problems: [] };
 }
 
-function factsOf({ count, length, width, depth, species, density }: Timber): FeatureMeasure['facts'] {
-  const [thick, wide] = [nominalInches(width), nominalInches(depth)].sort((a, b) => a - b) as [number, number];
-  const board = boardFeet(thick, wide, feet(length)) * count;
-  const volume = feet(width) * feet(depth) * feet(length) * count;
-  const facts = [
+function factsOf(data: Timber, length: Length): FeatureMeasure['facts'] {
+  const { count, width, depth, species, density, joinery, isMetric } = data;
+  const [thick, wide] = (
+    isMetric ? [feet(width) * 12, feet(depth) * 12] : [nominalInches(width), nominalInches(depth)]
+  ).sort((a, b) => a - b) as [number, number];
+  const board = isMetric ? (thick * wide * feet(length)) / 12 : boardFeet(thick, wide, feet(length));
+  return [
     { label: 'Pieces', text: `${count} of ${printLength(length)}` },
-    { label: 'Section, dressed', text: `${printLength(width)} × ${printLength(depth)}` },
-    { label: 'Section, nominal', text: `${thick}x${wide}` },
-    { label: 'Board feet', text: `${round(board, 100)} bd ft` },
+    ...(length === data.length ? [] : [{ label: 'Length', text: lengthWords(data) }]),
+    { label: isMetric ? 'Section' : 'Section, dressed', text: sectionWords(data) },
+    ...(isMetric ? [] : [{ label: 'Section, nominal', text: `${thick}x${wide}` }]),
+    {
+      label: isMetric ? 'Board feet, real size' : 'Board feet',
+      text: `${Math.round(board * count * 100) / 100} bd ft`,
+    },
+    ...(joinery === undefined ? [] : [{ label: 'Joinery', text: joinery }]),
+    ...(species === undefined ? [] : [{ label: 'Species', text: species }]),
+    ...(density === undefined ? [] : [{ label: 'Density', text: printQuantity(density, 'lb / cu ft') }]),
   ];
-  if (species) facts.push({ label: 'Species', text: species });
-  if (density !== undefined) {
-    const each = round((volume * density) / count, 1);
-    facts.push({
-      label: 'Weight',
-      text: `${round(volume * density, 1)} lb (${each} lb each, at ${density} lb / cu ft)`,
-    });
-  }
-  return facts;
-}
-
-function round(value: number, parts: number): number {
-  return Math.round(value * parts) / parts;
 }

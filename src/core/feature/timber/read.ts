@@ -1,26 +1,48 @@
 import type { Length } from '../../../base/units/index.js';
-import { lengthField, numberField, textField, type Raw } from '../field.js';
+import { lengthField, lengthsField, numberField, textField, type Raw } from '../field.js';
 
 export interface Timber {
   readonly count: number;
+  /** Clear, between what it is joined to. */
   readonly length: Length;
+  /** What is added at its two ends. */
+  readonly ends: readonly [Length, Length];
   /** Dressed section, the smaller side first by custom. */
   readonly width: Length;
   readonly depth: Length;
+  /** The section is written in millimeters: it is sawn to that size, and no inch size stands for it. */
+  readonly isMetric: boolean;
+  /** How its ends are cut and joined. */
+  readonly joinery?: string;
   readonly species?: string;
   /** Pounds for each cubic foot. */
   readonly density?: number;
 }
 
 export function read(raw: Raw): Timber {
-  const species = textField(raw, 'species');
-  const density = Number.parseFloat(textField(raw, 'density'));
+  const [species, joinery] = [textField(raw, 'species'), textField(raw, 'joinery')];
+  const [first = 0, second = 0] = lengthsField(raw, 'end-allowances');
+  const density = readDensity(textField(raw, 'density'));
   return {
     count: numberField(raw, 'count', 0),
     length: lengthField(raw, 'length'),
     width: lengthField(raw, 'width'),
     depth: lengthField(raw, 'depth'),
+    ends: [first as Length, second as Length],
+    isMetric: [textField(raw, 'width'), textField(raw, 'depth')].some((text) => /[\d\s](?:mm|cm|m)\s*$/u.test(text)),
+    ...(joinery === '' ? {} : { joinery }),
     ...(species === '' ? {} : { species }),
     ...(Number.isNaN(density) ? {} : { density }),
   };
+}
+
+/** Pounds for each cubic foot, of which a kilogram for a cubic metre is 0.0624…. Source: NIST SP 811 B.8. */
+function readDensity(text: string): number {
+  const number = Number.parseFloat(text);
+  return text.includes('kg') ? (number / 0.45359237) * 0.3048 ** 3 : number;
+}
+
+/** Length of a piece as it is ordered. */
+export function pieceLength({ length, ends: [first, second] }: Pick<Timber, 'length' | 'ends'>): Length {
+  return (length + first + second) as Length;
 }

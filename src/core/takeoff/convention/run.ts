@@ -4,6 +4,7 @@ import {
   type Convention,
   type OpeningMeasure,
   type RoomMeasure,
+  type Run,
   type WallMeasure,
 } from '../../model/index.js';
 import { feet, type Length } from '../../../base/units/index.js';
@@ -11,6 +12,7 @@ import { baseLength, casingLength } from '../arithmetic/index.js';
 import { placesLeftOut, stretchesLeftOut } from '../except.js';
 import { hides } from '../hidden.js';
 import type { PlaceQuantity } from '../takeoff.js';
+import { timberPieces } from '../timber/pieces.js';
 import type { ConventionContext, ConventionRule } from './convention.js';
 
 /** Lineal feet: base along walls less openings, casing around openings, edges and runs of features. */
@@ -27,10 +29,10 @@ export const run: ConventionRule = {
       case 'opening':
         return { main: [trimAround(place.opening, place.name, context)] };
       case 'run':
-        return { main: [plain(place.id, place.name, place.run.length)] };
+        return { main: [alongRun(place.id, place.name, place.run, context)] };
       case 'feature': {
         const first = place.feature.runs[0];
-        return first && { main: [plain(place.id, `${place.name}, ${first.name}`, first.length)] };
+        return first && { main: [alongRun(place.id, `${place.name}, ${first.name}`, first, context)] };
       }
       case 'surface':
         if (place.id !== 'ceiling' && place.id !== 'floor') return undefined;
@@ -43,6 +45,17 @@ export const run: ConventionRule = {
 
 function plain(place: string, name: string, length: Length): PlaceQuantity {
   return { place, name, gross: feet(length), adjustments: [], net: feet(length) };
+}
+
+/** A run of a feature; timbers with their pieces. */
+function alongRun(place: string, name: string, run: Run, { measure, option }: ConventionContext): PlaceQuantity {
+  const feature = measure.features.find(({ runs }) => runs.includes(run));
+  const timber = timberPieces(feature, option);
+  return {
+    ...plain(place, name, run.length),
+    ...(run.why !== undefined && { why: run.why }),
+    ...(timber && { timber }),
+  };
 }
 
 /** Base along each standing wall that is not left out. */
