@@ -3,6 +3,7 @@ export { conventions } from './convention/index.js';
 export { conventionOf, resolvePlaces, takeOff } from './take-off.js';
 export { wholePieces } from './arithmetic/index.js';
 export { assemblyAsPrinted, coatsWords, takeoffAsPrinted, timesOf } from './as-printed.js';
+export { hingesOf } from './beside.js';
 export { resistanceWords } from './assembly.js';
 export { countWords, countsWords, poolCounts } from './count.js';
 export { poolSupplies, sumSupplies, supplyWords, type SupplyOrder } from './supply.js';

@@ -46,6 +46,32 @@ describe('laws of the schedules, on the demo house', () => {
 });
 
 describe('figures worked by hand', () => {
+  // The dark bronze lever is on twelve doors: a pair (D02), six that pass (D03, D04, D07, D08, D15, D17), five that lock (D05, D13,
+  // D16, D18, D19).
+  test('hardware sets are one product in one function', () => {
+    const lever = hardware.filter(({ option }) => option === 'door-hardware/dark-bronze-lever');
+    expect(lever.map(({ function: locks, leaves, doors: own }) => [locks, leaves, own.length])).toEqual([
+      ['passage', 'single', 6],
+      ['privacy', 'single', 5],
+      ['passage', 'pair', 1],
+    ]);
+    expect(lever[2]?.more.map(({ what, count }) => [what, count])).toEqual([
+      ['Dummy trim for the second leaf', 1],
+      ['Flush bolt', 2],
+    ]);
+  });
+
+  // Doors of the joiner that swing: eight leaves of 8'-0" (D03, D04, D05, D07, D08, D10, D13, D15) with four each, a pair of them (D02)
+  // with eight, four of 6'-8" (D16 to D19) with three each: 32 + 8 + 12 = 52. D03, D13 and D15 are open on the doors' allowance, which stands for them: 40 are counted today.
+  test('hinges are bought once, with the doors', () => {
+    expect(book.supplies.filter(({ what }) => what.startsWith('Hinges')).map(({ required }) => required)).toEqual([40]);
+    const scheduled = doors
+      .filter(({ hinges }) => hinges?.with === 'door')
+      .reduce((sum, { hinges }) => sum + (hinges?.count ?? 0), 0);
+    expect(scheduled).toBe(52);
+    expect(hardware.map(({ holds }) => holds).join(' ')).not.toContain('hinges');
+  });
+
   // Posts no more than 4 ft apart, and at both ends: 14 ft in 4 spaces, 12 ft in 3, 3'-6" in 1; the stair is 17.05 ft
   // along the slope, in 5.
   test('posts of the railing that stands for now', () => {

@@ -1,4 +1,4 @@
-import type { OpeningMeasure, ScheduleColumn } from '../../model/index.js';
+import type { DoorFacts, OpeningMeasure, ScheduleColumn } from '../../model/index.js';
 import type { Area, Length } from '../../../base/units/index.js';
 
 /** The schedules of the house in the trades' usual form. Rooms are slugs, or `outside`; options are `<category>/<slug>`. */
@@ -101,6 +101,17 @@ export interface DoorRow {
   readonly jamb: Jamb;
   /** Gap left beneath the leaf, over the finish floor. */
   readonly undercut?: Length;
+  readonly function?: NonNullable<DoorFacts['function']>;
+  readonly stop?: NonNullable<DoorFacts['stop']>;
+  readonly fireRating?: string;
+  readonly glass?: string;
+  /** Of the metal: hinges and trim are of one finish. */
+  readonly finish?: string;
+  /** By the height of each leaf that swings, and with what they are bought; in `twice` both count them. */
+  readonly hinges?: { readonly count: number; readonly with?: 'door' | 'hardware' | 'twice' };
+  /** Is its function among those that the hardware is made in? Absent where either is not told. */
+  readonly functionIsMade?: boolean;
+  readonly isFlush?: boolean;
   /** Casing and the like on each side. */
   readonly trim: readonly Trim[];
   readonly hardware?: Scheduled & { readonly set?: string };
@@ -139,8 +150,11 @@ export interface OpeningRow {
 }
 
 export interface HardwareSet {
-  /** `H1`, `H2`, in the order of the options. */
+  /** `H1`, `H2`, in the order of the options and of their functions. One set is one product in one function, for one leaf or a
+   *  pair. */
   readonly set: string;
+  readonly function?: NonNullable<DoorFacts['function']>;
+  readonly leaves: 'single' | 'pair';
   readonly option: string;
   readonly name: string;
   readonly product: string;
@@ -149,6 +163,8 @@ export interface HardwareSet {
   readonly backset?: Length;
   /** What one set holds. */
   readonly holds?: string;
+  /** What a pair has more, for the leaf that opens second. */
+  readonly more: readonly { readonly what: string; readonly count: number; readonly unit: string }[];
   readonly doors: readonly {
     readonly mark: string;
     readonly standing: Standing;
