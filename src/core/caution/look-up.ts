@@ -1,7 +1,7 @@
 import type { Category } from '../model/index.js';
 import type { HouseView, RoomView, SelectionView } from './view.js';
 
-export { breastOf, edgeOf, stairOf } from './feature-data.js';
+export { breastOf, edgeOf, stairOf } from '../feature/index.js';
 
 /** Selections at a place, with those of the whole feature when the place is one of its faces. */
 export function selectionsAt(room: RoomView, place: string): readonly SelectionView[] {

@@ -1,6 +1,6 @@
 import type { Stair } from '../feature/index.js';
 import type { FeatureMeasure, RoomMeasure } from '../model/index.js';
-import { stairOf } from './feature-data.js';
+import { stairOf } from '../feature/index.js';
 
 /** What is asked of a room. */
 interface Standing {

@@ -276,6 +276,7 @@ export type ScheduleName =
   | 'stone'
   | 'insulation'
   | 'sound-walls'
+  | 'paint'
   | 'backing';
 
 /** Something a trade provides, such as blocking for a railing: needs of options and categories name its id. */

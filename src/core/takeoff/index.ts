@@ -1,7 +1,7 @@
 export * from './takeoff.js';
 export { conventions } from './convention/index.js';
 export { conventionOf, resolvePlaces, takeOff } from './take-off.js';
-export { wholePieces } from './arithmetic/index.js';
+export { leafFaces, timberFaces, treadFaces, trimFaces, wholePieces } from './arithmetic/index.js';
 export { assemblyAsPrinted, coatsWords, takeoffAsPrinted, timesOf } from './as-printed.js';
 export { hingesOf } from './beside.js';
 export { resistanceWords } from './assembly.js';

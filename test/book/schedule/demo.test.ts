@@ -45,6 +45,45 @@ describe('laws of the schedules, on the demo house', () => {
   });
 });
 
+describe('paint by room, surface and sheen', () => {
+  const of = (room: string, surface: string) =>
+    book.schedules.paint.filter((row) => row.room === room && row.surface === surface);
+
+  // Three chords of 24 ft, 38" around: 228. The kitchen's beams under its ceiling on three sides: 54 ft × 24 1/2" = 110.25.
+  test('timber on the sides that are seen', () => {
+    expect(of('great-room', 'Exposed timber')[0]?.area).toBeCloseTo(228, 6);
+    const [beams] = of('kitchen', 'Exposed timber');
+    if (beams) expect(beams.area).toBeCloseTo(110.25, 6);
+  });
+
+  // D10: 2 × 2.5 × 8 = 40, and 1 3/8" around 21 ft, 2.40625; one pane of paint in the room that records it.
+  test('a door once, both faces and its edges', () => {
+    expect(of('kitchen', 'Interior door').map(({ area, sheen, coats }) => [area, sheen, coats])).toEqual([
+      [expect.closeTo(42.40625, 6), 'satin', 2],
+    ]);
+    expect(of('pantry', 'Interior door')).toEqual([]);
+  });
+
+  // 10'-4" of rise by 3'-6": 36.17.
+  test('parts of a stair: the oak risers that are chosen are clear as the treads are', () => {
+    expect(of('stair-hall', 'Risers').map(({ area, paint }) => [area, paint])).toEqual([
+      [expect.closeTo((124 / 12) * 3.5, 6), 'paint/clear-matte-oil-varnish'],
+    ]);
+    expect(of('stair-hall', 'Treads').map(({ paint }) => paint)).toEqual(['paint/clear-matte-oil-varnish']);
+  });
+
+  test('walls and ceilings are those that are taken off', () => {
+    const taken = book.selections
+      .filter(({ category, state }) => category === 'paint' && state !== 'open')
+      .flatMap(({ takeoff }) => takeoff);
+    const rows = book.schedules.paint.filter(
+      ({ surface, standing }) => standing === 'chosen' && (surface === 'Walls' || surface === 'Ceiling'),
+    );
+    const sum = (list: readonly number[]) => list.reduce((total, one) => total + one, 0);
+    expect(sum(rows.map(({ area }) => area))).toBeCloseTo(sum(taken.map(({ net }) => net)), 6);
+  });
+});
+
 describe('figures worked by hand', () => {
   // The dark bronze lever is on twelve doors: a pair (D02), six that pass (D03, D04, D07, D08, D15, D17), five that lock (D05, D13,
   // D16, D18, D19).
@@ -135,6 +174,7 @@ test('each schedule is a CSV file with a row for each of its rows', () => {
     'schedule-stone.csv',
     'schedule-insulation.csv',
     'schedule-sound-walls.csv',
+    'schedule-paint.csv',
     'schedule-backing.csv',
   ]);
   const lines = (name: string) => files.get(name)?.trimEnd().split('\r\n').length;

@@ -13,6 +13,29 @@ export interface Schedules {
   readonly stone: readonly StoneRow[];
   readonly insulation: readonly InsulationRow[];
   readonly sound: readonly SoundRow[];
+  /** By room, surface and sheen. */
+  readonly paint: readonly PaintRow[];
+}
+
+/** One surface of a room with one paint on it: walls, ceiling, base, casing, doors, parts of a stair, timber. */
+export interface PaintRow {
+  readonly room: string;
+  /** What is coated: `Walls`, `Base`, `Doors` … */
+  readonly surface: string;
+  readonly placeText: string;
+  /** The selection that is coated, or that is the paint itself. */
+  readonly selection: string;
+  readonly standing: Standing;
+  /** Id and name of the paint. */
+  readonly paint: string;
+  readonly name: string;
+  readonly sheen: string;
+  /** Of one coat, without waste. */
+  readonly area: Area;
+  readonly coats: number;
+  readonly gallons?: number;
+  /** How the area was figured. */
+  readonly why: string;
 }
 
 /** `standard`: nothing is chosen yet, and the contract's standard stands for now. `open`: nothing stands at all. */

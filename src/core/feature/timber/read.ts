@@ -7,6 +7,8 @@ export interface Timber {
   /** Dressed section, the smaller side first by custom. */
   readonly width: Length;
   readonly depth: Length;
+  /** Sides that are seen: of a beam under a ceiling three. */
+  readonly sides: 3 | 4;
   readonly species?: string;
   /** Pounds for each cubic foot. */
   readonly density?: number;
@@ -20,6 +22,7 @@ export function read(raw: Raw): Timber {
     length: lengthField(raw, 'length'),
     width: lengthField(raw, 'width'),
     depth: lengthField(raw, 'depth'),
+    sides: numberField(raw, 'sides', 4) === 3 ? 3 : 4,
     ...(species === '' ? {} : { species }),
     ...(Number.isNaN(density) ? {} : { density }),
   };

@@ -3,6 +3,7 @@
 export * from './base.js';
 export * from './board-coverage.js';
 export * from './casing.js';
+export * from './coated.js';
 export * from './hinges.js';
 export * from './insulation.js';
 export * from './paint.js';

@@ -1,5 +1,8 @@
-import type { ChimneyBreast, DropEdge, Stair } from '../feature/index.js';
 import type { FeatureMeasure } from '../model/index.js';
+import type { ChimneyBreast } from './chimney-breast/read.js';
+import type { DropEdge } from './drop-edge/read.js';
+import type { Stair } from './stair/read.js';
+import type { Timber } from './timber/read.js';
 
 /** A chimney breast's record, when the feature is one. */
 export function breastOf({ kind, data }: FeatureMeasure): ChimneyBreast | undefined {
@@ -12,4 +15,8 @@ export function stairOf({ kind, data }: FeatureMeasure): Stair | undefined {
 
 export function edgeOf({ kind, data }: FeatureMeasure): DropEdge | undefined {
   return kind === 'drop-edge' ? (data as DropEdge | undefined) : undefined;
+}
+
+export function timberOf({ kind, data }: FeatureMeasure): Timber | undefined {
+  return kind === 'timber' ? (data as Timber | undefined) : undefined;
 }
