@@ -11,19 +11,31 @@ const columns: readonly Column<DoorRow>[] = [
   col.length('width', 'Width', ({ width }) => width),
   col.length('height', 'Height', ({ height }) => height),
   col.length('leaf', 'Leaf', ({ thickness }) => thickness),
-  col.finish('door', 'Door', ({ door }, names) => finishOf(door, names), { width: 'words' }),
+  col.finish('door', 'Door', ({ door }, names) => finishOf(door, names), { width: 'long' }),
   col.words('core', 'Core', ({ core }) => core && capital(`${core} core`), { under: 'door' }),
   col.words('face', 'Face', ({ face }) => face && capital(face), { under: 'door' }),
+  col.words('glass', 'Glass', ({ glass }) => glass && capital(glass), { under: 'door' }),
+  col.words('fireRating', 'Fire rating', ({ fireRating }) => fireRating && `Rated ${fireRating}`, { under: 'door' }),
   col.swing('swing', '', swingOf, { under: 'moves' }),
-  col.words('moves', 'How it moves', movesOf, { width: 'words' }),
-  col.length('roughWidth', 'Rough width', ({ rough }) => rough?.width),
-  col.length('roughHeight', 'Rough height', ({ rough }) => rough?.height),
-  col.length('jamb', 'Jamb', ({ jamb }) => jamb.made),
-  col.length('wall', 'Wall', ({ jamb }) => jamb.wall),
+  col.words('moves', 'How it moves', movesOf, { width: 'long' }),
+  col.length('roughWidth', 'Rough width, height', ({ rough }) => rough?.width),
+  col.length('roughHeight', 'Rough height', ({ rough }) => rough?.height, { under: 'roughWidth' }),
+  col.length('jamb', 'Jamb, wall', ({ jamb }) => jamb.made),
+  col.length('wall', 'Wall', ({ jamb }) => jamb.wall, { under: 'jamb' }),
+  col.words('function', 'Function', ({ function: locks }) => locks && capital(locks), { width: 'fit' }),
+  col.words('stop', 'Stop', ({ stop }) => stop && (stop === 'none' ? 'No stop' : `${capital(stop)} stop`), {
+    under: 'function',
+  }),
   col.length('undercut', 'Undercut', ({ undercut }) => undercut),
+  col.count('hinges', 'Hinges', ({ hinges }) => hinges?.count),
+  col.words('hingesWith', 'Bought with', ({ hinges }) => hinges?.with && hingesWith[hinges.with], {
+    under: 'hinges',
+    not: ['pdf'],
+  }),
   col.lines('trim', 'Trim', ({ trim }, names) => trimOf(trim, names), { width: 'words' }),
   col.mark('set', 'Set', setOf, { width: 'fit' }),
   col.finish('hardware', 'Hardware', ({ hardware }, names) => finishOf(hardware, names), { not: ['pdf'] }),
+  col.words('hardwareFinish', 'Finish', ({ finish }) => finish && capital(finish), { under: 'set', not: ['pdf'] }),
   col.words('remarks', 'Remarks', remarksOf, { width: 'long' }),
   col.words('note', 'Note', ({ note }) => note, { under: 'remarks' }),
 ];
@@ -68,11 +80,16 @@ function setOf({ hardware }: DoorRow) {
   return { text: set, bracketed: standing === 'standard', place: { to: 'set', id: set } } as const;
 }
 
+const hingesWith = { door: 'With the door', hardware: 'With the hardware', twice: 'With both' } as const;
+
 /** What the figures say by themselves. */
-function remarksOf({ fits, madeHeight, jamb }: DoorRow): string {
+function remarksOf({ fits, madeHeight, jamb, hinges, functionIsMade, isFlush, function: locks }: DoorRow): string {
   const made = madeHeight === undefined ? '' : ` (made ${printLength(madeHeight)} high)`;
   return [
     fits === false ? `Not made in this size${made}: no rough opening until one of them changes` : '',
+    functionIsMade === false ? `Hardware is not made in ${locks ?? 'this function'}` : '',
+    hinges?.with === 'twice' ? 'Hinges come with the door and with the hardware: buy them once' : '',
+    isFlush ? 'Flush in the wall, no casing' : '',
     jamb.reaches === false ? 'Wall deeper than the jamb: extension, or a deeper jamb' : '',
   ]
     .filter((remark) => remark !== '')

@@ -1,19 +1,20 @@
 import type { LookUp } from '../core/book/index.js';
 import { words, type Block, type Sheet } from '../sheet/index.js';
 import { insulation } from './insulation.js';
+import { paint } from './paint.js';
 import { part } from './part.js';
 import { railings } from './railings.js';
 import { soundWalls } from './sound-walls.js';
 import { stone } from './stone.js';
 import { timbers } from './timbers.js';
 
-/** Railings, timbers, stone, insulation by assembly, sound-rated walls. */
+/** Railings, timbers, stone, insulation by assembly, sound-rated walls, paint. */
 export function otherSheet(look: LookUp): Sheet {
   const { climateZone } = look.book.house;
   return {
     format: 'bookmatch/sheet/1',
     id: 'schedules',
-    title: 'Railing, timber, stone, insulation and sound schedules',
+    title: 'Railing, timber, stone, insulation, sound and paint schedules',
     paper: 'landscape',
     blocks: [
       {
@@ -50,6 +51,7 @@ export function otherSheet(look: LookUp): Sheet {
           ),
         ],
       }),
+      ...part(look, { id: 'paint-part', title: 'Paint by room, surface and sheen', of: paint }),
     ],
   };
 }

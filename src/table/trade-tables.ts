@@ -5,6 +5,7 @@ import { finishes, finishKeys, finishRemarks } from './finish.js';
 import { hardware } from './hardware.js';
 import { insulation } from './insulation.js';
 import { openings } from './openings.js';
+import { paint } from './paint.js';
 import { railings } from './railings.js';
 import type { Schedule } from './schedule.js';
 import { soundWalls } from './sound-walls.js';
@@ -24,5 +25,6 @@ export const tradeTables = {
   stone,
   insulation,
   'sound-walls': soundWalls,
+  paint,
   backing,
 } as const satisfies Readonly<Record<ScheduleName, Schedule>>;

@@ -169,3 +169,35 @@ describe('floors that meet at a door', () => {
     expect(seenBy('floor-build-up', pair).map(({ id }) => id)).toEqual(['floor-build-up/a/north']);
   });
 });
+
+describe('lock of a bath or bedroom', () => {
+  const lock = (
+    use: RoomView['use'],
+    beside: RoomView['use'],
+    locks?: 'passage' | 'privacy' | 'dummy' | 'entry',
+  ): readonly Caution[] => {
+    const at = (to: string) => opening({ to, ...(locks && { door: { function: locks } }) });
+    return seenBy('privacy-at-door', [
+      room({ slug: 'one', use, measure: { openings: [at('other')] } }),
+      room({ slug: 'other', use: beside, measure: { openings: [{ ...at('one'), own: false }] } }),
+    ]);
+  };
+
+  test.each([
+    ['bath', 'hall', 'passage', 1],
+    ['bath', 'hall', 'dummy', 1],
+    ['bath', 'hall', 'privacy', 0],
+    ['powder', 'mudroom', 'passage', 1],
+    ['bedroom', 'hall', 'passage', 1],
+    ['bedroom', 'closet', 'passage', 0],
+    ['bath', 'closet', 'passage', 0],
+    ['bedroom', 'bath', 'passage', 1],
+    ['study', 'hall', 'passage', 0],
+  ] as const)('of a %s to a %s, as %s: %i', (use, beside, locks, count) => {
+    expect(lock(use, beside, locks)).toHaveLength(count);
+  });
+
+  test('says nothing where no function is recorded', () => {
+    expect(lock('bath', 'hall')).toHaveLength(0);
+  });
+});

@@ -72,8 +72,13 @@ function roomOf(slug: string, of: ExampleRoom, openings: readonly OpeningMeasure
 }
 
 function openingsOf(openings: ExampleRoom['openings'] = {}): readonly OpeningMeasure[] {
-  return Object.entries(openings).map(([mark, { width, ...more }]) =>
-    opening({ mark, ...more, ...(width !== undefined && { width: len(width) }) }),
+  return Object.entries(openings).map(([mark, { width, function: locks, ...more }]) =>
+    opening({
+      mark,
+      ...more,
+      ...(locks && { door: { function: locks } }),
+      ...(width !== undefined && { width: len(width) }),
+    }),
   );
 }
 

@@ -112,6 +112,7 @@ export const codesByPage = {
     'opening-above-ceiling',
     'openings-overlap',
     'door-sill',
+    'door-fact',
     'mark-duplicate',
     'mark-unknown',
     'opening-to-itself',

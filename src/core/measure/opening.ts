@@ -38,9 +38,9 @@ export function openingsOf(
 }
 
 function ownOpening(record: OwnOpening): Placed {
-  const { mark, kind, wall, at, width, height, sill, to, hinge, swing, operation } = record;
+  const { mark, kind, wall, at, width, height, sill, to, hinge, swing, operation, door } = record;
   const area = (feet(width) * feet(height)) as Area;
-  const sides = { ...(hinge ? { hinge } : {}), ...(swing === undefined ? {} : { swing }) };
+  const sides = { ...(hinge ? { hinge } : {}), ...(swing === undefined ? {} : { swing }), ...(door && { door }) };
   return { mark, kind, wall, at, width, height, sill, to, own: true, area, record, operation, ...sides };
 }
 

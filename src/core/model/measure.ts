@@ -1,4 +1,4 @@
-import type { Point, Opening } from './room.js';
+import type { DoorFacts, Point, Opening } from './room.js';
 import type { Area, Length, Volume } from '../../base/units/index.js';
 
 /** A closed outline, not repeating the first point. Counter-clockwise in its own x and y, unless said otherwise. */
@@ -145,6 +145,7 @@ export interface OpeningMeasure {
   readonly hinge?: 'left' | 'right';
   readonly swing?: string;
   readonly operation: 'swing' | 'pocket' | 'sliding' | 'double' | 'fixed';
+  readonly door?: DoorFacts;
 }
 
 export interface FeatureMeasure {

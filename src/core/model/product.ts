@@ -226,11 +226,19 @@ export interface SupplyRule {
   readonly when: readonly { readonly attribute: string; readonly says: readonly string[] }[];
   /** Attribute whose text goes with the name: the color of the grout. */
   readonly namedBy?: string;
+  /** What it goes with where that is not the net quantity. */
+  readonly goesWith?: GoesWith;
   readonly pack?: { readonly name: string; readonly holds: number };
   readonly waste: Decimal;
   readonly why?: string;
   readonly source: string;
 }
+
+/** Things that are counted beside a net quantity, each with its unit. */
+export const goesWithUnits = { 'outside-corners': 'lin ft', pairs: 'each', hinges: 'each' } as const satisfies Readonly<
+  Record<string, Unit>
+>;
+export type GoesWith = keyof typeof goesWithUnits;
 
 /** A wall, ceiling or floor with framing in it, of which the option fills the cavity. The option's attribute `r-value` is
  *  the cavity's. Resistances are in ft²·h·°F/Btu. */
@@ -281,6 +289,7 @@ export type ScheduleName =
   | 'stone'
   | 'insulation'
   | 'sound-walls'
+  | 'paint'
   | 'backing';
 
 /** Something a trade provides, such as blocking for a railing: needs of options and categories name its id. */

@@ -176,8 +176,24 @@ export interface OwnOpening {
   /** Doors: the room the leaf swings into (a slug), or a kind that does not swing. */
   readonly swing?: string;
   readonly operation: 'swing' | 'pocket' | 'sliding' | 'double' | 'fixed';
+  /** What a door is asked for beside its size. */
+  readonly door?: DoorFacts;
   readonly note?: string;
   readonly path: Path;
+}
+
+export const doorFunctions = ['passage', 'privacy', 'dummy', 'entry'] as const;
+
+export interface DoorFacts {
+  /** What the lock does; of a pair, that of the leaf that opens first. */
+  readonly function?: (typeof doorFunctions)[number];
+  readonly stop?: 'wall' | 'floor' | 'hinge' | 'overhead' | 'none';
+  /** Where it is another one than the product's. */
+  readonly undercut?: Length;
+  /** `20 min`, by its label. */
+  readonly fireRating?: string;
+  /** It lies flush in the wall: no casing on either side. */
+  readonly flush?: boolean;
 }
 
 /** The other side of an opening that another room records. */

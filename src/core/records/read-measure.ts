@@ -1,5 +1,12 @@
 import { attributeFor } from '../fact/index.js';
-import { measureParts, type Assembly, type AttributeRule, type Convention, type SupplyRule } from '../model/index.js';
+import {
+  goesWithUnits,
+  measureParts,
+  type Assembly,
+  type AttributeRule,
+  type Convention,
+  type SupplyRule,
+} from '../model/index.js';
 import { problemAt, type Path, type Problem } from '../../base/problem/index.js';
 import { parsePercent, parseUsage, fromHouse } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
@@ -118,8 +125,14 @@ function wantedBySupply(supply: RawSupply, path: Path): readonly Wanted[] {
 
 function unitProblems({ raw: { measure }, origin }: Checked<RawCategory>): readonly Problem[] {
   const units: readonly string[] = Object.values(measureParts[measure.by]);
-  return (measure.supplies ?? []).flatMap(({ what, amount }, index) => {
+  return (measure.supplies ?? []).flatMap(({ what, amount, 'goes-with': goesWith }, index) => {
     const { of } = passed(parseUsage(amount));
+    if (goesWith !== undefined && goesWithUnits[goesWith] !== of) {
+      const message = `${what} goes with ${goesWith}, counted in ${goesWithUnits[goesWith]}, and says how much for ${of}`;
+      const fix = `write how much for ${goesWithUnits[goesWith] === 'each' ? 'each' : 'a lin ft'}, such as 1 each / ${goesWithUnits[goesWith]}`;
+      return [problemAt(origin, ['measure', 'supplies', index, 'amount'], 'supply-unit', message, { fix })];
+    }
+    if (goesWith !== undefined) return [];
     const needed = of === 'cu ft' ? 'sq ft' : of;
     if (units.includes(needed)) return [];
     const message = `${what} goes with ${needed}, but measuring by ${measure.by} gives ${[...new Set(units)].join(' and ')}`;
@@ -130,13 +143,14 @@ function unitProblems({ raw: { measure }, origin }: Checked<RawCategory>): reado
 
 function readSupply(raw: RawSupply): SupplyRule {
   const { what, amount, when = {}, pack, waste, why, source } = raw;
-  const [timesBy, namedBy] = [raw['times-by'], raw['named-by']];
+  const [timesBy, namedBy, goesWith] = [raw['times-by'], raw['named-by'], raw['goes-with']];
   return {
     what,
     usage: passed(parseUsage(amount)),
     ...(timesBy !== undefined && { timesBy }),
     when: Object.entries(when).map(([attribute, says]) => ({ attribute, says })),
     ...(namedBy !== undefined && { namedBy }),
+    ...(goesWith !== undefined && { goesWith }),
     ...(pack && { pack: { name: pack.name, holds: pack.holds } }),
     waste: waste === undefined ? { amount: 0, scale: 0 } : passed(parsePercent(waste)),
     ...(why !== undefined && { why }),

@@ -1,4 +1,4 @@
-import type { Opening, OwnOpening } from '../model/index.js';
+import type { DoorFacts, Opening, OwnOpening } from '../model/index.js';
 import { problemAt, type Outcome, type Path, type Problem } from '../../base/problem/index.js';
 import type { Length } from '../../base/units/index.js';
 import { soundItems, type Checked } from './checked-record.js';
@@ -8,7 +8,10 @@ import type { RawOpening, RawOwnOpening, RawRoom } from './raw/room.js';
 /** Openings of a room that the schema has passed. */
 export function readOpenings(record: Checked<RawRoom>): Outcome<readonly Opening[]> {
   const openings = soundItems<RawOpening>(record, 'openings').map(({ raw, path }) => readOpening(raw, path));
-  return { value: openings, problems: openings.flatMap((opening) => doorProblems(opening, record)) };
+  return {
+    value: openings,
+    problems: openings.flatMap((opening) => [...doorProblems(opening, record), ...factProblems(opening, record)]),
+  };
 }
 
 function readOpening(raw: RawOpening, path: Path): Opening {
@@ -29,9 +32,23 @@ function readOpening(raw: RawOpening, path: Path): Opening {
     ...(raw.hinge && { hinge: raw.hinge }),
     ...(raw.swing !== undefined && { swing: raw.swing }),
     operation: operationOf(raw),
+    ...doorOf(raw),
     ...(raw.note !== undefined && { note: raw.note }),
     path,
   };
+}
+
+function doorOf(raw: RawOwnOpening): { readonly door?: DoorFacts } {
+  const { function: locks, stop, undercut, flush } = raw;
+  const fireRating = raw['fire-rating'];
+  const door: DoorFacts = {
+    ...(locks && { function: locks }),
+    ...(stop && { stop }),
+    ...(undercut !== undefined && { undercut: passed(readDimension(undercut)) }),
+    ...(fireRating !== undefined && { fireRating }),
+    ...(flush && { flush }),
+  };
+  return Object.keys(door).length === 0 ? {} : { door };
 }
 
 function operationOf({ kind, operation }: RawOwnOpening): OwnOpening['operation'] {
@@ -45,5 +62,16 @@ function doorProblems(opening: Opening, { origin }: Checked<RawRoom>): readonly 
     problemAt(origin, [...opening.path, 'sill'], 'door-sill', `door ${opening.mark} has a sill above the floor`, {
       fix,
     }),
+  ];
+}
+
+/** A window has no lock, and a cased opening no leaf. */
+function factProblems(opening: Opening, { origin }: Checked<RawRoom>): readonly Problem[] {
+  if (opening.by === 'seen' || opening.kind === 'door' || !opening.door) return [];
+  const [fact = ''] = Object.keys(opening.door);
+  const key = fact === 'fireRating' ? 'fire-rating' : fact;
+  const message = `${opening.mark} is no door, and says '${key}'`;
+  return [
+    problemAt(origin, [...opening.path, key], 'door-fact', message, { fix: 'leave it out, or write kind: door' }),
   ];
 }

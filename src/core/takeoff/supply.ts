@@ -1,5 +1,5 @@
 import { factOf } from '../fact/index.js';
-import type { Option, SupplyRule } from '../model/index.js';
+import { goesWithUnits, type GoesWith, type Option, type SupplyRule } from '../model/index.js';
 import {
   asPrinted,
   decimalNumber,
@@ -15,6 +15,7 @@ import {
 } from '../../base/units/index.js';
 import { jointVolume, packsFor, usedWith, withWaste } from './arithmetic/index.js';
 import { numberOf } from './attribute.js';
+import type { Beside } from './beside.js';
 import type { SupplyQuantity, Takeoff } from './takeoff.js';
 
 /** What is used up with a net quantity of an option's part: the rules that go with its unit and suit the option. */
@@ -22,15 +23,28 @@ export function suppliesOf(
   rules: readonly SupplyRule[],
   option: Option,
   net: { readonly quantity: number; readonly unit: Unit },
+  beside: Beside = nothingBeside,
 ): readonly SupplyQuantity[] {
   return rules
-    .filter(({ usage, when }) => {
+    .filter(({ usage, when, goesWith }) => {
       const unit = usage.of === 'cu ft' ? 'sq ft' : usage.of;
       const suits = when.every(({ attribute, says }) => says.includes(option.attributes[attribute]?.text ?? ''));
-      return unit === net.unit && suits;
+      return suits && (goesWith === undefined ? unit === net.unit : beside[goesWith] > 0);
     })
-    .map((rule) => supplyOf(rule, option, net));
+    .map((rule) => supplyOf(rule, option, rule.goesWith === undefined ? net : besideWith(rule.goesWith, beside)));
 }
+
+function besideWith(goesWith: GoesWith, beside: Beside): SupplyQuantity['follows'] {
+  return { quantity: beside[goesWith], unit: goesWithUnits[goesWith], what: besideNames[goesWith] };
+}
+
+const besideNames: Readonly<Record<GoesWith, string>> = {
+  'outside-corners': 'outside corners',
+  pairs: 'pairs of leaves',
+  hinges: 'hinges by the height of each leaf',
+};
+
+const nothingBeside: Beside = { 'outside-corners': 0, pairs: 0, hinges: 0 };
 
 function supplyOf(rule: SupplyRule, option: Option, follows: SupplyQuantity['follows']): SupplyQuantity {
   const { what, usage, namedBy, pack, why, source } = rule;
@@ -136,11 +150,13 @@ export function supplyWords(supply: SupplyQuantity): string {
   const per = shown(usage.per, usage.of);
   const [used, net] = [shown(usage.amount, usage.unit), shown(follows.quantity, follows.unit)];
   const isOne = Math.abs(per.amount - 1) < 1e-9;
-  const rate = `${printAmount(used.amount, 6)} ${used.unit} for ${isOne ? 'a' : printAmount(per.amount, 6)} ${per.unit}`;
+  const each = isOne ? (usage.of === 'each' ? '' : 'a ') : `${printAmount(per.amount, 6)} `;
+  const rate = `${printAmount(used.amount, 6)} ${used.unit} for ${each}${per.unit}`;
+  const of = follows.what === undefined ? '' : `, ${follows.what},`;
   const times = factors.map((factor) => ` × ${printAmount(factor.times, 4 + more)} (${factor.why})`).join('');
   const wasted = waste.percent === 0 ? '' : `, and ${printAmount(waste.percent, 2)} % waste`;
   const quantity = `${printAmount(net.amount, net.digits + more)} ${net.unit}`;
-  return `${quantity}${times} at ${rate}${wasted}${why === undefined ? '' : `; ${why}`}`;
+  return `${quantity}${of}${times} at ${rate}${wasted}${why === undefined ? '' : `; ${why}`}`;
 }
 
 /** How many digits more than usual the quantity and its factors need. */

@@ -3,6 +3,7 @@ import { decimalNumber, printPercent, type Area } from '../../base/units/index.j
 import { wholePieces, withWaste } from './arithmetic/index.js';
 import { assembliesOf } from './assembly.js';
 import { numberOf } from './attribute.js';
+import { besideOf, type Beside } from './beside.js';
 import { conventions, type ConventionRule } from './convention/index.js';
 import type { SharedWalls } from './convention/convention.js';
 import { countsOf } from './count.js';
@@ -52,9 +53,19 @@ export function takeOff(
     }
     for (const [part, list] of Object.entries(quantities)) byPart.set(part, [...(byPart.get(part) ?? []), ...list]);
   }
+  const beside = besideOf(places, measure);
+  const main = Object.keys(rule.parts)[0];
   const takeoffs = option.parts
     .filter((part) => byPart.has(part.part))
-    .map((part) => makeTakeoff(part, byPart.get(part.part) ?? [], { selection, category, option }));
+    .map((part) =>
+      makeTakeoff(part, byPart.get(part.part) ?? [], {
+        selection,
+        category,
+        option,
+        // What goes with no quantity of a part goes with the first.
+        ...(part.part === main && { beside }),
+      }),
+    );
   const [first, ...more] = takeoffs;
   if (!first) return { takeoffs: [], unsuited };
   const counts = rule.counts?.(Object.fromEntries(byPart), option) ?? [];
@@ -81,7 +92,12 @@ function filledPlace({ kind, id }: Place): { id: string; over: Assembly['over'] 
 function makeTakeoff(
   part: OptionPart,
   places: readonly PlaceQuantity[],
-  { selection, category, option }: { selection: Selection; category: Category; option: Option },
+  {
+    selection,
+    category,
+    option,
+    beside,
+  }: { selection: Selection; category: Category; option: Option; beside?: Beside },
 ): Takeoff {
   const { measure: rule } = category;
   const gross = sum(places.map((place) => place.gross));
@@ -94,7 +110,7 @@ function makeTakeoff(
   const why = selection.waste ? 'given for this place' : `allowed for this product: ${printPercent(waste)}`;
   const needed = withWaste(net * times, share);
   const required = part.unit === 'each' || part.unit === 'lump' ? wholePieces(needed) : needed;
-  const supplies = suppliesOf(rule.supplies ?? [], option, { quantity: covered, unit: part.unit });
+  const supplies = suppliesOf(rule.supplies ?? [], option, { quantity: covered, unit: part.unit }, beside);
   const cutting = cutTimbers(places, option);
   const counts =
     part.unit === 'sq ft' ? countsOf(rule, option, { net: [net as Area], times, waste: share, whole: false }) : [];

@@ -153,8 +153,8 @@ export interface SupplyQuantity {
   /** As it is ordered: `Joint tape`, `Grout, warm gray`. */
   readonly what: string;
   readonly unit: string;
-  /** The quantity that it goes with: what is covered. */
-  readonly follows: { readonly quantity: number; readonly unit: Unit };
+  /** The quantity that it goes with: what is covered, or `what` is counted beside it. */
+  readonly follows: { readonly quantity: number; readonly unit: Unit; readonly what?: string };
   readonly usage: Usage;
   /** Multipliers, such as coats or the room between the pieces, with the reason. */
   readonly factors: readonly { readonly times: number; readonly why: string }[];

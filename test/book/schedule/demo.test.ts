@@ -45,7 +45,72 @@ describe('laws of the schedules, on the demo house', () => {
   });
 });
 
+describe('paint by room, surface and sheen', () => {
+  const of = (room: string, surface: string) =>
+    book.schedules.paint.filter((row) => row.room === room && row.surface === surface);
+
+  // Three chords of 24 ft, 38" around: 228. The kitchen's beams under its ceiling on three sides: 54 ft × 24 1/2" = 110.25.
+  test('timber on the sides that are seen', () => {
+    expect(of('great-room', 'Exposed timber')[0]?.area).toBeCloseTo(228, 6);
+    const [beams] = of('kitchen', 'Exposed timber');
+    if (beams) expect(beams.area).toBeCloseTo(110.25, 6);
+  });
+
+  // D10: 2 × 2.5 × 8 = 40, and 1 3/8" around 21 ft, 2.40625; one pane of paint in the room that records it.
+  test('a door once, both faces and its edges', () => {
+    expect(of('kitchen', 'Interior door').map(({ area, sheen, coats }) => [area, sheen, coats])).toEqual([
+      [expect.closeTo(42.40625, 6), 'satin', 2],
+    ]);
+    expect(of('pantry', 'Interior door')).toEqual([]);
+  });
+
+  // 10'-4" of rise by 3'-6": 36.17.
+  test('parts of a stair: the oak risers that are chosen are clear as the treads are', () => {
+    expect(of('stair-hall', 'Risers').map(({ area, paint }) => [area, paint])).toEqual([
+      [expect.closeTo((124 / 12) * 3.5, 6), 'paint/clear-matte-oil-varnish'],
+    ]);
+    expect(of('stair-hall', 'Treads').map(({ paint }) => paint)).toEqual(['paint/clear-matte-oil-varnish']);
+  });
+
+  test('walls and ceilings are those that are taken off', () => {
+    const taken = book.selections
+      .filter(({ category, state }) => category === 'paint' && state !== 'open')
+      .flatMap(({ takeoff }) => takeoff);
+    const rows = book.schedules.paint.filter(
+      ({ surface, standing }) => standing === 'chosen' && (surface === 'Walls' || surface === 'Ceiling'),
+    );
+    const sum = (list: readonly number[]) => list.reduce((total, one) => total + one, 0);
+    expect(sum(rows.map(({ area }) => area))).toBeCloseTo(sum(taken.map(({ net }) => net)), 6);
+  });
+});
+
 describe('figures worked by hand', () => {
+  // The dark bronze lever is on twelve doors: a pair (D02), six that pass (D03, D04, D07, D08, D15, D17), five that lock (D05, D13,
+  // D16, D18, D19).
+  test('hardware sets are one product in one function', () => {
+    const lever = hardware.filter(({ option }) => option === 'door-hardware/dark-bronze-lever');
+    expect(lever.map(({ function: locks, leaves, doors: own }) => [locks, leaves, own.length])).toEqual([
+      ['passage', 'single', 6],
+      ['privacy', 'single', 5],
+      ['passage', 'pair', 1],
+    ]);
+    expect(lever[2]?.more.map(({ what, count }) => [what, count])).toEqual([
+      ['Dummy trim for the second leaf', 1],
+      ['Flush bolt', 2],
+    ]);
+  });
+
+  // Doors of the joiner that swing: eight leaves of 8'-0" (D03, D04, D05, D07, D08, D10, D13, D15) with four each, a pair of them (D02)
+  // with eight, four of 6'-8" (D16 to D19) with three each: 32 + 8 + 12 = 52. D03, D13 and D15 are open on the doors' allowance, which stands for them: 40 are counted today.
+  test('hinges are bought once, with the doors', () => {
+    expect(book.supplies.filter(({ what }) => what.startsWith('Hinges')).map(({ required }) => required)).toEqual([40]);
+    const scheduled = doors
+      .filter(({ hinges }) => hinges?.with === 'door')
+      .reduce((sum, { hinges }) => sum + (hinges?.count ?? 0), 0);
+    expect(scheduled).toBe(52);
+    expect(hardware.map(({ holds }) => holds).join(' ')).not.toContain('hinges');
+  });
+
   // Posts no more than 4 ft apart, and at both ends: 14 ft in 4 spaces, 12 ft in 3, 3'-6" in 1; the stair is 17.05 ft
   // along the slope, in 5. The corner of the well and the top of the stair are one post each: the side of the well has both.
   test('posts of the railing that stands for now', () => {
@@ -131,6 +196,7 @@ test('each schedule is a CSV file with a row for each of its rows', () => {
     'schedule-stone.csv',
     'schedule-insulation.csv',
     'schedule-sound-walls.csv',
+    'schedule-paint.csv',
     'schedule-backing.csv',
   ]);
   const lines = (name: string) => files.get(name)?.trimEnd().split('\r\n').length;

@@ -48,3 +48,40 @@ test('a pocket door has neither hand nor the rough opening of a swinging one', (
   expect(row).not.toHaveProperty('hand');
   expect(row).not.toHaveProperty('rough');
 });
+
+describe('what a door is asked for', () => {
+  const hung = (facts: string) =>
+    twoRooms({
+      study: [door, '{ at: D02, category: hardware, standard: lever }'],
+      door: `width: 2'-6", height: 6'-8", hinge: left, swing: hall${facts}`,
+    });
+
+  test('stands in the schedule: function, stop, rating, undercut', () => {
+    const { doors, hardware } = hung(', function: privacy, stop: wall, fire-rating: 20 min, undercut: 3/4"');
+    expect(doors[0]).toMatchObject({
+      function: 'privacy',
+      stop: 'wall',
+      fireRating: '20 min',
+      undercut: fromInches(0.75),
+      // 80" is over 60" and not over 90".
+      hinges: { count: 3 },
+    });
+    expect(hardware).toMatchObject([{ set: 'H1', function: 'privacy', leaves: 'single' }]);
+  });
+
+  test('a pair has twice the hinges, and a set of its own', () => {
+    const { doors, hardware } = hung(', function: passage, operation: double');
+    expect(doors[0]?.hinges?.count).toBe(6);
+    expect(hardware).toMatchObject([{ function: 'passage', leaves: 'pair' }]);
+  });
+
+  test('a pocket door has no hinges', () => {
+    const [row] = twoRooms({ study: [door], door: `width: 2'-6", height: 6'-8", operation: pocket` }).doors;
+    expect(row).not.toHaveProperty('hinges');
+  });
+
+  test('flush in the wall, it has no casing', () => {
+    const { doors } = hung(', flush: true');
+    expect(doors[0]?.isFlush).toBe(true);
+  });
+});

@@ -20,7 +20,7 @@ const line = {
     'u',
   ),
   supply: new RegExp(
-    `^.* (${number}) [^:(]+: (${number}) ${unit}(.*) at (${number}) [a-z ]+ for (a|${number}) [a-z ]+(?:, and (${number}) % waste)?[;.]`,
+    `^.* (${number}) [^:(]+: (${number}) ${unit}(.*) at (${number}) [a-z ]+ for (?:(a|${number}) )?[a-z ]+(?:, and (${number}) % waste)?[;.]`,
     'u',
   ),
   factor: new RegExp(` × (${number}) \\(`, 'gu'),
@@ -101,7 +101,7 @@ const rules: Readonly<Record<keyof typeof line, Rule>> = {
     ),
   supply: ([, text, quantity, , factors = '', amount, per, waste]) => {
     const product = [...factors.matchAll(line.factor)].reduce((all, [, factor]) => all * times(factor), 1);
-    const rate = figure(amount).value / (per === 'a' ? 1 : figure(per).value);
+    const rate = figure(amount).value / (per === undefined || per === 'a' ? 1 : figure(per).value);
     return holds(figure(quantity).value * product * rate * (1 + share(waste)), figure(text));
   },
   factor: () => true,

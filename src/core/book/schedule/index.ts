@@ -4,6 +4,7 @@ import { lookUp } from '../look-up.js';
 import { finishSchedule } from './finish.js';
 import { insulationSchedule, soundSchedule } from './insulation.js';
 import { openingSchedules } from './openings.js';
+import { paintSchedule } from './paint.js';
 import { railingSchedule } from './railings.js';
 import type { Schedules } from './schedule.js';
 import { stoneSchedule } from './stone.js';
@@ -24,5 +25,6 @@ export function makeSchedules(book: Omit<Book, 'schedules'>): Schedules {
     stone: stoneSchedule(look),
     insulation: insulationSchedule(look),
     sound: soundSchedule(look),
+    paint: paintSchedule(look),
   };
 }

@@ -2,6 +2,7 @@ import { carries, factOf } from '../../fact/index.js';
 import type { OpeningMeasure } from '../../model/index.js';
 import type { Length } from '../../../base/units/index.js';
 import type { BookOption, BookRoom, BookSelection } from '../book.js';
+import { doorFacts } from './door-facts.js';
 import { hardwareSets } from './hardware.js';
 import { jambOf } from './jamb.js';
 import { compareMarks } from './marks.js';
@@ -20,7 +21,7 @@ export function openingSchedules(
 } {
   const byMark = selectionsByMark(look);
   const sets = hardwareSets(look);
-  const setOf = new Map(sets.map(({ option, set }) => [option, set]));
+  const setOf = new Map(sets.flatMap(({ option, set, doors }) => doors.map(({ mark }) => [`${option} ${mark}`, set])));
   const own = look.book.rooms.flatMap((room) =>
     room.measure.openings.filter((opening) => opening.own).map((opening) => ({ room, opening })),
   );
@@ -36,6 +37,7 @@ export function openingSchedules(
 interface Context {
   readonly look: Unscheduled;
   readonly byMark: ReadonlyMap<string, readonly BookSelection[]>;
+  /** Sets by option and mark. */
   readonly setOf: ReadonlyMap<string, string>;
   /** Keys of the finish schedule by option. */
   readonly keys: ReadonlyMap<string, string>;
@@ -62,7 +64,7 @@ function doorRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, setOf,
   const option = door && optionOf(door, look);
   const hardware = on.find(({ category }) => carries(look.category(category), 'door-hardware', 'backset'));
   const shown = hardware && scheduled(hardware, look);
-  const set = shown?.option === undefined ? undefined : setOf.get(shown.option);
+  const set = shown?.option === undefined ? undefined : setOf.get(`${shown.option} ${opening.mark}`);
   const { mark, wall, to, width, height, operation, hinge, swing } = opening;
   const [thickness, core] = [factOf(option, 'door', 'leaf'), factOf(option, 'door', 'core')];
   const [face, panels] = [factOf(option, 'door', 'face'), factOf(option, 'door', 'panels')];
@@ -70,7 +72,11 @@ function doorRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, setOf,
   const fits = isMadeFor(opening, option);
   const swings = operation === 'swing' || operation === 'double';
   const [wider, higher] = [factOf(option, 'door', 'rough-width'), factOf(option, 'door', 'rough-height')];
-  const undercut = factOf(option, 'door', 'undercut');
+  const facts = doorFacts(
+    opening,
+    { option, category: door && look.category(door.category) },
+    { option: hardware && optionOf(hardware, look), category: hardware && look.category(hardware.category) },
+  );
   const hand = handOf(room.slug, opening);
   return {
     mark,
@@ -95,7 +101,7 @@ function doorRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, setOf,
       wider !== undefined &&
       higher !== undefined && { rough: { width: (width + wider) as Length, height: (height + higher) as Length } }),
     jamb: jambOf(room, opening, option, look),
-    ...(undercut !== undefined && { undercut }),
+    ...facts,
     trim: trimOf(on, look, keys),
     ...(shown && { hardware: { ...shown, ...(set !== undefined && { set }) } }),
     ...noteOf(opening),

@@ -1,4 +1,4 @@
-import type { OpeningMeasure, ScheduleColumn } from '../../model/index.js';
+import type { DoorFacts, OpeningMeasure, ScheduleColumn } from '../../model/index.js';
 import type { Rail, StockCount } from '../../takeoff/index.js';
 import type { Area, Length } from '../../../base/units/index.js';
 
@@ -15,6 +15,29 @@ export interface Schedules {
   readonly stone: readonly StoneRow[];
   readonly insulation: readonly InsulationRow[];
   readonly sound: readonly SoundRow[];
+  /** By room, surface and sheen. */
+  readonly paint: readonly PaintRow[];
+}
+
+/** One surface of a room with one paint on it: walls, ceiling, base, casing, doors, parts of a stair, timber. */
+export interface PaintRow {
+  readonly room: string;
+  /** What is coated: `Walls`, `Base`, `Doors` … */
+  readonly surface: string;
+  readonly placeText: string;
+  /** The selection that is coated, or that is the paint itself. */
+  readonly selection: string;
+  readonly standing: Standing;
+  /** Id and name of the paint. */
+  readonly paint: string;
+  readonly name: string;
+  readonly sheen: string;
+  /** Of one coat, without waste. */
+  readonly area: Area;
+  readonly coats: number;
+  readonly gallons?: number;
+  /** How the area was figured. */
+  readonly why: string;
 }
 
 /** `standard`: nothing is chosen yet, and the contract's standard stands for now. `open`: nothing stands at all. */
@@ -103,6 +126,17 @@ export interface DoorRow {
   readonly jamb: Jamb;
   /** Gap left beneath the leaf, over the finish floor. */
   readonly undercut?: Length;
+  readonly function?: NonNullable<DoorFacts['function']>;
+  readonly stop?: NonNullable<DoorFacts['stop']>;
+  readonly fireRating?: string;
+  readonly glass?: string;
+  /** Of the metal: hinges and trim are of one finish. */
+  readonly finish?: string;
+  /** By the height of each leaf that swings, and with what they are bought; in `twice` both count them. */
+  readonly hinges?: { readonly count: number; readonly with?: 'door' | 'hardware' | 'twice' };
+  /** Is its function among those that the hardware is made in? Absent where either is not told. */
+  readonly functionIsMade?: boolean;
+  readonly isFlush?: boolean;
   /** Casing and the like on each side. */
   readonly trim: readonly Trim[];
   readonly hardware?: Scheduled & { readonly set?: string };
@@ -141,8 +175,11 @@ export interface OpeningRow {
 }
 
 export interface HardwareSet {
-  /** `H1`, `H2`, in the order of the options. */
+  /** `H1`, `H2`, in the order of the options and of their functions. One set is one product in one function, for one leaf or a
+   *  pair. */
   readonly set: string;
+  readonly function?: NonNullable<DoorFacts['function']>;
+  readonly leaves: 'single' | 'pair';
   readonly option: string;
   readonly name: string;
   readonly product: string;
@@ -151,6 +188,8 @@ export interface HardwareSet {
   readonly backset?: Length;
   /** What one set holds. */
   readonly holds?: string;
+  /** What a pair has more, for the leaf that opens second. */
+  readonly more: readonly { readonly what: string; readonly count: number; readonly unit: string }[];
   readonly doors: readonly {
     readonly mark: string;
     readonly standing: Standing;

@@ -1,5 +1,5 @@
 import type { FactName, ProductName } from '../../fact/index.js';
-import type { OpeningMeasure, Option, RoomUse } from '../../model/index.js';
+import type { DoorFacts, OpeningMeasure, Option, RoomUse } from '../../model/index.js';
 
 /** A little house that a rule speaks of, or passes over. A test builds each one and asks the rule; the register prints what
  *  the rule speaks of. */
@@ -26,7 +26,15 @@ export interface ExampleRoom {
   readonly headroom?: { readonly sevenFeet: number; readonly fiveFeet: number };
   /** By mark, in the north wall; a door of 2'-6" by 6'-8" unless said otherwise. The room it goes to has it too. */
   readonly openings?: Readonly<
-    Record<string, { readonly kind?: OpeningMeasure['kind']; readonly to?: string; readonly width?: string }>
+    Record<
+      string,
+      {
+        readonly kind?: OpeningMeasure['kind'];
+        readonly to?: string;
+        readonly width?: string;
+        readonly function?: DoorFacts['function'];
+      }
+    >
   >;
   /** Holes in the floor by name, each with sides of ten feet. */
   readonly voids?: Readonly<Record<string, readonly string[]>>;

@@ -11,6 +11,7 @@ import { hungTimber } from './hung-timber.js';
 import { insulationByZone } from './insulation-by-zone.js';
 import { jambDepth } from './jamb-depth.js';
 import { onlyWayUp } from './only-way-up.js';
+import { privacyAtDoor } from './privacy-at-door.js';
 import { roughOpening } from './rough-opening.js';
 import type { Rule } from './rule.js';
 import { sheenOverLevel } from './sheen-over-level.js';
@@ -36,6 +37,7 @@ export const rules: readonly Rule[] = [
   insulationByZone,
   wetRoom,
   soundAtBath,
+  privacyAtDoor,
   floorBuildUp,
   jambDepth,
   textureBetweenRooms,

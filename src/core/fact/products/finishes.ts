@@ -43,9 +43,45 @@ export const finishes = {
         kind: 'number',
         unit: 'sq ft / gal',
         tells: 'What a gallon covers.',
-        readers: ['take-off in gallons'],
+        readers: ['take-off in gallons', 'paint schedule'],
         isOptional: true,
       },
+      coats: { kind: 'number', tells: 'Coats over primer.', readers: ['paint schedule'], isOptional: true },
+    },
+  },
+  /** Trim, doors, stair parts and timber that get paint, stain or oil: by the profile that is coated. */
+  coated: {
+    name: 'something that is coated',
+    knownBy: [],
+    facts: {
+      coating: {
+        kind: 'text',
+        tells: 'Slug of the paint that it is coated with; of a stair, its treads.',
+        readers: ['paint schedule'],
+        isOptional: true,
+      },
+      'riser-coating': {
+        kind: 'text',
+        tells: 'Slug of the paint on the risers of a stair.',
+        readers: ['paint schedule'],
+        isOptional: true,
+      },
+      face: { kind: 'length', tells: 'Width of a casing.', readers: ['paint schedule'], isOptional: true },
+      height: { kind: 'length', tells: 'Height of a base.', readers: ['paint schedule'], isOptional: true },
+      'stock-thickness': {
+        kind: 'length',
+        tells: 'Thickness of trim; absent, that of the option.',
+        readers: ['paint schedule'],
+        isOptional: true,
+      },
+      tread: { kind: 'length', tells: 'Thickness of a tread.', readers: ['paint schedule'], isOptional: true },
+      nosing: {
+        kind: 'length',
+        tells: 'How far a tread stands before its riser.',
+        readers: ['paint schedule'],
+        isOptional: true,
+      },
+      form: { kind: 'text', tells: '`open stringer` has no risers.', readers: ['paint schedule'], isOptional: true },
     },
   },
   texture: {

@@ -14,6 +14,8 @@ export interface Timber {
   readonly isMetric: boolean;
   /** How its ends are cut and joined. */
   readonly joinery?: string;
+  /** Sides that are seen: of a beam under a ceiling three. */
+  readonly sides: 3 | 4;
   readonly species?: string;
   /** Pounds for each cubic foot. */
   readonly density?: number;
@@ -31,6 +33,7 @@ export function read(raw: Raw): Timber {
     ends: [first as Length, second as Length],
     isMetric: [textField(raw, 'width'), textField(raw, 'depth')].some((text) => /[\d\s](?:mm|cm|m)\s*$/u.test(text)),
     ...(joinery === '' ? {} : { joinery }),
+    sides: numberField(raw, 'sides', 4) === 3 ? 3 : 4,
     ...(species === '' ? {} : { species }),
     ...(Number.isNaN(density) ? {} : { density }),
   };

@@ -1,3 +1,4 @@
+import { attributeFor } from '../../fact/index.js';
 import { measureParts, partsInTheFirst } from '../../model/index.js';
 import { problemAt, type Problem } from '../../../base/problem/index.js';
 import type { Unit } from '../../../base/units/index.js';
@@ -11,7 +12,7 @@ import { some, unknown, unknownOption } from './unknown.js';
 export function optionReferences(draft: Draft): readonly Problem[] {
   const told = new Set<string>();
   return draft.options.flatMap((option) => {
-    const needs = [...needProblems(option, draft), ...dayProblems(option, draft)];
+    const needs = [...needProblems(option, draft), ...dayProblems(option, draft), ...coatingProblems(option, draft)];
     const category = draft.categories.find(({ slug }) => slug === option.category);
     if (!draft.slugs.categories.has(option.category)) {
       if (told.has(option.category)) return needs;
@@ -34,6 +35,21 @@ export function optionReferences(draft: Draft): readonly Problem[] {
     return [...needs, ...partProblems(option, category.record.raw.measure.by)];
   });
 }
+
+/** What an option is coated with is a paint of the house: an option of a category that asks for a sheen. */
+function coatingProblems({ record: { raw, origin, sound } }: OptionDraft, draft: Draft): readonly Problem[] {
+  if (!sound(['attributes'])) return [];
+  const asks = draft.categories.find(({ record }) => record.raw.attributes?.[paintFact] !== undefined);
+  const paints = draft.options.filter(({ category }) => category === asks?.slug).map(({ slug }) => slug);
+  return coatings.flatMap((name) => {
+    const slug = raw.attributes?.[name];
+    if (typeof slug !== 'string' || !asks || paints.includes(slug)) return [];
+    return [unknownOption(origin, ['attributes', name], slug, { category: asks.slug, among: paints })];
+  });
+}
+
+const paintFact = attributeFor('paint', 'sheen').name;
+const coatings = (['coating', 'riser-coating'] as const).map((name) => attributeFor('coated', name).name);
 
 function partProblems(
   { parts, record: { raw, origin, sound }, category }: OptionDraft,

@@ -4,6 +4,8 @@ export * from './base.js';
 export * from './board-coverage.js';
 export * from './casing.js';
 export * from './infill.js';
+export * from './coated.js';
+export * from './hinges.js';
 export * from './insulation.js';
 export * from './paint.js';
 export * from './posts.js';

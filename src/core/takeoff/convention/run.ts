@@ -119,8 +119,15 @@ function widthWithout({ from, to }: Gap, earlier: readonly Gap[]): Length {
   }, 0) as Length;
 }
 
-/** Casing with the option's `face`, when it gives one. */
+/** Casing with the option's `face`, when it gives one. A door that is flush in the wall has none, nor has an open passage. */
 function trimAround(opening: OpeningMeasure, name: string, { option }: ConventionContext): PlaceQuantity {
+  const isFlush = opening.door?.flush ?? false;
+  if (isFlush || opening.kind === 'open') {
+    const around = casingLength({ ...opening, sides: 3 }).opening;
+    const why = isFlush ? 'flush in the wall: no casing' : 'an open passage: no casing';
+    const none = { what: opening.mark, amount: -around, why };
+    return { place: opening.mark, name, gross: around, adjustments: [none], net: 0 };
+  }
   const sides = opening.kind === 'window' ? 4 : 3;
   const casing = casingLength({ ...opening, sides }, factOf(option, 'pieces', 'face'));
   const why = sides === 4 ? 'head and sill run past the legs' : 'the head runs past the legs';
