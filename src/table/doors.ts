@@ -8,9 +8,10 @@ const columns: readonly Column<DoorRow>[] = [
   col.mark('mark', 'Mark', ({ mark }) => mark, { width: 'fit' }),
   col.room('from', 'From', ({ room }, names) => names.room(room), { width: 'short' }),
   col.room('to', 'To', ({ to }, names) => names.room(to), { width: 'short' }),
-  col.length('width', 'Width', ({ width }) => width),
-  col.length('height', 'Height', ({ height }) => height),
-  col.length('leaf', 'Leaf', ({ thickness }) => thickness),
+  col.length('width', 'Width, height', ({ width }) => width),
+  col.length('height', 'Height', ({ height }) => height, { under: 'width' }),
+  col.length('leaf', 'Leaf, undercut', ({ thickness }) => thickness),
+  col.length('undercut', 'Undercut', ({ undercut }) => undercut, { under: 'leaf' }),
   col.finish('door', 'Door', ({ door }, names) => finishOf(door, names), { width: 'long' }),
   col.words('core', 'Core', ({ core }) => core && capital(`${core} core`), { under: 'door' }),
   col.words('face', 'Face', ({ face }) => face && capital(face), { under: 'door' }),
@@ -26,7 +27,6 @@ const columns: readonly Column<DoorRow>[] = [
   col.words('stop', 'Stop', ({ stop }) => stop && (stop === 'none' ? 'No stop' : `${capital(stop)} stop`), {
     under: 'function',
   }),
-  col.length('undercut', 'Undercut', ({ undercut }) => undercut),
   col.count('hinges', 'Hinges', ({ hinges }) => hinges?.count),
   col.words('hingesWith', 'Bought with', ({ hinges }) => hinges?.with && hingesWith[hinges.with], {
     under: 'hinges',

@@ -1,6 +1,6 @@
 import type { TimberRow } from '../core/book/index.js';
 import { col } from '../sheet/index.js';
-import { printLength } from '../base/units/index.js';
+import { asPrinted, printLength, printWeight, shown } from '../base/units/index.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';
 
@@ -28,8 +28,8 @@ export const timbers = schedule<TimberRow>({
       col.words('stock', 'Cut from', ({ stock }) => stock.map(({ length }) => printLength(length)).join(' and '), {
         width: 'fit',
       }),
-      col.exact(0)('weight', 'Weight of one, lb', ({ pounds }) => pounds),
-      col.exact(0)('weightAll', 'Weight of all, lb', ({ pounds, count }) =>
+      col.amount('weight', 'Weight of one, lb', ({ pounds }) => pounds),
+      col.amount('weightAll', 'Weight of all, lb', ({ pounds, count }) =>
         pounds === undefined ? undefined : pounds * count,
       ),
       col.words('joinery', 'Joinery', ({ joinery }) => joinery, { width: 'words' }),
@@ -39,15 +39,18 @@ export const timbers = schedule<TimberRow>({
       if (known.length === 0) return [];
       return [
         {
-          what: 'All timbers; the heaviest lift',
+          what: `All timbers; the heaviest lift is ${printWeight(Math.max(...known.map(({ pounds }) => pounds)))}`,
           strong: true,
           cells: {
             count: { is: 'count', value: rows.reduce((sum, { count }) => sum + count, 0) },
-            weight: { is: 'amount', value: Math.max(...known.map(({ pounds }) => pounds)), digits: 0 },
             weightAll: {
               is: 'amount',
-              value: known.reduce((sum, { pounds, count }) => sum + pounds * count, 0),
-              digits: 0,
+              // Of what is printed in the rows.
+              value: known.reduce(
+                (sum, { pounds, count }) => sum + asPrinted(shown(pounds * count, 'lb').amount, 1),
+                0,
+              ),
+              digits: 1,
             },
           },
         },

@@ -171,7 +171,7 @@ test('choosing an option of the demo moves the total by what was shown', { timeo
  *  5,983.09 for stone, 271.43 to 2,556.43 for flooring. The contract figures mark-up on the net: what stone saves takes its 15 %
  *  with it, −5,321.34 × 1.15 = −6,119.54, and the mark-up rounds once for all. */
 test.each([
-  ['stone', -611955, 598309],
+  ['stone', -611954, 598309],
   ['flooring', 27143, 255642],
   ['doors', 28420, 241040],
 ])('the open choices on %s, decided together', (allowance, low, high) => {

@@ -1,4 +1,3 @@
-import type { Direction } from '../../src/core/model/index.js';
 import { headings } from '../../src/base/geometry/index.js';
 import { describe, expect, test } from 'vitest';
 import { feet } from '../../src/base/units/index.js';

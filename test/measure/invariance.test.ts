@@ -1,10 +1,10 @@
-import type { Direction } from '../../src/core/model/index.js';
 import { headings, nearestHeading } from '../../src/base/geometry/index.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type {
   Bearing,
   CeilingForm,
+  Direction,
   OutlineCorner,
   OwnOpening,
   Point,

@@ -1,7 +1,6 @@
-import type { Direction } from '../../src/core/model/index.js';
 import { headings } from '../../src/base/geometry/index.js';
 import { describe, expect, test } from 'vitest';
-import type { CourseRun, RoomMeasure } from '../../src/core/model/index.js';
+import type { CourseRun, Direction, RoomMeasure } from '../../src/core/model/index.js';
 import { layPlaces, resolvePlaces, type LayoutSummary } from '../../src/core/takeoff/index.js';
 import { fromFeet, fromInches, printLength } from '../../src/base/units/index.js';
 import { measured } from '../measure/measured.js';

@@ -1,15 +1,7 @@
 import type { FeatureKind } from '../feature/index.js';
 import type { AttributeRule, Source } from '../model/index.js';
 import type { Problem } from '../../base/problem/index.js';
-import {
-  inLocale,
-  isCurrency,
-  isLanguage,
-  keepBy,
-  keepEach,
-  usualLocale,
-  type Locale,
-} from '../../base/units/index.js';
+import { inLocale, keepBy, keepEach, type Locale } from '../../base/units/index.js';
 import { checkRecord } from './checked-record.js';
 import type { Draft } from './draft.js';
 import { readFrontMatter, type FrontMatter } from './front-matter.js';

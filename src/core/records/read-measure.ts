@@ -8,7 +8,7 @@ import {
   type SupplyRule,
 } from '../model/index.js';
 import { problemAt, type Path, type Problem } from '../../base/problem/index.js';
-import { parsePercent, parseUsage, fromHouse } from '../../base/units/index.js';
+import { parsePercent, parseUsage, fromHouse, unitName } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import { passed, readDimension, readOpeningRule } from './formats.js';
 import type { RawAssembly, RawCategory, RawSupply } from './raw/category.js';
@@ -128,15 +128,15 @@ function unitProblems({ raw: { measure }, origin }: Checked<RawCategory>): reado
   return (measure.supplies ?? []).flatMap(({ what, amount, 'goes-with': goesWith }, index) => {
     const { of } = passed(parseUsage(amount));
     if (goesWith !== undefined && goesWithUnits[goesWith] !== of) {
-      const message = `${what} goes with ${goesWith}, counted in ${goesWithUnits[goesWith]}, and says how much for ${of}`;
-      const fix = `write how much for ${goesWithUnits[goesWith] === 'each' ? 'each' : 'a lin ft'}, such as 1 each / ${goesWithUnits[goesWith]}`;
+      const message = `${what} goes with ${goesWith}, counted in ${unitName(goesWithUnits[goesWith])}, and says how much for ${unitName(of)}`;
+      const fix = `write how much for ${goesWithUnits[goesWith] === 'each' ? 'each' : `a ${unitName('lin ft')}`}, such as 1 each / ${unitName(goesWithUnits[goesWith])}`;
       return [problemAt(origin, ['measure', 'supplies', index, 'amount'], 'supply-unit', message, { fix })];
     }
     if (goesWith !== undefined) return [];
     const needed = of === 'cu ft' ? 'sq ft' : of;
     if (units.includes(needed)) return [];
-    const message = `${what} goes with ${needed}, but measuring by ${measure.by} gives ${[...new Set(units)].join(' and ')}`;
-    const fix = `write ${what} for so many ${units[0] ?? 'each'}`;
+    const message = `${what} goes with ${unitName(needed)}, but measuring by ${measure.by} gives ${[...new Set(units)].map(unitName).join(' and ')}`;
+    const fix = `write ${what} for so many ${unitName(units[0] ?? 'each')}`;
     return [problemAt(origin, ['measure', 'supplies', index, 'amount'], 'supply-unit', message, { fix })];
   });
 }

@@ -138,11 +138,18 @@ function Stacked({
   const body = (
     <>
       {own.is === 'nothing' && small.length > 0 ? null : <CellHtml cell={own} links={links} point={point} />}
-      {small.map((cell) => (
-        <span class="why under">
-          <CellHtml cell={cell} links={links} />
-        </span>
-      ))}
+      {small.map((cell) =>
+        // A list stands in no line of text.
+        cell.is === 'lines' ? (
+          <div class="why under">
+            <CellHtml cell={cell} links={links} />
+          </div>
+        ) : (
+          <span class="why under">
+            <CellHtml cell={cell} links={links} />
+          </span>
+        ),
+      )}
     </>
   );
   if (!drawing) return body;

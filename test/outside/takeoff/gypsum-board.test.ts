@@ -9,7 +9,10 @@ const book =
 const sheet = 32 as Area;
 
 /** The demo's record gives the handbook's rates: what the Book works with is checked, not a copy of it. */
-const supplies = (await demoCategory('gypsum-board')).measure.supplies ?? [];
+const supplies = ((await demoCategory('gypsum-board')).measure.supplies ?? []).filter(
+  // Corner bead goes by corners, which the handbook's area has none of.
+  ({ goesWith }) => goesWith === undefined,
+);
 const used = (area: number) => supplies.map(({ what, usage }) => [what, usedWith(area, usage), usage.unit]);
 
 published({ what: 'tape, compound and screws for 1,000 sq ft', source: book, mark: 'S' }, () => {
