@@ -23,13 +23,15 @@ const customaryScales: readonly Scale[] = [
   { name: `1/32" = 1'-0"`, ratio: 384, bar: [0, 16, 32, 64] },
 ];
 
-/** Scales of ISO 5455, and 1:25, which builders' drawings have beside them. */
+/** Scales of ISO 5455, and 1:25, 1:75 and 1:125, which stand beside them on a scale ruler: common practice, no source. */
 const metricScales: readonly Scale[] = [
   { name: '1:10', ratio: 10, bar: [0, 0.1, 0.2, 0.5] },
   { name: '1:20', ratio: 20, bar: [0, 0.25, 0.5, 1] },
   { name: '1:25', ratio: 25, bar: [0, 0.5, 1] },
   { name: '1:50', ratio: 50, bar: [0, 0.5, 1, 2] },
+  { name: '1:75', ratio: 75, bar: [0, 1, 2, 3] },
   { name: '1:100', ratio: 100, bar: [0, 1, 2, 4] },
+  { name: '1:125', ratio: 125, bar: [0, 1, 2, 4] },
   { name: '1:200', ratio: 200, bar: [0, 2, 4, 8] },
   { name: '1:500', ratio: 500, bar: [0, 5, 10, 20] },
 ];
