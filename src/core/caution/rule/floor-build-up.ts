@@ -29,6 +29,12 @@ export const floorBuildUp: Rule = {
       rooms: floorsOf('3/4"', '1 1/2"'),
     },
     { what: 'The same boards and tile 7/8" high', sees: null, rooms: floorsOf('3/4"', '7/8"') },
+    { what: 'The same boards and tile 1" high, at the limit', sees: null, rooms: floorsOf('3/4"', '1"') },
+    {
+      what: 'The same boards and tile 1 1/8" high, over the limit',
+      sees: 'They meet 3/8" apart',
+      rooms: floorsOf('3/4"', '1 1/8"'),
+    },
   ],
   find: (house) => house.rooms.flatMap((room) => meetings(house, room).flatMap((meeting) => stepAt(room, meeting))),
 };
