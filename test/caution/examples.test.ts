@@ -72,12 +72,14 @@ function roomOf(slug: string, of: ExampleRoom, openings: readonly OpeningMeasure
 }
 
 function openingsOf(openings: ExampleRoom['openings'] = {}): readonly OpeningMeasure[] {
-  return Object.entries(openings).map(([mark, { width, function: locks, ...more }]) =>
+  return Object.entries(openings).map(([mark, { width, height, sill, function: locks, ...more }]) =>
     opening({
       mark,
       ...more,
       ...(locks && { door: { function: locks } }),
       ...(width !== undefined && { width: len(width) }),
+      ...(height !== undefined && { height: len(height) }),
+      ...(sill !== undefined && { sill: len(sill) }),
     }),
   );
 }

@@ -32,6 +32,8 @@ export interface ExampleRoom {
         readonly kind?: OpeningMeasure['kind'];
         readonly to?: string;
         readonly width?: string;
+        readonly height?: string;
+        readonly sill?: string;
         readonly function?: DoorFacts['function'];
       }
     >

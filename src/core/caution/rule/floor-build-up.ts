@@ -6,9 +6,9 @@ import { optionWords, sideWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
 
-/** Source: ADA Standards 2010, 303.2: no treatment up to 1/4", a bevel to 1/2", beyond it a ramp. No rule for a private
- *  house: a yardstick of what a foot and a wheel notice. */
-const most = { plain: fromInches(0.25), beveled: fromInches(0.5) };
+/** Source: ADA Standards 2010, 303.2: no treatment up to 1/4". No rule for a private house: a yardstick of what a foot and a
+ *  wheel notice. */
+const most = { plain: fromInches(0.25) };
 
 export const floorBuildUp: Rule = {
   id: 'floor-build-up',
@@ -18,10 +18,7 @@ export const floorBuildUp: Rule = {
     edition: '2010',
     section: '303.2 and 303.3, as a yardstick',
   },
-  limits: () => [
-    { what: 'Difference at a door without a strip, at most', text: printLength(most.plain) },
-    { what: 'With a bevel, at most', text: printLength(most.beveled) },
-  ],
+  limits: () => [{ what: 'Difference at a door without a strip, at most', text: printLength(most.plain) }],
   examples: [
     {
       what: 'Boards 3/4" high that meet tile 1 1/2" high at a door',
@@ -68,7 +65,7 @@ function stepAt(room: RoomView, { place, placeText, beside }: Meeting): readonly
   const selections = [here.selection.id, there.selection.id];
   const trades = [...new Set([here.selection.category.trade, there.selection.category.trade])];
   const at = { room: room.slug, place, placeText, selections, trades };
-  const says = `Up to ${printLength(most.plain)} floors meet without a strip; up to ${printLength(most.beveled)} with a bevel. Beyond that one of them is built up or let in.`;
+  const says = `Up to ${printLength(most.plain)} floors meet without a strip. Beyond that a strip or a bevel is chosen, or one of them is built up or let in.`;
   const ask = 'the flooring and the tile foreman, before the deck is covered';
   // A floor of unknown height meets each neighbour: it is told once, at the floor.
   const unknown = [

@@ -1,10 +1,19 @@
 import type { FeatureMeasure } from '../../model/index.js';
 import { fromInches, type Length } from '../../../base/units/index.js';
+import type { Stair } from '../../feature/index.js';
 import { isRailing, selectionsOn, stairOf } from '../look-up.js';
 import type { RoomView, SelectionView } from '../view.js';
 
 /** A fall of more than this wants a guard. Source: IRC 2018, R312.1.1. */
 export const guardedDrop = fromInches(30);
+
+/** Less of a going is a rung or a tread that one climbs: neither a stair nor a ship's ladder. Source: IRC 2018, R311.7.12, whose ship's
+ *  ladders have treads of 5", from memory. */
+const leastTread = fromInches(5);
+
+export function isLadder({ going }: Pick<Stair, 'going'>): boolean {
+  return going < leastTread;
+}
 
 /** A fall in a room, from an edge or from the open side of a stair. */
 export interface Hazard {
@@ -17,7 +26,8 @@ export interface Hazard {
 function hazardsOf({ measure }: RoomView): readonly Hazard[] {
   return measure.features.flatMap((feature) => {
     const stair = stairOf(feature);
-    const fall = feature.drop ?? (stair && stair.rails > 0 ? stair.rise : undefined);
+    // Nobody walks along the side of a ladder.
+    const fall = feature.drop ?? (stair && stair.rails > 0 && !isLadder(stair) ? stair.rise : undefined);
     return fall !== undefined && fall > guardedDrop ? [{ feature, fall, isStair: stair !== undefined }] : [];
   });
 }

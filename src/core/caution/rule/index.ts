@@ -1,15 +1,18 @@
 import { adheredFacing } from './adhered-facing.js';
 import { combustibleNearFire } from './combustible-near-fire.js';
 import { doorUnderSlope } from './door-under-slope.js';
+import { escapeOpening } from './escape-opening.js';
 import { floorBuildUp } from './floor-build-up.js';
 import { fullBedSupport } from './full-bed-support.js';
 import { guardAtDrop } from './guard-at-drop.js';
 import { guardOpening } from './guard-opening.js';
 import { headroom } from './headroom.js';
+import { handrail } from './handrail.js';
 import { hearthExtension } from './hearth-extension.js';
 import { hungTimber } from './hung-timber.js';
 import { insulationByZone } from './insulation-by-zone.js';
 import { jambDepth } from './jamb-depth.js';
+import { lowWindow } from './low-window.js';
 import { onlyWayUp } from './only-way-up.js';
 import { privacyAtDoor } from './privacy-at-door.js';
 import { roughOpening } from './rough-opening.js';
@@ -24,7 +27,10 @@ import { wetRoom } from './wet-room.js';
 export const rules: readonly Rule[] = [
   guardAtDrop,
   guardOpening,
+  handrail,
   onlyWayUp,
+  escapeOpening,
+  lowWindow,
   headroom,
   hearthExtension,
   combustibleNearFire,

@@ -6,6 +6,7 @@ import type { Floor } from '../reach.js';
 import type { HouseView, RoomView } from '../view.js';
 import { joinWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
+import { isLadder } from './guards.js';
 import type { Finding, Rule } from './rule.js';
 
 /** Source: IRC 2018, R311.7.1, R311.7.5.1 and R311.7.5.2; R311.7.11 and R311.7.12 for what is steeper. */
@@ -60,7 +61,8 @@ function waysTo(house: HouseView, floor: Floor, isWhole: boolean): readonly Find
   if (isSmall || ways.some(({ stair }) => steepness(stair).length === 0)) return [];
   const of = isWhole ? '' : ` in ${words}`;
   return ways.flatMap(({ room, feature: { id, name }, stair }) => {
-    const seen = `${name} is the only way up to ${printArea(area)} of floor${of}, and it has ${steepness(stair).join(', ')}.`;
+    const kind = isLadder(stair) ? `${name}, a ladder,` : name;
+    const seen = `${kind} is the only way up to ${printArea(area)} of floor${of}, and it has ${steepness(stair).join(', ')}.`;
     const stands = house.bySlug.get(room);
     return stands ? [finding(house, stands, { place: id, placeText: name, seen })] : [];
   });
