@@ -1,8 +1,9 @@
 import { decimalNumber, figure, fixFor, readDecimal } from './decimal.js';
 import { isMetric } from './locale.js';
-import { shown, unitName } from './metric.js';
+import { shown, toMetric, unitName } from './metric.js';
 import { groupDigits, plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
+import { stepsOf } from './ticks.js';
 import { unitChoices, unitsIn, writtenUnit } from './unit.js';
 import type { Area, Unit } from './quantity.js';
 
@@ -91,17 +92,13 @@ export function printResistivity(rPerInch: number): string {
 
 /** An area in the other system, to stand beside the house's own: `31.8 m²`. */
 export function printAreaBeside(area: Area): string {
-  return isMetric() ? `${printAmount(area, 1)} sq ft` : `${printAmount(area * unitsInSquareMetres, 1)} m²`;
+  return isMetric() ? `${printAmount(area, 1)} sq ft` : `${printAmount(toMetric(area, 'sq ft'), 1)} m²`;
 }
-
-/** Source: 0.3048², NIST SP 811 B.8. */
-const unitsInSquareMetres = 0.09290304;
 
 /** A number for people: thousands set off, `digits` after the point at most, halves away from zero, a true minus. */
 export function printAmount(amount: number, digits: number): string {
   const step = 10 ** digits;
-  // The 14th digit of a float is noise: 0.15 × 10 must round as 1.5 does.
-  const steps = Math.floor(Number((Math.abs(amount) * step).toPrecision(14)) + 0.5);
+  const steps = stepsOf(amount, digits);
   const whole = groupDigits(Math.floor(steps / step).toString());
   const part = digits === 0 ? '' : (steps % step).toString().padStart(digits, '0').replace(/0+$/u, '');
   return `${amount < 0 && steps > 0 ? '−' : ''}${whole}${part === '' ? '' : `.${part}`}`;

@@ -18,7 +18,7 @@ const resistance = 0.1761102;
 
 /** The program counts in the units of the left side and turns them into those of the right for a metric house. Source: NIST SP 811
  *  B.8; foot, pound and US gallon are exact there. */
-const metricUnits: Readonly<Record<string, MetricUnit>> = {
+const metricUnits = {
   'sq ft': { unit: 'm²', times: squareMetre, more: 1 },
   'lin ft': { unit: 'm', times: 0.3048, more: 1 },
   'lin ft of handrail': { unit: 'm of handrail', times: 0.3048, more: 1 },
@@ -37,7 +37,21 @@ const metricUnits: Readonly<Record<string, MetricUnit>> = {
   'sq ft h °F / Btu in': { unit: 'm K / W', times: resistance / 0.0254, more: 1 },
   'Btu / sq ft h °F': { unit: 'W / m² K', times: 1 / resistance, more: -1 },
   'sq ft for a foot of corner': { unit: 'm² for a metre of corner', times: 0.3048, more: 1 },
-};
+} as const satisfies Readonly<Record<string, MetricUnit>>;
+
+const byUnit: Readonly<Record<string, MetricUnit>> = metricUnits;
+
+type Metered = keyof typeof metricUnits;
+
+/** An amount of the program's unit in the metric one, whatever house is in force: 100 `sq ft` are 9.29… m². */
+export function toMetric(amount: number, unit: Metered): number {
+  return amount * metricUnits[unit].times;
+}
+
+/** An amount in the metric unit in the program's own, whatever house is in force: 1 m² is 10.76… `sq ft`. */
+export function fromMetric(amount: number, unit: Metered): number {
+  return amount / metricUnits[unit].times;
+}
 
 /** An amount as the house in force reads it. */
 interface Shown {
@@ -49,7 +63,7 @@ interface Shown {
 /** An amount in the unit of the house in force, with the digits that are read: 100 sq ft are 9.29 m² in a metric house. A unit that has no
  *  metric one, such as `each` or `rolls`, stays. */
 export function shown(amount: number, unit: string, digits = 1): Shown {
-  const metric = isMetric() ? metricUnits[unit] : undefined;
+  const metric = isMetric() ? byUnit[unit] : undefined;
   if (!metric) return { amount, unit, digits };
   return { amount: amount * metric.times, unit: metric.unit, digits: Math.max(digits + metric.more, 0) };
 }

@@ -2,9 +2,13 @@
 
 /** A figure as `printAmount` prints it, as a number. */
 export function asPrinted(amount: number, digits: number): number {
-  const step = 10 ** digits;
-  const steps = Math.floor(steady(Math.abs(amount) * step) + 0.5);
-  return steps === 0 ? 0 : (Math.sign(amount) * steps) / step;
+  const steps = stepsOf(amount, digits);
+  return steps === 0 ? 0 : (Math.sign(amount) * steps) / 10 ** digits;
+}
+
+/** How many units of the last printed digit an amount is, whatever its sign; halves away from zero. */
+export function stepsOf(amount: number, digits: number): number {
+  return Math.floor(steady(Math.abs(amount) * 10 ** digits) + 0.5);
 }
 
 /** Do two figures print alike? */

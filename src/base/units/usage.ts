@@ -1,5 +1,6 @@
 import { decimalNumber, readDecimal } from './decimal.js';
 import { isMetric } from './locale.js';
+import { fromMetric } from './metric.js';
 import { plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
 import { unitChoices, unitsIn, writtenUnit } from './unit.js';
@@ -38,10 +39,10 @@ export function parseUsage(text: string): Reading<Usage> {
   return read({ ...own, per: per * unitsIn(of), of: of.unit });
 }
 
-/** The room of joints. Source: 1 ft = 0.3048 m exactly, NIST SP 811 B.8. */
+/** The room of joints. */
 const volumes = [
   { words: /^(cu\.? ?ft|ft3|ft³)$/iu, cubicFeet: 1 },
-  { words: /^(cu\.? ?m|m3|m³)$/iu, cubicFeet: 1 / 0.3048 ** 3 },
+  { words: /^(cu\.? ?m|m3|m³)$/iu, cubicFeet: fromMetric(1, 'cu ft') },
 ];
 
 const pattern = /^([\d.,]+) ?([\p{L}][\p{L}. ]*?) ?(?:\/|\bper\b) ?([\d.,]*) ?(\S.*)$/u;

@@ -1,5 +1,6 @@
 import { decimalNumber, fixFor, readDecimal } from './decimal.js';
 import { isMetric } from './locale.js';
+import { fromMetric } from './metric.js';
 import { plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
 import { unitChoices, unitsIn, writtenUnit } from './unit.js';
@@ -11,9 +12,6 @@ interface UnitWeight {
   readonly per: Unit;
 }
 
-/** Pounds in a kilogram. Source: 1 lb = 0.45359237 kg exactly, NIST SP 811 B.8. */
-const poundsPerKilogram = 1 / 0.45359237;
-
 /** Reads `2.1 lb / sq ft`, `85 lb / each`, `38 kg / each`. */
 export function parseWeight(text: string): Reading<UnitWeight> {
   const [, digits = '', mass = '', unitText = ''] =
@@ -24,7 +22,7 @@ export function parseWeight(text: string): Reading<UnitWeight> {
     const examples = isMetric() ? '10.5 kg / m2 or 38 kg / each' : '2.1 lb / sq ft or 85 lb / each';
     return unread(`'${text}' is not a weight`, fixFor(digits, `write a weight for a unit, such as ${examples}`));
   }
-  const factor = /^(lbs?|pounds?)$/iu.test(mass) ? 1 : /^kg$/iu.test(mass) ? poundsPerKilogram : undefined;
+  const factor = /^(lbs?|pounds?)$/iu.test(mass) ? 1 : /^kg$/iu.test(mass) ? fromMetric(1, 'lb') : undefined;
   if (factor === undefined)
     return unread(
       `'${text}' does not say ${isMetric() ? 'kilograms' : 'pounds'}`,

@@ -1,4 +1,4 @@
-import type { Length } from '../../../base/units/index.js';
+import { fromMetric, type Length } from '../../../base/units/index.js';
 import { lengthField, lengthsField, numberField, textField, type Raw } from '../field.js';
 
 export interface Timber {
@@ -39,10 +39,10 @@ export function read(raw: Raw): Timber {
   };
 }
 
-/** Pounds for each cubic foot, of which a kilogram for a cubic metre is 0.0624…. Source: NIST SP 811 B.8. */
+/** Pounds for each cubic foot. */
 function readDensity(text: string): number {
   const number = Number.parseFloat(text);
-  return text.includes('kg') ? (number / 0.45359237) * 0.3048 ** 3 : number;
+  return text.includes('kg') ? fromMetric(number, 'lb / cu ft') : number;
 }
 
 /** Length of a piece as it is ordered. */
