@@ -1,7 +1,7 @@
-import { currency, moneyNumber, shown, unitName } from '../base/units/index.js';
+import { currency, moneyNumber, printPieces, shown, unitName } from '../base/units/index.js';
 import type { HouseCell, Kind } from './cell.js';
 import { unitOfHead } from './head.js';
-import { packWords, piecesWords } from './say.js';
+import { packWords } from './say.js';
 
 /** What a cell is worth to a machine: numbers as numbers, in the unit that the column's head names. */
 export function raw(cell: HouseCell | undefined): string | number {
@@ -37,7 +37,7 @@ export function raw(cell: HouseCell | undefined): string | number {
     case 'pack':
       return packWords(cell);
     case 'pieces':
-      return piecesWords(cell.of);
+      return printPieces(cell.of);
     case 'rooms':
       return cell.numbers.join(', ');
     case 'finish':

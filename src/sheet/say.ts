@@ -6,6 +6,7 @@ import {
   printLength,
   printMoney,
   printMoneyChange,
+  printPieces,
   printPitch,
 } from '../base/units/index.js';
 import type { Cell, Finish, HouseCell, Place, Status } from './cell.js';
@@ -82,7 +83,7 @@ function line(cell: HouseCell): Line {
     case 'pack':
       return [{ text: packWords(cell) }];
     case 'pieces':
-      return [{ text: piecesWords(cell.of) }];
+      return [{ text: printPieces(cell.of) }];
     case 'days':
       return [{ text: daysWords(cell.working) }];
     case 'day':
@@ -141,11 +142,6 @@ function finish({ name, standing, urgency, by, key, keyOnly = false, place, sele
 /** `18 bundles of 24 sq ft`. */
 export function packWords({ count, name, holds, unit }: Omit<Extract<Cell, { is: 'pack' }>, 'is'>): string {
   return `${printAmount(count, 0)} ${count === 1 ? name : plural(name)} of ${printAmount(holds, 2)} ${unit}`;
-}
-
-/** `18 at 12'-0", 24 at 16'-0"`. */
-export function piecesWords(of: Extract<Cell, { is: 'pieces' }>['of']): string {
-  return of.map(({ count, length }) => `${printAmount(count, 0)} at ${printLength(length)}`).join(', ');
 }
 
 /** `6 weeks`, `3 days`, `none`: of working days, five to a week. */

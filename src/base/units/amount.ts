@@ -1,11 +1,12 @@
 import { decimalNumber, figure, fixFor, readDecimal } from './decimal.js';
+import { printLength } from './length.js';
 import { isMetric } from './locale.js';
 import { shown, toMetric, unitName } from './metric.js';
 import { groupDigits, plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
 import { stepsOf } from './ticks.js';
 import { unitChoices, unitsIn, writtenUnit } from './unit.js';
-import type { Area, Unit } from './quantity.js';
+import type { Area, Length, Unit } from './quantity.js';
 
 /** A counted or measured amount: `24 sq ft`, `8 lin ft`, `1 each`. */
 interface Amount {
@@ -102,4 +103,9 @@ export function printAmount(amount: number, digits: number): string {
   const whole = groupDigits(Math.floor(steps / step).toString());
   const part = digits === 0 ? '' : (steps % step).toString().padStart(digits, '0').replace(/0+$/u, '');
   return `${amount < 0 && steps > 0 ? '−' : ''}${whole}${part === '' ? '' : `.${part}`}`;
+}
+
+/** `18 at 12'-0", 24 at 16'-0"`. */
+export function printPieces(pieces: readonly { readonly count: number; readonly length: Length }[]): string {
+  return pieces.map(({ count, length }) => `${printAmount(count, 0)} at ${printLength(length)}`).join(', ');
 }

@@ -1,7 +1,6 @@
-import type { Length } from '../../base/units/index.js';
 import type { Records } from '../model/index.js';
 import type { CountOrder, Order } from '../price/index.js';
-import { poolCounts, sumLaid, type Takeoff } from '../takeoff/index.js';
+import { poolCounts, sumLaid, sumStock, type Takeoff } from '../takeoff/index.js';
 import type { BookSelection } from './book.js';
 import { optionId } from './draft.js';
 import { groupBy } from './group-by.js';
@@ -33,10 +32,7 @@ export function orderCounter(
   };
 }
 
-/** Pieces that timbers are cut from, over all places, shortest first. */
+/** Pieces that timbers are cut from, over all places. */
 function cutStock(takeoffs: readonly Takeoff[]): Order['stock'] {
-  const counts = new Map<Length, number>();
-  for (const { length, count } of takeoffs.flatMap(({ cutting }) => cutting?.stock ?? []))
-    counts.set(length, (counts.get(length) ?? 0) + count);
-  return [...counts].sort(([a], [b]) => a - b).map(([length, count]) => ({ length, count }));
+  return sumStock(takeoffs.flatMap(({ cutting }) => cutting?.stock ?? []));
 }

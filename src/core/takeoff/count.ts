@@ -16,6 +16,7 @@ import {
   unitName,
   unitSize,
 } from '../../base/units/index.js';
+import { timesOf } from './as-printed.js';
 import { boardFootFactor, boardLength, paintFor, sheetOrder, withWaste } from './arithmetic/index.js';
 import type { Takeoff, TradeCount } from './takeoff.js';
 
@@ -49,7 +50,7 @@ export function countsOf({ counted }: Convention, option: Option, area: CountedA
 export function poolCounts(rule: Convention, option: Option, takeoffs: readonly Takeoff[]): readonly TradeCount[] {
   if (rule.counted === undefined) return addCounts(takeoffs.flatMap(({ counts = [] }) => counts));
   const areas = takeoffs.flatMap(({ places, factors }) => {
-    const times = factors.reduce((product, factor) => product * factor.times, 1);
+    const times = timesOf(factors);
     return places.map(({ place, net }) => ({ ceiling: place === 'ceiling', area: net * times }));
   });
   const sum = (list: typeof areas) => list.reduce((total, { area }) => total + area, 0) as Area;

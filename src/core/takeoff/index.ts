@@ -21,6 +21,7 @@ export {
   type LaidCount,
   type OrderStatement,
 } from './order-count.js';
+export { sumStock } from './stock.js';
 export { cuttingWords } from './timber/cut.js';
 export { layPlaces } from './lay-places.js';
 export { keptLayouts, type LayOut } from './layout/index.js';

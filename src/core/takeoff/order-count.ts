@@ -1,4 +1,5 @@
-import { printAmount, printLength, printSize, printQuantity } from '../../base/units/index.js';
+import { printAmount, printPieces, printQuantity, printSize } from '../../base/units/index.js';
+import { sumStock } from './stock.js';
 import type { LaidShares, LayoutSummary, Takeoff } from './takeoff.js';
 
 /** Said apart, so that who may not read of money is spared it. */
@@ -24,7 +25,7 @@ export function orderStatement(
   { orderBy, stock, surface }: LaidCount,
   { required, wasteWords }: { readonly required: number; readonly wasteWords: string },
 ): OrderStatement {
-  const pieces = stock.map(({ count, length }) => `${printAmount(count, 0)} at ${printLength(length)}`).join(', ');
+  const pieces = printPieces(stock);
   const laid = `${pieces}, ${areaWords(surface.bought)}`;
   const area = `${areaWords(required)} ${wasteWords}`;
   const more = surface.bought - required;
@@ -67,12 +68,9 @@ export function sumLaid(takeoffs: readonly Takeoff[]): LaidCount | undefined {
   const laid = takeoffs.flatMap(({ layout }) => layout ?? []);
   const [first] = laid;
   if (!first || laid.length < takeoffs.length) return undefined;
-  const counts = new Map<LayoutSummary['bought'], number>();
-  for (const { length, count } of laid.flatMap(({ stock }) => stock))
-    counts.set(length, (counts.get(length) ?? 0) + count);
   return {
     orderBy: first.orderBy,
-    stock: [...counts].sort(([a], [b]) => a - b).map(([length, count]) => ({ length, count })),
+    stock: sumStock(laid.flatMap(({ stock }) => stock)),
     surface: laid.map(({ surface }) => surface).reduce(addShares),
   };
 }

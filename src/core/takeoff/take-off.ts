@@ -1,6 +1,7 @@
 import type { Assembly, Category, Option, OptionPart, RoomMeasure, Selection } from '../model/index.js';
 import { decimalNumber, printPercent, type Area } from '../../base/units/index.js';
 import { wholePieces, withWaste } from './arithmetic/index.js';
+import { timesOf } from './as-printed.js';
 import { assembliesOf } from './assembly.js';
 import { numberOf } from './attribute.js';
 import { besideOf, type Beside } from './beside.js';
@@ -104,7 +105,7 @@ function makeTakeoff(
   const net = sum(places.map((place) => place.net));
   const covered = sum(places.map((place) => place.covered ?? place.net));
   const factors = part.unit === 'sq ft' ? layerFactors(category, option) : [];
-  const times = factors.reduce((product, factor) => product * factor.times, 1);
+  const times = timesOf(factors);
   const waste = selection.waste ?? part.waste;
   const share = decimalNumber(waste);
   const why = selection.waste ? 'given for this place' : `allowed for this product: ${printPercent(waste)}`;

@@ -22,9 +22,7 @@ function rowsOf(selection: BookSelection, room: BookRoom, look: Unscheduled): re
       if (!pieces || !timber) return [];
       const { count, length, pounds } = pieces;
       const { joinery } = timber;
-      const lengths = new Map<TimberRow['length'], number>();
-      for (const cut of cutting?.cuts ?? [])
-        if (cut.length === length) lengths.set(cut.from, (lengths.get(cut.from) ?? 0) + cut.count);
+      const own = (cutting?.cuts ?? []).filter((cut) => cut.length === length);
       return [
         {
           room: room.slug,
@@ -36,7 +34,7 @@ function rowsOf(selection: BookSelection, room: BookRoom, look: Unscheduled): re
           ends: timber.ends,
           length,
           section: sectionWords(timber),
-          stock: [...lengths.keys()].map((from) => ({ length: from, count: lengths.get(from) ?? 0 })),
+          stock: own.map(({ from, count: cut }) => ({ length: from, count: cut })),
           ...(pounds !== undefined && { pounds }),
           ...(joinery !== undefined && { joinery }),
         },

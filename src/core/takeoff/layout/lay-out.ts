@@ -1,4 +1,5 @@
 import { keepBy, locale, type Length } from '../../../base/units/index.js';
+import { stockOf } from '../stock.js';
 import { courseWidths, isRipped } from './courses.js';
 import { departuresOf } from './departures.js';
 import { shapeArea, toFrame, type FrameShape } from './frame.js';
@@ -33,7 +34,7 @@ export function layOut(input: LayoutInput): Layout {
     kerf: task.kerf as Length,
     courses,
     boards: boardsOf(plan, task, courses, endTrim),
-    stock: countByLength(plan.boards.map((length) => length + endTrim)),
+    stock: stockOf(plan.boards.map((length) => (length + endTrim) as Length)),
     startLines: startLines(bands),
     needed: needed as Length,
     bought: bought as Length,
@@ -201,14 +202,6 @@ function part({
   width,
 }: Record<'along' | 'across' | 'length' | 'width', number>): Board['offcuts'][number] {
   return { along: along as Length, across: across as Length, length: length as Length, width: width as Length };
-}
-
-function countByLength(boards: readonly number[]): Layout['stock'] {
-  const lengths = [...new Set(boards)].sort((a, b) => a - b);
-  return lengths.map((length) => ({
-    length: length as Length,
-    count: boards.filter((board) => board === length).length,
-  }));
 }
 
 function startLines(bands: readonly Band[]): readonly StartLine[] {

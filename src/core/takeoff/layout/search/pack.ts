@@ -13,7 +13,10 @@ const patience = 200;
 /** Cuts the pieces of a plan anew, where they lie as they are: board by board, each begun with the longest piece left and
  *  filled as full as can be. All pieces take the full width of a board. The best of several manners, or the plan itself
  *  when none buys less. */
-export function packed(plan: Plan, { stock, kerf, face, spans }: Task): Plan {
+export function packed(
+  plan: Plan,
+  { stock, kerf, face, spans }: Pick<Task, 'stock' | 'kerf' | 'face' | 'spans'>,
+): Plan {
   const manners: readonly Manner[] = stock.flatMap((_, skip) => [
     { byShare: false, skip },
     { byShare: true, skip },
