@@ -77,6 +77,14 @@ describe('an alternative for the whole demo house', () => {
     alternatives.forEach(expectSound);
   });
 
+  test('leaves a wall that the first room declines to the room on its other side', () => {
+    const choices = [{ selection: 'pantry/sound-insulation/south', option: 'none' }];
+    const [one] = bookWith([setOf('bare', choices)]).alternatives;
+    if (!one) throw new Error('the alternative is missing');
+    expectSound(one);
+    expect(one.elsewhere).toBeGreaterThan(0);
+  });
+
   test('adds up whatever it chooses', () => {
     const places = today.selections.filter(({ alternatives }) => alternatives.length > 1);
     const choice = fc.constantFrom(...places).chain(({ id, alternatives }) =>

@@ -8,32 +8,17 @@ import {
   type Selection,
 } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
-import {
-  conventionOf,
-  countedBefore,
-  exceptProblems,
-  railJoints,
-  resolvePlaces,
-  takeOff,
-  type Place,
-  type RailJoints,
-  type SelectingRoom,
-  type SharedWalls,
-  type Takeoff,
-} from '../takeoff/index.js';
+import { conventionOf, exceptProblems, resolvePlaces, takeOff, type Place, type Takeoff } from '../takeoff/index.js';
+import { countsByNeighbours, neighboursOf, type Neighbours } from './neighbours.js';
 
 /** A selection with its places found and every option taken off, before it is priced. */
-export interface Draft {
+export interface Draft extends Neighbours {
   readonly id: string;
   readonly room: Room;
   readonly selection: Selection;
   readonly category: Category;
   readonly measure: RoomMeasure;
   readonly places: readonly Place[];
-  /** Ends that the house's runs of railing share. */
-  readonly joints: RailJoints;
-  /** What rooms before this one count of the walls they share with it, where the category counts a wall once. */
-  readonly counted?: SharedWalls;
   /** By option slug, in the order to show. */
   readonly options: ReadonlyMap<string, { readonly option: Option; readonly takeoffs: readonly Takeoff[] }>;
 }
@@ -51,35 +36,30 @@ export function draftSelections(
   const categories = new Map(records.categories.map((category) => [category.slug, category]));
   const options = new Map(records.options.map((option) => [optionId(option.category, option.slug), option]));
   const problems: Problem[] = [];
-  const joints = railJoints(records.rooms, measures, records.categories);
-  const before: SelectingRoom[] = [];
+  const neighbours = neighboursOf(records.rooms, measures, records.categories);
   const drafts = records.rooms.flatMap((room) => {
     const measure = measures.get(room.slug);
     if (!measure) return [];
     const drafted = room.selections.flatMap((selection) => {
       const category = categories.get(selection.category);
       if (!category) return [];
-      const counted = countedBefore({ slug: room.slug, measure }, category, before);
-      return [draft({ room, selection, category, measure, joints, options, problems, ...(counted && { counted }) })];
+      return [draft({ room, selection, category, measure, options, problems, ...neighbours(room.slug, category) })];
     });
-    before.push({ slug: room.slug, name: room.name, measure, selections: room.selections });
     return drafted.sort((a, b) => a.category.sequence - b.category.sequence);
   });
   return { value: drafts, problems };
 }
 
-interface DraftInput {
+interface DraftInput extends Neighbours {
   readonly room: Room;
   readonly selection: Selection;
   readonly category: Category;
   readonly measure: RoomMeasure;
-  readonly joints: RailJoints;
   readonly options: ReadonlyMap<string, Option>;
-  readonly counted?: SharedWalls;
   readonly problems: Problem[];
 }
 
-function draft({ room, selection, category, measure, joints, options, counted, problems }: DraftInput): Draft {
+function draft({ room, selection, category, measure, options, problems, ...neighbours }: DraftInput): Draft {
   const { places, unknown } = resolvePlaces(selection, measure);
   const at = [...selection.path, 'at'];
   for (const word of unknown) {
@@ -97,11 +77,7 @@ function draft({ room, selection, category, measure, joints, options, counted, p
   for (const slug of consideredOptions(selection)) {
     const option = options.get(optionId(category.slug, slug));
     if (!option) continue;
-    const { takeoffs, unsuited } = takeOff(
-      { selection, category, measure, joints, ...(counted && { counted }) },
-      places,
-      option,
-    );
+    const { takeoffs, unsuited } = takeOff({ selection, category, measure, ...neighbours }, places, option);
     if (taken.size === 0) {
       for (const place of unsuited) {
         const message = `${category.name.toLowerCase()} is measured on ${rule?.measures ?? 'nothing known'}, and '${place.id}' is not one`;
@@ -118,8 +94,7 @@ function draft({ room, selection, category, measure, joints, options, counted, p
     category,
     measure,
     places,
-    joints,
-    ...(counted && { counted }),
+    ...neighbours,
     options: taken,
   };
 }
@@ -133,25 +108,25 @@ export function withChoice(draft: Draft, chosen: string, options: readonly Optio
   return { ...draft, selection, options: new Map([...draft.options, [chosen, { option, takeoffs }]]) };
 }
 
-/** Drafts of a house in which railings were chosen or left out: those of railing are taken off anew, since a post at a corner is counted
- *  where a railing stands. */
-export function withPosts(
+/** Drafts of a house in which places were chosen or left out: what counts by its neighbours is taken off anew. */
+export function withNeighbours(
   drafts: readonly Draft[],
-  records: Records,
+  { categories, rooms }: Records,
   measures: ReadonlyMap<string, RoomMeasure>,
 ): readonly Draft[] {
-  const rooms = records.rooms.map((room) => ({
+  const selecting = rooms.map((room) => ({
     ...room,
     selections: drafts.filter((draft) => draft.room.slug === room.slug).map(({ selection }) => selection),
   }));
-  const joints = railJoints(rooms, measures, records.categories);
+  const neighbours = neighboursOf(selecting, measures, categories);
   return drafts.map((draft) => {
-    if (draft.category.measure.by !== 'railing') return draft;
+    if (!countsByNeighbours(draft.category)) return draft;
+    const anew = { ...draft, ...neighbours(draft.room.slug, draft.category) };
     const options = [...draft.options].map(([slug, { option }]) => {
-      const { takeoffs } = takeOff({ ...draft, joints }, draft.places, option);
+      const { takeoffs } = takeOff(anew, draft.places, option);
       return [slug, { option, takeoffs }] as const;
     });
-    return { ...draft, joints, options: new Map(options) };
+    return { ...anew, options: new Map(options) };
   });
 }
 

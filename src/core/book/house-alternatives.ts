@@ -7,8 +7,9 @@ import { alternativeLine, type Picked } from './alternative-line.js';
 import type { BookSelection } from './book.js';
 import type { AlternativeAllowance, BookHouseAlternative } from './book-alternative.js';
 import { countSelection, type Counted } from './count-selection.js';
-import { withChoice, withPosts, type Draft } from './draft.js';
+import { withChoice, withNeighbours } from './draft.js';
 import { lastMilestone, type Decider } from './make-decider.js';
+import { movesNeighbours } from './neighbours.js';
 import { houseMoney } from './price-choices.js';
 import { priceDrafts, type PricedDraft } from './price-drafts.js';
 import { seeHouse, type SeenSelection } from './see-house.js';
@@ -101,8 +102,11 @@ function choose(
     const isSame = picked === undefined || picked.option === draft.selection.chosen;
     return isSame ? draft : withChoice(draft, picked.option, records.options);
   });
-  const isMoved = chosen.some((draft, index) => isRailingMoved(draft, drafts[index]?.draft));
-  const { drafts: priced, house } = priceDrafts(records, isMoved ? withPosts(chosen, records, measures) : chosen);
+  const isMoved = chosen.some(({ category, selection }, index) => {
+    const before = drafts[index]?.draft.selection;
+    return before !== undefined && movesNeighbours(category, before, selection);
+  });
+  const { drafts: priced, house } = priceDrafts(records, isMoved ? withNeighbours(chosen, records, measures) : chosen);
   const places = priced.flatMap((after, index): readonly Place[] => {
     const [before, selection] = [drafts[index], selections[index]];
     return before && selection
@@ -110,14 +114,6 @@ function choose(
       : [];
   });
   return { house, places };
-}
-
-/** A railing stands where none did, or none where one did. */
-function isRailingMoved({ category, selection }: Draft, before: Draft | undefined): boolean {
-  const isLeftOut = ({ chosen }: Draft['selection']): boolean => chosen === 'none';
-  return (
-    category.measure.by === 'railing' && before !== undefined && isLeftOut(selection) !== isLeftOut(before.selection)
-  );
 }
 
 /** Where the difference to today's total comes from. */
