@@ -103,3 +103,43 @@ export const kitchen = (): RoomMeasure =>
       },
     ],
   });
+
+/** A parlor with a bowed window wall, a door in a wall that bows into the room, and a roof over it. */
+export const bowed = (): RoomMeasure =>
+  measured({
+    slug: 'bowed',
+    shape: {
+      by: 'walk',
+      walls: [
+        { name: 'north', go: 'east', run: ft(14), arc: { bows: 'out', rise: ft(2.5) } },
+        { name: 'east', go: 'south', run: ft(11) },
+        { name: 'south', go: 'west', run: ft(8) },
+        { name: 'corner', go: 'north-west', run: ft(6 * Math.SQRT2), arc: { bows: 'in', radius: ft(8) } },
+        { name: 'west', go: 'north', run: ft(5) },
+      ],
+    },
+    ceiling: { form: 'shed', low: { x: 0, y: 1 }, plate: ft(8), pitch: { rise: 3, run: 12 } },
+    openings: [
+      {
+        mark: 'W41',
+        kind: 'window',
+        wall: 'north',
+        at: ft(2),
+        width: ft(4),
+        height: ft(5),
+        sill: ft(2),
+        to: 'outside',
+      },
+      {
+        mark: 'W42',
+        kind: 'window',
+        wall: 'north',
+        at: ft(9),
+        width: ft(4),
+        height: ft(5),
+        sill: ft(2),
+        to: 'outside',
+      },
+      { mark: 'D41', wall: 'corner', at: ft(3), width: ft(3), height: ft(7), hinge: 'left', swing: 'hall' },
+    ],
+  });

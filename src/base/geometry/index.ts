@@ -1,5 +1,6 @@
 /** Flat geometry in feet: rings and patches in, clipped and measured patches out. No records, no rounding. */
 export * from './xy.js';
+export * from './arc.js';
 export * from './scale.js';
 export * from './ring.js';
 export * from './stretch.js';

@@ -1,5 +1,5 @@
 import type { Profile } from '../../base/geometry/index.js';
-import type { FeatureMeasure, FeatureRecord, FloorVoid, Point, Polygon } from '../model/index.js';
+import type { FeatureMeasure, FeatureRecord, FloorVoid, MeasuredArc, Point, Polygon } from '../model/index.js';
 import type { Outcome, Origin } from '../../base/problem/index.js';
 import type { Length } from '../../base/units/index.js';
 import type { FaceMark, PlanMark } from './mark.js';
@@ -15,6 +15,7 @@ export interface RoomSpace {
     readonly from: Point;
     readonly to: Point;
     readonly run: Length;
+    readonly arc?: MeasuredArc;
     /** No wall stands here. */
     readonly openTo?: string;
   }[];

@@ -13,7 +13,7 @@ import {
   type Ring,
   type Xy,
 } from '../../base/geometry/index.js';
-import type { Bearing, FeatureRecord } from '../model/index.js';
+import { wallLine, type Bearing, type FeatureRecord } from '../model/index.js';
 import { didYouMean, problemAt, type Problem } from '../../base/problem/index.js';
 import { feet, printLength, type Length } from '../../base/units/index.js';
 import type { RoomSpace } from './kind.js';
@@ -21,6 +21,8 @@ import type { RoomSpace } from './kind.js';
 /** A wall as a feature stands against it: `place` goes along it from the left, facing it, and out into the room, in feet. */
 export interface WallFrame {
   readonly run: Length;
+  /** It is an arc, along which nothing straight stands. */
+  readonly isCurved: boolean;
   place(along: number, out: number): Xy;
 }
 
@@ -34,7 +36,7 @@ export function wallFrame(space: RoomSpace, name: string): WallFrame | undefined
     x: from.x + ahead.x * along + ahead.y * out,
     y: from.y + ahead.y * along - ahead.x * out,
   });
-  return { run: wall.run, place };
+  return { run: wall.run, isCurved: wall.arc !== undefined, place };
 }
 
 /** A feature's stretch of a wall: the wall is there, and the stretch lies on it. */
@@ -52,6 +54,11 @@ export function wallProblems(
         fix: didYouMean(wall, names) ?? `walls of this room: ${names.join(', ')}`,
       }),
     ];
+  }
+  if (frame.isCurved) {
+    const message = `${feature.name} is on wall '${wall}', which is an arc: what stands against one is not measured`;
+    const fix = 'put it on a straight wall, or record the finish of its faces at places of its own';
+    return [problemAt(space.origin, [...feature.path, 'wall'], 'feature-on-arc', message, { fix })];
   }
   return stretchProblems(feature, space, { side: `wall '${wall}'`, of: frame.run, at, width, key });
 }
@@ -125,9 +132,10 @@ const against = 0.25 / 12;
 
 /** Does a point of the plan lie against a wall that stands? */
 export function touchesWall(point: Xy, { walls }: RoomSpace): boolean {
-  return walls.some(
-    ({ from, to, openTo }) => openTo === undefined && touches(point, pointInFeet(from), pointInFeet(to)),
-  );
+  return walls
+    .filter(({ openTo }) => openTo === undefined)
+    .map((wall) => wallLine(wall).map(({ at }) => pointInFeet(at)))
+    .some((line) => line.slice(1).some((to, index) => touches(point, line[index] as Xy, to)));
 }
 
 function touches(point: Xy, from: Xy, to: Xy): boolean {

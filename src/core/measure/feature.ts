@@ -44,9 +44,16 @@ interface RoomShell {
 /** What features may know of a room. */
 function roomSpace(room: Room, plan: Plan, { vaults, walls, voids }: RoomShell): RoomSpace {
   return {
-    plan: plan.corners.map(pointOf),
+    plan: plan.outline.map(pointOf),
     corner: pointOf(plan.origin),
-    walls: walls.map(({ name, from, to, run, openTo }) => ({ name, from, to, run, ...(openTo ? { openTo } : {}) })),
+    walls: walls.map(({ name, from, to, run, arc, openTo }) => ({
+      name,
+      from,
+      to,
+      run,
+      ...(arc && { arc }),
+      ...(openTo ? { openTo } : {}),
+    })),
     voids,
     heightAt: (point) => lengthOf(heightAt(vaults, pointInFeet(point))),
     topAlong: (from, to) => topAlong(vaults, pointInFeet(from), pointInFeet(to)),

@@ -1,17 +1,25 @@
 import {
+  arcBetween,
+  arcPoints,
   bounds,
+  distance,
   findCrossing,
   headings,
+  lengthOf,
   nearArea,
   nearFeet,
   pointInFeet,
   reversed,
+  riseOf,
   signedArea,
+  straightPoints,
+  type Arc,
   type Patch,
+  type PointAlong,
   type Ring,
   type Xy,
 } from '../../base/geometry/index.js';
-import type { Room, WalkedWall } from '../model/index.js';
+import type { Room, WalkedWall, WallArc } from '../model/index.js';
 import { problemAt, type Outcome, type Path, type Problem } from '../../base/problem/index.js';
 import { feet, fromFeet, printLength } from '../../base/units/index.js';
 
@@ -20,13 +28,26 @@ interface PlanSide {
   readonly name: string;
   readonly openTo?: string;
   readonly beside?: readonly string[];
+  readonly arc?: WallArc;
   readonly path: Path;
 }
 
-/** A room's outline in feet, clockwise from above; side `i` runs from corner `i` to the next, left to right seen from inside. */
+/** A side with its line, from its left end to its right as seen from inside, and the arc that it stands for. */
+interface LaidSide extends PlanSide {
+  readonly line: readonly PointAlong[];
+  readonly bow?: Bow;
+}
+
+export interface Bow extends Pick<Arc, 'center' | 'radius'> {
+  readonly rise: number;
+  readonly bows: 'out' | 'in';
+}
+
+/** A room's outline in feet, clockwise from above. */
 export interface Plan {
-  readonly corners: Ring;
-  readonly sides: readonly PlanSide[];
+  readonly sides: readonly LaidSide[];
+  /** All of the sides' lines. */
+  readonly outline: Ring;
   /** The same outline as a patch. */
   readonly patch: Patch;
   /** South-west corner of the bounding box. */
@@ -36,12 +57,43 @@ export interface Plan {
 /** Makes the plan of any shape. Size and walk have their south-west corner at (0, 0); an outline keeps its own coordinates. */
 export function planOf(room: Room): Outcome<Plan> {
   const { corners, sides } = outlineOf(room);
-  const problems = outlineProblems(corners, sides, room);
+  const unlaid = [...lengthProblems(corners, sides, room), ...arcProblems(corners, sides, room)];
+  if (unlaid.length > 0) return { problems: unlaid };
+  const isClockwise = signedArea(corners) < 0;
+  const recorded = laidSides(corners, sides, isClockwise);
+  const problems = outlineProblems(ringOf(recorded), recorded, room);
   if (problems.length > 0) return { problems };
-  const clockwise = signedArea(corners) < 0 ? { corners, sides } : turned(corners, sides);
-  const { west, south } = bounds(corners);
-  const patch = { outline: reversed(clockwise.corners), holes: [] };
-  return { value: { ...clockwise, patch, origin: { x: west, y: south } }, problems: [] };
+  const laid = isClockwise ? recorded : turned(recorded);
+  const outline = ringOf(laid);
+  const { west, south } = bounds(outline);
+  const patch = { outline: reversed(outline), holes: [] };
+  return { value: { sides: laid, outline, patch, origin: { x: west, y: south } }, problems: [] };
+}
+
+function ringOf(sides: readonly LaidSide[]): Ring {
+  return sides.flatMap(({ line }) => line.slice(0, -1).map(({ x, y }) => ({ x, y })));
+}
+
+/** Each side with its line, in the order and the direction of the record. What bows out of the room goes to the left of a clockwise way. */
+function laidSides(corners: Ring, sides: readonly PlanSide[], isClockwise: boolean): readonly LaidSide[] {
+  return sides.map((one, index) => {
+    const [from, to] = endsOf(corners, index);
+    const rise = one.arc && arcRise(one.arc, distance(from, to));
+    if (!one.arc || rise === undefined) return { ...one, line: straightPoints(from, to) };
+    const { bows } = one.arc;
+    const arc = arcBetween(from, to, (bows === 'out') === isClockwise ? rise : -rise);
+    const { center, radius } = arc;
+    return { ...one, line: arcPoints(from, to, arc), bow: { center, radius, rise, bows } };
+  });
+}
+
+/** In feet; undefined where a radius does not reach from end to end. */
+function arcRise(arc: WallArc, chord: number): number | undefined {
+  return 'rise' in arc ? feet(arc.rise) : riseOf(feet(arc.radius), chord);
+}
+
+function endsOf(corners: Ring, index: number): readonly [Xy, Xy] {
+  return [corners[index] as Xy, corners[(index + 1) % corners.length] as Xy];
 }
 
 interface Outline {
@@ -72,13 +124,15 @@ function outlineOf({ shape }: Room): Outline {
     case 'walk':
       return {
         corners: walked(shape.walls),
-        sides: shape.walls.map(({ name, openTo, beside }, i) => side({ name, openTo, beside, path: ['walls', i] })),
+        sides: shape.walls.map(({ name, openTo, beside, arc }, i) =>
+          side({ name, openTo, beside, arc, path: ['walls', i] }),
+        ),
       };
     case 'outline':
       return {
         corners: shape.corners.map(({ at }) => pointInFeet(at)),
-        sides: shape.corners.map(({ wall, openTo, beside }, i) =>
-          side({ name: wall, openTo, beside, path: ['outline', i] }),
+        sides: shape.corners.map(({ wall, openTo, beside, arc }, i) =>
+          side({ name: wall, openTo, beside, arc, path: ['outline', i] }),
         ),
       };
   }
@@ -88,14 +142,16 @@ function side({
   name,
   openTo,
   beside,
+  arc,
   path,
 }: {
   readonly name: string;
   readonly openTo: string | undefined;
   readonly beside: readonly string[] | undefined;
+  readonly arc?: WallArc | undefined;
   readonly path: Path;
 }): PlanSide {
-  return { name, ...(openTo !== undefined && { openTo }), ...(beside && { beside }), path };
+  return { name, ...(openTo !== undefined && { openTo }), ...(beside && { beside }), ...(arc && { arc }), path };
 }
 
 /** Corners of a walk. The loader lets a walk miss its start by 1/16"; that rest is shared by the transit rule: the east-west
@@ -123,40 +179,59 @@ function snapped(value: number): number {
   return feet(fromFeet(value));
 }
 
-/** The same outline the other way round, still starting with the first wall. */
-function turned(corners: Ring, sides: readonly PlanSide[]): Outline {
-  const [first, ...rest] = sides as [PlanSide, ...PlanSide[]];
-  const [start, end, ...others] = corners as [Xy, Xy, ...Xy[]];
-  return { corners: [end, start, ...others.reverse()], sides: [first, ...rest.reverse()] };
+/** The same sides the other way round, still starting with the first. */
+function turned(sides: readonly LaidSide[]): readonly LaidSide[] {
+  const [first, ...rest] = sides.map((side) => ({ ...side, line: reversedLine(side.line) }));
+  return first ? [first, ...rest.reverse()] : [];
 }
 
-function outlineProblems(corners: Ring, sides: readonly PlanSide[], room: Room): readonly Problem[] {
-  const shapePath = [room.shape.by === 'walk' ? 'walls' : room.shape.by];
-  const short = sides.flatMap((one, i) => {
-    const [from, to] = [corners[i] as Xy, corners[(i + 1) % corners.length] as Xy];
-    if (Math.hypot(to.x - from.x, to.y - from.y) > nearFeet) return [];
+function reversedLine(line: readonly PointAlong[]): readonly PointAlong[] {
+  const length = line.at(-1)?.along ?? 0;
+  return line.map((point) => ({ ...point, along: length - point.along })).reverse();
+}
+
+function lengthProblems(corners: Ring, sides: readonly PlanSide[], room: Room): readonly Problem[] {
+  return sides.flatMap((one, index) => {
+    if (distance(...endsOf(corners, index)) > nearFeet) return [];
     const message = `wall '${one.name}' has no length`;
     return [
       problemAt(room.origin, one.path, 'wall-no-length', message, { fix: 'give its run, or leave the wall out' }),
     ];
   });
-  if (short.length > 0) return short;
-  const crossing = findCrossing(corners);
-  if (crossing) return [crossingProblem(crossing, corners, sides, room)];
-  if (Math.abs(signedArea(corners)) > nearArea) return [];
+}
+
+function arcProblems(corners: Ring, sides: readonly PlanSide[], room: Room): readonly Problem[] {
+  return sides.flatMap(({ name, arc, path }, index) => {
+    const chord = distance(...endsOf(corners, index));
+    if (!arc || 'rise' in arc || arcRise(arc, chord) !== undefined) return [];
+    const message = `an arc of ${printLength(arc.radius)} does not reach from end to end of wall '${name}', which is ${printLength(lengthOf(chord))}`;
+    const fix = `${printLength(lengthOf(chord / 2))}, a half circle, is the least radius that does`;
+    return [problemAt(room.origin, [...path, 'arc', 'radius'], 'arc-too-tight', message, { fix })];
+  });
+}
+
+function outlineProblems(outline: Ring, sides: readonly LaidSide[], room: Room): readonly Problem[] {
+  const shapePath = [room.shape.by === 'walk' ? 'walls' : room.shape.by];
+  const crossing = findCrossing(outline);
+  if (crossing) return [crossingProblem(crossing, sides, room)];
+  if (Math.abs(signedArea(outline)) > nearArea) return [];
   const fix = 'check the sizes and directions of its walls';
   return [problemAt(room.origin, shapePath, 'plan-no-area', `${room.name} encloses no floor (0 sq ft)`, { fix })];
 }
 
+interface Piece {
+  readonly side: LaidSide;
+  readonly start: PointAlong;
+}
+
 function crossingProblem(
   { first, second, at }: { first: number; second: number; at: Xy },
-  corners: Ring,
-  sides: readonly PlanSide[],
+  sides: readonly LaidSide[],
   room: Room,
 ): Problem {
-  const [one, other] = [sides[first] as PlanSide, sides[second] as PlanSide];
-  const start = corners[first] as Xy;
-  const along = printLength(fromFeet(Math.hypot(at.x - start.x, at.y - start.y)));
+  const pieces = sides.flatMap((side) => side.line.slice(0, -1).map((start) => ({ side, start })));
+  const [{ side: one, start }, { side: other }] = [pieces[first], pieces[second]] as [Piece, Piece];
+  const along = printLength(fromFeet(start.along + distance(start, at)));
   const message = `walls '${one.name}' and '${other.name}' meet or cross ${along} from the start of '${one.name}'`;
   const fix = `check which way '${one.name}' and '${other.name}' go and how far`;
   return problemAt(room.origin, other.path, 'walls-cross', message, { fix });

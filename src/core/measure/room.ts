@@ -47,7 +47,7 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
   const steps = stepsOf(vaults);
   const value: RoomMeasure = {
     room: room.slug,
-    plan: plan.corners.map(pointOf),
+    plan: plan.outline.map(pointOf),
     voids: voids.measured,
     perimeter: total(walls.map(({ run }) => run)),
     wallRun: total(walls.filter(({ openTo }) => openTo === undefined).map(({ run }) => run)),

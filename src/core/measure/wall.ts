@@ -4,14 +4,15 @@ import {
   lengthOf,
   pointOf,
   rectangle,
+  straightened,
   type Patch,
+  type PointAlong,
   type Profile,
-  type Xy,
 } from '../../base/geometry/index.js';
 import { surfaceOf, type Cut } from '../feature/index.js';
-import type { FeatureMeasure, OpeningMeasure, Point, WallMeasure } from '../model/index.js';
+import type { FeatureMeasure, MeasuredArc, OpeningMeasure, Point, WallMeasure } from '../model/index.js';
 import { feet, type Length } from '../../base/units/index.js';
-import type { Plan } from './plan.js';
+import type { Bow, Plan } from './plan.js';
 import { topAlong, type Vault } from './vault.js';
 
 /** A wall before anything is taken off it. */
@@ -22,20 +23,42 @@ export interface WallShape {
   readonly from: Point;
   readonly to: Point;
   readonly run: Length;
+  readonly arc?: MeasuredArc;
   /** In feet, from the left end. */
   readonly top: Profile;
   /** From the floor up to the top. */
   readonly face: readonly Patch[];
 }
 
-export function wallShapes({ corners, sides }: Plan, vaults: readonly Vault[]): readonly WallShape[] {
-  return sides.map(({ name, openTo, beside }, i) => {
-    const [from, to] = [corners[i] as Xy, corners[(i + 1) % corners.length] as Xy];
-    const top = topAlong(vaults, from, to);
+export function wallShapes({ sides }: Plan, vaults: readonly Vault[]): readonly WallShape[] {
+  return sides.map(({ name, openTo, beside, line, bow }) => {
+    const [from, to] = [line[0], line.at(-1)] as [PointAlong, PointAlong];
+    const top = topOver(vaults, line);
     const open = { ...(openTo !== undefined && { openTo }), ...(beside && { beside }) };
-    const ends = { from: pointOf(from), to: pointOf(to), run: lengthOf(distance(from, to)) };
-    return { name, ...open, ...ends, top, face: faceUnder(top) };
+    const ends = { from: pointOf(from), to: pointOf(to), run: lengthOf(to.along) };
+    return { name, ...open, ...ends, ...(bow && { arc: measuredArc(bow, line) }), top, face: faceUnder(top) };
   });
+}
+
+function measuredArc({ center, radius, rise, bows }: Bow, line: readonly PointAlong[]): MeasuredArc {
+  return {
+    center: pointOf(center),
+    radius: lengthOf(radius),
+    rise: lengthOf(rise),
+    bows,
+    line: line.map((point) => ({ at: pointOf(point), along: lengthOf(point.along) })),
+  };
+}
+
+/** Ceiling height along a line of straight pieces, each stretched to its true length. */
+function topOver(vaults: readonly Vault[], line: readonly PointAlong[]): Profile {
+  if (line.length === 2) return topAlong(vaults, ...(line as readonly [PointAlong, PointAlong]));
+  const points = line.slice(1).flatMap((to, index) => {
+    const from = line[index] as PointAlong;
+    const stretch = (to.along - from.along) / distance(from, to);
+    return topAlong(vaults, from, to).map(({ along, height }) => ({ along: from.along + along * stretch, height }));
+  });
+  return straightened(points);
 }
 
 /** Gross under the top's profile, less openings and what features hide. Where the room is open, nothing to finish. */
@@ -44,7 +67,7 @@ export function measureWall(
   openings: readonly OpeningMeasure[],
   features: readonly FeatureMeasure[],
 ): WallMeasure {
-  const { name, from, to, run, openTo, beside } = wall;
+  const { name, from, to, run, arc, openTo, beside } = wall;
   const top = wall.top.map(({ along, height }) => ({ along: lengthOf(along), height: lengthOf(height) }));
   const cuts = [...openings.filter((one) => one.wall === name).map(openingCut), ...coverCuts(name, features)];
   const surface = surfaceOf(
@@ -53,7 +76,8 @@ export function measureWall(
     openTo === undefined ? wall.face : [],
     openTo === undefined ? cuts : [],
   );
-  return { ...surface, from, to, run, top, ...(openTo === undefined ? {} : { openTo }), ...(beside && { beside }) };
+  const open = { ...(openTo !== undefined && { openTo }), ...(beside && { beside }) };
+  return { ...surface, from, to, run, ...(arc && { arc }), top, ...open };
 }
 
 function openingCut(opening: OpeningMeasure): Cut {

@@ -116,13 +116,48 @@ export interface WallMeasure extends Surface {
   /** Left and right ends as seen from inside the room, in plan. */
   readonly from: Point;
   readonly to: Point;
+  /** Its true length, along the arc where it is one. */
   readonly run: Length;
+  /** Absent where it is straight. */
+  readonly arc?: MeasuredArc;
   /** Profile of the top: along the wall from the left, and height there. First and last are the ends. */
   readonly top: readonly { readonly along: Length; readonly height: Length }[];
   /** Slug of the room it is open to: no wall stands here and no finish goes on it. */
   readonly openTo?: string;
   /** Slugs of the rooms on its other side, as recorded. */
   readonly beside?: readonly string[];
+}
+
+/** A wall that is an arc. Its surface is unfolded: what goes along it is measured on the arc. */
+export interface MeasuredArc {
+  readonly center: Point;
+  readonly radius: Length;
+  /** How far its middle lies off the straight line between its ends. */
+  readonly rise: Length;
+  /** Away from the room, or into it. */
+  readonly bows: 'out' | 'in';
+  /** Straight pieces that stand for it, from its left end to its right, each with its distance along the arc. */
+  readonly line: readonly PlanPoint[];
+}
+
+export interface PlanPoint {
+  readonly at: Point;
+  readonly along: Length;
+}
+
+/** A wall's line in plan, from its left end: its two ends where it is straight. */
+export function wallLine({
+  from,
+  to,
+  run,
+  arc,
+}: Pick<WallMeasure, 'from' | 'to' | 'run' | 'arc'>): readonly PlanPoint[] {
+  return (
+    arc?.line ?? [
+      { at: from, along: 0 as Length },
+      { at: to, along: run },
+    ]
+  );
 }
 
 export interface OpeningMeasure {

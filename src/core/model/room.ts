@@ -79,17 +79,24 @@ export interface BesideEdge {
 export interface WalkedWall {
   readonly name: string;
   readonly go: Bearing;
+  /** Straight from end to end, also where the wall is an arc. */
   readonly run: Length;
+  readonly arc?: WallArc;
   /** Slug of the room this side is open to, when there is no wall. */
   readonly openTo?: string;
   /** Slugs of the rooms on its other side. */
   readonly beside?: readonly string[];
 }
 
+/** A wall that is no straight line between its ends but an arc: by the rise over the straight line, or by its radius. A radius gives
+ *  the lesser of two arcs. */
+export type WallArc = { readonly bows: 'out' | 'in' } & ({ readonly rise: Length } | { readonly radius: Length });
+
 export interface OutlineCorner {
   readonly at: Point;
   /** Name of the wall from this corner to the next. */
   readonly wall: string;
+  readonly arc?: WallArc;
   readonly openTo?: string;
   readonly beside?: readonly string[];
 }

@@ -1,9 +1,9 @@
-import type { BesideEdge, OpenEdge, Point, Shape, VoidShape } from '../model/index.js';
+import type { BesideEdge, OpenEdge, Point, Shape, VoidShape, WallArc } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import { parseLength, parseSize, type Length, isMetric } from '../../base/units/index.js';
 import { soundItems, type Checked } from './checked-record.js';
 import { passed, readDimension, readLength } from './formats.js';
-import type { RawRoom, RawVoid, RawVoidBox } from './raw/room.js';
+import type { RawArc, RawRoom, RawVoid, RawVoidBox } from './raw/room.js';
 import { walkProblems } from './walk-closure.js';
 
 /** Words that mean a kind of place, which no wall, opening or feature may be named after. */
@@ -74,6 +74,7 @@ function shapeOf(raw: RawRoom): Shape {
       run: passed(readDimension(wall.run)),
       ...openTo(wall['open-to']),
       ...besideOf(wall.beside),
+      ...arcOf(wall.arc),
     }));
     return { by: 'walk', walls };
   }
@@ -83,6 +84,7 @@ function shapeOf(raw: RawRoom): Shape {
       wall: corner.wall,
       ...openTo(corner['open-to']),
       ...besideOf(corner.beside),
+      ...arcOf(corner.arc),
     }));
     return { by: 'outline', corners };
   }
@@ -95,6 +97,13 @@ function shapeOf(raw: RawRoom): Shape {
     return rooms ? [{ wall, rooms }] : [];
   });
   return { by: 'size', ...passed(parseSize(raw.size ?? '')), open, ...(beside.length > 0 && { beside }) };
+}
+
+function arcOf(arc: RawArc | undefined): { readonly arc?: WallArc } {
+  if (!arc) return {};
+  const { bows } = arc;
+  if ('rise' in arc) return { arc: { bows, rise: passed(readDimension(arc.rise)) } };
+  return { arc: { bows, radius: passed(readDimension(arc.radius)) } };
 }
 
 /** One room is written without a list. */

@@ -1,4 +1,5 @@
-import type { GoesWith, OpeningMeasure, RoomMeasure, WallMeasure } from '../model/index.js';
+import { pointInFeet, turnsLeft, type Xy } from '../../base/geometry/index.js';
+import { wallLine, type GoesWith, type OpeningMeasure, type RoomMeasure, type WallMeasure } from '../model/index.js';
 import { feet, type Length } from '../../base/units/index.js';
 import { hingesFor } from './arithmetic/index.js';
 import type { Place } from './places.js';
@@ -41,9 +42,10 @@ function outsideCorners(of: ReadonlySet<string>, { walls, openings }: RoomMeasur
 /** Walls are walked clockwise from above: at an outside corner the walk turns left. No corner is where no wall stands. */
 function turnsAway(wall: WallMeasure, next: WallMeasure): boolean {
   if (wall.openTo !== undefined || next.openTo !== undefined) return false;
-  const [x, y] = [feet(wall.to.x) - feet(wall.from.x), feet(wall.to.y) - feet(wall.from.y)];
-  const [nextX, nextY] = [feet(next.to.x) - feet(next.from.x), feet(next.to.y) - feet(next.from.y)];
-  return x * nextY - y * nextX > 1e-6;
+  const [into, out] = [wallLine(wall).slice(-2), wallLine(next).slice(0, 2)].map((ends) =>
+    ends.map(({ at }) => pointInFeet(at)),
+  ) as [[Xy, Xy], [Xy, Xy]];
+  return turnsLeft(into, out);
 }
 
 const endOf = ({ top }: WallMeasure): Length => top.at(-1)?.height ?? (0 as Length);

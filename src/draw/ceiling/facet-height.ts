@@ -1,4 +1,4 @@
-import type { CeilingFacet, Point, RoomMeasure } from '../../core/model/index.js';
+import { wallLine, type CeilingFacet, type PlanPoint, type Point, type RoomMeasure } from '../../core/model/index.js';
 
 /** Height of the ceiling's plane at a place of the plan, both in nanometres; undefined when it cannot be known. */
 export type HeightAt = (point: { readonly x: number; readonly y: number }) => number | undefined;
@@ -51,11 +51,21 @@ function baseFromWalls(measure: RoomMeasure, facet: CeilingFacet): number | unde
     // The middle of an edge is clear of corners, ridges and steps.
     const middle = { x: (edge.a.x + edge.b.x) / 2, y: (edge.a.y + edge.b.y) / 2 };
     for (const wall of measure.walls) {
-      const along = alongWall(wall.from, wall.to, middle);
+      const along = alongLine(wallLine(wall), middle);
       if (along === undefined) continue;
       const height = topBetween(wall.top, along);
       if (height !== undefined) return height - rise(facet, middle);
     }
+  }
+  return undefined;
+}
+
+/** Distance from the start of a line when the point is on it. */
+function alongLine(line: readonly PlanPoint[], point: { readonly x: number; readonly y: number }): number | undefined {
+  for (const [index, from] of line.slice(0, -1).entries()) {
+    const to = line[index + 1]!;
+    const along = alongWall(from.at, to.at, point);
+    if (along !== undefined) return from.along + along;
   }
   return undefined;
 }

@@ -15,7 +15,7 @@ import { drawPoche } from '../plan/poche.js';
 import { planSpan } from '../plan/span.js';
 import { drawAlignedStrings, drawSideStrings } from '../plan/strings.js';
 import { drawVoid } from '../plan/void.js';
-import { wallLines, type WallLine } from '../plan/wall-line.js';
+import { faceSpots, wallLines, type WallLine } from '../plan/wall-line.js';
 import { courseNote, drawCourses } from '../courses/course-lines.js';
 import type { Sheet } from '../sheet.js';
 import { timberLines, timberNote, type Overhead } from '../timber-lines.js';
@@ -43,7 +43,7 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
     const lines = wallLines(sheet, measure).map((line): WallLine => ({ ...line, openings: [], above: [] }));
     drawPoche(sheet, lines);
     for (const line of lines)
-      if (line.isOpen) sheet.polyline([line.from, line.to], { pen: 'fine', dash: 'open', color: 'ink' });
+      if (line.isOpen) sheet.polyline(faceSpots(line, 0, line.length), { pen: 'fine', dash: 'open', color: 'ink' });
     const { facets } = measure.ceiling;
     const heightAt = facetHeights(measure);
     const labels: (() => void)[] = [];

@@ -68,6 +68,9 @@ export function drawElevation(measure: RoomMeasure, wall: WallMeasure, options: 
     return {
       ...title,
       notes: [
+        ...(wall.arc
+          ? [`Unfolded: the wall is an arc of ${lengthText(wall.arc.radius)} radius, bowing ${wall.arc.bows}`]
+          : []),
         ...(missing.length > 0 ? [`Not written for want of space: ${missing.join(', ')}`] : []),
         ...(guarded ? [`Local code decides the guard's height and openings`] : []),
       ],
@@ -205,7 +208,7 @@ function describe(measure: RoomMeasure, wall: WallMeasure, { name, openTo, finis
     .filter((feature) => feature.covers.some((cover) => cover.wall === wall.id))
     .map(({ id, name: of }) => (faces.has(id) ? `${of} in ${faces.get(id) ?? ''}` : of));
   const parts = [
-    `Elevation of the ${wall.id} wall of ${name}, ${lengthText(wall.run)} long and ${low === high ? low : `${low} to ${high}`} high.`,
+    `Elevation of the ${wall.id} wall of ${name}, ${lengthText(wall.run)} long${wall.arc ? ` on an arc of ${lengthText(wall.arc.radius)} radius, unfolded,` : ''} and ${low === high ? low : `${low} to ${high}`} high.`,
     openTo === undefined ? '' : `No wall stands here: open to ${openTo}.`,
     seen.length > 0 ? `Openings: ${seen.join('; ')}.` : '',
     features.length > 0 ? `Before it: ${features.join(', ')}.` : '',

@@ -17,7 +17,7 @@ import { drawRoomLabel } from './room-label.js';
 import { drawAlignedStrings, drawSideStrings } from './strings.js';
 import { drawVoid } from './void.js';
 import { planSpan } from './span.js';
-import { planeHeight, wallLines, type WallLine } from './wall-line.js';
+import { faceSpots, planeHeight, wallLines, type WallLine } from './wall-line.js';
 
 interface PlanOptions extends DrawOptions {
   readonly number: string;
@@ -44,7 +44,7 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
     const starts = courses ? drawFloorCourses(sheet, measure, courses) : [];
     if (courses) notes.push(`Floor: ${courseNote(courses)}`);
     for (const line of lines) {
-      if (line.isOpen) sheet.polyline([line.from, line.to], { pen: 'fine', dash: 'open', color: 'ink' });
+      if (line.isOpen) sheet.polyline(faceSpots(line, 0, line.length), { pen: 'fine', dash: 'open', color: 'ink' });
       for (const opening of line.openings) drawOpening(sheet, line, opening, measure.room);
       for (const opening of line.above) drawOpeningAbove(sheet, line, opening);
     }
@@ -176,7 +176,7 @@ function drawNeighbours(sheet: Sheet, lines: readonly WallLine[], neighbours: Re
 function describe(measure: RoomMeasure, name: string, neighbours: ReadonlyMap<string, string>): string {
   const walls = measure.walls.map(
     (wall) =>
-      `${wall.id} ${lengthText(wall.run)}${wall.openTo === undefined ? '' : ` (open to ${neighbours.get(wall.openTo) ?? wall.openTo})`}`,
+      `${wall.id} ${lengthText(wall.run)}${wall.arc ? ` on an arc of ${lengthText(wall.arc.radius)} radius` : ''}${wall.openTo === undefined ? '' : ` (open to ${neighbours.get(wall.openTo) ?? wall.openTo})`}`,
   );
   const openings = measure.openings.map(
     (opening) => `${opening.mark}, a ${opening.kind} ${lengthText(opening.width)} wide in the ${opening.wall} wall`,

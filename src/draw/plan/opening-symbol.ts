@@ -1,7 +1,7 @@
 import type { OpeningMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { Sheet } from '../sheet.js';
-import type { WallLine } from './wall-line.js';
+import { lineThrough, type WallLine } from './wall-line.js';
 
 const leafThickness = 1.375 * 25_400_000;
 
@@ -55,17 +55,19 @@ interface Frame {
 
 function frameOf(sheet: Sheet, line: WallLine, opening: OpeningMeasure): Frame {
   const left = opening.at * sheet.perNanometre;
-  const width = opening.width * sheet.perNanometre;
+  const reach = opening.width * sheet.perNanometre;
+  // Straight from jamb to jamb, also in a wall that is an arc.
+  const { length: width, along, outward, at } = lineThrough(line.at(left, 0), line.at(left + reach, 0));
   return {
     width,
     left,
-    right: Math.max(0, line.length - left - width),
+    right: Math.max(0, line.length - left - reach),
     thickness: line.thickness,
     leaf: Math.max(1.3, leafThickness * sheet.perNanometre),
-    at: (u, v) => line.at(left + u, v),
+    at,
     angle: (u, v) => {
-      const x = line.along[0] * u + line.outward[0] * v;
-      const y = line.along[1] * u + line.outward[1] * v;
+      const x = along[0] * u + outward[0] * v;
+      const y = along[1] * u + outward[1] * v;
       return (Math.atan2(y, x) * 180) / Math.PI;
     },
   };

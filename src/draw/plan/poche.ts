@@ -1,6 +1,6 @@
 import type { Spot } from '../convex.js';
 import type { Sheet } from '../sheet.js';
-import type { WallLine } from './wall-line.js';
+import { faceSpots, type WallLine } from './wall-line.js';
 
 /** A stretch of standing wall between openings. */
 interface Span {
@@ -19,7 +19,16 @@ export function drawPoche(sheet: Sheet, lines: readonly WallLine[]): void {
   // Words keep off the walls, also those that stand on a ground.
   for (const [index, line] of lines.entries()) {
     for (const { from, to } of standing(line, index, sheet.perNanometre)) {
-      sheet.reserve([line.at(from, 0), line.at(to, 0), line.at(to, line.thickness), line.at(from, line.thickness)]);
+      const stops = [from, ...line.bends(from, to), to];
+      for (const [index, start] of stops.slice(0, -1).entries()) {
+        const end = stops[index + 1]!;
+        sheet.reserve([
+          line.at(start, 0),
+          line.at(end, 0),
+          line.at(end, line.thickness),
+          line.at(start, line.thickness),
+        ]);
+      }
     }
   }
 }
@@ -33,8 +42,8 @@ function pocheOutlines(lines: readonly WallLine[], perNanometre: number): Spot[]
   );
   const start = joined.findIndex((isOn) => !isOn);
   if (start === -1) {
-    const inner = spans.map((span) => span.line.at(span.from, 0));
-    const outer = spans.flatMap((span) => [...outerAt(lines, span, 'from'), ...outerAt(lines, span, 'to')]);
+    const inner = spans.flatMap(({ line, from, to }) => faceSpots(line, from, to).slice(0, -1));
+    const outer = spans.flatMap((span) => outerFace(lines, span));
     return [[inner, outer]];
   }
   const chains: Span[][] = [];
@@ -67,9 +76,15 @@ function isJoined(before: Span, span: Span, walls: number): boolean {
 }
 
 function chainOutline(lines: readonly WallLine[], chain: readonly Span[]): Spot[] {
-  const inner = chain.flatMap((span) => [span.line.at(span.from, 0), span.line.at(span.to, 0)]);
-  const outer = chain.flatMap((span) => [...outerAt(lines, span, 'from'), ...outerAt(lines, span, 'to')]);
+  const inner = chain.flatMap(({ line, from, to }) => faceSpots(line, from, to));
+  const outer = chain.flatMap((span) => outerFace(lines, span));
   return unrepeated([...inner, ...outer.reverse()]);
+}
+
+function outerFace(lines: readonly WallLine[], span: Span): Spot[] {
+  const { line, from, to } = span;
+  const between = faceSpots(line, from, to, line.thickness).slice(1, -1);
+  return [...outerAt(lines, span, 'from'), ...between, ...outerAt(lines, span, 'to')];
 }
 
 /** Outer end of a span: the mitre with the neighbouring wall at a corner, else square to the wall. */
@@ -80,12 +95,13 @@ function outerAt(lines: readonly WallLine[], span: Span, end: 'from' | 'to'): Sp
   const isCorner = end === 'from' ? u < 0.05 : u > line.length - 0.05;
   const other = lines[(index + (end === 'from' ? lines.length - 1 : 1)) % lines.length]!;
   if (!isCorner || other.isOpen || other === line) return [square];
-  const cross = line.along[0] * other.along[1] - line.along[1] * other.along[0];
+  const meeting = end === 'from' ? other.length : 0;
+  const [ahead, next] = [line.ahead(u), other.ahead(meeting)];
+  const cross = ahead[0] * next[1] - ahead[1] * next[0];
   if (Math.abs(cross) < 0.05) return [square];
-  const start = line.at(0, line.thickness);
-  const target = other.at(0, other.thickness);
-  const distance = ((target[0] - start[0]) * other.along[1] - (target[1] - start[1]) * other.along[0]) / cross;
-  const mitre = line.at(distance, line.thickness);
+  const target = other.at(meeting, other.thickness);
+  const distance = ((target[0] - square[0]) * next[1] - (target[1] - square[1]) * next[0]) / cross;
+  const mitre: Spot = [square[0] + ahead[0] * distance, square[1] + ahead[1] * distance];
   const corner = line.at(u, 0);
   // A needle at a very sharp corner is cut off.
   return Math.hypot(mitre[0] - corner[0], mitre[1] - corner[1]) > 4 * line.thickness ? [square] : [mitre];

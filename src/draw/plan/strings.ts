@@ -1,7 +1,11 @@
-import type { RoomMeasure } from '../../core/model/index.js';
+import type { MeasuredArc, RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
+import { lengthText } from '../length-text.js';
+import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
+import { textWidth } from '../text-width.js';
+import { centered, readable } from './feature-symbol.js';
 import type { WallLine } from './wall-line.js';
 
 const close = 1_600_000;
@@ -18,9 +22,13 @@ const sides: readonly Side[] = [
   { name: 'east', outward: [1, 0] },
 ];
 
-/** Walls at an angle carry their own dimension; call before `drawSideStrings`, which stands outside of them. */
+/** Walls at an angle carry their own dimension, and arcs their radius; call before `drawSideStrings`, which stands outside of them. */
 export function drawAlignedStrings(sheet: Sheet, lines: readonly WallLine[]): void {
   for (const line of lines) {
+    if (line.wall.arc) {
+      writeArc(sheet, line, line.wall.arc);
+      continue;
+    }
     if (sides.some((side) => faces(line, side))) continue;
     // Text under the line, on walls that face down, needs room on the near side.
     const reach = (line.openings.length > 0 ? 39 : 12) + (line.outward[1] > 0 ? 8 : 0);
@@ -33,6 +41,20 @@ export function drawAlignedStrings(sheet: Sheet, lines: readonly WallLine[]): vo
       targets: stops.map((stop) => line.at(stop * sheet.perNanometre, line.thickness)),
     });
   }
+}
+
+/** `R 6'-0", 8'-4 1/2" along it`, outside of the wall or, where that is taken, inside. */
+function writeArc(sheet: Sheet, line: WallLine, { radius, bows }: MeasuredArc): void {
+  const words = `R ${lengthText(radius)}, ${lengthText(line.wall.run)} along it`;
+  const turn = readable(line.along);
+  // On the hollow side the ends of straight words would stand in the wall.
+  const half = textWidth(words, sizes.note) / 2;
+  const off = (half * half) / (2 * radius * sheet.perNanometre);
+  const [outside, inside] = [line.thickness + 9 + (bows === 'in' ? off : 0), -9 - (bows === 'out' ? off : 0)];
+  const spots = [outside, outside + 13, inside, inside - 13].map((out) =>
+    centered(line.at(line.length / 2, out), turn),
+  );
+  sheet.tryWrite(spots, words, { size: sizes.note, turn, ground: 'paper' });
 }
 
 /** Corners and openings of each side in one string, the overall sizes outside of it on the north and the west. */
@@ -87,7 +109,10 @@ function faces(line: WallLine, side: Side): boolean {
   return line.outward[0] * side.outward[0] + line.outward[1] * side.outward[1] > 0.9999;
 }
 
+/** Corners and openings; of an arc, which is dimensioned straight across, the corners. */
 function stopsOf(line: WallLine): number[] {
+  const { arc, from, to } = line.wall;
+  if (arc) return [0, Math.hypot(to.x - from.x, to.y - from.y)];
   return uniqueStops([
     0,
     line.wall.run,
