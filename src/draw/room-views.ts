@@ -1,3 +1,4 @@
+import { uprightFaces } from '../core/model/index.js';
 import type { DrawnRoom } from '../core/book/index.js';
 import { drawCeilingPlan } from './ceiling/index.js';
 import type { DrawOptions, Drawing } from './drawing.js';
@@ -50,7 +51,7 @@ export function roomViews(room: DrawnRoom): RoomViews {
     ceiling: view('ceiling', { id: 'ceiling', name: 'Ceiling' }, 'ceiling', (options) =>
       drawCeilingPlan(measure, { ...options, ...(room.ceiling && { courses: room.ceiling }) }),
     ),
-    steps: (measure.steps ?? []).map((step) => view('step', step, step.id, (options) => drawStep(step, options))),
+    steps: uprightFaces(measure).map((step) => view('step', step, step.id, (options) => drawStep(step, options))),
     features: measure.features.flatMap((feature) => {
       const key = `feature-${feature.id}`;
       const breast = breastDrawer(feature);

@@ -1,5 +1,5 @@
 import { drawnRoom, postsIn, type BookRoom, type BookSelection, type DrawnCourses } from '../core/book/index.js';
-import type { RoomMeasure, WallMeasure } from '../core/model/index.js';
+import { uprightFaces, type RoomMeasure, type WallMeasure } from '../core/model/index.js';
 import { cleared } from './cleared.js';
 import type { HandoutDrawings } from './handout.js';
 import { sieve, sieveName } from './sieve.js';
@@ -19,7 +19,9 @@ export function drawingsOf(
   const ceiling = places.has('ceiling') && (hasShape(measure) || drawn.ceiling !== undefined);
   return {
     ceiling,
-    steps: (measure.steps ?? []).filter(({ id }) => places.has(id)).map(({ id }) => sieve(id)),
+    steps: uprightFaces(measure)
+      .filter(({ id }) => places.has(id))
+      .map(({ id }) => sieve(id)),
     walls: walls.map(sieve),
     features: measure.features
       .filter(({ id }) => [...places].some((place) => place === id || place.startsWith(`${id}/`)))

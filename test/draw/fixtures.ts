@@ -25,6 +25,7 @@ export interface Sketch {
   readonly openings?: readonly Partial<OwnOpening>[];
   readonly features?: readonly (Readonly<Record<string, unknown>> & { kind: string; id: string; name: string })[];
   readonly voids?: readonly VoidShape[];
+  readonly floor?: Room['floor'];
 }
 
 /** Measures a room as the program does. Openings take 3' × 7' doors to the hall where nothing else is said. */
@@ -37,6 +38,7 @@ export function measured(sketch: Sketch): RoomMeasure {
     use: 'living',
     shape: sketch.shape,
     voids: sketch.voids ?? [],
+    ...(sketch.floor && { floor: sketch.floor }),
     ceiling: Array.isArray(sketch.ceiling) ? sketch.ceiling : [part(sketch.ceiling as CeilingForm, sketch.cut)],
     openings: (sketch.openings ?? []).map((opening, index) => ({
       by: 'own',

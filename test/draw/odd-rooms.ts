@@ -54,6 +54,45 @@ export const bay = (): RoomMeasure =>
     ],
   });
 
+/** A den with a pit, a dais along its north wall with a door on it, and a ramp down to a door. */
+export const stepped = (): RoomMeasure => {
+  const rectangle = (x: number, y: number, width: number, depth: number) =>
+    [
+      [x, y],
+      [x + width, y],
+      [x + width, y + depth],
+      [x, y + depth],
+    ].map(([east = 0, north = 0]) => ({ x: ft(east), y: ft(north) }));
+  return measured({
+    slug: 'stepped',
+    shape: {
+      by: 'walk',
+      walls: [
+        { name: 'north', go: 'east', run: ft(20) },
+        { name: 'east', go: 'south', run: ft(15) },
+        { name: 'south', go: 'west', run: ft(20) },
+        { name: 'west', go: 'north', run: ft(15) },
+      ],
+    },
+    ceiling: { form: 'flat', height: ft(9) },
+    floor: [
+      { name: 'Pit', height: ft(-14 / 12), over: rectangle(2, 5, 8, 5), path: ['floor', 0] },
+      { name: 'Dais', height: ft(7 / 12), over: rectangle(0, 12, 20, 3), path: ['floor', 1] },
+      {
+        name: 'Ramp',
+        height: ft(-8 / 12),
+        over: rectangle(12, 0, 8, 4),
+        ramp: { low: { x: 1, y: 0 }, pitch: { rise: 1, run: 12 } },
+        path: ['floor', 2],
+      },
+    ],
+    openings: [
+      { mark: 'D51', wall: 'north', at: ft(3), width: ft(3), height: ft(7), sill: ft(7 / 12), hinge: 'left' },
+      { mark: 'W51', kind: 'window', wall: 'east', at: ft(1), width: ft(4), height: ft(4), sill: ft(3), to: 'outside' },
+    ],
+  });
+};
+
 /** An L under a gable with parts. */
 export const kitchen = (): RoomMeasure =>
   measured({

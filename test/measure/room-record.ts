@@ -3,6 +3,7 @@ import type {
   CeilingForm,
   CeilingPart,
   FeatureRecord,
+  FloorPart,
   Opening,
   OwnOpening,
   Room,
@@ -72,12 +73,21 @@ export interface RoomText {
   shape: Shape;
   ceiling: CeilingForm | Part | Part[];
   voids?: VoidShape[];
+  floor?: Omit<FloorPart, 'path'>[];
   openings?: Opening[];
   features?: Record<string, unknown>[];
 }
 
 /** A room record; problems found in it tell their path by `pathOf`. */
-export function room({ slug = 'test', shape, ceiling, voids = [], openings = [], features = [] }: RoomText): Room {
+export function room({
+  slug = 'test',
+  shape,
+  ceiling,
+  voids = [],
+  floor,
+  openings = [],
+  features = [],
+}: RoomText): Room {
   const parts: Part[] = Array.isArray(ceiling)
     ? ceiling
     : [typeof ceiling.form === 'string' ? { form: ceiling as CeilingForm } : (ceiling as Part)];
@@ -89,6 +99,7 @@ export function room({ slug = 'test', shape, ceiling, voids = [], openings = [],
     use: 'living',
     shape,
     voids,
+    ...(floor && { floor: floor.map((part, i) => ({ ...part, path: ['floor', i] })) }),
     ceiling: parts.map((part, i) => ({ name: `part ${i + 1}`, path: ['ceiling', i], ...part })),
     openings: openings.map((opening, i) => ({ ...opening, path: ['openings', i] })),
     features: features.map(feature),

@@ -142,6 +142,44 @@ describe('run', () => {
     expect(takeoffs[0]?.net).toBe(14);
   });
 
+  test('base follows the floor: up a ramp, and stops at a door that stands on a dais', () => {
+    const door = {
+      ...room.openings.find(({ mark }) => mark === 'D01'),
+      wall: 'south',
+      at: fromFeet(9),
+      sill: fromFeet(0.5),
+      floor: fromFeet(0.5),
+    };
+    // Level for 2', a ramp 8' long and 6" high, level for 4': 2 + sqrt(64.25) + 4, less a door of 3'.
+    const foot = [
+      [0, 0],
+      [2, 0],
+      [10, 0.5],
+      [14, 0.5],
+    ].map(([along = 0, height = 0]) => ({ along: fromFeet(along), height: fromFeet(height) }));
+    const walls = room.walls.map((one) => (one.id === 'south' ? { ...one, foot } : one));
+    const measure = { ...room, walls, openings: [door as (typeof room.openings)[number]] };
+    const at = selection('south');
+    const from = { selection: at, category: category('run'), measure };
+    const { takeoffs } = takeOff(from, resolvePlaces(at, measure).places, lineal);
+    expect(takeoffs[0]?.net).toBeCloseTo(6 + Math.sqrt(64.25) - 3, 6);
+  });
+
+  test('a nosing runs along the risers of the floor', () => {
+    const surface = { gross: 4 as Area, deductions: [], net: 4 as Area, regions: [] };
+    const riser = { id: 'riser-floor-dais', name: 'Riser', ...surface, run: fromFeet(8), rise: fromFeet(0.5) };
+    const measure = { ...room, risers: [riser] };
+    const at = selection('risers');
+    const { places } = resolvePlaces(at, measure);
+    const of = (by: 'run' | 'area') =>
+      takeOff(
+        { selection: at, category: category(by), measure },
+        places,
+        by === 'run' ? lineal : option([{ unit: 'sq ft' }]),
+      ).takeoffs[0];
+    expect([of('run')?.net, of('area')?.net]).toEqual([8, 4]);
+  });
+
   test('walls and stretches can be left out', () => {
     expect(along(['base'], [{ place: 'south' }])?.net).toBe(24);
     const stretch = { place: 'north', from: fromFeet(4), to: fromFeet(7) };

@@ -1,6 +1,6 @@
 import type { Profile } from './envelope.js';
-import { tidied } from './ring.js';
-import { nearFeet, type Patch } from './xy.js';
+import { reversed, tidied } from './ring.js';
+import { nearFeet, type Patch, type Ring } from './xy.js';
 
 /** Least and greatest height of a profile over a stretch; at a step on the stretch's end only the side within counts. */
 export function heightRange(profile: Profile, from: number, to: number): { least: number; greatest: number } {
@@ -22,6 +22,13 @@ export function faceUnder(profile: Profile): readonly Patch[] {
   if (!first || !last) return [];
   const top = [...profile].reverse().map(({ along, height }) => ({ x: along, y: height }));
   const outline = tidied([{ x: first.along, y: 0 }, { x: last.along, y: 0 }, ...top]);
+  return outline.length > 2 ? [{ outline, holes: [] }] : [];
+}
+
+/** The face from one profile up to another over the same stretch: x along it, y up. */
+export function faceBetween(foot: Profile, top: Profile): readonly Patch[] {
+  const up = (profile: Profile): Ring => profile.map(({ along, height }) => ({ x: along, y: height }));
+  const outline = tidied([...up(foot), ...reversed(up(top))]);
   return outline.length > 2 ? [{ outline, holes: [] }] : [];
 }
 

@@ -143,6 +143,7 @@ function placeWords(measure: RoomMeasure): string[] {
     'ceiling',
     ...(measure.steps ? ['ceiling-steps', ...measure.steps.map((step) => step.id)] : []),
     'floor',
+    ...(measure.risers ? ['risers', ...measure.risers.map((riser) => riser.id)] : []),
     'walls',
     'inside-walls',
     'base',

@@ -1,5 +1,5 @@
 import { stairOf, type Stair } from '../feature/index.js';
-import type { FeatureMeasure, RoomMeasure } from '../model/index.js';
+import { isDownToFloor, type FeatureMeasure, type RoomMeasure } from '../model/index.js';
 
 /** What is asked of a room. */
 interface Standing {
@@ -66,7 +66,7 @@ function waysBetween(rooms: readonly Standing[]): ReadonlyMap<string, ReadonlySe
   for (const { slug, measure } of rooms) {
     const others = [
       ...measure.walls.map(({ openTo }) => openTo),
-      ...measure.openings.map(({ to, kind, sill }) => (kind !== 'window' && sill === 0 ? to : undefined)),
+      ...measure.openings.map((one) => (one.kind !== 'window' && isDownToFloor(one) ? one.to : undefined)),
     ];
     for (const other of others) {
       if (other === undefined || !ways.has(other)) continue;

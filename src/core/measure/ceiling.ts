@@ -22,7 +22,7 @@ import { planeName } from './form.js';
 import type { Vault } from './vault.js';
 
 /** A piece of one plane over a piece of the plan. */
-interface Facet {
+export interface Facet {
   readonly name: string;
   readonly plane: Plane;
   readonly patch: Patch;
@@ -101,7 +101,8 @@ function hiddenPiece({ plane, patch }: Facet, left: readonly Facet[]): HiddenPie
   return { region: regionOf(unfold(plane, patch)), ...(facet >= 0 && { facet }) };
 }
 
-function measureFacet({ name, plane, patch }: Facet): CeilingFacet {
+/** One plane over a piece of the plan, unfolded. */
+export function measureFacet({ name, plane, patch }: Facet): CeilingFacet {
   return {
     name,
     plan: regionOf(patch),

@@ -1,4 +1,4 @@
-import { areaOf, intersect, nearFeet, heightRange, lengthOf } from '../../base/geometry/index.js';
+import { areaOf, intersect, nearFeet, heightRange, lengthOf, type Profile } from '../../base/geometry/index.js';
 import type { Opening, OpeningMeasure, OwnOpening, Room } from '../model/index.js';
 import { problemAt, type Outcome, type Problem, type ProblemCode } from '../../base/problem/index.js';
 import { feet, printLength, type Area, type Length } from '../../base/units/index.js';
@@ -32,6 +32,7 @@ export function openingsOf(
   );
   const value = placed.map(({ opening, wall }) => ({
     ...opening,
+    ...(wall.foot && { floor: lengthOf(floorBefore(opening, wall.foot)) }),
     areaOnWall: areaOf(intersect(wall.face, openingPatch(opening))) as Area,
   }));
   return { value, problems };
@@ -60,7 +61,7 @@ function seenOpening(
 }
 
 function placeProblems(opening: Placed, wall: WallShape, { origin }: Room): readonly Problem[] {
-  const { mark, at, width, height, sill, record } = opening;
+  const { mark, kind, own, at, width, height, sill, record } = opening;
   const problem = (key: string, code: ProblemCode, message: string, fix: string): readonly Problem[] => [
     problemAt(origin, [...record.path, key], code, message, { fix }),
   ];
@@ -74,7 +75,18 @@ function placeProblems(opening: Placed, wall: WallShape, { origin }: Room): read
     const most = printLength((wall.run - width) as Length);
     return problem('at', 'opening-past-wall', message, `at may be ${printLength(0 as Length)} to ${most}`);
   }
-  const { least, greatest } = heightRange(wall.top, feet(at), feet(at) + feet(width));
+  const stretch = [feet(at), feet(at) + feet(width)] as const;
+  const floor = wall.foot ? floorBefore(opening, wall.foot) : 0;
+  if (feet(sill) < floor - nearFeet) {
+    const height = printLength(lengthOf(floor));
+    const message = `${mark} begins ${printLength(sill)} above the room's floor, but the floor before it is ${height} above that`;
+    return problem('sill', 'opening-below-floor', message, `sill: ${height} puts it on the floor there`);
+  }
+  if (kind === 'door' && own && feet(sill) > floor + nearFeet) {
+    const message = `door ${mark} has a sill above the floor`;
+    return problem('sill', 'door-sill', message, `the floor before it is at ${printLength(lengthOf(floor))}`);
+  }
+  const { least, greatest } = heightRange(wall.top, ...stretch);
   // A leaf is square and stays under the rake; anything else may be cut by it, but not wholly above it.
   const limit = opening.kind === 'door' ? least : greatest;
   const head = feet(sill) + feet(height);
@@ -83,6 +95,11 @@ function placeProblems(opening: Placed, wall: WallShape, { origin }: Room): read
   const ceiling = printLength(lengthOf(limit));
   const message = `the head of ${mark} is ${printLength(lengthOf(head))} above the floor, ${over} over the ceiling there at ${ceiling}`;
   return problem('height', 'opening-above-ceiling', message, `a head of ${ceiling} is the most that fits there`);
+}
+
+/** In feet; the highest along its width. */
+function floorBefore({ at, width }: Pick<Placed, 'at' | 'width'>, foot: Profile): number {
+  return heightRange(foot, feet(at), feet(at) + feet(width)).greatest;
 }
 
 function overlapProblems(openings: readonly Placed[], { origin }: Room): readonly Problem[] {

@@ -1,13 +1,14 @@
 import { lengthOf, patchFrom, pointOf, ringInFeet } from '../../base/geometry/index.js';
-import { surfaceOf, takeOff, type Cut } from '../feature/index.js';
+import { takeOff, type Cut } from '../feature/index.js';
 import type { FeatureMeasure, Polygon, Room, RoomMeasure } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import type { Area, Length, Volume } from '../../base/units/index.js';
 import { facetsOf, measureCeiling, spaceUnder } from './ceiling.js';
 import { featuresOf } from './feature.js';
+import { levelsOf, measureFloor, overLevels } from './floor.js';
 import { openingsOf } from './opening.js';
 import { planOf } from './plan.js';
-import { stepsOf } from './step.js';
+import { risersOf, stepsOf } from './step.js';
 import { vaultsOf } from './vault.js';
 import { voidsOf } from './void.js';
 import { measureWall, wallShapes } from './wall.js';
@@ -21,18 +22,19 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
   if (!plan) return { problems: planProblems };
   const { value: vaults, problems: ceilingProblems } = vaultsOf(room, plan);
   const { value: voids, problems: voidProblems } = voidsOf(room, plan);
-  const problems: Problem[] = [...ceilingProblems, ...voidProblems];
-  if (!vaults || !voids) return { problems };
-  const space = spaceUnder(facetsOf(vaults, takeOff([plan.patch], voids.through).rest));
+  const { value: levels, problems: floorProblems } = levelsOf(room, plan);
+  const problems: Problem[] = [...ceilingProblems, ...voidProblems, ...floorProblems];
+  if (!vaults || !voids || !levels) return { problems };
+  const space = spaceUnder(overLevels(facetsOf(vaults, takeOff([plan.patch], voids.through).rest), levels));
   const isSame = voids.through.length === voids.cuts.length;
-  const overFloor = isSame ? space : spaceUnder(facetsOf(vaults, voids.floor));
+  const overFloor = isSame ? space : spaceUnder(overLevels(facetsOf(vaults, voids.floor), levels));
   if (!Number.isFinite(overFloor.lowest)) {
     const message = `${room.name} has no floor left: its voids take all of it`;
     const whole = problemAt(room.origin, ['voids'], 'void-takes-room', message, { fix: 'make the voids smaller' });
     return { problems: [...problems, whole] };
   }
 
-  const shapes = wallShapes(plan, vaults);
+  const shapes = wallShapes(plan, vaults, levels);
   const { value: openings = [], problems: openingProblems } = openingsOf(room, house, shapes);
   const { value: features = [], problems: featureProblems } = featuresOf(room, plan, {
     vaults,
@@ -45,15 +47,17 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
   const high = features.flatMap((feature) => featureCut(feature, feature.overhead));
   const walls = shapes.map((shape) => measureWall(shape, openings, features));
   const steps = stepsOf(vaults);
+  const risers = risersOf(levels);
   const value: RoomMeasure = {
     room: room.slug,
     plan: plan.outline.map(pointOf),
     voids: voids.measured,
     perimeter: total(walls.map(({ run }) => run)),
     wallRun: total(walls.filter(({ openTo }) => openTo === undefined).map(({ run }) => run)),
-    floor: surfaceOf('floor', 'Floor', [plan.patch], [...voids.cuts, ...standing]),
+    floor: measureFloor(levels, plan.patch, [...voids.cuts, ...standing]),
     ceiling: measureCeiling(vaults, [plan.patch], [...voids.through, ...high]),
     ...(steps.length > 0 && { steps }),
+    ...(risers.length > 0 && { risers }),
     walls,
     openings,
     features,

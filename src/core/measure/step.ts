@@ -1,8 +1,10 @@
 import {
   areaOf,
   between,
+  bounds,
   distance,
   edges,
+  lengthOf,
   profileAlong,
   sharedStretch,
   weld,
@@ -11,48 +13,75 @@ import {
   type Xy,
 } from '../../base/geometry/index.js';
 import { regionsOf } from '../feature/index.js';
-import type { Surface } from '../model/index.js';
+import type { Riser, Surface } from '../model/index.js';
 import { feet, type Area } from '../../base/units/index.js';
+import type { Level } from './floor.js';
 import { slugOf } from './slug.js';
 import type { Vault } from './vault.js';
 
 /** Nearer than this, in feet, is the same place. */
 const tiny = 1e-6;
 
+/** Planes over a part of the plan: a part of the ceiling, or of the floor. */
+type Part = Pick<Vault, 'name' | 'planes' | 'patches' | 'openAbove'>;
+
 /**
  * Upright faces where two parts of a ceiling meet at different heights: from the lower one up to the higher, or to where the
  * higher part is open above. One surface for each pair of parts, unfolded side by side as seen from under the higher part.
  */
 export function stepsOf(vaults: readonly Vault[]): readonly Surface[] {
+  return facesBetween('step', vaults, sharedEdges).map(({ surface }) => surface);
+}
+
+/** The same of a floor, as seen from the lower part. */
+export function risersOf(levels: readonly Level[]): readonly Riser[] {
+  const parts = levels.map(({ name, plane, patches }) => ({ name, planes: [plane], patches }));
+  return facesBetween('riser', parts, (higher, lower) => sharedEdges(lower, higher)).map(({ surface, face }) => {
+    const boxes = face.map(({ outline }) => bounds(outline));
+    const run = boxes.reduce((sum, { west, east }) => sum + east - west, 0);
+    const rise = boxes.reduce((most, { south, north }) => Math.max(most, north - south), 0);
+    return { ...surface, run: lengthOf(run), rise: lengthOf(rise) };
+  });
+}
+
+interface FaceBetween {
+  readonly surface: Surface;
+  readonly face: readonly Patch[];
+}
+
+function facesBetween(
+  kind: 'step' | 'riser',
+  parts: readonly Part[],
+  edgesBetween: typeof sharedEdges,
+): readonly FaceBetween[] {
   const ids = new Map<string, number>();
-  return vaults.flatMap((higher) =>
-    vaults.flatMap((lower) => {
-      const face = higher === lower ? [] : faceBetween(higher, lower);
+  return parts.flatMap((higher) =>
+    parts.flatMap((lower) => {
+      const face = higher === lower ? [] : faceAlong(edgesBetween(higher, lower), higher, lower);
       const area = areaOf(face);
       if (area < tiny) return [];
-      const id = `step-${slugOf(lower.name)}-${slugOf(higher.name)}`;
+      const id = `${kind}-${slugOf(lower.name)}-${slugOf(higher.name)}`;
       const count = (ids.get(id) ?? 0) + 1;
       ids.set(id, count);
-      const name = `Step from ${inside(lower.name)} up to ${inside(higher.name)}`;
+      const name = `${kind === 'step' ? 'Step' : 'Riser'} from ${inside(lower.name)} up to ${inside(higher.name)}`;
       const whole = area as Area;
-      return [
-        {
-          id: count === 1 ? id : `${id}-${count}`,
-          name,
-          gross: whole,
-          deductions: [],
-          net: whole,
-          regions: regionsOf(face),
-        },
-      ];
+      const surface = {
+        id: count === 1 ? id : `${id}-${count}`,
+        name,
+        gross: whole,
+        deductions: [],
+        net: whole,
+        regions: regionsOf(face),
+      };
+      return [{ surface, face }];
     }),
   );
 }
 
 /** All of the face, stretch by stretch from the left. */
-function faceBetween(higher: Vault, lower: Vault): readonly Patch[] {
+function faceAlong(shared: ReturnType<typeof sharedEdges>, higher: Part, lower: Part): readonly Patch[] {
   let start = 0;
-  return sharedEdges(higher, lower).flatMap(([from, to]) => {
+  return shared.flatMap(([from, to]) => {
     const stretches = stretchesBetween(higher, lower, from, to, start);
     start += distance(from, to);
     return weld(stretches);
@@ -60,7 +89,7 @@ function faceBetween(higher: Vault, lower: Vault): readonly Patch[] {
 }
 
 /** Edges of one part that lie on edges of another, each from the left as seen from within the first. */
-function sharedEdges(own: Vault, other: Vault): readonly (readonly [Xy, Xy])[] {
+function sharedEdges(own: Part, other: Part): readonly (readonly [Xy, Xy])[] {
   return edgesOf(own).flatMap(([a, b]) =>
     edgesOf(other).flatMap(([c, d]) => {
       const length = distance(a, b);
@@ -71,12 +100,12 @@ function sharedEdges(own: Vault, other: Vault): readonly (readonly [Xy, Xy])[] {
   );
 }
 
-function edgesOf({ patches }: Vault): readonly (readonly [Xy, Xy])[] {
+function edgesOf({ patches }: Part): readonly (readonly [Xy, Xy])[] {
   return patches.flatMap(({ outline, holes }) => [outline, ...holes].flatMap(edges));
 }
 
 /** Quadrilaterals from the lower top to the higher along a line, between the breaks of both. */
-function stretchesBetween(higher: Vault, lower: Vault, from: Xy, to: Xy, start: number): readonly Patch[] {
+function stretchesBetween(higher: Part, lower: Part, from: Xy, to: Xy, start: number): readonly Patch[] {
   const length = distance(from, to);
   const open = higher.openAbove === undefined ? Infinity : feet(higher.openAbove);
   const [high, low] = [higher, lower].map(({ planes }) => profileAlong(planes, from, to)) as [Profile, Profile];

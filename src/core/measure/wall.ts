@@ -1,7 +1,9 @@
 import {
   distance,
+  faceBetween,
   faceUnder,
   lengthOf,
+  nearFeet,
   pointOf,
   rectangle,
   straightened,
@@ -10,8 +12,9 @@ import {
   type Profile,
 } from '../../base/geometry/index.js';
 import { surfaceOf, type Cut } from '../feature/index.js';
-import type { FeatureMeasure, MeasuredArc, OpeningMeasure, Point, WallMeasure } from '../model/index.js';
+import type { FeatureMeasure, MeasuredArc, OpeningMeasure, Point, WallMeasure, WallPoint } from '../model/index.js';
 import { feet, type Length } from '../../base/units/index.js';
+import type { Level } from './floor.js';
 import type { Bow, Plan } from './plan.js';
 import { topAlong, type Vault } from './vault.js';
 
@@ -26,17 +29,29 @@ export interface WallShape {
   readonly arc?: MeasuredArc;
   /** In feet, from the left end. */
   readonly top: Profile;
+  /** Heights of the floor along it, where it is not level with the rest of the room's. */
+  readonly foot?: Profile;
   /** From the floor up to the top. */
   readonly face: readonly Patch[];
 }
 
-export function wallShapes({ sides }: Plan, vaults: readonly Vault[]): readonly WallShape[] {
+export function wallShapes({ sides }: Plan, vaults: readonly Vault[], levels: readonly Level[]): readonly WallShape[] {
   return sides.map(({ name, openTo, beside, line, bow }) => {
     const [from, to] = [line[0], line.at(-1)] as [PointAlong, PointAlong];
-    const top = topOver(vaults, line);
+    const top = profileOver(vaults, line);
+    const foot = profileOver(levels.map(asVault), line);
+    const isRaised = foot.some(({ height }) => Math.abs(height) > nearFeet);
     const open = { ...(openTo !== undefined && { openTo }), ...(beside && { beside }) };
     const ends = { from: pointOf(from), to: pointOf(to), run: lengthOf(to.along) };
-    return { name, ...open, ...ends, ...(bow && { arc: measuredArc(bow, line) }), top, face: faceUnder(top) };
+    return {
+      name,
+      ...open,
+      ...ends,
+      ...(bow && { arc: measuredArc(bow, line) }),
+      top,
+      ...(isRaised && { foot }),
+      face: isRaised ? faceBetween(foot, top) : faceUnder(top),
+    };
   });
 }
 
@@ -50,8 +65,13 @@ function measuredArc({ center, radius, rise, bows }: Bow, line: readonly PointAl
   };
 }
 
-/** Ceiling height along a line of straight pieces, each stretched to its true length. */
-function topOver(vaults: readonly Vault[], line: readonly PointAlong[]): Profile {
+/** A part of the floor as the ceiling of what is under it. */
+function asVault({ name, plane, patches }: Level): Vault {
+  return { name, planes: [plane], patches };
+}
+
+/** Height of a ceiling or a floor along a line of straight pieces, each stretched to its true length. */
+function profileOver(vaults: readonly Vault[], line: readonly PointAlong[]): Profile {
   if (line.length === 2) return topAlong(vaults, ...(line as readonly [PointAlong, PointAlong]));
   const points = line.slice(1).flatMap((to, index) => {
     const from = line[index] as PointAlong;
@@ -67,8 +87,8 @@ export function measureWall(
   openings: readonly OpeningMeasure[],
   features: readonly FeatureMeasure[],
 ): WallMeasure {
-  const { name, from, to, run, arc, openTo, beside } = wall;
-  const top = wall.top.map(({ along, height }) => ({ along: lengthOf(along), height: lengthOf(height) }));
+  const { name, from, to, run, arc, foot, openTo, beside } = wall;
+  const top = wallPoints(wall.top);
   const cuts = [...openings.filter((one) => one.wall === name).map(openingCut), ...coverCuts(name, features)];
   const surface = surfaceOf(
     name,
@@ -77,7 +97,12 @@ export function measureWall(
     openTo === undefined ? cuts : [],
   );
   const open = { ...(openTo !== undefined && { openTo }), ...(beside && { beside }) };
-  return { ...surface, from, to, run, ...(arc && { arc }), top, ...open };
+  const shape = { ...(arc && { arc }), top, ...(foot && { foot: wallPoints(foot) }) };
+  return { ...surface, from, to, run, ...shape, ...open };
+}
+
+function wallPoints(profile: Profile): readonly WallPoint[] {
+  return profile.map(({ along, height }) => ({ along: lengthOf(along), height: lengthOf(height) }));
 }
 
 function openingCut(opening: OpeningMeasure): Cut {

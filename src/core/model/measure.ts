@@ -19,16 +19,19 @@ export interface RoomMeasure {
   /** Length of the whole outline, and of it what has walls. */
   readonly perimeter: Length;
   readonly wallRun: Length;
-  readonly floor: Surface;
+  readonly floor: FloorMeasure;
   readonly ceiling: CeilingMeasure;
   /** Upright faces between parts of the ceiling at different heights, in neither the ceiling's area nor the walls'. Ids are
    *  `step-<lower part>-<higher part>`; absent where there are none. */
   readonly steps?: readonly Surface[];
+  /** Upright faces between parts of the floor at different heights; ids are `riser-<lower part>-<higher part>`. Absent where all of the floor
+   *  is level. */
+  readonly risers?: readonly Riser[];
   readonly walls: readonly WallMeasure[];
   readonly openings: readonly OpeningMeasure[];
   readonly features: readonly FeatureMeasure[];
   readonly volume: Volume;
-  /** Least and greatest ceiling height. */
+  /** Least and greatest ceiling height above the floor under it. */
   readonly lowest: Length;
   readonly highest: Length;
   /** Floor area under at least 5'-0" and 7'-0" of height. */
@@ -70,6 +73,11 @@ export interface Surface {
   readonly regions: readonly Region[];
 }
 
+/** Upright faces of a room that are no walls: steps of its ceiling and of its floor. */
+export function uprightFaces({ steps = [], risers = [] }: Pick<RoomMeasure, 'steps' | 'risers'>): readonly Surface[] {
+  return [...steps, ...risers];
+}
+
 /** What there is to stand on: the whole floor less its holes, with what stands on it. */
 export function floorArea({ gross, deductions }: Surface): Area {
   return deductions.reduce((sum, { kind, area }) => (kind === 'void' ? sum - area : sum), gross as number) as Area;
@@ -93,12 +101,30 @@ export interface HiddenPiece {
   readonly facet?: number;
 }
 
+export interface FloorMeasure extends Surface {
+  /** Its parts, where it has some at other heights; the rest of it is named `Floor`. */
+  readonly levels?: readonly FloorLevel[];
+}
+
+/** One part of the floor. */
+export interface FloorLevel extends CeilingFacet {
+  /** Above the rest of the floor, below 0 under it; of a ramp, at its low side. */
+  readonly height: Length;
+}
+
+/** A step of the floor. */
+export interface Riser extends Surface {
+  readonly run: Length;
+  /** Greatest height from the lower part to the higher. */
+  readonly rise: Length;
+}
+
 export interface CeilingMeasure extends Surface {
   readonly planArea: Area;
   readonly facets: readonly CeilingFacet[];
 }
 
-/** One plane of the ceiling. */
+/** One plane of the ceiling, or of the floor. */
 export interface CeilingFacet {
   readonly name: string;
   /** Plan outline (with holes), in the room's coordinates, counter-clockwise from above. */
@@ -121,11 +147,30 @@ export interface WallMeasure extends Surface {
   /** Absent where it is straight. */
   readonly arc?: MeasuredArc;
   /** Profile of the top: along the wall from the left, and height there. First and last are the ends. */
-  readonly top: readonly { readonly along: Length; readonly height: Length }[];
+  readonly top: readonly WallPoint[];
+  /** Profile of its foot, where the floor along it is not all level with the rest of the room's. */
+  readonly foot?: readonly WallPoint[];
   /** Slug of the room it is open to: no wall stands here and no finish goes on it. */
   readonly openTo?: string;
   /** Slugs of the rooms on its other side, as recorded. */
   readonly beside?: readonly string[];
+}
+
+/** A place along a wall from its left end, and a height there. */
+export interface WallPoint {
+  readonly along: Length;
+  readonly height: Length;
+}
+
+/** Heights of the floor along a wall: of its ends where all of it is level. */
+export function wallFoot({ run, foot }: Pick<WallMeasure, 'run' | 'foot'>): readonly WallPoint[] {
+  const level = 0 as Length;
+  return (
+    foot ?? [
+      { along: level, height: level },
+      { along: run, height: level },
+    ]
+  );
 }
 
 /** A wall that is an arc. Its surface is unfolded: what goes along it is measured on the arc. */
@@ -169,6 +214,8 @@ export interface OpeningMeasure {
   readonly width: Length;
   readonly height: Length;
   readonly sill: Length;
+  /** Height of the floor before it, where that is not level with the rest of the room's. */
+  readonly floor?: Length;
   /** Room on the other side, or `outside`. */
   readonly to: string;
   /** True in the room that records the opening: counted once in the house. */
@@ -181,6 +228,10 @@ export interface OpeningMeasure {
   readonly swing?: string;
   readonly operation: 'swing' | 'pocket' | 'sliding' | 'double' | 'fixed';
   readonly door?: DoorFacts;
+}
+
+export function isDownToFloor({ sill, floor = 0 as Length }: Pick<OpeningMeasure, 'sill' | 'floor'>): boolean {
+  return sill <= floor;
 }
 
 export interface FeatureMeasure {

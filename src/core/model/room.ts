@@ -12,6 +12,8 @@ export interface Room {
   readonly shape: Shape;
   /** Holes in the floor, such as a stair well's. */
   readonly voids: readonly VoidShape[];
+  /** Parts of the floor at other heights than the rest of it; absent where all of it is level. */
+  readonly floor?: readonly FloorPart[];
   readonly ceiling: readonly CeilingPart[];
   readonly openings: readonly Opening[];
   readonly features: readonly FeatureRecord[];
@@ -109,6 +111,17 @@ export interface VoidShape {
   readonly sides?: readonly string[];
   /** The ceiling has the same hole: there the room is not. */
   readonly isOpenAbove?: boolean;
+}
+
+/** Part of a floor. Every other height of the room is above the rest of its floor. */
+export interface FloorPart {
+  readonly name: string;
+  /** Its outline in the room's own coordinates. */
+  readonly over: readonly Point[];
+  /** Above the rest of the floor, below 0 under it; of a ramp, at its low side. */
+  readonly height: Length;
+  readonly ramp?: { readonly low: Direction; readonly pitch: Pitch };
+  readonly path: Path;
 }
 
 /** Part of a ceiling; without `over` it covers the whole room. */

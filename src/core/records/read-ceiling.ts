@@ -1,4 +1,4 @@
-import type { CeilingForm, CeilingPart, Shape, SpacePoint } from '../model/index.js';
+import type { CeilingForm, CeilingPart, Point, Shape, SpacePoint } from '../model/index.js';
 import { problemAt, type Outcome, type Path, type Problem } from '../../base/problem/index.js';
 import { parseLength, parsePitch, type Length } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
@@ -49,11 +49,16 @@ function readPart(part: RawCeilingPart, path: Path, name: string, shape: Shape):
   return {
     name,
     form: formOf(part, shape),
-    ...(part.over && { over: isOutline(part.over) ? outlineCorners(part.over, shape) : boxCorners(part.over, shape) }),
+    ...(part.over && { over: cornersOver(part.over, shape) }),
     ...(open && { openAbove: { height: passed(readDimension(open.height)), to: open.to } }),
     ...(part.cut !== undefined && { cut: passed(readDimension(part.cut)) }),
     path,
   };
+}
+
+/** Corners of what a part of a ceiling or of a floor covers. */
+export function cornersOver(over: RawCeilingOver, shape: Shape): readonly Point[] {
+  return isOutline(over) ? outlineCorners(over, shape) : boxCorners(over, shape);
 }
 
 function isOutline(over: RawCeilingOver): over is RawCeilingOutline {

@@ -4,6 +4,7 @@ import { hasErrors, type Problem } from '../../base/problem/index.js';
 import { looseNames, type Checked } from './checked-record.js';
 import type { RawRoom } from './raw/room.js';
 import { readCeiling } from './read-ceiling.js';
+import { readFloor } from './read-floor.js';
 import { readFeatures } from './read-features.js';
 import { readOpenings } from './read-openings.js';
 import { readSelections } from './read-selections.js';
@@ -60,6 +61,7 @@ export function readRoom(record: Checked<RawRoom>, kinds: readonly FeatureKind<u
     level: raw.level,
     use: raw.use,
     shape: shape.value,
+    ...(raw.floor && { floor: readFloor(raw.floor, shape.value) }),
     voids: readVoids(record, shape.value),
     ceiling: ceiling.value,
     openings: draft.openings,

@@ -17,6 +17,7 @@ export const placeWords = [
   'doors',
   'windows',
   'ceiling-steps',
+  'risers',
 ] as const;
 
 /** A side of a room: its name, what it is open to, and where it is written. */

@@ -5,6 +5,7 @@ import allowance from '../../../schemas/allowance.schema.json' with { type: 'jso
 import alternative from '../../../schemas/alternative.schema.json' with { type: 'json' };
 import category from '../../../schemas/category.schema.json' with { type: 'json' };
 import ceiling from '../../../schemas/ceiling.schema.json' with { type: 'json' };
+import floor from '../../../schemas/floor.schema.json' with { type: 'json' };
 import changeLine from '../../../schemas/change-line.schema.json' with { type: 'json' };
 import changeOrder from '../../../schemas/change-order.schema.json' with { type: 'json' };
 import feature from '../../../schemas/feature.schema.json' with { type: 'json' };
@@ -27,6 +28,7 @@ const schemas = [
   alternative,
   category,
   ceiling,
+  floor,
   changeLine,
   changeOrder,
   feature,

@@ -1,5 +1,12 @@
 import { pointInFeet, turnsLeft, type Xy } from '../../base/geometry/index.js';
-import { wallLine, type GoesWith, type OpeningMeasure, type RoomMeasure, type WallMeasure } from '../model/index.js';
+import {
+  isDownToFloor,
+  wallLine,
+  type GoesWith,
+  type OpeningMeasure,
+  type RoomMeasure,
+  type WallMeasure,
+} from '../model/index.js';
 import { feet, type Length } from '../../base/units/index.js';
 import { hingesFor } from './arithmetic/index.js';
 import type { Place } from './places.js';
@@ -33,9 +40,10 @@ function outsideCorners(of: ReadonlySet<string>, { walls, openings }: RoomMeasur
     const next = walls[(index + 1) % walls.length];
     return next && of.has(wall.id) && turnsAway(wall, next) ? lower(endOf(wall), startOf(next)) : 0;
   });
-  const around = openings.map(({ kind, wall, width, height, sill }) =>
-    kind === 'open' && of.has(wall) ? 2 * feet(height) + (sill > 0 ? 2 : 1) * feet(width) : 0,
-  );
+  const around = openings.map((opening) => {
+    const { kind, wall, width, height } = opening;
+    return kind === 'open' && of.has(wall) ? 2 * feet(height) + (isDownToFloor(opening) ? 1 : 2) * feet(width) : 0;
+  });
   return [...turns, ...around].reduce((sum, length) => sum + length, 0);
 }
 

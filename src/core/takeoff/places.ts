@@ -1,8 +1,9 @@
-import type { FeatureMeasure, OpeningMeasure, RoomMeasure, Run, Surface, WallMeasure } from '../model/index.js';
+import type { FeatureMeasure, OpeningMeasure, Riser, RoomMeasure, Run, Surface, WallMeasure } from '../model/index.js';
 
 /** A place that a selection names, found in the measured room. */
 export type Place =
   | { readonly kind: 'surface'; readonly id: string; readonly name: string; readonly surface: Surface }
+  | { readonly kind: 'riser'; readonly id: string; readonly name: string; readonly riser: Riser }
   | { readonly kind: 'wall'; readonly id: string; readonly name: string; readonly wall: WallMeasure }
   | { readonly kind: 'base'; readonly id: string; readonly name: string }
   | { readonly kind: 'opening'; readonly id: string; readonly name: string; readonly opening: OpeningMeasure }
@@ -10,7 +11,7 @@ export type Place =
   | { readonly kind: 'count'; readonly id: string; readonly name: string; readonly count: number }
   | { readonly kind: 'feature'; readonly id: string; readonly name: string; readonly feature: FeatureMeasure };
 
-/** Finds the places of one word of a selection's `at`. `walls`, `inside-walls`, `ceiling-steps`, `doors`, `windows` and `openings` mean each of them;
+/** Finds the places of one word of a selection's `at`. `walls`, `inside-walls`, `ceiling-steps`, `risers`, `doors`, `windows` and `openings` mean each of them;
  *  a side of the room that is open has no wall and is left out. Undefined when the room has nothing of that name. */
 export function findPlaces(word: string, measure: RoomMeasure): readonly Place[] | undefined {
   const standing = measure.walls.filter((wall) => wall.openTo === undefined);
@@ -21,6 +22,8 @@ export function findPlaces(word: string, measure: RoomMeasure): readonly Place[]
       return [{ kind: 'surface', id: 'ceiling', name: 'Ceiling', surface: measure.ceiling }];
     case 'ceiling-steps':
       return measure.steps?.map(stepPlace);
+    case 'risers':
+      return measure.risers?.map(riserPlace);
     case 'inside-walls':
       return standing.filter((wall) => isInside(wall, measure)).map(wallPlace);
     case 'base':
@@ -40,6 +43,8 @@ export function findPlaces(word: string, measure: RoomMeasure): readonly Place[]
   if (opening) return [openingPlace(opening)];
   const step = measure.steps?.find((candidate) => candidate.id === word);
   if (step) return [stepPlace(step)];
+  const riser = measure.risers?.find((candidate) => candidate.id === word);
+  if (riser) return [riserPlace(riser)];
   return findFeaturePlaces(word, measure);
 }
 
@@ -71,6 +76,10 @@ function findFeaturePlaces(word: string, measure: RoomMeasure): readonly Place[]
 
 function stepPlace(step: Surface): Place {
   return { kind: 'surface', id: step.id, name: step.name, surface: step };
+}
+
+function riserPlace(riser: Riser): Place {
+  return { kind: 'riser', id: riser.id, name: riser.name, riser };
 }
 
 function wallPlace(wall: WallMeasure): Place {

@@ -1,4 +1,4 @@
-import type { RoomMeasure, WallMeasure } from '../../core/model/index.js';
+import { wallFoot, type RoomMeasure, type WallMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { Sheet } from '../sheet.js';
 
@@ -15,8 +15,14 @@ export function elevationFrame(sheet: Sheet, measure: RoomMeasure, wall: WallMea
 }
 
 /** The wall's outline: floor from right to left, then the top profile. */
-export function wallOutline({ wall, at }: ElevationFrame): Spot[] {
-  return [at(wall.run, 0), at(0, 0), ...wall.top.map(({ along, height }) => at(along, height))];
+export function wallOutline(frame: ElevationFrame): Spot[] {
+  const top = frame.wall.top.map(({ along, height }) => frame.at(along, height));
+  return [...floorSpots(frame).reverse(), ...top];
+}
+
+/** The floor along the wall, from left to right. */
+export function floorSpots({ wall, at }: ElevationFrame): Spot[] {
+  return wallFoot(wall).map(({ along, height }) => at(along, height));
 }
 
 /** Height of the top at a place along the wall; at a jump the lower one. */

@@ -1,5 +1,5 @@
 import type { DrawnGuard, DrawnRoom } from '../../core/book/index.js';
-import type { RoomMeasure, WallMeasure } from '../../core/model/index.js';
+import { wallFoot, type RoomMeasure, type WallMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
@@ -11,7 +11,7 @@ import type { Sheet } from '../sheet.js';
 import { textWidth } from '../text-width.js';
 import { drawFeatureFace, isGuarded } from './feature-face.js';
 import { drawFinishes, type FinishRegion } from './finish-region.js';
-import { elevationFrame, topAt, wallOutline, type ElevationFrame } from './frame.js';
+import { elevationFrame, floorSpots, topAt, wallOutline, type ElevationFrame } from './frame.js';
 import { drawOpeningFace, labelOpening } from './opening-face.js';
 
 export type { FinishRegion } from './finish-region.js';
@@ -76,7 +76,8 @@ export function drawElevation(measure: RoomMeasure, wall: WallMeasure, options: 
       ],
     };
   };
-  const span = { width: wall.run, height: Math.max(...wall.top.map(({ height }) => height)) };
+  const heights = [...wallFoot(wall), ...wall.top].map(({ height }) => height);
+  const span = { width: wall.run, height: Math.max(...heights) - Math.min(...heights) };
   const view = `wall/${wall.id}`;
   return fitDrawing({ of: measure, view, shows, largest: 24, span, draw }, options);
 }
@@ -115,18 +116,12 @@ function openingsOf({ measure, wall }: ElevationFrame): RoomMeasure['openings'] 
 }
 
 /** The floor is cut: it is the heaviest line and runs past the wall's ends. */
-function drawFloorLine({ sheet, wall, at }: ElevationFrame): void {
-  const [left, y] = at(0, 0);
-  const right = at(wall.run, 0)[0];
-  sheet.polygon(
-    [
-      [left - 9, y],
-      [right + 9, y],
-      [right + 9, y + 2.4],
-      [left - 9, y + 2.4],
-    ],
-    { pen: 'fine', fill: 'ink', layer: 'cut' },
-  );
+function drawFloorLine(frame: ElevationFrame): void {
+  const spots = floorSpots(frame);
+  const [[left, first], [right, last]] = [spots[0]!, spots.at(-1)!];
+  const line: Spot[] = [[left - 9, first], ...spots.slice(1, -1), [right + 9, last]];
+  const below = line.map(([x, y]): Spot => [x, y + 2.4]).reverse();
+  frame.sheet.polygon([...line, ...below], { pen: 'fine', fill: 'ink', layer: 'cut' });
 }
 
 function drawStrings(frame: ElevationFrame): void {

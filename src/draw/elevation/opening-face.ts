@@ -1,4 +1,4 @@
-import type { OpeningMeasure } from '../../core/model/index.js';
+import { isDownToFloor, type OpeningMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { lengthText } from '../length-text.js';
 import { drawMark } from '../mark.js';
@@ -19,7 +19,7 @@ export function drawOpeningFace(frame: ElevationFrame, opening: OpeningMeasure):
   ];
   if (opening.kind !== 'open') {
     const { wall } = frame;
-    const foot = Math.max(0, opening.sill > 0 ? bottom - casing : bottom);
+    const foot = isDownToFloor(opening) ? bottom : Math.max(opening.floor ?? 0, bottom - casing);
     const sides = [Math.max(0, left - casing), Math.min(wall.run, right + casing)] as const;
     const head = Math.min(top + casing, topAt(wall, sides[0]), topAt(wall, sides[1]));
     if (head > foot)

@@ -1,10 +1,11 @@
+import { printPitch } from '../../base/units/index.js';
 import type { DrawnCourses, DrawnRoom } from '../../core/book/index.js';
 import { floorArea, type RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';
 import { fitDrawing } from '../issue.js';
-import { areaWords, lengthText } from '../length-text.js';
+import { areaWords, lengthText, levelText } from '../length-text.js';
 import { courseNote, drawCourses } from '../courses/course-lines.js';
 import { drawMark, markSize } from '../mark.js';
 import { sizes } from '../pen.js';
@@ -15,6 +16,7 @@ import { drawOpening, drawOpeningAbove, swingsInward } from './opening-symbol.js
 import { drawPoche } from './poche.js';
 import { drawRoomLabel } from './room-label.js';
 import { drawAlignedStrings, drawSideStrings } from './strings.js';
+import { drawLevels } from './levels.js';
 import { drawVoid } from './void.js';
 import { planSpan } from './span.js';
 import { faceSpots, planeHeight, wallLines, type WallLine } from './wall-line.js';
@@ -50,6 +52,7 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
     }
     if (lines.some((line) => line.above.length > 0))
       notes.push(`Dashed on walls: openings above ${lengthText(planeHeight)}`);
+    labels.push(...drawLevels(sheet, measure));
     for (const feature of measure.features) {
       for (const { label, note } of drawFeature({
         sheet,
@@ -116,11 +119,17 @@ function drawFloorCourses(
   { surfaces, face }: DrawnCourses,
 ): (() => string | undefined)[] {
   return surfaces.flatMap((surface) =>
-    measure.floor.regions.map(({ outline, holes }) => {
+    levelRegions(measure).map(({ outline, holes }) => {
       const outlines = [outline, ...holes].map((ring) => ring.map((point) => sheet.spot(point)));
       return drawCourses(sheet, { outlines, spot: (point) => sheet.spot(point) }, surface, face, true);
     }),
   );
+}
+
+/** What of the floor lies as the plan shows it; a ramp is longer than that. */
+function levelRegions({ floor }: RoomMeasure): RoomMeasure['floor']['regions'] {
+  if (!floor.levels) return floor.regions;
+  return floor.levels.filter(({ slope }) => slope === 0).map(({ plan }) => plan);
 }
 
 /** A mark stands on the side of the wall where no leaf swings. Returns those that found no place. */
@@ -173,6 +182,15 @@ function drawNeighbours(sheet: Sheet, lines: readonly WallLine[], neighbours: Re
   }
 }
 
+function levelsWords({ floor }: RoomMeasure): readonly string[] {
+  const parts = (floor.levels ?? []).filter(({ height, slope }) => height !== 0 || slope !== 0);
+  if (parts.length === 0) return [];
+  const words = parts.map(({ name, height, slope }) =>
+    slope === 0 ? `${name} ${levelText(height)}` : `${name} from ${levelText(height)}, sloping ${printPitch(slope)}`,
+  );
+  return [`Beside the rest of the floor: ${words.join('; ')}.`];
+}
+
 function describe(measure: RoomMeasure, name: string, neighbours: ReadonlyMap<string, string>): string {
   const walls = measure.walls.map(
     (wall) =>
@@ -188,6 +206,7 @@ function describe(measure: RoomMeasure, name: string, neighbours: ReadonlyMap<st
     openings.length > 0 ? `Openings: ${openings.join('; ')}.` : '',
     features.length > 0 ? `Features: ${features.join(', ')}.` : '',
     measure.voids.length > 0 ? `${measure.voids.length} open to below.` : '',
+    ...levelsWords(measure),
   ];
   return parts.filter((part) => part !== '').join(' ');
 }

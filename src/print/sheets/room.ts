@@ -1,4 +1,5 @@
 import type { BookRoom, LookUp } from '../../core/book/index.js';
+import type { Surface } from '../../core/model/index.js';
 import {
   printArea,
   printAreaBeside,
@@ -106,6 +107,8 @@ function roomFacts(room: BookRoom, look: LookUp): readonly Fact[] {
     text: printLength(value),
     beside: beside ? printLengthBeside(value) : '',
   });
+  const faces = (label: string, list: readonly Surface[] = []): readonly Fact[] =>
+    list.length === 0 ? [] : [area(label, list.reduce((sum, { net }) => sum + net, 0) as Area)];
   const level = measure.lowest === measure.highest;
   const others = fromOtherSide(room, look);
   const walls = measure.walls.filter(({ openTo }) => openTo === undefined);
@@ -114,9 +117,8 @@ function roomFacts(room: BookRoom, look: LookUp): readonly Fact[] {
     area('Floor', measure.floor.net),
     area(level ? 'Ceiling' : 'Ceiling, on the slope', measure.ceiling.net),
     area('Walls less openings', net),
-    ...(measure.steps
-      ? [area('Steps of the ceiling', measure.steps.reduce((sum, step) => sum + step.net, 0) as Area)]
-      : []),
+    ...faces('Steps of the ceiling', measure.steps),
+    ...faces('Risers of the floor', measure.risers),
     length('Wall run', measure.wallRun),
     ...(level
       ? [length('Ceiling height', measure.highest)]

@@ -1,4 +1,4 @@
-import { floorArea } from '../../core/model/index.js';
+import { floorArea, uprightFaces } from '../../core/model/index.js';
 import type { VNode } from 'preact';
 import type { BookRoom, BookSelection } from '../../core/book/index.js';
 import {
@@ -168,6 +168,7 @@ function contractWords({ change }: BookRoom): string {
 
 function RoomFacts({ room }: { room: BookRoom }): VNode {
   const { measure } = room;
+  const faces = uprightFaces(measure);
   const slopes = measure.lowest !== measure.highest;
   const beside = fromOtherSide(room, useView());
   return (
@@ -227,13 +228,13 @@ function RoomFacts({ room }: { room: BookRoom }): VNode {
           },
         ]}
       />
-      {measure.steps && (
+      {faces.length > 0 && (
         <DataTable
           id="steps-table"
-          caption="Steps of the ceiling, in neither its area nor the walls'"
-          rows={measure.steps}
+          caption="Upright faces, in no area of floor, ceiling and walls"
+          rows={faces}
           columns={[
-            { head: 'Step', names: true, cell: (step) => step.name },
+            { head: 'Face', names: true, cell: (step) => step.name },
             {
               head: `Net, ${unitName('sq ft')}`,
               numeric: true,

@@ -1,4 +1,5 @@
 import { factOf } from '../../fact/index.js';
+import { isDownToFloor } from '../../model/index.js';
 import { fromInches, printLength, type Length } from '../../../base/units/index.js';
 import { selectionsAt } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
@@ -45,9 +46,10 @@ interface Meeting {
 /** Where floors of one level meet, each place once: openings in the room that records them, open sides in the first room. */
 function meetings({ bySlug }: HouseView, { slug, level, measure }: RoomView): readonly Meeting[] {
   const kinds: Readonly<Record<string, string>> = { door: 'Door', cased: 'Cased opening', open: 'Opening' };
-  const openings = measure.openings.flatMap(({ own, kind, sill, to, mark }) => {
+  const openings = measure.openings.flatMap((opening) => {
+    const { own, kind, to, mark } = opening;
     const beside = bySlug.get(to);
-    if (!own || kind === 'window' || sill > 0 || beside?.level !== level) return [];
+    if (!own || kind === 'window' || !isDownToFloor(opening) || beside?.level !== level) return [];
     return [{ place: mark, placeText: `${kinds[kind] ?? 'Opening'} ${mark}`, beside }];
   });
   const sides = measure.walls.flatMap(({ id, name, openTo }) => {

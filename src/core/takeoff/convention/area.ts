@@ -43,6 +43,8 @@ export function surfacesOf(place: Place): readonly { id: string; name: string; s
   switch (place.kind) {
     case 'surface':
       return [{ id: place.id, name: place.name, surface: place.surface }];
+    case 'riser':
+      return [{ id: place.id, name: place.name, surface: place.riser }];
     case 'wall':
       return [{ id: place.id, name: place.name, surface: place.wall }];
     case 'feature': {

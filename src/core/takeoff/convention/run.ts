@@ -1,6 +1,8 @@
 import { factOf } from '../../fact/index.js';
 import {
+  isDownToFloor,
   measureParts,
+  wallFoot,
   type Convention,
   type OpeningMeasure,
   type RoomMeasure,
@@ -19,7 +21,7 @@ import type { ConventionContext, ConventionRule } from './convention.js';
 export const run: ConventionRule = {
   by: 'run',
   parts: measureParts.run,
-  measures: 'a run, a wall or an opening',
+  measures: 'a run, a wall, a step of the floor or an opening',
   quantify(place, context) {
     switch (place.kind) {
       case 'base':
@@ -28,6 +30,8 @@ export const run: ConventionRule = {
         return { main: [wallRun(place.wall, place.name, context)] };
       case 'opening':
         return { main: [trimAround(place.opening, place.name, context)] };
+      case 'riser':
+        return { main: [plain(place.id, place.name, place.riser.run)] };
       case 'run':
         return { main: [alongRun(place.id, place.name, place.run, context)] };
       case 'feature': {
@@ -77,7 +81,9 @@ interface Gap {
 
 /** Along a wall less stretches left out and, at the floor, openings down to it and features that stand there. What lies above the
  *  floor, as a niche does, shortens nothing. Where gaps overlap, each foot is taken once. */
-function wallRun({ id, run }: WallMeasure, name: string, { rule, measure, except }: ConventionContext): PlaceQuantity {
+function wallRun(wall: WallMeasure, name: string, { rule, measure, except }: ConventionContext): PlaceQuantity {
+  const { id } = wall;
+  const run = rule.along === 'ceiling' ? wall.run : footLength(wall);
   const own = stretchesLeftOut(except, id).map((one): Gap => ({ ...one, what: 'Left out', why: 'nothing runs here' }));
   const gaps = [...(rule.along !== 'ceiling' ? gapsAtFloor(id, measure, rule) : []), ...own];
   const free = gaps.map((gap, index) => ({ ...gap, width: widthWithout(gap, gaps.slice(0, index)) }));
@@ -97,7 +103,7 @@ function wallRun({ id, run }: WallMeasure, name: string, { rule, measure, except
 function gapsAtFloor(wall: string, { openings, features }: RoomMeasure, rule: Convention): readonly Gap[] {
   return [
     ...openings
-      .filter((opening) => opening.wall === wall && opening.sill === 0)
+      .filter((opening) => opening.wall === wall && isDownToFloor(opening))
       .map(({ mark, at, width }) => ({ what: mark, from: at, to: at + width, why: 'opening down to the floor' })),
     ...features.flatMap(({ name, kind, covers }) =>
       covers
@@ -105,6 +111,15 @@ function gapsAtFloor(wall: string, { openings, features }: RoomMeasure, rule: Co
         .map(({ from, to }) => ({ what: name, from, to, why: 'stands against the wall' })),
     ),
   ];
+}
+
+/** Along the floor, up and down its slopes; what is upright in it is a riser's. */
+function footLength(wall: WallMeasure): Length {
+  const foot = wallFoot(wall);
+  return foot.slice(1).reduce((sum, to, index) => {
+    const from = foot[index] ?? to;
+    return to.along === from.along ? sum : sum + Math.hypot(to.along - from.along, to.height - from.height);
+  }, 0) as Length;
 }
 
 /** Of a gap what no earlier one has taken. */

@@ -1,0 +1,127 @@
+import {
+  areaOf,
+  bounds,
+  findCrossing,
+  intersect,
+  patchArea,
+  patchFrom,
+  planeFrom,
+  ringInFeet,
+  slopeFactor,
+  type Patch,
+  type Plane,
+} from '../../base/geometry/index.js';
+import { surfaceOf, takeOff, type Cut } from '../feature/index.js';
+import type { FloorLevel, FloorMeasure, FloorPart, Room } from '../model/index.js';
+import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
+import { feet, type Area, type Length } from '../../base/units/index.js';
+import { measureFacet, type Facet } from './ceiling.js';
+import type { Plan } from './plan.js';
+import { crossingWords, printArea, slackAround } from './tape.js';
+
+/** A part of the floor, and what it covers of the plan. Heights are above the rest of the floor, which is the last of the levels. */
+export interface Level {
+  readonly name: string;
+  readonly height: Length;
+  readonly plane: Plane;
+  readonly patches: readonly Patch[];
+}
+
+/** The parts of a room's floor and the rest of it: one level where all of it is level. */
+export function levelsOf(room: Room, plan: Plan): Outcome<readonly Level[]> {
+  const parts = room.floor ?? [];
+  const crossings = parts.flatMap((part) => crossingProblems(part, room));
+  if (crossings.length > 0) return { problems: crossings };
+  const levels = parts.map((part) => levelOf(part, plan));
+  const problems = [...parts.flatMap((part) => outsideProblems(part, room, plan)), ...overlapProblems(levels, room)];
+  if (problems.length > 0) return { problems };
+  const cuts = levels.flatMap(({ patches }) => patches.map((patch) => ({ patch })));
+  const { rest } = takeOff([plan.patch], cuts);
+  const main = { name: 'Floor', height: 0 as Length, plane: { a: 0, b: 0, c: 0 }, patches: rest };
+  return { value: [...levels, ...(areaOf(rest) > 0 ? [main] : [])], problems };
+}
+
+function levelOf({ name, height, over, ramp }: FloorPart, plan: Plan): Level {
+  const patch = patchFrom(ringInFeet(over));
+  const level = { name, height, patches: intersect([plan.patch], patch) };
+  if (!ramp) return { ...level, plane: { a: 0, b: 0, c: feet(height) } };
+  const { low, pitch } = ramp;
+  const reach = ({ x, y }: { readonly x: number; readonly y: number }): number => low.x * x + low.y * y;
+  const foot = patch.outline.reduce((best, point) => (reach(point) > reach(best) ? point : best));
+  return { ...level, plane: planeFrom(foot, feet(height), { x: -low.x, y: -low.y }, pitch.rise / pitch.run) };
+}
+
+/** True areas, level by level; what holes and what stands on it take off. A level floor is one surface. */
+export function measureFloor(levels: readonly Level[], whole: Patch, cuts: readonly Cut[]): FloorMeasure {
+  const [only, ...more] = levels;
+  if (more.length === 0 && only?.name === 'Floor') return surfaceOf('floor', 'Floor', [whole], cuts);
+  const cut = levels.map((level) => ({ level, ...takeOff(level.patches, cuts) }));
+  const deductions = cuts.flatMap(({ what, of, kind, by }, index) => {
+    const pieces = cut.flatMap(({ level, taken }) => (taken[index] ?? []).map((patch) => ({ level, patch })));
+    const area = pieces.reduce((sum, { level, patch }) => sum + patchArea(patch) * slopeFactor(level.plane), 0);
+    const hidden = {
+      by: by ?? '',
+      pieces: pieces.map(({ level, patch }) => ({ region: pieceOf(level, patch).shape })),
+    };
+    return area > 0 ? [{ what, of, kind, area: area as Area, ...(by !== undefined && { hidden }) }] : [];
+  });
+  const measured = cut.flatMap(({ level, rest }) => rest.map((patch) => pieceOf(level, patch)));
+  const net = measured.reduce((sum, { area }) => sum + area, 0);
+  return {
+    id: 'floor',
+    name: 'Floor',
+    gross: deductions.reduce((sum, { area }) => sum + area, net) as Area,
+    deductions,
+    net: net as Area,
+    regions: measured.map(({ shape }) => shape),
+    levels: measured,
+  };
+}
+
+/** The ceiling with its heights above the floor that is under it. */
+export function overLevels(list: readonly Facet[], levels: readonly Level[]): readonly Facet[] {
+  if (levels.every(({ plane: { a, b, c } }) => a === 0 && b === 0 && c === 0)) return list;
+  return list.flatMap(({ name, plane, patch }) =>
+    levels.flatMap(({ plane: floor, patches }) => {
+      const above = { a: plane.a - floor.a, b: plane.b - floor.b, c: plane.c - floor.c };
+      return patches.flatMap((one) => intersect([patch], one)).map((piece) => ({ name, plane: above, patch: piece }));
+    }),
+  );
+}
+
+function pieceOf({ name, height, plane }: Level, patch: Patch): FloorLevel {
+  return { ...measureFacet({ name, plane, patch }), height };
+}
+
+function crossingProblems({ over, name, path }: FloorPart, { origin }: Room): readonly Problem[] {
+  const ring = ringInFeet(over);
+  const crossing = findCrossing(ring);
+  if (!crossing) return [];
+  const message = `the outline of floor part '${name}' crosses itself: ${crossingWords(ring, crossing, bounds(ring))}`;
+  const fix = 'write its corners in order, all the way round';
+  return [problemAt(origin, [...path, 'over'], 'floor-part-crosses', message, { fix })];
+}
+
+function outsideProblems({ over, name, path }: FloorPart, { origin }: Room, plan: Plan): readonly Problem[] {
+  const patch = patchFrom(ringInFeet(over));
+  const outside = patchArea(patch) - areaOf(intersect([plan.patch], patch));
+  if (outside <= slackAround(patch)) return [];
+  const message = `${printArea(outside)} of the ${printArea(patchArea(patch))} of floor part '${name}' lie outside the room`;
+  const fix = "x and y are from the south-west corner of the room's bounding box";
+  return [problemAt(origin, [...path, 'over'], 'floor-part-outside', message, { fix })];
+}
+
+function overlapProblems(levels: readonly Level[], { floor = [], origin }: Room): readonly Problem[] {
+  return levels.flatMap((level, index) =>
+    levels.slice(0, index).flatMap((earlier) => {
+      const shared = areaOf(earlier.patches.flatMap((one) => intersect(level.patches, one)));
+      const slack = level.patches.reduce((sum, patch) => sum + slackAround(patch), 0);
+      if (shared <= slack) return [];
+      const message = `floor parts '${earlier.name}' and '${level.name}' overlap by ${printArea(shared)}`;
+      const fix = 'let each place of the floor be of one part';
+      return [
+        problemAt(origin, [...(floor[index]?.path ?? ['floor']), 'over'], 'floor-parts-overlap', message, { fix }),
+      ];
+    }),
+  );
+}

@@ -1,0 +1,130 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { headings } from '../../src/base/geometry/index.js';
+import { feet, fromFeet } from '../../src/base/units/index.js';
+import { measured, problemsOf, regionArea, told, wall } from './measured.js';
+import { box, flat, len, opening, pitch, size } from './room-record.js';
+
+const shape = size(`20'`, `14'`);
+const ceiling = flat(`9'`);
+const part = (name: string, height: string, over: ReturnType<typeof box>) => ({ name, height: len(height), over });
+
+describe(`a room 20' × 14' with a pit 8' × 6' sunk 1'-2", clear of the walls`, () => {
+  const pit = part('Pit', `-1'-2"`, box(`6'`, `4'`, `8'`, `6'`));
+  const measure = measured({ shape, ceiling, floor: [pit] });
+
+  test('has all of its floor, in two levels', () => {
+    expect(measure.floor.net).toBeCloseTo(280, 9);
+    expect(regionArea(measure.floor.regions)).toBeCloseTo(280, 6);
+    expect(measure.floor.levels?.map(({ name, height, area }) => [name, feet(height), area])).toEqual([
+      ['Pit', -14 / 12, 48],
+      ['Floor', 0, 232],
+    ]);
+  });
+
+  test('has a riser all around it: 28 lin ft, 14" high', () => {
+    expect(measure.risers?.map(({ id, name }) => [id, name])).toEqual([
+      ['riser-pit-floor', 'Riser from pit up to floor'],
+    ]);
+    const [riser] = measure.risers ?? [];
+    expect(feet(riser?.run ?? len(`0'`))).toBeCloseTo(28, 6);
+    expect(feet(riser?.rise ?? len(`0'`))).toBeCloseTo(14 / 12, 6);
+    expect(riser?.net).toBeCloseTo((28 * 14) / 12, 6);
+  });
+
+  test('holds more air, and stands higher in the pit; its walls are what they were', () => {
+    expect(measure.volume).toBeCloseTo(280 * 9 + (48 * 14) / 12, 6);
+    expect([feet(measure.lowest), feet(measure.highest)]).toEqual([9, 9 + 14 / 12]);
+    expect(wall(measure, 'north').gross).toBe(180);
+    expect(wall(measure, 'north').foot).toBeUndefined();
+  });
+});
+
+describe(`the same room with a dais 20' × 4' along the north wall, up 7"`, () => {
+  const dais = part('Dais', `7"`, box(`0'`, `10'`, `20'`, `4'`));
+  const measure = measured({ shape, ceiling, floor: [dais] });
+
+  test('shows less wall above it', () => {
+    // North: 20 × (9 − 7/12). East: 14 × 9 less 4 × 7/12.
+    expect(wall(measure, 'north').gross).toBeCloseTo(20 * (9 - 7 / 12), 9);
+    expect(wall(measure, 'east').gross).toBeCloseTo(126 - (4 * 7) / 12, 9);
+    expect(wall(measure, 'south').gross).toBe(180);
+    expect(regionArea(wall(measure, 'east').regions)).toBeCloseTo(126 - (4 * 7) / 12, 6);
+    expect(measure.volume).toBeCloseTo(280 * 9 - (80 * 7) / 12, 6);
+  });
+
+  test('has one riser of 20 lin ft', () => {
+    const [riser, ...more] = measure.risers ?? [];
+    expect(more).toEqual([]);
+    expect([riser?.id, feet(riser?.run ?? len(`0'`))]).toEqual(['riser-floor-dais', 20]);
+  });
+
+  test('a door there stands on it', () => {
+    const door = opening('D1', 'door', 'north', `2'`, `3' x 7'`, { sill: len(`7"`), to: 'hall' });
+    const [found] = measured({ shape, ceiling, floor: [dais], openings: [door] }).openings;
+    expect(feet(found?.floor ?? len(`0'`))).toBeCloseTo(7 / 12, 9);
+    const low = told(problemsOf({ shape, ceiling, floor: [dais], openings: [{ ...door, sill: len(`0"`) }] }));
+    expect(low).toEqual([
+      `opening-below-floor at openings.0.sill: D1 begins 0" above the room's floor, but the floor before it is 7" above that`,
+    ]);
+    const high = told(problemsOf({ shape, ceiling, floor: [dais], openings: [{ ...door, sill: len(`8"`) }] }));
+    expect(high).toEqual([`door-sill at openings.0.sill: door D1 has a sill above the floor`]);
+  });
+});
+
+test(`a ramp 12' long at 1/12 beside a platform a foot high`, () => {
+  // True length 12 × sqrt(1 + 1/144) = 12.041595; mean height 0.5 over 48 sq ft, 1 over 16.
+  const ramp = {
+    ...part('Ramp', `0"`, box(`0'`, `0'`, `12'`, `4'`)),
+    ramp: { low: headings.west, pitch: pitch('1/12') },
+  };
+  const platform = part('Platform', `1'`, box(`12'`, `0'`, `4'`, `4'`));
+  const measure = measured({ shape, ceiling, floor: [ramp, platform] });
+  expect(measure.floor.net).toBeCloseTo(280 - 48 + 48 * Math.hypot(1, 1 / 12), 9);
+  expect(measure.volume).toBeCloseTo(280 * 9 - 24 - 16, 6);
+  expect(wall(measure, 'south').gross).toBeCloseTo(180 - 6 - 4, 9);
+  // Beside the ramp a triangle 12 × 1; the platform has 4 to the north and 4 to the east.
+  const faces = Object.fromEntries((measure.risers ?? []).map(({ id, net }) => [id, Math.round(net * 1e6) / 1e6]));
+  expect(faces).toEqual({ 'riser-floor-ramp': 6, 'riser-floor-platform': 8 });
+});
+
+test('what is over, on and in it: parts lie in the room, once, and inside of themselves', () => {
+  const outside = part('Pit', `-1'`, box(`16'`, `4'`, `8'`, `6'`));
+  expect(told(problemsOf({ shape, ceiling, floor: [outside] }))).toEqual([
+    `floor-part-outside at floor.0.over: 24 sq ft of the 48 sq ft of floor part 'Pit' lie outside the room`,
+  ]);
+  const twice = [part('One', `7"`, box(`0'`, `0'`, `8'`, `6'`)), part('Two', `1'`, box(`6'`, `0'`, `8'`, `6'`))];
+  expect(told(problemsOf({ shape, ceiling, floor: twice }))).toEqual([
+    `floor-parts-overlap at floor.1.over: floor parts 'One' and 'Two' overlap by 12 sq ft`,
+  ]);
+  const [a, b, c, d] = box(`0'`, `0'`, `8'`, `6'`);
+  const crossed = { name: 'Bow tie', height: len(`7"`), over: [a, c, b, d].flatMap((corner) => corner ?? []) };
+  expect(told(problemsOf({ shape, ceiling, floor: [crossed] }))[0]).toMatch(
+    /^floor-part-crosses at floor\.0\.over: the outline of floor part 'Bow tie' crosses itself/u,
+  );
+});
+
+test('whatever part is raised: floor stays, walls and risers and air add up', () => {
+  const sizes = fc.record({
+    x: fc.integer({ min: 0, max: 12 }),
+    y: fc.integer({ min: 0, max: 8 }),
+    width: fc.integer({ min: 1, max: 8 }),
+    depth: fc.integer({ min: 1, max: 6 }),
+    inches: fc.integer({ min: -30, max: 30 }).filter((each) => each !== 0),
+  });
+  fc.assert(
+    fc.property(sizes, ({ x, y, width, depth, inches }) => {
+      const over = box(`${x}'`, `${y}'`, `${width}'`, `${depth}'`);
+      const measure = measured({ shape, ceiling, floor: [{ name: 'Part', height: fromFeet(inches / 12), over }] });
+      const rise = inches / 12;
+      expect(measure.floor.net).toBeCloseTo(280, 6);
+      expect(measure.volume).toBeCloseTo(280 * 9 - width * depth * rise, 6);
+      // Around the part stands a riser, or the wall is shorter by it or longer.
+      const riser = (measure.risers ?? []).reduce((sum, { net }) => sum + net, 0);
+      const walls = measure.walls.reduce((sum, { gross }) => sum + gross, 0);
+      const atWalls = (68 * 9 - walls) / rise;
+      expect(riser / Math.abs(rise) + atWalls).toBeCloseTo(2 * (width + depth), 5);
+    }),
+    { numRuns: 100 },
+  );
+});
