@@ -1,5 +1,6 @@
 import { drawnRoom, postsIn, type BookRoom, type BookSelection, type DrawnCourses } from '../core/book/index.js';
 import { uprightFaces, type RoomMeasure, type WallMeasure } from '../core/model/index.js';
+import { isOn } from '../core/takeoff/index.js';
 import { cleared } from './cleared.js';
 import type { HandoutDrawings } from './handout.js';
 import { sieve, sieveName } from './sieve.js';
@@ -24,7 +25,7 @@ export function drawingsOf(
       .map(({ id }) => sieve(id)),
     walls: walls.map(sieve),
     features: measure.features
-      .filter(({ id }) => [...places].some((place) => place === id || place.startsWith(`${id}/`)))
+      .filter(({ id }) => [...places].some((place) => isOn(id, place)))
       .map(({ id }) => sieve(id)),
     printed: {
       ceiling: ceiling && (hasShape(measure) || isBoarded(drawn.ceiling)),

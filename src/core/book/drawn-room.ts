@@ -1,6 +1,6 @@
 import { factOf } from '../fact/index.js';
 import type { Region, RoomMeasure } from '../model/index.js';
-import type { LayoutSummary, RailPiece, SharedEnd } from '../takeoff/index.js';
+import { isOn, type LayoutSummary, type RailPiece, type SharedEnd } from '../takeoff/index.js';
 import type { Length } from '../../base/units/index.js';
 import type { BookRoom, BookSelection } from './book.js';
 import type { LookUp } from './look-up.js';
@@ -69,7 +69,7 @@ export function drawnRoom(room: BookRoom, look: LookUp): DrawnRoom {
     ),
     features: new Map(
       measure.features.flatMap(({ id }) => {
-        const label = lastAt((place) => place === id || (place.startsWith(`${id}/`) && place !== `${id}/hearth`));
+        const label = lastAt((place) => isOn(id, place) && place !== `${id}/hearth`);
         return label === undefined ? [] : [[id, label] as const];
       }),
     ),
@@ -89,7 +89,7 @@ export function postsIn(room: BookRoom, look: LookUp): DrawnRoom['posts'] {
   return new Map(
     room.measure.features.flatMap(({ id, drop }) => {
       const selection = drop === undefined ? undefined : railingAt(id, selections, look);
-      const place = selection?.places.find((each) => isOn(id, each));
+      const place = selection?.places.find((each) => isOn(id, each.id));
       const rail = selection && place && railAt(place.id, selection);
       return rail ? [[id, rail.pieces.flatMap((piece, index) => postsOn(piece, index, rail.shared))] as const] : [];
     }),
@@ -133,12 +133,8 @@ function railingAt(feature: string, selections: readonly BookSelection[], look: 
     ({ category, places, state }) =>
       state !== 'none' &&
       look.category(category)?.measure.by === 'railing' &&
-      places.some((place) => isOn(feature, place)),
+      places.some(({ id }) => isOn(feature, id)),
   );
-}
-
-function isOn(feature: string, { id }: { readonly id: string }): boolean {
-  return id === feature || id.startsWith(`${feature}/`);
 }
 
 function guardAt(feature: string, selections: readonly BookSelection[], look: LookUp): DrawnGuard | undefined {

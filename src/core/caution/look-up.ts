@@ -1,17 +1,16 @@
 import type { Category } from '../model/index.js';
+import { isOn } from '../takeoff/index.js';
 import type { HouseView, RoomView, SelectionView } from './view.js';
 
 export { breastOf, edgeOf, stairOf } from '../feature/index.js';
 
-/** Selections at a place, with those of the whole feature when the place is one of its faces. */
 export function selectionsAt(room: RoomView, place: string): readonly SelectionView[] {
   return room.at.get(place) ?? [];
 }
 
+/** Selections at a feature or at a part of it. */
 export function selectionsOn(room: RoomView, feature: string): readonly SelectionView[] {
-  return room.selections.filter(({ places }) =>
-    places.some(({ id }) => id === feature || id.startsWith(`${feature}/`)),
-  );
+  return room.selections.filter(({ places }) => places.some(({ id }) => isOn(feature, id)));
 }
 
 /** Trades that the house gives a kind of work to. */

@@ -29,4 +29,4 @@ export { countedBefore, fromOtherSide, type SelectingRoom } from './shared-walls
 export { exceptProblems } from './except.js';
 export { placeText, selectionText } from './place-text.js';
 export { surfacesOf } from './convention/area.js';
-export { besideWall, findPlaces, type Place } from './places.js';
+export { besideWall, findPlaces, isOn, type Place } from './places.js';

@@ -60,6 +60,11 @@ function isInside(wall: WallMeasure, measure: RoomMeasure): boolean {
   return beside.length > 0 && !beside.includes('outside');
 }
 
+/** Is a place a feature, or a face, a run or a count of one? `breast` is, and `breast/front`. */
+export function isOn(feature: string, place: string): boolean {
+  return place === feature || place.startsWith(`${feature}/`);
+}
+
 function findFeaturePlaces(word: string, measure: RoomMeasure): readonly Place[] | undefined {
   const [id, part] = word.split('/');
   const feature = measure.features.find((candidate) => candidate.id === id);

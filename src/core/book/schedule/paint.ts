@@ -1,7 +1,7 @@
 import { carries, factOf } from '../../fact/index.js';
 import { stairOf, timberOf } from '../../feature/index.js';
 import type { Category } from '../../model/index.js';
-import { leafFaces, timberFaces, treadFaces, trimFaces, type Takeoff } from '../../takeoff/index.js';
+import { isOn, leafFaces, timberFaces, treadFaces, trimFaces, type Takeoff } from '../../takeoff/index.js';
 import { feet, printLength, type Area, type Length, printQuantity } from '../../../base/units/index.js';
 import type { BookOption, BookRoom, BookSelection } from '../book.js';
 import type { PaintRow } from './schedule.js';
@@ -185,5 +185,4 @@ function stairParts(
   });
 }
 
-const isAt = ({ places }: BookSelection, id: string): boolean =>
-  places.some((place) => place.id === id || place.id.startsWith(`${id}/`));
+const isAt = ({ places }: BookSelection, id: string): boolean => places.some((place) => isOn(id, place.id));
