@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Caution, SelectionView } from '../../src/core/caution/index.js';
 import type { RoomMeasure } from '../../src/core/model/index.js';
-import { category, opening, option, room, seenBy, selection } from './house.js';
+import { category, opening, option, room, seenBy, selection, wall } from './house.js';
 
 const insulation = category(['r-value', 'continuous-r'], { slug: 'insulation', layer: 'insulation' });
 
@@ -111,7 +111,7 @@ describe('sound between bedroom and bath', () => {
       room({
         slug: 'bedroom',
         use: 'bedroom',
-        measure: { openings: [opening({ to: 'bath', wall: 'south', own: false })] },
+        measure: { walls: [wall('south')], openings: [opening({ to: 'bath', wall: 'south', own: false })] },
         ...selections,
       });
     expect(seenBy('sound-at-bath', [bath(), bedroom()])).toHaveLength(1);

@@ -54,6 +54,11 @@ export function besideWall({ id, beside = [] }: WallMeasure, { openings }: RoomM
   return [...new Set([...beside, ...led])];
 }
 
+/** Walls of a room that have another on their other side. */
+export function wallsTowards(measure: RoomMeasure, slug: string): readonly WallMeasure[] {
+  return measure.walls.filter((wall) => besideWall(wall, measure).includes(slug));
+}
+
 /** Another room is on the other side, and none of its openings leads outside. */
 function isInside(wall: WallMeasure, measure: RoomMeasure): boolean {
   const beside = besideWall(wall, measure);

@@ -1,7 +1,7 @@
 import type { Category, RoomMeasure, Selection } from '../model/index.js';
 import { quantityOf } from './convention/area.js';
 import type { SharedWalls } from './convention/convention.js';
-import { besideWall } from './places.js';
+import { besideWall, wallsTowards } from './places.js';
 import { resolvePlaces } from './resolve.js';
 
 /** A room with what it selects. */
@@ -13,7 +13,7 @@ export interface SelectingRoom {
 }
 
 /** A wall of one room that another selects from its side. */
-export interface FromOtherSide {
+interface SelectedBeside {
   /** The wall's id in this room. */
   readonly wall: string;
   /** The room that selects it, its wall there, and the selection. */
@@ -24,11 +24,11 @@ export interface FromOtherSide {
 
 /** The walls of a room that others select a category for, from their side, among `others`. What is open without a standard
  *  selects nothing yet. */
-export function fromOtherSide(
+function selectedBeside(
   room: Pick<SelectingRoom, 'slug' | 'measure'>,
   category: string,
   others: readonly SelectingRoom[],
-): readonly FromOtherSide[] {
+): readonly SelectedBeside[] {
   return room.measure.walls.flatMap(({ id, ...wall }) =>
     besideWall({ id, ...wall }, room.measure).flatMap((slug) => {
       const from = others.find((other) => other.slug === slug && other.slug !== room.slug);
@@ -41,12 +41,13 @@ function selectedTowards(
   slug: string,
   { measure, selections }: SelectingRoom,
   category: string,
-): readonly Pick<FromOtherSide, 'there' | 'selection'>[] {
+): readonly Pick<SelectedBeside, 'there' | 'selection'>[] {
+  const facing = new Set(wallsTowards(measure, slug).map(({ id }) => id));
   return selections
     .filter((selection) => selection.category === category && stands(selection))
     .flatMap((selection) =>
       resolvePlaces(selection, measure).places.flatMap((place) =>
-        place.kind === 'wall' && besideWall(place.wall, measure).includes(slug) ? [{ there: place.id, selection }] : [],
+        place.kind === 'wall' && facing.has(place.id) ? [{ there: place.id, selection }] : [],
       ),
     );
 }
@@ -63,7 +64,7 @@ export function countedBefore(
 ): SharedWalls | undefined {
   if (rule.betweenRooms !== 'once') return undefined;
   const counted = new Map<string, { readonly room: string; readonly net: number }[]>();
-  for (const { wall, from, there } of fromOtherSide(room, category, before)) {
+  for (const { wall, from, there } of selectedBeside(room, category, before)) {
     const surface = from.measure.walls.find(({ id }) => id === there);
     if (!surface) continue;
     const { net } = quantityOf(there, surface.name, surface, rule);

@@ -1,5 +1,5 @@
 import { carries, factOf } from '../../fact/index.js';
-import { besideWall } from '../../takeoff/index.js';
+import { besideWall, wallsTowards } from '../../takeoff/index.js';
 import { selectionsAt, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import type { ExampleRooms, ExampleSelection } from './example.js';
@@ -64,14 +64,9 @@ function missing(room: RoomView, house: HouseView): readonly Finding[] {
   for (const { wall, to } of shared) {
     const beside = house.bySlug.get(to);
     if (beside?.use !== 'bedroom' || walls.has(wall.id)) continue;
-    const { walls: others, openings } = beside.measure;
-    const across = new Set([
-      ...others.filter((one) => one.beside?.includes(room.slug)).map(({ id }) => id),
-      ...openings.filter((opening) => opening.to === room.slug).map((opening) => opening.wall),
-    ]);
-    const both = [...selectionsAt(room, wall.id), ...[...across].flatMap((id) => selectionsAt(beside, id))];
-    if (both.some(isSound)) continue;
     const { id, name } = wall;
+    const across = wallsTowards(beside.measure, room.slug).flatMap((other) => selectionsAt(beside, other.id));
+    if ([...selectionsAt(room, id), ...across].some(isSound)) continue;
     walls.set(id, {
       room: room.slug,
       place: id,
