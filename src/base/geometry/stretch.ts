@@ -16,3 +16,25 @@ export function sharedStretch(
   const last = Math.min(length, Math.max(along(c), along(d)));
   return last - first < tiny ? undefined : [first, last];
 }
+
+/** A part of a line, along it: in feet, or in whole nanometres, which stay whole. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What is left of a stretch, in order, when others are taken from it: they may overlap, meet or reach past it. */
+export function stretchLess({ from, to }: Stretch, taken: readonly Stretch[]): readonly Stretch[] {
+  const left: Stretch[] = [];
+  let at = from;
+  for (const one of taken.filter((each) => each.to > each.from).toSorted((a, b) => a.from - b.from)) {
+    if (one.from > at) left.push({ from: at, to: Math.min(one.from, to) });
+    at = Math.max(at, one.to);
+    if (at >= to) return left;
+  }
+  return at < to ? [...left, { from: at, to }] : left;
+}
+
+export function lengthOfStretches(stretches: readonly Stretch[]): number {
+  return stretches.reduce((sum, { from, to }) => sum + to - from, 0);
+}

@@ -16,7 +16,7 @@ export type * from './mark.js';
 export * from './surface.js';
 export type { ChimneyBreast } from './chimney-breast/read.js';
 export { flightOf } from './stair/measure.js';
-export type { DropEdge } from './drop-edge/read.js';
+export { edgeStretch, type DropEdge } from './drop-edge/read.js';
 export type { Stair } from './stair/read.js';
 export { pieceLength, type Timber } from './timber/read.js';
 export { lengthWords, poundsByDensity, sectionWords } from './timber/words.js';

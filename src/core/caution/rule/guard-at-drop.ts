@@ -1,6 +1,7 @@
 import { factOf } from '../../fact/index.js';
+import { lengthOfStretches, stretchLess, type Stretch } from '../../../base/geometry/index.js';
 import { fromInches, printLength, type Length } from '../../../base/units/index.js';
-import type { DropEdge } from '../../feature/index.js';
+import { edgeStretch, type DropEdge } from '../../feature/index.js';
 import { edgeOf, isRailing, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView } from '../view.js';
 import { joinWords, optionWords, sideWords } from '../words.js';
@@ -118,7 +119,7 @@ function openSides(room: RoomView, house: HouseView): readonly OpenSide[] {
     const below = wall.openTo === undefined ? undefined : house.bySlug.get(wall.openTo);
     if (!below || height(below) >= height(room)) return [];
     const own = edges.filter((edge) => edge.wall === wall.id);
-    const length = bareLength([{ from: 0 as Length, to: wall.run }], own, wall.run);
+    const length = bareLength([{ from: 0, to: wall.run }], own, wall.run);
     const whole =
       own.length === 0
         ? `${printLength(wall.run)} long, is`
@@ -141,23 +142,10 @@ function openSides(room: RoomView, house: HouseView): readonly OpenSide[] {
 /** Between the end of a guard and a wall a ball of this size must not go through. Source: IRC 2018, R312.1.3. */
 const gap = fromInches(4);
 
-/** What edges leave of the stretches of a side. */
-function bareLength(
-  stretches: readonly { readonly from: Length; readonly to: Length }[],
-  edges: readonly DropEdge[],
-  run: Length,
-): Length {
-  const spans = edges.map((edge) => ({
-    from: edge.at,
-    to: edge.run === undefined ? run : ((edge.at + edge.run) as Length),
-  }));
-  const stops = [...stretches, ...spans].flatMap(({ from, to }) => [from, to]).sort((a, b) => a - b);
-  const inside = (at: number, list: typeof spans) => list.some(({ from, to }) => from <= at && at <= to);
-  return stops.slice(1).reduce((sum, end, index) => {
-    const start = stops[index] ?? end;
-    const middle = (start + end) / 2;
-    return inside(middle, [...stretches]) && !inside(middle, spans) ? sum + end - start : sum;
-  }, 0) as Length;
+/** What edges leave of the stretches of a side, which lie apart. */
+function bareLength(stretches: readonly Stretch[], edges: readonly DropEdge[], run: Length): Length {
+  const taken = edges.map((edge) => edgeStretch(edge, run));
+  return lengthOfStretches(stretches.flatMap((stretch) => stretchLess(stretch, taken))) as Length;
 }
 
 function loft(...selections: readonly ExampleSelection[]): ExampleRooms {

@@ -4,7 +4,7 @@ import { didYouMean, problemAt, type Outcome, type Problem } from '../../../base
 import { feet, printLength, type Length } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
 import { stretchProblems, wallProblems } from '../place.js';
-import type { DropEdge } from './read.js';
+import { edgeStretch, type DropEdge } from './read.js';
 
 /** One straight run of rail, and the fall below it. */
 export function measure(data: DropEdge, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure> {
@@ -12,7 +12,7 @@ export function measure(data: DropEdge, feature: FeatureRecord, space: RoomSpace
   const problems = placeProblems(data, feature, space);
   const side = sideOf(data, space);
   if (!side || problems.length > 0) return { problems };
-  const run = data.run ?? ((side.run - at) as Length);
+  const run = runOf(data, side.run);
   const value: FeatureMeasure = {
     kind: 'drop-edge',
     id: feature.id,
@@ -33,6 +33,11 @@ export function measure(data: DropEdge, feature: FeatureRecord, space: RoomSpace
 /** A straight side, from its left end. */
 type Side = RunLine & { readonly run: Length };
 
+function runOf(data: DropEdge, side: Length): Length {
+  const { from, to } = edgeStretch(data, side);
+  return (to - from) as Length;
+}
+
 function stretchOf({ from, to }: RunLine, at: Length, run: Length): RunLine {
   const start = pointInFeet(from);
   const ahead = direction(start, pointInFeet(to));
@@ -52,7 +57,7 @@ function placeProblems(data: DropEdge, feature: FeatureRecord, space: RoomSpace)
     const fix = 'write wall: with an open side of the room, or void: and side: with a hole in its floor';
     return [problemAt(space.origin, feature.path, 'edge-place', message, { fix })];
   }
-  const run = data.run ?? (((sideOf(data, space)?.run ?? 0) - at) as Length);
+  const run = runOf(data, sideOf(data, space)?.run ?? (0 as Length));
   if (wall !== undefined) return wallProblems(feature, space, { wall, at, width: run, key: 'run' });
   const hole = space.voids.find(({ name }) => name === data.void);
   if (!hole) {

@@ -12,6 +12,11 @@ export interface DropEdge {
   readonly drop: Length;
 }
 
+/** From where to where along its side an edge runs. */
+export function edgeStretch({ at, run }: DropEdge, side: Length): { readonly from: Length; readonly to: Length } {
+  return { from: at, to: run === undefined ? side : ((at + run) as Length) };
+}
+
 export function read(raw: Raw): DropEdge {
   const [wall, hole, side] = [textField(raw, 'wall'), textField(raw, 'void'), textField(raw, 'side')];
   const run = optionalLength(raw, 'run');

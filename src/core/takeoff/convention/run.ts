@@ -9,6 +9,7 @@ import {
   type Run,
   type WallMeasure,
 } from '../../model/index.js';
+import { lengthOfStretches, stretchLess, type Stretch } from '../../../base/geometry/index.js';
 import { feet, type Length } from '../../../base/units/index.js';
 import { baseLength, casingLength } from '../arithmetic/index.js';
 import { placesLeftOut, stretchesLeftOut } from '../except.js';
@@ -72,11 +73,9 @@ function baseRuns(context: ConventionContext): readonly PlaceQuantity[] {
 }
 
 /** A stretch of a wall where nothing runs. */
-interface Gap {
+interface Gap extends Stretch {
   readonly what: string;
   readonly why: string;
-  readonly from: number;
-  readonly to: number;
 }
 
 /** Along a wall less stretches left out and, at the floor, openings down to it and features that stand there. What lies above the
@@ -86,7 +85,10 @@ function wallRun(wall: WallMeasure, name: string, { rule, measure, except }: Con
   const run = rule.along === 'ceiling' ? wall.run : footLength(wall);
   const own = stretchesLeftOut(except, id).map((one): Gap => ({ ...one, what: 'Left out', why: 'nothing runs here' }));
   const gaps = [...(rule.along !== 'ceiling' ? gapsAtFloor(id, measure, rule) : []), ...own];
-  const free = gaps.map((gap, index) => ({ ...gap, width: widthWithout(gap, gaps.slice(0, index)) }));
+  const free = gaps.map((gap, index) => {
+    const own = stretchLess(gap, gaps.slice(0, index));
+    return { ...gap, width: lengthOfStretches(own) as Length };
+  });
   const taken = free.filter(({ width }) => width > 0);
   return {
     place: id,
@@ -119,18 +121,6 @@ function footLength(wall: WallMeasure): Length {
   return foot.slice(1).reduce((sum, to, index) => {
     const from = foot[index] ?? to;
     return to.along === from.along ? sum : sum + Math.hypot(to.along - from.along, to.height - from.height);
-  }, 0) as Length;
-}
-
-/** Of a gap what no earlier one has taken. */
-function widthWithout({ from, to }: Gap, earlier: readonly Gap[]): Length {
-  const stops = [from, to, ...earlier.flatMap((gap) => [gap.from, gap.to])]
-    .filter((stop) => stop >= from && stop <= to)
-    .sort((a, b) => a - b);
-  return stops.slice(1).reduce((sum, end, index) => {
-    const start = stops[index] ?? end;
-    const isTaken = earlier.some((gap) => gap.from <= start && gap.to >= end);
-    return isTaken ? sum : sum + end - start;
   }, 0) as Length;
 }
 

@@ -1,7 +1,16 @@
-import { between, direction, headings, minus, pointInFeet, pointOf, type Xy } from '../../../base/geometry/index.js';
-import { edgeOf, type Stair } from '../../feature/index.js';
+import {
+  between,
+  direction,
+  headings,
+  minus,
+  pointInFeet,
+  pointOf,
+  stretchLess,
+  type Xy,
+} from '../../../base/geometry/index.js';
+import { edgeOf, edgeStretch, type Stair } from '../../feature/index.js';
 import type { FeatureMeasure, Point, RoomMeasure } from '../../model/index.js';
-import { fromInches, type Length } from '../../../base/units/index.js';
+import { fromInches } from '../../../base/units/index.js';
 
 /** A room whose floor a stair may come up to. */
 export interface Landing {
@@ -60,8 +69,8 @@ function gapsTowards({ go, width, to }: Stair, from: string, { room, measure }: 
     const start = pointInFeet(side.from);
     const ahead = direction(start, pointInFeet(side.to));
     if (!isFacing(ahead, headings[go])) return [];
-    const taken = side.edges.map(({ at, run = (side.run - at) as Length }) => ({ from: at, to: at + run }));
-    return freeStretches(side.run, taken)
+    const taken = side.edges.map((edge) => edgeStretch(edge, side.run));
+    return stretchLess({ from: 0, to: side.run }, taken)
       .filter((free) => Math.abs(free.to - free.from - width) <= slack)
       .map((free): Gap => {
         const at = (along: number): Point => {
@@ -77,19 +86,4 @@ function gapsTowards({ go, width, to }: Stair, from: string, { room, measure }: 
 /** The floor is ahead of who comes up: it lies to the right of the side. */
 function isFacing(side: Xy, heading: Xy): boolean {
   return side.y * heading.x - side.x * heading.y > 0.99;
-}
-
-interface Stretch {
-  readonly from: number;
-  readonly to: number;
-}
-
-function freeStretches(run: Length, taken: readonly Stretch[]): readonly Stretch[] {
-  const free: Stretch[] = [];
-  let at = 0;
-  for (const { from, to } of taken.toSorted((a, b) => a.from - b.from)) {
-    if (from > at) free.push({ from: at, to: from });
-    at = Math.max(at, to);
-  }
-  return at < run ? [...free, { from: at, to: run }] : free;
 }
