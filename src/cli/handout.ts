@@ -11,6 +11,7 @@ import { changesSince } from './issue-changes.js';
 import { handoutStamps } from './stamp-handout.js';
 import { UsageError } from './usage-error.js';
 import { writeHandout } from './write-handouts.js';
+import { counted } from '../base/units/index.js';
 
 interface HandoutCommandOptions extends HouseOptions {
   readonly out?: string;
@@ -41,7 +42,7 @@ export function handout(console: Console, done: (code: number) => void): Command
       const undrawn = await writeOrRefuse(() => writeHandout(made, dir));
       reportProblems({ problems: undrawnProblems(undrawn, book.sources) }, '', console);
       console.out(
-        `${join(dir, 'index.html')}  the handout, ${made.rooms.length} ${made.rooms.length === 1 ? 'room' : 'rooms'}\n${join(dir, `${slug}.pdf`)}  to print\n`,
+        `${join(dir, 'index.html')}  the handout, ${counted(made.rooms.length, 'room')}\n${join(dir, `${slug}.pdf`)}  to print\n`,
       );
       done(0);
     });

@@ -1,4 +1,4 @@
-import { printDay, shortDigest } from '../base/units/index.js';
+import { counted, printDay, shortDigest } from '../base/units/index.js';
 import type { JudgedSignature, Verification } from '../disk/load/index.js';
 import { printable } from '../base/problem/index.js';
 import { describeChange, printInstant, type IssuedFacts } from '../signoff/index.js';
@@ -7,14 +7,13 @@ import { printFingerprint } from './print-fingerprint.js';
 /** A verification for the terminal. Names in it were written by whoever made the PDF, so nothing of it moves the cursor. */
 export function printVerification(file: string, verification: Verification): string {
   const { report, signatures, problems } = verification;
-  const count = signatures.length === 1 ? '1 signature' : `${signatures.length} signatures`;
   const left = report.toSign.length === 0 ? '' : `; not signed: ${report.toSign.join(', ')}`;
   const ending =
     problems.length === 0
       ? ['All of this holds.']
       : ['What does not hold:', ...problems.map((problem) => `  - ${problem}`)];
   const parts = [
-    [`${file}: ${report.verdict}`, `${count}${left}`],
+    [`${file}: ${report.verdict}`, `${counted(signatures.length, 'signature')}${left}`],
     ...signatures.map(signatureLines),
     issueLines(verification),
     ending,

@@ -1,7 +1,7 @@
 import type { RailingRow } from '../core/book/index.js';
 import { col } from '../sheet/index.js';
 import type { Infill, Rail } from '../core/takeoff/index.js';
-import { capital, printLength, type Length } from '../base/units/index.js';
+import { capital, counted, printLength, type Length } from '../base/units/index.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';
 
@@ -73,6 +73,6 @@ function fillWords(infill: Infill, bays: number): string {
     case 'cables':
       return `${count} cables of ${printLength(infill.length)}`;
     case 'panels':
-      return `${count} ${count === 1 ? 'panel' : 'panels'} ${printLength(infill.width)} wide`;
+      return `${counted(count, 'panel')} ${printLength(infill.width)} wide`;
   }
 }

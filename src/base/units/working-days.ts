@@ -1,5 +1,6 @@
 import { plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
+import { counted } from './words.js';
 
 const perWeek = 5;
 
@@ -27,5 +28,5 @@ export function parseCalendarDays(text: string): Reading<number> {
 
 /** `1 day`, `30 days`. */
 export function printDays(days: number): string {
-  return `${days} ${days === 1 ? 'day' : 'days'}`;
+  return counted(days, 'day');
 }

@@ -1,6 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Weekday } from '../model/index.js';
-import type { IsoDate } from '../../base/units/index.js';
+import { counted, type IsoDate } from '../../base/units/index.js';
 
 const weekdays: readonly Weekday[] = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
 
@@ -38,8 +38,7 @@ export function daysOfYear(year: number): { readonly date: IsoDate; readonly wee
 
 /** '1 working day', '5 working days'; the sign is left to the words around it. */
 export function printWorkingDays(days: number): string {
-  const count = Math.abs(days);
-  return `${count} working ${count === 1 ? 'day' : 'days'}`;
+  return counted(Math.abs(days), 'working day');
 }
 
 function pad(value: number, width: number): string {

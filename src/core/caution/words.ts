@@ -1,6 +1,7 @@
 import type { Option } from '../model/index.js';
 import type { Caution } from './caution.js';
 import type { SelectionView } from './view.js';
+import { counted } from '../../base/units/index.js';
 
 /** Words that the site, the printed book and the commands share about cautions. */
 export const cautionWords = {
@@ -26,7 +27,7 @@ export function stateWords({ accepted }: Caution): string {
 
 /** `9 cautions, 2 of them accepted`. */
 export function countWords(cautions: readonly Caution[]): string {
-  const all = `${cautions.length} ${cautions.length === 1 ? 'caution' : 'cautions'}`;
+  const all = counted(cautions.length, 'caution');
   const accepted = cautions.filter((caution) => caution.accepted).length;
   if (accepted === 0) return all;
   return accepted === cautions.length ? `${all}, accepted` : `${all}, ${accepted} of them accepted`;

@@ -1,5 +1,6 @@
 import { printWorkingDays } from '../calendar/index.js';
 import {
+  counted,
   printArea,
   printLength,
   type Cents,
@@ -176,12 +177,11 @@ export function roomWords({ kind, renamedFrom, fields, measures, parts, selectio
   const own = selections.filter((selection) => selection.own);
   const chosen = own.filter(({ aspects }) => aspects.some((aspect) => ['choice', 'added', 'removed'].includes(aspect)));
   const others = own.length - chosen.length;
-  const several = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
   const words = [
     ...(kind === 'kept' ? [] : [kind === 'added' ? 'new room' : 'room taken out']),
     ...(renamedFrom === undefined ? [] : [`was ${renamedFrom}`]),
-    ...(chosen.length === 0 ? [] : [several(chosen.length, 'choice')]),
-    ...(others === 0 ? [] : [several(others, 'other selection')]),
+    ...(chosen.length === 0 ? [] : [counted(chosen.length, 'choice')]),
+    ...(others === 0 ? [] : [counted(others, 'other selection')]),
     ...(measures.length + parts.length === 0 || kind !== 'kept' ? [] : ['shape']),
     ...(fields.length === 0 ? [] : fields.map(({ field }) => field)),
   ];
@@ -197,6 +197,6 @@ export function daysWords({ days, to }: SelectionChange): string {
 /** The change of a room's weight: `+312 lb`, `+312 lb, 2 selections not recorded`. */
 export function roomPoundsWords({ pounds, unweighed }: RoomChange): string {
   if (unweighed === 0) return poundsWords(pounds);
-  const missing = `${unweighed === 1 ? '1 selection' : `${unweighed} selections`} not recorded`;
+  const missing = `${counted(unweighed, 'selection')} not recorded`;
   return Math.abs(pounds) < 0.5 ? missing : `${poundsWords(pounds)}, ${missing}`;
 }

@@ -1,5 +1,6 @@
 import { didYouMean } from '../../base/problem/index.js';
 import { git } from './git.js';
+import { counted } from '../../base/units/index.js';
 
 /** Why a version cannot be found in a house folder's repository, and what might be meant instead. */
 export async function explainMissing(houseDir: string, version: string, why: string): Promise<string> {
@@ -44,9 +45,6 @@ async function whatIsThere(houseDir: string): Promise<string> {
     : [];
   const [oldest = ''] = commits;
   const [day = '', id = ''] = oldest.split(' ');
-  const holds =
-    commits.length === 0
-      ? ''
-      : `: it holds ${commits.length === 1 ? '1 commit' : `${commits.length} commits`}, back to ${day} (${id})`;
+  const holds = commits.length === 0 ? '' : `: it holds ${counted(commits.length, 'commit')}, back to ${day} (${id})`;
   return `This clone is shallow${holds}. What is older comes with: git fetch --unshallow`;
 }

@@ -6,6 +6,7 @@ import { isInside, stretchesInside } from '../inside.js';
 import { lengthText } from '../length-text.js';
 import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
+import { counted } from '../../base/units/index.js';
 
 /** A plane on the sheet: its outlines with holes, by the even-odd rule, and where places of its own frame lie. */
 interface CoursePlane {
@@ -69,7 +70,7 @@ function courseEdges({ courses, edge, firstCourse, lastCourse }: LaidSurface, fa
 export function courseNote({ product, surfaces }: DrawnCourses): string {
   const courses = surfaces.reduce((sum, surface) => sum + surface.courses, 0);
   const runs = [...new Set(surfaces.map(({ run }) => run))].join(' and ');
-  return `${product} in ${courses} ${courses === 1 ? 'course' : 'courses'}, ${runs}`;
+  return `${product} in ${counted(courses, 'course')}, ${runs}`;
 }
 
 function writeStart(sheet: Sheet, [from, to]: [Spot, Spot], words: string, outline: readonly Spot[]): boolean {

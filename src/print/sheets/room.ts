@@ -1,6 +1,7 @@
 import type { BookRoom, LookUp } from '../../core/book/index.js';
 import type { Surface } from '../../core/model/index.js';
 import {
+  counted,
   printArea,
   printAreaBeside,
   printLength,
@@ -138,7 +139,7 @@ function inColumns(facts: readonly Fact[]): readonly (readonly Fact[])[] {
 }
 
 function summaryText(room: BookRoom, count: number): string {
-  const choices = count === 0 ? 'No selections' : count === 1 ? '1 selection' : `${count} selections`;
+  const choices = count === 0 ? 'No selections' : counted(count, 'selection');
   if (count === 0) return choices;
   const open = room.open === 0 ? 'none open' : `${room.open} open`;
   const change =

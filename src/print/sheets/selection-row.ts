@@ -1,7 +1,7 @@
 import { leftWords, placesOf, rangeWords, restWords } from '../../table/index.js';
 import type { BookOption, BookSelection, LookUp } from '../../core/book/index.js';
 import type { Takeoff } from '../../core/takeoff/index.js';
-import { printDay, printLength, shown } from '../../base/units/index.js';
+import { counted, printDay, printLength, shown } from '../../base/units/index.js';
 import { amountFigure, changeFigure, type Figure } from './figure.js';
 import { stateMark, type StateMark } from './state.js';
 
@@ -106,7 +106,7 @@ function productText(option: BookOption): string {
 
 function leadText(days: number): string {
   if (days === 0) return 'none';
-  return days % 5 === 0 ? `${days / 5} ${days === 5 ? 'week' : 'weeks'}` : `${days} ${days === 1 ? 'day' : 'days'}`;
+  return days % 5 === 0 ? counted(days / 5, 'week') : counted(days, 'day');
 }
 
 /** `sq ft` as it is; parts of a product by name: `lin ft corners`. Each is said by its part alone. */

@@ -3,6 +3,7 @@ import type { Option, Run } from '../../model/index.js';
 import { fromFeet, fromInches, printLength, type Length } from '../../../base/units/index.js';
 import { postsAlong } from '../arithmetic/index.js';
 import type { PlaceQuantity, TradeCount } from '../takeoff.js';
+import { spacesWords } from './words.js';
 
 /** Every third stud at sixteen inches, where the option says nothing. Common practice, no source. */
 const usualSpacing = fromInches(48);
@@ -18,10 +19,9 @@ export function bracketsAlong(
   const apart: Length = recorded ?? usualSpacing;
   const spaced = pieces.map((length) => ({ length, ...postsAlong(length, apart) }));
   const brackets = spaced.reduce((sum, { posts }) => sum + posts, 0);
-  const words = spaced.map(({ length, posts, spacing }) => {
-    const spaces = Math.max(0, posts - 1);
-    return `${printLength(length)} in ${spaces} ${spaces === 1 ? 'space' : 'spaces'} of ${printLength(fromFeet(spacing))}`;
-  });
+  const words = spaced.map(({ length, posts, spacing }) =>
+    spacesWords({ length, bays: Math.max(0, posts - 1), spacing: fromFeet(spacing) }),
+  );
   const limit = `none over ${printLength(apart)}${recorded === undefined ? ` (the option says none: ${source})` : ''}`;
   return { ...named, gross: brackets, why: `${words.join('; ')}, ${limit}`, adjustments: [], net: brackets };
 }

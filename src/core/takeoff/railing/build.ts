@@ -5,6 +5,7 @@ import { postsAlong } from '../arithmetic/index.js';
 import type { PlaceQuantity } from '../takeoff.js';
 import { fillBays } from './infill.js';
 import type { Rail, RailPiece, SharedEnd } from './rail.js';
+import { spacesWords } from './words.js';
 
 /** Stands the posts of a run, less those that another run has, and fills its bays. */
 export function buildRail(run: Run, option: Option, shared: readonly SharedEnd[]): Rail {
@@ -44,10 +45,6 @@ export function postsOf(
     adjustments: told,
     net: pieces.reduce((sum, { posts }) => sum + posts.length, 0),
   };
-}
-
-function spacesWords({ length, bays, spacing }: RailPiece): string {
-  return `${printLength(length)} in ${bays} ${bays === 1 ? 'space' : 'spaces'} of ${printLength(spacing)}`;
 }
 
 /** Without a spacing the option's rail spans from end to end. */

@@ -1,4 +1,4 @@
-import { feet, printLength } from '../../../base/units/index.js';
+import { counted, feet, printLength } from '../../../base/units/index.js';
 import type { PlaceQuantity, TradeCount } from '../takeoff.js';
 import type { Infill, RailPiece } from './rail.js';
 
@@ -34,7 +34,7 @@ function balusters(filled: readonly Filled<'balusters'>[]): readonly TradeCount[
   if (filled.length === 0) return [];
   const why = filled.map(({ name, piece: { bays }, infill: { count, bay, gap } }) => {
     const each = bays === 0 ? 0 : count / bays;
-    return `${name}: ${bayWords(bays)} of ${printLength(bay)} clear with ${each} in each, ${printLength(gap)} between`;
+    return `${name}: ${counted(bays, 'bay')} of ${printLength(bay)} clear with ${each} in each, ${printLength(gap)} between`;
   });
   return [{ ...wholeCount('balusters', sum(filled)), why: why.join('; '), source }];
 }
@@ -61,14 +61,12 @@ function panels(filled: readonly Filled<'panels'>[]): readonly TradeCount[] {
   return [...widths].map(([width, own]) => ({
     ...wholeCount(`panels ${width} wide`, sum(own)),
     why: own
-      .map(({ name, piece: { bays }, infill: { bay } }) => `${name}: ${bayWords(bays)} of ${printLength(bay)} clear`)
+      .map(
+        ({ name, piece: { bays }, infill: { bay } }) => `${name}: ${counted(bays, 'bay')} of ${printLength(bay)} clear`,
+      )
       .join('; '),
     source,
   }));
-}
-
-function bayWords(bays: number): string {
-  return `${bays} ${bays === 1 ? 'bay' : 'bays'}`;
 }
 
 function sum(filled: readonly { readonly infill: Pick<Infill, 'count'> }[]): number {
