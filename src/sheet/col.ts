@@ -1,4 +1,4 @@
-import { isMetric, shown, unitName, type Cents, type IsoDate, type Length } from '../base/units/index.js';
+import { lastDigits, shown, unitName, type Cents, type IsoDate, type Length } from '../base/units/index.js';
 import {
   nothing,
   words,
@@ -37,14 +37,17 @@ function maker<In>(kind: Kind, cell: (value: In) => Cell): Maker<In> {
   });
 }
 
+/** An amount in the units that the house reads. */
+export function amountCell(value: number, unit: string, digits?: number): Extract<Cell, { is: 'amount' }> {
+  const own = shown(value, unit, digits);
+  return { is: 'amount', value: own.amount, digits: own.digits };
+}
+
 /** Amounts in the unit that the column's head names, in the house's units. */
 function amountOf(digits: number): Maker<number> {
   return (key, head, of, options) => {
     const unit = unitOfHead(head) ?? '';
-    return maker<number>('amount', (value) => {
-      const own = shown(value, unit, digits);
-      return { is: 'amount', value: own.amount, digits: own.digits };
-    })(key, head, of, options);
+    return maker<number>('amount', (value) => amountCell(value, unit, digits))(key, head, of, options);
   };
 }
 
@@ -76,14 +79,11 @@ export const col = {
   exact: amountOf,
   /** In the unit that the row names. */
   quantity: maker<Quantity>('amount', ({ amount, unit }) => {
-    const own = shown(amount, unit);
-    return { is: 'amount', value: own.amount, digits: Math.max(own.digits, isMetric() ? 2 : 1) };
+    const cell = amountCell(amount, unit);
+    return { ...cell, digits: Math.max(cell.digits, lastDigits()) };
   }),
   /** Resistance to heat, in the house's units. */
-  resistance: maker<number>('amount', (value) => {
-    const own = shown(value, 'sq ft h °F / Btu');
-    return { is: 'amount', value: own.amount, digits: own.digits };
-  }),
+  resistance: maker<number>('amount', (value) => amountCell(value, 'sq ft h °F / Btu')),
   /** With the digits, and the figure, that let the row hold as printed. */
   ticked: maker<Omit<Of<'amount'>, 'unit'>>('amount', (value) => ({ is: 'amount', ...value })),
   count: maker<number>('count', (value) => ({ is: 'count', value })),

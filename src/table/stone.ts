@@ -1,6 +1,6 @@
 import type { StoneRow } from '../core/book/index.js';
-import { col, words } from '../sheet/index.js';
-import { printSize, shown } from '../base/units/index.js';
+import { amountCell, col, words } from '../sheet/index.js';
+import { printSize } from '../base/units/index.js';
 import { saidOnce } from './places-of.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';
@@ -32,9 +32,8 @@ export const stone = schedule<StoneRow>({
 
 /** What is covered of a face, and of how much where something takes from it. */
 function faceOf({ name, gross, net }: StoneRow['faces'][number]) {
-  const own = shown(net, 'sq ft');
   const after = net === gross ? {} : { after: `of ${printSize(gross, 'sq ft')}` };
-  return { at: `${name}:`, cell: { is: 'amount', value: own.amount, digits: own.digits } as const, ...after };
+  return { at: `${name}:`, cell: amountCell(net, 'sq ft'), ...after };
 }
 
 function supportOf({ support }: StoneRow, names: { readonly trade: (slug: string) => string }) {
