@@ -10,6 +10,7 @@ import {
   supplyWords,
   takeoffAsPrinted,
   timesOf,
+  type PrintedTakeoff,
   type Takeoff,
 } from '../core/takeoff/index.js';
 import { lower, shown } from '../base/units/index.js';
@@ -21,9 +22,17 @@ import { quantityLines, usedLines, type QuantityLine, type UsedLine } from './ta
 /** For data alone: people read it group by group, or step by step. */
 const dataOnly: readonly Output[] = ['html', 'pdf', 'text'];
 
-const room: Column<QuantityLine> = col.room('room', 'Room', (line, names) => names.room(line.room), { width: 'short' });
+/** A line with its figures as they are printed, for the three cells that must agree. */
+interface PrintedLine extends QuantityLine {
+  readonly printed: PrintedTakeoff;
+}
 
-const columns: readonly Column<QuantityLine>[] = [
+const printedLines = (lines: readonly QuantityLine[]): readonly PrintedLine[] =>
+  lines.map((line) => ({ ...line, printed: takeoffAsPrinted(line.takeoff) }));
+
+const room: Column<PrintedLine> = col.room('room', 'Room', (line, names) => names.room(line.room), { width: 'short' });
+
+const columns: readonly Column<PrintedLine>[] = [
   col.words('trade', 'Trade', ({ trade }, names) => names.trade(trade), { not: dataOnly }),
   col.words('place', 'Place', ({ place, selection }) => ({ text: place, place: { to: 'selection', id: selection } }), {
     width: 'short',
@@ -31,9 +40,9 @@ const columns: readonly Column<QuantityLine>[] = [
   col.finish('finish', 'Finish', finishOf, { width: 'words' }),
   col.words('category', 'Kind', ({ category }, names) => names.category(category), { not: dataOnly }),
   col.words('part', 'Part', ({ takeoff }) => takeoff.part, { not: dataOnly }),
-  col.ticked('gross', 'Gross', ({ takeoff }) => ticked(takeoff, 'gross', takeoff.gross), { not: ['html'] }),
-  col.ticked('less', 'Less', ({ takeoff }) => ticked(takeoff, 'less', takeoff.gross - takeoff.net), { not: ['html'] }),
-  col.ticked('net', 'Net', ({ takeoff }) => ticked(takeoff, 'net', takeoff.net)),
+  col.ticked('gross', 'Gross', (line) => ticked(line, 'gross', line.takeoff.gross), { not: ['html'] }),
+  col.ticked('less', 'Less', (line) => ticked(line, 'less', line.takeoff.gross - line.takeoff.net), { not: ['html'] }),
+  col.ticked('net', 'Net', (line) => ticked(line, 'net', line.takeoff.net)),
   col.exact(2)('times', 'Coats or layers', ({ takeoff }) => moreThanOnce(takeoff.factors)),
   col.exact(2)('waste', 'Waste, %', ({ takeoff }) => takeoff.waste.percent),
   col.quantity('required', 'With waste', ({ takeoff: { required, unit } }) => ({ amount: required, unit })),
@@ -50,7 +59,7 @@ const columns: readonly Column<QuantityLine>[] = [
   col.words('state', 'Status', ({ state }) => state, { not: dataOnly }),
 ];
 
-const table: Table<QuantityLine> = {
+const table: Table<PrintedLine> = {
   id: 'quantities',
   caption: 'Quantities',
   named: 'room',
@@ -59,9 +68,9 @@ const table: Table<QuantityLine> = {
 };
 
 /** What every place takes of its finish, with the figures that lead to it. */
-export const quantities = schedule<QuantityLine>({
+export const quantities = schedule<PrintedLine>({
   table,
-  rows: (look) => quantityLines(look),
+  rows: (look) => printedLines(quantityLines(look)),
   trades: ({ trade }) => [trade],
 });
 
@@ -94,7 +103,7 @@ export const used = schedule<UsedLine>({
 
 /** Of one trade, by kind of finish with the rule of each. */
 export function quantitiesOfTrade(trade: string, lines: readonly QuantityLine[], look: LookUp): HouseBlock {
-  const ofTrade: Table<QuantityLine> = {
+  const ofTrade: Table<PrintedLine> = {
     ...table,
     id: `quantities-${trade}`,
     caption: `Quantities of ${lower(look.tradeName(trade))}`,
@@ -109,7 +118,7 @@ export function quantitiesOfTrade(trade: string, lines: readonly QuantityLine[],
   const kinds = look.book.categories.map(({ slug }) => slug);
   return layOut(
     ofTrade,
-    kinds.flatMap((kind) => lines.filter(({ category }) => category === kind)),
+    printedLines(kinds.flatMap((kind) => lines.filter(({ category }) => category === kind))),
     namesOf(look),
   );
 }
@@ -120,7 +129,11 @@ export function quantitiesOfRoom(title: string, lines: readonly QuantityLine[], 
     column.key === 'rule' ? { ...column, width: 'long' as const, not: ['pdf', 'text'] as const } : column,
   );
   const caption = `What ${title} needs, with what is counted today`;
-  return layOut({ ...table, id: 'quantities-table', caption, named: 'place', columns: ofRoom }, lines, namesOf(look));
+  return layOut(
+    { ...table, id: 'quantities-table', caption, named: 'place', columns: ofRoom },
+    printedLines(lines),
+    namesOf(look),
+  );
 }
 
 /** What the place takes; what is not chosen is counted as the standard. */
@@ -148,9 +161,8 @@ function moreThanOnce(factors: Takeoff['factors']): number | undefined {
 }
 
 /** Gross less what is taken off is the net, and that with coats and waste what is required: as printed. */
-function ticked(takeoff: Takeoff, figure: 'gross' | 'less' | 'net', value: number) {
-  const { digits, [figure]: printed } = takeoffAsPrinted(takeoff);
-  return { value: shown(value, takeoff.unit).amount, digits, shown: printed };
+function ticked({ takeoff, printed }: PrintedLine, figure: 'gross' | 'less' | 'net', value: number) {
+  return { value: shown(value, takeoff.unit).amount, digits: printed.digits, shown: printed[figure] };
 }
 
 const countedOf = ({ counts = [], assemblies = [] }: Takeoff): string =>

@@ -52,5 +52,3 @@ export function faceMarks(feature: FeatureMeasure, wall: string): readonly FaceM
 function drawnKind({ kind, data }: FeatureMeasure): FeatureKind<unknown> | undefined {
   return data === undefined ? undefined : featureKinds.find((candidate) => candidate.kind === kind);
 }
-
-export { breastOf, edgeOf, stairOf, timberOf } from './data.js';
