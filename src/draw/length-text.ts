@@ -1,3 +1,4 @@
+import type { WallMeasure } from '../core/model/index.js';
 import { isMetric, printLength, printQuantity, type Length } from '../base/units/index.js';
 
 /** A distance on a drawing, in nanometres, as written beside it: `14'-6 1/2"`. */
@@ -8,6 +9,12 @@ export function lengthText(distance: number): string {
 /** A height above the rest of the floor: `+7"`, `−1'-2"`. */
 export function levelText(height: number): string {
   return `${height > 0 ? '+' : ''}${lengthText(height)}`;
+}
+
+/** What is not straight and plumb of a wall, after its length: ` on an arc of 10'-0" radius`, ` leaning in by 2'-0" at 8'-0"`. */
+export function wallWords({ arc, lean }: Pick<WallMeasure, 'arc' | 'lean'>): string {
+  if (arc) return ` on an arc of ${lengthText(arc.radius)} radius`;
+  return lean ? ` leaning in by ${lengthText(lean.by)} at ${lengthText(lean.at)}` : '';
 }
 
 /** An area for the ear, whole: `388 square feet`, `36 m²`. */

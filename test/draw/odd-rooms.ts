@@ -93,6 +93,35 @@ export const stepped = (): RoomMeasure => {
   });
 };
 
+/** An attic room between two walls that lean, with a window in one of them. */
+export const attic = (): RoomMeasure =>
+  measured({
+    slug: 'attic',
+    shape: {
+      by: 'walk',
+      walls: [
+        { name: 'north', go: 'east', run: ft(14), leans: { by: ft(3), at: ft(7) } },
+        { name: 'east', go: 'south', run: ft(12) },
+        { name: 'south', go: 'west', run: ft(14), leans: { by: ft(1), at: ft(4) } },
+        { name: 'west', go: 'north', run: ft(12) },
+      ],
+    },
+    ceiling: { form: 'flat', height: ft(8) },
+    openings: [
+      {
+        mark: 'W61',
+        kind: 'window',
+        wall: 'north',
+        at: ft(4),
+        width: ft(3),
+        height: ft(4),
+        sill: ft(3),
+        to: 'outside',
+      },
+      { mark: 'D61', wall: 'west', at: ft(4), hinge: 'left' },
+    ],
+  });
+
 /** An L under a gable with parts. */
 export const kitchen = (): RoomMeasure =>
   measured({

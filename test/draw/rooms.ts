@@ -1,7 +1,7 @@
 import { headings } from '../../src/base/geometry/index.js';
 import type { RoomMeasure } from '../../src/core/model/index.js';
 import { ft, measured, size } from './fixtures.js';
-import { bay, bowed, kitchen, stepped } from './odd-rooms.js';
+import { attic, bay, bowed, kitchen, stepped } from './odd-rooms.js';
 
 /** Great room with a gable, chimney breast, windows either side, double doors, trusses, open to the kitchen. */
 export const greatRoom = (): RoomMeasure =>
@@ -227,4 +227,4 @@ export const neighbours = new Map([
   ['pantry', 'Pantry'],
 ]);
 
-export const rooms = { 'great-room': greatRoom, bath, gallery, bay, bowed, closet, kitchen, stepped };
+export const rooms = { 'great-room': greatRoom, bath, gallery, attic, bay, bowed, closet, kitchen, stepped };

@@ -1,5 +1,13 @@
 import type { Profile } from '../../base/geometry/index.js';
-import type { FeatureMeasure, FeatureRecord, FloorVoid, MeasuredArc, Point, Polygon } from '../model/index.js';
+import type {
+  FeatureMeasure,
+  FeatureRecord,
+  FloorVoid,
+  MeasuredArc,
+  MeasuredLean,
+  Point,
+  Polygon,
+} from '../model/index.js';
 import type { Outcome, Origin } from '../../base/problem/index.js';
 import type { Length } from '../../base/units/index.js';
 import type { FaceMark, PlanMark } from './mark.js';
@@ -16,6 +24,7 @@ export interface RoomSpace {
     readonly to: Point;
     readonly run: Length;
     readonly arc?: MeasuredArc;
+    readonly lean?: MeasuredLean;
     /** No wall stands here. */
     readonly openTo?: string;
   }[];

@@ -23,6 +23,7 @@ export interface WallFrame {
   readonly run: Length;
   /** It is an arc, along which nothing straight stands. */
   readonly isCurved: boolean;
+  readonly isLeaning: boolean;
   place(along: number, out: number): Xy;
 }
 
@@ -36,7 +37,7 @@ export function wallFrame(space: RoomSpace, name: string): WallFrame | undefined
     x: from.x + ahead.x * along + ahead.y * out,
     y: from.y + ahead.y * along - ahead.x * out,
   });
-  return { run: wall.run, isCurved: wall.arc !== undefined, place };
+  return { run: wall.run, isCurved: wall.arc !== undefined, isLeaning: wall.lean !== undefined, place };
 }
 
 /** A feature's stretch of a wall: the wall is there, and the stretch lies on it. */
@@ -59,6 +60,11 @@ export function wallProblems(
     const message = `${feature.name} is on wall '${wall}', which is an arc: what stands against one is not measured`;
     const fix = 'put it on a straight wall, or record the finish of its faces at places of its own';
     return [problemAt(space.origin, [...feature.path, 'wall'], 'feature-on-arc', message, { fix })];
+  }
+  if (frame.isLeaning) {
+    const message = `${feature.name} is on wall '${wall}', which leans: what stands against one is not measured`;
+    const fix = 'put it on a wall that is plumb, or record what stands before this one by x and y';
+    return [problemAt(space.origin, [...feature.path, 'wall'], 'feature-on-lean', message, { fix })];
   }
   return stretchProblems(feature, space, { side: `wall '${wall}'`, of: frame.run, at, width, key });
 }

@@ -50,11 +50,12 @@ export function measureCeiling(
   vaults: readonly Vault[],
   whole: readonly Patch[],
   cuts: readonly Cut[],
+  leaning: ReadonlySet<Plane>,
 ): CeilingMeasure {
   const { taken, rest } = takeOff(whole, cuts);
-  const facetList = facetsOf(vaults, rest);
+  const facetList = facetsOf(vaults, rest).filter(({ plane }) => !leaning.has(plane));
   const deductions = cuts.flatMap(({ what, of, kind, by }, i) => {
-    const under = facetsOf(vaults, taken[i] ?? []);
+    const under = facetsOf(vaults, taken[i] ?? []).filter(({ plane }) => !leaning.has(plane));
     const area = slopedArea(under);
     const hidden =
       by === undefined ? {} : { hidden: { by, pieces: under.map((piece) => hiddenPiece(piece, facetList)) } };
@@ -69,7 +70,7 @@ export function measureCeiling(
     deductions,
     net: net as Area,
     regions: measured.map(({ shape }) => shape),
-    planArea: areaOf(rest) as Area,
+    planArea: facetList.reduce((sum, { patch }) => sum + patchArea(patch), 0) as Area,
     facets: measured,
   };
 }

@@ -46,12 +46,13 @@ function roomSpace(room: Room, plan: Plan, { vaults, walls, voids }: RoomShell):
   return {
     plan: plan.outline.map(pointOf),
     corner: pointOf(plan.origin),
-    walls: walls.map(({ name, from, to, run, arc, openTo }) => ({
+    walls: walls.map(({ name, from, to, run, arc, lean, openTo }) => ({
       name,
       from,
       to,
       run,
       ...(arc && { arc }),
+      ...(lean && { lean }),
       ...(openTo ? { openTo } : {}),
     })),
     voids,

@@ -2,12 +2,15 @@ import {
   arcBetween,
   arcPoints,
   bounds,
+  direction,
   distance,
   findCrossing,
   headings,
+  heightOn,
   lengthOf,
   nearArea,
   nearFeet,
+  planeFrom,
   pointInFeet,
   reversed,
   riseOf,
@@ -15,11 +18,12 @@ import {
   straightPoints,
   type Arc,
   type Patch,
+  type Plane,
   type PointAlong,
   type Ring,
   type Xy,
 } from '../../base/geometry/index.js';
-import type { Room, WalkedWall, WallArc } from '../model/index.js';
+import type { Room, WalkedWall, WallArc, WallLean } from '../model/index.js';
 import { problemAt, type Outcome, type Path, type Problem } from '../../base/problem/index.js';
 import { feet, fromFeet, printLength } from '../../base/units/index.js';
 
@@ -29,6 +33,7 @@ interface PlanSide {
   readonly openTo?: string;
   readonly beside?: readonly string[];
   readonly arc?: WallArc;
+  readonly leans?: WallLean;
   readonly path: Path;
 }
 
@@ -36,6 +41,8 @@ interface PlanSide {
 interface LaidSide extends PlanSide {
   readonly line: readonly PointAlong[];
   readonly bow?: Bow;
+  /** Of a wall that leans: height of its face over the plan. */
+  readonly plane?: Plane;
 }
 
 export interface Bow extends Pick<Arc, 'center' | 'radius'> {
@@ -63,11 +70,38 @@ export function planOf(room: Room): Outcome<Plan> {
   const recorded = laidSides(corners, sides, isClockwise);
   const problems = outlineProblems(ringOf(recorded), recorded, room);
   if (problems.length > 0) return { problems };
-  const laid = isClockwise ? recorded : turned(recorded);
+  const laid = (isClockwise ? recorded : turned(recorded)).map(withPlane);
   const outline = ringOf(laid);
+  const leaning = laid.flatMap((one) => leanProblems(one, outline, room));
+  if (leaning.length > 0) return { problems: leaning };
   const { west, south } = bounds(outline);
   const patch = { outline: reversed(outline), holes: [] };
   return { value: { sides: laid, outline, patch, origin: { x: west, y: south } }, problems: [] };
+}
+
+/** A wall that leans rises from its foot as a steep ceiling does. */
+function withPlane(side: LaidSide): LaidSide {
+  const { leans, line } = side;
+  if (!leans) return side;
+  const [from, to] = [line[0], line.at(-1)] as [PointAlong, PointAlong];
+  const ahead = direction(from, to);
+  // Sides go clockwise, so the room is to the right.
+  return { ...side, plane: planeFrom(from, 0, { x: ahead.y, y: -ahead.x }, leans.at / leans.by) };
+}
+
+/** A wall leans where it is straight, and where all of the room lies before it. */
+function leanProblems({ name, arc, plane, path }: LaidSide, outline: Ring, { origin }: Room): readonly Problem[] {
+  if (!plane) return [];
+  const at = [...path, 'leans'];
+  if (arc) {
+    const message = `wall '${name}' is an arc and leans: what it encloses is not measured`;
+    return [problemAt(origin, at, 'wall-leans', message, { fix: 'leave one of the two out' })];
+  }
+  if (outline.every((point) => heightOn(plane, point) > -nearFeet)) return [];
+  const message = `wall '${name}' leans into the room, but part of the room lies behind its line`;
+  const fix =
+    'a wall that leans is measured where all of the room lies before it: record the rest as a room of its own';
+  return [problemAt(origin, at, 'wall-leans', message, { fix })];
 }
 
 function ringOf(sides: readonly LaidSide[]): Ring {
@@ -124,15 +158,15 @@ function outlineOf({ shape }: Room): Outline {
     case 'walk':
       return {
         corners: walked(shape.walls),
-        sides: shape.walls.map(({ name, openTo, beside, arc }, i) =>
-          side({ name, openTo, beside, arc, path: ['walls', i] }),
+        sides: shape.walls.map(({ name, openTo, beside, arc, leans }, i) =>
+          side({ name, openTo, beside, arc, leans, path: ['walls', i] }),
         ),
       };
     case 'outline':
       return {
         corners: shape.corners.map(({ at }) => pointInFeet(at)),
-        sides: shape.corners.map(({ wall, openTo, beside, arc }, i) =>
-          side({ name: wall, openTo, beside, arc, path: ['outline', i] }),
+        sides: shape.corners.map(({ wall, openTo, beside, arc, leans }, i) =>
+          side({ name: wall, openTo, beside, arc, leans, path: ['outline', i] }),
         ),
       };
   }
@@ -143,15 +177,18 @@ function side({
   openTo,
   beside,
   arc,
+  leans,
   path,
 }: {
   readonly name: string;
   readonly openTo: string | undefined;
   readonly beside: readonly string[] | undefined;
   readonly arc?: WallArc | undefined;
+  readonly leans?: WallLean | undefined;
   readonly path: Path;
 }): PlanSide {
-  return { name, ...(openTo !== undefined && { openTo }), ...(beside && { beside }), ...(arc && { arc }), path };
+  const open = { ...(openTo !== undefined && { openTo }), ...(beside && { beside }) };
+  return { name, ...open, ...(arc && { arc }), ...(leans && { leans }), path };
 }
 
 /** Corners of a walk. The loader lets a walk miss its start by 1/16"; that rest is shared by the transit rule: the east-west

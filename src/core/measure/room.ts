@@ -25,7 +25,11 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
   const { value: levels, problems: floorProblems } = levelsOf(room, plan);
   const problems: Problem[] = [...ceilingProblems, ...voidProblems, ...floorProblems];
   if (!vaults || !voids || !levels) return { problems };
-  const space = spaceUnder(overLevels(facetsOf(vaults, takeOff([plan.patch], voids.through).rest), levels));
+  const leaning = new Set(plan.sides.flatMap(({ plane }) => plane ?? []));
+  const overhead = facetsOf(vaults, takeOff([plan.patch], voids.through).rest);
+  const space = spaceUnder(overLevels(overhead, levels));
+  const ceiling = overhead.filter(({ plane }) => !leaning.has(plane));
+  const heights = leaning.size === 0 || ceiling.length === 0 ? space : spaceUnder(overLevels(ceiling, levels));
   const isSame = voids.through.length === voids.cuts.length;
   const overFloor = isSame ? space : spaceUnder(overLevels(facetsOf(vaults, voids.floor), levels));
   if (!Number.isFinite(overFloor.lowest)) {
@@ -34,7 +38,7 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
     return { problems: [...problems, whole] };
   }
 
-  const shapes = wallShapes(plan, vaults, levels);
+  const shapes = wallShapes(plan, { vaults, levels, overhead });
   const { value: openings = [], problems: openingProblems } = openingsOf(room, house, shapes);
   const { value: features = [], problems: featureProblems } = featuresOf(room, plan, {
     vaults,
@@ -55,15 +59,15 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
     perimeter: total(walls.map(({ run }) => run)),
     wallRun: total(walls.filter(({ openTo }) => openTo === undefined).map(({ run }) => run)),
     floor: measureFloor(levels, plan.patch, [...voids.cuts, ...standing]),
-    ceiling: measureCeiling(vaults, [plan.patch], [...voids.through, ...high]),
+    ceiling: measureCeiling(vaults, [plan.patch], [...voids.through, ...high], leaning),
     ...(steps.length > 0 && { steps }),
     ...(risers.length > 0 && { risers }),
     walls,
     openings,
     features,
     volume: space.volume as Volume,
-    lowest: lengthOf(space.lowest),
-    highest: lengthOf(space.highest),
+    lowest: lengthOf(heights.lowest),
+    highest: lengthOf(heights.highest),
     headroom: { fiveFeet: overFloor.areaFrom(5) as Area, sevenFeet: overFloor.areaFrom(7) as Area },
   };
   return { value, problems };

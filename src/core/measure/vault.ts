@@ -31,6 +31,7 @@ import { crossingWords, printArea, slackAround } from './tape.js';
 /** A part of the ceiling over its part of the plan. */
 export interface Vault {
   readonly name: string;
+  /** Those of walls that lean are among them. */
   readonly planes: readonly Plane[];
   /** What it covers of the plan. */
   readonly patches: readonly Patch[];
@@ -52,7 +53,8 @@ export function vaultsOf(room: Room, plan: Plan): Outcome<readonly Vault[]> {
 function vaultOf(part: CeilingPart, plan: Plan): Vault {
   const over = part.over && patchFrom(ringInFeet(part.over));
   const patches = over ? intersect([plan.patch], over) : [plan.patch];
-  const planes = patches.length === 0 ? [] : planesOf(part, patches);
+  const leaning = plan.sides.flatMap(({ plane }) => plane ?? []);
+  const planes = patches.length === 0 ? [] : [...planesOf(part, patches), ...leaning];
   const { name, openAbove } = part;
   return { name, planes, patches, ...(over ? { over } : {}), ...(openAbove ? { openAbove: openAbove.height } : {}) };
 }

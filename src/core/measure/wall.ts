@@ -1,18 +1,36 @@
 import {
+  direction,
   distance,
+  edges,
   faceBetween,
   faceUnder,
   lengthOf,
   nearFeet,
+  patchFrom,
   pointOf,
   rectangle,
+  regionOf,
+  slopeFactor,
   straightened,
+  weld,
   type Patch,
+  type Plane,
   type PointAlong,
   type Profile,
+  type Xy,
 } from '../../base/geometry/index.js';
 import { surfaceOf, type Cut } from '../feature/index.js';
-import type { FeatureMeasure, MeasuredArc, OpeningMeasure, Point, WallMeasure, WallPoint } from '../model/index.js';
+import type { Facet } from './ceiling.js';
+import type {
+  FeatureMeasure,
+  MeasuredArc,
+  MeasuredLean,
+  OpeningMeasure,
+  Point,
+  WallLean,
+  WallMeasure,
+  WallPoint,
+} from '../model/index.js';
 import { feet, type Length } from '../../base/units/index.js';
 import type { Level } from './floor.js';
 import type { Bow, Plan } from './plan.js';
@@ -27,6 +45,7 @@ export interface WallShape {
   readonly to: Point;
   readonly run: Length;
   readonly arc?: MeasuredArc;
+  readonly lean?: MeasuredLean;
   /** In feet, from the left end. */
   readonly top: Profile;
   /** Heights of the floor along it, where it is not level with the rest of the room's. */
@@ -35,8 +54,10 @@ export interface WallShape {
   readonly face: readonly Patch[];
 }
 
-export function wallShapes({ sides }: Plan, vaults: readonly Vault[], levels: readonly Level[]): readonly WallShape[] {
-  return sides.map(({ name, openTo, beside, line, bow }) => {
+export function wallShapes({ sides }: Plan, { vaults, levels, overhead }: Enclosure): readonly WallShape[] {
+  return sides.map((side) => {
+    const { name, openTo, beside, line, bow } = side;
+    if (side.plane && side.leans) return leaningShape(side, side.plane, side.leans, overhead);
     const [from, to] = [line[0], line.at(-1)] as [PointAlong, PointAlong];
     const top = profileOver(vaults, line);
     const foot = profileOver(levels.map(asVault), line);
@@ -53,6 +74,57 @@ export function wallShapes({ sides }: Plan, vaults: readonly Vault[], levels: re
       face: isRaised ? faceBetween(foot, top) : faceUnder(top),
     };
   });
+}
+
+/** What is under and over a room. */
+interface Enclosure {
+  readonly vaults: readonly Vault[];
+  readonly levels: readonly Level[];
+  /** All that is overhead: the ceiling, and walls that lean. */
+  readonly overhead: readonly Facet[];
+}
+
+/** A wall that leans, in its own plane: along its foot from the left, and up its slope. */
+function leaningShape(
+  { name, openTo, beside, line }: Plan['sides'][number],
+  plane: Plane,
+  leans: WallLean,
+  overhead: readonly Facet[],
+): WallShape {
+  const [from, to] = [line[0], line.at(-1)] as [PointAlong, PointAlong];
+  const ahead = direction(from, to);
+  const factor = slopeFactor(plane);
+  const unfolded = ({ x, y }: Xy): Xy => ({
+    x: (x - from.x) * ahead.x + (y - from.y) * ahead.y,
+    y: ((x - from.x) * ahead.y - (y - from.y) * ahead.x) * factor,
+  });
+  const own = overhead.filter((facet) => facet.plane === plane);
+  const face = weld(
+    own.map(({ patch }) =>
+      patchFrom(
+        patch.outline.map(unfolded),
+        patch.holes.map((hole) => hole.map(unfolded)),
+      ),
+    ),
+  );
+  const open = { ...(openTo !== undefined && { openTo }), ...(beside && { beside }) };
+  const ends = { from: pointOf(from), to: pointOf(to), run: lengthOf(to.along) };
+  const lean = { ...leans, plan: own.map(({ patch }) => regionOf(patch)) };
+  return { name, ...open, ...ends, lean, top: upperEdge(face, to.along), face };
+}
+
+/** The upper edge of a face from its left end to its right. */
+function upperEdge(face: readonly Patch[], run: number): Profile {
+  const sides = face.flatMap(({ outline }) => edges(outline));
+  const stops = [0, run, ...face.flatMap(({ outline }) => outline.map(({ x }) => x))].sort((a, b) => a - b);
+  const heightOver = (along: number): number =>
+    sides.reduce((most, [a, b]) => {
+      const [left, right] = a.x <= b.x ? [a, b] : [b, a];
+      if (along < left.x - nearFeet || along > right.x + nearFeet) return most;
+      if (right.x - left.x < nearFeet) return Math.max(most, left.y, right.y);
+      return Math.max(most, left.y + ((right.y - left.y) * (along - left.x)) / (right.x - left.x));
+    }, 0);
+  return straightened(stops.map((along) => ({ along, height: heightOver(along) })));
 }
 
 function measuredArc({ center, radius, rise, bows }: Bow, line: readonly PointAlong[]): MeasuredArc {
@@ -87,7 +159,7 @@ export function measureWall(
   openings: readonly OpeningMeasure[],
   features: readonly FeatureMeasure[],
 ): WallMeasure {
-  const { name, from, to, run, arc, foot, openTo, beside } = wall;
+  const { name, from, to, run, arc, lean, foot, openTo, beside } = wall;
   const top = wallPoints(wall.top);
   const cuts = [...openings.filter((one) => one.wall === name).map(openingCut), ...coverCuts(name, features)];
   const surface = surfaceOf(
@@ -97,7 +169,7 @@ export function measureWall(
     openTo === undefined ? cuts : [],
   );
   const open = { ...(openTo !== undefined && { openTo }), ...(beside && { beside }) };
-  const shape = { ...(arc && { arc }), top, ...(foot && { foot: wallPoints(foot) }) };
+  const shape = { ...(arc && { arc }), ...(lean && { lean }), top, ...(foot && { foot: wallPoints(foot) }) };
   return { ...surface, from, to, run, ...shape, ...open };
 }
 

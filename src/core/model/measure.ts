@@ -1,4 +1,4 @@
-import type { DoorFacts, Point, Opening } from './room.js';
+import type { DoorFacts, Point, Opening, WallLean } from './room.js';
 import type { Area, Length, Volume } from '../../base/units/index.js';
 
 /** A closed outline, not repeating the first point. Counter-clockwise in its own x and y, unless said otherwise. */
@@ -146,6 +146,8 @@ export interface WallMeasure extends Surface {
   readonly run: Length;
   /** Absent where it is straight. */
   readonly arc?: MeasuredArc;
+  /** Absent where it is plumb. */
+  readonly lean?: MeasuredLean;
   /** Profile of the top: along the wall from the left, and height there. First and last are the ends. */
   readonly top: readonly WallPoint[];
   /** Profile of its foot, where the floor along it is not all level with the rest of the room's. */
@@ -154,6 +156,12 @@ export interface WallMeasure extends Surface {
   readonly openTo?: string;
   /** Slugs of the rooms on its other side, as recorded. */
   readonly beside?: readonly string[];
+}
+
+/** A wall that leans into the room. Its surface lies in its own plane: what goes up it is measured along it. */
+export interface MeasuredLean extends WallLean {
+  /** What it covers of the plan. */
+  readonly plan: readonly Region[];
 }
 
 /** A place along a wall from its left end, and a height there. */

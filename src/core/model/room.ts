@@ -84,6 +84,7 @@ export interface WalkedWall {
   /** Straight from end to end, also where the wall is an arc. */
   readonly run: Length;
   readonly arc?: WallArc;
+  readonly leans?: WallLean;
   /** Slug of the room this side is open to, when there is no wall. */
   readonly openTo?: string;
   /** Slugs of the rooms on its other side. */
@@ -94,11 +95,18 @@ export interface WalkedWall {
  *  the lesser of two arcs. */
 export type WallArc = { readonly bows: 'out' | 'in' } & ({ readonly rise: Length } | { readonly radius: Length });
 
+/** A wall that leans into the room: `by` from plumb, at a height above the floor. */
+export interface WallLean {
+  readonly by: Length;
+  readonly at: Length;
+}
+
 export interface OutlineCorner {
   readonly at: Point;
   /** Name of the wall from this corner to the next. */
   readonly wall: string;
   readonly arc?: WallArc;
+  readonly leans?: WallLean;
   readonly openTo?: string;
   readonly beside?: readonly string[];
 }

@@ -1,9 +1,9 @@
-import type { BesideEdge, OpenEdge, Point, Shape, VoidShape, WallArc } from '../model/index.js';
+import type { BesideEdge, OpenEdge, Point, Shape, VoidShape, WallArc, WallLean } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import { parseLength, parseSize, type Length, isMetric } from '../../base/units/index.js';
 import { soundItems, type Checked } from './checked-record.js';
 import { passed, readDimension, readLength } from './formats.js';
-import type { RawArc, RawRoom, RawVoid, RawVoidBox } from './raw/room.js';
+import type { RawArc, RawLean, RawRoom, RawVoid, RawVoidBox } from './raw/room.js';
 import { walkProblems } from './walk-closure.js';
 
 /** Words that mean a kind of place, which no wall, opening or feature may be named after. */
@@ -76,6 +76,7 @@ function shapeOf(raw: RawRoom): Shape {
       ...openTo(wall['open-to']),
       ...besideOf(wall.beside),
       ...arcOf(wall.arc),
+      ...leanOf(wall.leans),
     }));
     return { by: 'walk', walls };
   }
@@ -86,6 +87,7 @@ function shapeOf(raw: RawRoom): Shape {
       ...openTo(corner['open-to']),
       ...besideOf(corner.beside),
       ...arcOf(corner.arc),
+      ...leanOf(corner.leans),
     }));
     return { by: 'outline', corners };
   }
@@ -105,6 +107,10 @@ function arcOf(arc: RawArc | undefined): { readonly arc?: WallArc } {
   const { bows } = arc;
   if ('rise' in arc) return { arc: { bows, rise: passed(readDimension(arc.rise)) } };
   return { arc: { bows, radius: passed(readDimension(arc.radius)) } };
+}
+
+function leanOf(lean: RawLean | undefined): { readonly leans?: WallLean } {
+  return lean ? { leans: { by: passed(readDimension(lean.by)), at: passed(readDimension(lean.at)) } } : {};
 }
 
 /** One room is written without a list. */

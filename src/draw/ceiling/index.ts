@@ -55,6 +55,13 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
     }
     const seams = seamsOf(facets, heightAt);
     seams.forEach((seam) => drawSeam(sheet, seam));
+    const leaning = measure.walls.flatMap((wall) => (wall.lean?.plan ?? []).map(({ outline }) => outline));
+    for (const outline of leaning) {
+      const spots = outline.map((point) => sheet.spot(point));
+      sheet.polygon(spots, { pen: 'object', fill: 'deep', layer: 'fill' });
+      const places = spotsInside(spots, 8).map(([x, y]): Spot => [x, y + 2.5]);
+      labels.push(() => sheet.tryWrite(places, 'wall leans', { size: sizes.note, color: 'muted' }));
+    }
     for (const feature of measure.features) {
       for (const mark of planMarks(feature)) {
         if (mark.role !== 'overhead') continue;

@@ -5,7 +5,7 @@ import { drawDimensions } from '../dimension.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';
 import { fitDrawing } from '../issue.js';
-import { lengthText } from '../length-text.js';
+import { lengthText, wallWords } from '../length-text.js';
 import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
 import { textWidth } from '../text-width.js';
@@ -70,6 +70,11 @@ export function drawElevation(measure: RoomMeasure, wall: WallMeasure, options: 
       notes: [
         ...(wall.arc
           ? [`Unfolded: the wall is an arc of ${lengthText(wall.arc.radius)} radius, bowing ${wall.arc.bows}`]
+          : []),
+        ...(wall.lean
+          ? [
+              `Drawn in its own plane: the wall leans into the room by ${lengthText(wall.lean.by)} at ${lengthText(wall.lean.at)}; heights go along it`,
+            ]
           : []),
         ...(missing.length > 0 ? [`Not written for want of space: ${missing.join(', ')}`] : []),
         ...(guarded ? [`Local code decides the guard's height and openings`] : []),
@@ -203,7 +208,9 @@ function describe(measure: RoomMeasure, wall: WallMeasure, { name, openTo, finis
     .filter((feature) => feature.covers.some((cover) => cover.wall === wall.id))
     .map(({ id, name: of }) => (faces.has(id) ? `${of} in ${faces.get(id) ?? ''}` : of));
   const parts = [
-    `Elevation of the ${wall.id} wall of ${name}, ${lengthText(wall.run)} long${wall.arc ? ` on an arc of ${lengthText(wall.arc.radius)} radius, unfolded,` : ''} and ${low === high ? low : `${low} to ${high}`} high.`,
+    `Elevation of the ${wall.id} wall of ${name}, ${lengthText(wall.run)} long${wallWords(wall)} and ${low === high ? low : `${low} to ${high}`} high.`,
+    wall.arc ? 'It is drawn unfolded.' : '',
+    wall.lean ? 'It is drawn in its own plane.' : '',
     openTo === undefined ? '' : `No wall stands here: open to ${openTo}.`,
     seen.length > 0 ? `Openings: ${seen.join('; ')}.` : '',
     features.length > 0 ? `Before it: ${features.join(', ')}.` : '',

@@ -5,7 +5,7 @@ import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';
 import { fitDrawing } from '../issue.js';
-import { areaWords, lengthText, levelText } from '../length-text.js';
+import { areaWords, lengthText, levelText, wallWords } from '../length-text.js';
 import { courseNote, drawCourses } from '../courses/course-lines.js';
 import { drawMark, markSize } from '../mark.js';
 import { sizes } from '../pen.js';
@@ -194,7 +194,7 @@ function levelsWords({ floor }: RoomMeasure): readonly string[] {
 function describe(measure: RoomMeasure, name: string, neighbours: ReadonlyMap<string, string>): string {
   const walls = measure.walls.map(
     (wall) =>
-      `${wall.id} ${lengthText(wall.run)}${wall.arc ? ` on an arc of ${lengthText(wall.arc.radius)} radius` : ''}${wall.openTo === undefined ? '' : ` (open to ${neighbours.get(wall.openTo) ?? wall.openTo})`}`,
+      `${wall.id} ${lengthText(wall.run)}${wallWords(wall)}${wall.openTo === undefined ? '' : ` (open to ${neighbours.get(wall.openTo) ?? wall.openTo})`}`,
   );
   const openings = measure.openings.map(
     (opening) => `${opening.mark}, a ${opening.kind} ${lengthText(opening.width)} wide in the ${opening.wall} wall`,
