@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { hingesFor } from '../../src/core/takeoff/arithmetic/index.js';
 import { besideOf } from '../../src/core/takeoff/beside.js';
-import type { OpeningMeasure, RoomMeasure } from '../../src/core/model/index.js';
+import type { OpeningMeasure, Point, RoomMeasure } from '../../src/core/model/index.js';
 import { hingesOf, resolvePlaces, takeOff } from '../../src/core/takeoff/index.js';
-import { fromFeet, fromInches } from '../../src/base/units/index.js';
+import { feet, fromFeet, fromInches } from '../../src/base/units/index.js';
 import { category, option, room, selection } from './room.js';
 
 describe('hinges of a leaf', () => {
@@ -48,10 +48,10 @@ const corners = [
 ] as const;
 const names = ['north', 'inner-east', 'inner-north', 'east', 'south', 'west'];
 
-function ell(openings: readonly Partial<OpeningMeasure>[] = [], open: readonly string[] = []): RoomMeasure {
+function walled(around: readonly (readonly [number, number])[]): RoomMeasure {
   const base = room.walls[0]!;
-  const walls = corners.map(([x, y], index) => {
-    const [toX, toY] = corners[(index + 1) % corners.length] ?? [0, 0];
+  const walls = around.map(([x, y], index) => {
+    const [toX, toY] = around[(index + 1) % around.length] ?? [0, 0];
     const run = fromFeet(Math.hypot(toX - x, toY - y));
     const id = names[index] ?? '';
     const top = [
@@ -60,10 +60,16 @@ function ell(openings: readonly Partial<OpeningMeasure>[] = [], open: readonly s
     ];
     const from = { x: fromFeet(x), y: fromFeet(y) };
     const to = { x: fromFeet(toX), y: fromFeet(toY) };
-    return { ...base, id, name: id, deductions: [], run, top, from, to, ...(open.includes(id) && { openTo: 'hall' }) };
+    return { ...base, id, name: id, deductions: [], run, top, from, to };
   });
+  return { ...room, walls, features: [], openings: [] };
+}
+
+function ell(openings: readonly Partial<OpeningMeasure>[] = [], open: readonly string[] = []): RoomMeasure {
+  const measure = walled(corners);
+  const walls = measure.walls.map((wall) => ({ ...wall, ...(open.includes(wall.id) && { openTo: 'hall' }) }));
   const first = room.openings[1]!;
-  return { ...room, walls, features: [], openings: openings.map((more) => ({ ...first, wall: 'south', ...more })) };
+  return { ...measure, walls, openings: openings.map((more) => ({ ...first, wall: 'south', ...more })) };
 }
 
 const bead = (measure: RoomMeasure, ...at: string[]): number =>
@@ -87,6 +93,57 @@ describe('outside corners', () => {
   test('are the edges of an open passage, not of what is cased or has a leaf', () => {
     expect(bead(ell([{ kind: 'open' }]), 'walls')).toBeCloseTo(9 + 17, 9);
     for (const kind of ['cased', 'door', 'window'] as const) expect(bead(ell([{ kind }]), 'walls')).toBeCloseTo(9, 9);
+  });
+
+  // Where ceilings of two heights meet above it: 9' on one of its walls, 7' 6" on the other.
+  test.each(['inner-east', 'inner-north'])('is as high as the lower of its walls, %s', (low) => {
+    const measure = ell();
+    const walls = measure.walls.map((wall) =>
+      wall.id === low ? { ...wall, top: wall.top.map((point) => ({ ...point, height: fromFeet(7.5) })) } : wall,
+    );
+    expect(bead({ ...measure, walls }, 'walls')).toBeCloseTo(7.5, 9);
+  });
+
+  test.each([0, 30, 45, 137, 200, 291])('is the same one however the room is turned, by %d°', (degrees) => {
+    const measure = ell();
+    const [cos, sin] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+    const turned = ({ x, y }: Point): Point => {
+      const [east, north] = [feet(x) + 31, feet(y) - 17];
+      return { x: fromFeet(cos * east - sin * north), y: fromFeet(sin * east + cos * north) };
+    };
+    const walls = measure.walls.map((wall) => ({ ...wall, from: turned(wall.from), to: turned(wall.to) }));
+    const each = walls.map(({ id }) => bead({ ...measure, walls }, id));
+    expect(each).toEqual([0, 9, 0, 0, 0, 0]);
+  });
+
+  // A corner cut off in two steps: the walk turns right everywhere.
+  const cut = [
+    [0, 0],
+    [5, 10],
+    [10, 15],
+    [20, 15],
+    [20, 0],
+  ] as const;
+  // The same with its slope broken inwards, at 6, 8: the walk turns left there alone.
+  const dented = [
+    [0, 0],
+    [6, 8],
+    [10, 15],
+    [20, 15],
+    [20, 0],
+  ] as const;
+
+  test('by hand: none in a room that bulges, one where it is dented, at angles that are not right', () => {
+    expect(bead(walled(cut), 'walls')).toBe(0);
+    expect(bead(walled(dented), 'walls')).toBeCloseTo(9, 9);
+    expect(bead(walled(dented), 'north')).toBeCloseTo(9, 9);
+  });
+
+  // Two heads of 4' and two sides of 5': what has a sill has an edge below it too.
+  test('are all four edges of a pass-through with a sill', () => {
+    const through = { kind: 'open', width: fromFeet(4), height: fromFeet(5), sill: fromFeet(3) } as const;
+    expect(bead(ell([through]), 'walls')).toBeCloseTo(9 + 2 * 4 + 2 * 5, 9);
+    expect(bead(ell([{ ...through, sill: fromFeet(0) }]), 'walls')).toBeCloseTo(9 + 4 + 2 * 5, 9);
   });
 
   test('carry the bead of a take-off', () => {

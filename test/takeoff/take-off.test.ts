@@ -99,6 +99,29 @@ describe('area', () => {
     expect(net(take(['breast/hearth'], 'area'))).toBe(10);
   });
 
+  // The north wall is 14 × 9 = 126, less its window of 36: 90 net.
+  test.each([
+    { what: 'smaller on its other side', there: [64], taken: [64], left: 26 },
+    { what: 'as large there', there: [90], taken: [90], left: 0 },
+    { what: 'larger there', there: [126], taken: [90], left: 0 },
+    { what: 'counted in two rooms along it', there: [40, 30], taken: [40, 30], left: 20 },
+    { what: 'counted in two rooms that reach past its end', there: [40, 60], taken: [40, 50], left: 0 },
+  ])('a wall between rooms that is $what', ({ there, taken, left }) => {
+    const at = selection('north', 'south');
+    const counted = new Map([['north', there.map((area, index) => ({ room: `Room ${index}`, net: area }))]]);
+    const { takeoffs } = takeOff(
+      { selection: at, category: category('area'), measure: room, counted },
+      resolvePlaces(at, room).places,
+      option([{}]),
+    );
+    const [north, south] = takeoffs[0]?.places ?? [];
+    expect(north?.adjustments.slice(1).map(({ what, amount }) => [what, amount])).toEqual(
+      taken.map((amount, index) => [`Counted from the Room ${index} side`, -amount]),
+    );
+    // The south wall, 126 less a door of 21, is shared with nobody.
+    expect([north?.net, south?.net, takeoffs[0]?.net]).toEqual([left, 105, left + 105]);
+  });
+
   test('a place named twice counts once', () =>
     expect(net(take(['north', 'walls'], 'area', { openings: { rule: 'none' } }))).toBe(342));
 });
