@@ -14,13 +14,14 @@ export function printCautions(book: Book): string {
 }
 
 function printCaution(caution: Book['cautions'][number]): string {
-  const { id, title, placeText, seen, says, source, ask, accepted } = caution;
+  const { id, title, placeText, seen, says, source, locally, ask, accepted } = caution;
   const state = accepted ? `${stateWords(caution)}, ${printDay(accepted.on)}: ${accepted.why}` : stateWords(caution);
   const lines = [
     `${placeText}: ${title}`,
     seen,
     says,
     `${cautionWords.source}: ${sourceText(source)}`,
+    ...(locally === '' ? [] : [`${cautionWords.locally}: ${locally}`]),
     `${cautionWords.ask}: ${ask}`,
     state,
     id,

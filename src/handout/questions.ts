@@ -1,5 +1,6 @@
 import { byText } from '../base/units/index.js';
 import type { BookSelection } from '../core/book/index.js';
+import { sourceText } from '../core/caution/index.js';
 import { ref } from '../sheet/index.js';
 import { optionsAt } from '../table/index.js';
 import type { HandoutCaution, HandoutQuestion } from './handout.js';
@@ -66,14 +67,17 @@ function scopeQuestions({ look, trade }: Work): readonly Asked[] {
 export function cautions({ look, trade }: Work): readonly HandoutCaution[] {
   return look.book.cautions
     .filter(({ trades }) => trades.includes(trade.slug))
-    .map(({ id, title, room, placeText, seen, says, source, ask, accepted }) => ({
+    .map(({ id, title, room, placeText, seen, says, source, locally, ask, accepted }) => ({
       id: ref(id),
       title: sieve(title),
       room: sieveName(look.roomTitle(room)),
       place: sieve(placeText),
       seen: sieve(seen),
       says: sieve(says),
-      source: joined([source.document, source.edition, source.section].map(sieve), ', '),
+      source: joined(
+        [sieve(sourceText(source)), locally === '' ? own('') : told`Adopted code: ${sieve(locally)}`],
+        '. ',
+      ),
       ask: sieve(ask),
       accepted: accepted
         ? told`Accepted by ${sieveName(accepted.by)} on ${day(accepted.on)}: ${sieve(accepted.why)}`

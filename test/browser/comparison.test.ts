@@ -74,7 +74,8 @@ function withCaution(book: Book): Book {
     trades: ['masonry'],
     seen: 'Boards end near the breast.',
     says: '',
-    source: { document: '', edition: '', section: '' },
+    source: { document: '', edition: '', section: '', isCode: false },
+    locally: '',
     ask: 'Ask the maker of the unit.',
   };
   return { ...book, cautions: [...book.cautions, caution] };

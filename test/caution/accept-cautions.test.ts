@@ -80,7 +80,8 @@ describe('an acceptance that is older than the choice it speaks of', () => {
     trades: [],
     seen: '',
     says: '',
-    source: { document: '', edition: '', section: '' },
+    source: { document: '', edition: '', section: '', isCode: false },
+    locally: '',
     ask: '',
   };
   const days: Readonly<Record<string, string>> = { second: '2026-04-10' };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { cautionRules, countWords, findCautions, sourceText } from '../../src/core/caution/index.js';
+import { cautionRules, countWords, findCautions, locallyWords, sourceText } from '../../src/core/caution/index.js';
 import { loadDemo } from '../demo-house.js';
 import { category, feature, house, len, measuredBy, option, room, selection } from './house.js';
 
@@ -18,6 +18,37 @@ describe('the rules', () => {
   test('a source without an edition is common practice and says so', () => {
     for (const { source } of cautionRules)
       if (source.edition === '') expect(sourceText(source)).toMatch(/^common practice, no source: /);
+  });
+});
+
+describe('the adopted code', () => {
+  const railing = category(['height'], { slug: 'railing', ...measuredBy('railing') });
+  const edge = room({
+    use: 'bath',
+    selections: [selection(['edge'], railing, option({ height: '30"' }))],
+    measure: { features: [feature('drop-edge', 'edge', {}, { drop: len(`10'`) })] },
+  });
+  const code = { name: 'Juniper Code', edition: '2020', by: 'Juniper County' };
+  const locally = (rule: string, more: Parameters<typeof house>[1]) =>
+    findCautions(house([edge], more)).find((caution) => caution.rule === rule)?.locally;
+
+  test('decides over the edition that a figure is from, and its building office is asked', () => {
+    const words =
+      'the figure is of the 2018 edition; Juniper Code, 2020, adopted by Juniper County, decides: ask its building office';
+    expect(locally('guard-at-drop', { code })).toBe(words);
+  });
+
+  test('is asked for where the house does not name it', () => {
+    const words =
+      'the figure is of the 2018 edition; the house does not name its adopted code, which decides: ask the building office which it is';
+    expect(locally('guard-at-drop', {})).toBe(words);
+  });
+
+  test('has nothing to say of what is no code, and every code has an edition', () => {
+    for (const { id, source } of cautionRules) {
+      expect(locallyWords(source, code) === '', id).toBe(!source.isCode);
+      if (source.isCode) expect(source.edition, id).toMatch(/^\d{4}$/);
+    }
   });
 });
 

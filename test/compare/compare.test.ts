@@ -206,7 +206,8 @@ describe('cautions and findings of scope', () => {
     trades: ['carpentry'],
     seen: `The edge drops 10'-6" and no guard is selected.`,
     says: '',
-    source: { document: '', edition: '', section: '' },
+    source: { document: '', edition: '', section: '', isCode: false },
+    locally: '',
     ask: 'Ask the building department.',
   };
   const finding: ScopeFinding = {

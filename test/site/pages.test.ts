@@ -106,12 +106,15 @@ describe('options side by side', () => {
       trades: [],
       seen: 'The edge drops 10\'-6".',
       says: 'A guard is asked for above thirty inches.',
-      source: { document: 'A code', edition: '2018', section: '312' },
+      source: { document: 'A code', edition: '2018', section: '312', isCode: true },
+      locally: 'the figure is of the 2018 edition',
       ask: 'The building official.',
     };
     const cautious = makeView({ ...fixtureBook, cautions: [caution] });
     const page = allSheets(cautious).find((sheet) => sheet.path === path)!;
-    expect(renderPage(page, cautious, () => '')).toContain('A drop without a guard');
+    const shown = renderPage(page, cautious, () => '');
+    expect(shown).toContain('A drop without a guard');
+    expect(shown).toContain('Source: A code, 2018, 312. Adopted code: the figure is of the 2018 edition. Ask: The');
   });
 
   test('have no page where there is one candidate', () => {

@@ -1,4 +1,5 @@
 import type {
+  AdoptedCode,
   Allowance,
   Attribute,
   Category,
@@ -85,6 +86,7 @@ export interface BookHouse {
   readonly currency: string;
   readonly language?: string;
   readonly climateZone: string;
+  readonly code?: AdoptedCode;
   readonly studs?: Studs;
   /** Markdown. */
   readonly body: string;

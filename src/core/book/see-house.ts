@@ -33,6 +33,7 @@ export function seeHouse(
   const byRoom = groupBy(selections, ({ room }) => room);
   return viewHouse({
     climateZone: house.climateZone,
+    ...(house.code && { code: house.code }),
     levels: house.levels.map(({ id }) => id),
     categories,
     rooms: rooms.flatMap(({ slug, name, level, use }) => {

@@ -20,9 +20,21 @@ export interface Caution {
   readonly seen: string;
   /** What the source says, in our words, with its limit. */
   readonly says: string;
-  readonly source: { readonly document: string; readonly edition: string; readonly section: string };
+  readonly source: CautionSource;
+  /** Of a figure from a code: its edition, and which code decides where the house is built. Empty for any other source. */
+  readonly locally: string;
   /** Whom to ask. */
   readonly ask: string;
   /** Given when the house's record accepts it, with the reason; it stays in the register. */
   readonly accepted?: { readonly by: string; readonly on: IsoDate; readonly why: string };
+}
+
+/** Where a figure is from. */
+export interface CautionSource {
+  readonly document: string;
+  /** Empty for common practice. */
+  readonly edition: string;
+  readonly section: string;
+  /** Do places adopt it as their code, in an edition and with changes of their own? */
+  readonly isCode: boolean;
 }

@@ -2,6 +2,7 @@ import type { Caution } from './caution.js';
 import { rules } from './rule/index.js';
 import type { Finding, Rule } from './rule/rule.js';
 import type { HouseView } from './view.js';
+import { locallyWords } from './words.js';
 
 /** Every caution of a house, room by room in the house's order, and in a room in the order of the rules. What one rule sees
  *  at one place is one caution. Linear in the records. */
@@ -12,12 +13,13 @@ export function findCautions(house: HouseView): readonly Caution[] {
       const found = byRoom.get(finding.room);
       const id = `${rule.id}/${finding.room}/${finding.place.replaceAll('/', '.')}`;
       const before = found?.get(id);
-      found?.set(
-        id,
-        before ? join(before, finding) : { id, rule: rule.id, title: rule.title, source: rule.source, ...finding },
-      );
+      found?.set(id, before ? join(before, finding) : firstOf(rule, id, finding, house));
     }
   return [...byRoom.values()].flatMap((cautions) => [...cautions.values()]);
+}
+
+function firstOf({ id: rule, title, source }: Rule, id: string, finding: Finding, { code }: HouseView): Caution {
+  return { id, rule, title, source, locally: locallyWords(source, code), ...finding };
 }
 
 function join(caution: Caution, finding: Finding): Caution {

@@ -1,4 +1,4 @@
-import type { Category, Option, RoomMeasure, RoomUse } from '../model/index.js';
+import type { AdoptedCode, Category, Option, RoomMeasure, RoomUse } from '../model/index.js';
 import type { IsoDate } from '../../base/units/index.js';
 import { reachOf, type Reach } from './reach.js';
 
@@ -6,6 +6,8 @@ import { reachOf, type Reach } from './reach.js';
  *  Book is not in it: the same records give the same cautions on every day. */
 export interface HouseView {
   readonly climateZone: string;
+  /** Where its record names it. */
+  readonly code?: AdoptedCode;
   /** Ids of the levels, lowest first. */
   readonly levels: readonly string[];
   readonly categories: readonly Category[];

@@ -1,5 +1,5 @@
-import type { Option } from '../model/index.js';
-import type { Caution } from './caution.js';
+import type { AdoptedCode, Option } from '../model/index.js';
+import type { Caution, CautionSource } from './caution.js';
 import type { SelectionView } from './view.js';
 import { counted } from '../../base/units/index.js';
 
@@ -10,14 +10,35 @@ export const cautionWords = {
   none: 'No rule saw anything to look at again. That is no approval: local code and licensed practice decide.',
   source: 'Source',
   ask: 'Ask',
+  locally: 'Adopted code',
   open: 'To clear up',
   accepted: 'Accepted',
   rules: 'Rules that looked',
 } as const;
 
 /** `International Residential Code, 2018, R312.1.2`; without an edition `common practice, no source: …`. */
-export function sourceText({ document, edition, section }: Caution['source']): string {
+export function sourceText({ document, edition, section }: CautionSource): string {
   return edition === '' ? `${document}: ${section}` : `${document}, ${edition}, ${section}`;
+}
+
+/** The edition that a code's figure is from, and what decides instead: a clause. Empty where the source is no code. */
+export function locallyWords({ isCode, edition }: CautionSource, adopted: AdoptedCode | undefined): string {
+  if (!isCode) return '';
+  const figure = `the figure is of the ${edition} edition`;
+  return adopted
+    ? `${figure}; ${codeName(adopted)}, adopted by ${adopted.by}, decides: ask its building office`
+    : `${figure}; the house does not name its adopted code, which decides: ask the building office which it is`;
+}
+
+/** What the whole list of cautions is held against, in a sentence. */
+export function adoptedWords(adopted: AdoptedCode | undefined): string {
+  return adopted
+    ? `Adopted by ${adopted.by}: ${codeName(adopted)}. Figures below are from the editions named beside them; that code decides.`
+    : 'The house does not name the code that is adopted where it is built (code in house.md). Ask the building office which it is: it decides.';
+}
+
+function codeName({ name, edition }: AdoptedCode): string {
+  return `${name}, ${edition}`;
 }
 
 /** `To clear up`, or who accepted it; the day stands apart, each output prints it its own way. */

@@ -34,6 +34,10 @@ function termsOf({ house, levels, money, calendar }: Book): (readonly [string, s
     ['job number', house.number],
     ['place', house.place],
     ['climate zone', house.climateZone],
+    [
+      'adopted code',
+      house.code ? `${house.code.name}, ${house.code.edition}, adopted by ${house.code.by}` : 'not named',
+    ],
     ['people', house.people.map(({ role, name, contact }) => [role, name, contact ?? ''].join(' ').trim()).join('; ')],
     ['levels', levels.map((level) => level.name).join(', ')],
   ];

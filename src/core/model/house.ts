@@ -16,6 +16,8 @@ export interface House {
   readonly currency: string;
   readonly language?: string;
   readonly climateZone: string;
+  /** The code that is adopted where it is built. */
+  readonly code?: AdoptedCode;
   readonly contract: Contract;
   /** Calendar days for which a quoted price is taken for good, where the quotation names no last day. */
   readonly pricesGoodFor?: number;
@@ -31,6 +33,14 @@ export interface House {
   /** Markdown. */
   readonly body: string;
   readonly origin: Origin;
+}
+
+/** A building code as a place has adopted it: what decides, whatever edition a rule's figure is from. */
+export interface AdoptedCode {
+  readonly name: string;
+  readonly edition: string;
+  /** Who adopted it; its building office is asked. */
+  readonly by: string;
 }
 
 export interface Person {

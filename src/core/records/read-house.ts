@@ -80,6 +80,7 @@ function wholeHouse(
     currency: raw.currency,
     ...(raw.language !== undefined && { language: raw.language }),
     climateZone: raw['climate-zone'],
+    ...(raw.code && { code: raw.code }),
     contract: readContract(raw.contract),
     ...(raw['prices-good-for'] !== undefined && {
       pricesGoodFor: passed(parseCalendarDays(raw['prices-good-for'])),

@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { cautionWords, countWords } from '../../core/caution/index.js';
+import { adoptedWords, cautionWords, countWords } from '../../core/caution/index.js';
 import { cautionRules } from '../../table/index.js';
 import { TableHtml } from '../../write/index.js';
 import { CautionCard } from '../parts/caution.js';
@@ -11,12 +11,13 @@ import { useSheet } from '../sheet-context.js';
 /** The register: every caution by room, then every rule that looked, also those that saw nothing. */
 export function CautionsPage(): VNode {
   const { view, path } = useSheet();
-  const { cautions, rooms } = view.book;
+  const { cautions, house, rooms } = view.book;
   const concerned = rooms.filter(({ slug }) => view.cautionsIn(slug).length > 0);
   return (
     <>
       <h1>{cautionWords.title}</h1>
       <p class="lead">{cautions.length === 0 ? cautionWords.none : cautionWords.lead}</p>
+      <p>{adoptedWords(house.code)}</p>
       {cautions.length > 0 && (
         <>
           <p>{countWords(cautions)}.</p>

@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import type { BookSelection } from '../../core/book/index.js';
 import { describePush, describeSlack } from '../../core/calendar/index.js';
-import type { Caution } from '../../core/caution/index.js';
+import { cautionWords, sourceText, type Caution } from '../../core/caution/index.js';
 import { changeWords } from '../../sheet/index.js';
 import { lower, printMoney, printMoneyChange } from '../../base/units/index.js';
 import { choiceTitle } from '../../table/index.js';
@@ -213,11 +213,12 @@ function Cautions({ cautions }: { cautions: readonly Caution[] }): VNode {
     <section aria-labelledby="cautions-title">
       <h2 id="cautions-title">To check here before it is built</h2>
       <ul class="plain-list">
-        {cautions.map(({ title, seen, says, source, ask }) => (
+        {cautions.map(({ title, seen, says, source, locally, ask }) => (
           <li>
             <strong>{title}.</strong> {seen} {says}{' '}
             <span class="why">
-              Source: {source.document}, {source.edition}, {source.section}. Ask: {ask}
+              {cautionWords.source}: {sourceText(source)}.{locally !== '' && ` ${cautionWords.locally}: ${locally}.`}{' '}
+              {cautionWords.ask}: {ask}
             </span>
           </li>
         ))}

@@ -32,6 +32,7 @@ export function CautionCard({ caution }: { caution: Caution }): VNode {
         facts={[
           { label: cautionWords.ask, value: caution.ask },
           { label: cautionWords.source, value: sourceText(caution.source) },
+          caution.locally !== '' && { label: cautionWords.locally, value: caution.locally },
           trades.length > 0 && { label: 'For', value: joinWords(trades.map((trade) => view.tradeName(trade))) },
           { label: 'Name of this caution', value: <code>{caution.id}</code> },
         ]}

@@ -1,12 +1,12 @@
 import type { LookUp } from '../../core/book/index.js';
-import { cautionWords, countWords } from '../../core/caution/index.js';
+import { adoptedWords, cautionWords, countWords } from '../../core/caution/index.js';
 import { words, type Block, type Sheet } from '../../sheet/index.js';
 import { cautions } from './cautions.js';
 import { cautionRules } from './rules.js';
 
 /** The register as it is printed, then every rule that looked, also those that saw nothing. */
 export function cautionSheet(look: LookUp): Sheet {
-  const { cautions: found } = look.book;
+  const { cautions: found, house } = look.book;
   return {
     format: 'bookmatch/sheet/1',
     id: 'cautions',
@@ -14,6 +14,7 @@ export function cautionSheet(look: LookUp): Sheet {
     paper: 'landscape',
     blocks: [
       { block: 'prose', tone: 'lead', of: [words(found.length === 0 ? cautionWords.none : cautionWords.lead)] },
+      { block: 'prose', tone: 'plain', of: [words(adoptedWords(house.code))] },
       ...(found.length === 0 ? [] : register(look)),
       cautionRules.lay(look),
     ],

@@ -25,6 +25,12 @@ export const cautions = schedule<Caution>({
       col.words('seen', 'Seen', ({ seen }) => seen, { width: 'words' }),
       col.words('says', 'What the source says', ({ says }) => says, { width: 'long' }),
       col.words('source', 'Source', ({ source }) => `${cautionWords.source}: ${sourceText(source)}`, { under: 'says' }),
+      col.words(
+        'locally',
+        cautionWords.locally,
+        ({ locally }) => (locally === '' ? undefined : `${cautionWords.locally}: ${locally}.`),
+        { under: 'says' },
+      ),
       col.words('ask', 'Ask', ({ ask }) => `${cautionWords.ask} ${ask}.`, { under: 'says' }),
       col.list('trades', 'For', ({ trades }, names) => trades.map((trade) => words(names.trade(trade))), {
         width: 'short',

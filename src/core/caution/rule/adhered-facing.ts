@@ -4,6 +4,7 @@ import { optionWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
 import { overWords, stoneChoices, weightWords } from './stone.js';
+import { code } from './source.js';
 
 /** Source: TMS 402-16, 12.3, from memory; that 15 psf was raised in TMS 402-22 is told in public trade texts. */
 const most = { pounds: 15, bed: fromInches(2.625) };
@@ -11,7 +12,7 @@ const most = { pounds: 15, bed: fromInches(2.625) };
 export const adheredFacing: Rule = {
   id: 'adhered-facing',
   title: 'Weight and thickness of adhered stone',
-  source: { document: 'TMS 402', edition: '2016 (limits from memory)', section: '12.3, adhered veneer' },
+  source: code('TMS 402', '2016', '12.3, adhered veneer, limits from memory'),
   limits: () => [
     { what: 'Weight, at most', text: printWeightPer({ pounds: most.pounds, per: 'sq ft' }) },
     { what: 'Thickness, at most', text: printLength(most.bed) },

@@ -5,19 +5,15 @@ import { joinWords, optionWords } from '../words.js';
 import { fireplacesOf, type Fireplace } from './fireplace.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
+import { residentialCode } from './source.js';
 
 /** Source: IRC R1001.11, exception 4 (2006: R1003.12), as quoted in a trade forum; figures also from memory. */
 const clear = { all: fromInches(6), projecting: fromInches(12), projectionPerInch: 1 / 8 };
-const source = {
-  document: 'International Residential Code',
-  edition: '2018 (figures from memory)',
-  section: "R1001.11, exception 4; a listed unit's own clearances",
-};
 
 export const combustibleNearFire: Rule = {
   id: 'combustible-near-fire',
   title: 'What can burn near a firebox',
-  source,
+  source: residentialCode("R1001.11, exception 4, figures from memory; a listed unit's own clearances"),
   limits: () => [
     { what: 'Nothing that burns nearer than', text: printLength(clear.all) },
     {

@@ -6,6 +6,7 @@ import { isFraming, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView } from '../view.js';
 import { doorAt } from './doors.js';
 import type { Finding, Rule } from './rule.js';
+import { residentialCode } from './source.js';
 
 /** What a framed head takes above a door. Source: common practice; the smallest header of the code's tables is a pair of 2x4
  *  (IRC Table R602.7(1), from memory), two plates are 1 1/2" each. */
@@ -14,11 +15,7 @@ const head = { rough: fromInches(2.5), header: fromInches(3.5), plates: fromInch
 export const doorUnderSlope: Rule = {
   id: 'door-under-slope',
   title: 'Door head against ceiling and header',
-  source: {
-    document: 'International Residential Code',
-    edition: '2018 (from memory)',
-    section: 'Table R602.7(1); room for plates is common practice',
-  },
+  source: residentialCode('Table R602.7(1), from memory; room for plates is common practice'),
   limits: () => [
     { what: 'Rough opening above the leaf, where the door does not say', text: printLength(head.rough) },
     {

@@ -3,6 +3,7 @@ import { feet, fromInches, printArea, printLength, type Area } from '../../../ba
 import type { RoomView } from '../view.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
+import { residentialCode } from './source.js';
 
 /** Clear, with the sash open. Source: IRC 2018, R310.2.1 and R310.2.2, from memory. */
 const least = { area: 5.7 as Area, height: fromInches(24), width: fromInches(20) };
@@ -11,11 +12,7 @@ const mostSill = fromInches(44);
 export const escapeOpening: Rule = {
   id: 'escape-opening',
   title: 'Way out of a bedroom',
-  source: {
-    document: 'International Residential Code',
-    edition: '2018',
-    section: 'R310.1, R310.2.1 and R310.2.2, from memory',
-  },
+  source: residentialCode('R310.1, R310.2.1 and R310.2.2, from memory'),
   limits: () => [
     { what: 'Clear opening, at least', text: printArea(least.area) },
     { what: 'Clear height and width, at least', text: `${printLength(least.height)} and ${printLength(least.width)}` },

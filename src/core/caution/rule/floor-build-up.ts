@@ -6,6 +6,7 @@ import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { optionWords, sideWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
+import { yardstick } from './source.js';
 
 /** Source: ADA Standards 2010, 303.2: no treatment up to 1/4". No rule for a private house: a yardstick of what a foot and a
  *  wheel notice. */
@@ -14,11 +15,7 @@ const most = { plain: fromInches(0.25) };
 export const floorBuildUp: Rule = {
   id: 'floor-build-up',
   title: 'Floors that meet at different heights',
-  source: {
-    document: 'ADA Standards for Accessible Design',
-    edition: '2010',
-    section: '303.2 and 303.3, as a yardstick',
-  },
+  source: yardstick('ADA Standards for Accessible Design', '2010', '303.2 and 303.3, as a yardstick'),
   limits: () => [{ what: 'Difference at a door without a strip, at most', text: printLength(most.plain) }],
   examples: [
     {

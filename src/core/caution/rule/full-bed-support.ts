@@ -5,6 +5,7 @@ import { optionWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
 import { overWords, stoneChoices, weightWords } from './stone.js';
+import { residentialCode } from './source.js';
 
 /** Source: IRC 2018, R703.8 and Table R703.8(1), as a state publishes it. */
 const most = { pounds: 50, bed: fromInches(5) };
@@ -12,11 +13,7 @@ const most = { pounds: 50, bed: fromInches(5) };
 export const fullBedSupport: Rule = {
   id: 'full-bed-support',
   title: 'What full-bed stone stands on',
-  source: {
-    document: 'International Residential Code',
-    edition: '2018',
-    section: 'R703.8, R703.8.2 and Table R703.8(1)',
-  },
+  source: residentialCode('R703.8, R703.8.2 and Table R703.8(1)'),
   limits: () => [
     { what: 'Weight, at most', text: printWeightPer({ pounds: most.pounds, per: 'sq ft' }) },
     { what: 'Thickness, at most', text: printLength(most.bed) },

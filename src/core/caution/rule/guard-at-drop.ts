@@ -8,6 +8,7 @@ import { joinWords, optionWords, sideWords } from '../words.js';
 import { guardedDrop, guardsOf } from './guards.js';
 import type { ExampleRooms, ExampleSelection } from './example.js';
 import type { Finding, Rule } from './rule.js';
+import { residentialCode } from './source.js';
 
 /** Source: IRC 2018, R312.1.2 and its exception for stairs, as a county publishes it. */
 const least = { floor: fromInches(36), stair: fromInches(34) };
@@ -18,7 +19,7 @@ const says = (): string =>
 export const guardAtDrop: Rule = {
   id: 'guard-at-drop',
   title: 'Guard at a drop',
-  source: { document: 'International Residential Code', edition: '2018', section: 'R312.1.1 and R312.1.2' },
+  source: residentialCode('R312.1.1 and R312.1.2'),
   limits: () => [
     { what: 'Drop that wants a guard, more than', text: printLength(guardedDrop) },
     { what: 'Height of a guard, at least', text: printLength(least.floor) },

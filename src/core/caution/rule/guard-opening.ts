@@ -4,6 +4,7 @@ import { optionWords } from '../words.js';
 import { guardsOf } from './guards.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
+import { residentialCode } from './source.js';
 
 /** A ball of this size must not go through. Source: IRC 2018, R312.1.3 and its exception for the open side of stairs. */
 const ball = { floor: fromInches(4), stair: fromInches(4.375) };
@@ -11,7 +12,7 @@ const ball = { floor: fromInches(4), stair: fromInches(4.375) };
 export const guardOpening: Rule = {
   id: 'guard-opening',
   title: 'Opening between the parts of a guard',
-  source: { document: 'International Residential Code', edition: '2018', section: 'R312.1.3' },
+  source: residentialCode('R312.1.3'),
   limits: () => [
     { what: 'Clear opening, less than', text: printLength(ball.floor) },
     { what: 'Clear opening on the open side of a stair, less than', text: printLength(ball.stair) },

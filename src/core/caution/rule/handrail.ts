@@ -3,6 +3,7 @@ import { isRailing, selectionsOn, tradesOf } from '../look-up.js';
 import type { ExampleRooms } from './example.js';
 import { isLadder } from './guards.js';
 import type { Rule } from './rule.js';
+import { residentialCode } from './source.js';
 
 /** Source: IRC 2018, R311.7.8, from memory. */
 const least = { risers: 4 };
@@ -10,7 +11,7 @@ const least = { risers: 4 };
 export const handrail: Rule = {
   id: 'handrail',
   title: 'Handrail of a stair',
-  source: { document: 'International Residential Code', edition: '2018', section: 'R311.7.8, from memory' },
+  source: residentialCode('R311.7.8, from memory'),
   limits: () => [{ what: 'Risers of a flight that wants a handrail on one side, at least', text: `${least.risers}` }],
   examples: [
     { what: 'A flight of 14 risers between walls, without a handrail', sees: 'has 14 risers', rooms: flight(14, 0) },

@@ -2,6 +2,7 @@ import { fromInches, printAmount, printArea, printLength } from '../../../base/u
 import type { RoomUse } from '../../model/index.js';
 import { isFraming, tradesOf } from '../look-up.js';
 import type { Rule } from './rule.js';
+import { residentialCode } from './source.js';
 
 /** Source: IRC 2012 to 2021, R305.1 with its exception for sloped ceilings, as quoted in a code forum. */
 const least = { height: fromInches(84), counted: fromInches(60), share: 0.5 };
@@ -10,7 +11,7 @@ const lived: readonly RoomUse[] = ['living', 'kitchen', 'dining', 'study', 'bedr
 export const headroom: Rule = {
   id: 'headroom',
   title: 'Headroom in a gallery or under a slope',
-  source: { document: 'International Residential Code', edition: '2018', section: 'R305.1 and R304.3' },
+  source: residentialCode('R305.1 and R304.3'),
   limits: () => [
     { what: 'Height over half of the floor, at least', text: printLength(least.height) },
     { what: 'Floor under less than this is not counted', text: printLength(least.counted) },

@@ -6,6 +6,7 @@ import { optionWords } from '../words.js';
 import { fireplacesOf, type Fireplace } from './fireplace.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
+import { residentialCode } from './source.js';
 
 /** Source: IRC 2006 to 2018, R1001.10. An opening of exactly 6 sq ft takes the larger size. */
 const large = 6 as Area;
@@ -17,11 +18,7 @@ const least = {
 export const hearthExtension: Rule = {
   id: 'hearth-extension',
   title: 'Hearth extension for the size of the opening',
-  source: {
-    document: 'International Residential Code',
-    edition: '2018',
-    section: 'R1001.10; R1004.2 for listed units',
-  },
+  source: residentialCode('R1001.10; R1004.2 for listed units'),
   limits: () => [
     { what: `Opening under ${printArea(large)}: front and each side, at least`, text: sizeText(least.small) },
     { what: `Opening of ${printArea(large)} or more: front and each side, at least`, text: sizeText(least.large) },

@@ -6,15 +6,12 @@ import type { HouseView, SelectionView } from '../view.js';
 import { optionWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
+import { commonPractice } from './source.js';
 
 export const hungTimber: Rule = {
   id: 'hung-timber',
   title: 'Hung timber without backing',
-  source: {
-    document: 'common practice, no source',
-    edition: '',
-    section: 'backing is framed before the board goes up',
-  },
+  source: commonPractice('backing is framed before the board goes up'),
   limits: () => [{ what: 'Chosen', text: 'by the day on which its backing must be in' }],
   examples: [
     { what: 'A beam that carries nothing and needs no backing', sees: 'no backing is recorded', rooms: beam([]) },

@@ -6,6 +6,7 @@ import { joinWords } from '../words.js';
 import { wallText, zoneTable, type ZoneTable } from './climate-table.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
+import { code } from './source.js';
 
 const rows = Array.from('12345678').flatMap((zone) => zoneTable(zone) ?? []);
 const ask = 'whoever made the energy report, and the building office';
@@ -13,7 +14,7 @@ const ask = 'whoever made the energy report, and the building office';
 export const insulationByZone: Rule = {
   id: 'insulation-by-zone',
   title: 'Insulation against the table of the climate zone',
-  source: { document: 'International Energy Conservation Code', edition: '2021', section: 'Table R402.1.3' },
+  source: code('International Energy Conservation Code', '2021', 'Table R402.1.3'),
   limits: () => [
     { what: 'Ceiling, zones 1 to 8', text: rows.map(({ ceiling }) => printResistance(ceiling)).join(', ') },
     {

@@ -8,6 +8,7 @@ import { acrossFrom } from './doors.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
 import { boardOver } from './thermal-barrier.js';
+import { commonPractice } from './source.js';
 
 /** Source: door shops' sheets (4 9/16" for a 3 1/2" stud and half-inch board on both sides); the tolerance is common practice. */
 const wall = { stud: fromInches(3.5), play: fromInches(0.125) };
@@ -15,7 +16,7 @@ const wall = { stud: fromInches(3.5), play: fromInches(0.125) };
 export const jambDepth: Rule = {
   id: 'jamb-depth',
   title: 'Jamb against the thickness of the wall',
-  source: { document: 'common practice, no source', edition: '', section: 'a jamb is as deep as the finished wall' },
+  source: commonPractice('a jamb is as deep as the finished wall'),
   limits: () => [
     { what: 'Stud of an inside wall', text: printLength(wall.stud) },
     { what: 'Jamb deeper or shallower than the wall by at most', text: printLength(wall.play) },

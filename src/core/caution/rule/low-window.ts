@@ -2,6 +2,7 @@ import { fromInches, printLength } from '../../../base/units/index.js';
 import type { HouseView, RoomView } from '../view.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
+import { residentialCode } from './source.js';
 
 /** Source: IRC 2018, R312.2.1, from memory. */
 const limit = { sill: fromInches(24), ground: fromInches(72) };
@@ -9,7 +10,7 @@ const limit = { sill: fromInches(24), ground: fromInches(72) };
 export const lowWindow: Rule = {
   id: 'low-window',
   title: 'Low window high above the ground',
-  source: { document: 'International Residential Code', edition: '2018', section: 'R312.2.1, from memory' },
+  source: residentialCode('R312.2.1, from memory'),
   limits: () => [
     { what: 'Sill above the floor, less than', text: printLength(limit.sill) },
     { what: 'and above the ground outside, more than', text: printLength(limit.ground) },

@@ -8,6 +8,7 @@ import { joinWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
 import { isLadder } from './guards.js';
 import type { Finding, Rule } from './rule.js';
+import { residentialCode } from './source.js';
 
 /** Source: IRC 2018, R311.7.1, R311.7.5.1 and R311.7.5.2; R311.7.11 and R311.7.12 for what is steeper. */
 const limits = { riser: fromInches(7.75), going: fromInches(10), width: fromInches(36), area: 200 as Area };
@@ -15,11 +16,7 @@ const limits = { riser: fromInches(7.75), going: fromInches(10), width: fromInch
 export const onlyWayUp: Rule = {
   id: 'only-way-up',
   title: 'Ladder or steep stair as the only way up',
-  source: {
-    document: 'International Residential Code',
-    edition: '2018',
-    section: 'R311.7.1, R311.7.5, R311.7.11 and R311.7.12',
-  },
+  source: residentialCode('R311.7.1, R311.7.5, R311.7.11 and R311.7.12'),
   limits: () => [
     { what: 'Riser, at most', text: printLength(limits.riser) },
     { what: 'Going, at least', text: printLength(limits.going) },

@@ -4,6 +4,7 @@ import { tradesOf } from '../look-up.js';
 import type { HouseView, RoomView } from '../view.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
+import { commonPractice } from './source.js';
 
 /** Rooms whose door is locked from inside, and rooms behind them to which one comes through them alone. */
 const privateUses = ['bedroom', 'bath', 'powder'] as const;
@@ -12,7 +13,7 @@ const behind = ['closet', ...privateUses] as const;
 export const privacyAtDoor: Rule = {
   id: 'privacy-at-door',
   title: 'Lock of a bath or bedroom',
-  source: { document: 'common practice, no source', edition: '', section: 'function of a lock follows the room' },
+  source: commonPractice('function of a lock follows the room'),
   limits: () => [{ what: 'Door of a bedroom, bath or powder room from elsewhere', text: 'privacy' }],
   examples: [
     {

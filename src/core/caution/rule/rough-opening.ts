@@ -6,15 +6,12 @@ import { joinWords, optionWords } from '../words.js';
 import { fireplacesOf } from './fireplace.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
+import { commonPractice } from './source.js';
 
 export const roughOpening: Rule = {
   id: 'rough-opening',
   title: 'What is framed against what is selected',
-  source: {
-    document: 'common practice, no source',
-    edition: '',
-    section: 'the rough opening comes from the door or unit',
-  },
+  source: commonPractice('the rough opening comes from the door or unit'),
   limits: () => [
     { what: 'Height of the opening', text: "the leaf's, exactly" },
     { what: 'Width of the opening', text: 'one of the widths made' },

@@ -1,4 +1,4 @@
-import type { Caution } from '../caution.js';
+import type { Caution, CautionSource } from '../caution.js';
 import type { HouseView } from '../view.js';
 import type { Example } from './example.js';
 
@@ -7,7 +7,7 @@ export interface Rule {
   /** Slug, the first part of the ids of its cautions. */
   readonly id: string;
   readonly title: string;
-  readonly source: Caution['source'];
+  readonly source: CautionSource;
   /** The figures it looks for, with units, as printed in the register. */
   /** In the units of the house in force. */
   readonly limits: () => readonly { readonly what: string; readonly text: string }[];

@@ -2,6 +2,7 @@ import { carries, factOf } from '../../fact/index.js';
 import { selectionsAt } from '../look-up.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
+import { yardstick } from './source.js';
 
 /** Source: GA-214, the note at level 5, as drywall trade texts quote it. */
 const least = 5;
@@ -10,7 +11,7 @@ const glossy = ['semi-gloss', 'gloss'];
 export const sheenOverLevel: Rule = {
   id: 'sheen-over-level',
   title: 'High sheen over the finish level',
-  source: { document: 'GA-214, Recommended Levels of Finish', edition: '2007 to 2015', section: 'level 5' },
+  source: yardstick('GA-214, Recommended Levels of Finish', '2007 to 2015', 'level 5'),
   limits: () => [{ what: `Under ${glossy.join(' or ')} paint, at least`, text: `level ${least}` }],
   examples: [
     { what: 'Semi-gloss paint over board finished to level 4', sees: 'semi-gloss, over', rooms: paintOver(4) },

@@ -4,6 +4,7 @@ import { selectionsAt, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import type { ExampleRooms, ExampleSelection } from './example.js';
 import type { Finding, Rule } from './rule.js';
+import { yardstick } from './source.js';
 
 /** Loud speech on the other side is no longer heard. Source: the usual scale of STC ratings, as specifiers print it. */
 const least = 45;
@@ -13,7 +14,7 @@ const ask = 'the owners what they want to hear, and the insulation contractor fo
 export const soundAtBath: Rule = {
   id: 'sound-at-bath',
   title: 'Sound between bedroom and bath',
-  source: { document: 'STC scale after ASTM E413', edition: 'as specifiers print it', section: 'what is heard' },
+  source: yardstick('STC scale after ASTM E413', 'as specifiers print it', 'what is heard'),
   limits: () => [{ what: 'Tested wall, at least', text: `STC ${least}` }],
   examples: [
     {

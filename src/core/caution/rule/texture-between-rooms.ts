@@ -6,11 +6,12 @@ import { joinWords, sideWords } from '../words.js';
 import { acrossFrom } from './doors.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
+import { commonPractice } from './source.js';
 
 export const textureBetweenRooms: Rule = {
   id: 'texture-between-rooms',
   title: 'Textures of rooms that are open to one another',
-  source: { document: 'common practice, no source', edition: '', section: 'a texture ends at a corner or a bead' },
+  source: commonPractice('a texture ends at a corner or a bead'),
   limits: () => [{ what: 'Walls, and ceilings where no wall stands', text: 'one texture, or a place where it ends' }],
   examples: [
     {

@@ -5,6 +5,7 @@ import type { RoomView } from '../view.js';
 import { joinWords, optionWords } from '../words.js';
 import type { ExampleRooms, ExampleSelection } from './example.js';
 import type { Rule } from './rule.js';
+import { residentialCode } from './source.js';
 
 /** Source: IRC 2018, R316.4. */
 const least = fromInches(0.5);
@@ -12,7 +13,7 @@ const least = fromInches(0.5);
 export const thermalBarrier: Rule = {
   id: 'thermal-barrier',
   title: 'Foam plastic without a thermal barrier',
-  source: { document: 'International Residential Code', edition: '2018', section: 'R316.4' },
+  source: residentialCode('R316.4'),
   limits: () => [{ what: 'Gypsum board over foam, at least', text: printLength(least) }],
   examples: [
     { what: 'Spray foam in a wall, and no board over it', sees: 'no board of known thickness over it', rooms: foam() },

@@ -6,6 +6,7 @@ import { joinWords } from '../words.js';
 import { isBoard } from './thermal-barrier.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
+import { residentialCode } from './source.js';
 
 /** Boards for a bath away from the water, and what tile is set on where water runs. Source: IRC 2018, R702.3.7 and
  *  R702.4.2 with its table. */
@@ -16,11 +17,7 @@ const says = `Where water runs, wall tile is set on ${joinWords(backers)}, not o
 export const wetRoom: Rule = {
   id: 'wet-room',
   title: 'Board and finish in a wet room',
-  source: {
-    document: 'International Residential Code',
-    edition: '2018',
-    section: 'R702.3.7 and R702.4.2; paint and floor are common practice',
-  },
+  source: residentialCode('R702.3.7 and R702.4.2; paint and floor are common practice'),
   limits: () => [
     { what: 'Board in a bath', text: moist.join(', ') },
     { what: 'Behind wall tile', text: backers.join(', ') },
