@@ -3,7 +3,8 @@ import { sieve, sieveName } from './sieve.js';
 import type { HandoutNeed, HandoutProduct } from './handout.js';
 import { cleared } from './cleared.js';
 import { onlyTrades } from '../core/records/index.js';
-import { length, own, weightPer } from './own.js';
+import { length, own, told, weightPer } from './own.js';
+import { weightInPlace } from '../core/takeoff/index.js';
 import { optionsAt } from '../table/index.js';
 import type { Work } from './work.js';
 import { leadText, milestoneOf, optionRef, packText, productFinish, roomNumbers } from './words.js';
@@ -25,7 +26,7 @@ export function products(work: Work): readonly HandoutProduct[] {
       summary: sieve(option.summary),
       attributes: attributesOf(option),
       ...thickness(option),
-      ...(option.weight && { weight: weightPer(option.weight) }),
+      ...weightOf(option),
       packs: option.parts.flatMap(({ part, pack, unit }) =>
         pack ? [{ part: sieveName(part === 'main' ? '' : part), text: packText(pack, unit) }] : [],
       ),
@@ -45,6 +46,15 @@ function attributesOf(option: BookOption): HandoutProduct['attributes'] {
     const said = value.kind === 'yes-no' ? (value.yes ? own('yes') : own('no')) : sieve(text);
     return said === '' ? [] : [{ label: sieveName(label), text: said }];
   });
+}
+
+function weightOf(option: BookOption): Pick<HandoutProduct, 'weight'> {
+  const inPlace = weightInPlace(option);
+  if (!option.weight || !inPlace) return {};
+  const own = weightPer(option.weight);
+  return {
+    weight: inPlace.pounds === inPlace.product ? own : told`${own}, ${weightPer(inPlace)} with what it is set in`,
+  };
 }
 
 function thickness(option: BookOption): Pick<HandoutProduct, 'thickness'> {

@@ -21,7 +21,7 @@ export const stone = schedule<StoneRow>({
       col.amount('corners', 'Corners, lin ft', ({ corners }) => corners),
       col.length('bed', 'Bed', ({ bed }) => bed),
       col.exact(0)('weight', 'Weight, lb', ({ pounds }) => pounds),
-      col.amount('weightPerArea', 'Weight, lb / sq ft', ({ poundsPerSqFt }) => poundsPerSqFt),
+      col.amount('weightPerArea', 'Weight in place, lb / sq ft', ({ poundsPerSqFt }) => poundsPerSqFt),
       col.words('setting', 'Set on', ({ setting }) => setting, { width: 'short' }),
       col.words('joint', 'Joint', ({ joint }) => joint, { under: 'setting' }),
       col.lines('support', 'What carries it', supportOf, { width: 'words' }),

@@ -1,11 +1,12 @@
 import type { Option } from '../model/index.js';
-import type { Takeoff } from '../takeoff/index.js';
+import { weightInPlace, type Takeoff } from '../takeoff/index.js';
 
 /** Pounds of an option in place: its weight for each unit of its first part times the quantity of that. Stone weighs by what it covers,
- *  with its corner pieces. Timbers of an option without a weight weigh by the density in their own record. Undefined where neither is known. */
-export function weigh({ weight, parts }: Option, takeoffs: readonly Takeoff[]): number | undefined {
+ *  with its corner pieces and with what it is set in, where that is recorded. Timbers of an option without a weight weigh by the density in their own record. Undefined where neither is known. */
+export function weigh(option: Option, takeoffs: readonly Takeoff[]): number | undefined {
+  const weight = weightInPlace(option);
   if (!weight) return weighTimbers(takeoffs);
-  const own = takeoffs.filter(({ part, unit }) => unit === weight.per && part === parts[0]?.part);
+  const own = takeoffs.filter(({ part, unit }) => unit === weight.per && part === option.parts[0]?.part);
   return own.reduce((sum, { net, covered }) => sum + (covered ?? net), 0) * weight.pounds;
 }
 

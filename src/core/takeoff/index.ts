@@ -27,6 +27,7 @@ export { layPlaces } from './lay-places.js';
 export { keptLayouts, type LayOut } from './layout/index.js';
 export { countedBefore, type SelectingRoom } from './shared-walls.js';
 export { exceptProblems } from './except.js';
+export { weightInPlace, type WeightInPlace } from './weight-in-place.js';
 export { placeText, selectionText } from './place-text.js';
 export { surfacesOf } from './convention/area.js';
 export { besideWall, findPlaces, isOn, wallsTowards, type Place } from './places.js';

@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { weightInPlace } from '../../core/takeoff/index.js';
 import type { BookOption, BookSelection } from '../../core/book/index.js';
 import type { OptionPart } from '../../core/model/index.js';
 import {
@@ -29,6 +30,7 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
   const view = useView();
   const category = view.category(option.category);
   const trade = category && view.trade(category.trade);
+  const inPlace = weightInPlace(option);
   return (
     <>
       <header class="option-head">
@@ -53,6 +55,11 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
             ...option.attributes.map(({ label, attribute }) => ({ label, value: attribute.text })),
             option.thickness !== undefined && { label: 'Thickness', value: printLength(option.thickness) },
             option.weight && { label: 'Weight', value: printWeightPer(option.weight) },
+            inPlace &&
+              inPlace.pounds !== inPlace.product && {
+                label: 'Weight with what it is set in',
+                value: printWeightPer(inPlace),
+              },
             { label: 'Lead time', value: option.leadDays === 0 ? 'from stock' : `${option.leadDays} working days` },
             { label: 'Freight, whole order', value: option.freight === 0 ? 'none' : printMoney(option.freight) },
             option.quoted && {

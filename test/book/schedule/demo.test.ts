@@ -162,8 +162,9 @@ describe('figures worked by hand', () => {
     const corners = 2 * (corner - 14 / 12) + 2 * 1;
     expect(stone[0]?.corners).toBeCloseTo(corners, 6);
     expect(stone[0]?.flats).toBeCloseTo(faces - corners * 0.75, 6);
-    // 10 lb / sq ft on faces, corners counted by what they cover
-    expect(stone[0]?.pounds).toBeCloseTo(faces * 10, 0);
+    // 10 lb / sq ft on faces, corners counted by what they cover, with 4.5 of setting mortar and 5 of lath and scratch coat
+    expect(stone[0]?.pounds).toBeCloseTo(faces * 19.5, 0);
+    expect(stone[0]?.poundsPerSqFt).toBeCloseTo(19.5, 9);
   });
 
   // Boards of 1/2" and 5/8" in the study: 3 1/2 + 1/2 + 5/8

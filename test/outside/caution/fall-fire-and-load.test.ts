@@ -150,7 +150,7 @@ published(
     const breast = feature('chimney-breast', 'breast', { bearsOn: 'concrete' });
     const bed = (inches: number): RoomView => {
       const weight = { pounds: (inches / 12) * 150, per: 'sq ft' } as const;
-      const slab = option({ kind: 'full bed', bed: `${inches}"` }, { weight });
+      const slab = option({ kind: 'full bed', bed: `${inches}"`, 'mortar-weight': 0 }, { weight });
       return room({ selections: [selection(['breast'], stone, slab)], measure: { features: [breast] } });
     };
     expect(seenBy('full-bed-support', bed(5))[0]?.seen).toContain('62.5 lb');
@@ -160,17 +160,36 @@ published(
 
 published(
   {
-    what: 'adhered veneer of 15 pounds a square foot passes before 2022, more does not',
+    what: 'adhered veneer outside of 15 pounds a square foot passes before 2022, more does not',
     source: 'TMS 402-16 12.3; the 15 psf and its rise to 30 in TMS 402-22: laticrete.com, how TMS code changes',
     mark: 'S2',
   },
   () => {
     const thin = (pounds: number): RoomView => {
       const slip = option({ kind: 'cast', bed: '1"' }, { weight: { pounds, per: 'sq ft' } });
+      return room({ use: 'porch', selections: [selection(['north'], stone, slip)] });
+    };
+    expect(seenBy('adhered-facing-outside', thin(15))).toHaveLength(0);
+    expect(seenBy('adhered-facing-outside', thin(16))).toHaveLength(1);
+  },
+);
+
+published(
+  {
+    what: 'adhered veneer inside weighs at most 20 pounds a square foot',
+    source: 'IBC 2018 1404.10.3 (2015: 1405.10.3)',
+    mark: 'M',
+  },
+  () => {
+    const thin = (mortar: number): RoomView => {
+      const slip = option(
+        { kind: 'cast', bed: '1"', 'mortar-weight': mortar },
+        { weight: { pounds: 12, per: 'sq ft' } },
+      );
       return room({ selections: [selection(['north'], stone, slip)] });
     };
-    expect(seenBy('adhered-facing', thin(15))).toHaveLength(0);
-    expect(seenBy('adhered-facing', thin(16))).toHaveLength(1);
+    expect(seenBy('adhered-facing', thin(8))).toHaveLength(0);
+    expect(seenBy('adhered-facing', thin(9))).toHaveLength(1);
   },
 );
 

@@ -44,7 +44,8 @@ published(
     expect([bags(flats?.covered ?? 0), bags(flats?.net ?? 0)]).toEqual([27, 23]);
     const mortar = flats?.supplies?.find(({ what }) => what === 'Scratch and setting mortar');
     expect(Math.ceil((mortar?.required ?? 0) / 80)).toBe(27);
-    expect(weigh(option, takeoffs)).toBeCloseTo((area ?? 0) * (option.weight?.pounds ?? 0), 6);
+    // Setting mortar 4.5, lath and scratch coat 5.
+    expect(weigh(option, takeoffs)).toBeCloseTo((area ?? 0) * ((option.weight?.pounds ?? 0) + 9.5), 6);
   },
 );
 

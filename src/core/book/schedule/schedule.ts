@@ -257,6 +257,7 @@ export interface StoneRow {
   readonly corners: number;
   /** Pounds in place, and for a square foot. */
   readonly pounds?: number;
+  /** With its mortar and lath, where they are recorded. */
   readonly poundsPerSqFt?: number;
   readonly bed?: Length;
   readonly setting?: string;

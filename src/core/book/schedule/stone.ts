@@ -1,4 +1,5 @@
 import { factOf } from '../../fact/index.js';
+import { weightInPlace } from '../../takeoff/index.js';
 import type { Area } from '../../../base/units/index.js';
 import type { BookSelection } from '../book.js';
 import type { StoneRow } from './schedule.js';
@@ -25,7 +26,7 @@ function rowOf(selection: BookSelection, look: Unscheduled): StoneRow {
     factOf(option, 'stone', 'setting'),
     factOf(option, 'stone', 'joint'),
   ];
-  const weight = option?.weight?.per === 'sq ft' ? option.weight.pounds : undefined;
+  const weight = option && weightInPlace(option);
   return {
     room: selection.room,
     placeText: selection.placeText,
@@ -34,7 +35,7 @@ function rowOf(selection: BookSelection, look: Unscheduled): StoneRow {
     flats: (flats?.net ?? 0) as Area,
     corners: corners?.net ?? 0,
     ...(pounds !== undefined && { pounds }),
-    ...(weight !== undefined && { poundsPerSqFt: weight }),
+    ...(weight?.per === 'sq ft' && { poundsPerSqFt: weight.pounds }),
     ...(bed !== undefined && { bed }),
     ...(setting !== undefined && { setting }),
     ...(joint !== undefined && { joint }),

@@ -3,47 +3,72 @@ import { isFraming, tradesOf } from '../look-up.js';
 import { optionWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
-import { overWords, stoneChoices, weightWords } from './stone.js';
 import { code } from './source.js';
+import { isOutdoors, overWords, stoneChoices, weightWords } from './stone.js';
 
-/** Source: TMS 402-16, 12.3, from memory; that 15 psf was raised in TMS 402-22 is told in public trade texts. */
-const most = { pounds: 15, bed: fromInches(2.625) };
+/** Inside a house. Source: IBC 2018, 1404.10.3 (1405.10.3 before), and for the thickness TMS 402-16, 12.3, both from memory. The
+ *  residential code has no figure of its own for stone inside, as far as is known here. */
+const most = { pounds: 20, bed: fromInches(2.625) };
 
 export const adheredFacing: Rule = {
   id: 'adhered-facing',
-  title: 'Weight and thickness of adhered stone',
-  source: code('TMS 402', '2016', '12.3, adhered veneer, limits from memory'),
+  title: 'Weight and thickness of adhered stone inside',
+  source: code(
+    'International Building Code',
+    '2018',
+    '1404.10.3, interior adhered masonry veneer, and for thickness TMS 402-16, 12.3; from memory, a yardstick for houses',
+  ),
   limits: () => [
-    { what: 'Weight, at most', text: printWeightPer({ pounds: most.pounds, per: 'sq ft' }) },
+    {
+      what: 'Weight of stone, mortar and lath inside, at most',
+      text: printWeightPer({ pounds: most.pounds, per: 'sq ft' }),
+    },
     { what: 'Thickness, at most', text: printLength(most.bed) },
   ],
   examples: [
-    { what: 'Thin stone of 17 lb on a square foot', sees: '17 lb on a square foot', rooms: thinStone(17) },
-    { what: 'Thin stone of 13 lb on a square foot', sees: null, rooms: thinStone(13) },
+    {
+      what: 'Thin stone that comes to 21 lb on a square foot with its mortar and lath',
+      sees: '21 lb on a square foot (13 of stone, 6 of mortar and 2 of lath and scratch coat)',
+      rooms: thinStone(13, 6),
+    },
+    {
+      what: 'Thin stone that comes to 20 lb on a square foot with them, at the limit',
+      sees: null,
+      rooms: thinStone(12, 6),
+    },
+    {
+      what: 'Thin stone of 12 lb on a square foot, its mortar not recorded',
+      sees: '12 lb on a square foot, the stone alone',
+      rooms: thinStone(12),
+    },
   ],
   find: (house) =>
-    stoneChoices(house, false).flatMap(({ room, selection, option }) => {
-      const seen = [...overWords(option, most)].filter((part) => part !== '');
-      if (seen.length === 0) return [];
-      const [place] = selection.places;
-      return [
-        {
-          room: room.slug,
-          place: place?.id ?? 'walls',
-          placeText: selection.placeText,
-          selections: [selection.id],
-          trades: [selection.category.trade, ...tradesOf(house, isFraming)],
-          seen: `${optionWords(selection, option)}: ${seen.join(', ')}.`,
-          says: `Stone that only mortar holds weighs at most ${weightWords(most.pounds)} and is at most ${printLength(most.bed)} thick by the simple way; later editions allow more with more proof. Mortar and lath come on top.`,
-          ask: 'the structural engineer, with the mason',
-        },
-      ];
-    }),
+    stoneChoices(house, false)
+      .filter(({ room }) => !isOutdoors(room))
+      .flatMap(({ room, selection, option }) => {
+        const seen = overWords(option, most);
+        if (seen.length === 0) return [];
+        return [
+          {
+            room: room.slug,
+            place: selection.places[0]?.id ?? 'walls',
+            placeText: selection.placeText,
+            selections: [selection.id],
+            trades: [selection.category.trade, ...tradesOf(house, isFraming)],
+            seen: `${optionWords(selection, option)}: ${seen.join(', ')}.`,
+            says: `Inside, stone that only mortar holds weighs at most ${weightWords(most.pounds)} with its mortar and lath, and is at most ${printLength(most.bed)} thick; wood framing that carries it bends at most a 600th of its span.`,
+            ask: 'the structural engineer, with the mason',
+          },
+        ];
+      }),
 };
 
-function thinStone(pounds: number): ExampleRooms {
+function thinStone(pounds: number, mortar?: number): ExampleRooms {
   const option = { weight: { pounds, per: 'sq ft' } } as const;
+  const setting = mortar === undefined ? {} : { 'mortar-weight': mortar, 'lath-weight': 2 };
   return {
-    parlor: { selections: [{ of: 'stone', at: 'north', facts: { kind: 'thin natural', bed: '1"' }, option }] },
+    parlor: {
+      selections: [{ of: 'stone', at: 'north', facts: { kind: 'thin natural', bed: '1"', ...setting }, option }],
+    },
   };
 }

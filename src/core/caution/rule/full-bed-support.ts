@@ -15,7 +15,7 @@ export const fullBedSupport: Rule = {
   title: 'What full-bed stone stands on',
   source: residentialCode('R703.8, R703.8.2 and Table R703.8(1)'),
   limits: () => [
-    { what: 'Weight, at most', text: printWeightPer({ pounds: most.pounds, per: 'sq ft' }) },
+    { what: 'Weight with its mortar, at most', text: printWeightPer({ pounds: most.pounds, per: 'sq ft' }) },
     { what: 'Thickness, at most', text: printLength(most.bed) },
   ],
   examples: [
@@ -42,7 +42,7 @@ export const fullBedSupport: Rule = {
           selections: [selection.id],
           trades: [selection.category.trade, ...tradesOf(house, isFraming)],
           seen: `${optionWords(selection, option)}: ${seen.join(', ')}.${weight}`,
-          says: `The section speaks of outside walls and is a yardstick inside: stone on its own bed stands on concrete, or on framing that was designed for it; at most ${printLength(most.bed)} thick and ${weightWords(most.pounds)} against wood framing.`,
+          says: `The section speaks of outside walls and is a yardstick inside: stone on its own bed stands on concrete, or on framing that was designed for it; at most ${printLength(most.bed)} thick and ${weightWords(most.pounds)} with its mortar against wood framing.`,
           ask: 'the structural engineer, before the foundation',
         },
       ];
@@ -65,7 +65,7 @@ function breastOn(bearsOn: string): ExampleRooms {
   return {
     parlor: {
       features: { breast: { kind: 'chimney-breast', bearsOn } },
-      selections: [{ of: 'stone', at: 'breast', facts: { kind: 'full bed', bed: '4"' }, option }],
+      selections: [{ of: 'stone', at: 'breast', facts: { kind: 'full bed', bed: '4"', 'mortar-weight': 6 }, option }],
     },
   };
 }

@@ -1,4 +1,5 @@
 import { adheredFacing } from './adhered-facing.js';
+import { adheredFacingOutside } from './adhered-facing-outside.js';
 import { combustibleNearFire } from './combustible-near-fire.js';
 import { doorUnderSlope } from './door-under-slope.js';
 import { escapeOpening } from './escape-opening.js';
@@ -37,6 +38,7 @@ export const rules: readonly Rule[] = [
   thermalBarrier,
   fullBedSupport,
   adheredFacing,
+  adheredFacingOutside,
   hungTimber,
   doorUnderSlope,
   roughOpening,
