@@ -25,6 +25,7 @@ export const openings = schedule<OpeningRow>({
       col.length('head', 'Head', ({ head }) => head),
       col.amount('area', 'Area, sq ft', ({ area }) => area),
       col.lines('trim', 'Trim', ({ trim }, names) => trimOf(trim, names), { width: 'words' }),
+      col.words('glass', 'Glass', ({ glass }) => glass, { width: 'fit' }),
       col.words('remarks', 'Remarks', ({ note }) => note, { width: 'words' }),
     ],
   },

@@ -9,6 +9,11 @@ import {
   type Written,
 } from '../../src/core/caution/index.js';
 import { products, type Product, type ProductName } from '../../src/core/fact/index.js';
+import { pointsOf } from '../../src/base/geometry/index.js';
+import { flightOf, type Stair } from '../../src/core/feature/index.js';
+import { footprint } from '../../src/core/feature/place.js';
+import { measure as measureWetPlace } from '../../src/core/feature/wet-place/measure.js';
+import type { WetPlace } from '../../src/core/feature/wet-place/read.js';
 import type { Category, FeatureMeasure, OpeningMeasure } from '../../src/core/model/index.js';
 import { parseLength, type Area } from '../../src/base/units/index.js';
 import {
@@ -72,11 +77,12 @@ function roomOf(slug: string, of: ExampleRoom, openings: readonly OpeningMeasure
 }
 
 function openingsOf(openings: ExampleRoom['openings'] = {}): readonly OpeningMeasure[] {
-  return Object.entries(openings).map(([mark, { width, height, sill, function: locks, ...more }]) =>
+  return Object.entries(openings).map(([mark, { at, width, height, sill, function: locks, ...more }]) =>
     opening({
       mark,
       ...more,
       ...(locks && { door: { function: locks } }),
+      ...(at !== undefined && { at: len(at) }),
       ...(width !== undefined && { width: len(width) }),
       ...(height !== undefined && { height: len(height) }),
       ...(sill !== undefined && { sill: len(sill) }),
@@ -89,7 +95,22 @@ function featureOf(
   { kind, ...record }: { readonly kind: string; readonly [key: string]: Written },
 ): FeatureMeasure {
   const { drop } = record;
-  return feature(kind, id, measured(record), typeof drop === 'string' ? { drop: len(drop) } : {});
+  const data = measured(record);
+  const more = { ...(typeof drop === 'string' && { drop: len(drop) }), ...placeOf(kind, data) };
+  return feature(kind, id, data, more);
+}
+
+/** Where a feature lies in the plan, by its own kind's measure; the room's south-west corner is at nothing. */
+function placeOf(kind: string, data: unknown): Partial<FeatureMeasure> {
+  const space = { corner: { x: len('0"'), y: len('0"') } };
+  if (kind === 'wet-place') {
+    const { outline } =
+      measureWetPlace(data as WetPlace, { kind, id: kind, name: kind, data, path: [] }, space).value ?? {};
+    return outline ? { outline } : {};
+  }
+  if (kind !== 'stair' || (data as Partial<Stair>).go === undefined) return {};
+  const stair = data as Stair;
+  return { footprint: pointsOf(footprint(space, { ...stair, run: flightOf(stair).run }).ring) };
 }
 
 /** A record with its lengths as numbers. */

@@ -110,14 +110,17 @@ export function surface(id: string, gross = 100): Surface {
   return { id, name: id, gross: gross as Area, deductions: [], net: gross as Area, regions: [] };
 }
 
-/** A level wall of ten feet, nine feet high. */
+/** A level wall of ten feet, nine feet high, along the north side of the room. */
 export function wall(id: string, more: Partial<WallMeasure> = {}): WallMeasure {
-  const corner = { x: len('0"'), y: len('0"') };
+  const [from, to] = [
+    { x: len('0"'), y: len(`10'`) },
+    { x: len(`10'`), y: len(`10'`) },
+  ];
   const top = [
     { along: len('0"'), height: len(`9'`) },
     { along: len(`10'`), height: len(`9'`) },
   ];
-  return { ...surface(id), from: corner, to: corner, run: len(`10'`), top, ...more };
+  return { ...surface(id), from, to, run: len(`10'`), top, ...more };
 }
 
 /** A hole in the floor with floor along all of its sides, each of ten feet. */

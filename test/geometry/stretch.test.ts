@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { lengthOfStretches, stretchLess, type Stretch } from '../../src/base/geometry/index.js';
+import {
+  lengthOfStretches,
+  stretchDistance,
+  stretchLess,
+  type Stretch,
+  type Xy,
+} from '../../src/base/geometry/index.js';
 
 const stretch = (from: number, to: number): Stretch => ({ from, to });
 
@@ -40,4 +46,39 @@ describe('what is left of a stretch', () => {
       }),
     );
   });
+});
+
+const at = (x: number, y: number): Xy => ({ x, y });
+
+test.each([
+  ['that cross', at(0, 0), at(4, 4), at(0, 4), at(4, 0), 0],
+  ['that touch', at(0, 0), at(4, 0), at(4, 0), at(4, 5), 0],
+  ['side by side', at(0, 0), at(4, 0), at(1, 3), at(2, 3), 3],
+  ['past each other', at(0, 0), at(4, 0), at(7, 4), at(9, 9), 5],
+  ['on one line', at(0, 0), at(4, 0), at(6, 0), at(9, 0), 2],
+  ['one of them a point', at(1, 1), at(1, 1), at(0, 0), at(4, 0), 1],
+])('stretches %s', (_, a, b, c, d, away) => expect(stretchDistance([a, b], [c, d])).toBeCloseTo(away, 12));
+
+const spot = fc.record({ x: fc.integer({ min: -20, max: 20 }), y: fc.integer({ min: -20, max: 20 }) });
+
+test('no two points of two stretches are nearer than the stretches, whichever comes first', () => {
+  fc.assert(
+    fc.property(
+      spot,
+      spot,
+      spot,
+      spot,
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      (a, b, c, d, s, t) => {
+        const away = stretchDistance([a, b], [c, d]);
+        expect(stretchDistance([d, c], [a, b])).toBeCloseTo(away, 9);
+        const [p, q] = [
+          at(a.x + (b.x - a.x) * s, a.y + (b.y - a.y) * s),
+          at(c.x + (d.x - c.x) * t, c.y + (d.y - c.y) * t),
+        ];
+        expect(Math.hypot(p.x - q.x, p.y - q.y)).toBeGreaterThanOrEqual(away - 1e-9);
+      },
+    ),
+  );
 });

@@ -27,6 +27,11 @@ describe('what the schema has against a record', () => {
       `rooms/study.md:10:61 value-type 'width': expected a length such as 14'-6", got the number 3 | write 3' for feet, 3" for inches or 3 mm`,
     ],
     [`width: 3'-0"`, `width: 0"`, `rooms/study.md:10:61 length-unreadable '0"' is no size | write more than 0`],
+    [
+      `kind: door`,
+      `kind: cased, glass: plain`,
+      `rooms/study.md:10:38 door-fact D01 is neither window nor door, and says 'glass' | leave it out, or write kind: window`,
+    ],
     [`at: 3'-0"`, `at: -3'-0"`, `rooms/study.md:10:47 length-unreadable '-3'-0"' is less than nothing`],
     [
       `height: 6'-8"`,

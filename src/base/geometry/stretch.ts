@@ -38,3 +38,22 @@ export function stretchLess({ from, to }: Stretch, taken: readonly Stretch[]): r
 export function lengthOfStretches(stretches: readonly Stretch[]): number {
   return stretches.reduce((sum, { from, to }) => sum + to - from, 0);
 }
+
+/** How near two straight stretches come to each other, in feet; nothing where they cross. */
+export function stretchDistance([a, b]: readonly [Xy, Xy], [c, d]: readonly [Xy, Xy]): number {
+  if (areApart(a, b, c, d) && areApart(c, d, a, b)) return 0;
+  return Math.min(toStretch(a, [c, d]), toStretch(b, [c, d]), toStretch(c, [a, b]), toStretch(d, [a, b]));
+}
+
+/** Do `c` and `d` lie on different sides of the line through `a` and `b`? */
+function areApart(a: Xy, b: Xy, c: Xy, d: Xy): boolean {
+  const ahead = minus(b, a);
+  return cross(ahead, minus(c, a)) * cross(ahead, minus(d, a)) < 0;
+}
+
+function toStretch(point: Xy, [from, to]: readonly [Xy, Xy]): number {
+  const ahead = direction(from, to);
+  const off = minus(point, from);
+  const along = Math.min(Math.max(off.x * ahead.x + off.y * ahead.y, 0), distance(from, to));
+  return distance(point, { x: from.x + ahead.x * along, y: from.y + ahead.y * along });
+}

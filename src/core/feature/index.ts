@@ -9,6 +9,7 @@ import { boxOf, type FaceMark, type PlanMark } from './mark.js';
 import { niche } from './niche/index.js';
 import { stair } from './stair/index.js';
 import { timber } from './timber/index.js';
+import { wetPlace } from './wet-place/index.js';
 
 export * from './data.js';
 export * from './kind.js';
@@ -30,6 +31,7 @@ export const featureKinds: readonly FeatureKind<unknown>[] = [
   niche,
   halfWall,
   builtIn,
+  wetPlace,
 ];
 
 /** What a plan shows of a feature. */

@@ -98,7 +98,7 @@ export function stretchProblems(
 
 /** Footprint of something that goes `run` one way and is `width` wide, its bounding box's south-west corner at x, y. */
 export function footprint(
-  space: RoomSpace,
+  space: Pick<RoomSpace, 'corner'>,
   { x, y, go, run, width }: { x: Length; y: Length; go: Bearing; run: Length; width: Length },
 ): { readonly ring: Ring; readonly start: Xy; readonly ahead: Xy; readonly left: Xy } {
   const ahead = headings[go];

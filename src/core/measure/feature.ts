@@ -63,11 +63,12 @@ function roomSpace(room: Room, plan: Plan, { vaults, walls, voids }: RoomShell):
 }
 
 function outsideProblems(
-  { name, footprint }: FeatureMeasure,
+  { name, footprint: standing, outline }: FeatureMeasure,
   feature: FeatureRecord,
   room: Room,
   plan: Plan,
 ): readonly Problem[] {
+  const footprint = standing ?? outline;
   if (!footprint) return [];
   const patch = patchFrom(ringInFeet(footprint));
   const outside = patchArea(patch) - areaOf(intersect([plan.patch], patch));

@@ -39,9 +39,14 @@ export function openingsOf(
 }
 
 function ownOpening(record: OwnOpening): Placed {
-  const { mark, kind, wall, at, width, height, sill, to, hinge, swing, operation, door } = record;
+  const { mark, kind, wall, at, width, height, sill, to, hinge, swing, operation, door, glass } = record;
   const area = (feet(width) * feet(height)) as Area;
-  const sides = { ...(hinge ? { hinge } : {}), ...(swing === undefined ? {} : { swing }), ...(door && { door }) };
+  const sides = {
+    ...(hinge ? { hinge } : {}),
+    ...(swing === undefined ? {} : { swing }),
+    ...(door && { door }),
+    ...(glass && { glass }),
+  };
   return { mark, kind, wall, at, width, height, sill, to, own: true, area, record, operation, ...sides };
 }
 

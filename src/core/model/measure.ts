@@ -1,4 +1,4 @@
-import type { DoorFacts, Point, Opening, WallLean } from './room.js';
+import type { DoorFacts, Glass, Opening, Point, WallLean } from './room.js';
 import type { Area, Length, Volume } from '../../base/units/index.js';
 
 /** A closed outline, not repeating the first point. Counter-clockwise in its own x and y, unless said otherwise. */
@@ -236,6 +236,7 @@ export interface OpeningMeasure {
   readonly swing?: string;
   readonly operation: 'swing' | 'pocket' | 'sliding' | 'double' | 'fixed';
   readonly door?: DoorFacts;
+  readonly glass?: Glass;
 }
 
 export function isDownToFloor({ sill, floor = 0 as Length }: Pick<OpeningMeasure, 'sill' | 'floor'>): boolean {
@@ -252,6 +253,8 @@ export interface FeatureMeasure {
   readonly counts: readonly Count[];
   /** Taken off the floor. */
   readonly footprint?: Polygon;
+  /** Where it lies in plan, where it takes nothing off. */
+  readonly outline?: Polygon;
   /** Taken off the ceiling, by what reaches it. */
   readonly overhead?: Polygon;
   /** Part of a wall that it hides, from the floor or from `sill` up to `height` above the floor. */

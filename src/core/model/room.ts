@@ -206,9 +206,13 @@ export interface OwnOpening {
   readonly operation: 'swing' | 'pocket' | 'sliding' | 'double' | 'fixed';
   /** What a door is asked for beside its size. */
   readonly door?: DoorFacts;
+  /** Of a window, or a door with glass in it. */
+  readonly glass?: Glass;
   readonly note?: string;
   readonly path: Path;
 }
+
+export type Glass = 'plain' | 'tempered' | 'laminated';
 
 export const doorFunctions = ['passage', 'privacy', 'dummy', 'entry'] as const;
 

@@ -10,7 +10,11 @@ export function readOpenings(record: Checked<RawRoom>): Outcome<readonly Opening
   const openings = soundItems<RawOpening>(record, 'openings').map(({ raw, path }) => readOpening(raw, path));
   return {
     value: openings,
-    problems: openings.flatMap((opening) => [...doorProblems(opening, record), ...factProblems(opening, record)]),
+    problems: openings.flatMap((opening) => [
+      ...doorProblems(opening, record),
+      ...factProblems(opening, record),
+      ...glassProblems(opening, record),
+    ]),
   };
 }
 
@@ -33,6 +37,7 @@ function readOpening(raw: RawOpening, path: Path): Opening {
     ...(raw.swing !== undefined && { swing: raw.swing }),
     operation: operationOf(raw),
     ...doorOf(raw),
+    ...(raw.glass && { glass: raw.glass }),
     ...(raw.note !== undefined && { note: raw.note }),
     path,
   };
@@ -75,4 +80,12 @@ function factProblems(opening: Opening, { origin }: Checked<RawRoom>): readonly 
   return [
     problemAt(origin, [...opening.path, key], 'door-fact', message, { fix: 'leave it out, or write kind: door' }),
   ];
+}
+
+/** A cased or open opening has no pane. */
+function glassProblems(opening: Opening, { origin }: Checked<RawRoom>): readonly Problem[] {
+  if (opening.by === 'seen' || !opening.glass || opening.kind === 'door' || opening.kind === 'window') return [];
+  const message = `${opening.mark} is neither window nor door, and says 'glass'`;
+  const fix = 'leave it out, or write kind: window';
+  return [problemAt(origin, [...opening.path, 'glass'], 'door-fact', message, { fix })];
 }

@@ -117,7 +117,7 @@ function isMadeFor({ width, height }: OpeningMeasure, option: BookOption | undef
 }
 
 function openingRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, keys }: Context): OpeningRow | undefined {
-  const { mark, kind, wall, to, width, height, sill, area, operation } = opening;
+  const { mark, kind, wall, to, width, height, sill, area, operation, glass } = opening;
   if (kind === 'door') return undefined;
   return {
     mark,
@@ -131,6 +131,7 @@ function openingRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, key
     head: (sill + height) as Length,
     area,
     operation,
+    ...(glass && { glass }),
     trim: trimOf(byMark.get(mark) ?? [], look, keys),
     ...noteOf(opening),
   };

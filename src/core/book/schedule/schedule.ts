@@ -170,6 +170,7 @@ export interface OpeningRow {
   readonly head: Length;
   readonly area: Area;
   readonly operation: OpeningMeasure['operation'];
+  readonly glass?: NonNullable<OpeningMeasure['glass']>;
   readonly trim: readonly Trim[];
   readonly note?: string;
 }

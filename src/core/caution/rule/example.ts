@@ -14,7 +14,8 @@ export interface Example {
 /** Rooms by slug, of a house in climate zone 6B. */
 export type ExampleRooms = Readonly<Record<string, ExampleRoom>>;
 
-/** What of a room matters to a rule. The rest is plain: a living room on the main level with one wall, `north`, 9' high. */
+/** What of a room matters to a rule. The rest is plain: a living room of ten feet by ten on the main level, with
+ *  one wall, `north`, 9' high. */
 export interface ExampleRoom {
   readonly use?: RoomUse;
   readonly level?: 'main' | 'upper';
@@ -24,17 +25,19 @@ export interface ExampleRoom {
   readonly floor?: number;
   /** Square feet of floor under seven and under five feet of height or more. */
   readonly headroom?: { readonly sevenFeet: number; readonly fiveFeet: number };
-  /** By mark, in the north wall; a door of 2'-6" by 6'-8" unless said otherwise. The room it goes to has it too. */
+  /** By mark, in the north wall; a door of 2'-6" by 6'-8", a foot from its left end, unless said otherwise. The room it goes to has it too. */
   readonly openings?: Readonly<
     Record<
       string,
       {
         readonly kind?: OpeningMeasure['kind'];
         readonly to?: string;
+        readonly at?: string;
         readonly width?: string;
         readonly height?: string;
         readonly sill?: string;
         readonly function?: DoorFacts['function'];
+        readonly glass?: OpeningMeasure['glass'];
       }
     >
   >;

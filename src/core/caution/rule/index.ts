@@ -8,6 +8,9 @@ import { fullBedSupport } from './full-bed-support.js';
 import { guardAtDrop } from './guard-at-drop.js';
 import { guardOpening } from './guard-opening.js';
 import { headroom } from './headroom.js';
+import { glazingAtDoor } from './glazing-at-door.js';
+import { glazingAtStair } from './glazing-at-stair.js';
+import { glazingAtWater } from './glazing-at-water.js';
 import { handrail } from './handrail.js';
 import { hearthExtension } from './hearth-extension.js';
 import { hungTimber } from './hung-timber.js';
@@ -32,6 +35,9 @@ export const rules: readonly Rule[] = [
   onlyWayUp,
   escapeOpening,
   lowWindow,
+  glazingAtDoor,
+  glazingAtWater,
+  glazingAtStair,
   headroom,
   hearthExtension,
   combustibleNearFire,

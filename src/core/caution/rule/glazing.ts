@@ -1,0 +1,64 @@
+import {
+  between,
+  edges,
+  lengthOf,
+  pointInFeet,
+  ringInFeet,
+  stretchDistance,
+  type Xy,
+} from '../../../base/geometry/index.js';
+import type { Length } from '../../../base/units/index.js';
+import type { OpeningMeasure, Polygon } from '../../model/index.js';
+import { isFraming, tradesOf } from '../look-up.js';
+import type { HouseView, RoomView } from '../view.js';
+import type { Finding } from './rule.js';
+
+/** Glass that nothing says to be tempered or laminated. */
+export function isDoubtful({ glass }: OpeningMeasure): boolean {
+  return glass !== 'tempered' && glass !== 'laminated';
+}
+
+/** Windows of a room whose glass is in doubt and whose bottom is lower than `bottom` above its floor. */
+export function lowGlass({ measure }: RoomView, bottom: Length): readonly OpeningMeasure[] {
+  return measure.openings.filter(
+    (opening) => opening.kind === 'window' && isDoubtful(opening) && opening.sill < bottom,
+  );
+}
+
+/** `its glass is recorded as plain`. */
+export function glassWords({ glass }: OpeningMeasure): string {
+  return glass === undefined ? 'what its glass is, is not recorded' : `its glass is recorded as ${glass}`;
+}
+
+/** What is seen at a pane. Who sets the windows reads it. */
+export function paneFinding(
+  house: HouseView,
+  room: RoomView,
+  { mark, kind }: OpeningMeasure,
+  seen: string,
+  says: string,
+): Finding {
+  return {
+    room: room.slug,
+    place: mark,
+    placeText: `${kind === 'door' ? 'Door' : 'Window'} ${mark}`,
+    selections: [],
+    trades: tradesOf(house, isFraming),
+    seen,
+    says,
+    ask: 'the window and door supplier what was ordered, and the building office',
+  };
+}
+
+/** Where an opening lies in the plan, in feet. */
+export function openingLine({ measure }: RoomView, { wall, at, width }: OpeningMeasure): readonly [Xy, Xy] | undefined {
+  const found = measure.walls.find(({ id }) => id === wall);
+  if (!found || found.run === 0) return undefined;
+  const [from, to] = [pointInFeet(found.from), pointInFeet(found.to)];
+  return [between(from, to, at / found.run), between(from, to, (at + width) / found.run)];
+}
+
+/** How near a stretch of the plan comes to what stands there. */
+export function planDistance(line: readonly [Xy, Xy], outline: Polygon): Length {
+  return lengthOf(Math.min(...edges(ringInFeet(outline)).map((edge) => stretchDistance(line, edge))));
+}
