@@ -9,13 +9,13 @@ import {
   type Written,
 } from '../../src/core/caution/index.js';
 import { products, type Product, type ProductName } from '../../src/core/fact/index.js';
-import { pointsOf } from '../../src/base/geometry/index.js';
-import { flightOf, type Stair } from '../../src/core/feature/index.js';
-import { footprint } from '../../src/core/feature/place.js';
+import { distance, pointInFeet } from '../../src/base/geometry/index.js';
+import type { RoomSpace, Stair } from '../../src/core/feature/index.js';
+import { measure as measureStair } from '../../src/core/feature/stair/measure.js';
 import { measure as measureWetPlace } from '../../src/core/feature/wet-place/measure.js';
 import type { WetPlace } from '../../src/core/feature/wet-place/read.js';
 import type { Category, FeatureMeasure, OpeningMeasure } from '../../src/core/model/index.js';
-import { parseLength, type Area } from '../../src/base/units/index.js';
+import { feet, parseLength, type Area, type Length } from '../../src/base/units/index.js';
 import {
   category,
   feature,
@@ -68,7 +68,7 @@ function roomOf(slug: string, of: ExampleRoom, openings: readonly OpeningMeasure
       floor: surface('floor', floor),
       openings,
       voids: Object.entries(voids).map(([name, sides]) => hole(name, sides)),
-      features: Object.entries(features).map(([id, record]) => featureOf(id, record)),
+      features: Object.entries(features).map(([id, record]) => featureOf(id, record, len(height))),
       ...(headroom && {
         headroom: { sevenFeet: headroom.sevenFeet as Area, fiveFeet: headroom.fiveFeet as Area },
       }),
@@ -93,24 +93,32 @@ function openingsOf(openings: ExampleRoom['openings'] = {}): readonly OpeningMea
 function featureOf(
   id: string,
   { kind, ...record }: { readonly kind: string; readonly [key: string]: Written },
+  height: Length,
 ): FeatureMeasure {
   const { drop } = record;
   const data = measured(record);
-  const more = { ...(typeof drop === 'string' && { drop: len(drop) }), ...placeOf(kind, data) };
+  const more = { ...(typeof drop === 'string' && { drop: len(drop) }), ...placeOf(kind, data, height) };
   return feature(kind, id, data, more);
 }
 
-/** Where a feature lies in the plan, by its own kind's measure; the room's south-west corner is at nothing. */
-function placeOf(kind: string, data: unknown): Partial<FeatureMeasure> {
-  const space = { corner: { x: len('0"'), y: len('0"') } };
+/** What its own kind measures of a feature that lies in the plan, under a flat ceiling; the room's south-west corner is at nothing. */
+function placeOf(kind: string, data: unknown, height: Length): Partial<FeatureMeasure> {
+  const record = { kind, id: kind, name: kind, data, path: [] };
+  const nothing = { plan: [], walls: [], voids: [], origin: option({}).origin };
+  const space: RoomSpace = {
+    ...nothing,
+    corner: { x: len('0"'), y: len('0"') },
+    heightAt: () => height,
+    topAlong: (from, to) =>
+      [0, distance(pointInFeet(from), pointInFeet(to))].map((along) => ({ along, height: feet(height) })),
+  };
   if (kind === 'wet-place') {
-    const { outline } =
-      measureWetPlace(data as WetPlace, { kind, id: kind, name: kind, data, path: [] }, space).value ?? {};
+    const { outline } = measureWetPlace(data as WetPlace, record, space).value ?? {};
     return outline ? { outline } : {};
   }
   if (kind !== 'stair' || (data as Partial<Stair>).go === undefined) return {};
-  const stair = data as Stair;
-  return { footprint: pointsOf(footprint(space, { ...stair, run: flightOf(stair).run }).ring) };
+  const { footprint, headroom } = measureStair(data as Stair, record, space).value ?? {};
+  return { ...(footprint && { footprint }), ...(headroom && { headroom }) };
 }
 
 /** A record with its lengths as numbers. */

@@ -122,6 +122,52 @@ test('drop edge: one run of rail and the fall', () => {
   });
 });
 
+describe('headroom over a stair', () => {
+  // 14 risers of 7" over goings of 10" from x = 3' to the east, under two ceilings: flat 8' up to x = 6', from there a well.
+  const flight = {
+    kind: 'stair',
+    id: 'stair',
+    name: 'Stair',
+    rise: '98"',
+    risers: 14,
+    going: '10"',
+    width: `3'`,
+    go: 'east',
+  };
+  const over = (lowTo: string, well: string): FeatureMeasure['headroom'] =>
+    only(
+      measured({
+        shape: size(`20'`, `10'`),
+        ceiling: [
+          { name: 'Low', form: { form: 'flat', height: len(`8'`) }, over: strip(`0'`, lowTo), path: [] },
+          { name: 'Well', form: { form: 'flat', height: len(well) }, over: strip(lowTo, `20'`), path: [] },
+        ],
+        features: [{ ...flight, x: `3'`, y: `4'` }],
+      }),
+    ).headroom;
+  const strip = (from: string, to: string) =>
+    [
+      [from, `0'`],
+      [to, `0'`],
+      [to, `10'`],
+      [from, `10'`],
+    ].map(([x = '', y = '']) => ({ x: len(x), y: len(y) }));
+
+  test('is least where the low ceiling ends: 30" along the nosings are 28" high, 68" below it', () => {
+    const headroom = over(`5'-6"`, `20'`);
+    expect(headroom?.height).toBeCloseTo(len('68"'), -3);
+    expect(headroom?.along).toBeCloseTo(len('30"'), -3);
+  });
+
+  test('is least at the top where the well is low: 110" less 98"', () => {
+    expect(over(`3'-6"`, '110"')?.height).toBeCloseTo(len('12"'), -3);
+  });
+
+  test('is not known where no hole is recorded that the flight could go up through', () => {
+    expect(over(`19'`, `20'`)).toBeUndefined();
+  });
+});
+
 test('stair: 10 ft 6 in. in 17 risers, going 10 1/2 in.', () => {
   const raw = {
     kind: 'stair',

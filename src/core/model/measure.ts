@@ -267,6 +267,9 @@ export interface FeatureMeasure {
   }[];
   /** Height of a fall at its open edge. */
   readonly drop?: Length;
+  /** Of a flight: least height of the ceiling above the line of its nosings, and how far from its lowest nosing. Absent where the ceiling
+   *  as recorded leaves it no way up. */
+  readonly headroom?: { readonly height: Length; readonly along: Length };
   /** Facts for people: label and text with units. */
   readonly facts: readonly { readonly label: string; readonly text: string }[];
   /** The record's own figures as its kind reads them (lengths in nanometres), for drawings. */

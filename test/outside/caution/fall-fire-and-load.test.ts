@@ -60,6 +60,23 @@ published(
 
 published(
   {
+    what: 'headroom over a stair is not less than 6 ft 8 in',
+    source: 'IRC 2018 R311.7.2, jeffco.us/2095/Stairways',
+    mark: 'S',
+  },
+  () => {
+    const under = (height: string): RoomView => {
+      const stair = { rise: len('124"'), risers: 16, going: len('10"'), width: len('36"'), rails: 0, handrails: 1 };
+      const headroom = { height: len(height), along: len('30"') };
+      return room({ measure: { features: [feature('stair', 'stair', stair, { headroom })] } });
+    };
+    expect(seenBy('stair-headroom', under(`6'-8"`))).toHaveLength(0);
+    expect(seenBy('stair-headroom', under(`6'-7 15/16"`))).toHaveLength(1);
+  },
+);
+
+published(
+  {
     what: 'a ship ladder of risers 9 1/2 on treads of 5 inches may serve 200 sq ft alone, and not more',
     source: 'IRC 2018 R311.7.12 with its exception, codeoperative.net irc18_311.7.12.0',
     mark: 'S',

@@ -23,6 +23,7 @@ import { roughOpening } from './rough-opening.js';
 import type { Rule } from './rule.js';
 import { sheenOverLevel } from './sheen-over-level.js';
 import { soundAtBath } from './sound-at-bath.js';
+import { stairHeadroom } from './stair-headroom.js';
 import { textureBetweenRooms } from './texture-between-rooms.js';
 import { thermalBarrier } from './thermal-barrier.js';
 import { wetRoom } from './wet-room.js';
@@ -39,6 +40,7 @@ export const rules: readonly Rule[] = [
   glazingAtWater,
   glazingAtStair,
   headroom,
+  stairHeadroom,
   hearthExtension,
   combustibleNearFire,
   thermalBarrier,

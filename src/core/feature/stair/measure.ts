@@ -2,6 +2,7 @@ import {
   between,
   counterClockwise,
   lengthOf,
+  nearFeet,
   pointOf,
   pointsOf,
   type Ring,
@@ -27,6 +28,7 @@ export function measure(data: Stair, feature: FeatureRecord, space: RoomSpace): 
     why: count > 1 ? `${count} rails, each ${why}` : why,
   });
   const lines = railLines(data, ring, space);
+  const headroom = headroomOf(data, ring, space);
   const value: FeatureMeasure = {
     kind: 'stair',
     id: feature.id,
@@ -49,6 +51,7 @@ export function measure(data: Stair, feature: FeatureRecord, space: RoomSpace): 
     ],
     footprint: pointsOf(counterClockwise(ring)),
     covers: [],
+    ...(headroom && { headroom }),
     facts: [
       { label: 'Total rise', text: printLength(rise) },
       { label: 'Riser', text: `${data.risers} of ${printLength(riser)}` },
@@ -56,6 +59,7 @@ export function measure(data: Stair, feature: FeatureRecord, space: RoomSpace): 
       { label: 'Run', text: printLength(run) },
       { label: 'Width', text: printLength(width) },
       { label: 'Along the slope', text: printLength(slope) },
+      ...(headroom ? [{ label: 'Headroom', text: `${printLength(headroom.height)} over the nosings` }] : []),
     ],
   };
   return { value, problems: [] };
@@ -70,6 +74,26 @@ function railLines({ rails, railSide }: Stair, ring: Ring, space: RoomSpace): re
   const standing = rails === 2 ? names : railSide ? [railSide] : open;
   if (standing.length !== rails) return undefined;
   return standing.map((name) => ({ from: pointOf(sides[name][0]), to: pointOf(sides[name][1]) }));
+}
+
+/** Lines up the flight that are looked at, as shares of its width: both sides just within, where the ceiling of the flight counts and not that of
+ *  the room beside it, and the middle. */
+const sightLines = [0.001, 0.5, 0.999];
+
+/** Height of the ceiling over the line of the nosings, from the lowest to the floor above, at its least. A ceiling between straight breaks is
+ *  least at one of them. Where it comes down to the nosings, the hole that the flight goes up through is not recorded: nothing is known. */
+function headroomOf(data: Stair, ring: Ring, space: RoomSpace): FeatureMeasure['headroom'] {
+  const [leftFoot, rightFoot, rightTop, leftTop] = ring as readonly [Xy, Xy, Xy, Xy];
+  const riser = feet(data.rise) / data.risers;
+  const heights = sightLines.flatMap((share) =>
+    space
+      .topAlong(pointOf(between(leftFoot, rightFoot, share)), pointOf(between(leftTop, rightTop, share)))
+      .map(({ along, height }) => ({ along, clear: height - riser * (1 + along / feet(data.going)) })),
+  );
+  const [first, ...rest] = heights;
+  if (!first) return undefined;
+  const least = rest.reduce((low, one) => (one.clear < low.clear ? one : low), first);
+  return least.clear > nearFeet ? { height: lengthOf(least.clear), along: lengthOf(least.along) } : undefined;
 }
 
 /** Riser height = rise / risers; run = treads × going. The slope runs from the first nosing to the last, which is the floor
