@@ -3,7 +3,7 @@ const flow = [
   ['base/units'],
   ['base/problem'],
   ['base/geometry', 'base/svg', 'core/model', 'sheet'],
-  ['core/fact'],
+  ['core/fact', 'core/opening'],
   ['core/feature'],
   ['core/records'],
   ['core/measure'],

@@ -1,3 +1,4 @@
+import { shapeWords } from '../core/opening/index.js';
 import type { Sieved } from '../sheet/index.js';
 import {
   capital as capitalOf,
@@ -47,6 +48,8 @@ export const size = (value: number, unit: string): Own => printSize(value, unit)
 export const weightPer = (weight: { readonly pounds: number; readonly per: Unit }): Own =>
   printWeightPer(weight) as Own;
 export const length = (value: Length): Own => printLength(value) as Own;
+/** Nothing for a rectangle. */
+export const shape = (opening: Parameters<typeof shapeWords>[0]): Own => (shapeWords(opening) ?? '') as Own;
 export const lengthBeside = (value: Length): Own => printLengthBeside(value) as Own;
 export const area = (value: Area): Own => printArea(value) as Own;
 export const areaBeside = (value: Area): Own => printAreaBeside(value) as Own;

@@ -6,7 +6,7 @@ import type { Area, Length } from '../base/units/index.js';
 import type { HandoutOpening, HandoutPlace, HandoutRoom } from './handout.js';
 import { drawingsOf } from './room-drawings.js';
 import { onlyTrades } from '../core/records/index.js';
-import { area, areaBeside, joined, length, lengthBeside, own, told, type Own } from './own.js';
+import { area, areaBeside, joined, length, lengthBeside, own, shape, told, type Own } from './own.js';
 import { placeOf } from './places.js';
 import { shapeOf } from './shape.js';
 import { sieve, sieveName } from './sieve.js';
@@ -90,6 +90,7 @@ function sayOnce(places: readonly HandoutPlace[]): readonly HandoutPlace[] {
 /** `isOwn`: the trade works at the opening itself, not only on the wall around it; the plan says the rest. */
 function openingOf(opening: OpeningMeasure, room: BookRoom, { look }: Work, isOwn: boolean): HandoutOpening {
   const { mark, kind, wall, at, width, height, sill, to, record } = opening;
+  const shaped = opening.shape ? told`, ${shape(opening)}` : own('');
   const wallName = sieveName(room.measure.walls.find(({ id }) => id === wall)?.name ?? wall);
   const raised = sill === 0 ? own('') : told`, sill ${length(sill)}`;
   return {
@@ -97,7 +98,7 @@ function openingOf(opening: OpeningMeasure, room: BookRoom, { look }: Work, isOw
     kind: kinds[kind],
     at: isOwn ? told`${wallName}, ${length(at)} from the left` : wallName,
     to: to === 'outside' ? own('Outside') : sieveName(look.roomTitle(to)),
-    size: told`${length(width)} × ${length(height)}${raised}`,
+    size: told`${length(width)} × ${length(height)}${shaped}${raised}`,
     action: isOwn ? actionOf(opening, room, look.roomTitle) : own(''),
     note: record.by === 'own' ? sieve(record.note ?? '') : sieve(''),
   };

@@ -3,6 +3,7 @@ import { col, type Column, type Names } from '../sheet/index.js';
 import { capital, printLength } from '../base/units/index.js';
 import { schedule } from './schedule.js';
 import { finishOf, trimOf } from './scheduled.js';
+import { shapeOf } from './shape-of.js';
 
 const columns: readonly Column<DoorRow>[] = [
   col.mark('mark', 'Mark', ({ mark }) => mark, { width: 'fit' }),
@@ -10,6 +11,7 @@ const columns: readonly Column<DoorRow>[] = [
   col.room('to', 'To', ({ to }, names) => names.room(to), { width: 'short' }),
   col.length('width', 'Width, height', ({ width }) => width),
   col.length('height', 'Height', ({ height }) => height, { under: 'width' }),
+  col.words('shape', 'Shape', (row) => shapeOf(row), { under: 'width' }),
   col.length('leaf', 'Leaf, undercut', ({ thickness }) => thickness),
   col.length('undercut', 'Undercut', ({ undercut }) => undercut, { under: 'leaf' }),
   col.finish('door', 'Door', ({ door }, names) => finishOf(door, names), { width: 'long' }),

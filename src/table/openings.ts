@@ -1,6 +1,7 @@
 import type { OpeningRow } from '../core/book/index.js';
 import { col } from '../sheet/index.js';
 import { schedule } from './schedule.js';
+import { shapeOf } from './shape-of.js';
 import { trimOf } from './scheduled.js';
 
 const kinds = { window: 'Windows', cased: 'Cased openings', open: 'Open passages' } as const;
@@ -21,6 +22,7 @@ export const openings = schedule<OpeningRow>({
       col.room('to', 'To', ({ to }, names) => names.room(to), { width: 'words' }),
       col.length('width', 'Width', ({ width }) => width),
       col.length('height', 'Height', ({ height }) => height),
+      col.words('shape', 'Shape', (row) => shapeOf(row), { under: 'width' }),
       col.length('sill', 'Sill', ({ sill }) => (sill === 0 ? undefined : sill)),
       col.length('head', 'Head', ({ head }) => head),
       col.amount('area', 'Area, sq ft', ({ area }) => area),

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Caution, RoomView } from '../../src/core/caution/index.js';
+import type { OpeningMeasure } from '../../src/core/model/index.js';
 import { category, len, opening, option, room, seenBy, selection, wall } from './house.js';
 
 const doors = category(['rough-height', 'jamb'], { slug: 'door', layer: 'fixture', trade: 'joiner' });
@@ -41,6 +42,20 @@ describe('door head against ceiling and header', () => {
     );
     const clear = { openings: [opening()], walls: [sloped(`7'-4"`, `8'-4"`)] };
     expect(seenBy('door-under-slope', room({ selections: [door()], measure: clear }))).toHaveLength(0);
+  });
+
+  test('a raked head that follows the slope has the same room over all of it', () => {
+    // The ceiling rises 3" over the door as its head does, from 6'-5" to 6'-8": 8.2" and 9.2" are left.
+    const seen = (low: string, high: string, shape?: OpeningMeasure['shape']) => {
+      const measure = { openings: [opening(shape && { shape })], walls: [sloped(low, high)] };
+      return seenBy('door-under-slope', room({ selections: [door()], measure }));
+    };
+    const shape = { is: 'rake', low: 'left', to: len(`6'-5"`) } as const;
+    expect(seen(`7'`, `8'`, shape)[0]?.seen).toMatch(
+      /raked, 6'-5" at the left; the ceiling of .* down to 8 3\/16" above/u,
+    );
+    expect(seen(`7'-1"`, `8'-1"`, shape)).toHaveLength(0);
+    expect(seen(`7'-1"`, `8'-1"`)).toHaveLength(1);
   });
 
   test('a cased opening is recorded as framed: 6\'-8" and 6 1/2" is 7\'-2 1/2"', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { drawCeilingPlan, drawPlan, drawSwatch, printPalette } from '../../src/draw/index.js';
 import { svgText, type SvgNode } from '../../src/base/svg/index.js';
-import { closet, neighbours } from './rooms.js';
+import { chapel, closet, neighbours } from './rooms.js';
 import { drawWalls } from './walls.js';
 
 const base = { number: '110', name: 'Coat closet', palette: printPalette, neighbours };
@@ -25,6 +25,11 @@ describe('small drawings, reviewed by eye', () => {
     await expect(lines(drawCeilingPlan(closet(), { ...base, id: 'ceiling' }).svg)).toMatchFileSnapshot(
       'golden/closet-ceiling.svg',
     );
+  });
+
+  it('openings that are no rectangles', async () => {
+    const north = drawWalls(chapel(), { ...base, id: 'wall' }).find(({ id }) => id === 'wall-north');
+    await expect(lines(north!.svg)).toMatchFileSnapshot('golden/chapel-north.svg');
   });
 
   it('a swatch of knobs', async () => {

@@ -211,3 +211,5 @@ export const bowed = (): RoomMeasure =>
       { mark: 'D41', wall: 'corner', at: ft(3), width: ft(3), height: ft(7), hinge: 'left', swing: 'hall' },
     ],
   });
+
+export const oddRooms = { attic, bay, bowed, kitchen, stepped };

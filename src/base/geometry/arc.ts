@@ -1,4 +1,4 @@
-import { between, cross, direction, distance, minus, type Xy } from './xy.js';
+import { between, cross, direction, distance, minus, type Ring, type Xy } from './xy.js';
 
 /** A circular arc from one point to another, in feet. */
 export interface Arc {
@@ -29,11 +29,10 @@ export function arcBetween(from: Xy, to: Xy, rise: number): Arc {
   return { center, radius, turn: -4 * Math.atan((2 * rise) / chord) };
 }
 
-/** Rise of the lesser arc over a chord; undefined where the radius does not reach from end to end. */
-export function riseOf(radius: number, chord: number): number | undefined {
+/** Rise of the lesser arc over a chord, r − √(r² − (c/2)²), written so that flat arcs keep their digits. The radius is half the chord at least. */
+export function riseOf(radius: number, chord: number): number {
   const half = chord / 2;
-  if (radius < half) return undefined;
-  return radius - Math.sqrt(radius * radius - half * half);
+  return (half * half) / (radius + Math.sqrt(Math.max(0, radius * radius - half * half)));
 }
 
 export function arcLength({ radius, turn }: Arc): number {
@@ -47,7 +46,7 @@ export function arcPoints(from: Xy, to: Xy, arc: Arc): readonly PointAlong[] {
   const most = 2 * Math.acos(Math.max(0, 1 - tape / radius));
   const count = Math.max(3, Math.ceil(Math.abs(turn) / most));
   const step = turn / count;
-  const off = offArc(radius, Math.abs(turn), count);
+  const off = outsideOf(radius, Math.abs(turn), count);
   const start = minus(from, center);
   const points = Array.from({ length: count - 1 }, (_, index): PointAlong => {
     const angle = step * (index + 1);
@@ -61,14 +60,6 @@ export function arcPoints(from: Xy, to: Xy, arc: Arc): readonly PointAlong[] {
   return [{ ...from, along: 0 }, ...points, { ...to, along: arcLength(arc) }];
 }
 
-/** Radius of the points between: the fan of triangles from the center has the area of the sector. Its first and last triangle have one
- *  corner on the arc, the others none, so a quadratic gives it. */
-function offArc(radius: number, turn: number, count: number): number {
-  const sine = Math.sin(turn / count);
-  const [a, b, c] = [((count - 2) / 2) * sine, radius * sine, (-radius * radius * turn) / 2];
-  return (-b + Math.sqrt(b * b - 4 * a * c)) / (2 * a);
-}
-
 /** The two ends of a straight line, as those of an arc. */
 export function straightPoints(from: Xy, to: Xy): readonly PointAlong[] {
   return [
@@ -80,4 +71,46 @@ export function straightPoints(from: Xy, to: Xy): readonly PointAlong[] {
 /** Whether the turn from one direction to the next goes left, by more than rounding. */
 export function turnsLeft(before: readonly [Xy, Xy], after: readonly [Xy, Xy]): boolean {
   return cross(direction(...before), direction(...after)) > 1e-6;
+}
+
+/** A circle in a plane, in feet. */
+interface Circle {
+  readonly centre: Xy;
+  readonly radius: number;
+}
+
+/** No step of a curve turns further than this: at a radius of 3 feet its corners lie under 1/64" off the curve. */
+const mostTurn = Math.PI / 48;
+
+/**
+ * Corners of an arc, counter-clockwise by `sweep` radians from the angle `from`, without its two ends, which stay where they are. The
+ * corners lie so far outside the curve that what they enclose with the centre is what the arc does, r²·sweep/2: areas are those
+ * of the closed form. They are an even number, so that the middle of the arc is the middle of an edge and no corner lies beyond it.
+ */
+export function arcCorners({ centre, radius }: Circle, from: number, sweep: number): Ring {
+  const least = Math.max(3, Math.ceil(sweep / mostTurn - 1e-9));
+  const steps = least + (least % 2 === 0 ? 1 : 0);
+  const step = sweep / steps;
+  const out = outsideOf(radius, sweep, steps);
+  return Array.from({ length: steps - 1 }, (_, index) => onCircle(centre, out, from + (index + 1) * step));
+}
+
+/** Radius of the corners between the ends of an arc: two end triangles r·R·sin δ / 2 and n − 2 between them R²·sin δ / 2, of steps
+ *  δ = sweep/n, are together r²·sweep/2; R solves it. */
+function outsideOf(radius: number, sweep: number, steps: number): number {
+  const sine = Math.sin(sweep / steps);
+  const inner = (steps - 2) * sine;
+  return (radius * (Math.sqrt(sine * sine + inner * sweep) - sine)) / inner;
+}
+
+/** Corners of a whole circle, with its area πr²: none lies further out than the circle does to the east, north, west or south. */
+export function circleCorners({ centre, radius }: Circle): Ring {
+  const steps = Math.round((2 * Math.PI) / mostTurn);
+  const step = (2 * Math.PI) / steps;
+  const out = radius * Math.sqrt(step / Math.sin(step));
+  return Array.from({ length: steps }, (_, index) => onCircle(centre, out, (index + 0.5) * step));
+}
+
+function onCircle(centre: Xy, radius: number, angle: number): Xy {
+  return { x: centre.x + radius * Math.cos(angle), y: centre.y + radius * Math.sin(angle) };
 }

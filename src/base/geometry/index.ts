@@ -3,6 +3,7 @@ export * from './xy.js';
 export * from './arc.js';
 export * from './scale.js';
 export * from './ring.js';
+export * from './arc.js';
 export * from './stretch.js';
 export * from './patch.js';
 export * from './half-plane.js';

@@ -1,6 +1,6 @@
 import type { Profile } from './envelope.js';
-import { reversed, tidied } from './ring.js';
-import { nearFeet, type Patch, type Ring } from './xy.js';
+import { bounds, reversed, tidied } from './ring.js';
+import { edges, nearFeet, type Patch, type Ring } from './xy.js';
 
 /** Least and greatest height of a profile over a stretch; at a step on the stretch's end only the side within counts. */
 export function heightRange(profile: Profile, from: number, to: number): { least: number; greatest: number } {
@@ -13,6 +13,37 @@ export function heightRange(profile: Profile, from: number, to: number): { least
     greatest = Math.max(greatest, ...ends);
   }
   return { least, greatest };
+}
+
+/** Least height that is left between the top of an outline and a profile over it, and where along it, in the middle of several such places; negative where the
+ *  outline is above. At
+ *  a step of the profile within it the lower side counts. Both are straight between their corners, so that one of these has the least. */
+export function leastGap(profile: Profile, outline: Ring): { readonly gap: number; readonly along: number } {
+  const { west, east } = bounds(outline);
+  const stops = [
+    ...outline.map(({ x }) => x),
+    ...profile.map(({ along }) => along).filter((along) => along > west && along < east),
+  ];
+  const over = stretches(profile).filter(({ from, to }) => Math.min(to, east) - Math.max(from, west) >= nearFeet);
+  const found = stops.map((along) => ({ along, gap: lowestAt(over, along) - topOf(outline, along) }));
+  const gap = Math.min(...found.map((one) => one.gap));
+  const least = found.filter((one) => one.gap < gap + nearFeet).map(({ along }) => along);
+  return { gap, along: (Math.min(...least) + Math.max(...least)) / 2 };
+}
+
+function lowestAt(over: readonly Stretch[], along: number): number {
+  return over
+    .filter(({ from, to }) => along >= from - nearFeet && along <= to + nearFeet)
+    .reduce((least, { at }) => Math.min(least, at(along)), Infinity);
+}
+
+/** Highest place of an outline above a place along it. */
+export function topOf(outline: Ring, along: number): number {
+  return edges(outline).reduce((most, [a, b]) => {
+    if (along < Math.min(a.x, b.x) - nearFeet || along > Math.max(a.x, b.x) + nearFeet) return most;
+    const run = b.x - a.x;
+    return Math.max(most, Math.abs(run) < nearFeet ? Math.max(a.y, b.y) : a.y + ((b.y - a.y) * (along - a.x)) / run);
+  }, -Infinity);
 }
 
 /** The face from the floor up to a profile: x along it, y up. Empty when the profile has no height. */

@@ -116,6 +116,7 @@ export const codesByPage = {
     'opening-below-floor',
     'opening-past-wall',
     'opening-above-ceiling',
+    'opening-shape',
     'openings-overlap',
     'door-sill',
     'door-fact',

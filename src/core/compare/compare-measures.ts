@@ -1,5 +1,6 @@
 import type { BookRoom } from '../book/index.js';
 import { floorArea, type FeatureMeasure, type OpeningMeasure, type RoomMeasure } from '../model/index.js';
+import { shapeWords } from '../opening/index.js';
 import { printArea, printLength, type Area, type Length } from '../../base/units/index.js';
 import type { MeasureChange, PartChange, RoomChange } from './room-change.js';
 
@@ -129,13 +130,15 @@ function openingTexts({ measure }: BookRoom, roomName: (slug: string) => string)
 const kindWords = { door: 'door', window: 'window', cased: 'cased opening', open: 'opening' } as const;
 
 function openingFacts(
-  { kind, width, height, sill, wall, at, to, hinge, swing, operation }: OpeningMeasure,
+  { kind, width, height, shape, sill, wall, at, to, hinge, swing, operation }: OpeningMeasure,
   roomName: (slug: string) => string,
 ): [string, string][] {
+  const words = shape && shapeWords({ shape });
   const how = kind === 'door' && operation !== 'swing' ? `${operation} ` : '';
   return [
     ['kind', `${how}${kindWords[kind]}`],
     ['size', `${printLength(width)} × ${printLength(height)}`],
+    ...(words === undefined ? [] : [['shape', words] as [string, string]]),
     ...(sill === 0 ? [] : [['sill', `sill at ${printLength(sill)}`] as [string, string]]),
     ['place', `${wall} wall, ${printLength(at)} from its left corner`],
     ['to', `to ${roomName(to)}`],
@@ -181,6 +184,6 @@ function wallLook({ walls, openings, features }: RoomMeasure, id: string): unkno
 }
 
 /** What is drawn of an opening. Rooms behind it may have been renamed without changing the picture. */
-function openingLook({ mark, kind, wall, at, width, height, sill, hinge, operation }: OpeningMeasure): unknown {
-  return [mark, kind, wall, at, width, height, sill, hinge, operation];
+function openingLook({ mark, kind, wall, at, width, height, shape, sill, hinge, operation }: OpeningMeasure): unknown {
+  return [mark, kind, wall, at, width, height, shape, sill, hinge, operation];
 }

@@ -1,8 +1,21 @@
-import { areaOf, intersect, nearFeet, heightRange, lengthOf, type Profile } from '../../base/geometry/index.js';
+import {
+  areaOf,
+  heightRange,
+  intersect,
+  leastGap,
+  lengthOf,
+  nearFeet,
+  type Profile,
+} from '../../base/geometry/index.js';
 import type { Opening, OpeningMeasure, OwnOpening, Room } from '../model/index.js';
+import { flippedShape, openingArea, shapeWords } from '../opening/index.js';
 import { problemAt, type Outcome, type Problem, type ProblemCode } from '../../base/problem/index.js';
 import { feet, printLength, type Area, type Length } from '../../base/units/index.js';
+import { slackAround } from './tape.js';
 import { openingPatch, type WallShape } from './wall.js';
+
+/** 1/16" in feet: a head that follows a ceiling was taped as that was. */
+const tapeGap = 1 / 16 / 12;
 
 /** An opening with its sizes, seen from this room; its areas come with the wall. */
 type Placed = Omit<OpeningMeasure, 'areaOnWall'>;
@@ -39,18 +52,19 @@ export function openingsOf(
 }
 
 function ownOpening(record: OwnOpening): Placed {
-  const { mark, kind, wall, at, width, height, sill, to, hinge, swing, operation, door, glass } = record;
-  const area = (feet(width) * feet(height)) as Area;
+  const { mark, kind, wall, at, width, height, shape, sill, to, hinge, swing, operation, door, glass } = record;
+  const area = openingArea(record);
   const sides = {
     ...(hinge ? { hinge } : {}),
     ...(swing === undefined ? {} : { swing }),
     ...(door && { door }),
     ...(glass && { glass }),
   };
-  return { mark, kind, wall, at, width, height, sill, to, own: true, area, record, operation, ...sides };
+  const form = { width, height, ...(shape && { shape }) };
+  return { mark, kind, wall, at, ...form, sill, to, own: true, area, record, operation, ...sides };
 }
 
-/** Sizes from the room that records it; hinges change sides when seen from the other one. */
+/** Sizes from the room that records it; hinges and a raked head change sides when seen from the other one. */
 function seenOpening(
   record: Extract<Opening, { by: 'seen' }>,
   house: { readonly rooms: ReadonlyMap<string, Room> },
@@ -60,8 +74,11 @@ function seenOpening(
     (opening): opening is OwnOpening => opening.by === 'own' && opening.mark === record.mark,
   );
   if (!owner || !own) return undefined;
-  const { hinge, ...rest } = ownOpening(own);
-  const flipped = hinge ? { hinge: hinge === 'left' ? ('right' as const) : ('left' as const) } : {};
+  const { hinge, shape, ...rest } = ownOpening(own);
+  const flipped = {
+    ...(hinge && { hinge: hinge === 'left' ? ('right' as const) : ('left' as const) }),
+    ...(shape && { shape: flippedShape(shape) }),
+  };
   return { ...rest, ...flipped, wall: record.wall, at: record.at, to: owner.slug, own: false, record };
 }
 
@@ -91,6 +108,10 @@ function placeProblems(opening: Placed, wall: WallShape, { origin }: Room): read
     const message = `door ${mark} has a sill above the floor`;
     return problem('sill', 'door-sill', message, `the floor before it is at ${printLength(lengthOf(floor))}`);
   }
+  if (opening.shape)
+    return shapeUnderCeiling(opening, wall).flatMap(({ message, fix }) =>
+      problem('height', 'opening-above-ceiling', message, fix),
+    );
   const { least, greatest } = heightRange(wall.top, ...stretch);
   // A leaf is square and stays under the rake; anything else may be cut by it, but not wholly above it.
   const limit = opening.kind === 'door' ? least : greatest;
@@ -107,18 +128,38 @@ function floorBefore({ at, width }: Pick<Placed, 'at' | 'width'>, foot: Profile)
   return heightRange(foot, feet(at), feet(at) + feet(width)).greatest;
 }
 
+/** What has a shape of its own is made to it: nothing cuts it. */
+function shapeUnderCeiling(
+  opening: Placed,
+  wall: WallShape,
+): readonly { readonly message: string; readonly fix: string }[] {
+  const { gap, along } = leastGap(wall.top, openingPatch(opening).outline);
+  if (gap >= -tapeGap) return [];
+  const over = printLength(lengthOf(-gap));
+  const place = `${printLength(lengthOf(along))} from the left end of wall '${wall.name}'`;
+  const message = `${opening.mark}, ${shapeWords(opening) ?? ''}, is ${over} over the ceiling at ${place}`;
+  return [{ message, fix: `make it ${over} lower there: what has a shape of its own is not cut by the ceiling` }];
+}
+
 function overlapProblems(openings: readonly Placed[], { origin }: Room): readonly Problem[] {
   return openings.flatMap((opening, i) =>
     openings.slice(0, i).flatMap((earlier) => {
       if (earlier.wall !== opening.wall) return [];
       const across = overlap([earlier.at, earlier.width], [opening.at, opening.width]);
       const up = overlap([earlier.sill, earlier.height], [opening.sill, opening.height]);
-      if (across <= 0 || up <= 0) return [];
+      if (across <= 0 || up <= 0 || !shapesMeet(earlier, opening)) return [];
       const message = `${opening.mark} overlaps ${earlier.mark} in wall '${opening.wall}' by ${printLength(across)}`;
       const fix = `move it ${printLength(across)} along the wall`;
       return [problemAt(origin, [...opening.record.path, 'at'], 'openings-overlap', message, { fix })];
     }),
   );
+}
+
+/** Do two openings whose sizes overlap do so in their true shapes, by more than a tape can tell? */
+function shapesMeet(one: Placed, other: Placed): boolean {
+  if (!one.shape && !other.shape) return true;
+  const patch = openingPatch(other);
+  return areaOf(intersect([openingPatch(one)], patch)) > slackAround(patch);
 }
 
 function overlap([start, run]: readonly [number, number], [other, reach]: readonly [number, number]): Length {

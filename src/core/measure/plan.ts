@@ -112,8 +112,8 @@ function ringOf(sides: readonly LaidSide[]): Ring {
 function laidSides(corners: Ring, sides: readonly PlanSide[], isClockwise: boolean): readonly LaidSide[] {
   return sides.map((one, index) => {
     const [from, to] = endsOf(corners, index);
-    const rise = one.arc && arcRise(one.arc, distance(from, to));
-    if (!one.arc || rise === undefined) return { ...one, line: straightPoints(from, to) };
+    if (!one.arc) return { ...one, line: straightPoints(from, to) };
+    const rise = arcRise(one.arc, distance(from, to));
     const { bows } = one.arc;
     const arc = arcBetween(from, to, (bows === 'out') === isClockwise ? rise : -rise);
     const { center, radius } = arc;
@@ -121,8 +121,8 @@ function laidSides(corners: Ring, sides: readonly PlanSide[], isClockwise: boole
   });
 }
 
-/** In feet; undefined where a radius does not reach from end to end. */
-function arcRise(arc: WallArc, chord: number): number | undefined {
+/** In feet. */
+function arcRise(arc: WallArc, chord: number): number {
   return 'rise' in arc ? feet(arc.rise) : riseOf(feet(arc.radius), chord);
 }
 
@@ -240,7 +240,7 @@ function lengthProblems(corners: Ring, sides: readonly PlanSide[], room: Room): 
 function arcProblems(corners: Ring, sides: readonly PlanSide[], room: Room): readonly Problem[] {
   return sides.flatMap(({ name, arc, path }, index) => {
     const chord = distance(...endsOf(corners, index));
-    if (!arc || 'rise' in arc || arcRise(arc, chord) !== undefined) return [];
+    if (!arc || 'rise' in arc || feet(arc.radius) > chord / 2 - nearFeet) return [];
     const message = `an arc of ${printLength(arc.radius)} does not reach from end to end of wall '${name}', which is ${printLength(lengthOf(chord))}`;
     const fix = `${printLength(lengthOf(chord / 2))}, a half circle, is the least radius that does`;
     return [problemAt(room.origin, [...path, 'arc', 'radius'], 'arc-too-tight', message, { fix })];

@@ -31,6 +31,7 @@ import type {
   WallMeasure,
   WallPoint,
 } from '../model/index.js';
+import { outlineOf, type OpeningForm } from '../opening/index.js';
 import { feet, type Length } from '../../base/units/index.js';
 import type { Level } from './floor.js';
 import type { Bow, Plan } from './plan.js';
@@ -202,12 +203,8 @@ function wallName(name: string): string {
   return /wall/iu.test(title) ? title : `${title} wall`;
 }
 
-/** The opening on its wall: x from the wall's left end, y up from the floor. */
-export function openingPatch({
-  at,
-  sill,
-  width,
-  height,
-}: Pick<OpeningMeasure, 'at' | 'sill' | 'width' | 'height'>): Patch {
-  return rectangle(feet(at), feet(sill), feet(width), feet(height));
+/** The opening on its wall in its true shape: x from the wall's left end, y up from the floor. */
+export function openingPatch({ at, sill, ...form }: OpeningForm & Pick<OpeningMeasure, 'at' | 'sill'>): Patch {
+  const [left, bottom] = [feet(at), feet(sill)];
+  return { outline: outlineOf(form).map(({ x, y }) => ({ x: left + x, y: bottom + y })), holes: [] };
 }

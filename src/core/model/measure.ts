@@ -1,4 +1,4 @@
-import type { DoorFacts, Glass, Opening, Point, WallLean } from './room.js';
+import type { DoorFacts, Glass, Opening, OpeningShape, Point, WallLean } from './room.js';
 import type { Area, Length, Volume } from '../../base/units/index.js';
 
 /** A closed outline, not repeating the first point. Counter-clockwise in its own x and y, unless said otherwise. */
@@ -221,6 +221,8 @@ export interface OpeningMeasure {
   readonly at: Length;
   readonly width: Length;
   readonly height: Length;
+  /** As seen from this room; absent: a rectangle. */
+  readonly shape?: OpeningShape;
   readonly sill: Length;
   /** Height of the floor before it, where that is not level with the rest of the room's. */
   readonly floor?: Length;

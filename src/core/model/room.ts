@@ -195,6 +195,8 @@ export interface OwnOpening {
   readonly at: Length;
   readonly width: Length;
   readonly height: Length;
+  /** Absent: a rectangle. */
+  readonly shape?: OpeningShape;
   /** Height of the bottom above the floor; 0 for doors. */
   readonly sill: Length;
   /** The room on the other side, or `outside`. */
@@ -213,6 +215,17 @@ export interface OwnOpening {
 }
 
 export type Glass = 'plain' | 'tempered' | 'laminated';
+
+/** What an opening is where it is no rectangle. It fills its width and height: an arch has its crown at that height, and a rake
+ *  its higher side. */
+export type OpeningShape =
+  /** Width and height are the diameter. */
+  | { readonly is: 'round' }
+  /** A part of a circle, half of it at most, over upright sides. */
+  | { readonly is: 'arch'; readonly rise: Length }
+  | { readonly is: 'arch'; readonly radius: Length }
+  /** `low` is its lower side, facing the opening from the room, and `to` the height there. */
+  | { readonly is: 'rake'; readonly low: 'left' | 'right'; readonly to: Length };
 
 export const doorFunctions = ['passage', 'privacy', 'dummy', 'entry'] as const;
 

@@ -4,18 +4,23 @@ import type { Length } from '../../base/units/index.js';
 import { soundItems, type Checked } from './checked-record.js';
 import { passed, readDimension, readLength } from './formats.js';
 import type { RawOpening, RawOwnOpening, RawRoom } from './raw/room.js';
+import { readShapeOf, shapeProblems } from './read-opening-shape.js';
 
 /** Openings of a room that the schema has passed. */
 export function readOpenings(record: Checked<RawRoom>): Outcome<readonly Opening[]> {
-  const openings = soundItems<RawOpening>(record, 'openings').map(({ raw, path }) => readOpening(raw, path));
-  return {
-    value: openings,
-    problems: openings.flatMap((opening) => [
-      ...doorProblems(opening, record),
-      ...factProblems(opening, record),
-      ...glassProblems(opening, record),
-    ]),
-  };
+  const shapes: Problem[] = [];
+  const openings = soundItems<RawOpening>(record, 'openings').flatMap(({ raw, path }) => {
+    const wrong = 'recorded-in' in raw ? [] : shapeProblems(raw, path, record.origin);
+    shapes.push(...wrong);
+    // A shape that its size does not hold would be measured as another one.
+    return wrong.length > 0 ? [] : [readOpening(raw, path)];
+  });
+  const problems = openings.flatMap((opening) => [
+    ...doorProblems(opening, record),
+    ...factProblems(opening, record),
+    ...glassProblems(opening, record),
+  ]);
+  return { value: openings, problems: [...shapes, ...problems] };
 }
 
 function readOpening(raw: RawOpening, path: Path): Opening {
@@ -23,6 +28,7 @@ function readOpening(raw: RawOpening, path: Path): Opening {
   if ('recorded-in' in raw) {
     return { by: 'seen', mark: raw.mark, recordedIn: raw['recorded-in'], wall: raw.wall, at, path };
   }
+  const shape = raw.shape && readShapeOf(raw.shape);
   return {
     by: 'own',
     mark: raw.mark,
@@ -31,6 +37,7 @@ function readOpening(raw: RawOpening, path: Path): Opening {
     at,
     width: passed(readDimension(raw.width)),
     height: passed(readDimension(raw.height)),
+    ...(shape && { shape }),
     sill: raw.sill === undefined ? (0 as Length) : passed(readLength(raw.sill)),
     to: raw.to,
     ...(raw.hinge && { hinge: raw.hinge }),

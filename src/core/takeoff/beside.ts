@@ -7,6 +7,7 @@ import {
   type RoomMeasure,
   type WallMeasure,
 } from '../model/index.js';
+import { sidesOf } from '../opening/index.js';
 import { feet, type Length } from '../../base/units/index.js';
 import { hingesFor } from './arithmetic/index.js';
 import type { Place } from './places.js';
@@ -40,11 +41,14 @@ function outsideCorners(of: ReadonlySet<string>, { walls, openings }: RoomMeasur
     const next = walls[(index + 1) % walls.length];
     return next && of.has(wall.id) && turnsAway(wall, next) ? lower(endOf(wall), startOf(next)) : 0;
   });
-  const around = openings.map((opening) => {
-    const { kind, wall, width, height } = opening;
-    return kind === 'open' && of.has(wall) ? 2 * feet(height) + (isDownToFloor(opening) ? 1 : 2) * feet(width) : 0;
-  });
+  const around = openings.map((opening) => (opening.kind === 'open' && of.has(opening.wall) ? cornersOf(opening) : 0));
   return [...turns, ...around].reduce((sum, length) => sum + length, 0);
+}
+
+/** Down to the floor it has no corner at its foot. */
+function cornersOf(opening: OpeningMeasure): number {
+  const { head, left, right, sill } = sidesOf(opening);
+  return head + left + right + (isDownToFloor(opening) ? 0 : sill);
 }
 
 /** Walls are walked clockwise from above: at an outside corner the walk turns left. No corner is where no wall stands. */

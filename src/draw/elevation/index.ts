@@ -1,5 +1,6 @@
 import type { DrawnGuard, DrawnRoom } from '../../core/book/index.js';
-import { wallFoot, type RoomMeasure, type WallMeasure } from '../../core/model/index.js';
+import { wallFoot, type OpeningMeasure, type RoomMeasure, type WallMeasure } from '../../core/model/index.js';
+import { shapeWords, springingOf } from '../../core/opening/index.js';
 import type { Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
@@ -159,11 +160,7 @@ function drawHeights(
   const first = wall.top[0]!.height;
   const last = wall.top.at(-1)!.height;
   const peak = Math.max(...wall.top.map(({ height }) => height));
-  const levels = unique([
-    0,
-    first,
-    ...openings.flatMap((opening) => [opening.sill, opening.sill + opening.height]).filter((level) => level < first),
-  ]);
+  const levels = unique([0, first, ...openings.flatMap(levelsOf).filter((level) => level < first)]);
   let left = reach.left - 11;
   const edge = at(0, 0)[0];
   const onLeft = (stops: readonly number[]): Spot[] => stops.map((stop) => [edge, at(0, stop)[1]]);
@@ -190,6 +187,13 @@ function drawHeights(
   }
 }
 
+/** Of an arch also where it springs, so that its rise stands in the string; of a raked head its lower end. */
+function levelsOf(opening: OpeningMeasure): readonly number[] {
+  const { sill, height } = opening;
+  const springing = springingOf(opening);
+  return [sill, sill + height, ...(springing === undefined ? [] : [sill + springing])];
+}
+
 function unique(stops: readonly number[]): number[] {
   return [...stops]
     .sort((a, b) => a - b)
@@ -202,7 +206,7 @@ function describe(measure: RoomMeasure, wall: WallMeasure, { name, openTo, finis
   const openings = measure.openings.filter((opening) => opening.wall === wall.id);
   const seen = openings.map(
     (opening) =>
-      `${opening.mark}, ${opening.kind}, ${lengthText(opening.width)} by ${lengthText(opening.height)}${opening.sill > 0 ? `, sill at ${lengthText(opening.sill)}` : ''}`,
+      `${opening.mark}, ${opening.kind}, ${lengthText(opening.width)} by ${lengthText(opening.height)}${opening.shape ? `, ${shapeWords(opening) ?? ''}` : ''}${opening.sill > 0 ? `, sill at ${lengthText(opening.sill)}` : ''}`,
   );
   const features = measure.features
     .filter((feature) => feature.covers.some((cover) => cover.wall === wall.id))

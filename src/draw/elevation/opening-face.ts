@@ -1,46 +1,92 @@
+import { topOf } from '../../base/geometry/index.js';
+import { feet, fromFeet, type Length } from '../../base/units/index.js';
 import { isDownToFloor, type OpeningMeasure } from '../../core/model/index.js';
+import { grown, outlineOf, type OpeningForm } from '../../core/opening/index.js';
 import type { Spot } from '../convex.js';
 import { lengthText } from '../length-text.js';
 import { drawMark } from '../mark.js';
 import { sizes } from '../pen.js';
 import { corners, topAt, underTop, type ElevationFrame } from './frame.js';
 
-const casing = 3.5 * 25_400_000;
+const casing = (3.5 * 25_400_000) as Length;
 const frameWidth = 2 * 25_400_000;
 
 /** An opening as seen from the room: casing, leaf or sash, dashes that meet at the hinges. */
 export function drawOpeningFace(frame: ElevationFrame, opening: OpeningMeasure): void {
   const { sheet } = frame;
-  const [left, right, bottom, top] = [
-    opening.at,
-    opening.at + opening.width,
-    opening.sill,
-    opening.sill + opening.height,
-  ];
   if (opening.kind !== 'open') {
-    const { wall } = frame;
-    const foot = isDownToFloor(opening) ? bottom : Math.max(opening.floor ?? 0, bottom - casing);
-    const sides = [Math.max(0, left - casing), Math.min(wall.run, right + casing)] as const;
-    const head = Math.min(top + casing, topAt(wall, sides[0]), topAt(wall, sides[1]));
-    if (head > foot)
-      sheet.polygon(corners(frame, sides[0], foot, sides[1], head), {
-        pen: 'hair',
-        color: 'ink',
-        fill: 'paper',
-        layer: 'fine',
-      });
+    const around = casingOutline(frame, opening);
+    if (around.length > 2) sheet.polygon(around, { pen: 'hair', color: 'ink', fill: 'paper', layer: 'fine' });
   }
   const isGlass = isGlazed(opening);
   const fill = isGlass ? 'glass' : opening.kind === 'door' ? 'paper' : 'tone';
-  sheet.polygon(underTop(frame, left, bottom, right, top), { pen: 'object', fill, layer: 'object' });
-  if (isGlass) drawSash(frame, left, right, bottom, top);
+  sheet.polygon(openingOutline(frame, opening), { pen: 'object', fill, layer: 'object' });
+  if (isGlass) drawSash(frame, opening);
   else if (opening.kind === 'door') drawLeaves(frame, opening);
 }
 
-/** Mark and size in the opening, else near it. Returns what found no place. */
-export function labelOpening({ sheet, at, wall }: ElevationFrame, opening: OpeningMeasure): string[] {
+/** As much of it as the ceiling leaves. */
+function openingOutline(frame: ElevationFrame, opening: OpeningMeasure): Spot[] {
+  const { at, width, sill, height, shape } = opening;
+  return shape ? shaped(frame, opening, at, sill) : underTop(frame, at, sill, at + width, sill + height);
+}
+
+/** Of a rectangle and of any other shape, within the wall; a door's legs stand on the floor. */
+function casingOutline(frame: ElevationFrame, opening: OpeningMeasure): Spot[] {
+  const { wall } = frame;
+  const { at, width, sill, height } = opening;
+  if (opening.shape) return shaped(frame, grown(opening, casing), at - casing, sill - casing, footOf(opening));
+  const [left, right, bottom, top] = [at, at + width, sill, sill + height];
+  const foot = Math.max(footOf(opening), isDownToFloor(opening) ? bottom : bottom - casing);
+  const sides = [Math.max(0, left - casing), Math.min(wall.run, right + casing)] as const;
+  const head = Math.min(top + casing, topAt(wall, sides[0]), topAt(wall, sides[1]));
+  return head > foot ? corners(frame, sides[0], foot, sides[1], head) : [];
+}
+
+/** What casing goes down to: the floor, or the sill where the opening stands on it. */
+function footOf(opening: OpeningMeasure): Length {
+  return isDownToFloor(opening) ? opening.sill : (opening.floor ?? (0 as Length));
+}
+
+/** A shape with its lower left corner there, pressed into what the wall has from `foot` up. */
+function shaped({ wall, at }: ElevationFrame, form: OpeningForm, left: number, bottom: number, foot = 0): Spot[] {
+  return outlineOf(form).map(({ x, y }) => {
+    const along = Math.min(wall.run, Math.max(0, left + fromFeet(x)));
+    return at(along, Math.max(foot, Math.min(bottom + fromFeet(y), topAt(wall, along))));
+  });
+}
+
+/** Mark and size in the opening, else near it, and what a shape has beside them. Returns what found no place. */
+export function labelOpening(frame: ElevationFrame, opening: OpeningMeasure): string[] {
+  return [...labelSize(frame, opening), ...labelShape(frame, opening)];
+}
+
+/** Where its size does not say it: `rise 8"`, near the crown. */
+function labelShape(
+  { sheet, at, wall }: ElevationFrame,
+  { mark, at: left, width, sill, height, shape }: OpeningMeasure,
+): string[] {
+  if (!shape || shape.is === 'round') return [];
+  const words =
+    shape.is === 'rake'
+      ? `${lengthText(shape.to)} ${shape.low}`
+      : 'rise' in shape
+        ? `rise ${lengthText(shape.rise)}`
+        : `radius ${lengthText(shape.radius)}`;
+  const [x, head] = at(left + width / 2, sill + height);
+  const drops = shape.is === 'rake' ? [24, 34, 44, -9] : [-9, -17, 12, 20];
+  const ceiling = at(0, topAt(wall, left + width / 2))[1];
+  const spots = drops.map((drop): Spot => [x, head + drop]).filter((spot) => spot[1] > ceiling + 8);
+  const isPut = sheet.tryWrite(spots, words, { size: sizes.note, color: 'muted' });
+  return isPut ? [] : [`${mark}: ${words}`];
+}
+
+function labelSize({ sheet, at, wall }: ElevationFrame, opening: OpeningMeasure): string[] {
   const middle = opening.at + opening.width / 2;
-  const size = `${lengthText(opening.width)} × ${lengthText(opening.height)}`;
+  const isRound = opening.shape?.is === 'round';
+  const size = isRound
+    ? `${lengthText(opening.width)} round`
+    : `${lengthText(opening.width)} × ${lengthText(opening.height)}`;
   const ground = isGlazed(opening) ? 'glass' : opening.kind === 'door' ? 'paper' : 'tone';
   const missing: string[] = [];
   const [x, y] = at(middle, opening.sill + opening.height * 0.56);
@@ -93,23 +139,32 @@ function isGlazed(opening: OpeningMeasure): boolean {
   return opening.kind === 'window' || (opening.kind === 'door' && opening.operation === 'fixed');
 }
 
-function drawSash(frame: ElevationFrame, left: number, right: number, bottom: number, top: number): void {
-  const edge = Math.min(frameWidth, (right - left) / 8, (top - bottom) / 8);
-  frame.sheet.polygon(corners(frame, left + edge, bottom + edge, right - edge, top - edge), {
-    pen: 'hair',
-    color: 'ink',
-    layer: 'object',
-  });
+function drawSash(frame: ElevationFrame, opening: OpeningMeasure): void {
+  const { at, width, sill, height } = opening;
+  const [left, right, bottom, top] = [at, at + width, sill, sill + height];
+  const edge = Math.round(Math.min(frameWidth, width / 8, height / 8)) as Length;
+  const inner = opening.shape
+    ? shaped(frame, grown(opening, -edge as Length), left + edge, bottom + edge)
+    : corners(frame, left + edge, bottom + edge, right - edge, top - edge);
+  frame.sheet.polygon(inner, { pen: 'hair', color: 'ink', layer: 'object' });
+  if (opening.shape?.is === 'round') return;
   // Wide windows come as more than one unit.
   const units = Math.min(4, Math.max(1, Math.round((right - left) / (3.2 * 304_800_000))));
   for (let index = 1; index < units; index++) {
     const along = left + ((right - left) * index) / units;
-    frame.sheet.polyline([frame.at(along, bottom), frame.at(along, top)], {
+    frame.sheet.polyline([frame.at(along, bottom), frame.at(along, headAt(opening, along))], {
       pen: 'fine',
       layer: 'object',
       quiet: true,
     });
   }
+}
+
+/** Height of the opening's own top there. */
+function headAt(opening: OpeningMeasure, along: number): number {
+  const { at, sill, height, shape } = opening;
+  if (!shape) return sill + height;
+  return sill + fromFeet(topOf(outlineOf(opening), feet((along - at) as Length)));
 }
 
 function drawLeaves(frame: ElevationFrame, opening: OpeningMeasure): void {
@@ -123,18 +178,26 @@ function drawLeaves(frame: ElevationFrame, opening: OpeningMeasure): void {
   const middle = (left + right) / 2;
   const half = (bottom + top) / 2;
   const hinges = (open: number, hinge: number): void =>
-    sheet.polyline([at(open, top), at(hinge, half), at(open, bottom)], {
+    sheet.polyline([at(open, headAt(opening, open)), at(hinge, half), at(open, bottom)], {
       pen: 'hair',
       dash: 'hidden',
       layer: 'object',
       quiet: true,
     });
   if (opening.operation === 'double') {
-    sheet.polyline([at(middle, bottom), at(middle, top)], { pen: 'fine', layer: 'object', quiet: true });
+    sheet.polyline([at(middle, bottom), at(middle, headAt(opening, middle))], {
+      pen: 'fine',
+      layer: 'object',
+      quiet: true,
+    });
     hinges(middle, left);
     hinges(middle, right);
   } else if (opening.operation === 'sliding') {
-    sheet.polyline([at(middle, bottom), at(middle, top)], { pen: 'fine', layer: 'object', quiet: true });
+    sheet.polyline([at(middle, bottom), at(middle, headAt(opening, middle))], {
+      pen: 'fine',
+      layer: 'object',
+      quiet: true,
+    });
     drawArrow(frame, left + opening.width * 0.12, left + opening.width * 0.38, bottom + opening.height * 0.2);
   } else if (opening.operation === 'pocket') {
     drawArrow(

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { fromInches } from '../../../src/base/units/index.js';
+import { shapeOf } from '../../../src/table/shape-of.js';
 import { twoRooms } from './house.js';
 
 const door = '{ at: D02, category: door, chosen: panel }';
@@ -35,6 +36,15 @@ describe('a door', () => {
 
 test('a wall is not known without studs', () => {
   expect(twoRooms({ study: [door], studs: '' }).doors[0]?.jamb).toEqual({ made: fromInches(4.5625) });
+});
+
+test('an arched door says so in its schedule, in words and with the figure of its record', () => {
+  const { doors } = twoRooms({
+    study: [door],
+    door: `width: 2'-6", height: 6'-8", hinge: left, swing: hall, shape: { arch: { rise: 8" } }`,
+  });
+  expect(doors[0]?.shape).toEqual({ is: 'arch', rise: fromInches(8) });
+  expect(doors.map(shapeOf)).toEqual(['Arched, rise 8"']);
 });
 
 test('an opening higher than the door is made has no rough opening yet', () => {

@@ -65,7 +65,7 @@ function doorRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, setOf,
   const hardware = on.find(({ category }) => carries(look.category(category), 'door-hardware', 'backset'));
   const shown = hardware && scheduled(hardware, look);
   const set = shown?.option === undefined ? undefined : setOf.get(`${shown.option} ${opening.mark}`);
-  const { mark, wall, to, width, height, operation, hinge, swing } = opening;
+  const { mark, wall, to, width, height, shape, operation, hinge, swing } = opening;
   const [thickness, core] = [factOf(option, 'door', 'leaf'), factOf(option, 'door', 'core')];
   const [face, panels] = [factOf(option, 'door', 'face'), factOf(option, 'door', 'panels')];
   const madeHeight = factOf(option, 'door', 'height');
@@ -85,6 +85,7 @@ function doorRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, setOf,
     to,
     width,
     height,
+    ...(shape && { shape }),
     ...(thickness !== undefined && { thickness }),
     ...(door && { door: scheduled(door, look) }),
     ...(face !== undefined && { face }),
@@ -117,7 +118,7 @@ function isMadeFor({ width, height }: OpeningMeasure, option: BookOption | undef
 }
 
 function openingRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, keys }: Context): OpeningRow | undefined {
-  const { mark, kind, wall, to, width, height, sill, area, operation, glass } = opening;
+  const { mark, kind, wall, to, width, height, shape, sill, area, operation, glass } = opening;
   if (kind === 'door') return undefined;
   return {
     mark,
@@ -127,6 +128,7 @@ function openingRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, key
     to,
     width,
     height,
+    ...(shape && { shape }),
     sill,
     head: (sill + height) as Length,
     area,

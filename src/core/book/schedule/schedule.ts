@@ -1,4 +1,4 @@
-import type { DoorFacts, OpeningMeasure, ScheduleColumn } from '../../model/index.js';
+import type { DoorFacts, OpeningMeasure, OpeningShape, ScheduleColumn } from '../../model/index.js';
 import type { Rail, StockCount } from '../../takeoff/index.js';
 import type { Area, Length } from '../../../base/units/index.js';
 
@@ -106,6 +106,8 @@ export interface DoorRow {
   readonly to: string;
   readonly width: Length;
   readonly height: Length;
+  /** Of the opening and its leaf; absent: a rectangle. */
+  readonly shape?: OpeningShape;
   /** Of the leaf. */
   readonly thickness?: Length;
   readonly door?: Scheduled;
@@ -165,6 +167,8 @@ export interface OpeningRow {
   readonly to: string;
   readonly width: Length;
   readonly height: Length;
+  /** Absent: a rectangle. */
+  readonly shape?: OpeningShape;
   readonly sill: Length;
   /** Top of the opening above the floor of `room`. */
   readonly head: Length;

@@ -1,6 +1,7 @@
 import { factOf } from '../../fact/index.js';
-import { heightRange, lengthOf } from '../../../base/geometry/index.js';
+import { leastGap, lengthOf } from '../../../base/geometry/index.js';
 import type { OpeningMeasure } from '../../model/index.js';
+import { outlineOf, shapeWords } from '../../opening/index.js';
 import { feet, fromInches, printLength, type Length } from '../../../base/units/index.js';
 import { isFraming, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView } from '../view.js';
@@ -40,14 +41,14 @@ export const doorUnderSlope: Rule = {
 };
 
 function headOf(house: HouseView, room: RoomView, opening: OpeningMeasure): readonly Finding[] {
-  const { kind, wall, at, width, sill, height, mark } = opening;
+  const { kind, wall, at, sill, height, mark } = opening;
   const standing = room.measure.walls.find(({ id, openTo }) => id === wall && openTo === undefined);
   if (!standing || (kind !== 'door' && kind !== 'cased')) return [];
   const top = standing.top.map((point) => ({ along: feet(point.along), height: feet(point.height) }));
-  const ceiling = lengthOf(heightRange(top, feet(at), feet(at) + feet(width)).least);
+  const outline = outlineOf(opening).map(({ x, y }) => ({ x: feet(at) + x, y: feet(sill) + y }));
+  const left = lengthOf(leastGap(top, outline).gap);
   const door = doorAt(house, room, opening);
   const rough = roughAbove(kind, door && factOf(door.option, 'door', 'rough-height'));
-  const left = (ceiling - sill - height) as Length;
   const wanted = (rough + head.header + head.plates) as Length;
   if (left >= wanted) return [];
   const name = `${kind === 'door' ? 'Door' : 'Cased opening'} ${mark}`;
@@ -58,11 +59,19 @@ function headOf(house: HouseView, room: RoomView, opening: OpeningMeasure): read
       placeText: name,
       selections: door ? [door.selection.id] : [],
       trades: [...new Set([...tradesOf(house, isFraming), ...(door ? [door.selection.category.trade] : [])])],
-      seen: `${name} is ${printLength(height)} high; over it the ceiling of ${room.name} is at ${printLength(ceiling)}, ${printLength(left)} above the head.`,
+      seen: `${name} is ${printLength(height)} high${over(opening, room, left)}`,
       says: `A framed head with the least header takes ${printLength(wanted)}: ${rough > 0 ? `${printLength(rough)} for the rough opening, ` : ''}${printLength(head.header)} of header and ${printLength(head.plates)} of plates. A wall that carries nothing may do with less.`,
       ask: 'the framer, and the structural engineer when the wall carries',
     },
   ];
+}
+
+function over({ sill, height, ...opening }: OpeningMeasure, { name }: RoomView, left: Length): string {
+  const shape = shapeWords(opening);
+  if (shape !== undefined)
+    return `, ${shape}; the ceiling of ${name} comes down to ${printLength(left)} above its head.`;
+  const ceiling = printLength((sill + height + left) as Length);
+  return `; over it the ceiling of ${name} is at ${ceiling}, ${printLength(left)} above the head.`;
 }
 
 /** A cased opening is recorded as it is framed. */

@@ -1,5 +1,5 @@
 import type { OpeningMeasure } from '../../model/index.js';
-import { feet, fromInches, printArea, printLength, type Area } from '../../../base/units/index.js';
+import { fromInches, printArea, printLength, type Area } from '../../../base/units/index.js';
 import type { RoomView } from '../view.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
@@ -57,9 +57,9 @@ function wayOut(room: RoomView): readonly Finding[] {
 }
 
 /** As drawn: what is clear is less. */
-function mayServe({ kind, width, height, sill }: OpeningMeasure): boolean {
+function mayServe({ kind, width, height, sill, area }: OpeningMeasure): boolean {
   if (kind === 'door') return true;
-  return width >= least.width && height >= least.height && sill <= mostSill && feet(width) * feet(height) >= least.area;
+  return width >= least.width && height >= least.height && sill <= mostSill && area >= least.area;
 }
 
 function bedroom(window: { readonly width?: string; readonly sill?: string }): ExampleRooms {

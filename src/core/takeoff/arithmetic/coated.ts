@@ -1,3 +1,4 @@
+import { aroundOf, openingArea, type OpeningForm } from '../../opening/index.js';
 import { feet, inches, type Area, type Length } from '../../../base/units/index.js';
 
 /** Square feet of a run of trim that is coated: its face, and as many of its edges as are seen. Geometry of the profile; a molded one is
@@ -9,14 +10,15 @@ export function trimFaces(
   return (run * (feet(face) + edges * feet(thickness))) as Area;
 }
 
-/** Both faces and all four edges of each leaf; panels and glass are taken as flat. Common practice, no source. */
-export function leafFaces(
-  opening: { readonly width: Length; readonly height: Length },
-  thickness: Length,
-  leaves: 1 | 2,
-): Area {
-  const [wide, high, thick] = [feet(opening.width), feet(opening.height), feet(thickness)];
-  return (2 * wide * high + thick * 2 * (wide + leaves * high)) as Area;
+/** Both faces and all edges of each leaf, which has the opening's shape; two leaves meet in its middle. Panels and glass are taken as
+ *  flat. Common practice, no source. */
+export function leafFaces(opening: OpeningForm, thickness: Length, leaves: 1 | 2): Area {
+  const meeting = leaves === 2 ? 2 * middleHeight(opening) : 0;
+  return (2 * openingArea(opening) + feet(thickness) * (aroundOf(opening) + meeting)) as Area;
+}
+
+function middleHeight({ height, shape }: OpeningForm): number {
+  return shape?.is === 'rake' ? (feet(height) + feet(shape.to)) / 2 : feet(height);
 }
 
 /** Three or four sides of a dressed section along its pieces; under a ceiling the top is hidden. Ends are left out. Source: geometry. */

@@ -10,6 +10,7 @@ import {
   type WallMeasure,
 } from '../../model/index.js';
 import { lengthOfStretches, stretchLess, type Stretch } from '../../../base/geometry/index.js';
+import { shapeWords } from '../../opening/index.js';
 import { feet, type Length } from '../../../base/units/index.js';
 import { baseLength, casingLength } from '../arithmetic/index.js';
 import { placesLeftOut, stretchesLeftOut } from '../except.js';
@@ -105,7 +106,8 @@ function wallRun(wall: WallMeasure, name: string, { rule, measure, except }: Con
 function gapsAtFloor(wall: string, { openings, features }: RoomMeasure, rule: Convention): readonly Gap[] {
   return [
     ...openings
-      .filter((opening) => opening.wall === wall && isDownToFloor(opening))
+      // A circle touches the floor in a point.
+      .filter((opening) => opening.wall === wall && isDownToFloor(opening) && opening.shape?.is !== 'round')
       .map(({ mark, at, width }) => ({ what: mark, from: at, to: at + width, why: 'opening down to the floor' })),
     ...features.flatMap(({ name, kind, covers }) =>
       covers
@@ -127,20 +129,24 @@ function footLength(wall: WallMeasure): Length {
 /** Casing with the option's `face`, when it gives one. A door that is flush in the wall has none, nor has an open passage. */
 function trimAround(opening: OpeningMeasure, name: string, { option }: ConventionContext): PlaceQuantity {
   const isFlush = opening.door?.flush ?? false;
+  const around = shapeWords(opening);
   if (isFlush || opening.kind === 'open') {
-    const around = casingLength({ ...opening, sides: 3 }).opening;
+    const { opening: gross } = casingLength({ ...opening, sides: 3 });
     const why = isFlush ? 'flush in the wall: no casing' : 'an open passage: no casing';
-    const none = { what: opening.mark, amount: -around, why };
-    return { place: opening.mark, name, gross: around, adjustments: [none], net: 0 };
+    const none = { what: opening.mark, amount: -gross, why };
+    return { place: opening.mark, name, gross, adjustments: [none], net: 0 };
   }
   const sides = opening.kind === 'window' ? 4 : 3;
   const casing = casingLength({ ...opening, sides }, factOf(option, 'pieces', 'face'));
-  const why = sides === 4 ? 'head and sill run past the legs' : 'the head runs past the legs';
+  const isCurved = opening.shape?.is === 'arch' || opening.shape?.is === 'round';
+  const head = isCurved ? 'the sill runs past the legs' : 'the head runs past the legs';
+  const why = sides === 4 && !isCurved ? 'head and sill run past the legs' : head;
   return {
     place: opening.mark,
     name,
     gross: casing.opening,
     adjustments: casing.past === 0 ? [] : [{ what: 'Corners', amount: casing.past, why }],
+    ...(around !== undefined && { why: around }),
     net: casing.opening + casing.past,
   };
 }
