@@ -36,6 +36,15 @@ describe('plans', () => {
     ]);
   });
 
+  // A tape reads to 1/16": along the 16' around a void of 4' × 4' that is 1/12 sq ft, which lies past a wall over 4' at 1/4".
+  test('a void that reaches past a wall by what a tape cannot tell is let pass', () => {
+    const past = (by: string) => [{ name: 'Well', corners: box(`8'-0 ${by}"`, `2'`, `4'`, `4'`) }];
+    expect(problemsOf({ ...square, voids: past('15/64') })).toEqual([]);
+    expect(told(problemsOf({ ...square, voids: past('17/64') }))).toEqual([
+      "void-outside-room at voids.0: 0.09 sq ft of the 16 sq ft of void 'Well' lie outside the room",
+    ]);
+  });
+
   test('a void that crosses itself', () => {
     const corners = [point(`1'`, `1'`), point(`5'`, `1'`), point(`1'`, `5'`), point(`5'`, `5'`)];
     expect(told(problemsOf({ ...square, voids: [{ name: 'Well', corners }] }))).toEqual([

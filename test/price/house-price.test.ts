@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   addCosts,
   changeInWorld,
+  contractSteps,
   makeLedger,
   orderList,
   ownerPurchases,
@@ -11,7 +12,7 @@ import {
   type HousePrice,
   type Item,
 } from '../../src/core/price/index.js';
-import { allowance, cents, item, option, percent, priceBook } from './house.js';
+import { allowance, cents, contract, item, option, percent, priceBook } from './house.js';
 import { randomHouse } from './random-house.js';
 
 const oak = option({ id: 'floor/oak', material: 10, labor: 5, holds: 20 });
@@ -104,6 +105,17 @@ describe('an allowance', () => {
     expect(priced.change).toBe(cents(115));
   });
 
+  // $1,000 drawn: 900 is overrun by 100 and 15 on it; 1,500, all of it decided, returns 500.
+  test.each([
+    { amount: 900, change: 115, what: 'floors: over the allowance' },
+    { amount: 1500, change: -500, what: 'floors: under the allowance' },
+  ])('of $amount: is a step that says on which side of it the draw lies', ({ amount, change, what }) => {
+    const priced = house(amount, [{ chosen: 'floor/oak', net: 100 }]);
+    const steps = contractSteps(contract, makeLedger(priced), [], cents(0), []);
+    const allowances = steps.filter(({ kind }) => kind === 'allowance');
+    expect(allowances).toMatchObject([{ what, amount: cents(change), running: cents(100_000 + change) }]);
+  });
+
   test('under: nothing returns until all is decided', () => {
     const open = house(1500, [{ chosen: 'floor/oak', net: 100 }, { net: 10 }]);
     expect(open.change).toBe(0);
@@ -175,6 +187,17 @@ test('owner-furnished goods cost the contract their installation only', () => {
   expect(ownerPurchases(today)).toBe(cents(400));
   const byOwner = priceHouse(items, [], priceBook([oak, pine], { ownerFurnishedInstall: 'owner' }));
   expect(worldCost(byOwner.today).total).toBe(0);
+});
+
+// 100 sq ft at $6 is $600; 5 % on it and on $80 of freight is $34. The labor of $900 is the contract's.
+test('the owner pays the goods, their freight and the tax on both', () => {
+  const tile = option({ id: 'floor/tile', material: 6, labor: 9, freight: 80 });
+  const own = { net: 100, options: ['floor/tile'], standard: 'floor/tile', chosen: 'floor/tile' } as const;
+  const items = [item({ ...own, selection: 'a/floor/floor', supply: 'owner-furnished' })];
+  const tax = [{ rate: percent(5), on: ['material', 'freight'] as const }];
+  const { today } = priceHouse(items, [], priceBook([tile], { tax }));
+  expect(ownerPurchases(today)).toBe(cents(714));
+  expect(worldCost(today)).toEqual({ material: 0, freight: 0, tax: 0, labor: cents(900), total: cents(900) });
 });
 
 describe('random houses', () => {

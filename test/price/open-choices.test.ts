@@ -75,6 +75,13 @@ describe('an open choice on an allowance that others draw on too', () => {
   });
 });
 
+// Oak lies in b: 3 boxes of 20, 600 drawn. Oak in a too makes 5 boxes, 1 000, where a alone would buy 3 more; pine is 200.
+test('what an open line would draw alone is what the house draws more, with what is bought already', () => {
+  const house = priceHouse([line('a'), line('b', { chosen: 'floor/oak' })], [allowance('floors', 900)], book);
+  const alone = (id: string) => house.choices.drawnAlone(at(house, 'a'), id, 'floors');
+  expect([alone('floor/oak'), alone('floor/pine')]).toEqual([cents(400), cents(200)]);
+});
+
 test('too many combinations are told, and each at its cheapest and dearest is compared', () => {
   const many = Array.from({ length: Math.ceil(Math.log2(mostCombinations)) + 1 }, (_, index) => line(`r${index}`));
   const house = priceHouse(many, [allowance('floors', 3000)], book);
