@@ -5,6 +5,8 @@ import { printQuantity } from './amount.js';
 const length = /(?:\d+'(?:-\d+(?: \d+\/\d+)?")?|\d+(?: \d+\/\d+)?"|\d+\/\d+")/gu;
 const amounts = [
   { words: /([\d,.]+) sq ft/gu, unit: 'sq ft' },
+  { words: /([\d,.]+) cu ft/gu, unit: 'cu ft' },
+  { words: /([\d,.]+) Btu \/ h/gu, unit: 'Btu / h' },
   { words: /([\d,.]+) lb on a square foot/gu, unit: 'lb / sq ft' },
 ] as const;
 

@@ -16,6 +16,9 @@ const litre = 3.785411784;
 /** R in m²·K/W for one in ft²·h·°F/Btu. Source: NIST SP 811 B.8, 1.761 102 E−01. */
 const resistance = 0.1761102;
 
+/** Watts for one Btu (international table) an hour. Source: NIST SP 811 B.8, 2.930 711 E−01. */
+const watt = 0.29307107;
+
 /** The program counts in the units of the left side and turns them into those of the right for a metric house. Source: NIST SP 811
  *  B.8; foot, pound and US gallon are exact there. */
 const metricUnits = {
@@ -36,6 +39,8 @@ const metricUnits = {
   'sq ft h °F / Btu': { unit: 'm² K / W', times: resistance, more: 1 },
   'sq ft h °F / Btu in': { unit: 'm K / W', times: resistance / 0.0254, more: 1 },
   'Btu / sq ft h °F': { unit: 'W / m² K', times: 1 / resistance, more: -1 },
+  'Btu / h': { unit: 'kW', times: watt / 1000, more: 1 },
+  'Btu / h cu ft': { unit: 'W / m³', times: watt / 0.3048 ** 3, more: 0 },
   'sq ft for a foot of corner': { unit: 'm² for a metre of corner', times: 0.3048, more: 1 },
 } as const satisfies Readonly<Record<string, MetricUnit>>;
 

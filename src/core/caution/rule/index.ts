@@ -13,6 +13,7 @@ import { glazingAtStair } from './glazing-at-stair.js';
 import { glazingAtWater } from './glazing-at-water.js';
 import { handrail } from './handrail.js';
 import { hearthExtension } from './hearth-extension.js';
+import { heatForRoom } from './heat-for-room.js';
 import { hungTimber } from './hung-timber.js';
 import { insulationByZone } from './insulation-by-zone.js';
 import { jambDepth } from './jamb-depth.js';
@@ -43,6 +44,7 @@ export const rules: readonly Rule[] = [
   stairHeadroom,
   hearthExtension,
   combustibleNearFire,
+  heatForRoom,
   thermalBarrier,
   fullBedSupport,
   adheredFacing,

@@ -66,7 +66,7 @@ export const masonry = {
   },
   fireplace: {
     name: 'a fireplace',
-    knownBy: ['fuel', 'opening-width', 'opening-height', 'mantel-clearance'],
+    knownBy: ['fuel', 'opening-width', 'opening-height', 'heat-output', 'mantel-clearance'],
     facts: {
       fuel: {
         kind: 'text',
@@ -87,6 +87,13 @@ export const masonry = {
         kind: 'length',
         tells: 'How wide it is framed, held against the breast.',
         cautions: ['rough-opening'],
+      },
+      'heat-output': {
+        kind: 'number',
+        unit: 'Btu / h',
+        tells: 'Heat that a fireplace or stove gives off at most; absent, nothing is asked.',
+        cautions: ['heat-for-room'],
+        isOptional: true,
       },
       'mantel-clearance': {
         kind: 'length',
