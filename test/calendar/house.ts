@@ -30,6 +30,7 @@ export function house(milestones: readonly Milestone[], calendar: HouseCalendar 
     beside: false,
     currency: 'USD',
     climateZone: '6B',
+    matches: [],
     contract: {
       sum: 0 as House['contract']['sum'],
       date: '2026-02-16',

@@ -33,7 +33,9 @@ import {
 
 describe.each(cautionRules.map(({ id, examples }) => ({ id, examples })))('$id', ({ id, examples }) => {
   test.each(examples)('$what', (example) => {
-    const seen = seenBy(id, build(example), { levels: ['main', 'upper'] }).map((caution) => caution.seen);
+    const seen = seenBy(id, build(example), { levels: ['main', 'upper'], matches: example.matches ?? [] }).map(
+      (caution) => caution.seen,
+    );
     expect(seen).toEqual(example.sees === null ? [] : [expect.stringContaining(example.sees)]);
   });
 

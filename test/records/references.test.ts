@@ -107,6 +107,31 @@ describe('what one record says about another', () => {
       'rooms/study.md:10:5 (warning) opening-one-sided Foyer does not record the other side of D01, so its wall is measured without it | add to content/rooms/foyer.md: { mark: D01, recorded-in: study, wall: …, at: … }',
     ],
   ]);
+  const match = (category: string, places: string): string =>
+    `review: 5 days\nmatch:\n  - { name: Boards, category: ${category}, places: [${places}], why: Seen together }`;
+  cases(house, [
+    ['review: 5 days', match('ceiling-board', 'study/ceiling, study')],
+    [
+      'review: 5 days',
+      match('ceiling-bord', 'study'),
+      `house.md:34:31 category-unknown there is no category 'ceiling-bord' | did you mean 'ceiling-board'? Categories live in content/categories/`,
+    ],
+    [
+      'review: 5 days',
+      match('ceiling-board', 'study, studdy/ceiling'),
+      `house.md:34:62 room-unknown there is no room 'studdy' | did you mean 'study'? Rooms live in content/rooms/`,
+    ],
+    [
+      'review: 5 days',
+      match('ceiling-board', 'study/cieling'),
+      `house.md:34:55 place-unknown Study selects no ceiling-board at 'cieling' | did you mean 'ceiling'? It selects ceiling-board at ceiling`,
+    ],
+    [
+      'review: 5 days',
+      match('ceiling-board', 'foyer'),
+      `house.md:34:55 place-unknown Foyer selects no ceiling-board | Rooms that select ceiling-board: study`,
+    ],
+  ]);
   cases(house, [
     [
       'after: framing',

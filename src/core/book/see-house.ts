@@ -1,6 +1,14 @@
 import type { DatedMilestone } from '../calendar/index.js';
-import { viewHouse, viewRoom, type HouseView, type SelectionView } from '../caution/index.js';
-import type { Category, Option, Records, RoomMeasure } from '../model/index.js';
+import { viewHouse, viewRoom, type HouseView, type Matching, type SelectionView } from '../caution/index.js';
+import {
+  selectionId,
+  type Category,
+  type Match,
+  type Option,
+  type Records,
+  type Room,
+  type RoomMeasure,
+} from '../model/index.js';
 import type { BookSelection } from './book.js';
 import { optionId } from './draft.js';
 import { groupBy } from './group-by.js';
@@ -44,8 +52,21 @@ export function seeHouse(
       });
       return measure ? [viewRoom({ slug, name, level, use, measure, selections: own })] : [];
     }),
+    matches: house.matches.map((match) => seeMatch(match, rooms)),
     milestones: new Map(milestones.map(({ id, name, date }) => [id, { name, date }])),
   });
+}
+
+/** A place is one that a selection of the category is written at. */
+function seeMatch({ name, why, category, places }: Match, rooms: readonly Room[]): Matching {
+  const selections = places.flatMap(({ room: slug, place }) =>
+    rooms
+      .filter((room) => room.slug === slug)
+      .flatMap((room) => room.selections)
+      .filter((selection) => selection.category === category && (place === undefined || selection.at.includes(place)))
+      .map((selection) => selectionId(slug, selection)),
+  );
+  return { name, why, selections: [...new Set(selections)] };
 }
 
 function seeSelection(

@@ -15,8 +15,17 @@ export interface HouseView {
   readonly bySlug: ReadonlyMap<string, RoomView>;
   /** Floors of each level, and the stairs up to them. */
   readonly reach: Reach;
+  /** What the house says must match: selections of one category, by id. */
+  readonly matches: readonly Matching[];
   /** Milestones by id. */
   readonly milestones: ReadonlyMap<string, { readonly name: string; readonly date: IsoDate }>;
+}
+
+export interface Matching {
+  readonly name: string;
+  readonly why: string;
+  /** In the record's order, each once. */
+  readonly selections: readonly string[];
 }
 
 export interface RoomView {

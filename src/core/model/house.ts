@@ -30,6 +30,8 @@ export interface House {
   readonly studs?: Studs;
   /** What every room of a kind must have. */
   readonly slots?: readonly Slot[];
+  /** Places that are to have the same option. */
+  readonly matches: readonly Match[];
   /** Markdown. */
   readonly body: string;
   readonly origin: Origin;
@@ -118,6 +120,15 @@ export interface Slot {
   /** Uses of rooms that it speaks of; absent: all. */
   readonly in?: readonly RoomUse[];
   readonly except?: readonly RoomUse[];
+}
+
+/** Places of one category that are to have the same option. */
+export interface Match {
+  readonly name: string;
+  readonly category: string;
+  /** Without a place: all selections of the category in the room. */
+  readonly places: readonly { readonly room: string; readonly place?: string }[];
+  readonly why: string;
 }
 
 export interface Level {

@@ -6,6 +6,7 @@ import type {
   HouseCalendar,
   Invoice,
   Level,
+  Match,
   Milestone,
   Slot,
   Studs,
@@ -15,7 +16,16 @@ import { hasErrors, problemAt, type Path, type Problem } from '../../base/proble
 import { parseCalendarDays, parseDay, parseDays, parsePercent } from '../../base/units/index.js';
 import { looseNames, soundItems, type Checked, type SoundItem } from './checked-record.js';
 import { passed, readDimension, readMoney, readSum } from './formats.js';
-import type { RawAllowance, RawHouse, RawInvoice, RawLevel, RawMilestone, RawSlot, RawTax } from './raw/house.js';
+import type {
+  RawAllowance,
+  RawHouse,
+  RawInvoice,
+  RawLevel,
+  RawMatch,
+  RawMilestone,
+  RawSlot,
+  RawTax,
+} from './raw/house.js';
 
 /** The house's record, as far as it can be read. */
 export interface HouseDraft {
@@ -92,6 +102,7 @@ function wholeHouse(
     acceptances: (raw.cautions ?? []).flatMap(readAcceptances),
     ...(raw.studs && { studs: readStuds(raw.studs) }),
     ...(raw.slots && { slots: raw.slots.map(readSlot) }),
+    matches: (raw.match ?? []).map(readMatch),
     body,
     origin,
   };
@@ -174,6 +185,16 @@ function readSlot({ at, needs, in: uses, except }: RawSlot): Slot {
     ...(uses && { in: uses }),
     ...(except && { except }),
   };
+}
+
+function readMatch({ name, category, places, why }: RawMatch): Match {
+  return { name, category, places: places.map(readMatchPlace), why };
+}
+
+/** `stair-hall/stair`, or a room alone. The place may have a slash of its own: `great-room/breast/hearth`. */
+export function readMatchPlace(text: string): Match['places'][number] {
+  const [room = '', ...rest] = text.split('/');
+  return { room, ...(rest.length > 0 && { place: rest.join('/') }) };
 }
 
 function readMilestone({ id, name, date, after, days, note, 'done-on': doneOn }: RawMilestone): Milestone {

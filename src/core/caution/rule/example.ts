@@ -1,4 +1,5 @@
 import type { FactName, ProductName } from '../../fact/index.js';
+import type { Matching } from '../view.js';
 import type { DoorFacts, OpeningMeasure, Option, RoomUse } from '../../model/index.js';
 
 /** A little house that a rule speaks of, or passes over. A test builds each one and asks the rule; the register prints what
@@ -9,6 +10,8 @@ export interface Example {
   /** Words of what the rule has seen; null where it sees nothing. */
   readonly sees: string | null;
   readonly rooms: ExampleRooms;
+  /** What is to match, by ids such as `hall/railing/north`: room, product and place. */
+  readonly matches?: readonly Matching[];
 }
 
 /** Rooms by slug, of a house in climate zone 6B. */
@@ -54,7 +57,7 @@ export type ExampleSelection = {
     readonly of: Of;
     readonly at: string;
     readonly facts: { readonly [Name in FactName<Of>]?: Fact };
-    readonly option?: Partial<Pick<Option, 'name' | 'weight' | 'needs'>>;
+    readonly option?: Partial<Pick<Option, 'slug' | 'name' | 'weight' | 'needs'>>;
   };
 }[ProductName];
 

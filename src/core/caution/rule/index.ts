@@ -18,6 +18,7 @@ import { hungTimber } from './hung-timber.js';
 import { insulationByZone } from './insulation-by-zone.js';
 import { jambDepth } from './jamb-depth.js';
 import { lowWindow } from './low-window.js';
+import { mustMatch } from './must-match.js';
 import { onlyWayUp } from './only-way-up.js';
 import { privacyAtDoor } from './privacy-at-door.js';
 import { roughOpening } from './rough-opening.js';
@@ -58,6 +59,7 @@ export const rules: readonly Rule[] = [
   privacyAtDoor,
   floorBuildUp,
   jambDepth,
+  mustMatch,
   textureBetweenRooms,
   sheenOverLevel,
 ];
