@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { drawCeilingPlan, drawPlan, drawSwatch, printPalette } from '../../src/draw/index.js';
 import { svgText, type SvgNode } from '../../src/base/svg/index.js';
-import { chapel, closet, neighbours } from './rooms.js';
+import { chapel } from './shaped-rooms.js';
+import { closet, neighbours } from './rooms.js';
 import { drawWalls } from './walls.js';
 
 const base = { number: '110', name: 'Coat closet', palette: printPalette, neighbours };
@@ -30,6 +31,12 @@ describe('small drawings, reviewed by eye', () => {
   it('openings that are no rectangles', async () => {
     const north = drawWalls(chapel(), { ...base, id: 'wall' }).find(({ id }) => id === 'wall-north');
     await expect(lines(north!.svg)).toMatchFileSnapshot('golden/chapel-north.svg');
+  });
+
+  it('a ceiling with a skylight', async () => {
+    await expect(lines(drawCeilingPlan(chapel(), { ...base, id: 'ceiling' }).svg)).toMatchFileSnapshot(
+      'golden/chapel-ceiling.svg',
+    );
   });
 
   it('a swatch of knobs', async () => {

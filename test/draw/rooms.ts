@@ -1,7 +1,8 @@
 import { headings } from '../../src/base/geometry/index.js';
 import type { RoomMeasure } from '../../src/core/model/index.js';
 import { ft, measured, size } from './fixtures.js';
-import { oddRooms } from './odd-rooms.js';
+import { bay, kitchen } from './odd-rooms.js';
+import { shapedRooms } from './shaped-rooms.js';
 
 /** Great room with a gable, chimney breast, windows either side, double doors, trusses, open to the kitchen. */
 export const greatRoom = (): RoomMeasure =>
@@ -216,81 +217,6 @@ export const closet = (): RoomMeasure =>
     ],
   });
 
-/** Openings that are no rectangles: round, arched and raked, under a gable that one of them follows. */
-export const chapel = (): RoomMeasure =>
-  measured({
-    slug: 'chapel',
-    shape: size(16, 14),
-    ceiling: { form: 'gable', ridge: headings.north, plate: ft(8), pitch: { rise: 6, run: 12 } },
-    openings: [
-      {
-        mark: 'W51',
-        kind: 'window',
-        wall: 'north',
-        at: ft(6.5),
-        width: ft(3),
-        height: ft(3),
-        sill: ft(7),
-        to: 'outside',
-        shape: { is: 'round' },
-      },
-      {
-        mark: 'W52',
-        kind: 'window',
-        wall: 'north',
-        at: ft(1),
-        width: ft(4),
-        height: ft(7),
-        sill: ft(2),
-        to: 'outside',
-        shape: { is: 'rake', low: 'left', to: ft(5) },
-      },
-      {
-        mark: 'W53',
-        kind: 'window',
-        wall: 'north',
-        at: ft(11),
-        width: ft(3),
-        height: ft(5),
-        sill: ft(2),
-        to: 'outside',
-        shape: { is: 'arch', radius: ft(2.5) },
-      },
-      {
-        mark: 'D51',
-        wall: 'south',
-        at: ft(6),
-        width: ft(4),
-        height: ft(8),
-        operation: 'double',
-        to: 'outside',
-        swing: 'chapel',
-        shape: { is: 'arch', rise: ft(2) },
-      },
-      {
-        mark: 'D52',
-        wall: 'east',
-        at: ft(2),
-        width: ft(3),
-        height: ft(7),
-        to: 'hall',
-        hinge: 'left',
-        swing: 'hall',
-        shape: { is: 'arch', rise: ft(8 / 12) },
-      },
-      {
-        mark: 'O51',
-        kind: 'open',
-        wall: 'west',
-        at: ft(3),
-        width: ft(5),
-        height: ft(7.5),
-        to: 'hall',
-        shape: { is: 'arch', rise: ft(1.25) },
-      },
-    ],
-  });
-
 export const neighbours = new Map([
   ['kitchen', 'Kitchen'],
   ['foyer', 'Foyer'],
@@ -302,4 +228,4 @@ export const neighbours = new Map([
   ['pantry', 'Pantry'],
 ]);
 
-export const rooms = { 'great-room': greatRoom, bath, gallery, closet, chapel, ...oddRooms };
+export const rooms = { 'great-room': greatRoom, bath, gallery, bay, closet, kitchen, ...shapedRooms };

@@ -30,6 +30,7 @@ const written: Record<string, Record<string, unknown>> = {
   niche: { wall: 'east', at: `2'`, width: `1'-2"`, height: `1'-8"`, sill: `3'-6"`, depth: `3 1/2"` },
   'half-wall': { x: `1'`, y: `2'`, go: 'east', run: `4'`, height: `3'-6"`, thickness: `4 1/2"` },
   'wet-place': { x: `6'`, y: `6'-6"`, width: `5'`, depth: `3'-6"` },
+  skylight: { x: `4'`, y: `3'`, width: `2'`, length: `4'`, depth: `1'`, head: 'level', foot: 'plumb' },
   'built-in': { wall: 'west', at: `4'`, width: `6'`, depth: `1'-8"`, height: `1'-6"` },
 };
 

@@ -46,6 +46,10 @@ const selection = (room: string, category: string, at = ''): BookSelection => {
 };
 const netOf = ({ takeoff }: BookSelection, part = 0): number => takeoff[part]?.net ?? NaN;
 
+/** The skylight is 600 mm by 900 mm. Its shaft is 300 mm deep, and its plumb foot opens the ceiling further by 300 mm · tan 30°. */
+const long = 0.9 + 0.3 * tan30;
+const hole = 0.6 * long;
+
 describe('walls and ceilings, on the back of an envelope', () => {
   test('the north and east walls climb from the plate to the ridge: 6 m at their mean height', () => {
     const mean = (2.2 + ridge) / 2;
@@ -60,8 +64,9 @@ describe('walls and ceilings, on the back of an envelope', () => {
       expect(measureOf('main').walls.find((wall) => wall.id === id)?.gross).toBeCloseTo(area * squareMetre, 6);
   });
 
-  test('the ceiling: 27 m² of plan on a slope of 30°, and 9 m² flat below the loft', () => {
-    expect(measureOf('main').ceiling.net).toBeCloseTo((27 / cos30 + 9) * squareMetre, 6);
+  test('the ceiling: 27 m² of plan on a slope of 30°, and 9 m² flat below the loft, less the skylight', () => {
+    expect(measureOf('main').ceiling.gross).toBeCloseTo((27 / cos30 + 9) * squareMetre, 6);
+    expect(measureOf('main').ceiling.net).toBeCloseTo((27 / cos30 + 9 - hole) * squareMetre, 6);
     // What lies on one plane is one surface, though the loft cuts into it.
     expect(measureOf('main').ceiling.facets).toHaveLength(3);
   });
@@ -83,6 +88,15 @@ describe('what is bought', () => {
     const order = book.orders.find(({ option }) => option === 'insulation/wood-fibre-160');
     expect(order?.packs).toBe(Math.ceil((net * 1.05) / 2.8));
     expect(order?.packs).toBe(25);
+  });
+
+  test('insulation above: the slopes and the flat without the skylight, and the four sides of its shaft', () => {
+    // Head 0.6 × 0.3, foot 0.6 × 0.3/cos 30°, two trapezoids of 0.9 m and what is below it, 0.3 m high.
+    const shaft = 0.6 * 0.3 + (0.6 * 0.3) / cos30 + 2 * ((0.9 + long) / 2) * 0.3;
+    expect(netOf(selection('main', 'insulation', 'ceiling'))).toBeCloseTo(
+      (27 / cos30 + 9 - hole + shaft) * squareMetre,
+      6,
+    );
   });
 
   test('lime wash: two coats; an opening of 2.70 m² comes off, the smaller ones are brushed around', () => {

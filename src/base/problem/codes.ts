@@ -140,6 +140,10 @@ export const codesByPage = {
     'feature-outside-room',
     'edge-place',
     'firebox-too-large',
+    'skylight-outside-ceiling',
+    'skylight-across-planes',
+    'skylight-overlap',
+    'skylight-shaft',
   ],
   selections: [
     'option-unknown',

@@ -7,6 +7,7 @@ import type { FeatureMeasure } from '../model/index.js';
 import type { FeatureKind } from './kind.js';
 import { boxOf, type FaceMark, type PlanMark } from './mark.js';
 import { niche } from './niche/index.js';
+import { skylight } from './skylight/index.js';
 import { stair } from './stair/index.js';
 import { timber } from './timber/index.js';
 import { wetPlace } from './wet-place/index.js';
@@ -18,6 +19,7 @@ export * from './surface.js';
 export type { ChimneyBreast } from './chimney-breast/read.js';
 export { flightOf } from './stair/measure.js';
 export { edgeStretch, type DropEdge } from './drop-edge/read.js';
+export type { Skylight } from './skylight/read.js';
 export type { Stair } from './stair/read.js';
 export { pieceLength, type Timber } from './timber/read.js';
 export { lengthWords, poundsByDensity, sectionWords } from './timber/words.js';
@@ -32,6 +34,7 @@ export const featureKinds: readonly FeatureKind<unknown>[] = [
   halfWall,
   builtIn,
   wetPlace,
+  skylight,
 ];
 
 /** What a plan shows of a feature. */

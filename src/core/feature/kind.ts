@@ -1,4 +1,4 @@
-import type { Profile } from '../../base/geometry/index.js';
+import type { Patch, Plane, Profile } from '../../base/geometry/index.js';
 import type {
   FeatureMeasure,
   FeatureRecord,
@@ -11,6 +11,12 @@ import type {
 import type { Outcome, Origin } from '../../base/problem/index.js';
 import type { Length } from '../../base/units/index.js';
 import type { FaceMark, PlanMark } from './mark.js';
+
+/** One plane of the ceiling over its part of the plan, in feet. */
+export interface CeilingPiece {
+  readonly plane: Plane;
+  readonly patch: Patch;
+}
 
 /** What a feature may know of its room when it is measured. */
 export interface RoomSpace {
@@ -33,6 +39,8 @@ export interface RoomSpace {
   heightAt(point: Point): Length;
   /** Ceiling height along a straight line of the plan, in feet, with a point at each break; two at one place are a step. */
   topAlong(from: Point, to: Point): Profile;
+  /** The ceiling, plane by plane, before anything is taken off it but holes that it has in common with the floor. */
+  readonly ceiling: readonly CeilingPiece[];
   readonly origin: Origin;
 }
 

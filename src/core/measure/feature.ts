@@ -11,6 +11,7 @@ import {
 import { featureKinds, type RoomSpace } from '../feature/index.js';
 import type { FeatureMeasure, FeatureRecord, FloorVoid, Room } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
+import type { Facet } from './ceiling.js';
 import type { Plan } from './plan.js';
 import { printArea, slackAround } from './tape.js';
 import { heightAt, topAlong, type Vault } from './vault.js';
@@ -28,7 +29,7 @@ export function featuresOf(room: Room, plan: Plan, shell: RoomShell): Outcome<re
     problems.push(...measured.problems);
     if (!measured.value) continue;
     const outside = outsideProblems(measured.value, feature, room, plan);
-    problems.push(...outside);
+    problems.push(...outside, ...meetingProblems(measured.value, value, feature, room));
     value.push({ ...measured.value, data: feature.data });
   }
   return { value, problems };
@@ -39,10 +40,12 @@ interface RoomShell {
   readonly vaults: readonly Vault[];
   readonly walls: readonly WallShape[];
   readonly voids: readonly FloorVoid[];
+  /** Plane by plane, without holes that it has in common with the floor. */
+  readonly ceiling: readonly Facet[];
 }
 
 /** What features may know of a room. */
-function roomSpace(room: Room, plan: Plan, { vaults, walls, voids }: RoomShell): RoomSpace {
+function roomSpace(room: Room, plan: Plan, { vaults, walls, voids, ceiling }: RoomShell): RoomSpace {
   return {
     plan: plan.outline.map(pointOf),
     corner: pointOf(plan.origin),
@@ -58,8 +61,28 @@ function roomSpace(room: Room, plan: Plan, { vaults, walls, voids }: RoomShell):
     voids,
     heightAt: (point) => lengthOf(heightAt(vaults, pointInFeet(point))),
     topAlong: (from, to) => topAlong(vaults, pointInFeet(from), pointInFeet(to)),
+    ceiling,
     origin: room.origin,
   };
+}
+
+/** A hole in the ceiling is where nothing else reaches it. */
+function meetingProblems(
+  { name, opensCeiling }: FeatureMeasure,
+  earlier: readonly FeatureMeasure[],
+  feature: FeatureRecord,
+  room: Room,
+): readonly Problem[] {
+  if (!opensCeiling) return [];
+  const patch = patchFrom(ringInFeet(opensCeiling));
+  return earlier.flatMap((other) => {
+    const taken = other.opensCeiling ?? other.overhead;
+    const shared = taken ? areaOf(intersect([patchFrom(ringInFeet(taken))], patch)) : 0;
+    if (shared <= slackAround(patch)) return [];
+    const message = `${name} and ${other.name} take the same ${printArea(shared)} of the ceiling, in plan`;
+    const fix = 'move one of them';
+    return [problemAt(room.origin, [...feature.path, 'x'], 'skylight-overlap', message, { fix })];
+  });
 }
 
 function outsideProblems(

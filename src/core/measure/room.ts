@@ -44,11 +44,12 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
     vaults,
     walls: shapes,
     voids: voids.measured,
+    ceiling,
   });
   problems.push(...openingProblems, ...featureProblems);
 
   const standing = features.flatMap((feature) => featureCut(feature, feature.footprint));
-  const high = features.flatMap((feature) => featureCut(feature, feature.overhead));
+  const high = features.flatMap((feature) => [...featureCut(feature, feature.overhead), ...skyCut(feature)]);
   const walls = shapes.map((shape) => measureWall(shape, openings, features));
   const steps = stepsOf(vaults);
   const risers = risersOf(levels);
@@ -75,6 +76,11 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
 
 function featureCut({ id, name, kind }: FeatureMeasure, outline: Polygon | undefined): readonly Cut[] {
   return outline ? [{ what: name, of: id, kind: 'feature', by: kind, patch: patchFrom(ringInFeet(outline)) }] : [];
+}
+
+/** Nothing lies behind a hole: it is deducted as openings are. */
+function skyCut({ id, name, opensCeiling }: FeatureMeasure): readonly Cut[] {
+  return opensCeiling ? [{ what: name, of: id, kind: 'opening', patch: patchFrom(ringInFeet(opensCeiling)) }] : [];
 }
 
 function total(lengths: readonly Length[]): Length {

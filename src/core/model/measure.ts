@@ -259,6 +259,8 @@ export interface FeatureMeasure {
   readonly outline?: Polygon;
   /** Taken off the ceiling, by what reaches it. */
   readonly overhead?: Polygon;
+  /** Hole that it makes in one plane of the ceiling, in plan. */
+  readonly opensCeiling?: Polygon;
   /** Part of a wall that it hides, from the floor or from `sill` up to `height` above the floor. */
   readonly covers: readonly {
     readonly wall: string;

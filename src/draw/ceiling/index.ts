@@ -1,6 +1,6 @@
 import { printPitch } from '../../base/units/index.js';
 import type { DrawnCourses } from '../../core/book/index.js';
-import { planMarks } from '../../core/feature/index.js';
+import { planMarks, skylightOf } from '../../core/feature/index.js';
 import type { CeilingFacet, FeatureMeasure, RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
@@ -78,6 +78,7 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
       sheet.tryWrite(places.slice(0, 9), feature.name, { size: sizes.note, color: 'muted' });
       sheet.reserve(outline);
     }
+    const skylights = measure.features.flatMap((feature) => drawSkylight(sheet, feature) ?? []);
     const openAbove = measure.voids.filter(({ isOpenAbove }) => isOpenAbove);
     const voids = openAbove.map(({ outline }) =>
       drawVoid(
@@ -90,6 +91,7 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
     labelSeams(sheet, seams);
     labelEaves(sheet, measure, lines);
     voids.forEach((label) => label());
+    notes.push(...skylights.flatMap((label) => label() ?? []));
     notes.push(...starts.flatMap((start) => start() ?? []));
     labels.forEach((label) => label());
     drawAlignedStrings(sheet, lines);
@@ -99,6 +101,28 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
   const shows = { number, name, courses };
   const span = planSpan(measure);
   return fitDrawing({ of: measure, view: 'ceiling', shows, largest: 24, span, draw }, options);
+}
+
+/** A hole in the ceiling, crossed as the sky is. Its words come later, and are a note where there is no room for them. */
+function drawSkylight(sheet: Sheet, feature: FeatureMeasure): (() => string | undefined) | undefined {
+  const data = skylightOf(feature);
+  if (!data || !feature.opensCeiling) return undefined;
+  const outline = feature.opensCeiling.map((point) => sheet.spot(point)) as [Spot, Spot, Spot, Spot];
+  sheet.polygon(outline, { pen: 'object', fill: 'glass', layer: 'object' });
+  const [first, second, third, fourth] = outline;
+  for (const ends of [
+    [first, third],
+    [second, fourth],
+  ])
+    sheet.polyline(ends, { pen: 'hair', dash: 'hidden', layer: 'object', quiet: true });
+  sheet.reserve(outline);
+  const middle = between(first, third, 0.5);
+  const reach = Math.max(...outline.map(([, y]) => Math.abs(y - middle[1])));
+  const words = `${feature.name}, ${lengthText(data.width)} × ${lengthText(data.length)}`;
+  return () => {
+    const spots = [reach + 9, -reach - 4, reach + 18, -reach - 13].map((drop): Spot => [middle[0], middle[1] + drop]);
+    return sheet.tryWrite(spots, words, { size: sizes.note, color: 'muted', ground: 'paper' }) ? undefined : words;
+  };
 }
 
 function drawSeam(sheet: Sheet, { a, b, kind }: Seam): void {
@@ -204,12 +228,20 @@ function labelEaves(sheet: Sheet, measure: RoomMeasure, lines: readonly WallLine
   }
 }
 
+function skylightWords(features: RoomMeasure['features']): string {
+  const sizes = features.flatMap((feature) => {
+    const data = skylightOf(feature);
+    return data ? [`${feature.name}, ${lengthText(data.width)} by ${lengthText(data.length)}`] : [];
+  });
+  return sizes.length === 0 ? '' : ` Skylights: ${sizes.join('; ')}.`;
+}
+
 function describe(measure: RoomMeasure, name: string, courses: DrawnCourses | undefined): string {
   const facets = measure.ceiling.facets.map((facet) =>
     facet.slope === 0 ? `${facet.name}, flat` : `${facet.name}, sloping ${printPitch(facet.slope)}`,
   );
   const [low, high] = [lengthText(measure.lowest), lengthText(measure.highest)];
-  return `Reflected ceiling plan of ${name}: ${facets.join('; ')}. ${low === high ? `Height ${low}` : `Heights from ${low} to ${high}`}. True area ${areaWords(measure.ceiling.gross)}.${courseWords(courses)}`;
+  return `Reflected ceiling plan of ${name}: ${facets.join('; ')}. ${low === high ? `Height ${low}` : `Heights from ${low} to ${high}`}. True area ${areaWords(measure.ceiling.gross)}.${skylightWords(measure.features)}${courseWords(courses)}`;
 }
 
 function courseWords(layout: DrawnCourses | undefined): string {

@@ -1,0 +1,11 @@
+import type { FeatureKind } from '../kind.js';
+import { measure } from './measure.js';
+import { read, type Skylight } from './read.js';
+import schema from './schema.json' with { type: 'json' };
+
+export const skylight: FeatureKind<Skylight> = {
+  kind: 'skylight',
+  schema,
+  read,
+  measure,
+};
