@@ -58,12 +58,23 @@ function build({ rooms }: Example): readonly RoomView[] {
 }
 
 function roomOf(slug: string, of: ExampleRoom, openings: readonly OpeningMeasure[]): RoomView {
-  const { use, level, height = `9'`, floor = 100, headroom, voids = {}, features = {}, selections = [] } = of;
+  const {
+    use,
+    level,
+    aboveGround,
+    height = `9'`,
+    floor = 100,
+    headroom,
+    voids = {},
+    features = {},
+    selections = [],
+  } = of;
   const top = [`0"`, `10'`].map((along) => ({ along: len(along), height: len(height) }));
   return room({
     slug,
     ...(use && { use }),
     ...(level && { level }),
+    ...(aboveGround !== undefined && { aboveGround: len(aboveGround) }),
     selections: selections.map((one) => selectionOf(slug, one)),
     measure: {
       walls: [wall('north', { top })],

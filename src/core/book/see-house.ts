@@ -38,19 +38,32 @@ export function seeHouse(
 ): HouseView {
   const byCategory = new Map(categories.map((category) => [category.slug, category]));
   const byOption = new Map(options.map((option) => [optionId(option.category, option.slug), option]));
+  const grounds = new Map(house.levels.map(({ id, aboveGround }) => [id, aboveGround]));
   const byRoom = groupBy(selections, ({ room }) => room);
   return viewHouse({
     climateZone: house.climateZone,
     ...(house.code && { code: house.code }),
     levels: house.levels.map(({ id }) => id),
     categories,
-    rooms: rooms.flatMap(({ slug, name, level, use }) => {
+    rooms: rooms.flatMap(({ slug, name, level, use, aboveGround = grounds.get(level) }) => {
       const measure = measures.get(slug);
       const own = (byRoom.get(slug) ?? []).flatMap((selection) => {
         const category = byCategory.get(selection.category);
         return category ? [seeSelection(selection, category, byOption)] : [];
       });
-      return measure ? [viewRoom({ slug, name, level, use, measure, selections: own })] : [];
+      return measure
+        ? [
+            viewRoom({
+              slug,
+              name,
+              level,
+              use,
+              measure,
+              selections: own,
+              ...(aboveGround !== undefined && { aboveGround }),
+            }),
+          ]
+        : [];
     }),
     matches: house.matches.map((match) => seeMatch(match, rooms)),
     milestones: new Map(milestones.map(({ id, name, date }) => [id, { name, date }])),

@@ -1,5 +1,5 @@
 import type { AdoptedCode, Category, Option, RoomMeasure, RoomUse } from '../model/index.js';
-import type { IsoDate } from '../../base/units/index.js';
+import type { IsoDate, Length } from '../../base/units/index.js';
 import { reachOf, type Reach } from './reach.js';
 
 /** The house as rules see it: what is measured, what is selected there, and on which days the work moves on. The day of the
@@ -32,6 +32,8 @@ export interface RoomView {
   readonly slug: string;
   readonly name: string;
   readonly level: string;
+  /** Of its floor over the ground outside, by its own record or its level's. */
+  readonly aboveGround?: Length;
   readonly use: RoomUse;
   readonly measure: RoomMeasure;
   readonly selections: readonly SelectionView[];

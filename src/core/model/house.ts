@@ -134,6 +134,8 @@ export interface Match {
 export interface Level {
   readonly id: string;
   readonly name: string;
+  /** Of its floor over the ground outside; negative below it. */
+  readonly aboveGround?: Length;
 }
 
 export interface Allowance {

@@ -7,6 +7,8 @@ export interface Room {
   /** Room number, unique in the house, such as `101`. */
   readonly number: string;
   readonly level: string;
+  /** Of its floor over the ground outside, where that is not its level's. */
+  readonly aboveGround?: Length;
   /** What the room is used for; rules look at it. */
   readonly use: RoomUse;
   readonly shape: Shape;

@@ -13,7 +13,7 @@ import type {
   TaxRate,
 } from '../model/index.js';
 import { hasErrors, problemAt, type Path, type Problem } from '../../base/problem/index.js';
-import { parseCalendarDays, parseDay, parseDays, parsePercent } from '../../base/units/index.js';
+import { parseCalendarDays, parseDay, parseDays, parseLength, parsePercent } from '../../base/units/index.js';
 import { looseNames, soundItems, type Checked, type SoundItem } from './checked-record.js';
 import { passed, readDimension, readMoney, readSum } from './formats.js';
 import type {
@@ -95,7 +95,7 @@ function wholeHouse(
     ...(raw['prices-good-for'] !== undefined && {
       pricesGoodFor: passed(parseCalendarDays(raw['prices-good-for'])),
     }),
-    levels: raw.levels.map(({ id, name }: RawLevel): Level => ({ id, name })),
+    levels: raw.levels.map(readLevel),
     allowances: allowances.map(({ value }) => value),
     calendar: readCalendar(raw.calendar),
     milestones: milestones.map(({ value }) => value),
@@ -106,6 +106,10 @@ function wholeHouse(
     body,
     origin,
   };
+}
+
+function readLevel({ id, name, 'above-ground': ground }: RawLevel): Level {
+  return { id, name, ...(ground !== undefined && { aboveGround: passed(parseLength(ground)) }) };
 }
 
 function readContract(raw: RawHouse['contract']): Contract {

@@ -9,6 +9,8 @@ import { readFeatures } from './read-features.js';
 import { readOpenings } from './read-openings.js';
 import { readSelections } from './read-selections.js';
 import { readShape, readVoids, sidesOf, type Side } from './read-shape.js';
+import { parseLength } from '../../base/units/index.js';
+import { passed } from './formats.js';
 
 /** A room's record, as far as it can be read. */
 export interface RoomDraft {
@@ -59,6 +61,7 @@ export function readRoom(record: Checked<RawRoom>, kinds: readonly FeatureKind<u
     name: raw.name,
     number: raw.number,
     level: raw.level,
+    ...(raw['above-ground'] !== undefined && { aboveGround: passed(parseLength(raw['above-ground'])) }),
     use: raw.use,
     shape: shape.value,
     ...(raw.floor && { floor: readFloor(raw.floor, shape.value) }),

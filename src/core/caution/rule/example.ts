@@ -22,6 +22,8 @@ export type ExampleRooms = Readonly<Record<string, ExampleRoom>>;
 export interface ExampleRoom {
   readonly use?: RoomUse;
   readonly level?: 'main' | 'upper';
+  /** Of its floor over the ground outside. */
+  readonly aboveGround?: string;
   /** Of the ceiling, as written in a record. */
   readonly height?: string;
   /** Square feet. */
