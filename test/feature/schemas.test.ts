@@ -31,6 +31,7 @@ const written: Record<string, Record<string, unknown>> = {
   'half-wall': { x: `1'`, y: `2'`, go: 'east', run: `4'`, height: `3'-6"`, thickness: `4 1/2"` },
   'wet-place': { x: `6'`, y: `6'-6"`, width: `5'`, depth: `3'-6"` },
   skylight: { x: `4'`, y: `3'`, width: `2'`, length: `4'`, depth: `1'`, head: 'level', foot: 'plumb' },
+  soffit: { wall: 'north', at: `0'`, length: `10'`, depth: `2'`, drop: `1'` },
   'built-in': { wall: 'west', at: `4'`, width: `6'`, depth: `1'-8"`, height: `1'-6"` },
 };
 

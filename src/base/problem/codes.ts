@@ -144,6 +144,7 @@ export const codesByPage = {
     'skylight-across-planes',
     'skylight-overlap',
     'skylight-shaft',
+    'soffit-ceiling',
   ],
   selections: [
     'option-unknown',

@@ -8,6 +8,7 @@ import type { FeatureKind } from './kind.js';
 import { boxOf, type FaceMark, type PlanMark } from './mark.js';
 import { niche } from './niche/index.js';
 import { skylight } from './skylight/index.js';
+import { soffit } from './soffit/index.js';
 import { stair } from './stair/index.js';
 import { timber } from './timber/index.js';
 import { wetPlace } from './wet-place/index.js';
@@ -35,6 +36,7 @@ export const featureKinds: readonly FeatureKind<unknown>[] = [
   builtIn,
   wetPlace,
   skylight,
+  soffit,
 ];
 
 /** What a plan shows of a feature. */

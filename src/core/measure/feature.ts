@@ -68,35 +68,36 @@ function roomSpace(room: Room, plan: Plan, { vaults, walls, voids, ceiling }: Ro
 
 /** A hole in the ceiling is where nothing else reaches it. */
 function meetingProblems(
-  { name, opensCeiling }: FeatureMeasure,
+  { name, opensCeiling, overhead }: FeatureMeasure,
   earlier: readonly FeatureMeasure[],
   feature: FeatureRecord,
   room: Room,
 ): readonly Problem[] {
-  if (!opensCeiling) return [];
-  const patch = patchFrom(ringInFeet(opensCeiling));
+  const own = opensCeiling ?? overhead;
+  if (!own) return [];
+  const patch = patchFrom(ringInFeet(own));
   return earlier.flatMap((other) => {
-    const taken = other.opensCeiling ?? other.overhead;
+    const taken = opensCeiling ? (other.opensCeiling ?? other.overhead) : other.opensCeiling;
     const shared = taken ? areaOf(intersect([patchFrom(ringInFeet(taken))], patch)) : 0;
     if (shared <= slackAround(patch)) return [];
     const message = `${name} and ${other.name} take the same ${printArea(shared)} of the ceiling, in plan`;
-    const fix = 'move one of them';
-    return [problemAt(room.origin, [...feature.path, 'x'], 'skylight-overlap', message, { fix })];
+    const at = [...feature.path, opensCeiling ? 'x' : 'at'];
+    return [problemAt(room.origin, at, 'skylight-overlap', message, { fix: 'move one of them' })];
   });
 }
 
 function outsideProblems(
-  { name, footprint: standing, outline }: FeatureMeasure,
+  { name, footprint, overhead, outline }: FeatureMeasure,
   feature: FeatureRecord,
   room: Room,
   plan: Plan,
 ): readonly Problem[] {
-  const footprint = standing ?? outline;
-  if (!footprint) return [];
-  const patch = patchFrom(ringInFeet(footprint));
+  const place = footprint ?? outline ?? overhead;
+  if (!place) return [];
+  const patch = patchFrom(ringInFeet(place));
   const outside = patchArea(patch) - areaOf(intersect([plan.patch], patch));
   if (outside <= slackAround(patch)) return [];
-  const message = `${printArea(outside)} of the ${printArea(patchArea(patch))} that ${name} stands on lie outside the room`;
+  const message = `${printArea(outside)} of the ${printArea(patchArea(patch))} that ${name} ${place === overhead ? 'hangs over' : 'stands on'} lie outside the room`;
   const fix = 'check its place and sizes against the room';
   return [problemAt(room.origin, feature.path, 'feature-outside-room', message, { fix })];
 }

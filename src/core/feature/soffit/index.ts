@@ -1,0 +1,11 @@
+import type { FeatureKind } from '../kind.js';
+import { measure } from './measure.js';
+import { read, type Soffit } from './read.js';
+import schema from './schema.json' with { type: 'json' };
+
+export const soffit: FeatureKind<Soffit> = {
+  kind: 'soffit',
+  schema,
+  read,
+  measure,
+};
