@@ -15,9 +15,9 @@ export function heightRange(profile: Profile, from: number, to: number): { least
   return { least, greatest };
 }
 
-/** Least height that is left between the top of an outline and a profile over it, and where along it, in the middle of several such places; negative where the
- *  outline is above. At
- *  a step of the profile within it the lower side counts. Both are straight between their corners, so that one of these has the least. */
+/** Least height that is left between the top of an outline and a profile over it, negative where the outline is above, and where along it;
+ *  in the middle where several places have it. At a step of the profile the lower side counts. Both are straight between their corners,
+ *  so that one of these has the least. */
 export function leastGap(profile: Profile, outline: Ring): { readonly gap: number; readonly along: number } {
   const { west, east } = bounds(outline);
   const stops = [

@@ -110,7 +110,7 @@ function ceilingOver(
   const problem = (key: string, message: string, fix: string) => ({
     problems: [problemAt(space.origin, [...feature.path, key], 'soffit-ceiling', message, { fix })],
   });
-  const over = space.ceiling().filter((piece) => areaOf(intersect([piece.patch], patch)) > hair);
+  const over = space.ceiling.filter((piece) => areaOf(intersect([piece.patch], patch)) > hair);
   const heights = [...new Set(over.map(({ plane }) => lengthOf(plane.c)))];
   const [height] = heights;
   if (over.some(({ plane }) => slopeOf(plane) > 0) || heights.length > 1) {
