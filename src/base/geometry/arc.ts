@@ -80,7 +80,7 @@ interface Circle {
 }
 
 /** No step of a curve turns further than this: at a radius of 3 feet its corners lie under 1/64" off the curve. */
-const mostTurn = Math.PI / 48;
+const mostTurn = Math.PI / 52;
 
 /**
  * Corners of an arc, counter-clockwise by `sweep` radians from the angle `from`, without its two ends, which stay where they are. The
