@@ -212,7 +212,15 @@ describe('lock of a bath or bedroom', () => {
     expect(lock(use, beside, locks)).toHaveLength(count);
   });
 
-  test('says nothing where no function is recorded', () => {
-    expect(lock('bath', 'hall')).toHaveLength(0);
+  test.each([
+    ['bath', 'hall', 1],
+    ['bedroom', 'hall', 1],
+    ['bedroom', 'bath', 1],
+    ['bedroom', 'closet', 0],
+    ['study', 'hall', 0],
+  ] as const)('of a %s to a %s, its function not recorded: %i', (use, beside, count) => {
+    const cautions = lock(use, beside);
+    expect(cautions).toHaveLength(count);
+    for (const { seen } of cautions) expect(seen).toContain('whether it locks from inside is not told');
   });
 });

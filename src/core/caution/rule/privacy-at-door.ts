@@ -22,6 +22,7 @@ export const privacyAtDoor: Rule = {
       rooms: bathBehind('passage'),
     },
     { what: 'A privacy set on the same door', sees: null, rooms: bathBehind('privacy') },
+    { what: 'The same door without a recorded function', sees: 'has no recorded function', rooms: bathBehind() },
     {
       what: 'A passage set on the door from a bedroom to its closet',
       sees: null,
@@ -36,11 +37,10 @@ export const privacyAtDoor: Rule = {
 
 const isOf = (uses: readonly string[], room: RoomView): boolean => uses.includes(room.use);
 
-/** A door whose function is not recorded is passed over: the schedule shows that nothing is told. */
 function lockOf(house: HouseView, room: RoomView, { kind, mark, to, door }: OpeningMeasure): readonly Finding[] {
   const locks = door?.function;
   const beside = house.bySlug.get(to);
-  if (kind !== 'door' || (locks !== 'passage' && locks !== 'dummy') || !beside) return [];
+  if (kind !== 'door' || locks === 'privacy' || locks === 'entry' || !beside) return [];
   if (!isOf(privateUses, room)) return [];
   // Between a bath and the bedroom it belongs to, it is the bath's door.
   if (isOf(behind, beside) && !(room.use !== 'bedroom' && beside.use === 'bedroom')) return [];
@@ -53,15 +53,22 @@ function lockOf(house: HouseView, room: RoomView, { kind, mark, to, door }: Open
         .filter(({ category, places }) => isHardware(category) && places.some(({ id }) => id === mark))
         .map(({ id }) => id),
       trades: tradesOf(house, isHardware),
-      seen: `Door ${mark} between ${beside.name} and ${room.name} is recorded as ${locks}: it has no lock that closes from inside.`,
+      seen: `Door ${mark} between ${beside.name} and ${room.name} ${lockWords(locks)}.`,
       says: 'Doors of bedrooms and baths usually have a privacy set, which locks from inside and opens from outside with a pin.',
       ask: 'the owners whether they want it so, and the hardware supplier',
     },
   ];
 }
 
+function lockWords(locks: 'passage' | 'dummy' | undefined): string {
+  return locks === undefined
+    ? 'has no recorded function: whether it locks from inside is not told'
+    : `is recorded as ${locks}: it has no lock that closes from inside`;
+}
+
 const isHardware = (category: Parameters<typeof carries>[0]): boolean => carries(category, 'door-hardware', 'backset');
 
-function bathBehind(locks: 'passage' | 'privacy'): ExampleRooms {
-  return { hall: { use: 'hall', openings: { D1: { to: 'bath', function: locks } } }, bath: { use: 'bath' } };
+function bathBehind(locks?: 'passage' | 'privacy'): ExampleRooms {
+  const D1 = { to: 'bath', ...(locks && { function: locks }) };
+  return { hall: { use: 'hall', openings: { D1 } }, bath: { use: 'bath' } };
 }
