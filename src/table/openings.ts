@@ -1,4 +1,5 @@
 import type { OpeningRow } from '../core/book/index.js';
+import { capital } from '../base/units/index.js';
 import { col } from '../sheet/index.js';
 import { schedule } from './schedule.js';
 import { shapeOf } from './shape-of.js';
@@ -27,8 +28,8 @@ export const openings = schedule<OpeningRow>({
       col.length('head', 'Head', ({ head }) => head),
       col.amount('area', 'Area, sq ft', ({ area }) => area),
       col.lines('trim', 'Trim', ({ trim }, names) => trimOf(trim, names), { width: 'words' }),
-      col.words('glass', 'Glass', ({ glass }) => glass, { width: 'fit' }),
       col.words('remarks', 'Remarks', ({ note }) => note, { width: 'words' }),
+      col.words('glass', 'Glass', ({ glass }) => glass && `${capital(glass)} glass`, { under: 'remarks' }),
     ],
   },
   rows: ({ book }) => {
