@@ -14,8 +14,8 @@ import type { RoomSpace, Stair } from '../../src/core/feature/index.js';
 import { measure as measureStair } from '../../src/core/feature/stair/measure.js';
 import { measure as measureWetPlace } from '../../src/core/feature/wet-place/measure.js';
 import type { WetPlace } from '../../src/core/feature/wet-place/read.js';
-import type { Category, FeatureMeasure, OpeningMeasure } from '../../src/core/model/index.js';
-import { feet, parseLength, type Area, type Length } from '../../src/base/units/index.js';
+import type { Category, FeatureMeasure, FloorLevel, OpeningMeasure, Riser } from '../../src/core/model/index.js';
+import { feet, parseLength, parsePitch, type Area, type Length } from '../../src/base/units/index.js';
 import {
   category,
   feature,
@@ -66,6 +66,8 @@ function roomOf(slug: string, of: ExampleRoom, openings: readonly OpeningMeasure
     floor = 100,
     headroom,
     voids = {},
+    risers = {},
+    ramps = {},
     features = {},
     selections = [],
   } = of;
@@ -78,7 +80,8 @@ function roomOf(slug: string, of: ExampleRoom, openings: readonly OpeningMeasure
     selections: selections.map((one) => selectionOf(slug, one)),
     measure: {
       walls: [wall('north', { top })],
-      floor: surface('floor', floor),
+      floor: { ...surface('floor', floor), levels: Object.entries(ramps).map(([name, pitch]) => rampOf(name, pitch)) },
+      risers: Object.entries(risers).map(([name, rise]) => riserOf(name, rise)),
       openings,
       voids: Object.entries(voids).map(([name, sides]) => hole(name, sides)),
       features: Object.entries(features).map(([id, record]) => featureOf(id, record, len(height))),
@@ -87,6 +90,18 @@ function roomOf(slug: string, of: ExampleRoom, openings: readonly OpeningMeasure
       }),
     },
   });
+}
+
+function riserOf(name: string, rise: string): Riser {
+  return { ...surface('riser'), name, run: len(`4'`), rise: len(rise) };
+}
+
+function rampOf(name: string, text: string): FloorLevel {
+  const pitch = parsePitch(text);
+  if (!pitch.ok) throw new Error(pitch.why);
+  const flat = { outline: [], holes: [] };
+  const slope = pitch.value.rise / pitch.value.run;
+  return { name, plan: flat, shape: flat, slope, riseDirection: 0, area: 40 as Area, height: len('0"') };
 }
 
 function openingsOf(openings: ExampleRoom['openings'] = {}): readonly OpeningMeasure[] {

@@ -48,6 +48,9 @@ export interface ExampleRoom {
   >;
   /** Holes in the floor by name, each with sides of ten feet. */
   readonly voids?: Readonly<Record<string, readonly string[]>>;
+  /** Steps of the floor by name, with their heights, and ramps with their slopes. */
+  readonly risers?: Readonly<Record<string, string>>;
+  readonly ramps?: Readonly<Record<string, string>>;
   /** By id, with the keys of its record. */
   readonly features?: Readonly<Record<string, { readonly kind: string; readonly [key: string]: Written }>>;
   readonly selections?: readonly ExampleSelection[];

@@ -4,6 +4,7 @@ import { combustibleNearFire } from './combustible-near-fire.js';
 import { doorUnderSlope } from './door-under-slope.js';
 import { escapeOpening } from './escape-opening.js';
 import { floorBuildUp } from './floor-build-up.js';
+import { floorStep } from './floor-step.js';
 import { fullBedSupport } from './full-bed-support.js';
 import { guardAtDrop } from './guard-at-drop.js';
 import { guardOpening } from './guard-opening.js';
@@ -43,6 +44,7 @@ export const rules: readonly Rule[] = [
   glazingAtStair,
   headroom,
   stairHeadroom,
+  floorStep,
   hearthExtension,
   combustibleNearFire,
   heatForRoom,
