@@ -16,7 +16,7 @@ import {
   type Plane,
 } from '../../base/geometry/index.js';
 import { takeOff, type Cut } from '../feature/index.js';
-import type { CeilingFacet, CeilingMeasure, HiddenPiece } from '../model/index.js';
+import type { CeilingFacet, CeilingMeasure, HiddenPiece, Surface } from '../model/index.js';
 import type { Area } from '../../base/units/index.js';
 import { planeName } from './form.js';
 import type { Vault } from './vault.js';
@@ -53,24 +53,37 @@ export function measureCeiling(
   leaning: ReadonlySet<Plane>,
 ): CeilingMeasure {
   const { taken, rest } = takeOff(whole, cuts);
-  const facetList = facetsOf(vaults, rest).filter(({ plane }) => !leaning.has(plane));
+  const ceilingOver = (patches: readonly Patch[]): readonly Facet[] =>
+    facetsOf(vaults, patches).filter(({ plane }) => !leaning.has(plane));
+  const left = ceilingOver(rest);
+  const { surface, facets: measured } = surfaceOfFacets(
+    { id: 'ceiling', name: 'Ceiling' },
+    left,
+    cuts,
+    taken.map(ceilingOver),
+  );
+  return { ...surface, planArea: left.reduce((sum, { patch }) => sum + patchArea(patch), 0) as Area, facets: measured };
+}
+
+/** A surface of several planes: what is left of each, and what each cut has taken, in the cuts' order. */
+export function surfaceOfFacets(
+  { id, name }: Pick<Surface, 'id' | 'name'>,
+  left: readonly Facet[],
+  cuts: readonly Cut[],
+  taken: readonly (readonly Facet[])[],
+): { readonly surface: Surface; readonly facets: readonly CeilingFacet[] } {
   const deductions = cuts.flatMap(({ what, of, kind, by }, i) => {
-    const under = facetsOf(vaults, taken[i] ?? []).filter(({ plane }) => !leaning.has(plane));
+    const under = taken[i] ?? [];
     const area = slopedArea(under);
-    const hidden =
-      by === undefined ? {} : { hidden: { by, pieces: under.map((piece) => hiddenPiece(piece, facetList)) } };
+    const hidden = by === undefined ? {} : { hidden: { by, pieces: under.map((piece) => hiddenPiece(piece, left)) } };
     return area > 0 ? [{ what, of, kind, area: area as Area, ...hidden }] : [];
   });
-  const measured = facetList.map(measureFacet);
+  const measured = left.map(measureFacet);
   const net = measured.reduce((sum, { area }) => sum + area, 0);
+  const gross = deductions.reduce((sum, { area }) => sum + area, net);
+  const regions = measured.map(({ shape }) => shape);
   return {
-    id: 'ceiling',
-    name: 'Ceiling',
-    gross: deductions.reduce((sum, { area }) => sum + area, net) as Area,
-    deductions,
-    net: net as Area,
-    regions: measured.map(({ shape }) => shape),
-    planArea: facetList.reduce((sum, { patch }) => sum + patchArea(patch), 0) as Area,
+    surface: { id, name, gross: gross as Area, deductions, net: net as Area, regions },
     facets: measured,
   };
 }
@@ -102,8 +115,7 @@ function hiddenPiece({ plane, patch }: Facet, left: readonly Facet[]): HiddenPie
   return { region: regionOf(unfold(plane, patch)), ...(facet >= 0 && { facet }) };
 }
 
-/** One plane over a piece of the plan, unfolded. */
-export function measureFacet({ name, plane, patch }: Facet): CeilingFacet {
+function measureFacet({ name, plane, patch }: Facet): CeilingFacet {
   return {
     name,
     plan: regionOf(patch),

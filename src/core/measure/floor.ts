@@ -7,15 +7,14 @@ import {
   patchFrom,
   planeFrom,
   ringInFeet,
-  slopeFactor,
   type Patch,
   type Plane,
 } from '../../base/geometry/index.js';
 import { surfaceOf, takeOff, type Cut } from '../feature/index.js';
-import type { FloorLevel, FloorMeasure, FloorPart, Room } from '../model/index.js';
+import type { FloorMeasure, FloorPart, Room } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
-import { feet, type Area, type Length } from '../../base/units/index.js';
-import { measureFacet, type Facet } from './ceiling.js';
+import { feet, type Length } from '../../base/units/index.js';
+import { surfaceOfFacets, type Facet } from './ceiling.js';
 import type { Plan } from './plan.js';
 import { crossingWords, printArea, slackAround } from './tape.js';
 
@@ -56,26 +55,16 @@ export function measureFloor(levels: readonly Level[], whole: Patch, cuts: reado
   const [only, ...more] = levels;
   if (more.length === 0 && only?.name === 'Floor') return surfaceOf('floor', 'Floor', [whole], cuts);
   const cut = levels.map((level) => ({ level, ...takeOff(level.patches, cuts) }));
-  const deductions = cuts.flatMap(({ what, of, kind, by }, index) => {
-    const pieces = cut.flatMap(({ level, taken }) => (taken[index] ?? []).map((patch) => ({ level, patch })));
-    const area = pieces.reduce((sum, { level, patch }) => sum + patchArea(patch) * slopeFactor(level.plane), 0);
-    const hidden = {
-      by: by ?? '',
-      pieces: pieces.map(({ level, patch }) => ({ region: pieceOf(level, patch).shape })),
-    };
-    return area > 0 ? [{ what, of, kind, area: area as Area, ...(by !== undefined && { hidden }) }] : [];
-  });
-  const measured = cut.flatMap(({ level, rest }) => rest.map((patch) => pieceOf(level, patch)));
-  const net = measured.reduce((sum, { area }) => sum + area, 0);
-  return {
-    id: 'floor',
-    name: 'Floor',
-    gross: deductions.reduce((sum, { area }) => sum + area, net) as Area,
-    deductions,
-    net: net as Area,
-    regions: measured.map(({ shape }) => shape),
-    levels: measured,
-  };
+  const pieces = ({ name, plane }: Level, patches: readonly Patch[] = []): readonly Facet[] =>
+    patches.map((patch) => ({ name, plane, patch }));
+  const { surface, facets } = surfaceOfFacets(
+    { id: 'floor', name: 'Floor' },
+    cut.flatMap(({ level, rest }) => pieces(level, rest)),
+    cuts,
+    cuts.map((_, index) => cut.flatMap(({ level, taken }) => pieces(level, taken[index]))),
+  );
+  const heights = cut.flatMap(({ level, rest }) => rest.map(() => level.height));
+  return { ...surface, levels: facets.map((facet, index) => ({ ...facet, height: heights[index] ?? (0 as Length) })) };
 }
 
 /** The ceiling with its heights above the floor that is under it. */
@@ -87,10 +76,6 @@ export function overLevels(list: readonly Facet[], levels: readonly Level[]): re
       return patches.flatMap((one) => intersect([patch], one)).map((piece) => ({ name, plane: above, patch: piece }));
     }),
   );
-}
-
-function pieceOf({ name, height, plane }: Level, patch: Patch): FloorLevel {
-  return { ...measureFacet({ name, plane, patch }), height };
 }
 
 function crossingProblems({ over, name, path }: FloorPart, { origin }: Room): readonly Problem[] {

@@ -1,10 +1,8 @@
 import { fromInches, printLength, printWeightPer } from '../../../base/units/index.js';
-import { isFraming, tradesOf } from '../look-up.js';
-import { optionWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
 import { code } from './source.js';
-import { isOutdoors, overAlone, stoneChoices, weightWords } from './stone.js';
+import { isOutdoors, overAlone, stoneChoices, stoneFinding, weightWords } from './stone.js';
 
 /** Units on an outside wall, without what they are set in. Source: TMS 402-16, 12.3, from memory; that 15 psf was raised in
  *  TMS 402-22 is told in public trade texts. */
@@ -30,21 +28,11 @@ export const adheredFacingOutside: Rule = {
   find: (house) =>
     stoneChoices(house, false)
       .filter(({ room }) => isOutdoors(room))
-      .flatMap(({ room, selection, option }) => {
-        const seen = overAlone(option, most);
+      .flatMap((choice) => {
+        const seen = overAlone(choice.option, most);
         if (seen.length === 0) return [];
-        return [
-          {
-            room: room.slug,
-            place: selection.places[0]?.id ?? 'walls',
-            placeText: selection.placeText,
-            selections: [selection.id],
-            trades: [selection.category.trade, ...tradesOf(house, isFraming)],
-            seen: `${optionWords(selection, option)}: ${seen.join(', ')}.`,
-            says: `On an outside wall, stone that only mortar holds weighs at most ${weightWords(most.pounds)} by itself and is at most ${printLength(most.bed)} thick by the simple way; later editions allow more with more proof. Mortar and lath come on top.`,
-            ask: 'the structural engineer, with the mason',
-          },
-        ];
+        const says = `On an outside wall, stone that only mortar holds weighs at most ${weightWords(most.pounds)} by itself and is at most ${printLength(most.bed)} thick by the simple way; later editions allow more with more proof. Mortar and lath come on top.`;
+        return [stoneFinding(house, choice, { seen, says, ask: 'the structural engineer, with the mason' })];
       }),
 };
 

@@ -1,10 +1,8 @@
 import { fromInches, printLength, printWeightPer } from '../../../base/units/index.js';
-import { isFraming, tradesOf } from '../look-up.js';
-import { optionWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
 import { code } from './source.js';
-import { isOutdoors, overWords, stoneChoices, weightWords } from './stone.js';
+import { isOutdoors, overWords, stoneChoices, stoneFinding, weightWords } from './stone.js';
 
 /** Inside a house. Source: IBC 2018, 1404.10.3 (1405.10.3 before), and for the thickness TMS 402-16, 12.3, both from memory. The
  *  residential code has no figure of its own for stone inside, as far as is known here. */
@@ -45,21 +43,11 @@ export const adheredFacing: Rule = {
   find: (house) =>
     stoneChoices(house, false)
       .filter(({ room }) => !isOutdoors(room))
-      .flatMap(({ room, selection, option }) => {
-        const seen = overWords(option, most);
+      .flatMap((choice) => {
+        const seen = overWords(choice.option, most);
         if (seen.length === 0) return [];
-        return [
-          {
-            room: room.slug,
-            place: selection.places[0]?.id ?? 'walls',
-            placeText: selection.placeText,
-            selections: [selection.id],
-            trades: [selection.category.trade, ...tradesOf(house, isFraming)],
-            seen: `${optionWords(selection, option)}: ${seen.join(', ')}.`,
-            says: `Inside, stone that only mortar holds weighs at most ${weightWords(most.pounds)} with its mortar and lath, and is at most ${printLength(most.bed)} thick; wood framing that carries it bends at most a 600th of its span.`,
-            ask: 'the structural engineer, with the mason',
-          },
-        ];
+        const says = `Inside, stone that only mortar holds weighs at most ${weightWords(most.pounds)} with its mortar and lath, and is at most ${printLength(most.bed)} thick; wood framing that carries it bends at most a 600th of its span.`;
+        return [stoneFinding(house, choice, { seen, says, ask: 'the structural engineer, with the mason' })];
       }),
 };
 

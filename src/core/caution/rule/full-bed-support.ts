@@ -1,10 +1,9 @@
 import { fromInches, printLength, printWeight, printWeightPer } from '../../../base/units/index.js';
-import { breastOf, isFraming, tradesOf } from '../look-up.js';
+import { breastOf } from '../look-up.js';
 import type { RoomView, SelectionView } from '../view.js';
-import { optionWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
-import { overWords, stoneChoices, weightWords } from './stone.js';
+import { overWords, stoneChoices, stoneFinding, weightWords } from './stone.js';
 import { residentialCode } from './source.js';
 
 /** Source: IRC 2018, R703.8 and Table R703.8(1), as a state publishes it. */
@@ -27,25 +26,16 @@ export const fullBedSupport: Rule = {
     { what: 'The same stone on a breast that bears on concrete', sees: null, rooms: breastOn('concrete') },
   ],
   find: (house) =>
-    stoneChoices(house, true).flatMap(({ room, selection, option }) => {
+    stoneChoices(house, true).flatMap((choice) => {
+      const { room, selection, option } = choice;
       const seen = [supportWords(room, selection), ...overWords(option, most)].filter((part) => part !== '');
       if (seen.length === 0) return [];
-      const weight =
+      const more =
         selection.counted === option && selection.pounds !== undefined
           ? ` In place it weighs ${printWeight(selection.pounds)}.`
           : '';
-      return [
-        {
-          room: room.slug,
-          place: selection.places[0]?.id ?? 'walls',
-          placeText: selection.placeText,
-          selections: [selection.id],
-          trades: [selection.category.trade, ...tradesOf(house, isFraming)],
-          seen: `${optionWords(selection, option)}: ${seen.join(', ')}.${weight}`,
-          says: `The section speaks of outside walls and is a yardstick inside: stone on its own bed stands on concrete, or on framing that was designed for it; at most ${printLength(most.bed)} thick and ${weightWords(most.pounds)} with its mortar against wood framing.`,
-          ask: 'the structural engineer, before the foundation',
-        },
-      ];
+      const says = `The section speaks of outside walls and is a yardstick inside: stone on its own bed stands on concrete, or on framing that was designed for it; at most ${printLength(most.bed)} thick and ${weightWords(most.pounds)} with its mortar against wood framing.`;
+      return [stoneFinding(house, choice, { seen, more, says, ask: 'the structural engineer, before the foundation' })];
     }),
 };
 

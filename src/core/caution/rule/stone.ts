@@ -2,9 +2,10 @@ import { factOf } from '../../fact/index.js';
 import type { Option } from '../../model/index.js';
 import { weightInPlace } from '../../takeoff/index.js';
 import { isMetric, printAmount, printLength, printWeightPer, shown, type Length } from '../../../base/units/index.js';
-import { isStone } from '../look-up.js';
+import { isFraming, isStone, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
-import { joinWords } from '../words.js';
+import { joinWords, optionWords } from '../words.js';
+import type { Finding } from './rule.js';
 
 /** Stone that still may stand somewhere, by how it is carried. */
 export interface StoneChoice {
@@ -24,6 +25,29 @@ export function stoneChoices(house: HouseView, fullBed: boolean): readonly Stone
           .map((option) => ({ room, selection, option })),
       ),
   );
+}
+
+/** What a rule has seen of a stone, for the mason and the framer. */
+export function stoneFinding(
+  house: HouseView,
+  { room, selection, option }: StoneChoice,
+  {
+    seen,
+    more = '',
+    says,
+    ask,
+  }: { readonly seen: readonly string[]; readonly more?: string } & Pick<Finding, 'says' | 'ask'>,
+): Finding {
+  return {
+    room: room.slug,
+    place: selection.places[0]?.id ?? 'walls',
+    placeText: selection.placeText,
+    selections: [selection.id],
+    trades: [selection.category.trade, ...tradesOf(house, isFraming)],
+    seen: `${optionWords(selection, option)}: ${seen.join(', ')}.${more}`,
+    says,
+    ask,
+  };
 }
 
 /** Walls of a porch are outside walls. */
