@@ -128,3 +128,19 @@ test('whatever part is raised: floor stays, walls and risers and air add up', ()
     { numRuns: 100 },
   );
 });
+
+test('a hole across the edge of a dais takes its stretch of the riser', () => {
+  const dais = part('Dais', `7"`, box(`0'`, `10'`, `20'`, `4'`));
+  const hole = { name: 'Well', corners: box(`4'`, `8'`, `3'`, `4'`) };
+  const [riser] = measured({ shape, ceiling, floor: [dais], voids: [hole] }).risers ?? [];
+  expect(feet(riser?.run ?? len(`0'`))).toBeCloseTo(17, 6);
+  expect(riser?.net).toBeCloseTo((17 * 7) / 12, 6);
+});
+
+test(`a ramp over all of the room has its true length, also where its name is Floor`, () => {
+  const ramp = {
+    ...part('Floor', `0"`, box(`0'`, `0'`, `20'`, `14'`)),
+    ramp: { low: headings.west, pitch: pitch('1/12') },
+  };
+  expect(measured({ shape, ceiling, floor: [ramp] }).floor.net).toBeCloseTo(280 * Math.hypot(1, 1 / 12), 6);
+});

@@ -53,7 +53,7 @@ function levelOf({ name, height, over, ramp }: FloorPart, plan: Plan): Level {
 /** True areas, level by level; what holes and what stands on it take off. A level floor is one surface. */
 export function measureFloor(levels: readonly Level[], whole: Patch, cuts: readonly Cut[]): FloorMeasure {
   const [only, ...more] = levels;
-  if (more.length === 0 && only?.name === 'Floor') return surfaceOf('floor', 'Floor', [whole], cuts);
+  if (more.length === 0 && only && isGround(only)) return surfaceOf('floor', 'Floor', [whole], cuts);
   const cut = levels.map((level) => ({ level, ...takeOff(level.patches, cuts) }));
   const pieces = ({ name, plane }: Level, patches: readonly Patch[] = []): readonly Facet[] =>
     patches.map((patch) => ({ name, plane, patch }));
@@ -69,13 +69,18 @@ export function measureFloor(levels: readonly Level[], whole: Patch, cuts: reado
 
 /** The ceiling with its heights above the floor that is under it. */
 export function overLevels(list: readonly Facet[], levels: readonly Level[]): readonly Facet[] {
-  if (levels.every(({ plane: { a, b, c } }) => a === 0 && b === 0 && c === 0)) return list;
+  if (levels.every(isGround)) return list;
   return list.flatMap(({ name, plane, patch }) =>
     levels.flatMap(({ plane: floor, patches }) => {
       const above = { a: plane.a - floor.a, b: plane.b - floor.b, c: plane.c - floor.c };
       return patches.flatMap((one) => intersect([patch], one)).map((piece) => ({ name, plane: above, patch: piece }));
     }),
   );
+}
+
+/** Level, and no higher or lower than what heights are measured from. */
+function isGround({ plane: { a, b, c } }: Level): boolean {
+  return a === 0 && b === 0 && c === 0;
 }
 
 function crossingProblems({ over, name, path }: FloorPart, { origin }: Room): readonly Problem[] {

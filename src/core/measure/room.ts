@@ -52,7 +52,8 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
   const high = features.flatMap((feature) => [...featureCut(feature, feature.overhead), ...skyCut(feature)]);
   const walls = shapes.map((shape) => measureWall(shape, openings, features));
   const steps = stepsOf(vaults);
-  const risers = risersOf(levels);
+  // Over a hole there is no floor to step up to.
+  const risers = risersOf(levels.map((level) => ({ ...level, patches: takeOff(level.patches, voids.cuts).rest })));
   const value: RoomMeasure = {
     room: room.slug,
     plan: plan.outline.map(pointOf),
