@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { headings } from '../../src/base/geometry/index.js';
 import { feet, fromFeet } from '../../src/base/units/index.js';
 import { measured, problemsOf, regionArea, told, wall } from './measured.js';
-import { box, flat, len, opening, pitch, size } from './room-record.js';
+import { box, flat, len, opening, pitch, size, walk } from './room-record.js';
 
 const shape = size(`20'`, `14'`);
 const ceiling = flat(`9'`);
@@ -143,4 +143,40 @@ test(`a ramp over all of the room has its true length, also where its name is Fl
     ramp: { low: headings.west, pitch: pitch('1/12') },
   };
   expect(measured({ shape, ceiling, floor: [ramp] }).floor.net).toBeCloseTo(280 * Math.hypot(1, 1 / 12), 6);
+});
+
+describe('a floor that rises through what is over it is told of', () => {
+  test('under a level ceiling', () => {
+    const high = part('Dais', `9'-2"`, box(`0'`, `10'`, `20'`, `4'`));
+    expect(told(problemsOf({ shape, ceiling, floor: [high] }))).toEqual([
+      `ceiling-below-floor at floor.0: floor part 'Dais' rises up to 2" through the ceiling, or a wall that leans, over it`,
+    ]);
+    expect(measured({ shape, ceiling, floor: [{ ...high, height: len(`9'`) }] }).volume).toBeCloseTo(200 * 9, 6);
+  });
+
+  test('where the ceiling itself falls below the floor', () => {
+    const spot = (x: string, y: string, height: string) => ({ x: len(x), y: len(y), height: len(height) });
+    const planes = [[spot(`0'`, `0'`, `-1'`), spot(`20'`, `0'`, `-1'`), spot(`0'`, `14'`, `9'`)]];
+    expect(told(problemsOf({ shape, ceiling: { form: 'planes', planes } }))).toEqual([
+      `ceiling-below-floor at ceiling.0: the ceiling comes down to 1'-0" under the floor`,
+    ]);
+  });
+
+  test('before a wall that leans', () => {
+    const leans = { by: len(`3'`), at: len(`6'`) };
+    const leaning = walk(`north east 20'`, `east south 14'`, `south west 20'`, `west north 14'`);
+    const attic = leaning.by === 'walk' && {
+      ...leaning,
+      walls: leaning.walls.map((one) => (one.name === 'north' ? { ...one, leans } : one)),
+    };
+    const dais = (depth: string) => [part('Dais', `7"`, box(`0'`, `10'`, `20'`, depth))];
+    // 1" before the foot the wall is 2" high.
+    expect(told(problemsOf({ shape: attic || shape, ceiling, floor: dais(`3'-11"`) }))).toEqual([
+      `ceiling-below-floor at floor.0: floor part 'Dais' rises up to 5" through the ceiling, or a wall that leans, over it`,
+    ]);
+    expect(told(problemsOf({ shape: attic || shape, ceiling, floor: dais(`4'`) }))).toEqual([
+      `wall-leans at floor.0.over: floor part 'Dais' reaches wall 'north', which leans: what is between them is not measured`,
+    ]);
+    expect(problemsOf({ shape: attic || shape, ceiling, floor: dais(`3'-8"`) })).toEqual([]);
+  });
 });

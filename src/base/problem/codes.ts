@@ -107,6 +107,7 @@ export const codesByPage = {
     'ceiling-part-crosses',
     'ceiling-parts-overlap',
     'ceiling-not-covered',
+    'ceiling-below-floor',
     'cut-below-plate',
   ],
   openings: [

@@ -1,20 +1,24 @@
 import {
   areaOf,
   bounds,
+  edges,
   findCrossing,
   intersect,
+  lengthOf,
+  nearFeet,
   patchArea,
   patchFrom,
   planeFrom,
   ringInFeet,
+  sharedStretch,
   type Patch,
   type Plane,
 } from '../../base/geometry/index.js';
 import { surfaceOf, takeOff, type Cut } from '../feature/index.js';
 import type { FloorMeasure, FloorPart, Room } from '../model/index.js';
-import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
-import { feet, type Length } from '../../base/units/index.js';
-import { surfaceOfFacets, type Facet } from './ceiling.js';
+import { problemAt, type Outcome, type Path, type Problem } from '../../base/problem/index.js';
+import { feet, printLength, type Length } from '../../base/units/index.js';
+import { spaceUnder, surfaceOfFacets, type Facet } from './ceiling.js';
 import type { Plan } from './plan.js';
 import { crossingWords, printArea, slackAround } from './tape.js';
 
@@ -32,7 +36,11 @@ export function levelsOf(room: Room, plan: Plan): Outcome<readonly Level[]> {
   const crossings = parts.flatMap((part) => crossingProblems(part, room));
   if (crossings.length > 0) return { problems: crossings };
   const levels = parts.map((part) => levelOf(part, plan));
-  const problems = [...parts.flatMap((part) => outsideProblems(part, room, plan)), ...overlapProblems(levels, room)];
+  const problems = [
+    ...parts.flatMap((part) => outsideProblems(part, room, plan)),
+    ...overlapProblems(levels, room),
+    ...levels.flatMap((level, index) => leanProblems(level, parts[index]?.path ?? [], room, plan)),
+  ];
   if (problems.length > 0) return { problems };
   const cuts = levels.flatMap(({ patches }) => patches.map((patch) => ({ patch })));
   const { rest } = takeOff([plan.patch], cuts);
@@ -99,6 +107,40 @@ function outsideProblems({ over, name, path }: FloorPart, { origin }: Room, plan
   const message = `${printArea(outside)} of the ${printArea(patchArea(patch))} of floor part '${name}' lie outside the room`;
   const fix = "x and y are from the south-west corner of the room's bounding box";
   return [problemAt(origin, [...path, 'over'], 'floor-part-outside', message, { fix })];
+}
+
+/** A wall that leans is recorded from its foot at the height that the rest of the floor has. */
+function leanProblems(level: Level, path: Path, { origin }: Room, { sides }: Plan): readonly Problem[] {
+  if (isGround(level)) return [];
+  const borders = level.patches.flatMap(({ outline }) => edges(outline));
+  return sides.flatMap(({ name, plane, line }) => {
+    const [from, to] = [line[0], line.at(-1)];
+    if (!plane || !from || !to || !borders.some((border) => sharedStretch([from, to], border))) return [];
+    const message = `floor part '${level.name}' reaches wall '${name}', which leans: what is between them is not measured`;
+    const fix = 'end it before the foot of that wall, or record this part of the room as a room of its own';
+    return [problemAt(origin, [...path, 'over'], 'wall-leans', message, { fix })];
+  });
+}
+
+/** Somewhere the ceiling, or a wall that leans, lies under the floor: of a part of the floor it is told there. */
+export function headProblems(
+  overhead: readonly Facet[],
+  levels: readonly Level[],
+  { floor = [], ceiling, origin }: Room,
+): readonly Problem[] {
+  return levels.flatMap((level, index) => {
+    const { lowest } = spaceUnder(overLevels(overhead, [level]));
+    if (lowest > -nearFeet) return [];
+    const part = floor[index];
+    const far = printLength(lengthOf(-lowest));
+    const message = part
+      ? `floor part '${part.name}' rises up to ${far} through the ceiling, or a wall that leans, over it`
+      : `the ceiling comes down to ${far} under the floor`;
+    const fix = 'check its height and slope against those of what is over it';
+    const [only] = ceiling;
+    const at = part?.path ?? (ceiling.length === 1 && only ? only.path : ['ceiling']);
+    return [problemAt(origin, at, 'ceiling-below-floor', message, { fix })];
+  });
 }
 
 function overlapProblems(levels: readonly Level[], { floor = [], origin }: Room): readonly Problem[] {

@@ -5,7 +5,7 @@ import { problemAt, type Outcome, type Problem } from '../../base/problem/index.
 import type { Area, Length, Volume } from '../../base/units/index.js';
 import { facetsOf, measureCeiling, spaceUnder } from './ceiling.js';
 import { featuresOf } from './feature.js';
-import { levelsOf, measureFloor, overLevels } from './floor.js';
+import { headProblems, levelsOf, measureFloor, overLevels } from './floor.js';
 import { openingsOf } from './opening.js';
 import { planOf } from './plan.js';
 import { risersOf, stepsOf } from './step.js';
@@ -27,6 +27,8 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
   if (!vaults || !voids || !levels) return { problems };
   const leaning = new Set(plan.sides.flatMap(({ plane }) => plane ?? []));
   const overhead = facetsOf(vaults, takeOff([plan.patch], voids.through).rest);
+  const under = headProblems(overhead, levels, room);
+  if (under.length > 0) return { problems: [...problems, ...under] };
   const space = spaceUnder(overLevels(overhead, levels));
   const ceiling = overhead.filter(({ plane }) => !leaning.has(plane));
   const heights = leaning.size === 0 || ceiling.length === 0 ? space : spaceUnder(overLevels(ceiling, levels));
