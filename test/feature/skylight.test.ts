@@ -5,7 +5,7 @@ import type { CeilingForm, FeatureMeasure } from '../../src/core/model/index.js'
 import { feet, type Length } from '../../src/base/units/index.js';
 import { layPlaces, resolvePlaces, takeOff } from '../../src/core/takeoff/index.js';
 import { measured, problemsOf, regionArea, told } from '../measure/measured.js';
-import { box, flat, len, pitch, size } from '../measure/room-record.js';
+import { box, flat, len, pitch, size, walk } from '../measure/room-record.js';
 import { category, option, selection } from '../takeoff/room.js';
 
 const sky = {
@@ -236,4 +236,14 @@ test('a metric record comes to the same: 600 mm by 1.20 m at 45°, 300 mm deep',
     [0.18, 0.18 * root2, 0.405, 0.405].map((area) => expect.closeTo(area, 9)),
   );
   expect(feature.runs[0]?.length).toBe(4_200_000_000 as Length);
+});
+
+test('where walls that lean leave no ceiling it is told, not left out', () => {
+  const leans = { by: len(`10'`), at: len(`5'`) };
+  const shape = walk(`north east 24'`, `east south 20'`, `south west 24'`, `west north 20'`);
+  if (shape.by !== 'walk') throw new Error('no walk');
+  const walls = shape.walls.map((one) => (/north|south/u.test(one.name) ? { ...one, leans } : one));
+  expect(told(problemsOf({ shape: { ...shape, walls }, ceiling: flat(`9'`), features: [sky] }))).toEqual([
+    'skylight-outside-ceiling at features.0.x: Skylight is in a room without a ceiling: walls that lean, or holes, take all of it',
+  ]);
 });

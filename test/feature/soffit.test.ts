@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { feet } from '../../src/base/units/index.js';
 import { measured, problemsOf, told, wall } from '../measure/measured.js';
-import { flat, size } from '../measure/room-record.js';
+import type { WalkedWall } from '../../src/core/model/index.js';
+import { box, flat, len, size, walk } from '../measure/room-record.js';
 
 const soffit = {
   kind: 'soffit',
@@ -69,5 +70,37 @@ test('what does not fit is told with its place', () => {
   ]);
   expect(told(problemsOf(room({ drop: `9'` })))).toEqual([
     `soffit-ceiling at features.0.drop: Soffit drops 9'-0" from a ceiling of 9'-0"`,
+  ]);
+});
+
+/** The same room walked round, with something said of its walls. */
+const walked = (said: Record<string, Partial<WalkedWall>>, more: Record<string, unknown> = {}) => {
+  const shape = walk(`north east 14'`, `east south 12'`, `south west 14'`, `west north 12'`);
+  if (shape.by !== 'walk') throw new Error('no walk');
+  const walls = shape.walls.map((one) => ({ ...one, ...said[one.name] }));
+  return { ...room({ length: `14'`, ...more }), shape: { ...shape, walls } };
+};
+
+test('beside an arc its end is seen: the wall bows away from the straight line between its ends', () => {
+  const measure = measured(walked({ east: { arc: { bows: 'out', rise: len(`2'`) } } }));
+  const faces = measure.features[0]?.faces.map(({ id, net }) => [id, net]);
+  expect(faces).toEqual([
+    ['duct/bottom', 28],
+    ['duct/front', 14],
+    ['duct/right-end', 2],
+  ]);
+  expect(wall(measure, 'east').deductions).toEqual([]);
+});
+
+test('where a hole or a wall that leans takes the ceiling it cannot hang', () => {
+  // 6' in 12': at the ceiling of 9' the east wall stands 4'-6" in.
+  const east = { leans: { by: len(`6'`), at: len(`12'`) } };
+  expect(told(problemsOf(walked({ east })))).toEqual([
+    'soffit-ceiling at features.0.at: Soffit hangs where there is no ceiling: a hole or a wall that leans takes 9 sq ft over it',
+  ]);
+  expect(problemsOf(walked({ east }, { length: `9'-6"` }))).toEqual([]);
+  const hole = { name: 'Well', corners: box(`0'`, `10'`, `14'`, `2'`), isOpenAbove: true };
+  expect(told(problemsOf({ ...room(), voids: [hole] }))).toEqual([
+    'soffit-ceiling at features.0.at: Soffit hangs where there is no ceiling: a hole or a wall that leans takes 20 sq ft over it',
   ]);
 });

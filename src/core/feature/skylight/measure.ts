@@ -26,7 +26,13 @@ import { shaftOf, type Shaft } from './shaft.js';
 export function measure(data: Skylight, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure> {
   const seats = space.ceiling.map((piece) => seatOn(piece, data, space));
   const seat = seats.reduce<Seat | undefined>((best, one) => (best && best.share >= one.share ? best : one), undefined);
-  if (!seat) return { problems: [] };
+  if (!seat) {
+    const message = `${feature.name} is in a room without a ceiling: walls that lean, or holes, take all of it`;
+    const fix = 'record it as a window in the wall that leans, or leave it out';
+    return {
+      problems: [problemAt(space.origin, [...feature.path, 'x'], 'skylight-outside-ceiling', message, { fix })],
+    };
+  }
   const problems = [...shaftProblems(data, seat, feature, space), ...seatProblems(seat, feature, space)];
   if (problems.length > 0) return { problems };
   const { shaft, patch } = seat;

@@ -4,9 +4,11 @@ import {
   intersect,
   lengthOf,
   patchFrom,
+  perimeter,
   pointInFeet,
   pointsOf,
   rectangle,
+  ringInFeet,
   sharedStretch,
   slopeOf,
   type Patch,
@@ -14,7 +16,7 @@ import {
 } from '../../../base/geometry/index.js';
 import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../../base/problem/index.js';
-import { feet, printLength, type Length } from '../../../base/units/index.js';
+import { feet, printArea, printLength, type Area, type Length } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
 import { wallFrame, wallProblems, type WallFrame } from '../place.js';
 import { surfaceOf } from '../surface.js';
@@ -86,8 +88,9 @@ function sidesOf([left, right, frontRight, frontLeft]: readonly [Xy, Xy, Xy, Xy]
     { id: 'right-end', name: 'Right end', ends: [right, frontRight] },
   ] as const;
   return sides.map(({ id, name, ends: [from, to] }) => {
-    const against = space.walls.flatMap(({ name: wall, from: start, to: end, openTo }) => {
-      if (openTo !== undefined) return [];
+    const against = space.walls.flatMap(({ name: wall, from: start, to: end, openTo, arc }) => {
+      // An arc does not follow the straight line between its ends.
+      if (openTo !== undefined || arc) return [];
       const shared = sharedStretch([pointInFeet(start), pointInFeet(end)], [from, to]);
       return shared ? [{ wall, from: lengthOf(shared[0]), to: lengthOf(shared[1]) }] : [];
     });
@@ -99,6 +102,9 @@ function sidesOf([left, right, frontRight, frontLeft]: readonly [Xy, Xy, Xy, Xy]
 
 /** Less than this, in feet, is not seen. */
 const hair = 1e-6;
+
+/** What a tape cannot tell: 1/16" along the outline, in feet. */
+const tape = 1 / 16 / 12;
 
 /** Height of the level ceiling that it hangs from. */
 function ceilingOver(
@@ -113,6 +119,12 @@ function ceilingOver(
   const over = space.ceiling.filter((piece) => areaOf(intersect([piece.patch], patch)) > hair);
   const heights = [...new Set(over.map(({ plane }) => lengthOf(plane.c)))];
   const [height] = heights;
+  const inRoom = areaOf(intersect([patchFrom(ringInFeet(space.plan))], patch));
+  const bare = inRoom - over.reduce((sum, piece) => sum + areaOf(intersect([piece.patch], patch)), 0);
+  if (bare > perimeter(patch.outline) * tape) {
+    const message = `${feature.name} hangs where there is no ceiling: a hole or a wall that leans takes ${printArea(bare as Area)} over it`;
+    return problem('at', message, 'let it end where the ceiling does');
+  }
   if (over.some(({ plane }) => slopeOf(plane) > 0) || heights.length > 1) {
     const message = `${feature.name} hangs where the ceiling is not level, or not of one height`;
     return problem('wall', message, 'record a soffit for each level part, or its bottom as a part of the ceiling');
