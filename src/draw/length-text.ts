@@ -17,6 +17,14 @@ export function wallWords({ arc, lean }: Pick<WallMeasure, 'arc' | 'lean'>): str
   return lean ? ` leaning in by ${lengthText(lean.by)} at ${lengthText(lean.at)}` : '';
 }
 
+/** What to know of an elevation whose wall is not straight and plumb. */
+export function wallNotes({ arc, lean }: Pick<WallMeasure, 'arc' | 'lean'>): readonly string[] {
+  if (arc) return [`Unfolded: the wall is an arc of ${lengthText(arc.radius)} radius, bowing ${arc.bows}`];
+  if (!lean) return [];
+  const by = `by ${lengthText(lean.by)} at ${lengthText(lean.at)}`;
+  return [`Drawn in its own plane: the wall leans into the room ${by}; heights go along it`];
+}
+
 /** An area for the ear, whole: `388 square feet`, `36 m²`. */
 export function areaWords(area: number): string {
   return isMetric() ? printQuantity(area, 'sq ft', 0) : `${Math.round(area)} square feet`;

@@ -6,6 +6,7 @@ import { drawElevation } from './elevation/index.js';
 import { drawStep } from './elevation/step.js';
 import { breastDrawer } from './feature/chimney-breast.js';
 import { edgeDrawer } from './feature/edge-section.js';
+import { wallNotes } from './length-text.js';
 import { drawPlan } from './plan/index.js';
 
 /** A view that a room is drawn in. */
@@ -14,6 +15,8 @@ export interface RoomView {
   /** Of the step, feature or wall; `plan` and `ceiling` are their own. */
   readonly id: string;
   readonly name: string;
+  /** What its subject is, where a drawing without its title block would not say so: a wall unfolded, or in its own plane. */
+  readonly note?: string;
   /** `id` is what the room's drawings are told apart by where several rooms stand on a page. */
   draw(options: DrawOptions): Drawing;
 }
@@ -60,8 +63,9 @@ export function roomViews(room: DrawnRoom): RoomViews {
       if (!edge) return [];
       return [view('edge', feature, key, (options) => edge({ ...options, ...guards.get(feature.id) }))];
     }),
-    walls: measure.walls.map((wall) =>
-      view('wall', wall, `wall-${wall.id}`, (options) =>
+    walls: measure.walls.map((wall) => {
+      const [note] = wallNotes(wall);
+      const elevation = view('wall', wall, `wall-${wall.id}`, (options) =>
         drawElevation(measure, wall, {
           ...options,
           neighbours,
@@ -70,7 +74,8 @@ export function roomViews(room: DrawnRoom): RoomViews {
           guards,
           posts,
         }),
-      ),
-    ),
+      );
+      return { ...elevation, ...(note !== undefined && { note: `${note}.` }) };
+    }),
   };
 }

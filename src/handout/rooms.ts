@@ -1,5 +1,5 @@
 import type { BookRoom, BookSelection } from '../core/book/index.js';
-import type { OpeningMeasure } from '../core/model/index.js';
+import { isDownToFloor, type OpeningMeasure } from '../core/model/index.js';
 import { ref } from '../sheet/index.js';
 import { fromOtherSide, otherSideWords } from '../table/index.js';
 import type { Area, Length } from '../base/units/index.js';
@@ -92,7 +92,7 @@ function openingOf(opening: OpeningMeasure, room: BookRoom, { look }: Work, isOw
   const { mark, kind, wall, at, width, height, sill, to, record } = opening;
   const shaped = opening.shape ? told`, ${shape(opening)}` : own('');
   const wallName = sieveName(room.measure.walls.find(({ id }) => id === wall)?.name ?? wall);
-  const raised = sill === 0 ? own('') : told`, sill ${length(sill)}`;
+  const raised = isDownToFloor(opening) ? own('') : told`, sill ${length(sill)}`;
   return {
     mark: sieveName(mark),
     kind: kinds[kind],

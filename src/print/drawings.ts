@@ -75,7 +75,7 @@ export function printRoom(room: BookRoom, look: LookUp): RoomPrints {
   return {
     plan: ready(besidePlan ? beside : wide, planTitle),
     besidePlan,
-    elevations: walls.map((wall) => ready(print(wall, wallSize), wall.name)),
+    elevations: walls.map((wall) => ready(print(wall, wallSize), wall.name, wall.note)),
     features: [
       ...(isPlainCeiling(drawn)
         ? []
@@ -120,7 +120,11 @@ function wallBoxOf({ measure }: BookRoom): Box {
 }
 
 function isPlainCeiling({ measure, ceiling }: DrawnRoom): boolean {
-  return measure.ceiling.facets.every(({ slope }) => slope === 0) && ceiling?.lay !== 'boards';
+  const { ceiling: above, features, walls } = measure;
+  const hasMore =
+    walls.some(({ lean }) => lean) ||
+    features.some(({ opensCeiling, overhead, footprint }) => opensCeiling ?? (overhead && !footprint));
+  return above.facets.every(({ slope }) => slope === 0) && ceiling?.lay !== 'boards' && !hasMore;
 }
 
 function ceilingNote({ ceiling }: DrawnRoom): string {

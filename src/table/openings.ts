@@ -1,5 +1,6 @@
 import type { OpeningRow } from '../core/book/index.js';
-import { capital } from '../base/units/index.js';
+import { isDownToFloor } from '../core/model/index.js';
+import { capital, printLength } from '../base/units/index.js';
 import { col } from '../sheet/index.js';
 import { schedule } from './schedule.js';
 import { shapeOf } from './shape-of.js';
@@ -24,11 +25,12 @@ export const openings = schedule<OpeningRow>({
       col.length('width', 'Width', ({ width }) => width),
       col.length('height', 'Height', ({ height }) => height),
       col.words('shape', 'Shape', (row) => shapeOf(row), { under: 'width' }),
-      col.length('sill', 'Sill', ({ sill }) => (sill === 0 ? undefined : sill)),
+      col.length('sill', 'Sill', (row) => (isDownToFloor(row) ? undefined : row.sill)),
       col.length('head', 'Head', ({ head }) => head),
       col.amount('area', 'Area, sq ft', ({ area }) => area),
       col.lines('trim', 'Trim', ({ trim }, names) => trimOf(trim, names), { width: 'words' }),
       col.words('remarks', 'Remarks', ({ note }) => note, { width: 'words' }),
+      col.words('plumb', 'Leaning wall', ({ plumb }) => plumb && leaningWords(plumb), { under: 'remarks' }),
       col.words('glass', 'Glass', ({ glass }) => glass && `${capital(glass)} glass`, { under: 'remarks' }),
     ],
   },
@@ -37,3 +39,8 @@ export const openings = schedule<OpeningRow>({
     return (['window', 'cased', 'open'] as const).flatMap((kind) => openings.filter((row) => row.kind === kind));
   },
 });
+
+/** Sizes on a wall that leans go along it. */
+function leaningWords({ sill, head }: NonNullable<OpeningRow['plumb']>): string {
+  return `On a wall that leans: sill, height and head along it; plumb, from ${printLength(sill)} to ${printLength(head)} above the floor`;
+}

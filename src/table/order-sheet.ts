@@ -5,7 +5,7 @@ import { isFilled } from './part.js';
 import { supplies } from './supplies.js';
 
 const lead =
-  'Each product is bought once for the whole house and rounded up once, so a bundle opened for one room serves the next. Open choices are counted with their standard. The installer confirms before ordering.';
+  'Each product is bought once for the whole house and rounded up once, so a bundle opened for one room serves the next. Open choices are counted with their standard; one that is open on an allowance is not counted until it is decided. The installer confirms before ordering.';
 
 /** What the house buys, by trade. On paper it holds no money, so that it may be handed on. */
 export function orderSheet(look: LookUp, { withMoney }: { readonly withMoney: boolean }): Sheet {

@@ -75,7 +75,7 @@ export const stepped = (): RoomMeasure => {
       },
     ],
     openings: [
-      { mark: 'D51', wall: 'north', at: ft(3), width: ft(3), height: ft(7), sill: ft(7 / 12), hinge: 'left' },
+      { mark: 'D51', wall: 'north', at: ft(3), width: ft(3), height: ft(7), hinge: 'left' },
       { mark: 'W51', kind: 'window', wall: 'east', at: ft(1), width: ft(4), height: ft(4), sill: ft(3), to: 'outside' },
     ],
   });

@@ -97,11 +97,12 @@ function refuse(size: string, text: string): Reading<bigint> {
   const usual = isMetric() ? '4.42 m or 900 mm' : `14'-6 1/2", 30" or 4.42 m`;
   if (text.trim() === '')
     return unread('the length is empty', `write a length such as ${isMetric() ? '4.42 m' : `14'-6"`}`);
+  const isBelow = /^\s*[-−]/u.test(text);
   const bare = new RegExp(`^(?:${number}|${fraction})$`, 'u').exec(size);
   if (bare) {
     const feet = size.includes('/') ? `${size}"` : `${size}' for feet, ${size}" for inches or ${size} mm`;
     const meant = isMetric() && !size.includes('/') ? `${size} m or ${size} mm` : feet;
-    return unread(`'${text}' has no unit`, `write ${meant}`);
+    return unread(`'${text}' has no unit`, `write ${isBelow ? meant.replaceAll(size, `-${size}`) : meant}`);
   }
   const unmarked = new RegExp(`^(\\d+)' ?-? ?(\\d+(?:[ -]\\d+\\/\\d+)?)$`, 'u').exec(size);
   if (unmarked) return unread(`'${text}' lacks the inch mark`, `did you mean ${unmarked[1]}'-${unmarked[2]}"?`);

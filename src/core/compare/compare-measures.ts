@@ -1,5 +1,11 @@
 import type { BookRoom } from '../book/index.js';
-import { floorArea, type FeatureMeasure, type OpeningMeasure, type RoomMeasure } from '../model/index.js';
+import {
+  floorArea,
+  isDownToFloor,
+  type FeatureMeasure,
+  type OpeningMeasure,
+  type RoomMeasure,
+} from '../model/index.js';
 import { shapeWords } from '../opening/index.js';
 import { printArea, printLength, type Area, type Length } from '../../base/units/index.js';
 import type { MeasureChange, PartChange, RoomChange } from './room-change.js';
@@ -130,7 +136,7 @@ function openingTexts({ measure }: BookRoom, roomName: (slug: string) => string)
 const kindWords = { door: 'door', window: 'window', cased: 'cased opening', open: 'opening' } as const;
 
 function openingFacts(
-  { kind, width, height, shape, sill, wall, at, to, hinge, swing, operation }: OpeningMeasure,
+  { kind, width, height, shape, sill, floor, wall, at, to, hinge, swing, operation }: OpeningMeasure,
   roomName: (slug: string) => string,
 ): [string, string][] {
   const words = shape && shapeWords({ shape });
@@ -139,7 +145,9 @@ function openingFacts(
     ['kind', `${how}${kindWords[kind]}`],
     ['size', `${printLength(width)} × ${printLength(height)}`],
     ...(words === undefined ? [] : [['shape', words] as [string, string]]),
-    ...(sill === 0 ? [] : [['sill', `sill at ${printLength(sill)}`] as [string, string]]),
+    ...(isDownToFloor({ sill, ...(floor !== undefined && { floor }) })
+      ? []
+      : [['sill', `sill at ${printLength(sill)}`] as [string, string]]),
     ['place', `${wall} wall, ${printLength(at)} from its left corner`],
     ['to', `to ${roomName(to)}`],
     ...(hinge === undefined ? [] : [['hinge', `hinges ${hinge}`] as [string, string]]),

@@ -1,12 +1,4 @@
-import {
-  areaOf,
-  heightRange,
-  intersect,
-  leastGap,
-  lengthOf,
-  nearFeet,
-  type Profile,
-} from '../../base/geometry/index.js';
+import { areaOf, heightRange, intersect, leastGap, lengthOf, nearFeet } from '../../base/geometry/index.js';
 import type { Opening, OpeningMeasure, OwnOpening, Room } from '../model/index.js';
 import { flippedShape, openingArea, shapeWords } from '../opening/index.js';
 import { problemAt, type Outcome, type Problem, type ProblemCode } from '../../base/problem/index.js';
@@ -29,10 +21,11 @@ export function openingsOf(
   const problems: Problem[] = [];
   const placed: { opening: Placed; wall: WallShape }[] = [];
   for (const record of room.openings) {
-    const opening = record.by === 'own' ? ownOpening(record) : seenOpening(record, house);
+    const found = record.by === 'own' ? ownOpening(record) : seenOpening(record, house);
     const wall = walls.find(({ name }) => name === record.wall);
     // Records whose wall or other side is not there were refused when they were read.
-    if (!opening || !wall) continue;
+    if (!found || !wall) continue;
+    const opening = onFloor(found, wall);
     const wrong = placeProblems(opening, wall, room);
     problems.push(...wrong);
     if (wrong.length === 0) placed.push({ opening, wall });
@@ -45,7 +38,6 @@ export function openingsOf(
   );
   const value = placed.map(({ opening, wall }) => ({
     ...opening,
-    ...(wall.foot && { floor: lengthOf(floorBefore(opening, wall.foot)) }),
     areaOnWall: areaOf(intersect(wall.face, openingPatch(opening))) as Area,
   }));
   return { value, problems };
@@ -83,7 +75,7 @@ function seenOpening(
 }
 
 function placeProblems(opening: Placed, wall: WallShape, { origin }: Room): readonly Problem[] {
-  const { mark, kind, own, at, width, height, sill, record } = opening;
+  const { mark, at, width, height, sill, record } = opening;
   const problem = (key: string, code: ProblemCode, message: string, fix: string): readonly Problem[] => [
     problemAt(origin, [...record.path, key], code, message, { fix }),
   ];
@@ -98,15 +90,11 @@ function placeProblems(opening: Placed, wall: WallShape, { origin }: Room): read
     return problem('at', 'opening-past-wall', message, `at may be ${printLength(0 as Length)} to ${most}`);
   }
   const stretch = [feet(at), feet(at) + feet(width)] as const;
-  const floor = wall.foot ? floorBefore(opening, wall.foot) : 0;
+  const floor = feet(opening.floor ?? (0 as Length));
   if (feet(sill) < floor - nearFeet) {
     const height = printLength(lengthOf(floor));
     const message = `${mark} begins ${printLength(sill)} above the room's floor, but the floor before it is ${height} above that`;
     return problem('sill', 'opening-below-floor', message, `sill: ${height} puts it on the floor there`);
-  }
-  if (kind === 'door' && own && feet(sill) > floor + nearFeet) {
-    const message = `door ${mark} has a sill above the floor`;
-    return problem('sill', 'door-sill', message, `the floor before it is at ${printLength(lengthOf(floor))}`);
   }
   if (opening.shape)
     return shapeUnderCeiling(opening, wall).flatMap(({ message, fix }) =>
@@ -123,9 +111,13 @@ function placeProblems(opening: Placed, wall: WallShape, { origin }: Room): read
   return problem('height', 'opening-above-ceiling', message, `a head of ${ceiling} is the most that fits there`);
 }
 
-/** In feet; the highest along its width. */
-function floorBefore({ at, width }: Pick<Placed, 'at' | 'width'>, foot: Profile): number {
-  return heightRange(foot, feet(at), feet(at) + feet(width)).greatest;
+/** With the floor before it, the highest along its width. What one walks through stands on it, in each of its two rooms. */
+function onFloor(opening: Placed, { foot }: WallShape): Placed {
+  if (!foot) return opening;
+  const { at, width, kind, sill } = opening;
+  const { greatest } = heightRange(foot, feet(at), feet(at) + feet(width));
+  const floor = lengthOf(Number.isFinite(greatest) ? greatest : 0);
+  return { ...opening, floor, ...(kind !== 'window' && sill === 0 && { sill: floor }) };
 }
 
 /** What has a shape of its own is made to it: nothing cuts it. */

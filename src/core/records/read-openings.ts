@@ -67,9 +67,8 @@ function operationOf({ kind, operation }: RawOwnOpening): OwnOpening['operation'
   return operation ?? (kind === 'door' ? 'swing' : 'fixed');
 }
 
-function doorProblems(opening: Opening, { raw, origin }: Checked<RawRoom>): readonly Problem[] {
-  // On a floor of several heights it is known when the room is measured.
-  if (raw.floor || opening.by === 'seen' || opening.kind !== 'door' || opening.sill === 0) return [];
+function doorProblems(opening: Opening, { origin }: Checked<RawRoom>): readonly Problem[] {
+  if (opening.by === 'seen' || opening.kind !== 'door' || opening.sill === 0) return [];
   const fix = 'leave the sill out, or make it a window';
   return [
     problemAt(origin, [...opening.path, 'sill'], 'door-sill', `door ${opening.mark} has a sill above the floor`, {

@@ -1,12 +1,18 @@
 import type { DrawnGuard, DrawnRoom } from '../../core/book/index.js';
-import { wallFoot, type OpeningMeasure, type RoomMeasure, type WallMeasure } from '../../core/model/index.js';
+import {
+  isDownToFloor,
+  wallFoot,
+  type OpeningMeasure,
+  type RoomMeasure,
+  type WallMeasure,
+} from '../../core/model/index.js';
 import { shapeWords, springingOf } from '../../core/opening/index.js';
 import type { Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';
 import { fitDrawing } from '../issue.js';
-import { lengthText, wallWords } from '../length-text.js';
+import { lengthText, wallNotes, wallWords } from '../length-text.js';
 import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
 import { textWidth } from '../text-width.js';
@@ -69,14 +75,7 @@ export function drawElevation(measure: RoomMeasure, wall: WallMeasure, options: 
     return {
       ...title,
       notes: [
-        ...(wall.arc
-          ? [`Unfolded: the wall is an arc of ${lengthText(wall.arc.radius)} radius, bowing ${wall.arc.bows}`]
-          : []),
-        ...(wall.lean
-          ? [
-              `Drawn in its own plane: the wall leans into the room by ${lengthText(wall.lean.by)} at ${lengthText(wall.lean.at)}; heights go along it`,
-            ]
-          : []),
+        ...wallNotes(wall),
         ...(missing.length > 0 ? [`Not written for want of space: ${missing.join(', ')}`] : []),
         ...(guarded ? [`Local code decides the guard's height and openings`] : []),
       ],
@@ -206,7 +205,7 @@ function describe(measure: RoomMeasure, wall: WallMeasure, { name, openTo, finis
   const openings = measure.openings.filter((opening) => opening.wall === wall.id);
   const seen = openings.map(
     (opening) =>
-      `${opening.mark}, ${opening.kind}, ${lengthText(opening.width)} by ${lengthText(opening.height)}${opening.shape ? `, ${shapeWords(opening) ?? ''}` : ''}${opening.sill > 0 ? `, sill at ${lengthText(opening.sill)}` : ''}`,
+      `${opening.mark}, ${opening.kind}, ${lengthText(opening.width)} by ${lengthText(opening.height)}${opening.shape ? `, ${shapeWords(opening) ?? ''}` : ''}${!isDownToFloor(opening) ? `, sill at ${lengthText(opening.sill)}` : ''}`,
   );
   const features = measure.features
     .filter((feature) => feature.covers.some((cover) => cover.wall === wall.id))

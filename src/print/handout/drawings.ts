@@ -41,7 +41,7 @@ export function roomDrawings(room: HandoutRoom, handout: Handout): RoomDrawings 
       ...needed(views.features, drawings.features).map((feature) =>
         ready(drawForPrint(feature, slug, featureBox), feature.name),
       ),
-      ...needed(views.walls, printed.walls).map((wall) => ready(fit(wall, slug, boxes.wall), wall.name)),
+      ...needed(views.walls, printed.walls).map((wall) => ready(fit(wall, slug, boxes.wall), wall.name, wall.note)),
     ],
   };
 }

@@ -111,12 +111,13 @@ function roomFacts(room: BookRoom, look: LookUp): readonly Fact[] {
   const faces = (label: string, list: readonly Surface[] = []): readonly Fact[] =>
     list.length === 0 ? [] : [area(label, list.reduce((sum, { net }) => sum + net, 0) as Area)];
   const level = measure.lowest === measure.highest;
+  const isSloped = measure.ceiling.facets.some(({ slope }) => slope !== 0);
   const others = fromOtherSide(room, look);
   const walls = measure.walls.filter(({ openTo }) => openTo === undefined);
   const net = walls.reduce((sum, wall) => sum + wall.net, 0) as Area;
   return [
     area('Floor', measure.floor.net),
-    area(level ? 'Ceiling' : 'Ceiling, on the slope', measure.ceiling.net),
+    area(isSloped ? 'Ceiling, on the slope' : 'Ceiling', measure.ceiling.net),
     area('Walls less openings', net),
     ...faces('Steps of the ceiling', measure.steps),
     ...faces('Risers of the floor', measure.risers),

@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import type { BookRoom } from '../../core/book/index.js';
 import { numberText } from '../../base/svg/index.js';
 import { feet } from '../../base/units/index.js';
-import type { Point, WallMeasure } from '../../core/model/index.js';
+import { wallLine, type Point, type WallMeasure } from '../../core/model/index.js';
 
 /** A room's outline with its openings as gaps, in pixels of `perFoot`, so that rooms side by side share one scale. */
 export function MiniPlan({ room, perFoot }: { room: BookRoom; perFoot: number }): VNode {
@@ -14,7 +14,8 @@ export function MiniPlan({ room, perFoot }: { room: BookRoom; perFoot: number })
   const height = (top - Math.min(...ys)) * perFoot + 6;
   const at = (point: Point): string =>
     `${numberText((feet(point.x) - left) * perFoot + 3, 1)} ${numberText((top - feet(point.y)) * perFoot + 3, 1)}`;
-  const outline = (points: readonly Point[]): string => `M${points.map(at).join('L')}Z`;
+  const open = (points: readonly Point[]): string => `M${points.map(at).join('L')}`;
+  const outline = (points: readonly Point[]): string => `${open(points)}Z`;
   const standing = walls.filter((wall) => wall.openTo === undefined);
   const stretches = standing.flatMap((wall) =>
     solidStretches(
@@ -24,9 +25,7 @@ export function MiniPlan({ room, perFoot }: { room: BookRoom; perFoot: number })
   );
   const windows = openings.flatMap((opening) => {
     const wall = standing.find((candidate) => candidate.id === opening.wall);
-    return wall && opening.kind === 'window'
-      ? [[along(wall, opening.at), along(wall, opening.at + opening.width)] as const]
-      : [];
+    return wall && opening.kind === 'window' ? [lineAlong(wall, opening.at, opening.at + opening.width)] : [];
   });
   return (
     <svg
@@ -41,28 +40,39 @@ export function MiniPlan({ room, perFoot }: { room: BookRoom; perFoot: number })
       {voids.map((hole) => (
         <path class="mini-void" d={outline(hole.outline)} />
       ))}
-      <path class="mini-wall" d={stretches.map(([from, to]) => `M${at(from)}L${at(to)}`).join('')} />
-      {windows.length > 0 && (
-        <path class="mini-window" d={windows.map(([from, to]) => `M${at(from)}L${at(to)}`).join('')} />
-      )}
+      <path class="mini-wall" d={stretches.map(open).join('')} />
+      {windows.length > 0 && <path class="mini-window" d={windows.map(open).join('')} />}
     </svg>
   );
 }
 
 /** What stands of a wall between its openings, from the left as seen from inside. */
-function solidStretches(wall: WallMeasure, openings: BookRoom['measure']['openings']): (readonly [Point, Point])[] {
+function solidStretches(wall: WallMeasure, openings: BookRoom['measure']['openings']): (readonly Point[])[] {
   const sorted = [...openings].sort((a, b) => a.at - b.at);
-  const stretches: (readonly [Point, Point])[] = [];
+  const stretches: (readonly Point[])[] = [];
   let start = 0;
   for (const opening of sorted) {
-    if (opening.at > start) stretches.push([along(wall, start), along(wall, opening.at)]);
+    if (opening.at > start) stretches.push(lineAlong(wall, start, opening.at));
     start = Math.max(start, opening.at + opening.width);
   }
-  if (start < wall.run) stretches.push([along(wall, start), along(wall, wall.run)]);
+  if (start < wall.run) stretches.push(lineAlong(wall, start, wall.run));
   return stretches;
 }
 
-function along({ from, to, run }: WallMeasure, distance: number): Point {
-  const share = run === 0 ? 0 : distance / run;
-  return { x: (from.x + (to.x - from.x) * share) as Point['x'], y: (from.y + (to.y - from.y) * share) as Point['y'] };
+/** The wall's line from one place along it to another. */
+function lineAlong(wall: WallMeasure, from: number, to: number): readonly Point[] {
+  const line = wallLine(wall);
+  const between = line.filter(({ along }) => along > from && along < to).map(({ at }) => at);
+  return [pointAlong(line, from), ...between, pointAlong(line, to)];
+}
+
+function pointAlong(line: ReturnType<typeof wallLine>, distance: number): Point {
+  const index = Math.max(
+    1,
+    line.findIndex(({ along }) => along >= distance),
+  );
+  const [from, to] = [line[index - 1]!, line[index] ?? line.at(-1)!];
+  const share = to.along === from.along ? 0 : (distance - from.along) / (to.along - from.along);
+  const on = (axis: 'x' | 'y') => (from.at[axis] + (to.at[axis] - from.at[axis]) * share) as Point['x'];
+  return { x: on('x'), y: on('y') };
 }

@@ -118,7 +118,7 @@ function isMadeFor({ width, height }: OpeningMeasure, option: BookOption | undef
 }
 
 function openingRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, keys }: Context): OpeningRow | undefined {
-  const { mark, kind, wall, to, width, height, shape, sill, area, operation, glass } = opening;
+  const { mark, kind, wall, to, width, height, shape, sill, floor, area, operation, glass } = opening;
   if (kind === 'door') return undefined;
   return {
     mark,
@@ -134,9 +134,19 @@ function openingRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, key
     area,
     operation,
     ...(glass && { glass }),
+    ...(floor !== undefined && { floor }),
+    ...plumbOf(room, opening),
     trim: trimOf(byMark.get(mark) ?? [], look, keys),
     ...noteOf(opening),
   };
+}
+
+/** Heights above the floor of what lies along a wall that leans. */
+function plumbOf({ measure }: BookRoom, { wall, sill, height }: OpeningMeasure): Pick<OpeningRow, 'plumb'> {
+  const lean = measure.walls.find(({ id }) => id === wall)?.lean;
+  if (!lean) return {};
+  const plumb = (along: number): Length => Math.round((along * lean.at) / Math.hypot(lean.at, lean.by)) as Length;
+  return { plumb: { sill: plumb(sill), head: plumb(sill + height) } };
 }
 
 /** Hand of a door from facts: the side of its hinges seen from the room that records it, and the room it swings into. From

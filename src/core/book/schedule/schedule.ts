@@ -172,6 +172,10 @@ export interface OpeningRow {
   readonly sill: Length;
   /** Top of the opening above the floor of `room`. */
   readonly head: Length;
+  /** Of the floor before it, where that is not level with the rest of the room's. */
+  readonly floor?: Length;
+  /** On a wall that leans, where sizes go along it: heights above the floor. */
+  readonly plumb?: { readonly sill: Length; readonly head: Length };
   readonly area: Area;
   readonly operation: OpeningMeasure['operation'];
   readonly glass?: NonNullable<OpeningMeasure['glass']>;
