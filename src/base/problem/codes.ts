@@ -85,6 +85,7 @@ export const codesByPage = {
     'walk-open',
     'wall-no-length',
     'walls-cross',
+    'arc-size',
     'arc-too-tight',
     'wall-leans',
     'floor-part-crosses',

@@ -55,9 +55,23 @@ export function readShape(record: Checked<RawRoom>): Outcome<Shape> {
   }
   const problems = by === 'size' ? [] : (['open', 'beside'] as const).flatMap((key) => misplaced(key, record));
   if (!record.sound([by]) || !record.sound(['open']) || !record.sound(['beside'])) return { problems };
+  const arcs = arcProblems(record);
+  if (arcs.length > 0) return { problems: [...problems, ...arcs] };
   const shape = shapeOf(raw);
   const walk = shape.by === 'walk' ? walkProblems(shape.walls, origin) : [];
   return { value: shape, problems: [...problems, ...walk] };
+}
+
+/** An arc is known by one of two sizes. */
+function arcProblems({ raw, origin }: Checked<RawRoom>): readonly Problem[] {
+  const key = raw.walls ? 'walls' : 'outline';
+  return (raw[key] ?? []).flatMap(({ arc }, index) => {
+    if (!arc || (arc.rise === undefined) !== (arc.radius === undefined)) return [];
+    const message =
+      arc.rise === undefined ? 'the arc has no size' : 'the arc is recorded by its rise and by its radius';
+    const fix = 'write one of the two: rise, from the straight line to the middle of the wall, or radius';
+    return [problemAt(origin, [key, index, 'arc'], 'arc-size', message, { fix })];
+  });
 }
 
 /** Sides by compass are those of a size. */
@@ -104,9 +118,9 @@ function shapeOf(raw: RawRoom): Shape {
 
 function arcOf(arc: RawArc | undefined): { readonly arc?: WallArc } {
   if (!arc) return {};
-  const { bows } = arc;
-  if ('rise' in arc) return { arc: { bows, rise: passed(readDimension(arc.rise)) } };
-  return { arc: { bows, radius: passed(readDimension(arc.radius)) } };
+  const { bows, rise, radius } = arc;
+  if (rise !== undefined) return { arc: { bows, rise: passed(readDimension(rise)) } };
+  return radius === undefined ? {} : { arc: { bows, radius: passed(readDimension(radius)) } };
 }
 
 function leanOf(lean: RawLean | undefined): { readonly leans?: WallLean } {
