@@ -1,6 +1,5 @@
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { loadHouse } from '../../../src/disk/load/index.js';
+import { demoHouse } from '../../demo-house.js';
 import { breastCorners } from './second-way/feature.js';
 import { figuresOf } from './second-way/measure.js';
 import { sum } from './second-way/paper.js';
@@ -11,9 +10,7 @@ import { drawnRooms } from './second-way/room.js';
  *  headroom of the stair, shapes and outlines, and whatever no room of the demo has (arcs, leaning walls, hips, voids, floor parts,
  *  skylights, soffits). Tolerance: every strip is exact, what remains is what floats add up to. */
 
-const { house } = await loadHouse(join(import.meta.dirname, '../../..'));
-if (!house) throw new Error('the demo house has errors');
-const { measures } = house;
+const { measures } = await demoHouse();
 const rooms = drawnRooms();
 /** Square feet, feet and cubic feet. */
 const near = 4;

@@ -98,7 +98,7 @@ function wallFace(room: Drawn, side: Side): Face {
       })),
     ...room.features.filter(({ wall }) => wall === side.name).flatMap((feature) => coverOf(room, side, feature)),
   ];
-  return faceUnder(side.run, (along) => heightAt(room, spotAt(side, along, within)), cuts);
+  return faceUnder(side.run, (along) => heightAt(room, spotAt(side, along, 0)), cuts);
 }
 
 function coverOf(room: Drawn, side: Side, feature: Fields): readonly Omit<Cut, 'area'>[] {

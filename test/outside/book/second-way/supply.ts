@@ -77,10 +77,7 @@ function cornersOf(choice: Choice): number {
     const next = room.sides[(index + 1) % room.sides.length] as Side;
     const isOut = cross(side, next) > within && side.openTo === undefined && next.openTo === undefined;
     if (!isOut || !walls.includes(side.name)) return 0;
-    return Math.min(
-      heightAt(room, spotAt(side, side.run - within, within)),
-      heightAt(room, spotAt(next, within, within)),
-    );
+    return Math.min(heightAt(room, spotAt(side, side.run, 0)), heightAt(room, spotAt(next, 0, 0)));
   });
   const passages = room.openings.filter(({ kind, wall }) => kind === 'open' && walls.includes(wall));
   return sum([...turns, ...passages.map(({ width, height, sill }) => 2 * height + (sill === 0 ? 1 : 2) * width)]);
