@@ -241,6 +241,11 @@ export interface OpeningMeasure {
   readonly glass?: Glass;
 }
 
+/** Height of its bottom above the floor before it. */
+export function sillOverFloor({ sill, floor = 0 as Length }: Pick<OpeningMeasure, 'sill' | 'floor'>): Length {
+  return (sill - floor) as Length;
+}
+
 export function isDownToFloor({ sill, floor = 0 as Length }: Pick<OpeningMeasure, 'sill' | 'floor'>): boolean {
   return sill <= floor;
 }

@@ -1,4 +1,4 @@
-import type { OpeningMeasure } from '../../model/index.js';
+import { sillOverFloor, type OpeningMeasure } from '../../model/index.js';
 import { fromInches, printArea, printLength, type Area } from '../../../base/units/index.js';
 import type { RoomView } from '../view.js';
 import type { ExampleRooms } from './example.js';
@@ -35,8 +35,8 @@ function wayOut(room: RoomView): readonly Finding[] {
   const outside = room.measure.openings.filter(({ to }) => to === 'outside');
   if (outside.some(mayServe)) return [];
   const drawn = outside.map(
-    ({ mark, width, height, sill }) =>
-      `${mark} is drawn ${printLength(width)} by ${printLength(height)}, its sill at ${printLength(sill)}`,
+    (opening) =>
+      `${opening.mark} is drawn ${printLength(opening.width)} by ${printLength(opening.height)}, its sill at ${printLength(sillOverFloor(opening))}`,
   );
   const seen =
     drawn.length === 0
@@ -57,9 +57,10 @@ function wayOut(room: RoomView): readonly Finding[] {
 }
 
 /** As drawn: what is clear is less. */
-function mayServe({ kind, width, height, sill, area }: OpeningMeasure): boolean {
+function mayServe(opening: OpeningMeasure): boolean {
+  const { kind, width, height, area } = opening;
   if (kind === 'door') return true;
-  return width >= least.width && height >= least.height && sill <= mostSill && area >= least.area;
+  return width >= least.width && height >= least.height && sillOverFloor(opening) <= mostSill && area >= least.area;
 }
 
 function bedroom(window: { readonly width?: string; readonly sill?: string }): ExampleRooms {

@@ -1,6 +1,6 @@
 import { fromInches, printLength, type Length } from '../../../base/units/index.js';
 import { factOf } from '../../fact/index.js';
-import type { OpeningMeasure } from '../../model/index.js';
+import { sillOverFloor, type OpeningMeasure } from '../../model/index.js';
 import type { HouseView, RoomView } from '../view.js';
 import { doorAt } from './doors.js';
 import type { ExampleRooms } from './example.js';
@@ -47,7 +47,7 @@ function besideDoor(house: HouseView, room: RoomView, pane: OpeningMeasure): rea
   if (!near) return [];
   const says = `Glass within ${printLength(limit.beside)} of the edge of a door, its bottom less than ${printLength(limit.bottom)} above the floor, is safety glazing, tempered or laminated.`;
   const where = `Window ${pane.mark} of ${room.name} is ${printLength(near.gap)} from door ${near.door.mark}`;
-  const seen = `${where}, its bottom ${printLength(pane.sill)} above the floor, and ${glassWords(pane)}.`;
+  const seen = `${where}, its bottom ${printLength(sillOverFloor(pane))} above the floor, and ${glassWords(pane)}.`;
   return [paneFinding(house, room, pane, seen, says)];
 }
 

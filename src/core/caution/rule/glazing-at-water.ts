@@ -1,5 +1,5 @@
 import { fromInches, printLength } from '../../../base/units/index.js';
-import type { OpeningMeasure } from '../../model/index.js';
+import { sillOverFloor, type OpeningMeasure } from '../../model/index.js';
 import type { HouseView, RoomView } from '../view.js';
 import type { ExampleRooms } from './example.js';
 import { glassWords, lowGlass, openingLine, paneFinding, planDistance } from './glazing.js';
@@ -42,7 +42,7 @@ function besideWater(house: HouseView, room: RoomView, pane: OpeningMeasure): re
   const where = near
     ? `is ${printLength(near.away)} from ${near.what}`
     : 'is in a bath where no tub or shower is recorded';
-  const seen = `Window ${pane.mark} of ${name} ${where}, its bottom ${printLength(pane.sill)} above the floor, and ${glassWords(pane)}.`;
+  const seen = `Window ${pane.mark} of ${name} ${where}, its bottom ${printLength(sillOverFloor(pane))} above the floor, and ${glassWords(pane)}.`;
   const says = `Glass within ${printLength(limit.beside)} of the water of a tub or shower, its bottom less than ${printLength(limit.bottom)} above where one stands, is safety glazing, tempered or laminated.`;
   return [paneFinding(house, room, pane, seen, says)];
 }

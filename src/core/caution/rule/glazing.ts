@@ -8,7 +8,7 @@ import {
   type Xy,
 } from '../../../base/geometry/index.js';
 import type { Length } from '../../../base/units/index.js';
-import type { OpeningMeasure, Polygon } from '../../model/index.js';
+import { sillOverFloor, type OpeningMeasure, type Polygon } from '../../model/index.js';
 import { isFraming, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView } from '../view.js';
 import type { Finding } from './rule.js';
@@ -18,10 +18,10 @@ export function isDoubtful({ glass }: OpeningMeasure): boolean {
   return glass !== 'tempered' && glass !== 'laminated';
 }
 
-/** Windows of a room whose glass is in doubt and whose bottom is lower than `bottom` above its floor. */
+/** Windows of a room whose glass is in doubt and whose bottom is lower than `bottom` above the floor before it. */
 export function lowGlass({ measure }: RoomView, bottom: Length): readonly OpeningMeasure[] {
   return measure.openings.filter(
-    (opening) => opening.kind === 'window' && isDoubtful(opening) && opening.sill < bottom,
+    (opening) => opening.kind === 'window' && isDoubtful(opening) && sillOverFloor(opening) < bottom,
   );
 }
 

@@ -1,5 +1,5 @@
 import { fromInches, printLength, type Length } from '../../../base/units/index.js';
-import type { OpeningMeasure } from '../../model/index.js';
+import { sillOverFloor, type OpeningMeasure } from '../../model/index.js';
 import type { HouseView, RoomView } from '../view.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
@@ -34,15 +34,15 @@ export const lowWindow: Rule = {
   find: (house) =>
     house.rooms.flatMap((room) =>
       room.measure.openings
-        .filter(({ own, kind, to, sill }) => own && kind === 'window' && to === 'outside' && sill < limit.sill)
-        .filter((window) => isHigh(house, room, window))
-        .map(({ mark, sill }) => ({
+        .filter(({ own, kind, to }) => own && kind === 'window' && to === 'outside')
+        .filter((window) => sillOverFloor(window) < limit.sill && isHigh(house, room, window))
+        .map((window) => ({
           room: room.slug,
-          place: mark,
-          placeText: `Window ${mark}`,
+          place: window.mark,
+          placeText: `Window ${window.mark}`,
           selections: [],
           trades: [],
-          seen: seenOf(room, mark, sill),
+          seen: seenOf(room, window),
           says: `A window that opens, with its opening less than ${printLength(limit.sill)} above the floor and more than ${printLength(limit.ground)} above the ground, has a guard or a device that keeps it from opening wide.`,
           ask: 'the window supplier and the building office',
         })),
@@ -54,8 +54,9 @@ function isHigh({ levels }: HouseView, { level, aboveGround }: RoomView, { sill 
   return aboveGround === undefined ? levels.indexOf(level) > 0 : aboveGround + sill > limit.ground;
 }
 
-function seenOf({ name, aboveGround }: RoomView, mark: string, sill: Length): string {
-  const at = `its sill at ${printLength(sill)}`;
+function seenOf({ name, aboveGround }: RoomView, window: OpeningMeasure): string {
+  const { mark, sill } = window;
+  const at = `its sill at ${printLength(sillOverFloor(window))}`;
   if (aboveGround === undefined)
     return `Window ${mark} of ${name} is above the lowest level, ${at}. How high it is above the ground and whether it opens is not recorded.`;
   const ground = printLength((aboveGround + sill) as Length);
