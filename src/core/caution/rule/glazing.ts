@@ -8,7 +8,7 @@ import {
   type Xy,
 } from '../../../base/geometry/index.js';
 import type { Length } from '../../../base/units/index.js';
-import { sillOverFloor, type OpeningMeasure, type Polygon } from '../../model/index.js';
+import { sillOverFloor, wallLine, type OpeningMeasure, type PlanPoint, type Polygon } from '../../model/index.js';
 import { isFraming, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView } from '../view.js';
 import type { Finding } from './rule.js';
@@ -50,12 +50,18 @@ export function paneFinding(
   };
 }
 
-/** Where an opening lies in the plan, in feet. */
+/** Where an opening lies in the plan, in feet: straight from side to side, also in an arc. */
 export function openingLine({ measure }: RoomView, { wall, at, width }: OpeningMeasure): readonly [Xy, Xy] | undefined {
   const found = measure.walls.find(({ id }) => id === wall);
   if (!found || found.run === 0) return undefined;
-  const [from, to] = [pointInFeet(found.from), pointInFeet(found.to)];
-  return [between(from, to, at / found.run), between(from, to, (at + width) / found.run)];
+  const line = wallLine(found);
+  return [placeOn(line, at), placeOn(line, at + width)];
+}
+
+function placeOn(line: readonly PlanPoint[], along: number): Xy {
+  const next = line.findIndex((point, index) => index > 0 && point.along >= along);
+  const [from, to] = line.slice(next < 0 ? -2 : next - 1) as [PlanPoint, PlanPoint];
+  return between(pointInFeet(from.at), pointInFeet(to.at), (along - from.along) / (to.along - from.along));
 }
 
 /** How near a stretch of the plan comes to what stands there. */

@@ -1,4 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { openingLine } from '../../src/core/caution/rule/glazing.js';
+import type { Length } from '../../src/base/units/index.js';
+import { measured } from '../measure/measured.js';
+import { flat } from '../measure/room-record.js';
 import { len, opening, room, seenBy, wall } from './house.js';
 
 /** A window 30" wide and 4' high whose sill is so far above the rest of the room's floor, and the floor before it at another height. */
@@ -34,4 +38,25 @@ describe('a window is low or high over the floor that is before it', () => {
     expect(seen('glazing-at-door', `4'-6"`, `0"`)).toHaveLength(1);
     expect(seen('glazing-at-door', `4'-6"`, `-1'`)).toEqual([]);
   });
+});
+
+test('a window in an arc lies on the arc, not on the straight line between its ends', () => {
+  const spots = [
+    [`0'`, `0'`],
+    [`0'`, `10'`],
+    [`12'`, `10'`],
+    [`12'`, `0'`],
+  ].map(([x = '', y = '']) => ({ x: len(x), y: len(y) }));
+  const names = ['west', 'north', 'east', 'south'];
+  const corners = spots.map((at, index) => ({
+    at,
+    wall: names[index] ?? '',
+    ...(names[index] === 'north' && { arc: { bows: 'out', rise: len(`6'`) } as const }),
+  }));
+  const { walls } = measured({ shape: { by: 'outline', corners }, ceiling: flat(`9'`) });
+  const run = walls.find(({ id }) => id === 'north')?.run ?? len(`0'`);
+  const [spot] = openingLine(room({ measure: { walls } }), opening({ wall: 'north', at: (run / 6) as Length })) ?? [];
+  // A sixth of the half circle is 30°: 6 − 6 cos 30° east, 10 + 6 sin 30° north.
+  expect(spot?.x).toBeCloseTo(6 - 6 * Math.cos(Math.PI / 6), 1);
+  expect(spot?.y).toBeCloseTo(13, 1);
 });
