@@ -198,3 +198,64 @@ describe('a floor that rises through what is over it is told of', () => {
     expect(problemsOf({ shape: attic || shape, ceiling, floor: dais(`3'-8"`) })).toEqual([]);
   });
 });
+
+describe('what opens into a pit or a yard below', () => {
+  const pit = [part('Pit', `-1'-2"`, box(`0'`, `10'`, `20'`, `4'`))];
+
+  test('a door stands in the pit, and takes its part of the wall down to it', () => {
+    const door = opening('D1', 'door', 'north', `2'`, `3' x 7'`, { to: 'hall' });
+    const measure = measured({ shape, ceiling, floor: pit, openings: [door] });
+    expect(measure.openings[0]?.areaOnWall).toBeCloseTo(21, 9);
+    expect(wall(measure, 'north').net).toBeCloseTo(20 * (9 + 14 / 12) - 21, 9);
+  });
+
+  test('a window there may begin below the rest of the floor, and nowhere else', () => {
+    const low = opening('W1', 'window', 'north', `2'`, `3' x 4'`, { sill: len(`-4"`) });
+    expect(wall(measured({ shape, ceiling, floor: pit, openings: [low] }), 'north').net).toBeCloseTo(
+      20 * (9 + 14 / 12) - 12,
+      9,
+    );
+    expect(told(problemsOf({ shape, ceiling, openings: [low] }))).toEqual([
+      `opening-below-floor at openings.0.sill: W1 begins 4" below the room's floor, but the floor before it is 0" above that`,
+    ]);
+  });
+});
+
+describe('a part of the floor in a bay', () => {
+  /** 12' × 10'; the north wall is an arc of 2' rise over 12': radius 10', a segment of 16.350111 sq ft. */
+  const bay = (bows: 'out' | 'in') => {
+    const square = walk(`north east 12'`, `east south 10'`, `south west 12'`, `west north 10'`);
+    if (square.by !== 'walk') throw new Error('no walk');
+    const arc = { bows, rise: len(`2'`) };
+    return { ...square, walls: square.walls.map((one) => (one.name === 'north' ? { ...one, arc } : one)) };
+  };
+  const segment = 50 * (2 * Math.asin(0.6) - 0.96);
+
+  test('ends at the arc where it is recorded past it', () => {
+    const dais = (depth: string) => [part('Dais', `7"`, box(`0'`, `7'`, `12'`, depth))];
+    const { floor, risers } = measured({ shape: bay('out'), ceiling, floor: dais(`5'`) });
+    const [out] = floor.levels ?? [];
+    expect(out?.area).toBeCloseTo(36 + segment, 2);
+    expect(risers).toHaveLength(1);
+    const [into] = measured({ shape: bay('in'), ceiling, floor: dais(`3'`) }).floor.levels ?? [];
+    expect(into?.area).toBeCloseTo(36 - segment, 6);
+  });
+
+  test('does not reach past the crown of the arc, nor past another wall', () => {
+    const past = (x: string, depth: string) =>
+      told(problemsOf({ shape: bay('out'), ceiling, floor: [part('Dais', `7"`, box(x, `7'`, `12'`, depth))] }));
+    // Of 6' one is past the crown: 12 sq ft, less what the pieces that stand for the arc reach past it, 1/16" at most.
+    expect(past(`0'`, `6'`)).toEqual([
+      `floor-part-outside at floor.0.over: 11.96 sq ft of the 72 sq ft of floor part 'Dais' lie outside the room`,
+    ]);
+    expect(past(`1'`, `3'`)).toEqual([
+      `floor-part-outside at floor.0.over: 3 sq ft of the 36 sq ft of floor part 'Dais' lie outside the room`,
+    ]);
+  });
+});
+
+test('a part that is taped 1/16" short of a wall has no riser there', () => {
+  const dais = part('Dais', `7"`, box(`0'`, `10'`, `20'`, `3'-11 15/16"`));
+  const measure = measured({ shape, ceiling, floor: [dais] });
+  expect(measure.risers?.map(({ run }) => feet(run))).toEqual([20]);
+});

@@ -1,18 +1,23 @@
 import {
   areaOf,
   bounds,
+  direction,
   edges,
   findCrossing,
   intersect,
   lengthOf,
+  minus,
   nearFeet,
   patchArea,
   patchFrom,
   planeFrom,
+  rectangle,
   ringInFeet,
   sharedStretch,
+  subtract,
   type Patch,
   type Plane,
+  type Xy,
 } from '../../base/geometry/index.js';
 import { surfaceOf, takeOff, type Cut } from '../feature/index.js';
 import type { FloorMeasure, FloorPart, Room } from '../model/index.js';
@@ -43,9 +48,10 @@ export function levelsOf(room: Room, plan: Plan): Outcome<readonly Level[]> {
   ];
   if (problems.length > 0) return { problems };
   const cuts = levels.flatMap(({ patches }) => patches.map((patch) => ({ patch })));
-  const { rest } = takeOff([plan.patch], cuts);
+  // A strip that no tape tells, as between a part and the wall that it was to reach, is no floor with a riser along it.
+  const rest = takeOff([plan.patch], cuts).rest.filter((patch) => patchArea(patch) > slackAround(patch));
   const main = { name: 'Floor', height: 0 as Length, plane: { a: 0, b: 0, c: 0 }, patches: rest };
-  return { value: [...levels, ...(areaOf(rest) > 0 ? [main] : [])], problems };
+  return { value: [...levels, ...(rest.length > 0 ? [main] : [])], problems };
 }
 
 function levelOf({ name, height, over, ramp }: FloorPart, plan: Plan): Level {
@@ -102,11 +108,29 @@ function crossingProblems({ over, name, path }: FloorPart, { origin }: Room): re
 
 function outsideProblems({ over, name, path }: FloorPart, { origin }: Room, plan: Plan): readonly Problem[] {
   const patch = patchFrom(ringInFeet(over));
-  const outside = patchArea(patch) - areaOf(intersect([plan.patch], patch));
+  // A part is written with straight sides: it may reach past an arc, which ends it.
+  const pastArcs = plan.sides.flatMap(({ bow, line }) => (bow ? [boxAround(line)] : []));
+  const outside = areaOf(pastArcs.reduce<readonly Patch[]>(subtract, subtract([patch], plan.patch)));
   if (outside <= slackAround(patch)) return [];
   const message = `${printArea(outside)} of the ${printArea(patchArea(patch))} of floor part '${name}' lie outside the room`;
   const fix = "x and y are from the south-west corner of the room's bounding box";
   return [problemAt(origin, [...path, 'over'], 'floor-part-outside', message, { fix })];
+}
+
+/** The box along a line's ends that its points just fill. */
+function boxAround(line: readonly Xy[]): Patch {
+  const [from, to] = [line[0], line.at(-1)] as [Xy, Xy];
+  const ahead = direction(from, to);
+  const turned = line.map((point) => {
+    const { x, y } = minus(point, from);
+    return { x: x * ahead.x + y * ahead.y, y: y * ahead.x - x * ahead.y };
+  });
+  const { west, east, south, north } = bounds(turned);
+  const outline = rectangle(west, south, east - west, north - south).outline.map(({ x, y }) => ({
+    x: from.x + x * ahead.x - y * ahead.y,
+    y: from.y + x * ahead.y + y * ahead.x,
+  }));
+  return { outline, holes: [] };
 }
 
 /** A wall that leans is recorded from its foot at the height that the rest of the floor has. */

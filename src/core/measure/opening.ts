@@ -93,7 +93,7 @@ function placeProblems(opening: Placed, wall: WallShape, { origin }: Room): read
   const floor = feet(opening.floor ?? (0 as Length));
   if (feet(sill) < floor - nearFeet) {
     const height = printLength(lengthOf(floor));
-    const message = `${mark} begins ${printLength(sill)} above the room's floor, but the floor before it is ${height} above that`;
+    const message = `${mark} begins ${overFloor(sill)} the room's floor, but the floor before it is ${overFloor(lengthOf(floor))} that`;
     return problem('sill', 'opening-below-floor', message, `sill: ${height} puts it on the floor there`);
   }
   if (opening.shape)
@@ -109,6 +109,11 @@ function placeProblems(opening: Placed, wall: WallShape, { origin }: Room): read
   const ceiling = printLength(lengthOf(limit));
   const message = `the head of ${mark} is ${printLength(lengthOf(head))} above the floor, ${over} over the ceiling there at ${ceiling}`;
   return problem('height', 'opening-above-ceiling', message, `a head of ${ceiling} is the most that fits there`);
+}
+
+/** `7" above`, `4" below`. */
+function overFloor(height: Length): string {
+  return height < 0 ? `${printLength(-height as Length)} below` : `${printLength(height)} above`;
 }
 
 /** With the floor before it, the highest along its width. What one walks through stands on it, in each of its two rooms. */

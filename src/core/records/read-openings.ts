@@ -1,6 +1,6 @@
 import type { DoorFacts, Opening, OwnOpening } from '../model/index.js';
 import { problemAt, type Outcome, type Path, type Problem } from '../../base/problem/index.js';
-import type { Length } from '../../base/units/index.js';
+import { parseLength, type Length } from '../../base/units/index.js';
 import { soundItems, type Checked } from './checked-record.js';
 import { passed, readDimension, readLength } from './formats.js';
 import type { RawOpening, RawOwnOpening, RawRoom } from './raw/room.js';
@@ -38,7 +38,7 @@ function readOpening(raw: RawOpening, path: Path): Opening {
     width: passed(readDimension(raw.width)),
     height: passed(readDimension(raw.height)),
     ...(shape && { shape }),
-    sill: raw.sill === undefined ? (0 as Length) : passed(readLength(raw.sill)),
+    sill: raw.sill === undefined ? (0 as Length) : passed(parseLength(raw.sill)),
     to: raw.to,
     ...(raw.hinge && { hinge: raw.hinge }),
     ...(raw.swing !== undefined && { swing: raw.swing }),
