@@ -4,7 +4,7 @@ import type { CeilingPart, Drawn, Side, Spot } from './room.js';
 /** Every length of the demo's plans, and every break of its ceilings, is a whole multiple of this in feet: between two of them all
  *  is linear, and what stands over the middle of a strip is exact. */
 export const strip = 1 / 8;
-/** How far within a room one looks up beside its wall. */
+/** Nearer than this, in feet, is the same place. */
 export const within = 1e-7;
 
 export interface Face {

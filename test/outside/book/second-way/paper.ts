@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import matter from 'gray-matter';
 
 /** The demo's records as they lie on disk, and their words read by a few lines of their own. No publication is behind what is made of
- *  them in this folder: it is the same records worked by other formulas, as an estimator would check a bid. Nothing here comes from the
- *  program. */
+ *  them in this folder: it is the same records worked by other formulas, as an estimator would check a bid. Only `worlds.ts` imports the
+ *  program, to ask it for the figures under test. */
 
 export type Fields = Readonly<Record<string, unknown>>;
 
