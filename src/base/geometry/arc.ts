@@ -43,7 +43,8 @@ export function arcLength({ radius, turn }: Arc): number {
  *  what lies between the pieces and the chord is the area of the true segment, r² (θ − sin θ) / 2. */
 export function arcPoints(from: Xy, to: Xy, arc: Arc): readonly PointAlong[] {
   const { center, radius, turn } = arc;
-  const most = 2 * Math.acos(Math.max(0, 1 - tape / radius));
+  // The points between lie outside the arc by less than half of what the middle of a piece lies inside: three quarters leave room for both.
+  const most = 2 * Math.acos(Math.max(0, 1 - (0.75 * tape) / radius));
   const count = Math.max(3, Math.ceil(Math.abs(turn) / most));
   const step = turn / count;
   const off = outsideOf(radius, Math.abs(turn), count);

@@ -95,6 +95,7 @@ export const codesByPage = {
     'wall-duplicate',
     'name-reserved',
     'void-duplicate',
+    'floor-duplicate',
     'void-crosses',
     'void-outside-room',
     'void-takes-room',

@@ -11,7 +11,7 @@ export function roomReferences({ rooms, house, slugs }: Draft): readonly Problem
   const numbers = new Map<string, RoomDraft>();
   return rooms.flatMap((room) => {
     const { raw, origin, sound } = room.record;
-    const problems: Problem[] = [...nameProblems(room), ...voidNames(room)];
+    const problems: Problem[] = [...nameProblems(room), ...voidNames(room), ...floorNames(room)];
     if (sound(['number']) && typeof raw.number === 'string') {
       const other = numbers.get(raw.number);
       if (other) {
@@ -63,13 +63,27 @@ function arrivesIn(feature: RawFeature | undefined): string | undefined {
 /** Edges name the hole that they run along. */
 function voidNames({ whole, record: { origin } }: RoomDraft): readonly Problem[] {
   const names = whole?.voids.map(({ name }) => name) ?? [];
-  return names.flatMap((name, index) => {
-    if (names.indexOf(name) === index) return [];
-    const message = `the floor has two holes '${name}'`;
-    return [
-      problemAt(origin, ['voids', index, 'name'], 'void-duplicate', message, { fix: 'give the hole another name' }),
-    ];
-  });
+  return repeated(names).map(({ name, index }) =>
+    problemAt(origin, ['voids', index, 'name'], 'void-duplicate', `the floor has two holes '${name}'`, {
+      fix: 'give the hole another name',
+    }),
+  );
+}
+
+/** Risers are named after the parts that they lie between; what lies at 0 is the floor. */
+function floorNames({ whole, record: { origin } }: RoomDraft): readonly Problem[] {
+  const names = ['Floor', ...(whole?.floor ?? []).map(({ name }) => name)];
+  return repeated(names).map(({ name, index }) =>
+    problemAt(origin, ['floor', index - 1, 'name'], 'floor-duplicate', `the floor has two parts '${name}'`, {
+      fix:
+        name === 'Floor' ? 'the rest of the floor has that name: give the part another' : 'give the part another name',
+    }),
+  );
+}
+
+/** Names that stood before, with their places. */
+function repeated(names: readonly string[]): readonly { readonly name: string; readonly index: number }[] {
+  return names.flatMap((name, index) => (names.indexOf(name) === index ? [] : [{ name, index }]));
 }
 
 /** In a room each wall, opening and feature has a name of its own, and none is named after a kind of place. */
