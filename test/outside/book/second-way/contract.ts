@@ -32,13 +32,22 @@ export interface AllowanceFigures {
   readonly change: number;
 }
 
+/** What each place costs at its standard, where all of the house is at it. */
+export function standardCosts(among: readonly Choice[]): ReadonlyMap<string, Cost> {
+  const standards = among.map(({ chosen: _, allowance: __, ...choice }) => choice);
+  return priced(standards, among).costs;
+}
+
 /** `among`: the house as it was taken off. */
-export function contractOf(choices: readonly Choice[], among: readonly Choice[]): ContractFigures {
-  const standards = choices.map(({ chosen: _, allowance: __, ...choice }) => choice);
-  const [{ costs }, standard] = [priced(choices, among), priced(standards, among)];
+export function contractOf(
+  choices: readonly Choice[],
+  among: readonly Choice[],
+  standard = standardCosts(among),
+): ContractFigures {
+  const { costs } = priced(choices, among);
   const paid = new Map(choices.map((choice) => [choice.id, costOf(choice, costs.get(choice.id))] as const));
   const beside = new Map(
-    choices.map((choice) => [choice.id, changeBeside(choice, paid.get(choice.id), standard.costs.get(choice.id))]),
+    choices.map((choice) => [choice.id, changeBeside(choice, paid.get(choice.id), standard.get(choice.id))]),
   );
   const kept = new Map(choices.map((choice) => [choice.id, keptBySupplier(choice, among)]));
   const ledger = allowances.map((allowance) => ledgerOf(allowance, choices, paid));
