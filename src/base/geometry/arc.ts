@@ -1,4 +1,4 @@
-import { between, cross, direction, distance, minus, type Ring, type Xy } from './xy.js';
+import { between, cross, direction, distance, minus, nearTape, type Ring, type Xy } from './xy.js';
 
 /** A circular arc from one point to another, in feet. */
 export interface Arc {
@@ -12,9 +12,6 @@ export interface Arc {
 export interface PointAlong extends Xy {
   readonly along: number;
 }
-
-/** What a tape cannot tell: pieces of an arc leave it by no more than this many feet, 1/16". */
-const tape = 1 / 192;
 
 /** The arc between two points that bows to the left of the straight way by `rise`, or to the right where it is negative. Its
  *  radius is (c² / 4 + h²) / 2h for a chord c and a rise h. */
@@ -39,12 +36,12 @@ export function arcLength({ radius, turn }: Arc): number {
   return radius * Math.abs(turn);
 }
 
-/** Straight pieces of equal turn that stand for an arc. Its ends stay; the points between are moved off it by a hair, so that
+/** Straight pieces of equal turn that stand for an arc and leave it by less than a tape tells. Its ends stay; the points between are moved off it by a hair, so that
  *  what lies between the pieces and the chord is the area of the true segment, r² (θ − sin θ) / 2. */
 export function arcPoints(from: Xy, to: Xy, arc: Arc): readonly PointAlong[] {
   const { center, radius, turn } = arc;
   // The points between lie outside the arc by less than half of what the middle of a piece lies inside: three quarters leave room for both.
-  const most = 2 * Math.acos(Math.max(0, 1 - (0.75 * tape) / radius));
+  const most = 2 * Math.acos(Math.max(0, 1 - (0.75 * nearTape) / radius));
   const count = Math.max(3, Math.ceil(Math.abs(turn) / most));
   const step = turn / count;
   const off = outsideOf(radius, Math.abs(turn), count);
@@ -74,26 +71,22 @@ export function turnsLeft(before: readonly [Xy, Xy], after: readonly [Xy, Xy]): 
   return cross(direction(...before), direction(...after)) > 1e-6;
 }
 
-/** A circle in a plane, in feet. */
-interface Circle {
-  readonly centre: Xy;
-  readonly radius: number;
-}
+type Circle = Pick<Arc, 'center' | 'radius'>;
 
 /** No step of a curve turns further than this: at a radius of 3 feet its corners lie under 1/64" off the curve. */
 const mostTurn = Math.PI / 52;
 
 /**
  * Corners of an arc, counter-clockwise by `sweep` radians from the angle `from`, without its two ends, which stay where they are. The
- * corners lie so far outside the curve that what they enclose with the centre is what the arc does, r²·sweep/2: areas are those
+ * corners lie so far outside the curve that what they enclose with the center is what the arc does, r²·sweep/2: areas are those
  * of the closed form. They are an even number, so that the middle of the arc is the middle of an edge and no corner lies beyond it.
  */
-export function arcCorners({ centre, radius }: Circle, from: number, sweep: number): Ring {
+export function arcCorners({ center, radius }: Circle, from: number, sweep: number): Ring {
   const least = Math.max(3, Math.ceil(sweep / mostTurn - 1e-9));
   const steps = least + (least % 2 === 0 ? 1 : 0);
   const step = sweep / steps;
   const out = outsideOf(radius, sweep, steps);
-  return Array.from({ length: steps - 1 }, (_, index) => onCircle(centre, out, from + (index + 1) * step));
+  return Array.from({ length: steps - 1 }, (_, index) => onCircle(center, out, from + (index + 1) * step));
 }
 
 /** Radius of the corners between the ends of an arc: two end triangles r·R·sin δ / 2 and n − 2 between them R²·sin δ / 2, of steps
@@ -105,13 +98,13 @@ function outsideOf(radius: number, sweep: number, steps: number): number {
 }
 
 /** Corners of a whole circle, with its area πr²: none lies further out than the circle does to the east, north, west or south. */
-export function circleCorners({ centre, radius }: Circle): Ring {
+export function circleCorners({ center, radius }: Circle): Ring {
   const steps = Math.round((2 * Math.PI) / mostTurn);
   const step = (2 * Math.PI) / steps;
   const out = radius * Math.sqrt(step / Math.sin(step));
-  return Array.from({ length: steps }, (_, index) => onCircle(centre, out, (index + 0.5) * step));
+  return Array.from({ length: steps }, (_, index) => onCircle(center, out, (index + 0.5) * step));
 }
 
-function onCircle(centre: Xy, radius: number, angle: number): Xy {
-  return { x: centre.x + radius * Math.cos(angle), y: centre.y + radius * Math.sin(angle) };
+function onCircle(center: Xy, radius: number, angle: number): Xy {
+  return { x: center.x + radius * Math.cos(angle), y: center.y + radius * Math.sin(angle) };
 }

@@ -1,8 +1,22 @@
-import { bounds, boundsMeet, contains, counterClockwise, interiorPoint, reversed, signedArea } from './ring.js';
-import { cross, edges, minus, nearArea, type Patch, type Ring, type Xy } from './xy.js';
+import {
+  bounds,
+  boundsMeet,
+  contains,
+  counterClockwise,
+  interiorPoint,
+  perimeter,
+  reversed,
+  signedArea,
+} from './ring.js';
+import { cross, edges, minus, nearArea, nearTape, type Patch, type Ring, type Xy } from './xy.js';
 
 export function patchArea(patch: Patch): number {
   return patch.holes.reduce((sum, hole) => sum + signedArea(hole), signedArea(patch.outline));
+}
+
+/** What a tape cannot tell around a shape, along its outline, in square feet. Gaps and overlaps below it are let pass. */
+export function slackAround({ outline }: Patch): number {
+  return perimeter(outline) * nearTape;
 }
 
 export function areaOf(patches: readonly Patch[]): number {

@@ -16,6 +16,9 @@ export interface Patch {
 /** Distances below this are no distance: 30 nanometres, far under any tape and far over rounding. */
 export const nearFeet = 1e-7;
 
+/** What a tape cannot tell: 1/16", in feet. */
+export const nearTape = 1 / 16 / 12;
+
 /** Twice this area is no area. */
 export const nearArea = 1e-9;
 

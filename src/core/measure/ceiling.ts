@@ -88,23 +88,33 @@ export function surfaceOfFacets(
   };
 }
 
-/** What the ceiling makes of the room below it, in feet. */
-interface Space {
-  readonly volume: number;
+/** Least and greatest height, in feet. */
+interface Heights {
   readonly lowest: number;
   readonly highest: number;
+}
+
+/** What the ceiling makes of the room below it, in feet. */
+interface Space extends Heights {
+  readonly volume: number;
   /** Floor area with at least that height. */
   areaFrom(height: number): number;
 }
 
-export function spaceUnder(list: readonly Facet[]): Space {
+export function heightsUnder(list: readonly Facet[]): Heights {
   const heights = list.flatMap(({ plane, patch }) =>
     [patch.outline, ...patch.holes].flat().map((point) => heightOn(plane, point)),
   );
   return {
-    volume: list.reduce((sum, { plane, patch }) => sum + volumeUnder(plane, patch), 0),
     lowest: heights.reduce((least, height) => Math.min(least, height), Infinity),
     highest: heights.reduce((most, height) => Math.max(most, height), -Infinity),
+  };
+}
+
+export function spaceUnder(list: readonly Facet[]): Space {
+  return {
+    ...heightsUnder(list),
+    volume: list.reduce((sum, { plane, patch }) => sum + volumeUnder(plane, patch), 0),
     areaFrom: (height) => list.reduce((sum, { plane, patch }) => sum + areaOf(atLeast([patch], plane, height)), 0),
   };
 }

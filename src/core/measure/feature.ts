@@ -7,13 +7,14 @@ import {
   lengthOf,
   pointOf,
   ringInFeet,
+  slackAround,
 } from '../../base/geometry/index.js';
 import { featureKinds, type RoomSpace } from '../feature/index.js';
 import type { FeatureMeasure, FeatureRecord, FloorVoid, Room } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import type { Facet } from './ceiling.js';
 import type { Plan } from './plan.js';
-import { printArea, slackAround } from './tape.js';
+import { printArea } from './tape.js';
 import { heightAt, topAlong, type Vault } from './vault.js';
 import type { WallShape } from './wall.js';
 

@@ -18,14 +18,15 @@ import {
   type Patch,
   type Plane,
   type Xy,
+  slackAround,
 } from '../../base/geometry/index.js';
 import { surfaceOf, takeOff, type Cut } from '../feature/index.js';
 import type { FloorMeasure, FloorPart, Room } from '../model/index.js';
 import { problemAt, type Outcome, type Path, type Problem } from '../../base/problem/index.js';
 import { feet, printLength, type Length } from '../../base/units/index.js';
-import { spaceUnder, surfaceOfFacets, type Facet } from './ceiling.js';
+import { heightsUnder, surfaceOfFacets, type Facet } from './ceiling.js';
 import type { Plan } from './plan.js';
-import { crossingWords, printArea, slackAround } from './tape.js';
+import { crossingWords, printArea } from './tape.js';
 
 /** A part of the floor, and what it covers of the plan. Heights are above the rest of the floor, which is the last of the levels. */
 export interface Level {
@@ -93,7 +94,7 @@ export function overLevels(list: readonly Facet[], levels: readonly Level[]): re
 }
 
 /** Level, and no higher or lower than what heights are measured from. */
-function isGround({ plane: { a, b, c } }: Level): boolean {
+export function isGround({ plane: { a, b, c } }: Level): boolean {
   return a === 0 && b === 0 && c === 0;
 }
 
@@ -153,7 +154,7 @@ export function headProblems(
   { floor = [], ceiling, origin }: Room,
 ): readonly Problem[] {
   return levels.flatMap((level, index) => {
-    const { lowest } = spaceUnder(overLevels(overhead, [level]));
+    const { lowest } = heightsUnder(overLevels(overhead, [level]));
     if (lowest > -nearFeet) return [];
     const part = floor[index];
     const far = printLength(lengthOf(-lowest));

@@ -1,13 +1,18 @@
-import { areaOf, heightRange, intersect, leastGap, lengthOf, nearFeet } from '../../base/geometry/index.js';
+import {
+  areaOf,
+  heightRange,
+  intersect,
+  leastGap,
+  lengthOf,
+  nearFeet,
+  nearTape,
+  slackAround,
+} from '../../base/geometry/index.js';
 import type { Opening, OpeningMeasure, OwnOpening, Room } from '../model/index.js';
 import { flippedShape, openingArea, shapeWords } from '../opening/index.js';
 import { problemAt, type Outcome, type Problem, type ProblemCode } from '../../base/problem/index.js';
 import { feet, printLength, type Area, type Length } from '../../base/units/index.js';
-import { slackAround } from './tape.js';
 import { openingPatch, type WallShape } from './wall.js';
-
-/** 1/16" in feet: a head that follows a ceiling was taped as that was. */
-const tapeGap = 1 / 16 / 12;
 
 /** An opening with its sizes, seen from this room; its areas come with the wall. */
 type Placed = Omit<OpeningMeasure, 'areaOnWall'>;
@@ -131,7 +136,8 @@ function shapeUnderCeiling(
   wall: WallShape,
 ): readonly { readonly message: string; readonly fix: string }[] {
   const { gap, along } = leastGap(wall.top, openingPatch(opening).outline);
-  if (gap >= -tapeGap) return [];
+  // A head that follows a ceiling was taped as that was.
+  if (gap >= -nearTape) return [];
   const over = printLength(lengthOf(-gap));
   const place = `${printLength(lengthOf(along))} from the left end of wall '${wall.name}'`;
   const message = `${opening.mark}, ${shapeWords(opening) ?? ''}, is ${over} over the ceiling at ${place}`;

@@ -3,7 +3,7 @@ import { takeOff, type Cut } from '../feature/index.js';
 import type { FeatureMeasure, Polygon, Room, RoomMeasure } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import type { Area, Length, Volume } from '../../base/units/index.js';
-import { facetsOf, measureCeiling, spaceUnder } from './ceiling.js';
+import { facetsOf, heightsUnder, measureCeiling, spaceUnder } from './ceiling.js';
 import { featuresOf } from './feature.js';
 import { headProblems, levelsOf, measureFloor, overLevels } from './floor.js';
 import { openingsOf } from './opening.js';
@@ -31,7 +31,7 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
   if (under.length > 0) return { problems: [...problems, ...under] };
   const space = spaceUnder(overLevels(overhead, levels));
   const ceiling = overhead.filter(({ plane }) => !leaning.has(plane));
-  const heights = leaning.size === 0 || ceiling.length === 0 ? space : spaceUnder(overLevels(ceiling, levels));
+  const heights = leaning.size === 0 || ceiling.length === 0 ? space : heightsUnder(overLevels(ceiling, levels));
   const isSame = voids.through.length === voids.cuts.length;
   const overFloor = isSame ? space : spaceUnder(overLevels(facetsOf(vaults, voids.floor), levels));
   if (!Number.isFinite(overFloor.lowest)) {

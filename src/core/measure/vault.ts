@@ -20,13 +20,14 @@ import {
   type Plane,
   type Profile,
   type Xy,
+  slackAround,
 } from '../../base/geometry/index.js';
 import type { CeilingPart, Room } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import { printLength, type Length } from '../../base/units/index.js';
 import { planesOf } from './form.js';
 import type { Plan } from './plan.js';
-import { crossingWords, printArea, slackAround } from './tape.js';
+import { crossingWords, printArea } from './tape.js';
 
 /** A part of the ceiling over its part of the plan. */
 export interface Vault {

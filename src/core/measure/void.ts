@@ -15,11 +15,12 @@ import {
   signedArea,
   type Patch,
   type Ring,
+  slackAround,
 } from '../../base/geometry/index.js';
 import { takeOff, type Cut } from '../feature/index.js';
 import type { FloorVoid, Room, VoidShape } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
-import { crossingWords, printArea, slackAround } from './tape.js';
+import { crossingWords, printArea } from './tape.js';
 import type { Plan } from './plan.js';
 import { slugOf } from './slug.js';
 

@@ -1,7 +1,6 @@
 import {
   direction,
   distance,
-  edges,
   faceBetween,
   faceUnder,
   lengthOf,
@@ -12,6 +11,7 @@ import {
   regionOf,
   slopeFactor,
   straightened,
+  topOf,
   weld,
   type Patch,
   type Plane,
@@ -33,7 +33,7 @@ import type {
 } from '../model/index.js';
 import { outlineOf, type OpeningForm } from '../opening/index.js';
 import { feet, type Length } from '../../base/units/index.js';
-import type { Level } from './floor.js';
+import { isGround, type Level } from './floor.js';
 import type { Bow, Plan } from './plan.js';
 import { topAlong, type Vault } from './vault.js';
 
@@ -56,24 +56,18 @@ export interface WallShape {
 }
 
 export function wallShapes({ sides }: Plan, { vaults, levels, overhead }: Enclosure): readonly WallShape[] {
-  return sides.map((side) => {
-    const { name, openTo, beside, line, bow } = side;
-    if (side.plane && side.leans) return leaningShape(side, side.plane, side.leans, overhead);
+  const floors = levels.every(isGround) ? undefined : levels.map(asVault);
+  return sides.map(({ name, openTo, beside, line, bow, plane, leans }) => {
     const [from, to] = [line[0], line.at(-1)] as [PointAlong, PointAlong];
-    const top = profileOver(vaults, line);
-    const foot = profileOver(levels.map(asVault), line);
-    const isRaised = foot.some(({ height }) => Math.abs(height) > nearFeet);
     const open = { ...(openTo !== undefined && { openTo }), ...(beside && { beside }) };
-    const ends = { from: pointOf(from), to: pointOf(to), run: lengthOf(to.along) };
-    return {
-      name,
-      ...open,
-      ...ends,
-      ...(bow && { arc: measuredArc(bow, line) }),
-      top,
-      ...(isRaised && { foot }),
-      face: isRaised ? faceBetween(foot, top) : faceUnder(top),
-    };
+    const side = { name, ...open, from: pointOf(from), to: pointOf(to), run: lengthOf(to.along) };
+    if (plane && leans) return { ...side, ...leaningFace([from, to], plane, leans, overhead) };
+    const arc = bow && measuredArc(bow, line);
+    const top = profileOver(vaults, line);
+    const foot = floors && profileOver(floors, line);
+    if (!foot?.some(({ height }) => Math.abs(height) > nearFeet))
+      return { ...side, ...(arc && { arc }), top, face: faceUnder(top) };
+    return { ...side, ...(arc && { arc }), top, foot, face: faceBetween(foot, top) };
   });
 }
 
@@ -86,13 +80,12 @@ interface Enclosure {
 }
 
 /** A wall that leans, in its own plane: along its foot from the left, and up its slope. */
-function leaningShape(
-  { name, openTo, beside, line }: Plan['sides'][number],
+function leaningFace(
+  [from, to]: readonly [PointAlong, PointAlong],
   plane: Plane,
   leans: WallLean,
   overhead: readonly Facet[],
-): WallShape {
-  const [from, to] = [line[0], line.at(-1)] as [PointAlong, PointAlong];
+): Required<Pick<WallShape, 'lean' | 'top' | 'face'>> {
   const ahead = direction(from, to);
   const factor = slopeFactor(plane);
   const unfolded = ({ x, y }: Xy): Xy => ({
@@ -108,23 +101,14 @@ function leaningShape(
       ),
     ),
   );
-  const open = { ...(openTo !== undefined && { openTo }), ...(beside && { beside }) };
-  const ends = { from: pointOf(from), to: pointOf(to), run: lengthOf(to.along) };
   const lean = { ...leans, plan: own.map(({ patch }) => regionOf(patch)) };
-  return { name, ...open, ...ends, lean, top: upperEdge(face, to.along), face };
+  return { lean, top: upperEdge(face, to.along), face };
 }
 
 /** The upper edge of a face from its left end to its right. */
 function upperEdge(face: readonly Patch[], run: number): Profile {
-  const sides = face.flatMap(({ outline }) => edges(outline));
   const stops = [0, run, ...face.flatMap(({ outline }) => outline.map(({ x }) => x))].sort((a, b) => a - b);
-  const heightOver = (along: number): number =>
-    sides.reduce((most, [a, b]) => {
-      const [left, right] = a.x <= b.x ? [a, b] : [b, a];
-      if (along < left.x - nearFeet || along > right.x + nearFeet) return most;
-      if (right.x - left.x < nearFeet) return Math.max(most, left.y, right.y);
-      return Math.max(most, left.y + ((right.y - left.y) * (along - left.x)) / (right.x - left.x));
-    }, 0);
+  const heightOver = (along: number): number => Math.max(0, ...face.map(({ outline }) => topOf(outline, along)));
   return straightened(stops.map((along) => ({ along, height: heightOver(along) })));
 }
 

@@ -65,10 +65,10 @@ export function outlineOf({ width, height, shape }: OpeningForm): Ring {
     case undefined:
       return boxUnder(wide, high, high);
     case 'round':
-      return circleCorners({ centre: { x: wide / 2, y: wide / 2 }, radius: wide / 2 });
+      return circleCorners({ center: { x: wide / 2, y: wide / 2 }, radius: wide / 2 });
     case 'arch': {
       const { radius, angle, rise } = arcOf(wide, shape);
-      const arc = arcCorners({ centre: { x: wide / 2, y: high - radius }, radius }, (Math.PI - angle) / 2, angle);
+      const arc = arcCorners({ center: { x: wide / 2, y: high - radius }, radius }, (Math.PI - angle) / 2, angle);
       const box = boxUnder(wide, high - rise, high - rise);
       // Where the arch springs from the sill there are no upright sides.
       return high - rise < noSide ? [...box.slice(0, 2), ...arc] : [...box.slice(0, 3), ...arc, ...box.slice(3)];

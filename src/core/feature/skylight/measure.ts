@@ -4,10 +4,10 @@ import {
   intersect,
   lengthOf,
   patchArea,
-  perimeter,
   pointInFeet,
   pointsOf,
   rectangle,
+  slackAround,
   slopeFactor,
   slopeOf,
   type Patch,
@@ -144,12 +144,9 @@ function shaftProblems(
   ];
 }
 
-/** What a tape cannot tell: 1/16" along the outline. */
-const slack = 1 / 16 / 12;
-
 function seatProblems({ share, patch }: Seat, feature: FeatureRecord, space: RoomSpace): readonly Problem[] {
   const area = patchArea(patch);
-  const tolerance = perimeter(patch.outline) * slack;
+  const tolerance = slackAround(patch);
   const out = (1 - share) * area;
   if (out <= tolerance) return [];
   const under = space.ceiling.reduce((sum, piece) => sum + areaOf(intersect([piece.patch], patch)), 0);

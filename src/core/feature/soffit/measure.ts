@@ -4,12 +4,12 @@ import {
   intersect,
   lengthOf,
   patchFrom,
-  perimeter,
   pointInFeet,
   pointsOf,
   rectangle,
   ringInFeet,
   sharedStretch,
+  slackAround,
   slopeOf,
   type Patch,
   type Xy,
@@ -103,9 +103,6 @@ function sidesOf([left, right, frontRight, frontLeft]: readonly [Xy, Xy, Xy, Xy]
 /** Less than this, in feet, is not seen. */
 const hair = 1e-6;
 
-/** What a tape cannot tell: 1/16" along the outline, in feet. */
-const tape = 1 / 16 / 12;
-
 /** Height of the level ceiling that it hangs from. */
 function ceilingOver(
   patch: Patch,
@@ -121,7 +118,7 @@ function ceilingOver(
   const [height] = heights;
   const inRoom = areaOf(intersect([patchFrom(ringInFeet(space.plan))], patch));
   const bare = inRoom - over.reduce((sum, piece) => sum + areaOf(intersect([piece.patch], patch)), 0);
-  if (bare > perimeter(patch.outline) * tape) {
+  if (bare > slackAround(patch)) {
     const message = `${feature.name} hangs where there is no ceiling: a hole or a wall that leans takes ${printArea(bare as Area)} over it`;
     return problem('at', message, 'let it end where the ceiling does');
   }
