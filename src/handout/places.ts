@@ -3,6 +3,7 @@ import { layers } from '../core/model/index.js';
 import type { BuildUpLayer } from '../core/scope/index.js';
 import {
   statementOf,
+  roundingStep,
   takeoffAsPrinted,
   timesOf,
   type LayoutSummary,
@@ -172,10 +173,12 @@ function quantityOf(takeoff: Takeoff): HandoutQuantity {
     wastePercent: waste.percent,
     required,
     times: timesOf(factors),
-    places: places.map(({ name, gross: whole, adjustments, net: rest }) => ({
+    places: places.map(({ name, gross: whole, adjustments, net: rest, left }) => ({
       name: sieveName(name),
       gross: whole,
-      adjustments: adjustments.map(({ what, why, amount }) => ({ what: sieve(what), why: sieve(why), amount })),
+      adjustments: [...adjustments, ...(left === 0 ? [] : [{ ...roundingStep, amount: left }])].map(
+        ({ what, why, amount }) => ({ what: sieve(what), why: sieve(why), amount }),
+      ),
       net: rest,
     })),
     ...(layout && { layout: layoutOf(layout, statementOf(takeoff)) }),

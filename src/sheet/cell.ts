@@ -55,9 +55,8 @@ export type Cell<Words extends string = string> =
   | Is<'mark', { text: Words; place?: Place<Words>; bracketed?: boolean }>
   | Is<'length', { nm: Length }>
   | Is<'span', { from: Length; to: Length }>
-  /** `unit` only where it is in neither the head nor a column beside it. `shown`: what people read where the figures beside it
-   *  must add up as printed; data has the value. */
-  | Is<'amount', { value: number; digits: number; unit?: Words; shown?: number }>
+  /** `unit` only where it is in neither the head nor a column beside it. */
+  | Is<'amount', { value: number; digits: number; unit?: Words }>
   | Is<'count', { value: number }>
   /** Rise over run. */
   | Is<'pitch', { slope: number }>

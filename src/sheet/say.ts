@@ -68,8 +68,8 @@ function line(cell: HouseCell): Line {
     case 'span':
       return [{ text: `${printLength(cell.from)} to ${printLength(cell.to)}`, figure: 0 }];
     case 'amount': {
-      const { value, digits, unit, shown = value } = cell;
-      const text = printAmount(shown, digits);
+      const { value, digits, unit } = cell;
+      const text = printAmount(value, digits);
       return [unit === undefined ? { text, figure: digits } : { text: `${text} ${unit}` }];
     }
     case 'count':

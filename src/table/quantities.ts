@@ -13,7 +13,7 @@ import {
   type PrintedTakeoff,
   type Takeoff,
 } from '../core/takeoff/index.js';
-import { lower, shown } from '../base/units/index.js';
+import { leftByRounding, lower, printAmount, shown } from '../base/units/index.js';
 import { namesOf } from './names-of.js';
 import { schedule } from './schedule.js';
 import { assemblySteps, stepWords, takeoffSteps } from './steps.js';
@@ -22,7 +22,7 @@ import { quantityLines, usedLines, type QuantityLine, type UsedLine } from './ta
 /** For data alone: people read it group by group, or step by step. */
 const dataOnly: readonly Output[] = ['html', 'pdf', 'text'];
 
-/** A line with its figures as they are printed, for the three cells that must agree. */
+/** A line with its figures as they are printed. */
 interface PrintedLine extends QuantityLine {
   readonly printed: PrintedTakeoff;
 }
@@ -40,9 +40,9 @@ const columns: readonly Column<PrintedLine>[] = [
   col.finish('finish', 'Finish', finishOf, { width: 'words' }),
   col.words('category', 'Kind', ({ category }, names) => names.category(category), { not: dataOnly }),
   col.words('part', 'Part', ({ takeoff }) => takeoff.part, { not: dataOnly }),
-  col.ticked('gross', 'Gross', (line) => ticked(line, 'gross', line.takeoff.gross), { not: ['html'] }),
-  col.ticked('less', 'Less', (line) => ticked(line, 'less', line.takeoff.gross - line.takeoff.net), { not: ['html'] }),
-  col.ticked('net', 'Net', (line) => ticked(line, 'net', line.takeoff.net)),
+  col.ticked('gross', 'Gross', (line) => ticked(line, line.takeoff.gross), { not: ['html'] }),
+  col.ticked('less', 'Less', (line) => ticked(line, line.takeoff.gross - line.takeoff.net), { not: ['html'] }),
+  col.ticked('net', 'Net', (line) => ticked(line, line.takeoff.net)),
   col.exact(2)('times', 'Coats or layers', ({ takeoff }) => moreThanOnce(takeoff.factors)),
   col.exact(2)('waste', 'Waste, %', ({ takeoff }) => takeoff.waste.percent),
   col.quantity('required', 'With waste', ({ takeoff: { required, unit } }) => ({ amount: required, unit })),
@@ -106,6 +106,7 @@ export function quantitiesOfTrade(trade: string, lines: readonly QuantityLine[],
   const ofTrade: Table<PrintedLine> = {
     ...table,
     id: `quantities-${trade}`,
+    notes: roundingNotes(lines),
     caption: `Quantities of ${lower(look.tradeName(trade))}`,
     group: ({ category }) => {
       const { name = category, section = '', measure } = look.category(category) ?? {};
@@ -130,7 +131,7 @@ export function quantitiesOfRoom(title: string, lines: readonly QuantityLine[], 
   );
   const caption = `What ${title} needs, with what is counted today`;
   return layOut(
-    { ...table, id: 'quantities-table', caption, named: 'place', columns: ofRoom },
+    { ...table, id: 'quantities-table', caption, named: 'place', columns: ofRoom, notes: roundingNotes(lines) },
     printedLines(lines),
     namesOf(look),
   );
@@ -160,9 +161,19 @@ function moreThanOnce(factors: Takeoff['factors']): number | undefined {
   return times === 1 ? undefined : times;
 }
 
-/** Gross less what is taken off is the net, and that with coats and waste what is required: as printed. */
-function ticked({ takeoff, printed }: PrintedLine, figure: 'gross' | 'less' | 'net', value: number) {
-  return { value: shown(value, takeoff.unit).amount, digits: printed.digits, shown: printed[figure] };
+/** With the digits that lead from gross to net, and with coats and waste to what is required. */
+function ticked({ takeoff, printed }: PrintedLine, value: number) {
+  return { value: shown(value, takeoff.unit).amount, digits: printed.digits };
+}
+
+/** Where gross less what is taken off misses the net as printed, it is said: no figure is bent to another. */
+function roundingNotes(lines: readonly QuantityLine[]): readonly string[] {
+  const missed = printedLines(lines).flatMap(({ place, name, printed: { gross, less, net, digits } }) => {
+    const left = leftByRounding([gross, -less], net, digits);
+    return left === 0 ? [] : [`${place}, ${name}, by ${printAmount(Math.abs(left), digits)}`];
+  });
+  if (missed.length === 0) return [];
+  return [`Each figure is rounded by itself; gross and what is taken off miss the net: ${missed.join('; ')}.`];
 }
 
 const countedOf = ({ counts = [], assemblies = [] }: Takeoff): string =>

@@ -1,5 +1,6 @@
 import {
   assemblyAsPrinted,
+  roundingStep,
   takeoffAsPrinted,
   timesOf,
   type AssemblyResistance,
@@ -19,17 +20,18 @@ export interface TakeoffStep {
   readonly isSum?: boolean;
 }
 
-/** From gross to required: each place, each deduction taken or left, factors, waste, what is needed. `needed`: the word for
+/** From gross to required: each place, each deduction taken or left, what rounding leaves, factors, waste, what is needed. `needed`: the word for
  *  the last. */
 export function takeoffSteps(takeoff: Takeoff, needed = 'Required'): TakeoffStep[] {
   const { factors, waste } = takeoff;
-  const { digits, places, net, required, unit } = takeoffAsPrinted(takeoff);
+  const { digits, places, net, left, required, unit } = takeoffAsPrinted(takeoff);
   const covered = `${printAmount(net, digits)} ${unit}`;
   return [
     ...places.flatMap((place) => [
       { what: place.name, amount: place.gross, digits, unit, why: place.why ?? '' },
       ...place.adjustments.map(({ what, amount, why }) => ({ what, amount, digits, unit, why })),
     ]),
+    ...(left === 0 ? [] : [{ ...roundingStep, amount: left, digits, unit }]),
     { what: 'Net', amount: net, digits, unit, why: '', isSum: true },
     ...factors.map(({ times, why }) => ({
       what: 'Times',

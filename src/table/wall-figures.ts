@@ -1,8 +1,11 @@
 import type { WallMeasure } from '../core/model/index.js';
-import { addingUp, asPrinted, lastDigits, shown } from '../base/units/index.js';
+import { asPrinted, digitsToTick, lastDigits, leftByRounding, lower, shown } from '../base/units/index.js';
+import { roundingStep } from '../core/takeoff/index.js';
 
-/** A wall as printed, to the house's last digit and in its units: what is taken off it, one by one, and what is left add up to the whole. */
+/** A wall as printed, in the house's units and each figure its own rounding: what is taken off it, one by one, and what rounding leaves,
+ *  lead from the whole to what is left. */
 export interface PrintedWall extends Omit<WallMeasure, 'deductions'> {
+  readonly digits: number;
   readonly printed: number;
   readonly deductions: readonly { readonly what: string; readonly printed: number }[];
   readonly rest: number;
@@ -10,12 +13,19 @@ export interface PrintedWall extends Omit<WallMeasure, 'deductions'> {
 
 export function wallAsPrinted(wall: WallMeasure): PrintedWall {
   const own = (area: number): number => shown(area, 'sq ft').amount;
-  const [rest = 0, ...taken] = addingUp([wall.net, ...wall.deductions.map(({ area }) => area)].map(own), lastDigits());
-  const whole = asPrinted(own(wall.gross), lastDigits());
+  const [gross, net] = [own(wall.gross), own(wall.net)];
+  const taken = wall.deductions.map(({ what, area }) => ({ what, area: own(area) }));
+  const leftAt = (digits: number): number => leftByRounding([net, ...taken.map(({ area }) => area)], gross, digits);
+  const digits = digitsToTick(lastDigits(), (count) => leftAt(count) === 0);
+  const left = leftAt(digits);
   return {
     ...wall,
-    printed: whole,
-    deductions: wall.deductions.map(({ what }, index) => ({ what, printed: taken[index] ?? 0 })),
-    rest,
+    digits,
+    printed: asPrinted(gross, digits),
+    deductions: [
+      ...taken.map(({ what, area }) => ({ what, printed: asPrinted(area, digits) })),
+      ...(left === 0 ? [] : [{ what: lower(roundingStep.what), printed: left }]),
+    ],
+    rest: asPrinted(net, digits),
   };
 }

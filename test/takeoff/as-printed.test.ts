@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { coatsWords, takeoffAsPrinted, type Takeoff } from '../../src/core/takeoff/index.js';
 import { asPrinted, printsAs } from '../../src/base/units/index.js';
+import { takeoffSteps } from '../../src/table/index.js';
 
 interface Given {
   readonly places: readonly (readonly number[])[];
@@ -43,9 +44,16 @@ describe('a take-off as printed', () => {
     expect(coatsWords(takeoff)).toBe('2 × 667.2 sq ft');
   });
 
-  test('by hand: three walls of 33 1/3 are 33.4, 33.3 and 33.3, as their net is 100', () => {
-    const { places, net } = takeoffAsPrinted(takeoffOf({ places: [[100 / 3], [100 / 3], [100 / 3]], waste: 0 }));
-    expect([places.map(({ gross }) => gross), net]).toEqual([[33.4, 33.3, 33.3], 100]);
+  test('by hand: three walls of 33 1/3 are 33.3 each, and what rounding leaves of 100 is said', () => {
+    const takeoff = takeoffOf({ places: [[100 / 3], [100 / 3], [100 / 3]], waste: 0 });
+    const { places, net, left } = takeoffAsPrinted(takeoff);
+    expect([places.map(({ gross }) => gross), left, net]).toEqual([[33.3, 33.3, 33.3], 0.1, 100]);
+    expect(takeoffSteps(takeoff).find(({ what }) => what === 'Rounding')).toMatchObject({ amount: 0.1, digits: 1 });
+  });
+
+  test('by hand: walls of 33.25 are printed so, since 33.3 and 33.3 are not 66.5', () => {
+    const { places, net, left, digits } = takeoffAsPrinted(takeoffOf({ places: [[33.25], [33.25]], waste: 0 }));
+    expect([digits, places.map(({ gross }) => gross), left, net]).toEqual([2, [33.25, 33.25], 0, 66.5]);
   });
 
   test('where more is taken off than there is, the rest is said', () => {
@@ -54,7 +62,7 @@ describe('a take-off as printed', () => {
     expect(places[0]?.adjustments.at(-1)).toMatchObject({ what: 'Taken off twice', amount: 3 });
   });
 
-  test('steps add up to the net, and lead through coats and waste to what is required', () => {
+  test('every figure is its own rounding, steps add up to the net with what rounding leaves, and lead through coats and waste to what is required', () => {
     const size = fc.double({ min: 0, max: 2000, noNaN: true });
     fc.assert(
       fc.property(
@@ -64,12 +72,17 @@ describe('a take-off as printed', () => {
         (list, coats, halves) => {
           const waste = halves / 4;
           const takeoff = takeoffOf({ places: list.map(([gross, less]) => [gross, -less]), coats, waste });
-          const { digits, places, gross, less, net } = takeoffAsPrinted(takeoff);
+          const { digits, places, gross, less, net, left } = takeoffAsPrinted(takeoff);
+          const own = (value: number): number => asPrinted(value, digits);
           const terms = places.flatMap((place) => [place.gross, ...place.adjustments.map(({ amount }) => amount)]);
-          const sum = terms.reduce((total, term) => total + term, 0);
-          expect(asPrinted(sum, digits)).toBe(net);
-          expect(asPrinted(gross - less, digits)).toBe(net);
-          expect(asPrinted(takeoff.net, digits)).toBe(net);
+          const sum = (list: readonly number[]): number => own(list.reduce((total, term) => total + term, 0));
+          expect(sum([...terms, left])).toBe(net);
+          places.forEach((place, index) => {
+            const [whole = NaN, off = NaN] = list[index] ?? [];
+            expect([place.gross, place.adjustments[0]?.amount]).toEqual([own(whole), own(-off)]);
+            expect(sum([place.gross, ...place.adjustments.map(({ amount }) => amount), place.left])).toBe(place.net);
+          });
+          expect([gross, less, net]).toEqual([takeoff.gross, takeoff.gross - takeoff.net, takeoff.net].map(own));
           expect(digits === 8 || printsAs(net * coats * (1 + waste / 100), takeoff.required, 1)).toBe(true);
         },
       ),

@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { addingUp, asPrinted, fewestDigits, printAmount, printsAs } from '../../src/base/units/index.js';
+import {
+  asPrinted,
+  digitsToTick,
+  fewestDigits,
+  leftByRounding,
+  printAmount,
+  printsAs,
+} from '../../src/base/units/index.js';
 
 const near = fc.double({ min: -5000, max: 5000, noNaN: true });
 
@@ -27,24 +34,30 @@ test('by hand: 617.75 × 2 × 1.08 is 1,334.34; 617.8 would come to 1,334.4, so 
   expect([leads(1), leads(2), fewestDigits(1, leads)]).toEqual([false, true, 2]);
 });
 
-describe('terms that add up', () => {
-  test('by hand: thirds of one are 0.4, 0.3 and 0.3', () => {
-    expect(addingUp([1 / 3, 1 / 3, 1 / 3], 1)).toEqual([0.4, 0.3, 0.3]);
+describe('what rounding leaves', () => {
+  test('by hand: thirds of one are 0.3 each, and a tenth is left', () => {
+    expect(leftByRounding([1 / 3, 1 / 3, 1 / 3], 1, 1)).toBe(0.1);
   });
 
-  test('by hand: 634.58 less 16.83 is 617.75: of 634.5 and −16.9 the first has the larger remainder and is rounded up, and so is the other', () => {
-    expect(addingUp([634.58, -16.83], 1)).toEqual([634.6, -16.8]);
+  test('by hand: two walls of 13.416 are 13.42 each and 26.83 together, a hundredth less; with a third digit they add up', () => {
+    const walls = [13.416, 13.416];
+    expect([2, 3].map((digits) => leftByRounding(walls, 26.832, digits))).toEqual([-0.01, 0]);
+    expect(digitsToTick(2, (digits) => leftByRounding(walls, 26.832, digits) === 0)).toBe(3);
   });
 
-  test('to the printed sum, each within one step of its own, in order of their size', () => {
+  test('no digit is added where that leaves as much', () => {
+    expect(digitsToTick(1, (digits) => leftByRounding([1 / 3, 1 / 3, 1 / 3], 1, digits) === 0)).toBe(1);
+  });
+
+  test('with it the printed terms add up to the printed sum, and it is no more than half a step for each figure', () => {
     fc.assert(
       fc.property(fc.array(near, { minLength: 1, maxLength: 12 }), fc.integer({ min: 0, max: 3 }), (terms, digits) => {
         const step = 10 ** -digits;
-        const printed = addingUp(terms, digits);
         const sum = terms.reduce((total, term) => total + term, 0);
-        const steps = printed.reduce((total, term) => total + Math.round(term / step), 0);
-        expect(steps).toBe(Math.round(asPrinted(sum, digits) / step));
-        terms.forEach((term, index) => expect(Math.abs((printed[index] ?? NaN) - term)).toBeLessThan(step * 1.000_001));
+        const left = leftByRounding(terms, sum, digits);
+        const steps = [...terms.map((term) => asPrinted(term, digits)), left].map((term) => Math.round(term / step));
+        expect(steps.reduce((total, term) => total + term, 0)).toBe(Math.round(asPrinted(sum, digits) / step));
+        expect(Math.abs(left)).toBeLessThanOrEqual(((terms.length + 1) * step) / 2 + 1e-9);
       }),
     );
   });

@@ -24,27 +24,19 @@ export function fewestDigits(from: number, leads: (digits: number) => boolean): 
   return most;
 }
 
-/** Terms with so many digits, so that they add up to their sum with as many: each is rounded down, and what is left goes to the
- *  largest remainders, ties to the earlier one. Source: the largest-remainder (Hamilton) method of apportionment. */
-export function addingUp(terms: readonly number[], digits: number): readonly number[] {
-  const step = 10 ** digits;
-  const exact = terms.map((term) => steady(term * step));
-  const down = exact.map(Math.floor);
-  const sum = asPrinted(total(terms), digits) * step;
-  const left = Math.round(sum - total(down));
-  const first = new Set(
-    exact
-      .map((term, index) => ({ index, rest: term - Math.floor(term) }))
-      .sort((a, b) => b.rest - a.rest || a.index - b.index)
-      .slice(0, Math.max(0, left))
-      .map(({ index }) => index),
-  );
-  return down.map((term, index) => (term + (first.has(index) ? 1 : 0)) / step);
+/** What printed terms leave of their printed sum, each rounded by itself: 0 where they add up, else some units of the last digit. */
+export function leftByRounding(terms: readonly number[], sum: number, digits: number): number {
+  const printed = terms.reduce((all, term) => all + asPrinted(term, digits), 0);
+  return asPrinted(asPrinted(sum, digits) - printed, digits);
+}
+
+/** The digits with which figures are printed that should add up: one more where the sums tick only then, else those given, and what
+ *  rounding leaves is said. More are not tried: thirds never add up, and nobody measures by them. */
+export function digitsToTick(digits: number, ticks: (digits: number) => boolean): number {
+  return !ticks(digits) && ticks(digits + 1) ? digits + 1 : digits;
 }
 
 /** The 14th digit of a float is noise: 0.15 × 10 must round as 1.5 does. */
 function steady(value: number): number {
   return Number(value.toPrecision(14));
 }
-
-const total = (terms: readonly number[]): number => terms.reduce((sum, term) => sum + term, 0);

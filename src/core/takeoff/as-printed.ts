@@ -1,8 +1,9 @@
 import {
-  addingUp,
   asPrinted,
+  digitsToTick,
   fewestDigits,
   lastDigits,
+  leftByRounding,
   printAmount,
   printQuantity,
   printsAs,
@@ -12,46 +13,72 @@ import {
 import { withWaste } from './arithmetic/index.js';
 import type { AssemblyResistance, HeatWay, PlaceQuantity, ResistanceStep, Takeoff } from './takeoff.js';
 
-/** A take-off's figures, in the units that the house reads, with so many digits that they hold as printed: places add up to the net, and the net leads through
- *  coats and waste to what is required, which is printed to a tenth. */
+/** A take-off's figures, in the units that the house reads, each its own rounding, with so many digits that the net leads through
+ *  coats and waste to what is required, which is printed to a tenth; and with one more where places add up to the net only then. */
 export interface PrintedTakeoff {
   /** In the house's units, as all figures here. */
   readonly unit: string;
   readonly required: number;
   readonly digits: number;
-  readonly places: readonly PlaceQuantity[];
+  readonly places: readonly PrintedPlace[];
   readonly gross: number;
   /** What is taken off, all together. */
   readonly less: number;
   readonly net: number;
+  /** What rounding leaves of the net beside all that the places say; 0 where they add up. */
+  readonly left: number;
 }
+
+/** `left`: what rounding leaves of its net beside its gross and what is taken off it. */
+type PrintedPlace = PlaceQuantity & { readonly left: number };
 
 export function takeoffAsPrinted(takeoff: Takeoff): PrintedTakeoff {
   const { places, net, factors, waste, required, unit } = inHouseUnits(takeoff);
   const last = lastDigits();
   const times = timesOf(factors);
   const isWhole = unit === 'each' || unit === 'lump';
-  const digits = fewestDigits(
+  const enough = fewestDigits(
     last,
     (count) => isWhole || printsAs(withWaste(asPrinted(net, count) * times, waste.percent / 100), required, last),
   );
   const all = places.map(withRest);
-  const terms = addingUp(
-    all.flatMap(({ gross, adjustments }) => [gross, ...adjustments.map(({ amount }) => amount)]),
-    digits,
+  const gross = sumOf(all.map((place) => place.gross));
+  const terms = all.flatMap(termsOf);
+  const digits = digitsToTick(
+    enough,
+    (count) =>
+      leftByRounding(terms, net, count) === 0 &&
+      leftByRounding([gross, net - gross], net, count) === 0 &&
+      all.every((place) => leftByRounding(termsOf(place), place.net, count) === 0),
   );
   const tidy = (value: number): number => asPrinted(value, digits);
-  let at = 0;
-  const next = (): number => terms[at++] ?? 0;
-  const printed = all.map((place) => {
-    const gross = next();
-    const adjustments = place.adjustments.map((adjustment) => ({ ...adjustment, amount: next() }));
-    return { ...place, gross, adjustments, net: tidy(adjustments.reduce((sum, { amount }) => sum + amount, gross)) };
-  });
-  const whole = tidy(printed.reduce((sum, { gross }) => sum + gross, 0));
-  const rest = tidy(printed.reduce((sum, place) => sum + place.net, 0));
-  return { unit, required, digits, places: printed, gross: whole, less: tidy(whole - rest), net: rest };
+  return {
+    unit,
+    required,
+    digits,
+    places: all.map((place) => ({
+      ...place,
+      gross: tidy(place.gross),
+      adjustments: place.adjustments.map((each) => ({ ...each, amount: tidy(each.amount) })),
+      net: tidy(place.net),
+      left: leftByRounding(termsOf(place), place.net, digits),
+    })),
+    gross: tidy(gross),
+    less: tidy(gross - net),
+    net: tidy(net),
+    left: leftByRounding(terms, net, digits),
+  };
 }
+
+const sumOf = (terms: readonly number[]): number => terms.reduce((sum, term) => sum + term, 0);
+
+const termsOf = ({ gross, adjustments }: PlaceQuantity): readonly number[] => [
+  gross,
+  ...adjustments.map(({ amount }) => amount),
+];
+
+/** What rounding leaves, said as a step of its own. */
+export const roundingStep = { what: 'Rounding', why: 'each figure is rounded by itself' } as const;
 
 type InHouse = Pick<Takeoff, 'places' | 'net' | 'factors' | 'waste' | 'required'> & { readonly unit: string };
 

@@ -6,7 +6,14 @@ export { conventionOf, takeOff } from './take-off.js';
 export type * from './railing/rail.js';
 export { railJoints } from './railing/joints.js';
 export { leafFaces, timberFaces, treadFaces, trimFaces, wholePieces } from './arithmetic/index.js';
-export { assemblyAsPrinted, coatsWords, takeoffAsPrinted, timesOf, type PrintedTakeoff } from './as-printed.js';
+export {
+  assemblyAsPrinted,
+  coatsWords,
+  roundingStep,
+  takeoffAsPrinted,
+  timesOf,
+  type PrintedTakeoff,
+} from './as-printed.js';
 export { hingesOf } from './beside.js';
 export { resistanceWords } from './assembly.js';
 export { layerMismatches, layerStep } from './insulation-layers.js';

@@ -9,7 +9,6 @@ import {
   type Cents,
   type Area,
   fromFeet,
-  lastDigits,
   printArea,
   printQuantity,
   shown,
@@ -210,21 +209,21 @@ function RoomFacts({ room }: { room: BookRoom }): VNode {
             head: `Gross, ${unitName('sq ft')}`,
             numeric: true,
             cell: (wall) =>
-              wall.openTo === undefined ? <AmountCell amount={wall.printed} digits={lastDigits()} /> : '–',
+              wall.openTo === undefined ? <AmountCell amount={wall.printed} digits={wall.digits} /> : '–',
           },
           {
             head: 'Taken off',
             cell: (wall) =>
               wall.openTo === undefined
                 ? wall.deductions
-                    .map((deduction) => `${deduction.what} ${printAmount(deduction.printed, lastDigits())}`)
+                    .map((deduction) => `${deduction.what} ${printAmount(deduction.printed, wall.digits)}`)
                     .join(', ') || 'nothing'
                 : 'open, no wall',
           },
           {
             head: `Net, ${unitName('sq ft')}`,
             numeric: true,
-            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.rest} digits={lastDigits()} /> : '–'),
+            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.rest} digits={wall.digits} /> : '–'),
           },
         ]}
       />
