@@ -1,6 +1,7 @@
 import type { ErrorObject, ValidateFunction } from 'ajv';
 import { nearest, type Path } from '../../base/problem/index.js';
 import type { Finding } from './finding.js';
+import { formFinding } from './named-form.js';
 import { validatorOf } from './validators.js';
 import { answerOf, quoted } from './value-words.js';
 
@@ -10,6 +11,12 @@ type Check = (validate: ValidateFunction, value: unknown, path: Path) => readonl
  *  with the fewest findings. Every branch of a `oneOf` in the schemas is a reference to a named form. */
 export function bestBranch(error: ErrorObject, path: Path, check: Check): readonly Finding[] {
   const refs = error.schema as readonly { readonly $ref: string }[];
+  const misnamed = formFinding(
+    refs.map(({ $ref }) => $ref),
+    error.data,
+    path,
+  );
+  if (misnamed) return [misnamed];
   const branches = refs.map(({ $ref }) => check(validatorOf($ref), error.data, path));
   // Whoever writes yes or no means the form that is true or false, and no text.
   const isAnswer = answerOf(error.data) !== undefined;

@@ -60,7 +60,9 @@ function roundFinding({ mark, width, height }: Size, kind: RawOwnOpening['kind']
   return { at: ['height'], message, fix: `write ${printLength(width)} for both, or leave the shape out` };
 }
 
-function archFinding({ mark, width, height }: Size, { rise, radius }: RawArch): ShapeFinding | undefined {
+function archFinding({ mark, width, height }: Size, arch: RawArch): ShapeFinding | undefined {
+  const { rise, radius } = arch;
+  if (isMisspelt(arch, [rise, radius])) return undefined;
   const at = ['shape', 'arch'];
   if ((rise === undefined) === (radius === undefined)) {
     const what = rise === undefined ? 'neither a rise nor a radius' : 'both a rise and a radius';
@@ -84,6 +86,7 @@ function archFinding({ mark, width, height }: Size, { rise, radius }: RawArch): 
 }
 
 function rakeFinding({ mark, height }: Size, rake: RawRake): ShapeFinding | undefined {
+  if (isMisspelt(rake, [rake.left, rake.right])) return undefined;
   const at = ['shape', 'rake'];
   if ((rake.left === undefined) === (rake.right === undefined)) {
     const what = rake.left === undefined ? 'no lower side' : 'two lower sides';
@@ -95,6 +98,11 @@ function rakeFinding({ mark, height }: Size, rake: RawRake): ShapeFinding | unde
   if (low < height) return undefined;
   const message = `the raked head of ${mark} is ${printLength(low)} high at its ${side}, and ${printLength(height)} at its higher side`;
   return { at: [...at, side], message, fix: 'height is that of the higher side: write the lower one here' };
+}
+
+/** Does it hold none of its figures, but another key? That one has been said. */
+function isMisspelt(group: object, figures: readonly (string | undefined)[]): boolean {
+  return figures.every((figure) => figure === undefined) && Object.keys(group).length > 0;
 }
 
 function lowerSide({ left, right }: RawRake): readonly ['left' | 'right', string | undefined] {

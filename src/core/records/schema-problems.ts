@@ -220,6 +220,7 @@ function wrongType(error: ErrorObject, path: Path, name: string): Finding {
     readonly format?: string;
     readonly enum?: readonly unknown[];
     readonly pattern?: string;
+    readonly properties?: object;
   };
   const notation = schema.format === undefined ? undefined : notations[schema.format];
   const asked = notation ? `${notation.what} such as ${notation.example()}` : typeWords(schema.type);
@@ -230,7 +231,12 @@ function wrongType(error: ErrorObject, path: Path, name: string): Finding {
 
 function typeFix(
   data: unknown,
-  schema: { readonly type?: unknown; readonly enum?: readonly unknown[]; readonly pattern?: string },
+  schema: {
+    readonly type?: unknown;
+    readonly enum?: readonly unknown[];
+    readonly pattern?: string;
+    readonly properties?: object;
+  },
   notation?: (typeof notations)[string],
 ): string | undefined {
   if (notation) {
@@ -250,6 +256,11 @@ function typeFix(
   if (schema.type === 'string' && data !== null && typeof data === 'object' && !Array.isArray(data))
     return 'a text that holds a colon and a space goes inside quotes';
   if (schema.type === 'string' && Array.isArray(data)) return 'write one of them, without [ and ]';
+  if (schema.type === 'object' && schema.properties) {
+    const [first, ...more] = Object.keys(schema.properties);
+    if (first !== undefined)
+      return `write { ${first}: … }${more.length > 0 ? `; keys here: ${[first, ...more].join(', ')}` : ''}`;
+  }
   if (schema.type === 'array' && data !== null) return 'write a list, such as [ … ]';
   return undefined;
 }
