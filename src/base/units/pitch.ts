@@ -9,12 +9,13 @@ interface Slope {
   readonly run: number;
 }
 
-/** Reads `6/12`, `4.5/12`, `25°`, `25 degrees` or `45 %`. A flat (0/12) is refused: it has a word of its own. */
-export function parsePitch(text: string): Reading<Slope> {
+/** Reads `6/12`, `4.5/12`, `25°`, `25 degrees` or `45 %`. A flat (0/12) is refused; `flatFix`: what to write
+ *  for it. */
+export function parsePitch(text: string, flatFix = 'write a flat ceiling instead'): Reading<Slope> {
   const written = plainText(text).replace(/ ?[:/] ?| in /u, '/');
   const usual = isMetric() ? 'degrees or percent, such as 25° or 45 %' : 'rise over run, such as 6/12';
   const [, angle = '', sign = ''] = /^(\d+(?:[.,]\d+)?) ?(°|deg(?:rees?)?|%)$/iu.exec(written) ?? [];
-  if (angle !== '') return slopeOf(Number(angle.replace(',', '.')), sign === '%', text);
+  if (angle !== '') return slopeOf(Number(angle.replace(',', '.')), sign === '%', { text, flatFix });
   const [, rise = '', run = ''] = /^(\d+(?:\.\d+)?)\/(\d+(?:\.\d+)?)$/u.exec(written) ?? [];
   if (rise === '') {
     const bare = /^(\d+(?:\.\d+)?)$/u.test(written);
@@ -22,12 +23,16 @@ export function parsePitch(text: string): Reading<Slope> {
     return unread(`'${text}' is not a pitch`, bare ? `did you mean ${meant}?` : `write ${usual}`);
   }
   if (Number(run) === 0) return unread(`'${text}' has no run`, 'write rise over run, such as 6/12');
-  if (Number(rise) === 0) return unread(`'${text}' is flat`, 'write a flat ceiling instead');
+  if (Number(rise) === 0) return unread(`'${text}' is flat`, flatFix);
   return read({ rise: Number(rise), run: Number(run) });
 }
 
-function slopeOf(size: number, isPercent: boolean, text: string): Reading<Slope> {
-  if (size === 0) return unread(`'${text}' is flat`, 'write a flat ceiling instead');
+function slopeOf(
+  size: number,
+  isPercent: boolean,
+  { text, flatFix }: { readonly text: string; readonly flatFix: string },
+): Reading<Slope> {
+  if (size === 0) return unread(`'${text}' is flat`, flatFix);
   if (isPercent) return read({ rise: size, run: 100 });
   if (size >= 90) return unread(`'${text}' is no slope`, 'write less than 90°');
   return read({ rise: Math.tan((size * Math.PI) / 180), run: 1 });

@@ -130,6 +130,9 @@ function readLanguage(text: string): Reading<string> {
   return unread(`'${text}' is no tag of a language`, 'write such as en-US, en-GB or de-CH');
 }
 
+/** What a bare number was meant to be. */
+const slope = (number: number): string => (isMetric() ? `${number}° or ${number} %` : `${number}/12`);
+
 /** Every `format` of the schemas. */
 export const notations: Readonly<Record<string, Notation>> = {
   length: { code: 'length-unreadable', what: 'a length', example: either(`14'-6"`, '4.42 m'), read: readLength },
@@ -196,8 +199,15 @@ export const notations: Readonly<Record<string, Notation>> = {
     code: 'pitch-unreadable',
     what: 'a pitch',
     example: either('6/12', '25° or 45 %'),
-    read: parsePitch,
-    fromNumber: (number) => (isMetric() ? `${number}° or ${number} %` : `${number}/12`),
+    read: (text) => parsePitch(text),
+    fromNumber: slope,
+  },
+  ramp: {
+    code: 'pitch-unreadable',
+    what: 'the pitch of a ramp',
+    example: either('1/12', '5° or 8 %'),
+    read: (text) => parsePitch(text, 'leave the ramp out: a part of the floor without one is level'),
+    fromNumber: slope,
   },
   weight: {
     code: 'weight-unreadable',
