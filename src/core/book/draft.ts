@@ -62,7 +62,8 @@ interface DraftInput extends Neighbours {
 function draft({ room, selection, category, measure, options, problems, ...neighbours }: DraftInput): Draft {
   const { places, unknown } = resolvePlaces(selection, measure);
   const at = [...selection.path, 'at'];
-  for (const word of unknown) {
+  const missing = recordedButNotMeasured(room, measure);
+  for (const word of unknown.filter((one) => !missing(one))) {
     problems.push(
       problemAt(room.origin, at, 'place-unknown', `${room.name} has no place '${word}'`, {
         fix: `places here: ${placeWords(measure).join(', ')}`,
@@ -70,8 +71,10 @@ function draft({ room, selection, category, measure, options, problems, ...neigh
     );
   }
   const byRun = category.measure.by === 'run';
-  for (const { index, message, fix } of exceptProblems(selection, measure, byRun))
+  for (const { index, message, fix } of exceptProblems(selection, measure, byRun)) {
+    if (missing(selection.except?.[index]?.place ?? '')) continue;
     problems.push(problemAt(room.origin, [...selection.path, 'except', index], 'except-unsuited', message, { fix }));
+  }
   const taken = new Map<string, { option: Option; takeoffs: readonly Takeoff[] }>();
   const rule = conventionOf(category);
   for (const slug of consideredOptions(selection)) {
@@ -97,6 +100,14 @@ function draft({ room, selection, category, measure, options, problems, ...neigh
     ...neighbours,
     options: taken,
   };
+}
+
+/** Does a word name, or lie on, a feature or an opening that is recorded but could not be measured? Why not has been said. */
+function recordedButNotMeasured(room: Room, measure: RoomMeasure): (word: string) => boolean {
+  const measured = new Set([...measure.features.map(({ id }) => id), ...measure.openings.map(({ mark }) => mark)]);
+  const recorded = [...room.features.map(({ id }) => id), ...room.openings.map(({ mark }) => mark)];
+  const lost = new Set(recorded.filter((id) => !measured.has(id)));
+  return (word) => lost.has(word.split('/')[0] ?? word);
 }
 
 /** A draft as it would be with an option chosen, or `none`, and nothing ordered. An option that was not at hand is taken off. */
