@@ -173,8 +173,8 @@ describe('what one record says about another', () => {
     [
       'by: area',
       'by: run',
-      'options/ceiling-board/fir-tg-1x6.md:6:20 unit-unsuited ceiling-board is measured by run, priced for lin ft, not for sq ft | write dollars / lin ft',
-      'options/ceiling-board/pine-shiplap-1x8.md:6:20 unit-unsuited ceiling-board is measured by run, priced for lin ft, not for sq ft | write dollars / lin ft',
+      'options/ceiling-board/fir-tg-1x6.md:6:20 unit-unsuited ceiling-board is measured by run, priced for lin ft, not for sq ft | write $… / lin ft',
+      'options/ceiling-board/pine-shiplap-1x8.md:6:20 unit-unsuited ceiling-board is measured by run, priced for lin ft, not for sq ft | write $… / lin ft',
     ],
     [
       'by: area',

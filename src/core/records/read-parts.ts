@@ -1,6 +1,6 @@
 import type { OptionPart } from '../model/index.js';
 import { problemAt, type Path, type Problem } from '../../base/problem/index.js';
-import { parsePercent, parseQuantity, parseRate, parseWeight, type Decimal } from '../../base/units/index.js';
+import { parsePercent, parseQuantity, parseRate, parseWeight, unitName, type Decimal } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import { passed } from './formats.js';
 import type { RawOption, RawPack, RawPrice } from './raw/option.js';
@@ -51,9 +51,11 @@ export function priceProblems(record: Checked<RawOption>, parts: readonly Locate
   if (raw.weight !== undefined && first && sound(['weight'])) {
     const { per } = passed(parseWeight(raw.weight));
     if (per !== first.unit) {
-      const message = `the weight is for ${per}, the price for ${first.unit}`;
+      const message = `the weight is for ${unitName(per)}, the price for ${unitName(first.unit)}`;
       problems.push(
-        problemAt(origin, ['weight'], 'unit-differs', message, { fix: `say the weight of one ${first.unit}` }),
+        problemAt(origin, ['weight'], 'unit-differs', message, {
+          fix: `say the weight of one ${unitName(first.unit)}`,
+        }),
       );
     }
   }
@@ -86,7 +88,7 @@ function unitProblems({ part, path }: LocatedPart, { raw, origin }: Checked<RawO
   const problems: Problem[] = [];
   const labor = passed(parseRate(written.labor));
   if (labor.unit !== part.unit) {
-    const message = `labor is for ${labor.unit}, material for ${part.unit}`;
+    const message = `labor is for ${unitName(labor.unit)}, material for ${unitName(part.unit)}`;
     problems.push(
       problemAt(origin, [...path, 'labor'], 'unit-differs', message, { fix: 'price both for the same unit' }),
     );
@@ -96,11 +98,15 @@ function unitProblems({ part, path }: LocatedPart, { raw, origin }: Checked<RawO
   const holds = passed(parseQuantity(pack.holds));
   const place: Path = path[0] === 'price' ? ['pack', 'holds'] : [...path, 'pack', 'holds'];
   if (holds.unit !== part.unit) {
-    const message = `the pack holds ${holds.unit}, the price is for ${part.unit}`;
-    problems.push(problemAt(origin, place, 'unit-differs', message, { fix: `say how many ${part.unit} it holds` }));
+    const message = `the pack holds ${unitName(holds.unit)}, the price is for ${unitName(part.unit)}`;
+    problems.push(
+      problemAt(origin, place, 'unit-differs', message, { fix: `say how many ${unitName(part.unit)} it holds` }),
+    );
   } else if (holds.amount <= 0) {
     problems.push(
-      problemAt(origin, place, 'pack-empty', 'the pack holds nothing', { fix: `say how many ${part.unit} it holds` }),
+      problemAt(origin, place, 'pack-empty', 'the pack holds nothing', {
+        fix: `say how many ${unitName(part.unit)} it holds`,
+      }),
     );
   }
   return problems;

@@ -1,7 +1,7 @@
 import { attributeFor } from '../../fact/index.js';
 import { measureParts, partsInTheFirst } from '../../model/index.js';
 import { problemAt, type Problem } from '../../../base/problem/index.js';
-import type { Unit } from '../../../base/units/index.js';
+import { unitName, withSign, type Unit } from '../../../base/units/index.js';
 import { soundItems } from '../checked-record.js';
 import type { Draft } from '../draft.js';
 import type { RawNeed } from '../raw/option.js';
@@ -62,7 +62,7 @@ function partProblems(
     const [message, fix] = simple
       ? [
           `${category} is measured by ${by} and has one price`,
-          `write price: { material: … / ${asked['main']}, labor: … }`,
+          `write price: { material: … / ${unitName(asked['main'] ?? '')}, labor: … }`,
         ]
       : [
           `${category} is measured by ${by} and priced in parts`,
@@ -87,16 +87,19 @@ function partProblems(
         }),
       );
     } else if (unit !== part.unit) {
-      const message = `${category} is measured by ${by}, priced for ${unit}, not for ${part.unit}`;
+      const message = `${category} is measured by ${by}, priced for ${unitName(unit)}, not for ${unitName(part.unit)}`;
       problems.push(
-        problemAt(origin, [...path, 'material'], 'unit-unsuited', message, { fix: `write dollars / ${unit}` }),
+        problemAt(origin, [...path, 'material'], 'unit-unsuited', message, {
+          fix: `write ${withSign('…')} / ${unitName(unit)}`,
+        }),
       );
     }
   }
   if (raw.parts === undefined || !sound(['parts'])) return problems;
   const needed = names.filter((name) => !partsInTheFirst.includes(name));
   for (const name of needed.filter((one) => !Object.hasOwn(raw.parts ?? {}, one))) {
-    const fix = `write ${name}: { material: … / ${asked[name]}, labor: … / ${asked[name]} }`;
+    const unit = unitName(asked[name] ?? '');
+    const fix = `write ${name}: { material: … / ${unit}, labor: … / ${unit} }`;
     problems.push(
       problemAt(origin, ['parts'], 'part-missing', `${category} is measured by ${by}: the part '${name}' is missing`, {
         fix,
