@@ -19,10 +19,15 @@ function stair(
   return feature('stair', id, { rise: len(rise), risers: 10, going: len(going), width: len(width), rails: 0 });
 }
 
-function up(flights: readonly Flight[], area = 300, use: RoomView['use'] = 'gallery'): readonly Caution[] {
+function up(
+  flights: readonly Flight[],
+  area = 300,
+  use: RoomView['use'] = 'gallery',
+  rule = 'only-way-up',
+): readonly Caution[] {
   const features = flights.map((flight, index) => stair(`stair-${index}`, flight));
   const above = room({ slug: 'loft', level: 'upper', use, measure: { floor: surface('floor', area) } });
-  return seenBy('only-way-up', [room({ measure: { features } }), above], { levels });
+  return seenBy(rule, [room({ measure: { features } }), above], { levels });
 }
 
 describe('ladder or stair as the only way up', () => {
@@ -59,14 +64,16 @@ describe('ladder or stair as the only way up', () => {
     expect(up([{ going: '5"' }, { width: '30"' }])).toHaveLength(2);
   });
 
-  test('no stair at all is not passed over', () => {
-    const [caution] = up([]);
+  test('no stair at all is not passed over, and called what it is: no ladder, no steep stair', () => {
+    const [caution] = up([], 300, 'gallery', 'way-up');
     expect(caution?.seen).toContain('No stair up to this level is recorded');
-    expect(caution?.room).toBe('loft');
+    expect(caution).toMatchObject({ room: 'loft', title: 'No way up is recorded' });
+    expect(up([])).toEqual([]);
+    expect(up([{ going: '5"' }], 300, 'gallery', 'way-up')).toEqual([]);
   });
 
   test('a house on one level needs none', () => {
-    expect(seenBy('only-way-up', room())).toHaveLength(0);
+    expect(['only-way-up', 'way-up'].flatMap((rule) => seenBy(rule, room()))).toHaveLength(0);
   });
 });
 
@@ -80,7 +87,9 @@ describe('a loft and the stair that leads to it', () => {
     return room({ slug: 'hall', measure: { features: [{ ...one, data }] }, ...more });
   };
   const seen = (rooms: readonly RoomView[]): readonly string[] =>
-    seenBy('only-way-up', rooms, { levels }).map((caution) => `${caution.room}: ${caution.seen}`);
+    ['only-way-up', 'way-up']
+      .flatMap((rule) => seenBy(rule, rooms, { levels }))
+      .map((caution) => `${caution.room}: ${caution.seen}`);
 
   test('a stair to one loft does not answer for another', () => {
     expect(seen([hall({ to: 'east' }), loft('east'), loft('west')])).toEqual([

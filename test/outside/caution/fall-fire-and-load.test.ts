@@ -46,6 +46,19 @@ published(
 
 published(
   {
+    what: 'a level that is lived on is reached by a stair or a ramp',
+    source: 'IRC 2018 R311.4, from memory',
+    mark: 'M',
+  },
+  () => {
+    const above = room({ slug: 'above', level: 'upper' });
+    expect(seenBy('way-up', [room(), above], { levels: ['main', 'upper'] })).toHaveLength(1);
+    expect(seenBy('way-up', [room(), above], { levels: ['upper'] })).toHaveLength(0);
+  },
+);
+
+published(
+  {
     what: 'the largest stair of the code, risers of 7 3/4 and treads of 10 inches, 36 wide, is a stair',
     source: 'IRC 2018 R311.7, jeffco.us/2095/Stairways',
     mark: 'S',

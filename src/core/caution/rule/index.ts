@@ -29,6 +29,7 @@ import { soundAtBath } from './sound-at-bath.js';
 import { stairHeadroom } from './stair-headroom.js';
 import { textureBetweenRooms } from './texture-between-rooms.js';
 import { thermalBarrier } from './thermal-barrier.js';
+import { wayUp } from './way-up.js';
 import { wetRoom } from './wet-room.js';
 
 /** Every rule, what can hurt first. A new rule is one file and one line here. */
@@ -37,6 +38,7 @@ export const rules: readonly Rule[] = [
   guardOpening,
   handrail,
   onlyWayUp,
+  wayUp,
   escapeOpening,
   lowWindow,
   glazingAtDoor,

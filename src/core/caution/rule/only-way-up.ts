@@ -1,11 +1,9 @@
 import { flightOf, type Stair } from '../../feature/index.js';
-import { floorArea } from '../../model/index.js';
 import { fromInches, printArea, printLength, type Area } from '../../../base/units/index.js';
 import { isFraming, tradesOf } from '../look-up.js';
-import type { Floor } from '../reach.js';
 import type { HouseView, RoomView } from '../view.js';
-import { joinWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
+import { floorsAbove, type FloorAbove } from './floors-above.js';
 import { isLadder } from './guards.js';
 import type { Finding, Rule } from './rule.js';
 import { residentialCode } from './source.js';
@@ -35,25 +33,11 @@ export const onlyWayUp: Rule = {
       rooms: loft({ going: '10"', width: '36"' }),
     },
   ],
-  find: (house) =>
-    house.levels.slice(1).flatMap((level) => {
-      const floors = house.reach.floors.get(level) ?? [];
-      return floors.flatMap((floor) => waysTo(house, floor, floors.length === 1));
-    }),
+  find: (house) => floorsAbove(house).flatMap((floor) => steepWays(house, floor)),
 };
 
-/** Ways up to one floor: a stair elsewhere in the house does not answer for it. */
-function waysTo(house: HouseView, floor: Floor, isWhole: boolean): readonly Finding[] {
-  const rooms = floor.flatMap((slug) => house.bySlug.get(slug) ?? []);
-  const first = rooms.find(({ use }) => use === 'gallery') ?? rooms[0];
-  if (!first) return [];
-  const ways = house.reach.flightsTo.get(first.slug) ?? [];
-  const area = rooms.reduce((sum, { measure }) => sum + floorArea(measure.floor), 0) as Area;
-  const words = isWhole ? 'this level' : joinWords(rooms.map(({ name }) => name));
-  if (ways.length === 0) {
-    const seen = `No stair up to ${words} is recorded; it holds ${printArea(area)} of floor.${unknownWords(house, first)}`;
-    return [finding(house, first, { place: 'floor', placeText: 'Way up', seen })];
-  }
+/** Ways up to one floor, where none of them is a stair. */
+function steepWays(house: HouseView, { rooms, words, isWhole, area, ways }: FloorAbove): readonly Finding[] {
   const isSmall = area <= limits.area && rooms.every(isPlain);
   if (isSmall || ways.some(({ stair }) => steepness(stair).length === 0)) return [];
   const of = isWhole ? '' : ` in ${words}`;
@@ -63,15 +47,6 @@ function waysTo(house: HouseView, floor: Floor, isWhole: boolean): readonly Find
     const stands = house.bySlug.get(room);
     return stands ? [finding(house, stands, { place: id, placeText: name, seen })] : [];
   });
-}
-
-/** Stairs that may lead here: their records leave it open. */
-function unknownWords({ reach, levels }: HouseView, { level }: RoomView): string {
-  const unknown = reach.flights.filter(
-    (flight) => !flight.floor && levels.indexOf(flight.level) < levels.indexOf(level),
-  );
-  if (unknown.length === 0) return '';
-  return ` Where ${joinWords(unknown.map(({ feature }) => feature.name))} leads is not recorded: write to: with the room at the head of it.`;
 }
 
 /** A room that a ladder alone may serve: no kitchen, no bath. */
