@@ -37,7 +37,8 @@ export interface Table<Row, C extends HouseCell = Cell> {
   /** Rows that are sums among the rows. */
   readonly strong?: (row: Row) => boolean;
   readonly sums?: (rows: readonly Row[]) => readonly Sum<C>[];
-  readonly notes?: readonly string[];
+  /** Small print beneath the rows. */
+  readonly notes?: (rows: readonly Row[]) => readonly string[];
 }
 
 interface GroupTitle {
@@ -171,7 +172,7 @@ function lay<Row, C extends HouseCell, Out extends HouseCell, Words extends stri
       ...(why !== undefined && { why: gate(why) }),
       cells: cellsOf(Object.entries(cells)),
     })),
-    notes: (table.notes ?? []).map((note) => gate(note)).filter((note) => note !== ''),
+    notes: (table.notes?.(rows) ?? []).map((note) => gate(note)).filter((note) => note !== ''),
   };
 }
 

@@ -32,6 +32,7 @@ export const finishes = schedule<FinishRow>({
       col.span('height', 'Ceiling height', ({ lowest, highest }) => ({ from: lowest, to: highest })),
       col.list('remarks', 'Remarks', ({ notes }) => notes.map(remarkOf), { width: 'fit' }),
     ],
+    notes: emptyNotes,
   },
   rows: (look, trade) => {
     const told = new Set(notesFor(look, trade).map(({ number }) => number));
@@ -39,6 +40,16 @@ export const finishes = schedule<FinishRow>({
     return rows.map((row) => ({ ...row, notes: row.notes.filter((number) => told.has(number)) }));
   },
 });
+
+/** Why no finish stands in any room. */
+function emptyNotes(rows: readonly FinishRow[]): readonly string[] {
+  const isEmpty = rows.every(({ cells }) => scheduleColumns.every((column) => cells[column].length === 0));
+  if (!isEmpty || rows.length === 0) return [];
+  const columns = scheduleColumns.join(', ');
+  return [
+    `No kind of finish that is selected says where it stands here: write schedule: with ${columns} or place in its record in content/categories/.`,
+  ];
+}
 
 /** What each key means. */
 export const finishKeys = schedule<FinishKey>({

@@ -74,13 +74,13 @@ export function layoutTables(lines: readonly QuantityLine[], look: LookUp): read
     departures.length === 0 ? [] : [`${name}, ${place}: rules that could not be kept: ${departures.join('; ')}.`],
   );
   return [
-    layOut({ ...layouts, notes: laid.map(orderNote) }, laid, names),
+    layOut({ ...layouts, notes: () => laid.map(orderNote) }, laid, names),
     layOut(
       courses,
       laid.flatMap((line) => line.layout.surfaces.map((surface) => ({ ...line, surface }))),
       names,
     ),
-    layOut({ ...cutList, notes }, laid.flatMap(cutLines), names),
+    layOut({ ...cutList, notes: () => notes }, laid.flatMap(cutLines), names),
   ];
 }
 

@@ -23,7 +23,7 @@ export const paint = schedule<PaintRow>({
       col.amount('gallons', 'Paint, gal', ({ gallons }) => gallons),
       col.words('why', 'How this was figured', ({ why }) => why, { width: 'long' }),
     ],
-    notes: [
+    notes: () => [
       'Areas are of one coat and without waste. Coats on trim, doors, stairs and timber are counted here alone: the order list has none of them.',
     ],
   },

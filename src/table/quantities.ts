@@ -65,6 +65,7 @@ const table: Table<PrintedLine> = {
   named: 'room',
   rowId: ({ selection, takeoff }) => `${selection}-${takeoff.part}`,
   columns: [room, ...columns],
+  notes: roundingNotes,
 };
 
 /** What every place takes of its finish, with the figures that lead to it. */
@@ -106,7 +107,6 @@ export function quantitiesOfTrade(trade: string, lines: readonly QuantityLine[],
   const ofTrade: Table<PrintedLine> = {
     ...table,
     id: `quantities-${trade}`,
-    notes: roundingNotes(lines),
     caption: `Quantities of ${lower(look.tradeName(trade))}`,
     group: ({ category }) => {
       const { name = category, section = '', measure } = look.category(category) ?? {};
@@ -131,7 +131,7 @@ export function quantitiesOfRoom(title: string, lines: readonly QuantityLine[], 
   );
   const caption = `What ${title} needs, with what is counted today`;
   return layOut(
-    { ...table, id: 'quantities-table', caption, named: 'place', columns: ofRoom, notes: roundingNotes(lines) },
+    { ...table, id: 'quantities-table', caption, named: 'place', columns: ofRoom },
     printedLines(lines),
     namesOf(look),
   );
@@ -167,8 +167,8 @@ function ticked({ takeoff, printed }: PrintedLine, value: number) {
 }
 
 /** Where gross less what is taken off misses the net as printed, it is said: no figure is bent to another. */
-function roundingNotes(lines: readonly QuantityLine[]): readonly string[] {
-  const missed = printedLines(lines).flatMap(({ place, name, printed: { gross, less, net, digits } }) => {
+function roundingNotes(lines: readonly PrintedLine[]): readonly string[] {
+  const missed = lines.flatMap(({ place, name, printed: { gross, less, net, digits } }) => {
     const left = leftByRounding([gross, -less], net, digits);
     return left === 0 ? [] : [`${place}, ${name}, by ${printAmount(Math.abs(left), digits)}`];
   });

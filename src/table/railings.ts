@@ -46,7 +46,7 @@ export const railings = schedule<RailingRow>({
         },
       },
     ],
-    notes: [
+    notes: () => [
       'Posts of a run stand equally far apart. Where two runs end together there is one post, counted with one of them.',
       'Height and openings are the product’s; the building office confirms what is asked for here.',
     ],

@@ -29,7 +29,7 @@ const table: Table<ResistanceLine> = {
       digits: 2,
     })),
   ],
-  notes: [
+  notes: () => [
     'Heat takes both ways, through insulation and framing, each by its share of the area. Step by step on the page of each product. The energy report and local code govern.',
   ],
 };

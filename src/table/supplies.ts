@@ -19,7 +19,7 @@ const table: Table<SupplyLine> = {
     col.pack('packs', 'Bought as', packOf, { width: 'words' }),
     col.words('source', 'Source', ({ sources }) => sources.join('; '), { width: 'words' }),
   ],
-  notes: [
+  notes: () => [
     'Supplies carry no price of their own: the rate in place of the finish covers them. The installer confirms before ordering.',
   ],
 };

@@ -56,7 +56,7 @@ export const timbers = schedule<TimberRow>({
         },
       ];
     },
-    notes: [
+    notes: () => [
       'A piece is the clear length with what is added at its ends. It is cut from one length; none is joined from two.',
     ],
   },

@@ -140,7 +140,7 @@ describe('the gate', () => {
       columns: [col.words('name', 'Name', ({ name }) => name)],
       group: () => ({ title: 'Group $2', why: 'because $3' }),
       sums: () => [{ what: 'Sum $4', why: '$5', cells: { name: { is: 'words', text: '$6' } } }],
-      notes: ['Note $7', 'kept'],
+      notes: () => ['Note $7', 'kept'],
     };
     const laid = layOutFor(table, [{ name: 'row $8' }], {} as Names, gate);
     const texts = JSON.stringify({

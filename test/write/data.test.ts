@@ -22,7 +22,7 @@ const plain: Table<Face> = {
       { at: `${name}:`, cell: { is: 'amount', value: net, digits: 1 }, after: 'of 145.8' },
     ]),
   ],
-  notes: ['As measured.'],
+  notes: () => ['As measured.'],
 };
 const table = layOut(plain, faces, names);
 
