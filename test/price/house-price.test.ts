@@ -12,6 +12,7 @@ import {
   type HousePrice,
   type Item,
 } from '../../src/core/price/index.js';
+import type { Contract, CostPart } from '../../src/core/model/index.js';
 import { allowance, cents, contract, item, option, percent, priceBook } from './house.js';
 import { randomHouse } from './random-house.js';
 
@@ -144,6 +145,24 @@ describe('an allowance', () => {
     ]);
     expect(entry?.coversText).toBe('Covers material, freight and tax. Labor is not drawn on it.');
     expect(entry?.lines[0]?.why).toBe('material $1,000.00');
+  });
+
+  test('that covers tax says what the tax is on, and what of it is no part of the allowance', () => {
+    const said = (covers: readonly CostPart[], tax: Contract['tax']): string | undefined =>
+      makeLedger(priceHouse([], [allowance('floors', 1500, covers)], priceBook([oak], { tax })))[0]?.coversText;
+    const sixOnBoth = { rate: percent(6), on: ['material', 'labor'] } as const;
+    expect(said(['material', 'labor', 'freight', 'tax'], [sixOnBoth])).toBe(
+      'Covers material, freight, tax and labor. Everything in place is drawn on it. Tax is 6 % of material and labor.',
+    );
+    expect(said(['material', 'tax'], [sixOnBoth])).toBe(
+      'Covers material and tax. Freight and labor are not drawn on it. Tax is 6 % of material and labor; that of labor is drawn, too.',
+    );
+    expect(
+      said(['material', 'tax'], [{ authority: 'State', rate: percent(5), on: ['material'] }, sixOnBoth]),
+    ).toContain('Tax is State 5 % of material plus 6 % of material and labor; that of labor is drawn, too.');
+    expect(said(['material', 'labor'], [sixOnBoth])).toBe(
+      'Covers material and labor. Freight and tax are not drawn on it.',
+    );
   });
 
   test('one that nothing draws on returns nothing', () => {

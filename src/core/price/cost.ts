@@ -75,7 +75,7 @@ export interface LedgerEntry {
   readonly id: string;
   readonly name: string;
   readonly covers: readonly CostPart[];
-  /** 'Covers material and tax; freight and labor are not drawn on it.' */
+  /** 'Covers material and tax. Freight and labor are not drawn on it. Tax is 6.25 % of material.' */
   readonly coversText: string;
   /** How the amount came about, in words, when it is a rate. */
   readonly basis: string;

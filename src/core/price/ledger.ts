@@ -42,7 +42,7 @@ function makeEntry(
     id: allowance.id,
     name: allowance.name,
     covers: allowance.covers,
-    coversText: coversText(allowance.covers),
+    coversText: coversText(allowance.covers, house.book.contract.tax),
     basis,
     amount,
     lines,

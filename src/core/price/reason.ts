@@ -12,6 +12,7 @@ import {
 import type { Cost, Effect, LedgerEntry, ReasonedFigure, Reckoning } from './cost.js';
 import type { OrderInvoices } from './invoiced.js';
 import { markupRate } from './markup.js';
+import { taxText } from './rule-words.js';
 
 /** Why a figure of money is what it is, in words; every sum in them can be added up. */
 
@@ -28,13 +29,24 @@ export function invoicedText(paid: Cents, computed: Cents, { invoices }: Pick<Or
   return `as invoiced, ${by}; ${apart}`;
 }
 
-/** 'Covers material and tax. Freight and labor are not drawn on it.' */
-export function coversText(covers: readonly CostPart[]): string {
+/** 'Covers material and tax. Freight and labor are not drawn on it. Tax is 6.25 % of material and labor; that of labor is drawn, too.' */
+export function coversText(covers: readonly CostPart[], tax: Contract['tax']): string {
   const rest = costParts.filter((part) => !covers.includes(part));
   const covered = `Covers ${joinWords(costParts.filter((part) => covers.includes(part)))}.`;
-  if (rest.length === 0) return `${covered} Everything in place is drawn on it.`;
-  return `${covered} ${capital(joinWords(rest))} ${rest.length === 1 ? 'is' : 'are'} not drawn on it.`;
+  if (rest.length === 0) return `${covered} Everything in place is drawn on it.${taxDrawn(covers, tax)}`;
+  return `${covered} ${capital(joinWords(rest))} ${rest.length === 1 ? 'is' : 'are'} not drawn on it.${taxDrawn(covers, tax)}`;
 }
+
+/** What the tax that is drawn is charged on, by the contract; some of it may be no part of the allowance. */
+function taxDrawn(covers: readonly CostPart[], tax: Contract['tax']): string {
+  const charged = tax.filter(({ rate, on }) => rate.amount !== 0 && on.length > 0);
+  if (!covers.includes('tax') || charged.length === 0) return '';
+  const beyond = costParts.filter((part) => !covers.includes(part) && charged.some(({ on }) => isAmong(part, on)));
+  const drawn = beyond.length === 0 ? '' : `; that of ${joinWords(beyond)} is drawn, too`;
+  return ` Tax is ${charged.map(taxText).join(' plus ')}${drawn}.`;
+}
+
+const isAmong = (part: CostPart, parts: readonly CostPart[]): boolean => parts.includes(part);
 
 /** The cheapest and the dearest of what is open, by name. */
 export function openReason(low: string, high: string, count: number): string {
