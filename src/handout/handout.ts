@@ -54,7 +54,7 @@ export interface HandoutCover {
   readonly house: Sieved;
   readonly job: Sieved;
   readonly place: Sieved;
-  readonly climateZone: Sieved;
+  readonly climateZone?: Sieved;
   readonly units: Locale['units'];
   readonly language?: Ref;
   /** Is the other system's figure printed after the house's own? */

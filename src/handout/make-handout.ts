@@ -65,7 +65,7 @@ function coverOf({ look, trade, categories }: Work, stamp: Stamp | undefined): H
     house: sieveName(house.name),
     job: sieveName(house.number),
     place: sieveName(house.place),
-    climateZone: sieveName(house.climateZone),
+    ...(house.climateZone !== undefined && { climateZone: sieveName(house.climateZone) }),
     units: house.units,
     ...(house.language !== undefined && { language: ref(house.language) }),
     beside: house.beside,

@@ -37,7 +37,7 @@ export function otherSheet(look: LookUp): Sheet {
         of: insulation,
         before: [
           small(
-            `Climate zone ${climateZone}. R-values of the layers of an assembly are added up; the path through the framing is not reckoned.`,
+            `${climateZone === undefined ? '' : `Climate zone ${climateZone}. `}R-values of the layers of an assembly are added up; the path through the framing is not reckoned.`,
           ),
         ],
       }),

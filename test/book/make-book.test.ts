@@ -32,6 +32,12 @@ describe('the small house', () => {
     expect(ceiling?.alternatives.map((each) => each.againstToday)).toEqual([-16_840, 12_512]);
   });
 
+  test('a house need not name a climate zone', () => {
+    const bare = smallBook({ 'content/house.md': [['climate-zone: 5A\n', '']] });
+    expect(Object.keys(bare.house)).not.toContain('climateZone');
+    expect({ ...bare.house, climateZone: '5A' }).toEqual(book.house);
+  });
+
   test('decide-by is the earlier of lead time and what the choice fixes early', () => {
     const dates = Object.fromEntries(book.calendar.milestones.map(({ id, date }) => [id, date]));
     // 40 working days after 4 May over Memorial Day, Juneteenth and Independence Day observed on 3 July; then 20 more

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { Caution, SelectionView } from '../../src/core/caution/index.js';
+import { findCautions, type Caution, type SelectionView } from '../../src/core/caution/index.js';
 import type { RoomMeasure } from '../../src/core/model/index.js';
-import { category, opening, option, room, seenBy, selection, wall } from './house.js';
+import { category, house, opening, option, room, seenBy, selection, wall } from './house.js';
 
 const insulation = category(['r-value', 'continuous-r'], { slug: 'insulation', layer: 'insulation' });
 
@@ -75,6 +75,21 @@ describe('insulation against the table of the zone', () => {
   test('what is not recorded is asked about, a zone that there is not too', () => {
     expect(insulated('ceiling', {})[0]?.seen).toContain('R-value is not recorded');
     expect(insulated('ceiling', { 'r-value': 90 }, 'nine')[0]?.seen).toContain("no climate zone 'nine'");
+  });
+
+  test('a house that names no zone is told so, once, where insulation is selected, and nowhere else', () => {
+    const found = (...attributes: Record<string, number>[]): readonly string[] => {
+      const selections = attributes.map((one) => selection(['ceiling'], insulation, option(one)));
+      const { climateZone, ...unnamed } = house([room({ selections })]);
+      expect(climateZone).toBe('6B');
+      return findCautions(unnamed)
+        .filter(({ rule }) => rule === 'insulation-by-zone')
+        .map(({ seen }) => seen);
+    };
+    expect(found({ 'r-value': 10 }, { 'r-value': 12 })).toEqual([
+      'The house names no climate zone (climate-zone in house.md); no insulation of the house was compared with the table.',
+    ]);
+    expect(found()).toEqual([]);
   });
 
   test('a wall with a window and no insulation', () => {

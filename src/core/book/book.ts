@@ -85,7 +85,8 @@ export interface BookHouse {
   readonly beside: boolean;
   readonly currency: string;
   readonly language?: string;
-  readonly climateZone: string;
+  /** Absent where its record names none: insulation is held against no table then. */
+  readonly climateZone?: string;
   readonly code?: AdoptedCode;
   readonly studs?: Studs;
   /** Markdown. */

@@ -29,7 +29,7 @@ export function describeHouse({
     beside,
     currency,
     ...(language !== undefined && { language }),
-    climateZone,
+    ...(climateZone !== undefined && { climateZone }),
     ...(code && { code }),
     ...(studs && { studs }),
     body,

@@ -41,7 +41,7 @@ export function seeHouse(
   const grounds = new Map(house.levels.map(({ id, aboveGround }) => [id, aboveGround]));
   const byRoom = groupBy(selections, ({ room }) => room);
   return viewHouse({
-    climateZone: house.climateZone,
+    ...(house.climateZone !== undefined && { climateZone: house.climateZone }),
     ...(house.code && { code: house.code }),
     levels: house.levels.map(({ id }) => id),
     categories,

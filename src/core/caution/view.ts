@@ -5,8 +5,8 @@ import { reachOf, type Reach } from './reach.js';
 /** The house as rules see it: what is measured, what is selected there, and on which days the work moves on. The day of the
  *  Book is not in it: the same records give the same cautions on every day. */
 export interface HouseView {
-  readonly climateZone: string;
-  /** Where its record names it. */
+  /** These two where its record names them. */
+  readonly climateZone?: string;
   readonly code?: AdoptedCode;
   /** Ids of the levels, lowest first. */
   readonly levels: readonly string[];

@@ -33,7 +33,7 @@ function termsOf({ house, levels, money, calendar }: Book): (readonly [string, s
     ['name of the house', house.name],
     ['job number', house.number],
     ['place', house.place],
-    ['climate zone', house.climateZone],
+    ['climate zone', house.climateZone ?? 'not named'],
     [
       'adopted code',
       house.code ? `${house.code.name}, ${house.code.edition}, adopted by ${house.code.by}` : 'not named',

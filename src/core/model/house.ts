@@ -15,7 +15,8 @@ export interface House {
   readonly beside: boolean;
   readonly currency: string;
   readonly language?: string;
-  readonly climateZone: string;
+  /** Absent where its record names none: insulation is held against no table then. */
+  readonly climateZone?: string;
   /** The code that is adopted where it is built. */
   readonly code?: AdoptedCode;
   readonly contract: Contract;

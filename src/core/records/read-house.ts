@@ -89,7 +89,7 @@ function wholeHouse(
     beside: (raw.units === 'metric' ? raw.feet : raw.metric) === 'beside',
     currency: raw.currency,
     ...(raw.language !== undefined && { language: raw.language }),
-    climateZone: raw['climate-zone'],
+    ...(raw['climate-zone'] !== undefined && { climateZone: raw['climate-zone'] }),
     ...(raw.code && { code: raw.code }),
     contract: readContract(raw.contract),
     ...(raw['prices-good-for'] !== undefined && {

@@ -35,7 +35,7 @@ export function StartPage(): VNode {
           facts={[
             { label: 'Job', value: house.number },
             { label: 'Computed for', value: <Day day={book.on} /> },
-            { label: 'Climate zone', value: house.climateZone },
+            house.climateZone !== undefined && { label: 'Climate zone', value: house.climateZone },
             ...house.people.map((person) => ({ label: capital(person.role), value: person.name })),
           ]}
         />

@@ -29,36 +29,44 @@ export const insulationByZone: Rule = {
     { what: 'R-60 there', sees: null, rooms: ceilingOf(60) },
   ],
   find: (house) => {
-    const table = zoneTable(house.climateZone);
+    const { climateZone } = house;
+    const table = climateZone === undefined ? undefined : zoneTable(climateZone);
     const heated = house.rooms.filter(({ use }) => use !== 'garage' && use !== 'porch');
-    if (!table) return unknownZone(house, heated);
+    if (climateZone === undefined || !table) return unknownZone(house, heated);
+    const zone = { climateZone, table };
     return heated.flatMap((room) => [
-      ...room.selections.filter(isThermal).flatMap((selection) => below(house, room, selection, table)),
-      ...bareWalls(house, room, table),
+      ...room.selections.filter(isThermal).flatMap((selection) => below(room, selection, zone)),
+      ...bareWalls(house, room, zone),
     ]);
   },
 };
 
+/** What the table asks for in the house's zone. */
+interface Zone {
+  readonly climateZone: string;
+  readonly table: ZoneTable;
+}
+
 const isThermal = ({ category }: SelectionView): boolean => carries(category, 'insulation', 'r-value');
 
-function unknownZone(house: HouseView, rooms: readonly RoomView[]): readonly Finding[] {
+function unknownZone({ climateZone }: HouseView, rooms: readonly RoomView[]): readonly Finding[] {
   const selection = rooms.flatMap(({ selections }) => selections).find(isThermal);
   const [place] = selection?.places ?? [];
   if (!selection || !place) return [];
-  const seen = `The table has no climate zone '${house.climateZone}'; no insulation of the house was compared with it.`;
+  const missing =
+    climateZone === undefined
+      ? 'The house names no climate zone (climate-zone in house.md)'
+      : `The table has no climate zone '${climateZone}'`;
+  const seen = `${missing}; no insulation of the house was compared with the table.`;
   return [
     { ...where(selection, place.id), seen, says: 'The table runs from zone 1 to 8, with A, B or C for moisture.', ask },
   ];
 }
 
 /** What is selected and counted, surface by surface. */
-function below(
-  house: HouseView,
-  { measure }: RoomView,
-  selection: SelectionView,
-  table: ZoneTable,
-): readonly Finding[] {
+function below({ measure }: RoomView, selection: SelectionView, zone: Zone): readonly Finding[] {
   const { counted } = selection;
+  const { table } = zone;
   if (!counted) return [];
   const value = factOf(counted, 'insulation', 'r-value');
   const continuous = factOf(counted, 'insulation', 'continuous-r') ?? 0;
@@ -82,7 +90,7 @@ function below(
     {
       ...where(selection, first.id),
       seen: `${surfaces}: ${counted.name}, ${found}.`,
-      says: `${tableText(house, first.id, table)}${slopedText(measure, first.id, value, table)}`,
+      says: `${tableText(first.id, zone)}${slopedText(measure, first.id, value, table)}`,
       ask,
     },
   ];
@@ -105,7 +113,7 @@ function slopedText(
 }
 
 /** Walls with an opening to the outside, where no insulation is selected. */
-function bareWalls(house: HouseView, room: RoomView, table: ZoneTable): readonly Finding[] {
+function bareWalls(house: HouseView, room: RoomView, zone: Zone): readonly Finding[] {
   if (!house.categories.some((category) => carries(category, 'insulation', 'r-value'))) return [];
   const outside = new Set(room.measure.openings.filter(({ to }) => to === 'outside').map(({ wall }) => wall));
   return room.measure.walls
@@ -117,12 +125,12 @@ function bareWalls(house: HouseView, room: RoomView, table: ZoneTable): readonly
       selections: [],
       trades: tradesOf(house, (category) => carries(category, 'insulation', 'r-value')),
       seen: `${name} has an opening to the outside, and no insulation is selected in it.`,
-      says: tableText(house, id, table),
+      says: tableText(id, zone),
       ask,
     }));
 }
 
-function tableText({ climateZone }: HouseView, place: string, { ceiling, floor, walls }: ZoneTable): string {
+function tableText(place: string, { climateZone, table: { ceiling, floor, walls } }: Zone): string {
   if (place === 'ceiling') return `In zone ${climateZone} the table asks for ${printResistance(ceiling)} in a ceiling.`;
   if (place === 'floor') return `In zone ${climateZone} the table asks for ${printResistance(floor)} in a floor.`;
   return `In zone ${climateZone} the table asks for ${wallText(walls)} in a wood-framed wall.`;
