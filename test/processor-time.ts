@@ -4,6 +4,11 @@ import process from 'node:process';
 export function processorTime(work: () => void): number {
   const start = process.cpuUsage();
   work();
+  return processorTimeSince(start);
+}
+
+/** The same since a reading of `process.cpuUsage()`, for work that is waited for. */
+export function processorTimeSince(start: NodeJS.CpuUsage): number {
   const { user, system } = process.cpuUsage(start);
   return (user + system) / 1000;
 }

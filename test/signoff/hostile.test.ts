@@ -1,6 +1,8 @@
+import process from 'node:process';
 import { deflateSync } from 'node:zlib';
 import { expect, test } from 'vitest';
 import { openCertificate, verifyPdf } from '../../src/signoff/index.js';
+import { processorTimeSince } from '../processor-time.js';
 import { seeded } from './seeded.js';
 import { builder, owner, sign } from './signed.js';
 import { makeSmallPdf } from './small-pdf.js';
@@ -93,11 +95,11 @@ const hostile: readonly (readonly [string, () => Buffer])[] = [
   ['a number of a thousand digits', () => file([`<< /Type /Catalog /X ${'9'.repeat(1000)} >>`])],
 ];
 
-test.each(hostile)('%s: no exception, not whole, within two seconds', async (_what, make) => {
+test.each(hostile)('%s: no exception, not whole, within two seconds of the processor', async (_what, make) => {
   const bytes = make();
-  const start = performance.now();
+  const start = process.cpuUsage();
   const { verdict, problems } = await verifyPdf(bytes);
-  expect(performance.now() - start).toBeLessThan(2000);
+  expect(processorTimeSince(start)).toBeLessThan(2000);
   expect(verdict).not.toBe('whole');
   if (verdict !== 'unsigned') expect(problems[0]).toMatch(/^[^\n]{10,200}$/u);
 });
