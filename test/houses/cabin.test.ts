@@ -99,6 +99,13 @@ describe('what is bought', () => {
     );
   });
 
+  test('the insulation schedule names the shaft', () => {
+    const shaft = 0.6 * 0.3 + (0.6 * 0.3) / cos30 + 2 * ((0.9 + long) / 2) * 0.3;
+    const rows = book.schedules.insulation.map(({ where, area }) => [where, area / squareMetre] as const);
+    expect(rows.map(([where]) => where)).toEqual(['ceilings', 'skylight shafts', 'walls']);
+    expect(rows[1]?.[1]).toBeCloseTo(shaft, 6);
+  });
+
   test('lime wash: two coats; an opening of 2.70 m² comes off, the smaller ones are brushed around', () => {
     const gross = 2 * 6 * ((2.2 + ridge) / 2) + 2 * (3 * 2.3 + 3 * ((below(3) + 2.2) / 2));
     const litres = ((gross - 2.7) * 2 * 1.05) / 7;

@@ -1,4 +1,4 @@
-import { besideWall, layerStep } from '../../takeoff/index.js';
+import { besideWall, isOn, layerStep } from '../../takeoff/index.js';
 import { carries, factOf } from '../../fact/index.js';
 import type { Area } from '../../../base/units/index.js';
 import type { BookRoom, BookSelection } from '../book.js';
@@ -15,7 +15,7 @@ export function insulationSchedule(look: Unscheduled): readonly InsulationRow[] 
     const [first] = own;
     const layers = (first?.layers ?? []).map((selection) => layerOf(selection, look));
     return {
-      where: first?.where ?? 'other',
+      where: first?.where ?? '',
       layers,
       r: layers.reduce((sum, { r }) => sum + r, 0),
       ...(layers.some(({ continuous }) => continuous !== undefined) && {
@@ -25,8 +25,7 @@ export function insulationSchedule(look: Unscheduled): readonly InsulationRow[] 
       rooms: [...new Set(own.map(({ room }) => room.slug))],
     };
   });
-  const order = ['ceilings', 'walls', 'floors', 'other'];
-  return rows.sort((a, b) => order.indexOf(a.where) - order.indexOf(b.where) || b.r - a.r);
+  return rows.sort((a, b) => orderOf(a) - orderOf(b) || b.r - a.r);
 }
 
 /** Walls that are rated for sound, by room. */
@@ -91,10 +90,22 @@ function insulatedPlaces(room: BookRoom, look: Unscheduled): readonly Insulated[
   });
 }
 
-function whereIs(place: string, { measure }: BookRoom): InsulationRow['where'] {
+function whereIs(place: string, { measure }: BookRoom): string {
   if (place === 'ceiling') return 'ceilings';
   if (place === 'floor') return 'floors';
-  return measure.walls.some(({ id }) => id === place) ? 'walls' : 'other';
+  if (measure.steps?.some(({ id }) => id === place)) return 'ceiling steps';
+  if (measure.risers?.some(({ id }) => id === place)) return 'risers';
+  const feature = measure.features.find(({ id }) => isOn(id, place));
+  if (!feature) return 'walls';
+  return feature.kind === 'skylight' ? 'skylight shafts' : feature.name;
+}
+
+const order = ['ceilings', 'skylight shafts', 'ceiling steps', 'walls', 'floors', 'risers'];
+
+/** Features by their own names come last. */
+function orderOf({ where }: InsulationRow): number {
+  const at = order.indexOf(where);
+  return at < 0 ? order.length : at;
 }
 
 function layerOf(selection: BookSelection, look: Unscheduled): InsulationRow['layers'][number] {

@@ -277,7 +277,8 @@ export interface StoneRow {
 
 /** Places with the same insulation: R-values of its layers add up. The path through framing is not reckoned. */
 export interface InsulationRow {
-  readonly where: 'walls' | 'ceilings' | 'floors' | 'other';
+  /** `walls`, `ceilings`, `floors`, `ceiling steps`, `risers`, `skylight shafts`, or the name of another feature that is insulated. */
+  readonly where: string;
   readonly layers: readonly (Omit<Scheduled, 'selection'> & {
     readonly r: number;
     readonly thickness?: Length;
