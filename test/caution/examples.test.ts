@@ -132,7 +132,7 @@ function featureOf(
 /** What its own kind measures of a feature that lies in the plan, under a flat ceiling; the room's south-west corner is at nothing. */
 function placeOf(kind: string, data: unknown, height: Length): Partial<FeatureMeasure> {
   const record = { kind, id: kind, name: kind, data, path: [] };
-  const nothing = { plan: [], walls: [], voids: [], ceiling: [], origin: option({}).origin };
+  const nothing = { plan: [], walls: [], floor: [], voids: [], ceiling: [], origin: option({}).origin };
   const space: RoomSpace = {
     ...nothing,
     corner: { x: len('0"'), y: len('0"') },

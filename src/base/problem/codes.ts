@@ -140,6 +140,8 @@ export const codesByPage = {
     'feature-on-arc',
     'feature-on-lean',
     'feature-above-ceiling',
+    'feature-across-floors',
+    'feature-below-floor',
     'feature-outside-room',
     'edge-place',
     'firebox-too-large',

@@ -5,7 +5,7 @@ import { dropEdge } from './drop-edge/index.js';
 import { halfWall } from './half-wall/index.js';
 import type { FeatureMeasure } from '../model/index.js';
 import type { FeatureKind } from './kind.js';
-import { boxOf, type FaceMark, type PlanMark } from './mark.js';
+import { boxOf, type FaceMark, type PlanMark, type Spot } from './mark.js';
 import { niche } from './niche/index.js';
 import { skylight } from './skylight/index.js';
 import { soffit } from './soffit/index.js';
@@ -51,8 +51,17 @@ export function faceMarks(feature: FeatureMeasure, wall: string): readonly FaceM
   const kind = drawnKind(feature);
   const cover = feature.covers.find((candidate) => candidate.wall === wall);
   const isOn = cover !== undefined || (feature.data as { readonly wall?: unknown } | undefined)?.wall === wall;
-  if (isOn && kind?.face) return kind.face(feature.data, feature);
+  if (isOn && kind?.face) return kind.face(feature.data, feature).map((mark) => onFloor(mark, feature.floor ?? 0));
   return cover ? [{ role: 'body', outlines: [boxOf(cover.from, cover.sill ?? 0, cover.to, cover.height)] }] : [];
+}
+
+/** A kind draws from the floor that it stands on. */
+function onFloor(mark: FaceMark, floor: number): FaceMark {
+  const raised = (outline: readonly Spot[]): readonly Spot[] => outline.map(({ x, y }) => ({ x, y: y + floor }));
+  if (mark.role === 'guard' || floor === 0) return mark;
+  return 'outlines' in mark
+    ? { ...mark, outlines: mark.outlines.map(raised) }
+    : { ...mark, outline: raised(mark.outline) };
 }
 
 /** A kind draws from its record's own figures. */

@@ -18,6 +18,15 @@ export interface CeilingPiece {
   readonly patch: Patch;
 }
 
+/** One level, or ramp, of the floor over its part of the plan, in feet. */
+export interface FloorPiece {
+  readonly name: string;
+  /** Of a ramp, of its low edge. */
+  readonly height: Length;
+  readonly plane: Plane;
+  readonly patches: readonly Patch[];
+}
+
 /** What a feature may know of its room when it is measured. */
 export interface RoomSpace {
   /** Clockwise from above, in the room's own coordinates. */
@@ -31,9 +40,12 @@ export interface RoomSpace {
     readonly run: Length;
     readonly arc?: MeasuredArc;
     readonly lean?: MeasuredLean;
+    /** Heights of the floor along it, where it is not level with the rest of the room's. */
+    readonly foot?: Profile;
     /** No wall stands here. */
     readonly openTo?: string;
   }[];
+  readonly floor: readonly FloorPiece[];
   readonly voids: readonly FloorVoid[];
   /** Ceiling height above the floor at a point of the plan. */
   heightAt(point: Point): Length;

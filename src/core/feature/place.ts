@@ -1,20 +1,24 @@
 import {
+  areaOf,
   bounds,
   cross,
   direction,
   distance,
   headings,
   heightRange,
+  intersect,
   lengthOf,
   minus,
   nearFeet,
+  patchFrom,
   pointInFeet,
   pointOf,
+  slackAround,
   type Ring,
   type Xy,
 } from '../../base/geometry/index.js';
 import { wallLine, type Bearing, type FeatureRecord } from '../model/index.js';
-import { didYouMean, problemAt, type Problem } from '../../base/problem/index.js';
+import { didYouMean, problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import { feet, printLength, type Length } from '../../base/units/index.js';
 import type { RoomSpace } from './kind.js';
 
@@ -131,6 +135,42 @@ export function ceilingProblems(
   const message = `${feature.name} ends ${printLength(height)} above the floor, but the ceiling there comes down to ${printLength(lengthOf(least))}`;
   const fix = `end it at ${printLength(lengthOf(least))} or lower`;
   return [problemAt(space.origin, [...feature.path, 'height'], 'feature-above-ceiling', message, { fix })];
+}
+
+/** Height of the floor under all of a footprint, over the rest of the room's; a problem where that is not one. */
+export function floorUnder(outline: Ring, feature: FeatureRecord, space: RoomSpace): Outcome<Length> {
+  const patch = patchFrom(outline);
+  const slack = slackAround(patch);
+  const under = space.floor.filter(({ patches }) => areaOf(patches.flatMap((one) => intersect([patch], one))) > slack);
+  const [first, ...more] = under;
+  const ramp = under.find(({ plane: { a, b } }) => a !== 0 || b !== 0);
+  if (!ramp && more.every(({ height }) => height === first?.height))
+    return { value: first?.height ?? (0 as Length), problems: [] };
+  const message = ramp
+    ? `${feature.name} stands on the ramp '${ramp.name}'`
+    : `${feature.name} stands on parts of the floor at different heights: ${under.map(({ name, height }) => `${name} at ${printLength(height)}`).join(', ')}`;
+  const fix = 'move it onto one level, or let a part of the floor reach under all of it';
+  return { problems: [problemAt(space.origin, feature.path, 'feature-across-floors', message, { fix })] };
+}
+
+/** Where a feature stands, for its measure: nothing on the floor that heights of the room count from. */
+export function standingAt(floor: Length): { readonly floor?: Length } {
+  return floor === 0 ? {} : { floor };
+}
+
+/** What is let into a wall begins at the floor before it or above. */
+export function sillProblems(
+  feature: FeatureRecord,
+  space: RoomSpace,
+  { wall, at, width, sill }: { wall: string; at: Length; width: Length; sill: Length },
+): readonly Problem[] {
+  const { foot = [] } = space.walls.find(({ name }) => name === wall) ?? {};
+  const { greatest } = heightRange(foot, feet(at), feet(at) + feet(width));
+  if (!Number.isFinite(greatest) || feet(sill) >= greatest - nearFeet) return [];
+  const floor = printLength(lengthOf(greatest));
+  const message = `${feature.name} begins ${printLength(sill)} above the room's floor, but the floor before it is at ${floor}`;
+  const fix = `sill: ${floor} puts it on the floor there`;
+  return [problemAt(space.origin, [...feature.path, 'sill'], 'feature-below-floor', message, { fix })];
 }
 
 /** Within a quarter of an inch of a wall is against it. */

@@ -13,6 +13,7 @@ import { featureKinds, type RoomSpace } from '../feature/index.js';
 import type { FeatureMeasure, FeatureRecord, FloorVoid, Room } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import type { Facet } from './ceiling.js';
+import type { Level } from './floor.js';
 import type { Plan } from './plan.js';
 import { printArea } from './tape.js';
 import { heightAt, topAlong, type Vault } from './vault.js';
@@ -40,25 +41,28 @@ export function featuresOf(room: Room, plan: Plan, shell: RoomShell): Outcome<re
 interface RoomShell {
   readonly vaults: readonly Vault[];
   readonly walls: readonly WallShape[];
+  readonly levels: readonly Level[];
   readonly voids: readonly FloorVoid[];
   /** Plane by plane, without holes that it has in common with the floor. */
   readonly ceiling: readonly Facet[];
 }
 
 /** What features may know of a room. */
-function roomSpace(room: Room, plan: Plan, { vaults, walls, voids, ceiling }: RoomShell): RoomSpace {
+function roomSpace(room: Room, plan: Plan, { vaults, walls, levels, voids, ceiling }: RoomShell): RoomSpace {
   return {
     plan: plan.outline.map(pointOf),
     corner: pointOf(plan.origin),
-    walls: walls.map(({ name, from, to, run, arc, lean, openTo }) => ({
+    walls: walls.map(({ name, from, to, run, arc, lean, foot, openTo }) => ({
       name,
       from,
       to,
       run,
       ...(arc && { arc }),
       ...(lean && { lean }),
+      ...(foot && { foot }),
       ...(openTo ? { openTo } : {}),
     })),
+    floor: levels,
     voids,
     heightAt: (point) => lengthOf(heightAt(vaults, pointInFeet(point))),
     topAlong: (from, to) => topAlong(vaults, pointInFeet(from), pointInFeet(to)),

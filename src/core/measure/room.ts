@@ -45,6 +45,7 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
   const { value: features = [], problems: featureProblems } = featuresOf(room, plan, {
     vaults,
     walls: shapes,
+    levels,
     voids: voids.measured,
     ceiling,
   });

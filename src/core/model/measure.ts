@@ -260,13 +260,15 @@ export interface FeatureMeasure {
   readonly counts: readonly Count[];
   /** Taken off the floor. */
   readonly footprint?: Polygon;
+  /** Height of the floor that it stands on, where that is not level with the rest of the room's. */
+  readonly floor?: Length;
   /** Where it lies in plan, where it takes nothing off. */
   readonly outline?: Polygon;
   /** Taken off the ceiling, by what reaches it. */
   readonly overhead?: Polygon;
   /** Hole that it makes in one plane of the ceiling, in plan. */
   readonly opensCeiling?: Polygon;
-  /** Part of a wall that it hides, from the floor or from `sill` up to `height` above the floor. */
+  /** Part of a wall that it hides, from the rest of the room's floor or from `sill` up to `height` above it. */
   readonly covers: readonly {
     readonly wall: string;
     readonly from: Length;

@@ -4,6 +4,7 @@ import {
   heightRange,
   lengthOf,
   nearFeet,
+  pointInFeet,
   pointOf,
   pointsOf,
   rectangle,
@@ -11,11 +12,11 @@ import {
   type Patch,
   type Profile,
 } from '../../../base/geometry/index.js';
-import type { FeatureMeasure, FeatureRecord, Polygon, Run, Surface } from '../../model/index.js';
+import type { FeatureMeasure, FeatureRecord, Point, Polygon, Run, Surface } from '../../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../../base/problem/index.js';
 import { feet, printLength, type Length } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { wallFrame, wallProblems, type WallFrame } from '../place.js';
+import { floorUnder, standingAt, wallFrame, wallProblems, type WallFrame } from '../place.js';
 import { surfaceOf } from '../surface.js';
 import type { ChimneyBreast } from './read.js';
 
@@ -25,7 +26,10 @@ export function measure(data: ChimneyBreast, feature: FeatureRecord, space: Room
   const problems = [...wallProblems(feature, space, data)];
   const frame = wallFrame(space, data.wall);
   if (!frame || problems.length > 0) return { problems };
-  const tops = topsOf(data, frame, space);
+  const footprint = footprintOf(data, frame);
+  const { value: floor, problems: floorProblems } = floorUnder(footprint.map(pointInFeet), feature, space);
+  if (floor === undefined) return { problems: floorProblems };
+  const tops = topsOf(data, frame, space, floor);
   problems.push(...heightProblems(data, tops, feature, space), ...fireboxProblems(data, tops, feature, space));
   if (problems.length > 0) return { problems };
   const value: FeatureMeasure = {
@@ -35,15 +39,24 @@ export function measure(data: ChimneyBreast, feature: FeatureRecord, space: Room
     faces: facesOf(data, tops, feature.id),
     runs: runsOf(data, tops, feature.id),
     counts: [],
-    footprint: footprintOf(data, frame),
+    footprint,
+    ...standingAt(floor),
     ...(reachesCeiling(data, tops) ? { overhead: planOf([breastPatch(data)], frame) } : {}),
-    covers: [{ wall: data.wall, from: data.at, to: (data.at + width) as Length, height: lengthOf(highest(tops.back)) }],
+    covers: [
+      {
+        wall: data.wall,
+        from: data.at,
+        to: (data.at + width) as Length,
+        ...(floor !== 0 && { sill: floor }),
+        height: (floor + lengthOf(highest(tops.back))) as Length,
+      },
+    ],
     facts: factsOf(data, tops),
   };
   return { value, problems };
 }
 
-/** Heights along the edges of the breast's top. */
+/** Heights along the edges of the breast's top, over the floor that it stands on. */
 interface Tops {
   readonly front: Profile;
   readonly left: Profile;
@@ -52,16 +65,18 @@ interface Tops {
   readonly ceiling: { readonly least: number; readonly greatest: number };
 }
 
-function topsOf(data: ChimneyBreast, frame: WallFrame, space: RoomSpace): Tops {
+function topsOf(data: ChimneyBreast, frame: WallFrame, space: RoomSpace, floor: Length): Tops {
   const [at, width, depth] = [feet(data.at), feet(data.width), feet(data.depth)];
   const corner = (along: number, out: number) => pointOf(frame.place(at + along, out));
   const [backLeft, backRight] = [corner(0, 0), corner(width, 0)];
   const [frontLeft, frontRight] = [corner(0, depth), corner(width, depth)];
+  const topAlong = (from: Point, to: Point): Profile =>
+    space.topAlong(from, to).map(({ along, height }) => ({ along, height: height - feet(floor) }));
   const above = {
-    front: space.topAlong(frontLeft, frontRight),
-    left: space.topAlong(backLeft, frontLeft),
-    right: space.topAlong(frontRight, backRight),
-    back: space.topAlong(backLeft, backRight),
+    front: topAlong(frontLeft, frontRight),
+    left: topAlong(backLeft, frontLeft),
+    right: topAlong(frontRight, backRight),
+    back: topAlong(backLeft, backRight),
   };
   const ceiling = heightRangeOf([above.front, above.left, above.right, above.back]);
   const { height } = data;

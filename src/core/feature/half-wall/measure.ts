@@ -11,15 +11,17 @@ import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
 import type { Outcome } from '../../../base/problem/index.js';
 import { feet, printLength } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { footprint, touchesWall } from '../place.js';
+import { floorUnder, footprint, standingAt, touchesWall } from '../place.js';
 import { surfaceOf } from '../surface.js';
 import type { HalfWall } from './read.js';
 
-/** Both long faces, the ends that stand free and the cap; left and right as one walks the way it goes. */
+/** Both long faces, the ends that stand free and the cap; left and right as one walks the way it goes. It is as high over the floor that it stands on. */
 export function measure(data: HalfWall, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure> {
   const { run, height, thickness } = data;
   const face = [rectangle(0, 0, feet(run), feet(height))];
   const { ring } = footprint(space, { ...data, width: thickness });
+  const { value: floor, problems } = floorUnder(ring, feature, space);
+  if (floor === undefined) return { problems };
   const [a, b, c, d] = ring as readonly [Xy, Xy, Xy, Xy];
   const middle = { from: pointOf(between(a, b, 1 / 2)), to: pointOf(between(c, d, 1 / 2)) };
   const ends = freeEnds(ring, space).map((_, index) =>
@@ -37,6 +39,7 @@ export function measure(data: HalfWall, feature: FeatureRecord, space: RoomSpace
     runs: [{ id: `${feature.id}/cap`, name: 'Cap', length: run, pieces: [run], lines: [middle] }],
     counts: [],
     footprint: pointsOf(counterClockwise(ring)),
+    ...standingAt(floor),
     covers: [],
     facts: [
       { label: 'Run', text: printLength(run) },

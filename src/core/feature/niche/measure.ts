@@ -3,7 +3,7 @@ import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
 import type { Outcome } from '../../../base/problem/index.js';
 import { feet, printLength, type Length } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { ceilingProblems, wallProblems } from '../place.js';
+import { ceilingProblems, sillProblems, wallProblems } from '../place.js';
 import { surfaceOf } from '../surface.js';
 import type { Niche } from './read.js';
 
@@ -12,7 +12,12 @@ export function measure(data: Niche, feature: FeatureRecord, space: RoomSpace): 
   const { wall, at, width, height, sill, depth } = data;
   const head = (sill + height) as Length;
   const problems = [...wallProblems(feature, space, data)];
-  if (problems.length === 0) problems.push(...ceilingProblems(feature, space, { wall, at, width, height: head }));
+  if (problems.length === 0) {
+    problems.push(
+      ...ceilingProblems(feature, space, { wall, at, width, height: head }),
+      ...sillProblems(feature, space, { wall, at, width, sill }),
+    );
+  }
   if (problems.length > 0) return { problems };
   const [w, h] = [feet(width), feet(height)];
   const value: FeatureMeasure = {
