@@ -19,7 +19,7 @@ export interface Stroke {
   readonly quiet?: boolean;
 }
 
-interface Lettering {
+export interface Lettering {
   readonly size?: number;
   readonly weight?: Weight;
   readonly color?: Role;

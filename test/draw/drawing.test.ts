@@ -17,7 +17,7 @@ import type { Length } from '../../src/base/units/index.js';
 import { ft } from './fixtures.js';
 import { neighbours, rooms } from './rooms.js';
 import { drawWalls } from './walls.js';
-import { collisions, nodesOf, outside, struckThrough, textsOf, unfinite } from './reading.js';
+import { collisions, misplacedSizes, nodesOf, outside, struckThrough, textsOf, unfinite } from './reading.js';
 
 const base = { number: '101', name: 'Great room', palette: printPalette, neighbours };
 
@@ -91,6 +91,16 @@ describe.each(Object.entries(rooms))('drawings of the %s', (name, room) => {
       expect(svg.attributes['role']).toBe('img');
       expect(svg.children[0]).toMatchObject({ name: 'title', children: [title] });
       expect(svg.children[1]).toMatchObject({ name: 'desc', children: [description] });
+    },
+  );
+
+  it.each([7, 3.5, 2.5])(
+    'has sizes of openings on no edge, and each in its own opening, on %d inches of paper',
+    (box) => {
+      const walls = drawWalls(room(), { ...base, id: name, box: { width: box, height: box } });
+      expect(walls.flatMap(({ id, svg }) => misplacedSizes(svg, printPalette.glass).map((size) => [id, size]))).toEqual(
+        [],
+      );
     },
   );
 

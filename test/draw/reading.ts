@@ -1,5 +1,6 @@
 import { overlaps, turnedBox, type Convex } from '../../src/draw/convex.js';
 import { textWidth } from '../../src/draw/text-width.js';
+import { pens } from '../../src/draw/pen.js';
 import type { SvgNode } from '../../src/base/svg/index.js';
 
 /** A line of text in a drawing, with the figure it takes. */
@@ -48,27 +49,43 @@ export function collisions(root: SvgNode): string[] {
   );
 }
 
+function linesOf({ name, attributes }: SvgNode): Convex[] {
+  if (attributes['stroke'] === undefined || attributes['stroke'] === 'none') return [];
+  if (name === 'line')
+    return [
+      [
+        [Number(attributes['x1']), Number(attributes['y1'])],
+        [Number(attributes['x2']), Number(attributes['y2'])],
+      ],
+    ];
+  if (name !== 'path' || String(attributes['d']).includes('A')) return [];
+  return String(attributes['d'])
+    .split(/(?=M)/)
+    .flatMap((part) => {
+      const corners = pathCorners(part);
+      const closed = part.endsWith('Z') ? [...corners, corners[0]!] : corners;
+      return closed.slice(1).map((corner, index): Convex => [closed[index]!, corner]);
+    });
+}
+
+/** Sizes of openings that lie over a line as heavy as the edge of an opening, grounded or not, or two in one pane. */
+export function misplacedSizes(root: SvgNode, glass: string): string[] {
+  const all = nodesOf(root);
+  const edges = all.filter(({ attributes }) => Number(attributes['stroke-width']) >= pens.object).flatMap(linesOf);
+  const sizes = textsOf(root).filter(({ content }) => / × | round$/u.test(content));
+  const crossed = sizes.filter(({ box }) => edges.some((edge) => overlaps(box, edge)));
+  const panes = all.filter(({ attributes }) => attributes['fill'] === glass).map(cornersOf);
+  const shared = panes.flatMap((pane) => {
+    const within = sizes.filter(({ box }) => overlaps(box, pane));
+    return within.length > 1 ? within : [];
+  });
+  return [...crossed, ...shared].map(({ content }) => content);
+}
+
 /** Texts that a line runs through. A filled shape just before a text hides what is behind it. */
 export function struckThrough(root: SvgNode): string[] {
   const all = nodesOf(root);
-  const lines = all.flatMap(({ name, attributes }) => {
-    if (attributes['stroke'] === undefined || attributes['stroke'] === 'none') return [];
-    if (name === 'line')
-      return [
-        [
-          [Number(attributes['x1']), Number(attributes['y1'])],
-          [Number(attributes['x2']), Number(attributes['y2'])],
-        ] as Convex,
-      ];
-    if (name !== 'path' || String(attributes['d']).includes('A')) return [];
-    return String(attributes['d'])
-      .split(/(?=M)/)
-      .flatMap((part) => {
-        const corners = pathCorners(part);
-        const closed = part.endsWith('Z') ? [...corners, corners[0]!] : corners;
-        return closed.slice(1).map((corner, index): Convex => [closed[index]!, corner]);
-      });
-  });
+  const lines = all.flatMap(linesOf);
   const texts = textsOf(root);
   const nodes = all.filter(({ name }) => name === 'text');
   return nodes.flatMap((node, index) => {

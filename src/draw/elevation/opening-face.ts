@@ -1,11 +1,12 @@
 import { topOf } from '../../base/geometry/index.js';
 import { feet, fromFeet, type Length } from '../../base/units/index.js';
-import { isDownToFloor, type OpeningMeasure } from '../../core/model/index.js';
+import { isDownToFloor, wallFoot, type OpeningMeasure } from '../../core/model/index.js';
 import { grown, outlineOf, type OpeningForm } from '../../core/opening/index.js';
-import type { Spot } from '../convex.js';
+import { overlaps, type Convex, type Spot } from '../convex.js';
 import { lengthText } from '../length-text.js';
 import { drawMark } from '../mark.js';
 import { sizes } from '../pen.js';
+import type { Lettering } from '../sheet.js';
 import { corners, topAt, underTop, type ElevationFrame } from './frame.js';
 
 const casing = (3.5 * 25_400_000) as Length;
@@ -81,58 +82,70 @@ function labelShape(
   return isPut ? [] : [`${mark}: ${words}`];
 }
 
-function labelSize({ sheet, at, wall }: ElevationFrame, opening: OpeningMeasure): string[] {
-  const middle = opening.at + opening.width / 2;
-  const isRound = opening.shape?.is === 'round';
-  const size = isRound
-    ? `${lengthText(opening.width)} round`
-    : `${lengthText(opening.width)} × ${lengthText(opening.height)}`;
+function labelSize(frame: ElevationFrame, opening: OpeningMeasure): string[] {
+  const { sheet, at } = frame;
+  const { mark, width, height, sill } = opening;
+  const size =
+    opening.shape?.is === 'round' ? `${lengthText(width)} round` : `${lengthText(width)} × ${lengthText(height)}`;
   const ground = isGlazed(opening) ? 'glass' : opening.kind === 'door' ? 'paper' : 'tone';
-  const missing: string[] = [];
-  const [x, y] = at(middle, opening.sill + opening.height * 0.56);
-  const left = at(opening.at, 0)[0];
-  const right = at(opening.at + opening.width, 0)[0];
-  const head = at(0, opening.sill + opening.height)[1];
-  const foot = at(0, opening.sill)[1];
-  const isWide = sheet.textBox([0, 0], size, { size: sizes.note })[1]![0] * 2 < right - left - 6;
-  const above: Spot[] = [
-    [x, head - 16],
-    [x, head - 22],
-    [x, foot + 20],
-  ];
-  if (
-    !drawMark(
-      sheet,
-      right - left > 30 && foot - head > 22 ? [[x, y], [x, y + 12], [x, y - 12], ...above] : above,
-      opening.mark,
-      true,
-    )
-  )
-    missing.push(opening.mark);
   const look = { size: sizes.note, color: 'muted', ground } as const;
-  const below = [14, 24, 34].map((drop): Spot => [x, y + drop + 2]);
+  const upright = { ...look, turn: -90 } as const;
+  const [left, head] = at(opening.at, sill + height);
+  const [right, foot] = at(opening.at + width, sill);
+  const [x, y] = at(opening.at + width / 2, sill + height * 0.56);
+  const reach = sheet.textBox([0, 0], size, look)[1]![0] * 2;
+  const isWide = reach < right - left - 6;
+  const missing: string[] = [];
+  const above: Spot[] = [head - 16, head - 22, foot + 20].map((down) => [x, down]);
+  // A size that stands upright has room below its mark where that is near the head.
+  const high = head + 11;
+  const isHigh = !isWide && high + 9 + reach < foot - 3;
+  const inside: Spot[] = [...(isHigh ? [high] : []), y, y + 12, y - 12].map((down) => [x, down]);
+  if (!drawMark(sheet, right - left > 30 && foot - head > 22 ? [...inside, ...above] : above, mark, true))
+    missing.push(mark);
+  const isWithin = (box: Convex): boolean =>
+    box.every(([across, down]) => across > left && across < right && down > head && down < foot);
+  const write = (spots: readonly Spot[], lettering: Lettering, suits: (box: Convex) => boolean): boolean =>
+    sheet.tryWrite(spots, size, lettering, 1, suits);
+  const below = [16, 26, 36].map((drop): Spot => [x, y + drop]);
+  if (isWide && foot - head > 44 && write(below, look, isWithin)) return missing;
+  const middles = [(high + 9 + foot) / 2, (y + 12 + foot) / 2, (head + foot) / 2];
+  const turned = middles.flatMap((down) => [2.5, 9.5, -4.5].map((shift): Spot => [x + shift, down]));
+  if (write(turned, upright, isWithin)) return missing;
+  const onPaper = { ...look, ground: 'paper' } as const;
+  const isOutside = (box: Convex): boolean => isOnBareWall(frame, box);
   if (
-    isWide &&
-    foot - head > 44 &&
-    sheet.tryWrite(
-      below.filter((spot) => spot[1] < foot - 3),
-      size,
-      look,
+    write(
+      [head - 8, foot + 12, foot + 21].map((down): Spot => [x, down]),
+      onPaper,
+      isOutside,
     )
   )
     return missing;
-  const turned = [5, 12, -12].map((shift): Spot => [x + shift - 2.5, (y + 12 + foot) / 2]);
-  if (foot - head > 70 && right - left > 12 && sheet.tryWrite(turned, size, { ...look, turn: -90 })) return missing;
-  const outside: Spot[] = [
-    [x, head - 8],
-    [x, foot + 12],
-    [x, foot + 21],
-  ];
-  const within = outside.filter(
-    (spot) => spot[1] < at(0, 0)[1] - 4 && spot[1] > at(0, Math.max(...wall.top.map(({ height }) => height)))[1],
-  );
-  if (!sheet.tryWrite(within, size, { ...look, ground: 'paper' })) missing.push(`${opening.mark} is ${size}`);
+  const edge = at(casing, 0)[0] - at(0, 0)[0];
+  const beside = middles.flatMap((down): Spot[] => [
+    [left - edge - 4, down],
+    [right + edge + 9, down],
+  ]);
+  if (!write(beside, { ...upright, ground: 'paper' }, isOutside)) missing.push(`${mark} is ${size}`);
   return missing;
+}
+
+/** Does a figure lie on the wall, clear of every opening in it, of its top and of the floor? */
+function isOnBareWall({ measure, wall, at }: ElevationFrame, box: Convex): boolean {
+  const { run, id } = wall;
+  const [left, floor] = at(0, Math.max(...wallFoot(wall).map(({ height }) => height)));
+  const [right] = at(run, 0);
+  const perNanometre = (right - left) / run;
+  const isUnderTop = box.every(
+    ([x, y]) => x > left && x < right && y < floor - 1 && y > at(0, topAt(wall, (x - left) / perNanometre))[1] + 1,
+  );
+  return (
+    isUnderTop &&
+    measure.openings
+      .filter((opening) => opening.wall === id)
+      .every((one) => !overlaps(box, corners({ at }, one.at, one.sill, one.at + one.width, one.sill + one.height), 0))
+  );
 }
 
 function isGlazed(opening: OpeningMeasure): boolean {
