@@ -67,6 +67,42 @@ describe('text of a record', () => {
     expect(printed.tags().match(/^ +Form/gm)).toHaveLength(12);
   }, 30_000);
 
+  it('of a fact beside the plan leaves its label the room it needs', async () => {
+    const facts = [
+      { label: 'For sound', text: 'North wall from the Primary bath side, Mineral batt with resilient channel' },
+    ];
+    const seat = {
+      kind: 'built-in',
+      id: 'seat',
+      name: 'Insulated',
+      faces: [],
+      runs: [],
+      counts: [],
+      covers: [],
+      facts,
+    };
+    const book = makeFixture();
+    const rooms = book.rooms.map((room) => ({
+      ...room,
+      measure: { ...room.measure, features: [...room.measure.features, seat] },
+    }));
+    const words = putDown((await makeBookPdf({ ...book, rooms })).pdf).boxes();
+    const labels = words.filter(({ text }) => text === 'Insulated:');
+    expect(labels.length).toBe(book.rooms.length);
+    const struck = labels.flatMap((label) =>
+      words.filter(
+        (word) =>
+          word !== label &&
+          word.page === label.page &&
+          word.left < label.right &&
+          label.left < word.right &&
+          word.top < label.bottom - 1 &&
+          label.top < word.bottom - 1,
+      ),
+    );
+    expect(struck).toEqual([]);
+  }, 30_000);
+
   it('that the fonts cannot draw is replaced and reported once, and the book is still made', async () => {
     const { pdf, undrawn } = await makeBookPdf(withText(makeFixture(), 'pick 😀 or 漢\u202e\u0007'));
     expect(undrawn).toEqual(['😀', '漢']);
