@@ -205,6 +205,27 @@ describe('its pages', () => {
     });
   });
 
+  test('shade a drawing where it goes on beyond a phone, and only there', async () => {
+    await visit({ viewport: { width: 390, height: 844 }, hasTouch: true }, async (page) => {
+      await page.goto(url('carpentry', 'rooms/dining.html'));
+      const plan = page.locator('.drawing .scroll').first();
+      const shown = async (): Promise<string> => (await plan.screenshot()).toString('base64');
+      const bare = 'linear-gradient(transparent, transparent)';
+      const shaded = async (): Promise<boolean> => {
+        const before = await shown();
+        await plan.evaluate((node, none) => ((node as HTMLElement).style.background = none), bare);
+        const without = await shown();
+        await plan.evaluate((node) => node.removeAttribute('style'));
+        return before !== without;
+      };
+      expect(await plan.evaluate(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth)).toBe(true);
+      expect(await shaded()).toBe(true);
+      await page.setViewportSize({ width: 1200, height: 844 });
+      expect(await plan.evaluate(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth)).toBe(false);
+      expect(await shaded()).toBe(false);
+    });
+  });
+
   test('any room is two taps away', async () => {
     await visit({ viewport: { width: 360, height: 740 }, hasTouch: true }, async (page) => {
       await page.goto(url('carpentry', 'rooms/dining.html'));
