@@ -1,7 +1,6 @@
 import {
   areaOf,
   intersect,
-  patchArea,
   patchFrom,
   pointInFeet,
   lengthOf,
@@ -13,6 +12,7 @@ import { featureKinds, type RoomSpace } from '../feature/index.js';
 import type { FeatureMeasure, FeatureRecord, FloorVoid, Room } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import type { Facet } from './ceiling.js';
+import { outsideWords } from './fit.js';
 import type { Level } from './floor.js';
 import type { Plan } from './plan.js';
 import { printArea } from './tape.js';
@@ -100,9 +100,8 @@ function outsideProblems(
   const place = footprint ?? outline ?? overhead;
   if (!place) return [];
   const patch = patchFrom(ringInFeet(place));
-  const outside = patchArea(patch) - areaOf(intersect([plan.patch], patch));
-  if (outside <= slackAround(patch)) return [];
-  const message = `${printArea(outside)} of the ${printArea(patchArea(patch))} that ${name} ${place === overhead ? 'hangs over' : 'stands on'} lie outside the room`;
+  const message = outsideWords(patch, `that ${name} ${place === overhead ? 'hangs over' : 'stands on'}`, plan);
+  if (message === undefined) return [];
   const fix = 'check its place and sizes against the room';
   return [problemAt(room.origin, feature.path, 'feature-outside-room', message, { fix })];
 }

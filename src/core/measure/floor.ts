@@ -1,5 +1,4 @@
 import {
-  areaOf,
   bounds,
   direction,
   edges,
@@ -14,7 +13,6 @@ import {
   rectangle,
   ringInFeet,
   sharedStretch,
-  subtract,
   type Patch,
   type Plane,
   type Xy,
@@ -26,7 +24,8 @@ import { problemAt, type Outcome, type Path, type Problem } from '../../base/pro
 import { feet, printLength, type Length } from '../../base/units/index.js';
 import { heightsUnder, surfaceOfFacets, type Facet } from './ceiling.js';
 import type { Plan } from './plan.js';
-import { crossingWords, printArea } from './tape.js';
+import { outsideWords, overlappingParts } from './fit.js';
+import { crossingWords } from './tape.js';
 
 /** A part of the floor, and what it covers of the plan. Heights are above the rest of the floor, which is the last of the levels. */
 export interface Level {
@@ -111,9 +110,8 @@ function outsideProblems({ over, name, path }: FloorPart, { origin }: Room, plan
   const patch = patchFrom(ringInFeet(over));
   // A part is written with straight sides: it may reach past an arc, which ends it.
   const pastArcs = plan.sides.flatMap(({ bow, line }) => (bow ? [boxAround(line)] : []));
-  const outside = areaOf(pastArcs.reduce<readonly Patch[]>(subtract, subtract([patch], plan.patch)));
-  if (outside <= slackAround(patch)) return [];
-  const message = `${printArea(outside)} of the ${printArea(patchArea(patch))} of floor part '${name}' lie outside the room`;
+  const message = outsideWords(patch, `of floor part '${name}'`, plan, pastArcs);
+  if (message === undefined) return [];
   const fix = "x and y are from the south-west corner of the room's bounding box";
   return [problemAt(origin, [...path, 'over'], 'floor-part-outside', message, { fix })];
 }
@@ -169,16 +167,10 @@ export function headProblems(
 }
 
 function overlapProblems(levels: readonly Level[], { floor = [], origin }: Room): readonly Problem[] {
-  return levels.flatMap((level, index) =>
-    levels.slice(0, index).flatMap((earlier) => {
-      const shared = areaOf(earlier.patches.flatMap((one) => intersect(level.patches, one)));
-      const slack = level.patches.reduce((sum, patch) => sum + slackAround(patch), 0);
-      if (shared <= slack) return [];
-      const message = `floor parts '${earlier.name}' and '${level.name}' overlap by ${printArea(shared)}`;
-      const fix = 'let each place of the floor be of one part';
-      return [
-        problemAt(origin, [...(floor[index]?.path ?? ['floor']), 'over'], 'floor-parts-overlap', message, { fix }),
-      ];
-    }),
+  const fix = 'let each place of the floor be of one part';
+  const slackOf = ({ patches }: Pick<Level, 'patches'>): number =>
+    patches.reduce((sum, patch) => sum + slackAround(patch), 0);
+  return overlappingParts('floor', levels, slackOf).map(({ index, message }) =>
+    problemAt(origin, [...(floor[index]?.path ?? ['floor']), 'over'], 'floor-parts-overlap', message, { fix }),
   );
 }

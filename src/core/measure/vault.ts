@@ -27,6 +27,7 @@ import { problemAt, type Outcome, type Problem } from '../../base/problem/index.
 import { printLength, type Length } from '../../base/units/index.js';
 import { planesOf } from './form.js';
 import type { Plan } from './plan.js';
+import { overlappingParts } from './fit.js';
 import { crossingWords, printArea } from './tape.js';
 
 /** A part of the ceiling over its part of the plan. */
@@ -148,14 +149,9 @@ function overProblems({ over, name, path }: CeilingPart, { origin }: Room): read
 
 function coverProblems(vaults: readonly Vault[], room: Room, { patch }: Plan): readonly Problem[] {
   const slack = slackAround(patch);
-  const overlaps = vaults.flatMap((vault, i) =>
-    vaults.slice(0, i).flatMap((earlier) => {
-      const shared = areaOf(earlier.patches.flatMap((one) => intersect(vault.patches, one)));
-      if (shared <= slack) return [];
-      const message = `ceiling parts '${earlier.name}' and '${vault.name}' overlap by ${printArea(shared)}`;
-      const fix = 'let each place of the room lie under one part';
-      return [problemAt(room.origin, partPath(room, i), 'ceiling-parts-overlap', message, { fix })];
-    }),
+  const apart = 'let each place of the room lie under one part';
+  const overlaps = overlappingParts('ceiling', vaults, () => slack).map(({ index, message }) =>
+    problemAt(room.origin, partPath(room, index), 'ceiling-parts-overlap', message, { fix: apart }),
   );
   const bare = vaults.reduce<readonly Patch[]>(
     (rest, vault) => vault.patches.reduce<readonly Patch[]>(subtract, rest),

@@ -1,12 +1,9 @@
 import {
-  areaOf,
   bounds,
   distance,
   edges,
   findCrossing,
-  intersect,
   lengthOf,
-  patchArea,
   patchFrom,
   pointOf,
   pointsOf,
@@ -15,12 +12,12 @@ import {
   signedArea,
   type Patch,
   type Ring,
-  slackAround,
 } from '../../base/geometry/index.js';
 import { takeOff, type Cut } from '../feature/index.js';
 import type { FloorVoid, Room, VoidShape } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
-import { crossingWords, printArea } from './tape.js';
+import { outsideWords } from './fit.js';
+import { crossingWords } from './tape.js';
 import type { Plan } from './plan.js';
 import { slugOf } from './slug.js';
 
@@ -99,11 +96,8 @@ function voidProblems(hole: VoidShape, index: number, room: Room, plan: Plan): r
     const fix = 'write its corners in order, all the way round';
     return [problemAt(room.origin, path, 'void-crosses', message, { fix })];
   }
-  const patch = patchFrom(ring);
-  const area = patchArea(patch);
-  const outside = area - areaOf(intersect([plan.patch], patch));
-  if (outside <= slackAround(patch)) return [];
-  const message = `${printArea(outside)} of the ${printArea(area)} of void '${hole.name}' lie outside the room`;
+  const message = outsideWords(patchFrom(ring), `of void '${hole.name}'`, plan);
+  if (message === undefined) return [];
   const fix = "x and y are from the south-west corner of the room's bounding box";
   return [problemAt(room.origin, path, 'void-outside-room', message, { fix })];
 }
