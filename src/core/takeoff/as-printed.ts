@@ -37,16 +37,15 @@ export function takeoffAsPrinted(takeoff: Takeoff): PrintedTakeoff {
   const last = lastDigits();
   const times = timesOf(factors);
   const isWhole = unit === 'each' || unit === 'lump';
-  const enough = fewestDigits(
-    last,
-    (count) => isWhole || printsAs(withWaste(asPrinted(net, count) * times, waste.percent / 100), required, last),
-  );
+  const leads = (count: number): boolean =>
+    isWhole || printsAs(withWaste(asPrinted(net, count) * times, waste.percent / 100), required, last);
   const all = places.map(withRest);
   const gross = sumOf(all.map((place) => place.gross));
   const terms = all.flatMap(termsOf);
   const digits = digitsToTick(
-    enough,
+    fewestDigits(last, leads),
     (count) =>
+      leads(count) &&
       leftByRounding(terms, net, count) === 0 &&
       leftByRounding([gross, net - gross], net, count) === 0 &&
       all.every((place) => leftByRounding(termsOf(place), place.net, count) === 0),
