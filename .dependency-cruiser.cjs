@@ -7,6 +7,7 @@ const flow = [
   ['core/feature'],
   ['core/records'],
   ['core/measure'],
+  ['core/lay'],
   ['core/takeoff'],
   ['core/price'],
   ['core/calendar'],

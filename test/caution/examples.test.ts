@@ -101,7 +101,7 @@ function rampOf(name: string, text: string): FloorLevel {
   if (!pitch.ok) throw new Error(pitch.why);
   const flat = { outline: [], holes: [] };
   const slope = pitch.value.rise / pitch.value.run;
-  return { name, plan: flat, shape: flat, slope, riseDirection: 0, area: 40 as Area, height: len('0"') };
+  return { name, plan: flat, shape: flat, slope, riseDirection: 0, area: 40 as Area, highest: len('0"'), height: len('0"') };
 }
 
 function openingsOf(openings: ExampleRoom['openings'] = {}): readonly OpeningMeasure[] {

@@ -13,3 +13,4 @@ export * from './plane.js';
 export * from './envelope.js';
 export * from './profile.js';
 export * from './heading.js';
+export * from './unite.js';

@@ -1,4 +1,4 @@
-import { counted } from '../units/index.js';
+import { counted, joinWords } from '../units/index.js';
 import picocolors from 'picocolors';
 import type { Problem } from './problem.js';
 import { hasErrors, sortProblems } from './sort-problems.js';
@@ -28,9 +28,9 @@ export function printProblems(problems: readonly Problem[], { color = false, out
 
 function printProblem(problem: Problem, paint: Paint): string {
   const place = `${printable(problem.file)}:${problem.at.line}:${problem.at.column}`;
-  const warning = problem.severity === 'warning';
-  const code = warning ? paint.yellow(problem.code) : paint.red(problem.code);
-  const head = `${paint.bold(place)}  ${code}  ${warning ? 'warning: ' : ''}${printable(problem.message)}`;
+  const { severity } = problem;
+  const color = { error: paint.red, warning: paint.yellow, notice: paint.cyan }[severity];
+  const head = `${paint.bold(place)}  ${color(problem.code)}  ${severity === 'error' ? '' : `${severity}: `}${printable(problem.message)}`;
   if (problem.excerpt === undefined) {
     return problem.fix === undefined ? head : `${head}\n      ${paint.dim('|')} ${printable(problem.fix)}`;
   }
@@ -59,12 +59,14 @@ export function printable(text: string): string {
 }
 
 function count(problems: readonly Problem[]): string {
-  const errors = problems.filter((problem) => problem.severity === 'error').length;
-  const warnings = problems.length - errors;
+  const [errors, warnings, notices] = (['error', 'warning', 'notice'] as const).map(
+    (severity) => problems.filter((problem) => problem.severity === severity).length,
+  ) as [number, number, number];
   const files = new Set(problems.map((problem) => problem.file)).size;
   const kinds = [
     ...(errors > 0 ? [counted(errors, 'problem')] : []),
     ...(warnings > 0 ? [counted(warnings, 'warning')] : []),
+    ...(notices > 0 ? [counted(notices, 'notice')] : []),
   ];
-  return `${kinds.join(' and ')} in ${counted(files, 'file')}.`;
+  return `${joinWords(kinds)} in ${counted(files, 'file')}.`;
 }

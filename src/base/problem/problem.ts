@@ -21,7 +21,8 @@ export interface Problem {
   readonly fix?: string;
   /** The line of the file that `at` points to. */
   readonly excerpt?: string;
-  readonly severity: 'error' | 'warning';
+  /** An error stops the book; a notice is something to look at once. */
+  readonly severity: 'error' | 'warning' | 'notice';
 }
 
 /** Where a record came from; later stages use it to point at a line of the file. */

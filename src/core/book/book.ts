@@ -9,6 +9,7 @@ import type {
   InsteadOf,
   Issue,
   IssuePurpose,
+  LaidHouse,
   Level,
   Net,
   Option,
@@ -50,6 +51,8 @@ export interface Book {
   readonly on: IsoDate;
   readonly house: BookHouse;
   readonly levels: readonly Level[];
+  /** Where its rooms stand, as their own tapes tell. */
+  readonly laid: LaidHouse;
   readonly trades: readonly BookTrade[];
   readonly categories: readonly BookCategory[];
   readonly options: readonly BookOption[];

@@ -1,6 +1,7 @@
 import { acceptCautions, findCautions } from '../caution/index.js';
 import { dateMilestones, type Slips } from '../calendar/index.js';
-import type { Records, RoomMeasure } from '../model/index.js';
+import { layHouse } from '../lay/index.js';
+import type { LaidHouse, Records, RoomMeasure } from '../model/index.js';
 import type { Outcome } from '../../base/problem/index.js';
 import { addCosts, noCost, orderList, type Cost } from '../price/index.js';
 import { findScope } from '../scope/index.js';
@@ -35,6 +36,8 @@ export interface Composing {
   readonly slips?: Slips | undefined;
   /** Lays boards and sheets out; one that keeps its layouts may serve several Books. */
   readonly layOut?: LayOut | undefined;
+  /** Where its rooms stand; absent: they are laid out here. */
+  readonly laid?: LaidHouse | undefined;
   /** The contract sum as it was first agreed; absent: the record's own. */
   readonly agreedSum?: Cents | undefined;
 }
@@ -54,7 +57,19 @@ function compose(
   records: Records,
   measures: ReadonlyMap<string, RoomMeasure>,
   on: IsoDate,
-  { slips, layOut, agreedSum = records.house.contract.sum }: Composing,
+  composing: Composing,
+): Outcome<Book> {
+  const { laid } = composing;
+  if (laid) return composeLaid(records, measures, on, { ...composing, laid });
+  const laying = layHouse(records, measures);
+  return composeLaid(records, laying.measures, on, { ...composing, laid: laying.laid });
+}
+
+function composeLaid(
+  records: Records,
+  measures: ReadonlyMap<string, RoomMeasure>,
+  on: IsoDate,
+  { slips, layOut, laid, agreedSum = records.house.contract.sum }: Composing & { readonly laid: LaidHouse },
 ): Outcome<Book> {
   const drafted = draftSelections(records, measures);
   const dated = dateMilestones(records.house, slips);
@@ -77,6 +92,7 @@ function compose(
     on,
     house: describeHouse(records.house),
     levels: records.house.levels,
+    laid,
     trades: records.trades.map(describeTrade),
     categories: records.categories.map(describeCategory),
     options: records.options.map((option) => describeOption(option, records.categories)),

@@ -2,6 +2,7 @@ import type { BookRoom } from '../book/index.js';
 import {
   floorArea,
   isDownToFloor,
+  type CeilingFacet,
   type FeatureMeasure,
   type OpeningMeasure,
   type RoomMeasure,
@@ -59,7 +60,7 @@ export function compareDrawings(from: RoomMeasure | undefined, to: RoomMeasure |
   const features = [...new Set([...to.features, ...from.features].map((feature) => feature.id))];
   return [
     ...(differs(planLook) ? [{ kind: 'plan' as const, id: 'plan' }] : []),
-    ...(differs((measure) => [measure.ceiling.facets, measure.ceiling.regions])
+    ...(differs(({ ceiling }) => [ceiling.facets.map(facetLook), ceiling.regions])
       ? [{ kind: 'ceiling' as const, id: 'ceiling' }]
       : []),
     ...walls.filter((id) => differs((measure) => wallLook(measure, id))).map((id) => ({ kind: 'wall' as const, id })),
@@ -67,6 +68,10 @@ export function compareDrawings(from: RoomMeasure | undefined, to: RoomMeasure |
       .filter((id) => differs((measure) => measure.features.find((feature) => feature.id === id)))
       .map((id) => ({ kind: 'feature' as const, id })),
   ];
+}
+
+function facetLook({ name, plan, shape, slope, riseDirection, area }: CeilingFacet): unknown {
+  return { name, plan, shape, slope, riseDirection, area };
 }
 
 function isFlat(measure: RoomMeasure | undefined): boolean {

@@ -4,6 +4,7 @@ import {
   facets,
   heightOn,
   intersect,
+  lengthOf,
   patchArea,
   regionOf,
   riseDirection,
@@ -133,6 +134,7 @@ function measureFacet({ name, plane, patch }: Facet): CeilingFacet {
     slope: slopeOf(plane),
     riseDirection: riseDirection(plane),
     area: (patchArea(patch) * slopeFactor(plane)) as Area,
+    highest: lengthOf(heightsUnder([{ name, plane, patch }]).highest),
   };
 }
 

@@ -29,6 +29,9 @@ export interface House {
   readonly acceptances: readonly Acceptance[];
   /** Depth of the studs, from which jambs are worked out. */
   readonly studs?: Studs;
+  readonly wallTypes?: readonly WallType[];
+  /** Of true north, in degrees clockwise from the north that walls are named by. */
+  readonly north?: number;
   /** What every room of a kind must have. */
   readonly slots?: readonly Slot[];
   /** Places that are to have the same option. */
@@ -97,6 +100,16 @@ export interface Studs {
   readonly outside: Length;
 }
 
+/** A kind of wall. */
+export interface WallType {
+  readonly id: string;
+  readonly name: string;
+  /** From finished face to finished face; of an outside wall, from the finished face inside to the outside of its framing. */
+  readonly thickness: Length;
+  /** Where it stands when a wall's record names no type. */
+  readonly usualFor?: 'inside' | 'outside';
+}
+
 /** Words of a slot for the places of a room; a kind of feature is a word too. */
 export const slotPlaces = [
   'floor',
@@ -137,6 +150,8 @@ export interface Level {
   readonly name: string;
   /** Of its floor over the ground outside; negative below it. */
   readonly aboveGround?: Length;
+  /** Of its floor over the lowest level's, where that does not tell it. */
+  readonly floor?: Length;
 }
 
 export interface Allowance {

@@ -4,5 +4,6 @@ export * from './product.js';
 export * from './records.js';
 export * from './alternative.js';
 export * from './agreement.js';
+export * from './laid.js';
 export * from './measure.js';
 export * from './measure-parts.js';

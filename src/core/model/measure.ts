@@ -36,6 +36,46 @@ export interface RoomMeasure {
   readonly highest: Length;
   /** Floor area under at least 5'-0" and 7'-0" of height. */
   readonly headroom: { readonly fiveFeet: Area; readonly sevenFeet: Area };
+  /** What lies around it, where the house is laid out. */
+  readonly around?: RoomAround;
+}
+
+/** What lies around a room as the house is laid out: behind its walls, over its ceiling, under its floor. */
+export interface RoomAround {
+  /** By wall, in the room's order, from its left end; together they are all of it. Not of sides that are open. */
+  readonly walls: readonly WallAround[];
+  /** What of each wall stands to the outside, or to what is no room above its neighbours: the wall's own id and name, with what of its openings
+   *  and hidden places lies there. Walls with none of it are not here. */
+  readonly outside: readonly Surface[];
+  /** What of the ceiling lies under no other room. Absent where that is nothing. */
+  readonly underRoof?: Surface;
+  /** Rooms of the next level over it, and of the level under it, with the area that they share in plan. */
+  readonly over: readonly RoomShare[];
+  readonly under: readonly RoomShare[];
+  /** What of its floor has no room of the level under it; absent on the lowest level. */
+  readonly overNothing?: Area;
+}
+
+export interface WallAround {
+  readonly wall: string;
+  readonly stretches: readonly WallStretch[];
+}
+
+/** A stretch of a wall and what is behind it: a room's wall, or the outside. */
+export interface WallStretch {
+  readonly from: Length;
+  readonly to: Length;
+  readonly behind?: {
+    readonly room: string;
+    readonly wall: string;
+    /** From face to face, as laid out. */
+    readonly thickness: Length;
+  };
+}
+
+export interface RoomShare {
+  readonly room: string;
+  readonly area: Area;
 }
 
 /** A hole in the floor. */
@@ -71,6 +111,11 @@ export interface Surface {
   readonly net: Area;
   /** True-size shapes in the surface's own plane, x along it from the left as seen, y up; for layouts and drawings. */
   readonly regions: readonly Region[];
+}
+
+/** A surface without what else is known of a wall or a ceiling. */
+export function surfaceOnly({ id, name, gross, deductions, net, regions }: Surface): Surface {
+  return { id, name, gross, deductions, net, regions };
 }
 
 /** Upright faces of a room that are no walls: steps of its ceiling and of its floor. */
@@ -136,6 +181,8 @@ export interface CeilingFacet {
   /** Plan direction of the rise in degrees counter-clockwise from east; 0 when flat. */
   readonly riseDirection: number;
   readonly area: Area;
+  /** Of its highest place above the room's floor. */
+  readonly highest: Length;
 }
 
 export interface WallMeasure extends Surface {

@@ -12,6 +12,11 @@ export interface Room {
   /** What the room is used for; rules look at it. */
   readonly use: RoomUse;
   readonly shape: Shape;
+  /** Ids of wall types by the walls' names, where they are not the usual ones. */
+  readonly wallTypes?: Readonly<Record<string, string>>;
+  /** Walls that are meant to stand out of line, or in an odd thickness. */
+  readonly jogs?: readonly string[];
+  readonly place?: RoomPlace;
   /** Holes in the floor, such as a stair well's. */
   readonly voids: readonly VoidShape[];
   /** Parts of the floor at other heights than the rest of it; absent where all of it is level. */
@@ -47,6 +52,12 @@ export const roomUses = [
 ] as const;
 export type RoomUse = (typeof roomUses)[number];
 
+/** Where a room's south-west corner stands, from that of another. */
+export interface RoomPlace {
+  readonly from: string;
+  readonly at: Point;
+}
+
 export type Bearing = CompassBearing;
 
 /** x runs east, y runs north, both in nanometres from any corner the record likes. */
@@ -67,6 +78,18 @@ export type Shape =
     }
   | { readonly by: 'walk'; readonly walls: readonly WalkedWall[] }
   | { readonly by: 'outline'; readonly corners: readonly OutlineCorner[] };
+
+/** Where a wall is written in its room's record. */
+export function wallPath(shape: Shape, wall: string): Path {
+  switch (shape.by) {
+    case 'size':
+      return ['size'];
+    case 'walk':
+      return ['walls', shape.walls.findIndex(({ name }) => name === wall)];
+    case 'outline':
+      return ['outline', shape.corners.findIndex((corner) => corner.wall === wall)];
+  }
+}
 
 /** A side that has no wall, because the room runs on into `to`. */
 export interface OpenEdge {

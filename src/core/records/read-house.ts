@@ -11,6 +11,7 @@ import type {
   Slot,
   Studs,
   TaxRate,
+  WallType,
 } from '../model/index.js';
 import { hasErrors, problemAt, type Path, type Problem } from '../../base/problem/index.js';
 import { parseCalendarDays, parseDay, parseDays, parseLength, parsePercent } from '../../base/units/index.js';
@@ -25,6 +26,7 @@ import type {
   RawMilestone,
   RawSlot,
   RawTax,
+  RawWallType,
 } from './raw/house.js';
 
 /** The house's record, as far as it can be read. */
@@ -101,6 +103,8 @@ function wholeHouse(
     milestones: milestones.map(({ value }) => value),
     acceptances: (raw.cautions ?? []).flatMap(readAcceptances),
     ...(raw.studs && { studs: readStuds(raw.studs) }),
+    ...(raw['wall-types'] && { wallTypes: raw['wall-types'].map(readWallType) }),
+    ...(raw.north !== undefined && { north: raw.north }),
     ...(raw.slots && { slots: raw.slots.map(readSlot) }),
     matches: (raw.match ?? []).map(readMatch),
     body,
@@ -108,8 +112,17 @@ function wholeHouse(
   };
 }
 
-function readLevel({ id, name, 'above-ground': ground }: RawLevel): Level {
-  return { id, name, ...(ground !== undefined && { aboveGround: passed(parseLength(ground)) }) };
+function readLevel({ id, name, floor, 'above-ground': ground }: RawLevel): Level {
+  return {
+    id,
+    name,
+    ...(floor !== undefined && { floor: passed(parseLength(floor)) }),
+    ...(ground !== undefined && { aboveGround: passed(parseLength(ground)) }),
+  };
+}
+
+function readWallType({ id, name, thickness, for: usualFor }: RawWallType): WallType {
+  return { id, name, thickness: passed(readDimension(thickness)), ...(usualFor && { usualFor }) };
 }
 
 function readContract(raw: RawHouse['contract']): Contract {

@@ -1,5 +1,5 @@
 import type { FeatureKind } from '../feature/index.js';
-import type { FeatureRecord, Opening, Room, Selection } from '../model/index.js';
+import type { FeatureRecord, Opening, Room, RoomPlace, Selection } from '../model/index.js';
 import { hasErrors, type Problem } from '../../base/problem/index.js';
 import { looseNames, type Checked } from './checked-record.js';
 import type { RawRoom } from './raw/room.js';
@@ -10,7 +10,7 @@ import { readOpenings } from './read-openings.js';
 import { readSelections } from './read-selections.js';
 import { readShape, readVoids, sidesOf, type Side } from './read-shape.js';
 import { parseLength } from '../../base/units/index.js';
-import { passed } from './formats.js';
+import { passed, readLength } from './formats.js';
 
 /** A room's record, as far as it can be read. */
 export interface RoomDraft {
@@ -64,6 +64,9 @@ export function readRoom(record: Checked<RawRoom>, kinds: readonly FeatureKind<u
     ...(raw['above-ground'] !== undefined && { aboveGround: passed(parseLength(raw['above-ground'])) }),
     use: raw.use,
     shape: shape.value,
+    ...(raw['wall-types'] && { wallTypes: raw['wall-types'] }),
+    ...(raw.jogs && { jogs: raw.jogs }),
+    ...(raw.place && { place: readPlace(raw.place) }),
     ...(raw.floor && { floor: readFloor(raw.floor, shape.value) }),
     voids: readVoids(record, shape.value),
     ceiling: ceiling.value,
@@ -74,4 +77,8 @@ export function readRoom(record: Checked<RawRoom>, kinds: readonly FeatureKind<u
     origin,
   };
   return { ...draft, whole };
+}
+
+function readPlace({ from, x, y }: NonNullable<RawRoom['place']>): RoomPlace {
+  return { from, at: { x: passed(readLength(x)), y: passed(readLength(y)) } };
 }

@@ -18,7 +18,9 @@ export function composeBook(
   on: IsoDate,
   composing: Composing = {},
 ): ComposedBook {
-  const made = house ? makeBook(house.records, house.measures, on, composing) : { problems: [] };
+  const made = house
+    ? makeBook(house.records, house.measures, on, { ...composing, laid: house.laid })
+    : { problems: [] };
   const all = sortProblems([...problems, ...made.problems]);
   return { problems: all, files, ...(made.value && !hasErrors(all) && { book: made.value }) };
 }

@@ -1,5 +1,6 @@
 import { priceChoices, type PricedChoices } from '../../core/book/index.js';
 import type { Slips } from '../../core/calendar/index.js';
+import { houseLayer } from '../../core/lay/index.js';
 import { houseMeasurer } from '../../core/measure/index.js';
 import type { Source } from '../../core/model/index.js';
 import { hasErrors } from '../../base/problem/index.js';
@@ -23,7 +24,8 @@ export interface Composer {
 }
 
 export function makeComposer(): Composer {
-  const [readRecords, measureHouse, layOut] = [recordReader(), houseMeasurer(), keptLayouts()];
+  const [readRecords, measureHouse, layHouse] = [recordReader(), houseMeasurer(), houseLayer()];
+  const layOut = keptLayouts();
   const books = keepEach((house: LoadedHouse) =>
     keepBy(
       (on: IsoDate, slips?: Slips, agreedSum?: Cents) => JSON.stringify([on, agreedSum, ...(slips ?? [])]),
@@ -31,7 +33,7 @@ export function makeComposer(): Composer {
     ),
   );
   return {
-    read: keepBy(digestOfSources, (sources) => measureFiles(sources, [], { readRecords, measureHouse })),
+    read: keepBy(digestOfSources, (sources) => measureFiles(sources, [], { readRecords, measureHouse, layHouse })),
     compose: (house, on, slips, agreedSum) => books(house)(on, slips, agreedSum),
     price: keepEach(priceHouse),
   };

@@ -1,5 +1,6 @@
+import { layHouse, type LayHouse } from '../../core/lay/index.js';
 import { measureHouse, type MeasureHouse } from '../../core/measure/index.js';
-import type { Records, RoomMeasure, Source } from '../../core/model/index.js';
+import type { LaidHouse, Records, RoomMeasure, Source } from '../../core/model/index.js';
 import type { Problem } from '../../base/problem/index.js';
 import { readRecords, type ReadRecords } from '../../core/records/index.js';
 import { readHouseFolder } from '../store/index.js';
@@ -7,7 +8,11 @@ import { readHouseFolder } from '../store/index.js';
 /** A house folder read and measured, ready to compose Books from. */
 export interface LoadedHouse {
   /** Both absent when the records cannot be read far enough. */
-  readonly house?: { readonly records: Records; readonly measures: ReadonlyMap<string, RoomMeasure> };
+  readonly house?: {
+    readonly records: Records;
+    readonly measures: ReadonlyMap<string, RoomMeasure>;
+    readonly laid: LaidHouse;
+  };
   /** The records' text. */
   readonly sources: readonly Source[];
   readonly problems: readonly Problem[];
@@ -26,13 +31,14 @@ export async function loadHouse(houseDir: string): Promise<LoadedHouse> {
 interface HouseReaders {
   readonly readRecords: ReadRecords;
   readonly measureHouse: MeasureHouse;
+  readonly layHouse: LayHouse;
 }
 
 /** Reads and measures records whose text is at hand, such as those of an older version. */
 export function measureFiles(
   sources: readonly Source[],
   found: readonly Problem[] = [],
-  readers: HouseReaders = { readRecords, measureHouse },
+  readers: HouseReaders = { readRecords, measureHouse, layHouse },
 ): LoadedHouse {
   const read = readers.readRecords(sources);
   const problems = [...found, ...read.problems];
@@ -41,5 +47,8 @@ export function measureFiles(
   const measured = readers.measureHouse(read.value);
   problems.push(...measured.problems);
   if (!measured.value) return { sources, problems, files };
-  return { house: { records: read.value, measures: measured.value }, sources, problems, files };
+  const { problems: disagreeing, ...laying } = readers.layHouse(read.value, measured.value);
+  // Among rooms of which one is missing, what does not fit is no news.
+  if (measured.value.size === read.value.rooms.length) problems.push(...disagreeing);
+  return { house: { records: read.value, ...laying }, sources, problems, files };
 }

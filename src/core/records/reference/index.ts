@@ -8,6 +8,7 @@ import { besideReferences } from './beside.js';
 import { bearingReferences } from './bearing.js';
 import { courseReferences } from './courses.js';
 import { houseReferences, milestoneReferences } from './house.js';
+import { layingReferences } from './laying.js';
 import { matchReferences } from './match.js';
 import { openingReferences } from './opening.js';
 import { optionReferences } from './option.js';
@@ -25,6 +26,7 @@ export const references: readonly ((draft: Draft) => readonly Problem[])[] = [
   roomReferences,
   openingReferences,
   besideReferences,
+  layingReferences,
   selectionReferences,
   matchReferences,
   chosenDays,

@@ -1,0 +1,90 @@
+import { inLocale } from '../../base/units/index.js';
+import type { Problem } from '../../base/problem/index.js';
+import type { LaidGroup, LaidHouse, Records, RoomAround, RoomMeasure } from '../model/index.js';
+import { aroundOf } from './around.js';
+import { facingPairs, reach } from './pair.js';
+import { jointsOf } from './joint.js';
+import { layRoomsOf } from './laid-room.js';
+import { layRooms, type Laying } from './lay-rooms.js';
+import { levelOf } from './level.js';
+import { overlapsOf } from './overlap.js';
+import { placedOf, type Placed } from './placed.js';
+import { layingProblems } from './problems.js';
+import { thicknessOf } from './wall-thickness.js';
+
+/** A house laid out, and its rooms' measures with what lies around them. */
+export interface HouseLaying {
+  readonly laid: LaidHouse;
+  readonly measures: ReadonlyMap<string, RoomMeasure>;
+  readonly problems: readonly Problem[];
+}
+
+export type LayHouse = (records: Records, measures: ReadonlyMap<string, RoomMeasure>) => HouseLaying;
+
+/** Lays a house out from its rooms' own tapes: every shared opening, open side and well tells where two rooms stand. */
+export const layHouse: LayHouse = (records, measures) =>
+  inLocale(records.house, () => lay(records, measures, (measure, around) => ({ ...measure, around })));
+
+/** Lays one house after another out. A room that several of them have, with the same around it, is the same object in each. */
+export function houseLayer(): LayHouse {
+  const kept = new WeakMap<RoomMeasure, { readonly around: string; readonly measure: RoomMeasure }[]>();
+  const withAround: WithAround = (measure, around) => {
+    const text = JSON.stringify(around);
+    const known = kept.get(measure) ?? [];
+    const found = known.find((one) => one.around === text);
+    if (found) return found.measure;
+    const made = { ...measure, around };
+    kept.set(measure, [...known, { around: text, measure: made }]);
+    return made;
+  };
+  return (records, measures) => inLocale(records.house, () => lay(records, measures, withAround));
+}
+
+type WithAround = (measure: RoomMeasure, around: RoomAround) => RoomMeasure;
+
+function lay(records: Records, measures: ReadonlyMap<string, RoomMeasure>, withAround: WithAround): HouseLaying {
+  const rooms = layRoomsOf(records, measures);
+  const { joints, misfits } = jointsOf(rooms);
+  const laying = layRooms(rooms, joints);
+  const groups = laying.groups.map((group) => placedOf(laying, group));
+  const problems = layingProblems(laying, misfits, groups.flatMap(overlapsOf));
+  const { outside } = thicknessOf(undefined, records.house);
+  const around = aroundRooms(laying, groups, outside);
+  return {
+    laid: { groups: groups.map((group) => groupOf(group, around, records, outside)) },
+    measures: new Map(
+      [...measures].map(([slug, measure]) => {
+        const lies = around.get(slug);
+        return [slug, lies ? withAround(measure, lies) : measure];
+      }),
+    ),
+    problems,
+  };
+}
+
+function aroundRooms(
+  { rooms, at }: Laying,
+  groups: readonly (readonly Placed[])[],
+  wall: number,
+): ReadonlyMap<string, RoomAround> {
+  const groupOf = new Map(groups.flatMap((group, index) => group.map(({ room }) => [room.index, index])));
+  const together = (a: number, b: number): boolean => groupOf.get(a) === groupOf.get(b);
+  const pairs = facingPairs(rooms, at, { tolerance: reach.before - reach.behind, together });
+  return new Map(
+    groups.flatMap((group) => group.map((one) => [one.room.slug, aroundOf(one, group, pairs, rooms, wall)])),
+  );
+}
+
+function groupOf(
+  group: readonly Placed[],
+  around: ReadonlyMap<string, RoomAround>,
+  { house }: Records,
+  wall: number,
+): LaidGroup {
+  const on = (level: number): readonly Placed[] => group.filter(({ room }) => room.level === level);
+  return {
+    levels: house.levels.flatMap(({ id }, index) =>
+      on(index).length === 0 ? [] : [levelOf(id, on(index), on(index - 1), around, wall)],
+    ),
+  };
+}
