@@ -51,7 +51,10 @@ describe.each(shown)('%s', (page, group) => {
   });
 
   test('shows one cause at a time', () => {
-    expect(cases.filter((each) => codesIn(printsOf(each)).size !== 1).map(({ title }) => title)).toEqual([]);
+    // One wrong tape shows at every wall around it, and names itself.
+    const isOne = (found: ReadonlySet<string>): boolean =>
+      page === 'laying' ? [...found].every((code) => group.some((own) => own === code)) : found.size === 1;
+    expect(cases.filter((each) => !isOne(codesIn(printsOf(each)))).map(({ title }) => title)).toEqual([]);
   });
 
   test('says with each message what to do', () => {
