@@ -48,7 +48,10 @@ export interface LayRoom {
   readonly sides: readonly Side[];
 }
 
-export function layRoomsOf({ house, rooms }: Records, measures: ReadonlyMap<string, RoomMeasure>): readonly LayRoom[] {
+export function layRoomsOf(
+  { house, rooms }: Pick<Records, 'house' | 'rooms'>,
+  measures: ReadonlyMap<string, RoomMeasure>,
+): readonly LayRoom[] {
   const elevations = elevationsOf(house.levels);
   const ids = house.levels.map(({ id }) => id);
   const laid: LayRoom[] = [];

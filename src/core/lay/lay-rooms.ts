@@ -16,7 +16,7 @@ export interface Laying extends Placing {
 
 /** Each step lets pairs in that are no further from their thickness than this, in feet, once those of the step before have told where
  *  the rooms stand. */
-const tolerances = [24, 10, 4, 2, 1].map((inches) => inches / 12);
+const tolerances = [24, 6, 2, 1].map((inches) => inches / 12);
 
 /** The last of them: a wall is as thick as it should be. */
 export const thicknessPlay = 1 / 12;

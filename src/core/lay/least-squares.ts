@@ -55,6 +55,13 @@ export class LeastSquares {
     return { value: off / own, gain: (off * off) / own };
   }
 
+  /** Standard deviation of an unknown, as the equations' own sigmas give it: the root of its place on the diagonal of the inverse. */
+  deviation(unknown: number): number {
+    const right = new Float64Array(this.unknowns);
+    right[unknown] = 1;
+    return Math.sqrt(this.solve(right)[unknown] as number);
+  }
+
   private solve(right: Float64Array): Float64Array {
     const n = this.unknowns;
     const x = Float64Array.from(right);

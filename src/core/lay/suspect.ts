@@ -35,6 +35,9 @@ const nearParallel = 0.01;
 /** Tapes that are tried in earnest, of those that promise most. */
 const tried = 48;
 
+/** Of what the most promising explains, the share that another must promise to be tried too. */
+const worthTrying = 0.3;
+
 /** A suspect must explain at least this, and no less than the best by more than that, in squares of what tapes may miss. */
 const explains = { least: 3, within: 12 };
 
@@ -82,10 +85,13 @@ function promisingTapes(
   { facing, inLine }: Fit,
 ): readonly { readonly tape: Tape; readonly by: number }[] {
   const { squares, x, rows } = placeRooms(rooms, groups, joints, [...facing, ...inLine].filter(isUsual).map(loosened));
-  return tapesOf(rooms, joints)
+  const ranked = tapesOf(rooms, joints)
     .map((tape) => ({ tape, ...squares.explainedBy(shiftsOf(tape, rows, rooms), x, prior) }))
     .filter(({ value }) => Math.abs(value) > 1e-3)
-    .toSorted((a, b) => b.gain - a.gain)
+    .toSorted((a, b) => b.gain - a.gain);
+  const least = (ranked[0]?.gain ?? 0) * worthTrying;
+  return ranked
+    .filter(({ gain }) => gain > least)
     .slice(0, tried)
     .map(({ tape, value }) => ({ tape, by: value }));
 }
