@@ -14,6 +14,7 @@ import {
 import { feet, type Area } from '../../base/units/index.js';
 import {
   surfaceOnly,
+  unheatedUses,
   type CeilingFacet,
   type RoomAround,
   type RoomShare,
@@ -44,11 +45,12 @@ export function aroundOf(
   const above = group.filter((other) => other.room.level > room.level);
   const next = group.filter((other) => other.room.level === room.level + 1);
   const below = group.filter((other) => other.room.level === room.level - 1);
+  const carrying = below.filter((other) => isCold(room) || !isCold(other.room));
   const underRoof = underRoofOf(own, above, wall);
   const hanging =
     room.level === 0
       ? 0
-      : areaOf(grown(unite(below.map((other) => other.plan)), wall).reduce<readonly Patch[]>(subtract, [plan]));
+      : areaOf(grown(unite(carrying.map((other) => other.plan)), wall).reduce<readonly Patch[]>(subtract, [plan]));
   return {
     walls: standing.map(({ side, behind }): WallAround => ({
       wall: side.wall.id,
@@ -58,12 +60,35 @@ export function aroundOf(
         behind.filter((one) => one.behind?.room.level === room.level),
       ).map(stretchOf),
     })),
-    outside: standing.flatMap(({ side, behind }) => outsideOf(room, side, behind) ?? []),
+    outside: standing.flatMap(
+      ({ side, behind }) =>
+        outsideOf(
+          room,
+          side,
+          behind.filter((one) => isWarm(one, room)),
+        ) ?? [],
+    ),
     ...(underRoof && { underRoof }),
     over: sharesOf(plan, next),
     under: sharesOf(plan, below),
     ...(room.level > 0 && { overNothing: (hanging < leastArea ? 0 : hanging) as Area }),
   };
+}
+
+/** Whether what is behind a stretch keeps the outside off: a heated room does, and for one that is not heated every room. */
+function isWarm({ behind }: Stretch, own: LayRoom): boolean {
+  return isCold(own) || (behind !== undefined && !isCold(behind.room));
+}
+
+function isCold({ record }: LayRoom): boolean {
+  return unheatedUses.includes(record.use);
+}
+
+/** What of a room's walls stands in the open, by wall: what siding goes on. */
+export function inTheOpen(room: LayRoom, pairs: readonly Pair[], rooms: readonly LayRoom[]): readonly Surface[] {
+  return room.sides
+    .filter((side) => side.wall.openTo === undefined)
+    .flatMap((side) => outsideOf(room, side, behindSide(room, side, pairs, rooms)) ?? []);
 }
 
 function stretchOf({ from, to, behind }: Stretch): WallAround['stretches'][number] {

@@ -1,12 +1,12 @@
 import { inLocale } from '../../base/units/index.js';
 import type { Problem } from '../../base/problem/index.js';
 import type { LaidGroup, LaidHouse, Records, RoomAround, RoomMeasure } from '../model/index.js';
-import { aroundOf } from './around.js';
+import { aroundOf, inTheOpen } from './around.js';
 import { facingPairs, reach } from './pair.js';
 import { jointsOf } from './joint.js';
 import { layRoomsOf } from './laid-room.js';
 import { layRooms, type Laying } from './lay-rooms.js';
-import { levelOf } from './level.js';
+import { levelOf, type Surroundings } from './level.js';
 import { overlapsOf } from './overlap.js';
 import { placedOf, type Placed } from './placed.js';
 import { layingProblems } from './problems.js';
@@ -49,42 +49,47 @@ function lay(records: Records, measures: ReadonlyMap<string, RoomMeasure>, withA
   const groups = laying.groups.map((group) => placedOf(laying, group));
   const problems = layingProblems(laying, misfits, groups.flatMap(overlapsOf));
   const { outside } = thicknessOf(undefined, records.house);
-  const around = aroundRooms(laying, groups, outside);
+  const surroundings = surroundingsOf(laying, groups, outside);
   return {
-    laid: { groups: groups.map((group) => groupOf(group, around, records, outside)) },
+    laid: { groups: groups.map((group) => groupOf(group, surroundings, records, outside)) },
     measures: new Map(
       [...measures].map(([slug, measure]) => {
-        const lies = around.get(slug);
-        return [slug, lies ? withAround(measure, lies) : measure];
+        const found = surroundings.get(slug);
+        return [slug, found ? withAround(measure, found.around) : measure];
       }),
     ),
     problems,
   };
 }
 
-function aroundRooms(
+function surroundingsOf(
   { rooms, at }: Laying,
   groups: readonly (readonly Placed[])[],
   wall: number,
-): ReadonlyMap<string, RoomAround> {
+): ReadonlyMap<string, Surroundings> {
   const groupOf = new Map(groups.flatMap((group, index) => group.map(({ room }) => [room.index, index])));
   const together = (a: number, b: number): boolean => groupOf.get(a) === groupOf.get(b);
   const pairs = facingPairs(rooms, at, { tolerance: reach.before - reach.behind, together });
   return new Map(
-    groups.flatMap((group) => group.map((one) => [one.room.slug, aroundOf(one, group, pairs, rooms, wall)])),
+    groups.flatMap((group) =>
+      group.map((one) => [
+        one.room.slug,
+        { around: aroundOf(one, group, pairs, rooms, wall), open: inTheOpen(one.room, pairs, rooms) },
+      ]),
+    ),
   );
 }
 
 function groupOf(
   group: readonly Placed[],
-  around: ReadonlyMap<string, RoomAround>,
+  surroundings: ReadonlyMap<string, Surroundings>,
   { house }: Records,
   wall: number,
 ): LaidGroup {
   const on = (level: number): readonly Placed[] => group.filter(({ room }) => room.level === level);
   return {
     levels: house.levels.flatMap(({ id }, index) =>
-      on(index).length === 0 ? [] : [levelOf(id, on(index), on(index - 1), around, wall)],
+      on(index).length === 0 ? [] : [levelOf(id, on(index), on(index - 1), surroundings, wall)],
     ),
   };
 }

@@ -12,18 +12,24 @@ import {
   type Patch,
 } from '../../base/geometry/index.js';
 import { compass, feet, type Area, type Length } from '../../base/units/index.js';
-import type { LaidLevel, OutsideFace, RoomAround } from '../model/index.js';
+import type { LaidLevel, OutsideFace, RoomAround, Surface } from '../model/index.js';
 import { wellsOf, type Placed } from './placed.js';
 
 /** Gaps between walls that are narrower than this, in feet, are closed: what stands between two rooms' finishes and is no room. */
 const gap = 26 / 12;
+
+/** What lies around a room, and what of its walls stands in the open. */
+export interface Surroundings {
+  readonly around: RoomAround;
+  readonly open: readonly Surface[];
+}
 
 /** One level of rooms that hang together: outlines, areas, faces. `wall` is what an outside wall measures across, in feet. */
 export function levelOf(
   level: string,
   placed: readonly Placed[],
   below: readonly Placed[],
-  around: ReadonlyMap<string, RoomAround>,
+  surroundings: ReadonlyMap<string, Surroundings>,
   wall: number,
 ): LaidLevel {
   const rooms = placed.map(({ plan }) => plan);
@@ -43,7 +49,7 @@ export function levelOf(
     net: areaOf(rooms) as Area,
     gross: outside as Area,
     perimeter: lengthOf(outline.reduce((sum, patch) => sum + perimeter(patch.outline), 0)),
-    faces: facesOf(placed, around),
+    faces: facesOf(placed, surroundings),
   };
 }
 
@@ -53,15 +59,15 @@ function outlineOf(patches: readonly Patch[], wall: number): readonly Patch[] {
   return grown(inner, wall);
 }
 
-function facesOf(placed: readonly Placed[], around: ReadonlyMap<string, RoomAround>): readonly OutsideFace[] {
+function facesOf(placed: readonly Placed[], surroundings: ReadonlyMap<string, Surroundings>): readonly OutsideFace[] {
   const found = new Map<OutsideFace['looks'], { run: number; gross: number; openings: number; height: number }>();
   for (const { room } of placed) {
-    const own = around.get(room.slug);
-    for (const surface of own?.outside ?? []) {
+    const own = surroundings.get(room.slug);
+    for (const surface of own?.open ?? []) {
       const side = room.sides.find(({ wall }) => wall.id === surface.id);
       if (!side) continue;
       const looks = nearestHeading(side.out);
-      const stretches = own?.walls.find(({ wall }) => wall === surface.id)?.stretches ?? [];
+      const stretches = own?.around.walls.find(({ wall }) => wall === surface.id)?.stretches ?? [];
       const face = found.get(looks) ?? { run: 0, gross: 0, openings: 0, height: 0 };
       face.run += stretches.reduce((sum, { from, to, behind }) => (behind ? sum : sum + feet(to) - feet(from)), 0);
       face.gross += surface.gross;

@@ -1,9 +1,19 @@
-import { areaOf, intersect, patchFrom, regionOf, ringInFeet, subtract, type Patch } from '../../base/geometry/index.js';
+import {
+  areaOf,
+  intersect,
+  patchContains,
+  patchFrom,
+  regionOf,
+  ringInFeet,
+  subtract,
+  type Patch,
+} from '../../base/geometry/index.js';
 import { feet, type Area } from '../../base/units/index.js';
 import {
   surfaceOnly,
   wallFoot,
   type Deduction,
+  type OpeningMeasure,
   type Region,
   type RoomMeasure,
   type Surface,
@@ -76,12 +86,18 @@ function shapeOf(wall: WallMeasure): Patch {
   return patchFrom([...line(wallFoot(wall)), ...line(wall.top).toReversed()]);
 }
 
+function opensThere({ to, at, width, sill, height }: OpeningMeasure, patches: readonly Patch[]): boolean {
+  if (to === 'outside') return true;
+  const middle = { x: feet(at) + feet(width) / 2, y: feet(sill) + feet(height) / 2 };
+  return patches.some((patch) => patchContains(patch, middle));
+}
+
 /** A wall's surface, as much of it as lies within some shapes in its plane. */
 function within(wall: WallMeasure, patches: readonly Patch[], { openings }: RoomMeasure): Surface {
   const clip = (region: Region): readonly Patch[] => patches.flatMap((patch) => intersect([patchOf(region)], patch));
   const deductions = wall.deductions.flatMap((deduction): readonly Deduction[] => {
     const opening = openings.find(({ mark, wall: of }) => mark === deduction.of && of === wall.id);
-    if (deduction.kind === 'opening') return opening?.to === 'outside' ? [deduction] : [];
+    if (deduction.kind === 'opening') return opening && opensThere(opening, patches) ? [deduction] : [];
     const { hidden } = deduction;
     if (!hidden) return [];
     const pieces = hidden.pieces.flatMap(({ region }) => clip(region).map((patch) => ({ region: regionOf(patch) })));

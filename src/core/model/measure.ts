@@ -44,15 +44,16 @@ export interface RoomMeasure {
 export interface RoomAround {
   /** By wall, in the room's order, from its left end; together they are all of it. Not of sides that are open. */
   readonly walls: readonly WallAround[];
-  /** What of each wall stands to the outside, or to what is no room above its neighbours: the wall's own id and name, with what of its openings
-   *  and hidden places lies there. Walls with none of it are not here. */
+  /** What of each wall stands to the outside, to a room that is not heated, or to what is no room above its neighbours: the wall's own id and name,
+   *  with what of its openings and hidden places lies there. Walls with none of it are not here. Of a room that is not heated itself, what
+   *  stands in the open. */
   readonly outside: readonly Surface[];
   /** What of the ceiling lies under no other room. Absent where that is nothing. */
   readonly underRoof?: Surface;
   /** Rooms of the next level over it, and of the level under it, with the area that they share in plan. */
   readonly over: readonly RoomShare[];
   readonly under: readonly RoomShare[];
-  /** What of its floor has no room of the level under it; absent on the lowest level. */
+  /** What of its floor has no room of the level under it, or none that is heated; absent on the lowest level. */
   readonly overNothing?: Area;
 }
 

@@ -52,6 +52,9 @@ export const roomUses = [
 ] as const;
 export type RoomUse = (typeof roomUses)[number];
 
+/** Rooms that are not heated: what stands against them is insulated as against the outside. */
+export const unheatedUses: readonly RoomUse[] = ['garage', 'porch'];
+
 /** Where a room's south-west corner stands, from that of another. */
 export interface RoomPlace {
   readonly from: string;

@@ -45,7 +45,7 @@ export function roomReferences({ rooms, house, slugs }: Draft): readonly Problem
       at: [...path, 'to'],
     }));
     for (const { what, to, at } of [...open, ...led]) {
-      if (to === undefined || slugs.rooms.has(to)) continue;
+      if (to === undefined || to === 'outside' || slugs.rooms.has(to)) continue;
       const message = `${what} a room '${to}', which there is not`;
       const lives = 'Rooms live in content/rooms/';
       problems.push(unknown(origin, at, { code: 'room-unknown', message, name: to, among: slugs.rooms, lives }));
