@@ -107,7 +107,7 @@ describe('one wrong tape', () => {
     expect(findSuspects(sound, soundFit)).toEqual([]);
     const random = seeded(2614);
     const missed: string[] = [];
-    for (const wrong of [...wallsMoved(rooms, joints, random, 40), ...openingsMoved(rooms, joints, random, 30)]) {
+    for (const wrong of [...wallsMoved(rooms, joints, random, 45), ...openingsMoved(rooms, joints, random, 35)]) {
       const laying = layRooms(wrong.rooms, wrong.joints);
       const fit = fitOf(laying);
       const suspects = findSuspects(laying, fit);

@@ -39,6 +39,9 @@ export function aroundOf(
   wall: number,
 ): RoomAround {
   const { room, plan } = own;
+  // A heated room keeps the outside off; for one that is not heated every room does.
+  const off = new Set(rooms.flatMap((other) => (isCold(room) || !isCold(other) ? [other.slug] : [])));
+  const keepsOff = (slug: string): boolean => off.has(slug);
   const standing = room.sides
     .filter((side) => side.wall.openTo === undefined)
     .map((side) => ({ side, behind: behindSide(room, side, pairs, rooms) }));
@@ -60,24 +63,15 @@ export function aroundOf(
         behind.filter((one) => one.behind?.room.level === room.level),
       ).map(stretchOf),
     })),
-    outside: standing.flatMap(
-      ({ side, behind }) =>
-        outsideOf(
-          room,
-          side,
-          behind.filter((one) => isWarm(one, room)),
-        ) ?? [],
-    ),
+    outside: standing.flatMap(({ side, behind }) => {
+      const warm = behind.filter((one) => one.behind && keepsOff(one.behind.room.slug));
+      return outsideOf(room, side, warm, keepsOff) ?? [];
+    }),
     ...(underRoof && { underRoof }),
     over: sharesOf(plan, next),
     under: sharesOf(plan, below),
     ...(room.level > 0 && { overNothing: (hanging < leastArea ? 0 : hanging) as Area }),
   };
-}
-
-/** Whether what is behind a stretch keeps the outside off: a heated room does, and for one that is not heated every room. */
-function isWarm({ behind }: Stretch, own: LayRoom): boolean {
-  return isCold(own) || (behind !== undefined && !isCold(behind.room));
 }
 
 function isCold({ record }: LayRoom): boolean {
@@ -86,9 +80,10 @@ function isCold({ record }: LayRoom): boolean {
 
 /** What of a room's walls stands in the open, by wall: what siding goes on. */
 export function inTheOpen(room: LayRoom, pairs: readonly Pair[], rooms: readonly LayRoom[]): readonly Surface[] {
+  const slugs = new Set(rooms.map(({ slug }) => slug));
   return room.sides
     .filter((side) => side.wall.openTo === undefined)
-    .flatMap((side) => outsideOf(room, side, behindSide(room, side, pairs, rooms)) ?? []);
+    .flatMap((side) => outsideOf(room, side, behindSide(room, side, pairs, rooms), (slug) => slugs.has(slug)) ?? []);
 }
 
 function stretchOf({ from, to, behind }: Stretch): WallAround['stretches'][number] {

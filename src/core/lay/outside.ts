@@ -26,17 +26,26 @@ import type { LayRoom, Side } from './laid-room.js';
 const leastOutside = 2;
 
 /** What of a wall stands to the outside, or to no room above a lower neighbour: its shape less what each neighbour covers, from the neighbour's
- *  floor to its ceiling, and on to the floor above where a room stands there too. Undefined where that is nothing. */
-export function outsideOf(room: LayRoom, side: Side, behind: readonly Stretch[]): Surface | undefined {
+ *  floor to its ceiling, and on to the floor above where a room stands there too, and less what is open to a room that `keepsOff` the outside.
+ *  Undefined where that is nothing. */
+export function outsideOf(
+  room: LayRoom,
+  side: Side,
+  behind: readonly Stretch[],
+  keepsOff: (slug: string) => boolean,
+): Surface | undefined {
   const { wall } = side;
   const covers = levelsBehind(behind).flatMap((level) => {
     const own = behind.filter((stretch) => stretch.behind?.room.level === level);
     return alongSide(side, level, own).flatMap((stretch) => coverOf(stretch, room) ?? []);
   });
-  if (covers.length === 0) return surfaceOnly(wall);
-  const patches = covers
-    .map((cover) => rectangle(cover, topOf(cover, covers)))
-    .reduce<readonly Patch[]>(subtract, [shapeOf(wall)]);
+  // What is open to a room is no outside, also where no wall of that room stands behind it.
+  const open = room.measure.openings.filter((opening) => opening.wall === wall.id && keepsOff(opening.to));
+  if (covers.length === 0 && open.length === 0) return surfaceOnly(wall);
+  const patches = [
+    ...covers.map((cover) => rectangle(cover, topOf(cover, covers))),
+    ...open.map(openingRectangle),
+  ].reduce<readonly Patch[]>(subtract, [shapeOf(wall)]);
   if (areaOf(patches) < leastOutside) return undefined;
   return within(wall, patches, room.measure);
 }
@@ -70,6 +79,11 @@ function coverOf({ from, to, behind }: Stretch, room: LayRoom): Cover | undefine
 function topOf(cover: Cover, covers: readonly Cover[]): number {
   const above = covers.filter(({ from, to, floor }) => floor > cover.floor && from < cover.to && to > cover.from);
   return Math.max(cover.top, ...above.map(({ floor }) => floor));
+}
+
+function openingRectangle({ at, width, sill, height }: OpeningMeasure): Patch {
+  const [from, floor] = [feet(at), feet(sill)];
+  return rectangle({ from, to: from + feet(width), floor, top: floor }, floor + feet(height));
 }
 
 function rectangle({ from, to, floor }: Cover, top: number): Patch {

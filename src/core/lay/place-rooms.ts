@@ -5,7 +5,7 @@ import { LeastSquares, type Equation } from './least-squares.js';
 import type { Pair } from './pair.js';
 
 /** What each unknown may stand off by itself in feet, so that rooms that only few equations hold stay where they were. */
-const loose = 1000;
+const loose = 1e5;
 const fixed = 1e-4;
 
 /** Two equations of a joint, or one of a pair of walls. */
