@@ -21,20 +21,20 @@ const head = (name: string, number: string, use: string, size: string): string =
 interface Tapes {
   readonly bath?: string;
   readonly seen?: string;
-  readonly living?: string;
+  readonly ceiling?: string;
 }
 
 /** Its other records are the small house's, of which an allowance is not used here. */
 const laying = (problems: LoadedHouse['problems']) => problems.filter(({ code }) => code !== 'allowance-unused');
 
-function house({ bath = `10'-0" x 8'-0"`, seen = `4'-6"`, living = '' }: Tapes = {}): LoadedHouse {
+function house({ bath = `10'-0" x 8'-0"`, seen = `4'-6"`, ceiling = `flat 8'-0"` }: Tapes = {}): LoadedHouse {
   return measureFiles(
     smallFiles({})
       .filter(({ path }) => !path.startsWith('content/rooms/'))
       .concat([
         {
           path: 'content/rooms/living.md',
-          text: `${head('Living', '101', 'living', `16'-0" x 14'-0"`)}${living}ceiling: flat 9'-0"
+          text: `${head('Living', '101', 'living', `16'-0" x 14'-0"`)}ceiling: flat 9'-0"
 openings:
   - { mark: D1, kind: door, wall: east, at: 5'-0", width: 3'-0", height: 7'-0", to: bed, swing: bed, hinge: left }
   - { mark: W1, kind: window, wall: south, at: 6'-0", width: 4'-0", height: 5'-0", sill: 2'-0", to: outside }
@@ -50,7 +50,7 @@ openings:
         },
         {
           path: 'content/rooms/bath.md',
-          text: `${head('Bath', '103', 'bath', bath)}ceiling: flat 8'-0"
+          text: `${head('Bath', '103', 'bath', bath)}ceiling: ${ceiling}
 openings:
   - { mark: D2, recorded-in: bed, wall: north, at: ${seen} }
 ---\n`,
@@ -106,6 +106,23 @@ describe('three rooms', () => {
       // Living 16' × 9' less a window of 20 sq ft, bath 10' × 8', and of the bed's wall 10' × 1' above the bath's ceiling.
       ['south', 26, 16 * 9 + 10 * 8 + 10, 20, 16 * 9 + 10 * 8 + 10 - 20],
       ['west', 22, 14 * 9 + 8 * 8, 0, 14 * 9 + 8 * 8],
+    ]);
+  });
+
+  test('have these edges of the roof', () => {
+    // A gable over the bath, 10' wide and 8' long: its slopes rise 2'-6" over 5', and its level edges are the walls' own.
+    const [level] =
+      house({ ceiling: `{ form: gable, ridge: north-south, plate: 8'-0", pitch: 6/12 }` }).house?.laid.groups[0]
+        ?.levels ?? [];
+    const roof = level?.faces.map((face) => [
+      face.looks,
+      ...[face.roof.eaves, face.roof.rakes, face.roof.unknown].map((length) => Math.round(feet(length) * 100) / 100),
+    ]);
+    expect(roof).toEqual([
+      ['north', 0, 0, 26],
+      ['east', 8, 0, 14],
+      ['south', 0, 2 * 5.59, 16],
+      ['west', 8, 0, 14],
     ]);
   });
 

@@ -6,7 +6,8 @@ import { facingPairs, reach } from './pair.js';
 import { jointsOf } from './joint.js';
 import { layRoomsOf } from './laid-room.js';
 import { layRooms, type Laying } from './lay-rooms.js';
-import { levelOf, type Surroundings } from './level.js';
+import type { Surroundings } from './faces.js';
+import { levelOf } from './level.js';
 import { overlapsOf } from './overlap.js';
 import { placedOf, type Placed } from './placed.js';
 import { layingProblems } from './problems.js';
@@ -87,9 +88,10 @@ function groupOf(
   wall: number,
 ): LaidGroup {
   const on = (level: number): readonly Placed[] => group.filter(({ room }) => room.level === level);
+  const nextTo = (index: number) => ({ below: on(index - 1), above: group.filter(({ room }) => room.level > index) });
   return {
     levels: house.levels.flatMap(({ id }, index) =>
-      on(index).length === 0 ? [] : [levelOf(id, on(index), on(index - 1), surroundings, wall)],
+      on(index).length === 0 ? [] : [levelOf(id, on(index), nextTo(index), surroundings, wall)],
     ),
   };
 }

@@ -3,7 +3,6 @@ import {
   closed,
   grown,
   lengthOf,
-  nearestHeading,
   perimeter,
   pointOf,
   regionOf,
@@ -11,24 +10,19 @@ import {
   unite,
   type Patch,
 } from '../../base/geometry/index.js';
-import { compass, feet, type Area, type Length } from '../../base/units/index.js';
-import type { LaidLevel, OutsideFace, RoomAround, Surface } from '../model/index.js';
+import type { Area } from '../../base/units/index.js';
+import type { LaidLevel } from '../model/index.js';
+import { facesOf, type Surroundings } from './faces.js';
 import { wellsOf, type Placed } from './placed.js';
 
 /** Gaps between walls that are narrower than this, in feet, are closed: what stands between two rooms' finishes and is no room. */
 const gap = 26 / 12;
 
-/** What lies around a room, and what of its walls stands in the open. */
-export interface Surroundings {
-  readonly around: RoomAround;
-  readonly open: readonly Surface[];
-}
-
 /** One level of rooms that hang together: outlines, areas, faces. `wall` is what an outside wall measures across, in feet. */
 export function levelOf(
   level: string,
   placed: readonly Placed[],
-  below: readonly Placed[],
+  { below, above }: { readonly below: readonly Placed[]; readonly above: readonly Placed[] },
   surroundings: ReadonlyMap<string, Surroundings>,
   wall: number,
 ): LaidLevel {
@@ -49,7 +43,7 @@ export function levelOf(
     net: areaOf(rooms) as Area,
     gross: outside as Area,
     perimeter: lengthOf(outline.reduce((sum, patch) => sum + perimeter(patch.outline), 0)),
-    faces: facesOf(placed, surroundings),
+    faces: facesOf(placed, surroundings, above),
   };
 }
 
@@ -57,38 +51,4 @@ export function levelOf(
 function outlineOf(patches: readonly Patch[], wall: number): readonly Patch[] {
   const inner = closed(unite(patches), gap / 2);
   return grown(inner, wall);
-}
-
-function facesOf(placed: readonly Placed[], surroundings: ReadonlyMap<string, Surroundings>): readonly OutsideFace[] {
-  const found = new Map<OutsideFace['looks'], { run: number; gross: number; openings: number; height: number }>();
-  for (const { room } of placed) {
-    const own = surroundings.get(room.slug);
-    for (const surface of own?.open ?? []) {
-      const side = room.sides.find(({ wall }) => wall.id === surface.id);
-      if (!side) continue;
-      const looks = nearestHeading(side.out);
-      const stretches = own?.around.walls.find(({ wall }) => wall === surface.id)?.stretches ?? [];
-      const face = found.get(looks) ?? { run: 0, gross: 0, openings: 0, height: 0 };
-      face.run += stretches.reduce((sum, { from, to, behind }) => (behind ? sum : sum + feet(to) - feet(from)), 0);
-      face.gross += surface.gross;
-      face.openings += surface.deductions.reduce((sum, { kind, area }) => (kind === 'opening' ? sum + area : sum), 0);
-      face.height = Math.max(face.height, ...side.wall.top.map(({ height }) => feet(height)));
-      found.set(looks, face);
-    }
-  }
-  return compass.flatMap((looks): readonly OutsideFace[] => {
-    const face = found.get(looks);
-    if (!face) return [];
-    const { run, gross, openings, height } = face;
-    return [
-      {
-        looks,
-        run: lengthOf(run),
-        gross: gross as Area,
-        openings: openings as Area,
-        net: (gross - openings) as Area,
-        height: lengthOf(height) as Length,
-      },
-    ];
-  });
 }

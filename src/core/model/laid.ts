@@ -43,4 +43,7 @@ export interface OutsideFace {
   readonly net: Area;
   /** Greatest height of wall. */
   readonly height: Length;
+  /** Edges of the roof along it, at the walls' inside faces, as far as the ceilings show: level ones from which a ceiling rises, sloping ones by
+   *  their true length, and walls under a flat ceiling, of which nothing is known. What overhangs is not recorded. */
+  readonly roof: { readonly eaves: Length; readonly rakes: Length; readonly unknown: Length };
 }
