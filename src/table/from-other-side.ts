@@ -1,6 +1,6 @@
 import type { BookRoom, LookUp } from '../core/book/index.js';
 import { carries } from '../core/fact/index.js';
-import { besideWall, wallsTowards } from '../core/takeoff/index.js';
+import { besideWall, wallsAgainst } from '../core/takeoff/index.js';
 import { joinWords } from '../base/units/index.js';
 
 /** Walls of a room that are insulated for sound from the room on their other side, each with that side and what is in it. */
@@ -17,7 +17,7 @@ export function fromOtherSide({ slug, measure }: BookRoom, look: LookUp): readon
     besideWall(wall, measure).flatMap((other) => {
       const there = look.room(other);
       if (!there || there.slug === slug) return [];
-      const facing = new Set(wallsTowards(there.measure, slug).map(({ id }) => id));
+      const facing = new Set(wallsAgainst(wall, measure, there.measure));
       return look.selectionsOf(there).flatMap(({ category, counted, places }) => {
         const option = look.option(category, counted);
         const isSound = carries(look.category(category), 'sound-insulation', 'stc');

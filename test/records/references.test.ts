@@ -26,7 +26,7 @@ describe('what one record says about another', () => {
     [
       'at: ceiling',
       'at: cieling',
-      `rooms/study.md:15:9 place-unknown Study has no place 'cieling' | did you mean 'ceiling'? Places here: north, east, south, west, D01, W01, bench, ceiling, floor, walls, inside-walls, base, …`,
+      `rooms/study.md:15:9 place-unknown Study has no place 'cieling' | did you mean 'ceiling'? Places here: north, east, south, west, D01, W01, bench, ceiling, floor, walls, inside-walls, outside-walls, …`,
     ],
     ['at: ceiling', 'at: bench/front'],
     [

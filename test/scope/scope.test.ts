@@ -193,9 +193,15 @@ describe('slots', () => {
     expect(scopeOf(slots('  - { at: walls, needs: board }\n'), board, none).findings).toEqual([]);
   });
 
-  test('outside walls are those with an opening to outside', () => {
+  test('outside walls are all of the only room, and of a room that is not laid out those with an opening to outside', () => {
     const scope = scopeOf(slots('  - { at: outside-walls, needs: board }\n'), board, bare);
-    expect(scope.findings).toMatchObject([{ place: 'north', placeText: 'North wall' }]);
+    expect(scope.findings).toMatchObject([{ place: 'north', placeText: 'Walls' }]);
+    const shed = `---\nname: Shed\nnumber: "102"\nlevel: main\nuse: utility\nsize: 5'-0" x 5'-0"\nceiling: flat 8'-0"\n---\n`;
+    const apart = scopeOf(slots('  - { at: outside-walls, needs: board }\n'), board, bare, {
+      'content/rooms/shed.md': shed,
+    });
+    expect(apart.findings).toMatchObject([{ place: 'north', placeText: 'North wall' }]);
+    expect(apart.findings[0]?.what).toBe('Board for north wall was never chosen.');
   });
 });
 

@@ -114,6 +114,7 @@ export const codesByPage = {
     'wall-odd',
     'walls-out-of-line',
     'tape-suspect',
+    'beside-elsewhere',
     'room-apart',
   ],
   ceilings: [

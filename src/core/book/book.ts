@@ -38,7 +38,7 @@ import type {
   Reckoning,
 } from '../price/index.js';
 import type { Scope } from '../scope/index.js';
-import type { SupplyOrder, Takeoff } from '../takeoff/index.js';
+import type { PlacePart, SupplyOrder, Takeoff } from '../takeoff/index.js';
 import type { BookHouseAlternative } from './book-alternative.js';
 import type { Schedules } from './schedule/schedule.js';
 import type { Cents, Decimal, IsoDate, Locale } from '../../base/units/index.js';
@@ -151,6 +151,13 @@ export interface SignedState {
 
 export type SelectionState = 'open' | 'chosen' | 'none' | 'ordered' | 'installed';
 
+/** A place that a selection covers, or a part of it. */
+export interface SelectionPlace {
+  readonly id: string;
+  readonly name: string;
+  readonly part?: PlacePart;
+}
+
 export interface BookSelection {
   /** `<room>/<category>/<first place>`: unique in the house. */
   readonly id: string;
@@ -158,7 +165,7 @@ export interface BookSelection {
   readonly category: string;
   readonly trade: string;
   /** Places it covers, resolved: `walls` has become each wall. */
-  readonly places: readonly { readonly id: string; readonly name: string }[];
+  readonly places: readonly SelectionPlace[];
   /** Places as people say them: 'Ceiling', 'North and east walls', 'Doors D01, D02'. */
   readonly placeText: string;
   readonly standard?: string;

@@ -8,7 +8,16 @@ import {
   type Selection,
 } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
-import { conventionOf, exceptProblems, resolvePlaces, takeOff, type Place, type Takeoff } from '../takeoff/index.js';
+import {
+  conventionOf,
+  exceptProblems,
+  laidWords,
+  resolvePlaces,
+  takeOff,
+  type Place,
+  type Takeoff,
+} from '../takeoff/index.js';
+import { laidTwiceProblems } from './laid-twice.js';
 import { countsByNeighbours, neighboursOf, type Neighbours } from './neighbours.js';
 
 /** A selection with its places found and every option taken off, before it is priced. */
@@ -40,6 +49,7 @@ export function draftSelections(
   const drafts = records.rooms.flatMap((room) => {
     const measure = measures.get(room.slug);
     if (!measure) return [];
+    problems.push(...laidTwiceProblems(room, measure));
     const drafted = room.selections.flatMap((selection) => {
       const category = categories.get(selection.category);
       if (!category) return [];
@@ -156,7 +166,7 @@ function placeWords(measure: RoomMeasure): string[] {
     'floor',
     ...(measure.risers ? ['risers', ...measure.risers.map((riser) => riser.id)] : []),
     'walls',
-    'inside-walls',
+    ...laidWords,
     'base',
     'openings',
     ...measure.walls.map((wall) => wall.id),

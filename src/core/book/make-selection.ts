@@ -1,5 +1,5 @@
 import { noCost, type HousePrice, type Item, type ReasonedFigure } from '../price/index.js';
-import { layPlaces, selectionText, type LayOut, type Takeoff } from '../takeoff/index.js';
+import { layPlaces, partOf, selectionText, type LayOut, type Takeoff } from '../takeoff/index.js';
 import type { BookSelection, ChangedOrder, SelectionState } from './book.js';
 import { countSelection, type Counted } from './count-selection.js';
 import type { FactStep, InsteadOf, Issue } from '../model/index.js';
@@ -35,7 +35,10 @@ export function makeSelection(
     room: room.slug,
     category: category.slug,
     trade: category.trade,
-    places: places.map((place) => ({ id: place.id, name: place.name })),
+    places: places.map((place) => {
+      const part = partOf(place);
+      return { id: place.id, name: place.name, ...(part && { part }) };
+    }),
     placeText: selectionText(selection, places, draft.measure),
     ...(selection.standard !== undefined && { standard: selection.standard }),
     ...(selection.allowance !== undefined && { allowance: selection.allowance }),

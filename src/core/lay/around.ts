@@ -23,20 +23,26 @@ import {
 } from '../model/index.js';
 import { alongSide, behindSide, type Stretch } from './behind.js';
 import { nearRise, patchAt, type Placed } from './placed.js';
-import { outsideOf } from './outside.js';
+import { partsOf } from './outside.js';
 import type { LayRoom } from './laid-room.js';
 import type { Pair } from './pair.js';
 
 /** Less than this of a ceiling or a floor, in square feet, is what walls stand on. */
 const leastArea = 2;
 
-/** What lies around a room among those that it hangs together with. `wall` is what an outside wall measures across, in feet. */
+interface Surroundings {
+  readonly pairs: readonly Pair[];
+  readonly rooms: readonly LayRoom[];
+  readonly wall: number;
+  readonly isUnsure: boolean;
+}
+
+/** What lies around a room among those that it hangs together with. `wall` is what an outside wall measures across, in feet; `isUnsure`,
+ *  whether more of the house may lie around it. */
 export function aroundOf(
   own: Placed,
   group: readonly Placed[],
-  pairs: readonly Pair[],
-  rooms: readonly LayRoom[],
-  wall: number,
+  { pairs, rooms, wall, isUnsure }: Surroundings,
 ): RoomAround {
   const { room, plan } = own;
   // A heated room keeps the outside off; for one that is not heated every room does.
@@ -44,7 +50,11 @@ export function aroundOf(
   const keepsOff = (slug: string): boolean => off.has(slug);
   const standing = room.sides
     .filter((side) => side.wall.openTo === undefined)
-    .map((side) => ({ side, behind: behindSide(room, side, pairs, rooms) }));
+    .map((side) => {
+      const behind = behindSide(room, side, pairs, rooms);
+      const warm = behind.filter((one) => one.behind && keepsOff(one.behind.room.slug));
+      return { side, behind, parts: partsOf(room, side, warm, keepsOff) };
+    });
   const above = group.filter((other) => other.room.level > room.level);
   const next = group.filter((other) => other.room.level === room.level + 1);
   const below = group.filter((other) => other.room.level === room.level - 1);
@@ -55,18 +65,18 @@ export function aroundOf(
       ? 0
       : areaOf(grown(unite(carrying.map((other) => other.plan)), wall).reduce<readonly Patch[]>(subtract, [plan]));
   return {
-    walls: standing.map(({ side, behind }): WallAround => ({
-      wall: side.wall.id,
-      stretches: alongSide(
-        side,
-        room.level,
-        behind.filter((one) => one.behind?.room.level === room.level),
-      ).map(stretchOf),
-    })),
-    outside: standing.flatMap(({ side, behind }) => {
-      const warm = behind.filter((one) => one.behind && keepsOff(one.behind.room.slug));
-      return outsideOf(room, side, warm, keepsOff) ?? [];
+    ...(isUnsure && { unsure: true }),
+    walls: standing.map(({ side, behind }): WallAround => {
+      const isOwn = ({ behind: one }: Stretch): boolean => one?.room.level === room.level;
+      const others = behind.filter((one) => !isOwn(one));
+      return {
+        wall: side.wall.id,
+        stretches: alongSide(side, room.level, behind.filter(isOwn)).map(stretchOf),
+        ...(others.length > 0 && { otherLevels: others.map(stretchOf) }),
+      };
     }),
+    outside: standing.flatMap(({ parts }) => parts.outside ?? []),
+    inside: standing.flatMap(({ parts: { outside, inside } }) => (outside && inside ? [inside] : [])),
     ...(underRoof && { underRoof }),
     over: sharesOf(plan, next),
     under: sharesOf(plan, below),
@@ -83,7 +93,9 @@ export function inTheOpen(room: LayRoom, pairs: readonly Pair[], rooms: readonly
   const slugs = new Set(rooms.map(({ slug }) => slug));
   return room.sides
     .filter((side) => side.wall.openTo === undefined)
-    .flatMap((side) => outsideOf(room, side, behindSide(room, side, pairs, rooms), (slug) => slugs.has(slug)) ?? []);
+    .flatMap(
+      (side) => partsOf(room, side, behindSide(room, side, pairs, rooms), (slug) => slugs.has(slug)).outside ?? [],
+    );
 }
 
 function stretchOf({ from, to, behind }: Stretch): WallAround['stretches'][number] {

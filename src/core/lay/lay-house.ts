@@ -2,9 +2,10 @@ import { inLocale } from '../../base/units/index.js';
 import type { Problem } from '../../base/problem/index.js';
 import type { LaidGroup, LaidHouse, Records, RoomAround, RoomMeasure } from '../model/index.js';
 import { aroundOf, inTheOpen } from './around.js';
+import { besideProblems } from './beside.js';
 import { facingPairs, reach } from './pair.js';
 import { jointsOf } from './joint.js';
-import { layRoomsOf } from './laid-room.js';
+import { layRoomsOf, type LayRoom } from './laid-room.js';
 import { layRooms, type Laying } from './lay-rooms.js';
 import type { Surroundings } from './faces.js';
 import { levelOf } from './level.js';
@@ -48,9 +49,12 @@ function lay(records: Records, measures: ReadonlyMap<string, RoomMeasure>, withA
   const { joints, misfits } = jointsOf(rooms);
   const laying = layRooms(rooms, joints);
   const groups = laying.groups.map((group) => placedOf(laying, group));
-  const problems = layingProblems(laying, misfits, groups.flatMap(overlapsOf));
   const { outside } = thicknessOf(undefined, records.house);
   const surroundings = surroundingsOf(laying, groups, outside);
+  const problems = [
+    ...layingProblems(laying, misfits, groups.flatMap(overlapsOf)),
+    ...groups.flatMap((group) => besideProblems(group, surroundings)),
+  ];
   return {
     laid: { groups: groups.map((group) => groupOf(group, surroundings, records, outside)) },
     measures: new Map(
@@ -71,14 +75,31 @@ function surroundingsOf(
   const groupOf = new Map(groups.flatMap((group, index) => group.map(({ room }) => [room.index, index])));
   const together = (a: number, b: number): boolean => groupOf.get(a) === groupOf.get(b);
   const pairs = facingPairs(rooms, at, { tolerance: reach.before - reach.behind, together });
+  const levels = new Set(rooms.map(({ level }) => level));
   return new Map(
-    groups.flatMap((group) =>
-      group.map((one) => [
-        one.room.slug,
-        { around: aroundOf(one, group, pairs, rooms, wall), open: inTheOpen(one.room, pairs, rooms) },
-      ]),
-    ),
+    groups.flatMap((group) => {
+      const own = new Set(group.map(({ room }) => room.slug));
+      const isWhole = isKnown(group, rooms.length, levels.size);
+      return group.map((one) => {
+        const isUnsure = !isWhole || besideOf(one.room).some((slug) => !own.has(slug));
+        const around = aroundOf(one, group, { pairs, rooms, wall, isUnsure });
+        return [one.room.slug, { around, open: inTheOpen(one.room, pairs, rooms) }];
+      });
+    }),
   );
+}
+
+/** What lies around its rooms is known of a group that reaches every level, each at a height that is known: what stands on another level by
+ *  itself may lie over or under any of them. A room that is joined to no other knows nothing of the house. */
+function isKnown(group: readonly Placed[], rooms: number, levels: number): boolean {
+  if (group.length === 1) return rooms === 1;
+  const reached = new Set(group.map(({ room }) => room.level));
+  return reached.size === levels && (levels === 1 || group.every(({ room }) => room.floor !== undefined));
+}
+
+/** Rooms that its record says are beside it, wherever they stand. */
+function besideOf({ measure }: LayRoom): readonly string[] {
+  return measure.walls.flatMap(({ beside = [] }) => beside);
 }
 
 function groupOf(

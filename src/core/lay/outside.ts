@@ -1,53 +1,55 @@
-import {
-  areaOf,
-  intersect,
-  patchContains,
-  patchFrom,
-  regionOf,
-  ringInFeet,
-  subtract,
-  type Patch,
-} from '../../base/geometry/index.js';
-import { feet, type Area } from '../../base/units/index.js';
-import {
-  surfaceOnly,
-  wallFoot,
-  type Deduction,
-  type OpeningMeasure,
-  type Region,
-  type RoomMeasure,
-  type Surface,
-  type WallMeasure,
-} from '../model/index.js';
+import { areaOf, intersect, patchFrom, subtract, type Patch } from '../../base/geometry/index.js';
+import { feet } from '../../base/units/index.js';
+import { wallShape, wallWithin } from '../measure/index.js';
+import { surfaceOnly, type OpeningMeasure, type Surface, type WallMeasure } from '../model/index.js';
 import { alongSide, type Stretch } from './behind.js';
 import type { LayRoom, Side } from './laid-room.js';
 
 /** Less than this of a wall, in square feet, is where walls cross. */
-const leastOutside = 2;
+const leastPart = 2;
+
+/** A wall in its two parts; one of them is absent where the other is all of it. */
+export interface WallParts {
+  readonly outside?: Surface;
+  readonly inside?: Surface;
+}
 
 /** What of a wall stands to the outside, or to no room above a lower neighbour: its shape less what each neighbour covers, from the neighbour's
- *  floor to its ceiling, and on to the floor above where a room stands there too, and less what is open to a room that `keepsOff` the outside.
- *  Undefined where that is nothing. */
-export function outsideOf(
+ *  floor to its ceiling, and on to the floor above where a room stands there too. What is open to a room, or to the outside, is of that side. */
+export function partsOf(
   room: LayRoom,
   side: Side,
   behind: readonly Stretch[],
   keepsOff: (slug: string) => boolean,
-): Surface | undefined {
+): WallParts {
   const { wall } = side;
-  const covers = levelsBehind(behind).flatMap((level) => {
+  const leadsOut = ({ to }: OpeningMeasure): boolean => !keepsOff(to);
+  const openings = room.measure.openings.filter((opening) => opening.wall === wall.id);
+  const neighbours = levelsBehind(behind).flatMap((level) => {
     const own = behind.filter((stretch) => stretch.behind?.room.level === level);
     return alongSide(side, level, own).flatMap((stretch) => coverOf(stretch, room) ?? []);
   });
-  // What is open to a room is no outside, also where no wall of that room stands behind it.
-  const open = room.measure.openings.filter((opening) => opening.wall === wall.id && keepsOff(opening.to));
-  if (covers.length === 0 && open.length === 0) return surfaceOnly(wall);
-  const patches = [
-    ...covers.map((cover) => rectangle(cover, topOf(cover, covers))),
-    ...open.map(openingRectangle),
-  ].reduce<readonly Patch[]>(subtract, [shapeOf(wall)]);
-  if (areaOf(patches) < leastOutside) return undefined;
-  return within(wall, patches, room.measure);
+  if (wall.arc && isInsideArc(wall, openings, leadsOut)) return { inside: surfaceOnly(wall) };
+  const [toOutside, toRooms] = [openings.filter(leadsOut), openings.filter((opening) => !leadsOut(opening))];
+  const covers = [...neighbours, ...toRooms.map(coverOfOpening)];
+  if (covers.length === 0) return { outside: surfaceOnly(wall) };
+  const shape = wallShape(wall);
+  const free = [...covers, ...bridgesOf(covers)].map(rectangle).reduce<readonly Patch[]>(subtract, [shape]);
+  const windows = toOutside.flatMap((opening) => intersect([shape], rectangle(coverOfOpening(opening))));
+  const out = [...free, ...free.reduce<readonly Patch[]>(subtract, windows)];
+  const left = out.reduce<readonly Patch[]>(subtract, [shape]);
+  if (areaOf(out) < leastPart) return { inside: surfaceOnly(wall) };
+  if (areaOf(left) < leastPart) return { outside: surfaceOnly(wall) };
+  return { outside: wallWithin(wall, out, toOutside), inside: wallWithin(wall, left, toRooms) };
+}
+
+/** What stands behind an arc is not laid out: a room does where the wall's record or an opening in it says so. */
+function isInsideArc(
+  { beside = [] }: WallMeasure,
+  openings: readonly OpeningMeasure[],
+  leadsOut: (opening: OpeningMeasure) => boolean,
+): boolean {
+  return beside.length + openings.length > 0 && !openings.some(leadsOut);
 }
 
 function levelsBehind(behind: readonly Stretch[]): readonly number[] {
@@ -75,55 +77,25 @@ function coverOf({ from, to, behind }: Stretch, room: LayRoom): Cover | undefine
   return { from, to, floor, top: floor + highest };
 }
 
-/** The floor above a neighbour, where a room stands over it, is inside the house. */
-function topOf(cover: Cover, covers: readonly Cover[]): number {
-  const above = covers.filter(({ from, to, floor }) => floor > cover.floor && from < cover.to && to > cover.from);
-  return Math.max(cover.top, ...above.map(({ floor }) => floor));
+function coverOfOpening({ at, width, sill, height }: OpeningMeasure): Cover {
+  return { from: feet(at), to: feet(at) + feet(width), floor: feet(sill), top: feet(sill) + feet(height) };
 }
 
-function openingRectangle({ at, width, sill, height }: OpeningMeasure): Patch {
-  const [from, floor] = [feet(at), feet(sill)];
-  return rectangle({ from, to: from + feet(width), floor, top: floor }, floor + feet(height));
+/** Between a neighbour's ceiling and the floor of what stands over it is the inside of the house. */
+function bridgesOf(covers: readonly Cover[]): readonly Cover[] {
+  return covers.flatMap((cover) =>
+    covers.flatMap((above): readonly Cover[] => {
+      const [from, to] = [Math.max(cover.from, above.from), Math.min(cover.to, above.to)];
+      return above.floor > cover.top && to > from ? [{ from, to, floor: cover.top, top: above.floor }] : [];
+    }),
+  );
 }
 
-function rectangle({ from, to, floor }: Cover, top: number): Patch {
+function rectangle({ from, to, floor, top }: Cover): Patch {
   return patchFrom([
     { x: from, y: floor },
     { x: to, y: floor },
     { x: to, y: top },
     { x: from, y: top },
   ]);
-}
-
-function shapeOf(wall: WallMeasure): Patch {
-  const line = (points: WallMeasure['top']) => points.map(({ along, height }) => ({ x: feet(along), y: feet(height) }));
-  return patchFrom([...line(wallFoot(wall)), ...line(wall.top).toReversed()]);
-}
-
-function opensThere({ to, at, width, sill, height }: OpeningMeasure, patches: readonly Patch[]): boolean {
-  if (to === 'outside') return true;
-  const middle = { x: feet(at) + feet(width) / 2, y: feet(sill) + feet(height) / 2 };
-  return patches.some((patch) => patchContains(patch, middle));
-}
-
-/** A wall's surface, as much of it as lies within some shapes in its plane. */
-function within(wall: WallMeasure, patches: readonly Patch[], { openings }: RoomMeasure): Surface {
-  const clip = (region: Region): readonly Patch[] => patches.flatMap((patch) => intersect([patchOf(region)], patch));
-  const deductions = wall.deductions.flatMap((deduction): readonly Deduction[] => {
-    const opening = openings.find(({ mark, wall: of }) => mark === deduction.of && of === wall.id);
-    if (deduction.kind === 'opening') return opening && opensThere(opening, patches) ? [deduction] : [];
-    const { hidden } = deduction;
-    if (!hidden) return [];
-    const pieces = hidden.pieces.flatMap(({ region }) => clip(region).map((patch) => ({ region: regionOf(patch) })));
-    const area = areaOf(pieces.map(({ region }) => patchOf(region)));
-    return area > 0 ? [{ ...deduction, area: area as Area, hidden: { by: hidden.by, pieces } }] : [];
-  });
-  const gross = areaOf(patches);
-  const net = deductions.reduce((sum, { area }) => sum - area, gross);
-  const regions = wall.regions.flatMap(clip).map(regionOf);
-  return { id: wall.id, name: wall.name, gross: gross as Area, deductions, net: Math.max(0, net) as Area, regions };
-}
-
-function patchOf({ outline, holes }: Region): Patch {
-  return patchFrom(ringInFeet(outline), holes.map(ringInFeet));
 }

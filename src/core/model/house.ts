@@ -116,8 +116,10 @@ export const slotPlaces = [
   'ceiling',
   /** A ceiling with a slope: it lies under a roof. */
   'sloped-ceiling',
+  /** What of a ceiling lies under the roof. */
+  'roof-ceiling',
   'walls',
-  /** Walls with an opening to outside. */
+  /** What of walls stands outside. */
   'outside-walls',
   'base',
   'doors',

@@ -42,12 +42,17 @@ export interface RoomMeasure {
 
 /** What lies around a room as the house is laid out: behind its walls, over its ceiling, under its floor. */
 export interface RoomAround {
+  /** More may lie around it than is told here: rooms that nothing joins it to, or floors of which no height is recorded. Absent where all of it
+   *  is known. */
+  readonly unsure?: true;
   /** By wall, in the room's order, from its left end; together they are all of it. Not of sides that are open. */
   readonly walls: readonly WallAround[];
   /** What of each wall stands to the outside, to a room that is not heated, or to what is no room above its neighbours: the wall's own id and name,
    *  with what of its openings and hidden places lies there. Walls with none of it are not here. Of a room that is not heated itself, what
    *  stands in the open. */
   readonly outside: readonly Surface[];
+  /** What is left of the walls that stand outside in part: with `outside` it is all of the wall. */
+  readonly inside: readonly Surface[];
   /** What of the ceiling lies under no other room. Absent where that is nothing. */
   readonly underRoof?: Surface;
   /** Rooms of the next level over it, and of the level under it, with the area that they share in plan. */
@@ -60,6 +65,8 @@ export interface RoomAround {
 export interface WallAround {
   readonly wall: string;
   readonly stretches: readonly WallStretch[];
+  /** Stretches with a room of another level behind them, where one of the two is tall enough. Absent where there are none. */
+  readonly otherLevels?: readonly WallStretch[];
 }
 
 /** A stretch of a wall and what is behind it: a room's wall, or the outside. */
@@ -77,6 +84,11 @@ export interface WallStretch {
 export interface RoomShare {
   readonly room: string;
   readonly area: Area;
+}
+
+/** What lies around a room, where the house is laid out and all of it is known: what else there is may be behind any of its walls. */
+export function knownAround({ around }: Pick<RoomMeasure, 'around'>): RoomAround | undefined {
+  return around?.unsure ? undefined : around;
 }
 
 /** A hole in the floor. */

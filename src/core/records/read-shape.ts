@@ -12,6 +12,8 @@ export const placeWords = [
   'floor',
   'walls',
   'inside-walls',
+  'outside-walls',
+  'roof-ceiling',
   'base',
   'openings',
   'doors',

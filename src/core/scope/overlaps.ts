@@ -1,3 +1,4 @@
+import { meet } from '../takeoff/index.js';
 import type { Names } from './names.js';
 import { inSentence, placeWords } from './place-words.js';
 import type { ScopeFinding } from './scope.js';
@@ -15,7 +16,7 @@ export function findOverlaps(spots: readonly Spot[], names: Names): readonly Sco
   const overlaps = new Map<string, Overlap>();
   for (const spot of spots) {
     for (const [first, second] of pairsOf(spot)) {
-      if (!claimOneLayer(first, second, names)) continue;
+      if (arePartsApart(first, second, spot.place.id) || !claimOneLayer(first, second, names)) continue;
       const key = `${first.id} ${second.id}`;
       const overlap = overlaps.get(key) ?? { first, second, spots: [] };
       overlap.spots.push(spot);
@@ -40,6 +41,12 @@ function pairsOf({ selected, behind, place }: Spot): readonly (readonly [Selecte
         standing.filter((second) => !isSameChoice(first, second)).map((second) => [first, second] as const),
       ),
   ];
+}
+
+/** Whether they take the two parts of one wall. */
+function arePartsApart(first: Selected, second: Selected, id: string): boolean {
+  const [one, other] = [first, second].map(({ places }) => places.find((place) => place.id === id));
+  return one !== undefined && other !== undefined && !meet(one, other);
 }
 
 function isSameChoice(a: Selected, b: Selected): boolean {

@@ -1,11 +1,15 @@
-import { capital } from '../../base/units/index.js';
-import type { Category, Records, Room, RoomMeasure, Slot } from '../model/index.js';
+import { capital, joinWords, printArea } from '../../base/units/index.js';
+import { knownAround, type Category, type Records, type Room, type RoomMeasure, type Slot } from '../model/index.js';
+import { findPlaces, meet, partOf, surfacesOf, type Place } from '../takeoff/index.js';
 import { isCalled, type Names } from './names.js';
 import { inSentence, placeWords } from './place-words.js';
 import type { ScopeFinding } from './scope.js';
 import type { Spot, Spots } from './spot.js';
 
-/** A slot in a room that must have it, with the places that it means there. */
+/** So many square feet of a wall must stand out above a lower neighbour before anything is asked for there. Common practice, no source. */
+const leastAbove = 10;
+
+/** A slot in a room that must have it, with the places that it means there: of walls that stand outside in part, with that part as the place. */
 export interface RoomSlot {
   readonly room: Room;
   readonly measure: RoomMeasure;
@@ -52,14 +56,31 @@ export function findNeverChosen(
         room: room.slug,
         place: first.place.id,
         placeText,
-        what: `${capital(names.words(slot.needs))} for ${inSentence(placeText)} was never chosen.`,
-        fix: `Add a selection at ${empty.map(({ place }) => place.id).join(', ')} in this room; chosen: none when there shall be none.`,
+        what: `${capital(names.words(slot.needs))} for ${inSentence(placeText)} was never chosen${howMuch(slot.at, empty, measure)}.`,
+        fix: `Add a selection at ${wordsAt(slot.at, empty, own)} in this room; chosen: none when there shall be none.`,
         trades: [...new Set(trades)],
         source: room.origin.file,
         line: room.origin.key(['selections']).line,
       },
     ];
   });
+}
+
+/** `: 41.6 sq ft of the south wall stand outside`, where the layout tells. */
+function howMuch(word: string, spots: readonly Spot[], measure: RoomMeasure): string {
+  const lies = word === 'outside-walls' ? 'stand outside' : word === 'roof-ceiling' ? 'lie under the roof' : undefined;
+  if (lies === undefined || !knownAround(measure)) return '';
+  const parts = spots.flatMap(({ place }) =>
+    (surfacesOf(place) ?? []).map(({ surface }) => `${printArea(surface.gross)} of the ${inSentence(surface.name)}`),
+  );
+  return `: ${joinWords(parts)} ${lies}`;
+}
+
+/** What to write under `at`: the places, or the slot's word where one of them is the part of a wall or ceiling, less what is decided. */
+function wordsAt(word: string, empty: readonly Spot[], all: readonly Spot[]): string {
+  if (empty.every(({ place }) => partOf(place) === undefined)) return empty.map(({ place }) => place.id).join(', ');
+  const decided = all.flatMap(({ place }) => (empty.some((one) => one.place === place) ? [] : [place.id]));
+  return decided.length === 0 ? word : `${word}, with except: [${decided.join(', ')}],`;
 }
 
 function slotsOf(slots: readonly Slot[], { use }: Room): readonly Slot[] {
@@ -76,7 +97,6 @@ function isDecided({ needs }: Slot, { selected }: Spot, names: Names): boolean {
  *  on it, else the feature. */
 function spotsAt(word: string, measure: RoomMeasure, own: ReadonlyMap<string, Spot>): readonly Spot[] {
   const all = [...own.values()];
-  const walls = all.filter(({ place }) => place.kind === 'wall');
   switch (word) {
     case 'floor':
     case 'ceiling':
@@ -87,11 +107,12 @@ function spotsAt(word: string, measure: RoomMeasure, own: ReadonlyMap<string, Sp
         ? all.filter(({ place }) => place.id === 'ceiling')
         : [];
     case 'walls':
-      return walls;
-    case 'outside-walls': {
-      const outside = new Set(measure.openings.filter(({ to }) => to === 'outside').map(({ wall }) => wall));
-      return walls.filter(({ place }) => outside.has(place.id));
-    }
+      return all.filter(({ place }) => place.kind === 'wall');
+    case 'outside-walls':
+    case 'roof-ceiling':
+      return (findPlaces(word, measure) ?? [])
+        .filter((place) => isEnough(place, measure))
+        .flatMap((place) => spotOf(place, own) ?? []);
     case 'doors':
       return openings(all, ({ kind }) => kind === 'door');
     case 'inside-doors':
@@ -103,6 +124,20 @@ function spotsAt(word: string, measure: RoomMeasure, own: ReadonlyMap<string, Sp
     default:
       return features(word, all);
   }
+}
+
+/** The end of a wall stands outside for all of its height; above a lower neighbour it does from some square feet on. */
+function isEnough(place: Place, measure: RoomMeasure): boolean {
+  if (place.kind !== 'wall' || !place.part) return true;
+  const stretches = knownAround(measure)?.walls.find(({ wall }) => wall === place.id)?.stretches ?? [];
+  return place.part.surface.gross >= leastAbove || stretches.some(({ behind }) => behind === undefined);
+}
+
+/** A place with what is selected for it, or for any part of it. */
+function spotOf(place: Place, own: ReadonlyMap<string, Spot>): Spot | undefined {
+  const spot = own.get(place.id);
+  const isThere = ({ places }: Spot['selected'][number]) => places.some((one) => meet(one, place));
+  return spot && { ...spot, place, selected: spot.selected.filter(isThere) };
 }
 
 function openings(all: readonly Spot[], is: (opening: RoomMeasure['openings'][number]) => boolean): readonly Spot[] {

@@ -37,4 +37,16 @@ export { exceptProblems } from './except.js';
 export { weightInPlace, type WeightInPlace } from './weight-in-place.js';
 export { placeText, selectionText } from './place-text.js';
 export { surfacesOf } from './convention/area.js';
-export { besideWall, findPlaces, isOn, wallsTowards, type Place } from './places.js';
+export {
+  besideWall,
+  findPlaces,
+  isLaidWord,
+  isOn,
+  laidWords,
+  meet,
+  partOf,
+  stretchesOf,
+  wallsAgainst,
+  type Place,
+  type PlacePart,
+} from './places.js';

@@ -44,6 +44,8 @@ export function layPlaces(
   const endTrim = factOf(option, 'pieces', 'end-trim');
   const { lay: pieces, orderBy = 'area' } = rule;
   if (pieces === undefined || face === undefined || stock === undefined) return undefined;
+  // Which slopes a part of the ceiling is of is not told with it: it is ordered by its area.
+  if (places.some((place) => place.kind === 'surface' && place.part)) return undefined;
   const planes = places.flatMap((place) => planesOf(place, { lay: pieces, measure, courses, rule }));
   if (planes.length === 0) return undefined;
   const layout = lay({
@@ -79,7 +81,10 @@ function planesOf(place: Place, laying: Laying): readonly Plane[] {
   return (surfacesOf(place) ?? []).flatMap(({ id, name, surface }): Plane[] => {
     const regions = coveredRegions(surface.regions, surface.deductions, rule);
     if (regions.length === 0) return [];
-    const direction = id === 'floor' ? flatDirection(regions, courses) : wallDirection(lay, topOf(surface), courses);
+    const direction =
+      id === 'floor'
+        ? flatDirection(regions, courses)
+        : wallDirection(lay, topOf(place.kind === 'wall' ? place.wall : surface), courses);
     return [{ place: id, name, ...direction, regions }];
   });
 }

@@ -17,6 +17,7 @@ export function placeText(words: readonly string[], places: readonly Place[]): s
   const openings = places.filter((place) => place.kind === 'opening');
   if (words.includes('walls')) groups.push('Walls');
   else if (words.includes('inside-walls') && words.length === 1) groups.push('Inside walls');
+  else if (words.includes('outside-walls') && words.length === 1) groups.push('Outside walls');
   else if (walls.length > 0) groups.push(wallText(walls.map((wall) => wall.name)));
   const steps = words.includes('ceiling-steps');
   for (const place of places) {

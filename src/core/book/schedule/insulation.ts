@@ -1,4 +1,4 @@
-import { besideWall, isOn, layerStep } from '../../takeoff/index.js';
+import { besideWall, isOn, layerStep, type PlacePart } from '../../takeoff/index.js';
 import { carries, factOf } from '../../fact/index.js';
 import type { Area } from '../../../base/units/index.js';
 import type { BookRoom, BookSelection } from '../book.js';
@@ -73,6 +73,14 @@ interface Insulated {
   readonly key: string;
 }
 
+/** One selection at a place, with what it takes of it. */
+interface Layer {
+  readonly selection: BookSelection;
+  readonly place: string;
+  readonly part?: PlacePart;
+  readonly net: number;
+}
+
 function insulatedPlaces(room: BookRoom, look: Unscheduled): readonly Insulated[] {
   const layered = look
     .selectionsOf(room)
@@ -80,14 +88,31 @@ function insulatedPlaces(room: BookRoom, look: Unscheduled): readonly Insulated[
       (each) => optionOf(each, look) !== undefined && carries(look.category(each.category), 'insulation', 'r-value'),
     )
     .flatMap((selection) =>
-      (takeoffOf(selection).takeoff[0]?.places ?? []).map(({ place, net }) => ({ selection, place, net })),
+      (takeoffOf(selection).takeoff[0]?.places ?? []).map(({ place, net }): Layer => {
+        const part = selection.places.find(({ id }) => id === place)?.part;
+        return { selection, place, net, ...(part && { part }) };
+      }),
     );
-  return [...groupBy(layered, ({ place }) => place)].map(([place, own]) => {
+  return [...groupBy(layered, ({ place }) => place)].flatMap(([place, own]) => {
     const where = whereIs(place, room);
-    const layers = own.map(({ selection }) => selection);
-    const parts = layers.map((each) => [standingId(each), standingOf(each), each.supply].join(' '));
-    return { room, where, layers, area: own[0]?.net ?? 0, key: [where, ...parts].join(' | ') };
+    return assembliesAt(own).map(({ area, of }) => {
+      const layers = of.map(({ selection }) => selection);
+      const parts = layers.map((each) => [standingId(each), standingOf(each), each.supply].join(' '));
+      return { room, where, layers, area, key: [where, ...parts].join(' | ') };
+    });
   });
+}
+
+/** What lies over each part of a place: what takes all of it lies over every part, and by itself over the rest. */
+function assembliesAt(own: readonly Layer[]): readonly { readonly area: number; readonly of: readonly Layer[] }[] {
+  const whole = own.filter(({ part }) => part === undefined);
+  const parts = [...groupBy(own, ({ part }) => part ?? '')].flatMap(([part, of]) => (part === '' ? [] : [of]));
+  const found = parts.map((of) => ({
+    area: of[0]?.net ?? 0,
+    of: own.filter((one) => whole.includes(one) || of.includes(one)),
+  }));
+  const rest = found.reduce((left, { area }) => left - area, whole[0]?.net ?? 0);
+  return rest > 0 ? [...found, { area: rest, of: whole }] : found;
 }
 
 function whereIs(place: string, { measure }: BookRoom): string {

@@ -1,5 +1,5 @@
 import { carries, factOf } from '../../fact/index.js';
-import { besideWall, wallsTowards } from '../../takeoff/index.js';
+import { besideWall, wallsAgainst } from '../../takeoff/index.js';
 import { selectionsAt, tradesOf } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import type { ExampleRooms, ExampleSelection } from './example.js';
@@ -57,7 +57,7 @@ function weak({ slug, use, selections }: RoomView): readonly Finding[] {
   });
 }
 
-/** The wall that a bath's record or door shows to be shared with a bedroom, with no sound insulation on either side. */
+/** The wall that the layout, or else a bath's record or door, shows to be shared with a bedroom, with no sound insulation on either side. */
 function missing(room: RoomView, house: HouseView): readonly Finding[] {
   if (room.use !== 'bath') return [];
   const walls = new Map<string, Finding>();
@@ -66,7 +66,7 @@ function missing(room: RoomView, house: HouseView): readonly Finding[] {
     const beside = house.bySlug.get(to);
     if (beside?.use !== 'bedroom' || walls.has(wall.id)) continue;
     const { id, name } = wall;
-    const across = wallsTowards(beside.measure, room.slug).flatMap((other) => selectionsAt(beside, other.id));
+    const across = wallsAgainst(wall, room.measure, beside.measure).flatMap((other) => selectionsAt(beside, other));
     if ([...selectionsAt(room, id), ...across].some(isSound)) continue;
     walls.set(id, {
       room: room.slug,

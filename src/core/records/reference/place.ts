@@ -1,9 +1,8 @@
 import type { Opening, Selection } from '../../model/index.js';
 import { problemAt, type Path, type Problem } from '../../../base/problem/index.js';
 import type { Draft } from '../draft.js';
-import { placeWords, type Side } from '../read-shape.js';
+import { placeWords } from '../read-shape.js';
 import type { RoomDraft } from '../read-room.js';
-import { roomsBeside } from './beside.js';
 import { some, unknown } from './unknown.js';
 
 /** Places of selections are in their room, and each has one selection of a category. Faces and runs of a feature and
@@ -87,8 +86,11 @@ function spread(place: string, { sides = [], openings }: RoomDraft, rooms: reado
     case 'base':
     case 'walls':
       return sides.filter(({ openTo }) => openTo === undefined).map(({ name }) => name);
+    // Which walls these are is known when the house is laid out, and so is what they have in common with others.
     case 'inside-walls':
-      return sides.filter((side) => side.openTo === undefined && isInside(side, openings)).map(({ name }) => name);
+    case 'outside-walls':
+    case 'roof-ceiling':
+      return [];
     case 'openings':
       return openings.map(({ mark }) => mark);
     case 'doors':
@@ -97,12 +99,6 @@ function spread(place: string, { sides = [], openings }: RoomDraft, rooms: reado
     default:
       return [place];
   }
-}
-
-/** As `inside-walls` of the take-off: another room is on the other side, and none of its openings leads outside. */
-function isInside(side: Side, openings: readonly Opening[]): boolean {
-  const beside = roomsBeside(side, openings);
-  return beside.length > 0 && !beside.includes('outside');
 }
 
 /** What an opening is; of one seen from here, as the room says that records it. */

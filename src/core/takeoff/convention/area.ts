@@ -1,6 +1,6 @@
 import { measureParts, type Convention, type Deduction, type Surface } from '../../model/index.js';
 import { printArea, type Area } from '../../../base/units/index.js';
-import type { Place } from '../places.js';
+import { partOf, partWords, type Place } from '../places.js';
 import type { PlaceQuantity } from '../takeoff.js';
 import { isHidden } from '../hidden.js';
 import type { ConventionRule } from './convention.js';
@@ -11,19 +11,23 @@ export const area: ConventionRule = {
   parts: measureParts.area,
   measures: 'a surface',
   quantify(place, { rule, counted }) {
-    const surfaces = surfacesOf(place);
-    return (
-      surfaces && {
-        main: surfaces.map(({ id, name, surface }) =>
-          lessCounted(quantityOf(id, name, surface, rule), place.kind === 'wall' ? counted?.get(id) : undefined),
-        ),
-      }
-    );
+    const quantities = quantitiesOf(place, rule);
+    // What stands outside is nobody else's.
+    const shared = place.kind === 'wall' && place.part?.side !== 'outside' ? counted?.get(place.id) : undefined;
+    return quantities && { main: quantities.map((quantity) => lessCounted(quantity, shared)) };
   },
 };
 
-/** A wall between two rooms, less what is counted of it from the other side. How far two walls of different lengths lie beside
- *  each other is not recorded: the lesser of them is taken. */
+/** Each surface of a place by itself, with the words for what is no whole wall or ceiling. */
+export function quantitiesOf(place: Place, rule: Convention): readonly PlaceQuantity[] | undefined {
+  const part = partOf(place);
+  return surfacesOf(place)?.map(({ id, name, surface }) => ({
+    ...quantityOf(id, name, surface, rule),
+    ...(part && { why: partWords[part] }),
+  }));
+}
+
+/** A wall between two rooms, less what is counted of it from the other side. */
 function lessCounted(
   quantity: PlaceQuantity,
   counted: readonly { readonly room: string; readonly net: number }[] = [],
@@ -46,7 +50,7 @@ export function surfacesOf(place: Place): readonly { id: string; name: string; s
     case 'riser':
       return [{ id: place.id, name: place.name, surface: place.riser }];
     case 'wall':
-      return [{ id: place.id, name: place.name, surface: place.wall }];
+      return [{ id: place.id, name: place.name, surface: place.part?.surface ?? place.wall }];
     case 'feature': {
       const faces = place.feature.faces.filter((face) => !/\/hearth(-riser)?$/u.test(face.id));
       if (faces.length === 0) return undefined;

@@ -4,7 +4,7 @@ import type { Place } from '../places.js';
 import type { RailJoints } from '../railing/rail.js';
 import type { PlaceQuantity, TradeCount } from '../takeoff.js';
 
-/** By a wall's id, what is counted of it from its other side: in which room, and the net area of the wall there. */
+/** By a wall's id, what is counted of it from its other side: in which room, and how many square feet at most. */
 export type SharedWalls = ReadonlyMap<string, readonly { readonly room: string; readonly net: number }[]>;
 
 /** One way of measuring, named by a category's `measure.by`. */

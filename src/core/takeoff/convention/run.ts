@@ -1,6 +1,7 @@
 import { factOf } from '../../fact/index.js';
 import {
   isDownToFloor,
+  knownAround,
   measureParts,
   wallFoot,
   type Convention,
@@ -15,6 +16,7 @@ import { feet, type Length } from '../../../base/units/index.js';
 import { baseLength, casingLength } from '../arithmetic/index.js';
 import { placesLeftOut, stretchesLeftOut } from '../except.js';
 import { hides } from '../hidden.js';
+import { partWords, type WallSide } from '../places.js';
 import type { PlaceQuantity } from '../takeoff.js';
 import { timberPieces } from '../timber/pieces.js';
 import type { ConventionContext, ConventionRule } from './convention.js';
@@ -29,7 +31,7 @@ export const run: ConventionRule = {
       case 'base':
         return { main: baseRuns(context) };
       case 'wall':
-        return { main: [wallRun(place.wall, place.name, context)] };
+        return { main: [wallRun(place.wall, place.name, context, place.part?.side)] };
       case 'opening':
         return { main: [trimAround(place.opening, place.name, context)] };
       case 'riser':
@@ -81,11 +83,17 @@ interface Gap extends Stretch {
 
 /** Along a wall less stretches left out and, at the floor, openings down to it and features that stand there. What lies above the
  *  floor, as a niche does, shortens nothing. Where gaps overlap, each foot is taken once. */
-function wallRun(wall: WallMeasure, name: string, { rule, measure, except }: ConventionContext): PlaceQuantity {
+function wallRun(
+  wall: WallMeasure,
+  name: string,
+  { rule, measure, except }: ConventionContext,
+  side?: WallSide,
+): PlaceQuantity {
   const { id } = wall;
   const run = rule.along === 'ceiling' ? wall.run : footLength(wall);
   const own = stretchesLeftOut(except, id).map((one): Gap => ({ ...one, what: 'Left out', why: 'nothing runs here' }));
-  const gaps = [...(rule.along !== 'ceiling' ? gapsAtFloor(id, measure, rule) : []), ...own];
+  const other = side ? gapsBeside(side, wall, measure) : [];
+  const gaps = [...(rule.along !== 'ceiling' ? gapsAtFloor(id, measure, rule) : []), ...own, ...other];
   const free = gaps.map((gap, index) => {
     const own = stretchLess(gap, gaps.slice(0, index));
     return { ...gap, width: lengthOfStretches(own) as Length };
@@ -101,6 +109,17 @@ function wallRun(wall: WallMeasure, name: string, { rule, measure, except }: Con
       taken.map(({ width }) => width),
     ),
   };
+}
+
+/** Stretches that are not the part of the wall that is asked for. */
+function gapsBeside(side: WallSide, { id }: WallMeasure, measure: RoomMeasure): readonly Gap[] {
+  const stretches = knownAround(measure)?.walls.find(({ wall }) => wall === id)?.stretches ?? [];
+  return stretches.flatMap(({ from, to, behind }): readonly Gap[] => {
+    if ((behind === undefined) === (side === 'outside')) return [];
+    return [
+      { from, to, what: behind ? 'Room behind it' : 'Stands outside', why: `only ${partWords[side]} is asked for` },
+    ];
+  });
 }
 
 function gapsAtFloor(wall: string, { openings, features }: RoomMeasure, rule: Convention): readonly Gap[] {

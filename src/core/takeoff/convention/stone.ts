@@ -4,7 +4,7 @@ import { feet, fromFeet, isMetric, printQuantity, type Area, type Length } from 
 import { stoneFlats } from '../arithmetic/index.js';
 import type { Place } from '../places.js';
 import type { PlaceQuantity } from '../takeoff.js';
-import { quantityOf, surfacesOf } from './area.js';
+import { quantitiesOf } from './area.js';
 import type { ConventionContext, ConventionRule } from './convention.js';
 
 /** Corner pieces by the run of outside corners; flats by area less what the corners cover. How much a foot of corner
@@ -14,9 +14,8 @@ export const stone: ConventionRule = {
   parts: measureParts.stone,
   measures: 'a surface',
   quantify(place, context) {
-    const surfaces = surfacesOf(place);
-    if (!surfaces) return undefined;
-    const flats = surfaces.map(({ id, name, surface }) => quantityOf(id, name, surface, context.rule));
+    const flats = quantitiesOf(place, context.rule);
+    if (!flats) return undefined;
     const corners = cornersOf(place, context.measure);
     if (corners.length === 0 || !sellsCorners(context)) return { flats, corners: [] };
     return { flats: lessCorners(flats, corners, context), corners };
