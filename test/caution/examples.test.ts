@@ -6,6 +6,7 @@ import {
   type ExampleSelection,
   type RoomView,
   type SelectionView,
+  type Stand,
   type Written,
 } from '../../src/core/caution/index.js';
 import { products, type Product, type ProductName } from '../../src/core/fact/index.js';
@@ -14,7 +15,14 @@ import type { RoomSpace, Stair } from '../../src/core/feature/index.js';
 import { measure as measureStair } from '../../src/core/feature/stair/measure.js';
 import { measure as measureWetPlace } from '../../src/core/feature/wet-place/measure.js';
 import type { WetPlace } from '../../src/core/feature/wet-place/read.js';
-import type { Category, FeatureMeasure, FloorLevel, OpeningMeasure, Riser } from '../../src/core/model/index.js';
+import type {
+  Category,
+  FeatureMeasure,
+  FloorLevel,
+  OpeningMeasure,
+  Riser,
+  RoomMeasure,
+} from '../../src/core/model/index.js';
 import { feet, parseLength, parsePitch, type Area, type Length } from '../../src/base/units/index.js';
 import {
   category,
@@ -33,9 +41,8 @@ import {
 
 describe.each(cautionRules.map(({ id, examples }) => ({ id, examples })))('$id', ({ id, examples }) => {
   test.each(examples)('$what', (example) => {
-    const seen = seenBy(id, build(example), { levels: ['main', 'upper'], matches: example.matches ?? [] }).map(
-      (caution) => caution.seen,
-    );
+    const more = { levels: ['main', 'upper'], matches: example.matches ?? [], stands: standsOf(example) };
+    const seen = seenBy(id, build(example), more).map((caution) => caution.seen);
     expect(seen).toEqual(example.sees === null ? [] : [expect.stringContaining(example.sees)]);
   });
 
@@ -44,6 +51,44 @@ describe.each(cautionRules.map(({ id, examples }) => ({ id, examples })))('$id',
     expect(examples.filter(({ sees }) => sees === null).length).toBeGreaterThan(0);
   });
 });
+
+function standsOf({ rooms }: Example): ReadonlyMap<string, Stand> {
+  return new Map(
+    Object.entries(rooms).flatMap(([slug, { stands }]) =>
+      stands ? [[slug, { group: 0, at: { x: len(stands.x), y: len(stands.y) } }]] : [],
+    ),
+  );
+}
+
+/** What is known around a room: what stands behind its openings, what of its floor is over nothing. */
+function aroundOf({ laidThick, overNothing }: ExampleRoom, openings: readonly OpeningMeasure[]): Partial<RoomMeasure> {
+  if (laidThick === undefined && overNothing === undefined) return {};
+  const stretches = openings.map(({ to }) => ({
+    from: len('0"'),
+    to: len(`10'`),
+    behind: { room: to, wall: 'north', thickness: len(laidThick ?? '4 1/2"') },
+  }));
+  const nothing = { outside: [], inside: [], over: [], under: [] };
+  return {
+    around: {
+      ...nothing,
+      walls: [{ wall: 'north', stretches }],
+      ...(overNothing !== undefined && { overNothing: overNothing as Area }),
+    },
+  };
+}
+
+function planOf({ stands }: ExampleRoom): RoomMeasure['plan'] {
+  const [width, depth] = stands?.size ?? [];
+  if (width === undefined || depth === undefined) return [];
+  const [none, east, north] = [len('0"'), len(width), len(depth)];
+  return [
+    { x: none, y: none },
+    { x: none, y: north },
+    { x: east, y: north },
+    { x: east, y: none },
+  ];
+}
 
 /** Rooms of an example; an opening stands in both rooms that it joins. */
 function build({ rooms }: Example): readonly RoomView[] {
@@ -79,6 +124,8 @@ function roomOf(slug: string, of: ExampleRoom, openings: readonly OpeningMeasure
     ...(aboveGround !== undefined && { aboveGround: len(aboveGround) }),
     selections: selections.map((one) => selectionOf(slug, one)),
     measure: {
+      plan: planOf(of),
+      ...aroundOf(of, openings),
       walls: [wall('north', { top })],
       floor: { ...surface('floor', floor), levels: Object.entries(ramps).map(([name, pitch]) => rampOf(name, pitch)) },
       risers: Object.entries(risers).map(([name, rise]) => riserOf(name, rise)),
@@ -101,7 +148,16 @@ function rampOf(name: string, text: string): FloorLevel {
   if (!pitch.ok) throw new Error(pitch.why);
   const flat = { outline: [], holes: [] };
   const slope = pitch.value.rise / pitch.value.run;
-  return { name, plan: flat, shape: flat, slope, riseDirection: 0, area: 40 as Area, highest: len('0"'), height: len('0"') };
+  return {
+    name,
+    plan: flat,
+    shape: flat,
+    slope,
+    riseDirection: 0,
+    area: 40 as Area,
+    highest: len('0"'),
+    height: len('0"'),
+  };
 }
 
 function openingsOf(openings: ExampleRoom['openings'] = {}): readonly OpeningMeasure[] {

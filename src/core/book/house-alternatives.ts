@@ -1,6 +1,6 @@
 import { findCautions, type Caution } from '../caution/index.js';
 import type { DatedMilestone, Decision } from '../calendar/index.js';
-import { choicesOf, type HouseAlternative, type Records, type RoomMeasure } from '../model/index.js';
+import { choicesOf, type HouseAlternative, type LaidHouse, type Records, type RoomMeasure } from '../model/index.js';
 import type { HousePrice } from '../price/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { alternativeLine, type Picked } from './alternative-line.js';
@@ -19,6 +19,7 @@ import { weigh } from './weigh.js';
 export interface HouseToday {
   readonly records: Records;
   readonly measures: ReadonlyMap<string, RoomMeasure>;
+  readonly laid: LaidHouse;
   readonly drafts: readonly PricedDraft[];
   readonly house: HousePrice;
   /** In the order of the drafts. */
@@ -157,9 +158,9 @@ function daysOf(
 /** What is seen with it and was not before, and the other way around. */
 function compareCautions(
   places: readonly Place[],
-  { records, measures, milestones, cautions: before }: HouseToday,
+  { records, measures, laid, milestones, cautions: before }: HouseToday,
 ): Pick<BookHouseAlternative, 'cautions' | 'cautionsGone'> {
-  const seen = findCautions(seeHouse(records, measures, places.map(seePlace), milestones));
+  const seen = findCautions(seeHouse(records, { measures, laid, milestones }, places.map(seePlace)));
   const [idsThen, idsBefore] = [seen, before].map((cautions) => new Set(cautions.map(({ id }) => id)));
   return {
     cautions: seen.filter(({ id }) => !idsBefore?.has(id)),

@@ -83,7 +83,7 @@ function composeLaid(
   );
   const decisions = makeDecisions(house, selections);
   const byRoom = groupBy(selections, (selection) => selection.room);
-  const found = findCautions(seeHouse(records, measures, selections, dated.value));
+  const found = findCautions(seeHouse(records, { measures, laid, milestones: dated.value }, selections));
   const chosenOn = new Map(selections.map((each) => [each.id, each.chosenOn]));
   const accepted = acceptCautions(found, records.house, (id) => chosenOn.get(id));
   const money = makeMoney(records, house, selections, { on, agreedSum, decisions });
@@ -105,6 +105,7 @@ function composeLaid(
     alternatives: makeHouseAlternatives({
       records,
       measures,
+      laid,
       drafts,
       house,
       selections,

@@ -1,8 +1,19 @@
 import type { DatedMilestone } from '../calendar/index.js';
-import { viewHouse, viewRoom, type HouseView, type Matching, type SelectionView } from '../caution/index.js';
+import { lengthOf } from '../../base/geometry/index.js';
 import {
+  viewHouse,
+  viewRoom,
+  type HouseView,
+  type Matching,
+  type SelectionView,
+  type Stand,
+} from '../caution/index.js';
+import { thicknessOf } from '../lay/index.js';
+import {
+  knownAround,
   selectionId,
   type Category,
+  type LaidHouse,
   type Match,
   type Option,
   type Records,
@@ -29,12 +40,18 @@ export type SeenSelection = Pick<
   | 'chosenOn'
 > & { readonly alternatives: readonly Pick<BookSelection['alternatives'][number], 'option'>[] };
 
+/** What the rules see beside records and selections. */
+export interface Seen {
+  readonly measures: ReadonlyMap<string, RoomMeasure>;
+  readonly laid: LaidHouse;
+  readonly milestones: readonly DatedMilestone[];
+}
+
 /** The house as the rules of caution see it. */
 export function seeHouse(
   { house, rooms, categories, options }: Records,
-  measures: ReadonlyMap<string, RoomMeasure>,
+  { measures, laid, milestones }: Seen,
   selections: readonly SeenSelection[],
-  milestones: readonly DatedMilestone[],
 ): HouseView {
   const byCategory = new Map(categories.map((category) => [category.slug, category]));
   const byOption = new Map(options.map((option) => [optionId(option.category, option.slug), option]));
@@ -65,9 +82,24 @@ export function seeHouse(
           ]
         : [];
     }),
+    stands: standsOf(laid, measures),
+    outsideWall: lengthOf(thicknessOf(undefined, house).outside),
     matches: house.matches.map((match) => seeMatch(match, rooms)),
     milestones: new Map(milestones.map(({ id, name, date }) => [id, { name, date }])),
   });
+}
+
+function standsOf({ groups }: LaidHouse, measures: Seen['measures']): ReadonlyMap<string, Stand> {
+  return new Map(
+    groups.flatMap(({ levels }, group) =>
+      levels.flatMap(({ rooms }) =>
+        rooms.flatMap(({ room, at }): readonly (readonly [string, Stand])[] => {
+          const measure = measures.get(room);
+          return measure && knownAround(measure) ? [[room, { group, at }]] : [];
+        }),
+      ),
+    ),
+  );
 }
 
 /** A place is one that a selection of the category is written at. */

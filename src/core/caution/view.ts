@@ -1,4 +1,5 @@
-import type { AdoptedCode, Category, Option, RoomMeasure, RoomUse } from '../model/index.js';
+import { minus, pointInFeet, type Xy } from '../../base/geometry/index.js';
+import type { AdoptedCode, Category, Option, Point, RoomMeasure, RoomUse } from '../model/index.js';
 import type { IsoDate, Length } from '../../base/units/index.js';
 import { reachOf, type Reach } from './reach.js';
 
@@ -15,10 +16,20 @@ export interface HouseView {
   readonly bySlug: ReadonlyMap<string, RoomView>;
   /** Floors of each level, and the stairs up to them. */
   readonly reach: Reach;
+  /** Where rooms stand whose surroundings are all known, by slug. */
+  readonly stands: ReadonlyMap<string, Stand>;
+  /** What an outside wall measures across, from the finished face to the outside of its framing. */
+  readonly outsideWall: Length;
   /** What the house says must match: selections of one category, by id. */
   readonly matches: readonly Matching[];
   /** Milestones by id. */
   readonly milestones: ReadonlyMap<string, { readonly name: string; readonly date: IsoDate }>;
+}
+
+/** Where a room's own coordinates begin, in those of the rooms that it hangs together with. */
+export interface Stand {
+  readonly group: number;
+  readonly at: Point;
 }
 
 export interface Matching {
@@ -74,4 +85,12 @@ export function viewRoom(room: Omit<RoomView, 'at'>): RoomView {
 export function viewHouse(house: Omit<HouseView, 'bySlug' | 'reach'>): HouseView {
   const bySlug = new Map(house.rooms.map((room) => [room.slug, room]));
   return { ...house, bySlug, reach: reachOf(house.rooms, house.levels) };
+}
+
+/** From where one room's coordinates begin to where another's do, in feet; undefined where that is not known. */
+export function offsetBetween({ stands }: HouseView, from: RoomView, to: RoomView): Xy | undefined {
+  if (from.slug === to.slug) return { x: 0, y: 0 };
+  const [here, there] = [stands.get(from.slug), stands.get(to.slug)];
+  if (!here || !there || here.group !== there.group) return undefined;
+  return minus(pointInFeet(there.at), pointInFeet(here.at));
 }

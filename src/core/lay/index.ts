@@ -7,5 +7,7 @@ export { layRooms, type Laying } from './lay-rooms.js';
 export { fitOf, type Fit } from './fit.js';
 export { findSuspects, type Suspect, type Tape } from './suspect.js';
 export { facingPairs } from './pair.js';
+export { elevationsOf } from './elevation.js';
+export { thicknessOf } from './wall-thickness.js';
 export { missOf } from './place-rooms.js';
 export { LeastSquares, type Equation } from './least-squares.js';

@@ -43,9 +43,16 @@ export interface ExampleRoom {
         readonly sill?: string;
         readonly function?: DoorFacts['function'];
         readonly glass?: OpeningMeasure['glass'];
+        readonly hinge?: OpeningMeasure['hinge'];
       }
     >
   >;
+  /** Where its south-west corner stands, and its size from west to east and from south to north; the north wall is its own. Absent: nowhere. */
+  readonly stands?: { readonly x: string; readonly y: string; readonly size: readonly [string, string] };
+  /** What stands behind the openings of its north wall, from face to face. */
+  readonly laidThick?: string;
+  /** Square feet of its floor that no room is under. */
+  readonly overNothing?: number;
   /** Holes in the floor by name, each with sides of ten feet. */
   readonly voids?: Readonly<Record<string, readonly string[]>>;
   /** Steps of the floor by name, with their heights, and ramps with their slopes. */

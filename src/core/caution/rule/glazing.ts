@@ -51,7 +51,10 @@ export function paneFinding(
 }
 
 /** Where an opening lies in the plan, in feet: straight from side to side, also in an arc. */
-export function openingLine({ measure }: RoomView, { wall, at, width }: OpeningMeasure): readonly [Xy, Xy] | undefined {
+export function openingLine(
+  { measure }: RoomView,
+  { wall, at, width }: Pick<OpeningMeasure, 'wall' | 'at' | 'width'>,
+): readonly [Xy, Xy] | undefined {
   const found = measure.walls.find(({ id }) => id === wall);
   if (!found || found.run === 0) return undefined;
   const line = wallLine(found);

@@ -21,16 +21,19 @@ import { jambDepth } from './jamb-depth.js';
 import { lowWindow } from './low-window.js';
 import { mustMatch } from './must-match.js';
 import { onlyWayUp } from './only-way-up.js';
+import { overhang } from './overhang.js';
 import { privacyAtDoor } from './privacy-at-door.js';
 import { roughOpening } from './rough-opening.js';
 import type { Rule } from './rule.js';
 import { sheenOverLevel } from './sheen-over-level.js';
 import { soundAtBath } from './sound-at-bath.js';
 import { stairHeadroom } from './stair-headroom.js';
+import { swingMeets } from './swing-meets.js';
 import { textureBetweenRooms } from './texture-between-rooms.js';
 import { thermalBarrier } from './thermal-barrier.js';
 import { wayUp } from './way-up.js';
 import { wetRoom } from './wet-room.js';
+import { windowInWall } from './window-in-wall.js';
 
 /** Every rule, what can hurt first. A new rule is one file and one line here. */
 export const rules: readonly Rule[] = [
@@ -56,7 +59,10 @@ export const rules: readonly Rule[] = [
   adheredFacingOutside,
   hungTimber,
   doorUnderSlope,
+  swingMeets,
   roughOpening,
+  windowInWall,
+  overhang,
   insulationByZone,
   wetRoom,
   soundAtBath,

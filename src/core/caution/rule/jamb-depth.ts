@@ -1,6 +1,6 @@
 import { carries, factOf } from '../../fact/index.js';
 import { fromInches, printLength, type Length } from '../../../base/units/index.js';
-import type { OpeningMeasure } from '../../model/index.js';
+import { knownAround, type OpeningMeasure } from '../../model/index.js';
 import { selectionsAt } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { joinWords } from '../words.js';
@@ -20,6 +20,7 @@ export const jambDepth: Rule = {
   limits: () => [
     { what: 'Stud of an inside wall', text: printLength(wall.stud) },
     { what: 'Jamb deeper or shallower than the wall by at most', text: printLength(wall.play) },
+    { what: "or than what the two rooms' tapes leave for it", text: printLength(wall.play) },
   ],
   examples: [
     {
@@ -28,6 +29,13 @@ export const jambDepth: Rule = {
       rooms: boardsOf('5/8"'),
     },
     { what: 'The same jamb with 1/2" of board on both sides', sees: null, rooms: boardsOf('1/2"') },
+    {
+      what: 'The same jamb and board, and rooms whose tapes leave 4 1/4" for the wall',
+      sees: 'the rooms\' tapes leave 4 1/4"',
+      rooms: boardsOf('1/2"', '4 1/4"'),
+    },
+    { what: 'The same where they leave 4 7/16", at the limit', sees: null, rooms: boardsOf('1/2"', '4 7/16"') },
+    { what: 'The same where they leave 4 1/2"', sees: null, rooms: boardsOf('1/2"', '4 1/2"') },
   ],
   find: (house) =>
     house.rooms.flatMap((room) => room.selections.flatMap((selection) => compare(house, room, selection))),
@@ -48,12 +56,14 @@ function compare(house: HouseView, room: RoomView, selection: SelectionView): re
       : [];
   const marks = new Set(places.map(({ id }) => id));
   const wrong = room.measure.openings.flatMap((opening) => {
-    const thick = marks.has(opening.mark) ? thickness(house, room, opening) : undefined;
-    return thick !== undefined && Math.abs(thick - jamb) > wall.play ? [{ mark: opening.mark, thick }] : [];
+    if (!marks.has(opening.mark)) return [];
+    const [thick, laid] = [thickness(house, room, opening), thicknessAsLaid(room, opening)];
+    const isOff = (depth: Length | undefined): boolean => depth !== undefined && Math.abs(depth - jamb) > wall.play;
+    return isOff(thick) || isOff(laid) ? [{ mark: opening.mark, words: wallWords(thick, laid) }] : [];
   });
   const [place] = wrong;
   if (!place) return [];
-  const walls = joinWords(wrong.map(({ mark, thick }) => `${mark} ${printLength(thick)}`));
+  const walls = joinWords(wrong.map(({ mark, words }) => `${mark} ${words}`));
   return [
     {
       ...at,
@@ -63,6 +73,23 @@ function compare(house: HouseView, room: RoomView, selection: SelectionView): re
       ask,
     },
   ];
+}
+
+/** `4 3/4"`, with what is laid out where that is another. */
+function wallWords(thick: Length | undefined, laid: Length | undefined): string {
+  const tapes = laid === undefined ? '' : `the rooms' tapes leave ${printLength(laid)}`;
+  if (thick === undefined) return `(${tapes})`;
+  return laid === undefined || Math.abs(laid - thick) <= wall.play
+    ? printLength(thick)
+    : `${printLength(thick)} (${tapes})`;
+}
+
+/** From face to face where an opening is, by both rooms' tapes. */
+function thicknessAsLaid({ measure }: RoomView, { wall: id, at, width, to }: OpeningMeasure): Length | undefined {
+  const stretches = knownAround(measure)?.walls.find((one) => one.wall === id)?.stretches ?? [];
+  const middle = at + width / 2;
+  const found = stretches.find(({ from, to: end, behind }) => behind?.room === to && from <= middle && middle <= end);
+  return found?.behind?.thickness;
 }
 
 /** Undefined where the board of a side is not known: that is for the scope to find. */
@@ -78,11 +105,15 @@ function thickness(house: HouseView, room: RoomView, opening: OpeningMeasure): L
   return (wall.stud + near + far + added) as Length;
 }
 
-function boardsOf(thickness: string): ExampleRooms {
+function boardsOf(thickness: string, laidThick?: string): ExampleRooms {
   const board = { of: 'gypsum-board', at: 'north', facts: { 'board-thickness': thickness } } as const;
   const door = { of: 'door', at: 'D1', facts: { jamb: '4 9/16"' } } as const;
   return {
-    hall: { openings: { D1: { to: 'study' } }, selections: [door, board] },
+    hall: {
+      openings: { D1: { to: 'study' } },
+      selections: [door, board],
+      ...(laidThick !== undefined && { laidThick }),
+    },
     study: { selections: [board] },
   };
 }
