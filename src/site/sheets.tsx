@@ -9,6 +9,7 @@ import { MoneyPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
 import {
   alternativeSheet,
+  areaSheet,
   finishSheet,
   openingSheet,
   orderSheet,
@@ -92,6 +93,7 @@ const chapterContent: Readonly<Record<ChapterId, (view: View) => VNode>> = {
   cautions: () => <CautionsPage />,
   schedules: (view) => <SheetPage sheet={otherSheet(view)} />,
   scope: (view) => <SheetPage sheet={scopeSheet(view)} />,
+  areas: (view) => <SheetPage sheet={areaSheet(view)} />,
   quantities: (view) => <SheetPage sheet={quantitySheet(view)} />,
   orders: (view) => <SheetPage sheet={orderSheet(view, { withMoney: true })} />,
   money: () => <MoneyPage />,

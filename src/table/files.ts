@@ -4,6 +4,7 @@ import * as agreed from './agreed/index.js';
 import * as alternative from './alternatives/index.js';
 import * as calendar from './calendar/index.js';
 import * as caution from './cautions/index.js';
+import * as laid from './areas/index.js';
 import { conventions } from './conventions.js';
 import * as money from './money/index.js';
 import { rooms } from './rooms.js';
@@ -23,6 +24,11 @@ const registers = {
   'scope-findings': scope.findings,
   'scope-layers': scope.layers,
   conventions,
+  areas: laid.areas,
+  'outside-faces': laid.outsideFaces,
+  'outside-walls': laid.outsideWalls,
+  'roof-ceilings': laid.roofCeilings,
+  'rooms-over': laid.roomsOver,
 } as const;
 
 /** For the house alone. */

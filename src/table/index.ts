@@ -44,6 +44,7 @@ export { assemblySteps, takeoffSteps } from './steps.js';
 export { wallAsPrinted } from './wall-figures.js';
 export { roomCosts } from './room-costs.js';
 export { otherSheet } from './other-sheet.js';
+export { areaSheet } from './areas/index.js';
 export { factWords, standingWords } from './facts.js';
 export { choiceText, choiceTitle } from './choice.js';
 export { decisionTitle, leftWords, pricedWords, rangeWords, restWords } from './decision.js';

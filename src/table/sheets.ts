@@ -2,6 +2,7 @@ import type { LookUp } from '../core/book/index.js';
 import type { Sheet } from '../sheet/index.js';
 import { alternativeSheet } from './alternatives/index.js';
 import { decisionSheet } from './calendar/index.js';
+import { areaSheet } from './areas/index.js';
 import { cautionSheet } from './cautions/index.js';
 import { finishSheet } from './finish-sheet.js';
 import { moneySheets } from './money/index.js';
@@ -18,6 +19,7 @@ export const houseSheets = (look: LookUp): readonly Sheet[] => [
   finishSheet(look),
   openingSheet(look),
   otherSheet(look),
+  areaSheet(look),
   scopeSheet(look),
   cautionSheet(look),
   quantitySheet(look),

@@ -116,6 +116,30 @@ test('outside and inside parts are together the wall, whatever stands behind it'
   );
 });
 
+test('a run along a part of a wall stops where the part ends, and both parts are the wall', () => {
+  const edits = areaCategory('ledge', 'finish');
+  const byRun: Edits = Object.fromEntries(
+    Object.entries(edits).map(([path, text]) => [
+      path,
+      (text as string).replace('by: area', 'by: run').replaceAll('/ sq ft', '/ lin ft'),
+    ]),
+  );
+  const ledge = (places: string) => {
+    const line = `{ at: ${places}, category: ledge, chosen: ledge, chosen-on: 2026-03-02 }`;
+    const book = threeRoomsBook({ hall: { selections: [line] } }, byRun);
+    return book.selections[0]?.takeoff[0]?.places.find(({ place }) => place === 'north');
+  };
+  // Eight of the hall's twenty feet stand outside; the den is behind twelve, of which the door takes two and a half.
+  expect(ledge('outside-walls')?.net).toBeCloseTo(8, 6);
+  expect(ledge('inside-walls')?.net).toBeCloseTo(9.5, 6);
+  expect(ledge('walls')?.net).toBeCloseTo(17.5, 6);
+  expect(ledge('outside-walls')?.adjustments).toContainEqual({
+    what: 'Room behind it',
+    amount: expect.closeTo(-9.5, 6) as number,
+    why: 'only the part that stands outside is asked for',
+  });
+});
+
 describe('a ceiling that lies under the roof in part', () => {
   test('is taken by its part: 42 of 120', () => {
     const book = threeRoomsBook({ den: { selections: [at('roof-ceiling')] } }, batts());

@@ -43,7 +43,7 @@ export function levelOf(
     net: areaOf(rooms) as Area,
     gross: outside as Area,
     perimeter: lengthOf(outline.reduce((sum, patch) => sum + perimeter(patch.outline), 0)),
-    faces: facesOf(placed, surroundings, above),
+    faces: facesOf(placed, surroundings, above, wall),
   };
 }
 

@@ -1,4 +1,4 @@
-import { between, distance, patchContains, type Xy } from '../../base/geometry/index.js';
+import { areaOf, between, distance, patchFrom, subtract, type Patch, type Xy } from '../../base/geometry/index.js';
 import { feet } from '../../base/units/index.js';
 import type { Stretch } from './behind.js';
 import type { Side } from './laid-room.js';
@@ -13,6 +13,9 @@ export interface RoofEdges {
   /** Under a flat ceiling, of which nobody knows how the roof lies on it. */
   readonly unknown: number;
 }
+
+/** In feet. */
+const depth = 0.25;
 
 export const noEdges: RoofEdges = { eaves: 0, rakes: 0, unknown: 0 };
 
@@ -31,9 +34,7 @@ export function roofEdgesOf(
   let edges = noEdges;
   for (const { from, to } of outside) {
     for (const [start, end] of piecesOf(top, from, to)) {
-      const middle = inside(side, (start.x + end.x) / 2, at);
-      if (above.some(({ plan }) => patchContains(plan, middle))) continue;
-      const length = distance(start, end);
+      const length = distance(start, end) * openShare(side, start.x, end.x, at, above);
       if (Math.abs(start.y - end.y) > 1e-6) edges = { ...edges, rakes: edges.rakes + length };
       else if (isRising) edges = { ...edges, eaves: edges.eaves + length };
       else edges = { ...edges, unknown: edges.unknown + length };
@@ -53,7 +54,13 @@ function piecesOf(top: readonly Xy[], from: number, to: number): readonly (reado
   });
 }
 
-/** A place a foot into the room from a side, in the coordinates of the group. */
-function inside({ from, along, out }: Side, offset: number, at: Xy): Xy {
-  return { x: from.x + along.x * offset - out.x + at.x, y: from.y + along.y * offset - out.y + at.y };
+/** How much of a stretch of a wall has no room over it, as a share: looked at in a strip just inside it. */
+function openShare({ from, along, out }: Side, start: number, end: number, at: Xy, above: readonly Placed[]): number {
+  const place = (by: number, inward: number): Xy => ({
+    x: at.x + from.x + along.x * by - out.x * inward,
+    y: at.y + from.y + along.y * by - out.y * inward,
+  });
+  const strip = patchFrom([place(start, 0), place(end, 0), place(end, depth), place(start, depth)]);
+  const left = above.reduce<readonly Patch[]>((rest, { plan }) => subtract(rest, plan), [strip]);
+  return areaOf(left) / areaOf([strip]);
 }

@@ -46,4 +46,7 @@ export interface OutsideFace {
   /** Edges of the roof along it, at the walls' inside faces, as far as the ceilings show: level ones from which a ceiling rises, sloping ones by
    *  their true length, and walls under a flat ceiling, of which nothing is known. What overhangs is not recorded. */
   readonly roof: { readonly eaves: Length; readonly rakes: Length; readonly unknown: Length };
+  /** From the ceilings to the floor of the level above, where rooms stand there: in none of the areas. Absent where the record does not say how high
+   *  that floor lies, or none stands there. */
+  readonly band?: Area;
 }
