@@ -13,7 +13,7 @@ import {
 import type { Area } from '../../base/units/index.js';
 import type { LaidLevel } from '../model/index.js';
 import { facesOf, type Surroundings } from './faces.js';
-import { wellsOf, type Placed } from './placed.js';
+import { massesOf, wellsOf, type Placed } from './placed.js';
 
 /** Gaps between walls that are narrower than this, in feet, are closed: what stands between two rooms' finishes and is no room. */
 const gap = 26 / 12;
@@ -29,7 +29,7 @@ export function levelOf(
   const rooms = placed.map(({ plan }) => plan);
   const wells = wellsOf(placed, below);
   const open = wells.flatMap(({ patches }) => patches);
-  const outline = outlineOf([...rooms, ...open], wall);
+  const outline = outlineOf([...rooms, ...open, ...massesOf(wells, below)], wall);
   const walls = [...rooms, ...open].reduce<readonly Patch[]>(subtract, outline);
   const outside = areaOf(outline) - areaOf(open);
   return {

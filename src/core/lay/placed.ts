@@ -48,6 +48,18 @@ export function wellsOf(level: readonly Placed[], below: readonly Placed[]): rea
   });
 }
 
+/** What goes up through a level beside its wells, such as a chimney breast: it stands in them and is neither open nor a room. */
+export function massesOf(wells: readonly Well[], below: readonly Placed[]): readonly Patch[] {
+  const open = new Set(wells.map(({ room }) => room));
+  return below
+    .filter(({ room }) => open.has(room.slug))
+    .flatMap(({ room, at }) =>
+      room.measure.features.flatMap(({ footprint, overhead }) =>
+        footprint && overhead ? [patchAt({ outline: overhead, holes: [] }, at)] : [],
+      ),
+    );
+}
+
 export const nearRise = 0.5;
 
 /** Rooms that an upper one looks down into. */
