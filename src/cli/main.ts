@@ -7,6 +7,7 @@ import { check } from './check.js';
 import { accept } from './accept.js';
 import { approve, decline, makeVoid } from './decide.js';
 import { issue } from './issue.js';
+import { lay } from './lay.js';
 import { makeNew } from './new.js';
 import { printChange } from './print-change.js';
 import { schedule } from './schedule.js';
@@ -26,6 +27,7 @@ const commands = [
   check,
   build,
   handout,
+  lay,
   takeoff,
   schedule,
   calendar,

@@ -9,6 +9,25 @@ export function overlaps(a: Convex, b: Convex, clearance = 0): boolean {
   return !separated(a, b, clearance) && !separated(b, a, clearance);
 }
 
+/** The upright box around a figure. */
+export interface Extent {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export function extentOf(figure: Convex): Extent {
+  const [xs, ys] = [figure.map(([x]) => x), figure.map(([, y]) => y)];
+  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+}
+
+/** False where the boxes of two figures lie so far apart that the figures can't overlap. */
+export function extentsMeet(a: Extent, b: Extent, clearance: number): boolean {
+  const apart = (low: number, high: number): boolean => high + clearance < low;
+  return !(apart(a.left, b.right) || apart(b.left, a.right) || apart(a.top, b.bottom) || apart(b.top, a.bottom));
+}
+
 /** A rectangle turned by `degrees` clockwise about `origin`; left, top, width, height are before the turn, from the origin. */
 export function turnedBox(
   origin: Spot,

@@ -8,7 +8,8 @@ export interface Title {
   readonly description: string;
   /** Beside the scale, such as `Heights above this room's floor`. */
   readonly notes?: readonly string[];
-  readonly north?: boolean;
+  /** Of a plan: where true north lies, in degrees clockwise from up. */
+  readonly north?: number;
 }
 
 /** What is to be drawn, at any scale. */

@@ -9,5 +9,13 @@ export { drawCeilingPlan } from './ceiling/index.js';
 export { breastDrawer } from './feature/chimney-breast.js';
 export { edgeDrawer } from './feature/edge-section.js';
 export { roomViews, type RoomView, type RoomViews } from './room-views.js';
+export {
+  drawKeyPlan,
+  drawShade,
+  type FloorLink,
+  type KeyPlanOptions,
+  type Shade,
+  type ShadeLayer,
+} from './key-plan/index.js';
 export { drawnAlike } from './drawn-sheet.js';
 export { drawSwatch } from './swatch/index.js';

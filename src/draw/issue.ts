@@ -1,4 +1,4 @@
-import { PathBuilder, circle, element, line, path, rect, text, type SvgNode } from '../base/svg/index.js';
+import { PathBuilder, circle, element, group, line, path, rect, text, type SvgNode } from '../base/svg/index.js';
 import type { DrawOptions, Drawing } from './drawing.js';
 import { sheetsOf, type DrawnSheet, type Subject, type Title } from './drawn-sheet.js';
 import { lengthText } from './length-text.js';
@@ -49,7 +49,7 @@ function layOut(sheet: DrawnSheet, { box = usualBox, bare = false }: DrawOptions
   const { title, bounds } = sheet;
   const { left, top, right, bottom } = bounds;
   const notes = packed(title.notes ?? [], Math.max(right - left, 200));
-  const barSpace = barWidth(sheet.scale) + 26 + (title.north === true ? 38 : 0);
+  const barSpace = barWidth(sheet.scale) + 26 + (title.north === undefined ? 0 : 38);
   const room = box.width * 72 - 2 * margin;
   const wanted = bare ? 0 : Math.min(room, barSpace + 18 + textWidth(title.title, sizes.title, 600));
   const width = Math.ceil(Math.max(right - left, wanted) + 2 * margin);
@@ -106,7 +106,7 @@ function packed(notes: readonly string[], width: number): string[] {
 function titleBlock(scale: Scale, title: Title, frame: { left: number; right: number; top: number }): SvgNode[] {
   const { left, right, top } = frame;
   const barLeft = right - barWidth(scale) - 12;
-  const textSpace = barLeft - left - 16 - (title.north === true ? 38 : 0);
+  const textSpace = barLeft - left - 16 - (title.north === undefined ? 0 : 38);
   const nodes: SvgNode[] = [
     line(left, top, right, top, { stroke: 'ink', 'stroke-width': pens.object }),
     text(left, top + 13.5, fitText(title.title, sizes.title, 600, textSpace), {
@@ -123,7 +123,7 @@ function titleBlock(scale: Scale, title: Title, frame: { left: number; right: nu
     ),
     ...scaleBar(scale, barLeft, top + 10),
   ];
-  if (title.north === true) nodes.push(...northArrow(barLeft - 30, top + 16));
+  if (title.north !== undefined) nodes.push(...northArrow(barLeft - 30, top + 16, title.north));
   return nodes;
 }
 
@@ -152,8 +152,8 @@ function scaleBar(scale: Scale, left: number, top: number): SvgNode[] {
   return nodes;
 }
 
-/** A needle whose dark half is west. North is up on every plan. */
-function northArrow(x: number, y: number): SvgNode[] {
+/** A needle whose dark half is west, turned to where true north lies. */
+function northArrow(x: number, y: number, turn: number): SvgNode[] {
   const half = new PathBuilder().polygon([
     [x, y - 11],
     [x, y + 4],
@@ -164,7 +164,7 @@ function northArrow(x: number, y: number): SvgNode[] {
     [x + 6, y + 8],
     [x, y + 4],
   ]).data;
-  return [
+  const needle = [
     circle(x, y, 9, { fill: 'none', stroke: 'ink', 'stroke-width': pens.hair }),
     path(other, { fill: 'paper', stroke: 'ink', 'stroke-width': pens.fine, 'stroke-linejoin': 'round' }),
     path(half, { fill: 'ink', stroke: 'ink', 'stroke-width': pens.fine, 'stroke-linejoin': 'round' }),
@@ -175,6 +175,7 @@ function northArrow(x: number, y: number): SvgNode[] {
       fill: 'text',
     }),
   ];
+  return turn === 0 ? needle : [group({ transform: `rotate(${turn} ${round(x)} ${round(y)})` }, needle)];
 }
 
 function inches(points: number): string {

@@ -19,6 +19,8 @@ export interface Palette {
   readonly glass: string;
   /** Slope arrows, start lines, falls: what must not be missed. */
   readonly accent: string;
+  /** What is late. */
+  readonly alert: string;
 }
 
 export type Role = keyof Palette;
@@ -35,6 +37,7 @@ export const printPalette: Palette = {
   deep: '#d9d3c5',
   glass: '#dbe7ea',
   accent: '#9c3d17',
+  alert: '#8a2d12',
 };
 
 /** For pages: custom properties with the print colours as fallback, so that one drawing serves light and dark. */
@@ -49,6 +52,7 @@ export const screenPalette: Palette = {
   deep: 'var(--draw-deep, #d9d3c5)',
   glass: 'var(--draw-glass, #dbe7ea)',
   accent: 'var(--draw-accent, #9c3d17)',
+  alert: 'var(--draw-alert, #8a2d12)',
 };
 
 /** A node, and all in it, with the palette's colours in place of their roles. */

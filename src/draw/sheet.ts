@@ -1,5 +1,5 @@
 import { PathBuilder, group, path, text, type SvgNode } from '../base/svg/index.js';
-import { overlaps, turnedBox, type Convex, type Spot } from './convex.js';
+import { extentOf, extentsMeet, overlaps, turnedBox, type Convex, type Extent, type Spot } from './convex.js';
 import type { Role } from './palette.js';
 import { dashes, pens, sizes, type Pen } from './pen.js';
 import { pointsPerNanometre, type Scale } from './scale.js';
@@ -30,14 +30,25 @@ export interface Lettering {
   readonly ground?: Role;
 }
 
+/** What text keeps clear of. */
+interface Figure {
+  readonly corners: Convex;
+  readonly extent: Extent;
+}
+
+function figureOf(corners: Convex): Figure {
+  return { corners, extent: extentOf(corners) };
+}
+
 /** A drawing in the making: places in points with y down, what is drawn by layer, and what text must keep clear of. Colours are
  *  named by their roles until the drawing is issued. */
 export class Sheet {
   private readonly nodes: Record<Layer, SvgNode[]> = { fill: [], fine: [], object: [], cut: [], label: [] };
-  private readonly lines: Convex[] = [];
-  private readonly boxes: Convex[] = [];
+  private readonly lines: Figure[] = [];
+  private readonly boxes: Figure[] = [];
   private readonly reach = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
   readonly perNanometre: number;
+  private origin = { x: 0, y: 0 };
 
   constructor(readonly scale: Scale) {
     this.perNanometre = pointsPerNanometre(scale);
@@ -45,7 +56,18 @@ export class Sheet {
 
   /** The place on the sheet of a place in the house (x right, y up, nanometres). */
   spot(point: { readonly x: number; readonly y: number }): Spot {
-    return [point.x * this.perNanometre, -point.y * this.perNanometre];
+    return [(this.origin.x + point.x) * this.perNanometre, -(this.origin.y + point.y) * this.perNanometre];
+  }
+
+  /** Draws what has coordinates of its own, such as a room that stands at a place in its house. */
+  standingAt<Drawn>(place: { readonly x: number; readonly y: number }, draw: () => Drawn): Drawn {
+    const before = this.origin;
+    this.origin = { x: before.x + place.x, y: before.y + place.y };
+    try {
+      return draw();
+    } finally {
+      this.origin = before;
+    }
   }
 
   /** Extent of all that was drawn so far. */
@@ -84,7 +106,7 @@ export class Sheet {
     chords.forEach((spot, index) => {
       this.grow(spot);
       const last = chords[index - 1];
-      if (last !== undefined) this.lines.push([last, spot]);
+      if (last !== undefined) this.lines.push(figureOf([last, spot]));
     });
   }
 
@@ -93,13 +115,13 @@ export class Sheet {
     this.push(layer, node);
     for (const figure of covers) {
       figure.forEach((spot) => this.grow(spot));
-      if (keepClear) this.boxes.push(figure);
+      if (keepClear) this.boxes.push(figureOf(figure));
     }
   }
 
   /** Keeps text away from a figure without drawing it. */
   reserve(figure: Convex): void {
-    this.boxes.push(figure);
+    this.boxes.push(figureOf(figure));
   }
 
   /** The figure that text takes, baseline at `at`. */
@@ -112,8 +134,11 @@ export class Sheet {
 
   /** True when no text, mark or (unless `overLines`) line of the sheet touches the figure. */
   isFree(figure: Convex, clearance = 1, overLines = false): boolean {
-    if (this.boxes.some((box) => overlaps(figure, box, clearance))) return false;
-    return overLines || !this.lines.some((stretch) => overlaps(figure, stretch, clearance / 2));
+    const extent = extentOf(figure);
+    const meets = (other: Figure, play: number): boolean =>
+      extentsMeet(extent, other.extent, play) && overlaps(figure, other.corners, play);
+    if (this.boxes.some((box) => meets(box, clearance))) return false;
+    return overLines || !this.lines.some((stretch) => meets(stretch, clearance / 2));
   }
 
   /** Writes text whatever is there. */
@@ -134,7 +159,7 @@ export class Sheet {
         transform: turn === 0 ? undefined : `rotate(${round(turn)} ${round(at[0])} ${round(at[1])})`,
       }),
     );
-    this.boxes.push(box);
+    this.boxes.push(figureOf(box));
     box.forEach((spot) => this.grow(spot));
   }
 
@@ -181,7 +206,7 @@ export class Sheet {
       spots.forEach((spot) => this.grow(spot));
       if (stroke.quiet === true) continue;
       const ends = closed ? [...spots, spots[0]!] : spots;
-      ends.slice(1).forEach((spot, index) => this.lines.push([ends[index]!, spot]));
+      ends.slice(1).forEach((spot, index) => this.lines.push(figureOf([ends[index]!, spot])));
     }
     this.push(stroke.layer ?? layerOf[stroke.pen], path(builder.data, lookOf(stroke)));
   }

@@ -6,6 +6,7 @@ import * as calendar from './calendar/index.js';
 import * as caution from './cautions/index.js';
 import * as laid from './areas/index.js';
 import { conventions } from './conventions.js';
+import * as laying from './laying/index.js';
 import * as money from './money/index.js';
 import { rooms } from './rooms.js';
 import * as scope from './scope/index.js';
@@ -14,6 +15,14 @@ import { tradeTables } from './trade-tables.js';
 
 /** Tables that are written as files of data, by name, in the order of the book. There is no money in these. */
 const schedules: Readonly<Record<string, HouseSchedule>> = tradeTables;
+
+/** The house as laid out. */
+const laid = {
+  levels: laying.levels,
+  'outside-faces': laying.outsideFaces,
+  'wall-thicknesses': laying.wallThicknesses,
+  'walls-between': laying.betweenRooms,
+} as const;
 
 /** What is to be looked at and settled, and how things are measured. */
 const registers = {
@@ -55,7 +64,7 @@ const accounts = {
   'totals-by-category': money.totalsByCategory,
 } as const;
 
-const files: Readonly<Record<string, HouseSchedule>> = { ...schedules, ...registers, ...accounts };
+const files: Readonly<Record<string, HouseSchedule>> = { ...schedules, ...laid, ...registers, ...accounts };
 
 export const tableNames: readonly string[] = Object.keys(files);
 

@@ -6,6 +6,7 @@ export { dataFile, dataTables, tableNames } from './files.js';
 export { alternativeLines, alternatives, alternativeSection, alternativeSheet } from './alternatives/index.js';
 export { moneySections, moneySheets } from './money/index.js';
 export { agreedSections, changeOrderBlocks, changeOrderDetails, changeOrderSheet } from './agreed/index.js';
+export { houseSheet } from './laying/index.js';
 export { roomSheet } from './rooms.js';
 export {
   boundsHere,

@@ -5,6 +5,7 @@ import { decisionSheet } from './calendar/index.js';
 import { areaSheet } from './areas/index.js';
 import { cautionSheet } from './cautions/index.js';
 import { finishSheet } from './finish-sheet.js';
+import { houseSheet } from './laying/index.js';
 import { moneySheets } from './money/index.js';
 import { openingSheet } from './opening-sheet.js';
 import { orderSheet } from './order-sheet.js';
@@ -15,6 +16,7 @@ import { scopeSheet } from './scope/index.js';
 
 /** Every sheet of the house that is made of blocks alone. */
 export const houseSheets = (look: LookUp): readonly Sheet[] => [
+  houseSheet(look),
   roomSheet(look),
   finishSheet(look),
   openingSheet(look),

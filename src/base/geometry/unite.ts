@@ -14,6 +14,11 @@ export function unite(patches: readonly Patch[]): readonly Patch[] {
   return patchesOf(Clipper.union(pathsOf(patches), FillRule.NonZero));
 }
 
+/** What is left of patches without others. */
+export function without(patches: readonly Patch[], others: readonly Patch[]): readonly Patch[] {
+  return patchesOf(Clipper.difference(pathsOf(patches), pathsOf(others), FillRule.NonZero));
+}
+
 /** The shapes grown by so many feet all around, square at their corners; drawn in where that is below 0. */
 export function grown(patches: readonly Patch[], by: number): readonly Patch[] {
   const offset = new ClipperOffset(miter);

@@ -92,6 +92,8 @@ export interface BookHouse {
   readonly climateZone?: string;
   readonly code?: AdoptedCode;
   readonly studs?: Studs;
+  /** Where true north lies, in degrees clockwise from the north that walls are named by; absent where they are the same. */
+  readonly north?: number;
   /** Markdown. */
   readonly body: string;
   readonly source: string;

@@ -16,6 +16,7 @@ export function describeHouse({
   climateZone,
   code,
   studs,
+  north,
   body,
   origin,
 }: House): BookHouse {
@@ -32,6 +33,7 @@ export function describeHouse({
     ...(climateZone !== undefined && { climateZone }),
     ...(code && { code }),
     ...(studs && { studs }),
+    ...(north !== undefined && { north }),
     body,
     source: origin.file,
   };

@@ -14,5 +14,7 @@ export {
   type DrawnPost,
   type DrawnRoom,
 } from './drawn-room.js';
+export { keyLevels, type KeyLevel, type KeyRoom, type PlanOpening, type PlanWall } from './key-level.js';
+export { wallsBetween, type WallBetween } from './walls-between.js';
 export { lookUp, type LookUp } from './look-up.js';
 export { lastIssue } from './last-issue.js';

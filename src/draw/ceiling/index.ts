@@ -1,7 +1,7 @@
 import { printPitch } from '../../base/units/index.js';
 import type { DrawnCourses } from '../../core/book/index.js';
 import { planMarks, skylightOf } from '../../core/feature/index.js';
-import type { CeilingFacet, FeatureMeasure, RoomMeasure } from '../../core/model/index.js';
+import type { CeilingFacet, FeatureMeasure, RoomMeasure, WallMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';
@@ -36,11 +36,11 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
   const title = {
     title: `Reflected ceiling plan – ${number} ${name}`,
     description: describe(measure, name, courses),
-    north: true,
+    north: 0,
     notes: ['Heights above the finished floor; arrows point up the slope'],
   };
   const draw = (sheet: Sheet): Title => {
-    const lines = wallLines(sheet, measure).map((line): WallLine => ({ ...line, openings: [], above: [] }));
+    const lines = wallLines(sheet, measure).map((line) => ({ ...line, openings: [], above: [] }));
     drawPoche(sheet, lines);
     for (const line of lines)
       if (line.isOpen) sheet.polyline(faceSpots(line, 0, line.length), { pen: 'fine', dash: 'open', color: 'ink' });
@@ -211,7 +211,7 @@ function labelSeams(sheet: Sheet, seams: readonly Seam[]): void {
 }
 
 /** Height of the ceiling along level wall tops, just inside the wall. */
-function labelEaves(sheet: Sheet, measure: RoomMeasure, lines: readonly WallLine[]): void {
+function labelEaves(sheet: Sheet, measure: RoomMeasure, lines: readonly WallLine<WallMeasure>[]): void {
   if (measure.ceiling.facets.length === 1 && measure.ceiling.facets[0]!.slope === 0) return;
   for (const line of lines) {
     const tops = line.wall.top;

@@ -1,5 +1,11 @@
-import { planMarks, type BesideWall, type EdgeLine, type PlanMark } from '../../core/feature/index.js';
-import type { FeatureMeasure, RoomMeasure } from '../../core/model/index.js';
+import {
+  planMarks,
+  type BesideWall,
+  type EdgeLine,
+  type PlanMark,
+  type StandingMark,
+} from '../../core/feature/index.js';
+import type { FeatureMeasure, FloorVoid, RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawnPost } from '../../core/book/index.js';
 import { lengthText } from '../length-text.js';
@@ -11,11 +17,19 @@ import { lineThrough, type WallLine } from './wall-line.js';
 /** What a symbol may know. */
 interface Place {
   readonly sheet: Sheet;
-  readonly measure: RoomMeasure;
-  readonly feature: FeatureMeasure;
+  /** Of the feature. */
+  readonly name: string;
   readonly lines: readonly WallLine[];
+  /** Holes in the room's floor. */
+  readonly voids: readonly Pick<FloorVoid, 'name' | 'sides'>[];
   /** Of the railing on it. */
   readonly posts: readonly DrawnPost[];
+}
+
+/** A feature where it stands. */
+interface FeaturePlace extends Pick<Place, 'sheet' | 'lines' | 'posts'> {
+  readonly measure: RoomMeasure;
+  readonly feature: FeatureMeasure;
 }
 
 /** Words for a symbol that wait until all lines stand, and a note for what has no place. */
@@ -27,11 +41,17 @@ interface Said {
 type Mark<Role extends PlanMark['role']> = Extract<PlanMark, { readonly role: Role }>;
 
 /** Draws a feature on the plan by what its kind shows of itself. */
-export function drawFeature(place: Place): readonly Said[] {
-  return planMarks(place.feature).map((mark) => drawMark(place, mark));
+export function drawFeature(place: FeaturePlace): readonly Said[] {
+  const { sheet, lines, posts, measure, feature } = place;
+  return planMarks(feature).map((mark) =>
+    mark.role === 'overhead'
+      ? overhead(place, mark)
+      : drawMark({ sheet, name: feature.name, lines, voids: measure.voids, posts }, mark),
+  );
 }
 
-function drawMark(place: Place, mark: PlanMark): Said {
+/** Draws what stands on the floor or in a wall. */
+export function drawMark(place: Place, mark: StandingMark): Said {
   switch (mark.role) {
     case 'body':
       return named(place, mark, { pen: 'object', fill: 'tone', layer: 'fill' });
@@ -49,8 +69,6 @@ function drawMark(place: Place, mark: PlanMark): Said {
       return guard(place, mark);
     case 'flight':
       return flight(place, mark);
-    case 'overhead':
-      return overhead(place, mark);
   }
 }
 
@@ -98,10 +116,10 @@ function flight({ sheet }: Place, { outline, treads, risers }: Mark<'flight'>): 
 }
 
 function guard(place: Place, { along, from, to, fall: drop }: Mark<'guard'>): Said {
-  const { sheet, feature } = place;
+  const { sheet, name } = place;
   const k = sheet.perNanometre;
   const line = edgeLine(place, along);
-  const fall = `${feature.name}: falls ${lengthText(drop)}`;
+  const fall = `${name}: falls ${lengthText(drop)}`;
   if (line === undefined) return { note: fall };
   const [low, high] = [from * k, to * k];
   const inset = -1.75 * 25_400_000 * k * 1.5;
@@ -139,14 +157,14 @@ function guard(place: Place, { along, from, to, fall: drop }: Mark<'guard'>): Sa
 }
 
 /** The side that an edge runs along: floor lies to its right, the fall to its left, for sides of the room and of holes alike. */
-function edgeLine({ sheet, measure, lines }: Place, along: EdgeLine): Pick<WallLine, 'along' | 'at'> | undefined {
+function edgeLine({ sheet, voids, lines }: Place, along: EdgeLine): Pick<WallLine, 'along' | 'at'> | undefined {
   if ('wall' in along) return lines.find(({ wall }) => wall.id === along.wall);
-  const hole = measure.voids.find(({ name }) => name === along.void);
+  const hole = voids.find(({ name }) => name === along.void);
   const side = hole?.sides.find(({ name }) => name === along.side);
   return side && lineThrough(sheet.spot(side.from), sheet.spot(side.to));
 }
 
-function recess({ sheet, feature, lines }: Place, { wall, from, to, depth: deep }: Mark<'recess'>): Said {
+function recess({ sheet, name, lines }: Place, { wall, from, to, depth: deep }: Mark<'recess'>): Said {
   const line = lines.find((candidate) => candidate.wall.id === wall);
   if (line === undefined) return {};
   const k = sheet.perNanometre;
@@ -162,14 +180,14 @@ function recess({ sheet, feature, lines }: Place, { wall, from, to, depth: deep 
     const middle = ((from + to) / 2) * k;
     sheet.tryWrite(
       [-8, -16, -24].map((v) => centered(line.at(middle, v), turn)),
-      feature.name,
+      name,
       { size: sizes.note, color: 'muted', turn, ground: 'paper' },
     );
   };
   return { label };
 }
 
-function overhead({ sheet, measure, feature }: Place, mark: Mark<'overhead'>): Said {
+function overhead({ sheet, measure, feature }: FeaturePlace, mark: Mark<'overhead'>): Said {
   const { lines, width } = timberLines(sheet, measure, mark);
   if (lines.length === 0) return { note: timberNote(feature, mark) };
   for (const [from, to] of lines) {
@@ -198,26 +216,26 @@ function overhead({ sheet, measure, feature }: Place, mark: Mark<'overhead'>): S
 }
 
 /** The feature's name in it, lengthwise where it is upright, else beside it. */
-function writeNear({ sheet, feature }: Place, corners: readonly Spot[]): void {
+function writeNear({ sheet, name }: Place, corners: readonly Spot[]): void {
   const xs = corners.map((spot) => spot[0]);
   const ys = corners.map((spot) => spot[1]);
   const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
   const middle: Spot = [(left + right) / 2, (top + bottom) / 2];
   const look = { size: sizes.note, color: 'muted' } as const;
-  if (sheet.tryWrite([centered(middle, 0)], feature.name, look)) return;
-  if (sheet.tryWrite([centered(middle, -90)], feature.name, { ...look, turn: -90 })) return;
+  if (sheet.tryWrite([centered(middle, 0)], name, look)) return;
+  if (sheet.tryWrite([centered(middle, -90)], name, { ...look, turn: -90 })) return;
   const around: Spot[] = [
     [middle[0], top - 4],
     [middle[0], bottom + 9],
   ];
   const beside = { ...look, ground: 'paper' } as const;
-  if (sheet.tryWrite(around, feature.name, beside)) return;
+  if (sheet.tryWrite(around, name, beside)) return;
   sheet.tryWrite(
     [
       [left - 4, middle[1]],
       [right + 9, middle[1]],
     ],
-    feature.name,
+    name,
     { ...beside, turn: -90 },
   );
 }

@@ -37,7 +37,7 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
   const { number, name, courses, posts = new Map() } = options;
   const neighbours = neighboursOf(measure, options.neighbours);
   const shows = { number, name, neighbours, courses, posts };
-  const title = { title: `Plan – ${number} ${name}`, description: describe(measure, name, neighbours), north: true };
+  const title = { title: `Plan – ${number} ${name}`, description: describe(measure, name, neighbours), north: 0 };
   const draw = (sheet: Sheet): Title => {
     const lines = wallLines(sheet, measure);
     drawPoche(sheet, lines);

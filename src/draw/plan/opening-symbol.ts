@@ -1,4 +1,4 @@
-import type { OpeningMeasure } from '../../core/model/index.js';
+import type { PlanOpening } from '../../core/book/index.js';
 import type { Spot } from '../convex.js';
 import type { Sheet } from '../sheet.js';
 import { lineThrough, type WallLine } from './wall-line.js';
@@ -6,7 +6,7 @@ import { lineThrough, type WallLine } from './wall-line.js';
 const leafThickness = 1.375 * 25_400_000;
 
 /** Doors with leaf and swing, windows with sill lines, cased and plain openings, in the gap that the wall leaves. */
-export function drawOpening(sheet: Sheet, line: WallLine, opening: OpeningMeasure, room: string): void {
+export function drawOpening(sheet: Sheet, line: WallLine, opening: PlanOpening, room: string): void {
   const frame = frameOf(sheet, line, opening);
   if (opening.kind === 'open' || opening.kind === 'cased') return drawCased(sheet, frame);
   if (opening.kind === 'window' || opening.operation === 'fixed') return drawWindow(sheet, frame);
@@ -25,13 +25,13 @@ export function drawOpening(sheet: Sheet, line: WallLine, opening: OpeningMeasur
 }
 
 /** An opening above the plane of the plan: dashes along both faces of the wall. */
-export function drawOpeningAbove(sheet: Sheet, line: WallLine, opening: OpeningMeasure): void {
+export function drawOpeningAbove(sheet: Sheet, line: WallLine, opening: PlanOpening): void {
   const { at, width, thickness } = frameOf(sheet, line, opening);
   for (const v of [-2.4, thickness + 2.4]) sheet.polyline([at(0, v), at(width, v)], { pen: 'fine', dash: 'hidden' });
 }
 
 /** True when the leaf moves on this room's side. */
-export function swingsInward(opening: OpeningMeasure, room: string): boolean {
+export function swingsInward(opening: PlanOpening, room: string): boolean {
   return (
     opening.kind === 'door' &&
     opening.operation !== 'pocket' &&
@@ -53,7 +53,7 @@ interface Frame {
   angle(u: number, v: number): number;
 }
 
-function frameOf(sheet: Sheet, line: WallLine, opening: OpeningMeasure): Frame {
+function frameOf(sheet: Sheet, line: WallLine, opening: PlanOpening): Frame {
   const left = opening.at * sheet.perNanometre;
   const reach = opening.width * sheet.perNanometre;
   // Straight from jamb to jamb, also in a wall that is an arc.
@@ -98,7 +98,7 @@ function drawCased(sheet: Sheet, { at, width, thickness }: Frame): void {
     sheet.polyline([at(0, v), at(width, v)], { pen: 'hair', color: 'ink', dash: 'hidden' });
 }
 
-function drawThreshold(sheet: Sheet, { at, width, thickness }: Frame, opening: OpeningMeasure): void {
+function drawThreshold(sheet: Sheet, { at, width, thickness }: Frame, opening: PlanOpening): void {
   if (opening.to !== 'outside') return;
   for (const v of [0, thickness]) sheet.polyline([at(0, v), at(width, v)], { pen: 'hair', color: 'ink' });
 }
@@ -126,7 +126,7 @@ function drawLeaf(
   sheet.arc(frame.at(pivot, face), width, open, closed, { pen: 'hair', color: 'ink' });
 }
 
-function drawPocket(sheet: Sheet, frame: Frame, opening: OpeningMeasure): void {
+function drawPocket(sheet: Sheet, frame: Frame, opening: PlanOpening): void {
   const { at, width, thickness, leaf } = frame;
   const isRight = opening.hinge === 'right';
   const low = thickness / 2 - leaf / 2;

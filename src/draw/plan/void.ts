@@ -1,17 +1,13 @@
-import type { Spot } from '../convex.js';
-import { spotsInside } from '../inside.js';
-import { sizes } from '../pen.js';
+import { extentOf, type Spot } from '../convex.js';
+import { spotsInside, stretchesInside } from '../inside.js';
+import { sizes, type Pen } from '../pen.js';
 import type { Sheet } from '../sheet.js';
+import { lineThrough } from './wall-line.js';
 
 /** A hole in the floor or in the ceiling, crossed with dashes. Returns what writes its words once all lines stand. */
-export function drawVoid(sheet: Sheet, outline: readonly Spot[], words: string): () => void {
-  sheet.polygon(outline, { pen: 'object', dash: 'hidden', fill: 'paper', layer: 'fill' });
-  const half = Math.floor(outline.length / 2);
-  if (outline.length === 4) {
-    for (let index = 0; index < half; index++) {
-      sheet.polyline([outline[index]!, outline[index + half]!], { pen: 'hair', dash: 'hidden', quiet: true });
-    }
-  }
+export function drawVoid(sheet: Sheet, outline: readonly Spot[], words: string, pen: Pen = 'object'): () => void {
+  sheet.polygon(outline, { pen, dash: 'hidden', fill: 'paper', layer: 'fill' });
+  for (const line of crossOf(outline)) sheet.polyline(line, { pen: 'hair', dash: 'hidden', quiet: true });
   return () => {
     const look = { size: sizes.note, color: 'muted', ground: 'paper' } as const;
     const spots = spotsInside(outline, 10).map(([x, y]): Spot => [x, y + 2.4]);
@@ -23,6 +19,19 @@ export function drawVoid(sheet: Sheet, outline: readonly Spot[], words: string):
   };
 }
 
+/** From corner to corner, or what of the way between the corners of the box around it lies in it. */
+function crossOf(outline: readonly Spot[]): readonly (readonly [Spot, Spot])[] {
+  const [a, b, c, d] = outline;
+  if (outline.length === 4 && a && b && c && d)
+    return [
+      [a, c],
+      [b, d],
+    ];
+  const { left, right, top, bottom } = extentOf(outline);
+  const [falling, rising] = [lineThrough([left, top], [right, bottom]), lineThrough([left, bottom], [right, top])];
+  return [falling, rising].flatMap(({ along, at }) => stretchesInside([outline], at(0, 0), along));
+}
+
 function fits(
   sheet: Sheet,
   spot: Spot,
@@ -30,10 +39,6 @@ function fits(
   outline: readonly Spot[],
 ): boolean {
   const box = sheet.textBox(spot, words, lettering);
-  const xs = outline.map((corner) => corner[0]);
-  const ys = outline.map((corner) => corner[1]);
-  return box.every(
-    ([x, y]) =>
-      x > Math.min(...xs) + 2 && x < Math.max(...xs) - 2 && y > Math.min(...ys) + 2 && y < Math.max(...ys) - 2,
-  );
+  const { left, right, top, bottom } = extentOf(outline);
+  return box.every(([x, y]) => x > left + 2 && x < right - 2 && y > top + 2 && y < bottom - 2);
 }

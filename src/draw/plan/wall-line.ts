@@ -1,10 +1,11 @@
-import type { MeasuredArc, OpeningMeasure, RoomMeasure, WallMeasure } from '../../core/model/index.js';
+import type { MeasuredArc } from '../../core/model/index.js';
+import type { PlanOpening, PlanWall } from '../../core/book/index.js';
 import type { Spot } from '../convex.js';
 import type { Sheet } from '../sheet.js';
 
 /** A wall on the sheet. Walls go clockwise; `outward` points away from the room. Lengths are in points. */
-export interface WallLine extends StraightLine {
-  readonly wall: WallMeasure;
+export interface WallLine<Wall extends PlanWall = PlanWall> extends StraightLine {
+  readonly wall: Wall;
   readonly from: Spot;
   readonly to: Spot;
   /** Its own, along the arc where it is one; `along` and `outward` are those of the straight way between its ends. */
@@ -12,9 +13,9 @@ export interface WallLine extends StraightLine {
   readonly thickness: number;
   readonly isOpen: boolean;
   /** Openings that the plan cuts through. */
-  readonly openings: readonly OpeningMeasure[];
+  readonly openings: readonly PlanOpening[];
   /** Openings that begin above the plane of the plan. */
-  readonly above: readonly OpeningMeasure[];
+  readonly above: readonly PlanOpening[];
   /** Places between two along it at which the line goes another way; none on a straight wall. */
   bends(from: number, to: number): readonly number[];
   /** Which way it goes at a place along it. */
@@ -38,9 +39,12 @@ const insideWall = 4.5 * 25_400_000;
 /** A plan is looked down on from about here. Common practice, no source. */
 export const planeHeight = 5 * 304_800_000;
 
-export function wallLines(sheet: Sheet, measure: RoomMeasure): WallLine[] {
-  return measure.walls.map((wall) => {
-    const openings = measure.openings.filter((opening) => opening.wall === wall.id);
+export function wallLines<Wall extends PlanWall>(
+  sheet: Sheet,
+  room: { readonly walls: readonly Wall[]; readonly openings: readonly PlanOpening[] },
+): WallLine<Wall>[] {
+  return room.walls.map((wall) => {
+    const openings = room.openings.filter((opening) => opening.wall === wall.id);
     const from = sheet.spot(wall.from);
     const to = sheet.spot(wall.to);
     const line = wall.arc ? arcLine(sheet, wall, wall.arc) : straightLine(from, to);
@@ -84,7 +88,7 @@ function straightLine(from: Spot, to: Spot): Line {
 }
 
 /** An arc with the room on its right hand. What bows out of the room goes clockwise, as walls do. */
-function arcLine(sheet: Sheet, { from, to, run }: WallMeasure, { center, radius, bows, line }: MeasuredArc): Line {
+function arcLine(sheet: Sheet, { from, to, run }: PlanWall, { center, radius, bows, line }: MeasuredArc): Line {
   const [middle, start] = [sheet.spot(center), sheet.spot(from)];
   const [points, length] = [radius * sheet.perNanometre, run * sheet.perNanometre];
   const begin = Math.atan2(start[1] - middle[1], start[0] - middle[0]);

@@ -1,0 +1,110 @@
+import { planMarks, type StandingMark } from '../feature/index.js';
+import type { Area } from '../../base/units/index.js';
+import type { FloorVoid, OpeningMeasure, Point, Polygon, Region, WallMeasure } from '../model/index.js';
+import type { BookRoom } from './book.js';
+import type { LookUp } from './look-up.js';
+
+/** One level of rooms that hang together, as a key plan draws it. Plain data: lengths in whole nanometres. */
+export interface KeyLevel {
+  readonly level: string;
+  readonly name: string;
+  /** Rooms that nothing joins to the greatest group are drawn apart from it. */
+  readonly isApart: boolean;
+  /** Of true north, in degrees clockwise from up. */
+  readonly north: number;
+  /** As in `LaidLevel`. */
+  readonly net: Area;
+  readonly gross: Area;
+  readonly outline: readonly Region[];
+  readonly walls: readonly Region[];
+  readonly wells: readonly { readonly name: string; readonly outline: Region }[];
+  /** Outline of the level below it. */
+  readonly below: readonly Region[];
+  readonly rooms: readonly KeyRoom[];
+}
+
+/** A room as a key plan draws it, in its own coordinates. */
+export interface KeyRoom {
+  readonly slug: string;
+  readonly number: string;
+  readonly name: string;
+  /** Where its coordinates begin in those of its group. */
+  readonly at: Point;
+  readonly plan: Polygon;
+  readonly walls: readonly PlanWall[];
+  /** Those that it records: what two rooms share is drawn once. */
+  readonly openings: readonly PlanOpening[];
+  readonly voids: readonly Pick<FloorVoid, 'name' | 'outline' | 'sides'>[];
+  readonly features: readonly { readonly name: string; readonly marks: readonly StandingMark[] }[];
+}
+
+/** What a plan draws of a wall. */
+export type PlanWall = Pick<WallMeasure, 'id' | 'from' | 'to' | 'run' | 'arc' | 'openTo'>;
+
+/** What a plan draws of an opening. */
+export type PlanOpening = Pick<
+  OpeningMeasure,
+  'mark' | 'kind' | 'wall' | 'at' | 'width' | 'sill' | 'to' | 'hinge' | 'swing' | 'operation'
+>;
+
+/** The levels of the house as key plans: those of the greatest group from the lowest up, then those of rooms apart. */
+export function keyLevels(look: LookUp): readonly KeyLevel[] {
+  const { laid, house } = look.book;
+  return laid.groups.flatMap(({ levels }, group) =>
+    levels.map(({ level, rooms, net, gross, outline, walls, wells }, index): KeyLevel => ({
+      level,
+      name: look.levelName(level),
+      isApart: group > 0,
+      north: house.north ?? 0,
+      net,
+      gross,
+      outline,
+      walls,
+      wells: wells.map(({ name, outline: well }) => ({ name, outline: well })),
+      below: levels[index - 1]?.outline ?? [],
+      rooms: rooms.flatMap(({ room, at }) => {
+        const found = look.room(room);
+        return found ? [keyRoom(found, at)] : [];
+      }),
+    })),
+  );
+}
+
+function keyRoom({ slug, number, name, measure }: BookRoom, at: Point): KeyRoom {
+  return {
+    slug,
+    number,
+    name,
+    at,
+    plan: measure.plan,
+    walls: measure.walls.map(({ id, from, to, run, arc, openTo }) => ({
+      id,
+      from,
+      to,
+      run,
+      ...(arc && { arc }),
+      ...(openTo !== undefined && { openTo }),
+    })),
+    openings: measure.openings.filter(({ own }) => own).map(planOpening),
+    voids: measure.voids.map(({ name: hole, outline, sides }) => ({ name: hole, outline, sides })),
+    features: measure.features.map((feature) => ({
+      name: feature.name,
+      marks: planMarks(feature).filter((mark) => mark.role !== 'overhead'),
+    })),
+  };
+}
+
+function planOpening({ mark, kind, wall, at, width, sill, to, hinge, swing, operation }: OpeningMeasure): PlanOpening {
+  return {
+    mark,
+    kind,
+    wall,
+    at,
+    width,
+    sill,
+    to,
+    operation,
+    ...(hinge !== undefined && { hinge }),
+    ...(swing !== undefined && { swing }),
+  };
+}
