@@ -17,5 +17,6 @@ export {
   type Shade,
   type ShadeLayer,
 } from './key-plan/index.js';
+export { drawScaleBar } from './issue.js';
 export { drawnAlike } from './drawn-sheet.js';
 export { drawSwatch } from './swatch/index.js';

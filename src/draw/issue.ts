@@ -2,7 +2,7 @@ import { PathBuilder, circle, element, group, line, path, rect, text, type SvgNo
 import type { DrawOptions, Drawing } from './drawing.js';
 import { sheetsOf, type DrawnSheet, type Subject, type Title } from './drawn-sheet.js';
 import { lengthText } from './length-text.js';
-import { paint } from './palette.js';
+import { paint, type Palette } from './palette.js';
 import { pens, sizes } from './pen.js';
 import { barLength, pointsPerNanometre, scalesFrom, type Scale } from './scale.js';
 import { fitText, textWidth } from './text-width.js';
@@ -11,6 +11,24 @@ const margin = 5;
 const gap = 14;
 const blockHeight = 39;
 const usualBox = { width: 7, height: 7 };
+
+/** The scale bar of a drawing and, beside it, where true north lies in degrees clockwise from up: for pages that set its title. */
+export function drawScaleBar({ ratio }: Pick<Drawing, 'ratio'>, north: number, palette: Palette): SvgNode {
+  const [scale] = scalesFrom(ratio);
+  const width = (scale ? barWidth(scale) : 0) + 64;
+  const nodes = scale ? [...northArrow(12, 14, north), ...scaleBar(scale, 44, 10)] : [];
+  return element(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      width: `${inches(width)}in`,
+      height: `${inches(28)}in`,
+      viewBox: `0 0 ${round(width)} 28`,
+      'font-family': 'Public Sans',
+    },
+    ...nodes.map((node) => paint(node, palette)),
+  );
+}
 
 /** The drawing at the largest standard scale, from the subject's largest down, that fits its box. Ids and colours come last:
  *  the sheets are shared by all that ask for the same. */

@@ -1,4 +1,4 @@
-import type { DrawnCourses, DrawnGuard, DrawnPost } from '../core/book/index.js';
+import type { DrawnCourses, DrawnGuard, DrawnPost, KeyLevel, KeyRoom } from '../core/book/index.js';
 import type { IssuePurpose, RoomMeasure, Swatch } from '../core/model/index.js';
 import type { Cell, Ref, Sieved, Status, TradeBlock } from '../sheet/index.js';
 import type { Locale } from '../base/units/index.js';
@@ -46,6 +46,8 @@ export interface Handout {
   readonly sections: readonly HandoutSection[];
   readonly cautions: readonly HandoutCaution[];
   readonly questions: readonly HandoutQuestion[];
+  /** Where the house's rooms lie, for key plans. */
+  readonly levels: readonly HandoutLevel[];
   /** Names of all rooms: drawings write the neighbour's name behind an opening. */
   readonly roomNames: readonly { readonly slug: Ref; readonly name: Sieved }[];
 }
@@ -285,6 +287,11 @@ export interface HandoutQuestion {
   readonly reason: Sieved;
   readonly options: readonly HandoutFinish[];
 }
+
+/** A level for key plans, its words behind the sieve. */
+export type HandoutLevel = Omit<Cleared<KeyLevel>, 'rooms'> & {
+  readonly rooms: readonly (Omit<Cleared<KeyRoom>, 'slug'> & { readonly slug: Ref })[];
+};
 
 /** A room's measures without the places in records that they came from, its words behind the sieve. */
 export type HandoutShape = Cleared<RoomMeasure>;

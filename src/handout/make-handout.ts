@@ -4,6 +4,7 @@ import type { Person } from '../core/model/index.js';
 import { ref } from '../sheet/index.js';
 import { changes, type Since } from './changes.js';
 import type { Handout, HandoutCover } from './handout.js';
+import { levels } from './levels.js';
 import { joined } from './own.js';
 import { products } from './products.js';
 import { cautions, questions } from './questions.js';
@@ -55,6 +56,7 @@ function makeInLocale(book: Book, trade: BookTrade, { stamp, since }: HandoutOpt
     sections: sections(work),
     cautions: cautions(work),
     questions: questions(work),
+    levels: levels(work),
     roomNames: book.rooms.map(({ slug, name }) => ({ slug: ref(slug), name: sieveName(name) })),
   };
 }

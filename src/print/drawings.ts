@@ -18,7 +18,7 @@ export interface PrintDrawing {
 }
 
 /** Ink and chalk-line blue of the printed book over the drawing's own roles. */
-const palette = {
+export const palette = {
   ...printPalette,
   ink: '#16242e',
   text: '#16242e',

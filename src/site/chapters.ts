@@ -6,6 +6,7 @@ import { pagePaths } from './paths.js';
 /** The sheet index: every chapter of the book in the order of the set. */
 export const chapters = [
   { id: 'start', sheet: 'G-1', title: 'Start', path: pagePaths.start },
+  { id: 'house', sheet: 'A-0', title: 'The house', path: pagePaths.house },
   { id: 'rooms', sheet: 'A-1', title: 'Rooms', path: pagePaths.rooms },
   { id: 'options', sheet: 'A-2', title: 'Options', path: pagePaths.options },
   { id: 'finish-schedule', sheet: 'A-3', title: 'Finish schedule', path: pagePaths.finishSchedule },

@@ -23,6 +23,7 @@ export function Frame({ page }: { page: Page }): VNode {
         {styles.map((style) => (
           <link rel="stylesheet" href={link(`assets/${style}`)} />
         ))}
+        {page.style !== undefined && <style dangerouslySetInnerHTML={{ __html: page.style }} />}
         <script src={link('assets/theme.js')} />
         {page.scripts?.map((script) => (
           <script src={link(script)} defer />
@@ -90,6 +91,7 @@ const styles = [
   'compare.css',
   'side.css',
   'drawn.css',
+  'key-plan.css',
   'start.css',
   'pages.css',
   'print.css',

@@ -11,6 +11,8 @@ export interface Page {
   readonly chapter: string;
   /** Called when the page is written. */
   readonly content: () => VNode;
+  /** Rules of style that depend on what the page shows. */
+  readonly style?: string;
   /** Classic scripts it needs besides the theme, as paths in the book's folder. */
   readonly scripts?: readonly string[];
 }

@@ -1,10 +1,11 @@
 import type { Caution } from '../core/caution/index.js';
 import { anchorOf } from '../write/index.js';
-import type { BookOption, BookRoom, BookSelection } from '../core/book/index.js';
+import type { BookOption, BookRoom, BookSelection, KeyLevel } from '../core/book/index.js';
 
 /** Where things are in the book. One function for each kind of thing, so that a link cannot be mistyped. */
 export const pagePaths = {
   start: 'index.html',
+  house: 'house.html',
   rooms: 'rooms.html',
   options: 'options.html',
   finishSchedule: 'finish-schedule.html',
@@ -39,6 +40,11 @@ export function selectionAnchor(selection: Pick<BookSelection, 'id' | 'room'>): 
 
 export function selectionPath(selection: Pick<BookSelection, 'id' | 'room'>): string {
   return `${roomPath(selection.room)}#${selectionAnchor(selection)}`;
+}
+
+/** Anchor of a level's key plan; rooms apart have others than those of their level that hang together. */
+export function levelAnchor({ level, rooms, isApart }: Pick<KeyLevel, 'level' | 'rooms' | 'isApart'>): string {
+  return isApart ? `level-${level}-${rooms[0]?.slug ?? ''}` : `level-${level}`;
 }
 
 /** Anchor of a caution, on its room's page and in the register. */

@@ -5,6 +5,7 @@ import { AgreedPage } from './pages/agreed.js';
 import { CalendarPage } from './pages/calendar.js';
 import { CautionsPage } from './pages/cautions.js';
 import { ChoicePage } from './pages/choice.js';
+import { HousePage } from './pages/house.js';
 import { MoneyPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
 import {
@@ -26,6 +27,7 @@ import { RoomPage } from './pages/room.js';
 import { RoomsPage } from './pages/rooms.js';
 import { SearchPage } from './pages/search.js';
 import { StartPage } from './pages/start.js';
+import { marksOf, markRules } from './marks.js';
 import { optionPath, recordPath, roomPath } from './paths.js';
 import type { View } from './view.js';
 
@@ -39,6 +41,7 @@ export function allSheets(view: View): readonly Page[] {
       title: chapter.title,
       chapter: chapter.id,
       content: () => chapterContent[chapter.id](view),
+      ...(chapter.id === 'house' && { style: markRules(marksOf(view)) }),
       ...(chapter.id === 'search' && {
         scripts: ['assets/minisearch.js', 'assets/search-index.js', 'assets/search.js'],
       }),
@@ -86,6 +89,7 @@ export function allSheets(view: View): readonly Page[] {
 
 const chapterContent: Readonly<Record<ChapterId, (view: View) => VNode>> = {
   start: () => <StartPage />,
+  house: () => <HousePage />,
   rooms: () => <RoomsPage />,
   options: () => <OptionsPage />,
   'finish-schedule': (view) => <SheetPage sheet={finishSheet(view)} />,

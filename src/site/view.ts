@@ -1,11 +1,14 @@
 import { byText } from '../base/units/index.js';
 import {
+  keyLevels,
   lookUp,
   type Alternative,
   type Book,
   type BookOption,
+  type BookRoom,
   type BookSelection,
   type BookTrade,
+  type KeyLevel,
   type LookUp,
 } from '../core/book/index.js';
 import type { DatedMilestone } from '../core/calendar/index.js';
@@ -32,6 +35,9 @@ export interface View extends LookUp {
   order(option: string, part: string): Order | undefined;
   /** The page that sets the options of a place side by side; none where there is nothing to compare. */
   choicePath(selection: Pick<BookSelection, 'id'>): string | undefined;
+  /** Levels as laid out, for key plans: made once, since their drawings are kept by them. */
+  readonly levels: readonly KeyLevel[];
+  levelOf(room: Pick<BookRoom, 'slug'>): KeyLevel | undefined;
   /** Open selections with options to compare, by the day they are due. */
   openChoices(): readonly BookSelection[];
   /** Selections for which an option is chosen, and those that consider it. */
@@ -51,9 +57,14 @@ export function makeView(book: Book, beside: Beside = {}): View {
   const open = book.selections
     .filter(({ id, state }) => state === 'open' && choices.has(id))
     .sort((a, b) => byText(a.decision.by, b.decision.by));
+  const look = lookUp(book);
+  const levels = keyLevels(look);
+  const levelByRoom = new Map(levels.flatMap((level) => level.rooms.map(({ slug }) => [slug, level] as const)));
   return {
-    ...lookUp(book),
+    ...look,
     beside,
+    levels,
+    levelOf: ({ slug }) => levelByRoom.get(slug),
     trade: (slug) => trades.get(slug),
     optionById: (id) => options.get(id),
     milestone: (id) => milestones.get(id),

@@ -66,12 +66,17 @@ describe('the file', () => {
   });
 });
 
+const isContents = (page: string): boolean => /^ *Contents$/mu.test(page);
+
 describe('the pages', () => {
-  it('come in order: cover, contents, rooms by number, schedules, money, calendar, orders, sign-off', () => {
+  it('come in order: cover, levels, contents, the house, rooms by number, schedules, money, calendar, orders, sign-off', () => {
     const pages = printed.text().split('\f');
     const heads = [
       /Selections and specification book/i,
+      /^ *Main level +N\b/m,
+      /^ *Upper level.* N$/m,
       /How to read this book/,
+      /^ *The house$/m,
       /^ *Rooms$/m,
       /^ *101 Great room +MAIN LEVEL/m,
       /^ *102 Pantry +MAIN LEVEL/m,
@@ -86,7 +91,7 @@ describe('the pages', () => {
       /^ *Sign-off$/m,
     ];
     const at = heads.map((head) =>
-      pages.findIndex((page, index) => head.test(page) && (index !== 1 || head.source.includes('How to read'))),
+      pages.findIndex((page) => head.test(page) && (!isContents(page) || head.source.includes('How to read'))),
     );
     expect(at).not.toContain(-1);
     expect(at).toEqual([...at].sort((a, b) => a - b));
@@ -94,8 +99,8 @@ describe('the pages', () => {
 
   it('give the contents the page on which each part begins', () => {
     const pages = printed.text().split('\f');
-    const contents = pages[1] ?? '';
-    for (const name of ['102 Pantry', 'Contract sum', 'Sign-off']) {
+    const contents = pages.find(isContents) ?? '';
+    for (const name of ['Main level', '102 Pantry', 'Contract sum', 'Sign-off']) {
       const row = new RegExp(`^ *${name}[ .]+(\\d+)$`, 'm').exec(contents);
       const page = Number(row?.[1]);
       expect(pages[page - 1], name).toMatch(new RegExp(`^ *${name}`, 'm'));
@@ -120,7 +125,11 @@ describe('the pages', () => {
   });
 
   it('name the day to decide by, and what is considered with its difference', () => {
-    const page = printed.text(4, 6);
+    const page = printed
+      .text()
+      .split('\f')
+      .filter((one) => /^ *101 Great room/mu.test(one) || one.includes('Still open'))
+      .join('');
     expect(page).toContain('Decide by 20 April 2026');
     expect(page).toMatch(/Fir tongue and groove.*\n?.*\+\$980\.00/);
     expect(page).toMatch(/Pine nickel gap.*\n?.*−\$205\.00/);

@@ -16,5 +16,6 @@ export {
 } from './drawn-room.js';
 export { keyLevels, type KeyLevel, type KeyRoom, type PlanOpening, type PlanWall } from './key-level.js';
 export { wallsBetween, type WallBetween } from './walls-between.js';
+export { openIn } from './open-in.js';
 export { lookUp, type LookUp } from './look-up.js';
 export { lastIssue } from './last-issue.js';

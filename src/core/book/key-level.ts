@@ -1,5 +1,5 @@
 import { planMarks, type StandingMark } from '../feature/index.js';
-import type { Area } from '../../base/units/index.js';
+import type { Area, Length } from '../../base/units/index.js';
 import type { FloorVoid, OpeningMeasure, Point, Polygon, Region, WallMeasure } from '../model/index.js';
 import type { BookRoom } from './book.js';
 import type { LookUp } from './look-up.js';
@@ -15,6 +15,7 @@ export interface KeyLevel {
   /** As in `LaidLevel`. */
   readonly net: Area;
   readonly gross: Area;
+  readonly perimeter: Length;
   readonly outline: readonly Region[];
   readonly walls: readonly Region[];
   readonly wells: readonly { readonly name: string; readonly outline: Region }[];
@@ -51,13 +52,14 @@ export type PlanOpening = Pick<
 export function keyLevels(look: LookUp): readonly KeyLevel[] {
   const { laid, house } = look.book;
   return laid.groups.flatMap(({ levels }, group) =>
-    levels.map(({ level, rooms, net, gross, outline, walls, wells }, index): KeyLevel => ({
+    levels.map(({ level, rooms, net, gross, perimeter, outline, walls, wells }, index): KeyLevel => ({
       level,
       name: look.levelName(level),
       isApart: group > 0,
       north: house.north ?? 0,
       net,
       gross,
+      perimeter,
       outline,
       walls,
       wells: wells.map(({ name, outline: well }) => ({ name, outline: well })),

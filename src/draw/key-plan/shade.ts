@@ -17,10 +17,10 @@ interface Look {
 
 const looks: Readonly<Record<Shade, Look>> = {
   here: { ground: 'accent', color: 'accent', every: 4, turn: 0, strokes: 'M0 2H4', width: 1 },
-  open: { ground: 'tone', color: 'accent', every: 4.5, turn: 45, strokes: 'M0 2.25H4.5', width: 0.8 },
-  late: { ground: 'tone', color: 'alert', every: 4.5, turn: 45, strokes: 'M0 2.25H4.5M2.25 0V4.5', width: 1 },
+  open: { ground: 'tone', color: 'accent', every: 5, turn: 45, strokes: 'M0 2.5H5', width: 0.5 },
+  late: { ground: 'tone', color: 'alert', every: 5, turn: 45, strokes: 'M0 2.5H5M2.5 0V5', width: 0.7 },
   changed: { ground: 'tone', color: 'ink', every: 4.5, turn: 0, strokes: 'M1.6 2.25H2.9', width: 1.3 },
-  trade: { ground: 'deep', color: 'accent', every: 4, turn: 0, strokes: 'M0 2H4', width: 0.8 },
+  trade: { ground: 'deep', color: 'accent', every: 5, turn: 0, strokes: 'M0 2.5H5', width: 0.6 },
 };
 
 /** The pattern of a shade, for the `<defs>` of a drawing. */

@@ -20,6 +20,8 @@ import {
   type ProseBlock as Block,
 } from '../../write/index.js';
 import { targetsOf } from '../labels.js';
+import type { PrintDrawing } from '../drawings.js';
+import { smallPlan } from '../levels.js';
 import type { DocumentFacts } from '../sheets/index.js';
 import { shorten } from '../shorten.js';
 import { lineOf, needText, roomBlock, type Line, type RoomBlock } from './room.js';
@@ -52,6 +54,8 @@ interface HandoutSheets {
   readonly leftByYou: PrintTable | null;
   readonly questions: readonly QuestionRow[];
   readonly cautions: Handout['cautions'];
+  /** Levels with the trade's rooms marked, those without any left out. */
+  readonly levels: readonly PrintDrawing[];
   readonly rooms: readonly RoomBlock[];
   readonly products: readonly ProductRow[];
   /** Orders and supplies, then the schedules that the trade asks for. */
@@ -116,6 +120,7 @@ export function makeHandoutSheets(handout: Handout): HandoutSheets {
     leftByYou: tableOf(handout.leftByYou),
     questions: handout.questions.map(questionRow),
     cautions: handout.cautions,
+    levels: levelsOf(handout),
     rooms: handout.rooms.map((room) => roomBlock(room, handout)),
     products: handout.products.map(productRow),
     lists: [orders, supplies].flatMap((table) => tableOf(table) ?? []),
@@ -196,6 +201,13 @@ function questionRow({ where, about, status, when, question, options }: HandoutQ
     question,
     options: options.map(lineOf),
   };
+}
+
+function levelsOf({ levels, rooms }: Handout): HandoutSheets['levels'] {
+  const own = new Map(rooms.map(({ slug }) => [slug as string, 'trade'] as const));
+  return levels
+    .filter((level) => level.rooms.some(({ slug }) => own.has(slug)))
+    .map((level, index) => smallPlan(level, `level-${index}`, own, 'marked: where you work'));
 }
 
 const swatchSize = 66;

@@ -1,4 +1,4 @@
-import type { BookRoom, LookUp } from '../../core/book/index.js';
+import type { BookRoom, KeyLevel, LookUp } from '../../core/book/index.js';
 import type { Surface } from '../../core/model/index.js';
 import {
   counted,
@@ -13,6 +13,7 @@ import {
 import { printRoom, type PrintDrawing } from '../drawings.js';
 import { fromOtherSide, layoutsOnPaper, otherSideWords, quantityLines, saidOnce } from '../../table/index.js';
 import { printTable, readProse, type PrintTable, type ProseBlock as Block } from '../../write/index.js';
+import { locator } from '../levels.js';
 import { shorten } from '../shorten.js';
 import { cautionRow, type CautionRow } from './cautions.js';
 import { openChoice, selectionRow, type OpenChoice, type SelectionRow } from './selection-row.js';
@@ -24,6 +25,8 @@ export interface RoomSheet {
   /** Number and name, short enough for the title block. */
   readonly sheet: string;
   readonly level: string;
+  /** Where it lies on its level. */
+  readonly locator: PrintDrawing | null;
   /** In the columns they are set in. */
   readonly facts: readonly (readonly Fact[])[];
   readonly body: readonly Block[];
@@ -54,7 +57,7 @@ interface Fact {
   readonly beside: string;
 }
 
-export function roomSheet(room: BookRoom, look: LookUp, digest: string): RoomSheet {
+export function roomSheet(room: BookRoom, look: LookUp, digest: string, levels: readonly KeyLevel[]): RoomSheet {
   const selections = look.selectionsOf(room);
   const noted = selections.filter(({ note }) => note !== undefined);
   const keys = new Map(noted.map(({ id }, index) => [id, String(index + 1)]));
@@ -67,6 +70,7 @@ export function roomSheet(room: BookRoom, look: LookUp, digest: string): RoomShe
     name: room.name,
     sheet: shorten(`${room.number} ${room.name}`, 44),
     level: look.levelName(room.level),
+    locator: locator(room, levels),
     facts: besidePlan ? [facts] : inColumns(facts),
     body: readProse(room.body),
     plan,

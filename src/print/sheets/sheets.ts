@@ -2,13 +2,14 @@ import { printDay, shortDigest, type IsoDate } from '../../base/units/index.js';
 import { swatchSvg } from '../drawings.js';
 import { makeCover, type Cover } from './cover.js';
 import { roomDigests } from '../../signoff/index.js';
-import { lookUp, type Book, type Stamp } from '../../core/book/index.js';
+import { keyLevels, lookUp, type Book, type Stamp } from '../../core/book/index.js';
 import {
   alternativeSheet,
   areaSheet,
   cautionSheet,
   decisionSheet,
   findingSheet,
+  houseSheet,
   finishSheet,
   moneySheets,
   openingSheet,
@@ -18,6 +19,7 @@ import {
 } from '../../table/index.js';
 import { printSheet, printSigns, type PrintSheet } from '../../write/index.js';
 import { targetsOf } from '../labels.js';
+import { levelSheets, type LevelSheet } from '../levels.js';
 import { makeReading, type Reading } from './reading.js';
 import { roomSheet, type RoomSheet } from './room.js';
 import { shorten } from '../shorten.js';
@@ -36,6 +38,8 @@ interface Sheets {
     readonly day: string;
   };
   readonly cover: Cover;
+  /** The levels of the house, lowest first. */
+  readonly levels: readonly LevelSheet[];
   readonly reading: Reading;
   readonly rooms: readonly RoomSheet[];
   /** Sheets of blocks, by name. */
@@ -62,8 +66,10 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   const { house, on } = book;
   const { standing, digest } = standingOf(stamp);
   const digests = roomDigests(book);
+  const levels = keyLevels(look);
   const findings = findingSheet(look);
   const sheets = [
+    houseSheet(look),
     roomList(look),
     finishSheet(look),
     openingSheet(look),
@@ -84,9 +90,10 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   return {
     document: documentFacts(book, { title: `${house.name}: selections and specification book`, standing, on }),
     foot: { house: shorten(house.name, 26), job: shorten(house.number, 12), standing, digest, day: printDay(on) },
+    levels: levelSheets(levels, look),
     cover: makeCover(look, standing, stamp ? digest : ''),
     reading: makeReading(look),
-    rooms: book.rooms.map((room) => roomSheet(room, look, shortDigest(digests[room.slug] ?? ''))),
+    rooms: book.rooms.map((room) => roomSheet(room, look, shortDigest(digests[room.slug] ?? ''), levels)),
     set: Object.fromEntries(sheets.map((sheet) => [sheet.id, printSheet(sheet, targets.labels)])),
     anchors: targets.anchors,
     signs: printSigns,

@@ -1,5 +1,5 @@
-import { roomViews, type Drawing, type RoomView } from '../../draw/index.js';
-import { handoutDrawnRoom, type Handout, type HandoutRoom } from '../../handout/index.js';
+import { drawKeyPlan, roomViews, screenPalette, type Drawing, type RoomView, type Shade } from '../../draw/index.js';
+import { handoutDrawnRoom, type Handout, type HandoutLevel, type HandoutRoom } from '../../handout/index.js';
 import { drawForPage } from '../drawings.js';
 
 /** The drawings of a room that its trade needs: plan, ceiling, features and every wall concerned. */
@@ -14,4 +14,26 @@ export function drawHandoutRoom(room: HandoutRoom, handout: Handout): readonly D
     ...needed(features, drawings.features),
     ...needed(walls, drawings.walls),
   ].map((view) => drawForPage(view));
+}
+
+/** A level small, with the trade's rooms marked, and of these the one that is read filled. Those of them lead to their pages. */
+export function drawHandoutLevel(
+  level: HandoutLevel,
+  { rooms }: Handout,
+  { here, linkOf }: { readonly here?: HandoutRoom; readonly linkOf: (room: HandoutRoom) => string },
+): Drawing {
+  const own = new Map(rooms.map((room) => [room.slug as string, room]));
+  const shades = new Map([...own].map(([slug, room]): [string, Shade] => [slug, room === here ? 'here' : 'trade']));
+  return drawKeyPlan(level, {
+    id: `level-${level.level}-${level.rooms[0]?.slug ?? ''}`,
+    palette: screenPalette,
+    detail: 'numbers',
+    bare: true,
+    box: { width: 2.8, height: 3.6 },
+    layers: [{ rooms: shades }],
+    linkOf: (slug) => {
+      const room = own.get(slug);
+      return room && { href: linkOf(room), words: `${room.number} ${room.name}` };
+    },
+  });
 }

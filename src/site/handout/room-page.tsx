@@ -8,6 +8,7 @@ import { Facts } from '../parts/facts.js';
 import { Phrase, Prose } from '../parts/prose.js';
 import { useHandout, useHandoutLink, usePlaceLinks } from './context.js';
 import { drawHandoutRoom } from './drawings.js';
+import { RoomLevel } from './levels.js';
 import { handoutPaths, roomPath } from './paths.js';
 
 /** A room as one trade builds it. */
@@ -21,6 +22,7 @@ export function RoomPage({ room }: { room: HandoutRoom }): VNode {
         {room.number}, {room.level}
       </p>
       <h1>{room.name}</h1>
+      <RoomLevel room={room} />
       <Facts
         facts={room.facts.map(({ label, text, beside }) => ({
           label,

@@ -6,6 +6,7 @@ import { Facts } from '../parts/facts.js';
 import { Prose } from '../parts/prose.js';
 import { counted } from '../parts/words.js';
 import { useHandout, useHandoutLink, usePlaceLinks } from './context.js';
+import { TradeLevels } from './levels.js';
 import { roomPath } from './paths.js';
 
 /** Cover, what changed, rooms, scope, order of work, other trades, questions, cautions. */
@@ -85,6 +86,7 @@ function Rooms(): VNode {
     <section aria-labelledby="rooms-title">
       <h2 id="rooms-title">Rooms in order of work</h2>
       {rooms.length === 0 && <p>No room has work for this trade yet.</p>}
+      <TradeLevels />
       <ol class="room-list">
         {rooms.map((room) => {
           const open = room.places.filter(({ when }) => when !== '').length;

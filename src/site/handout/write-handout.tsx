@@ -88,7 +88,7 @@ async function readAssets(): Promise<Map<string, Uint8Array>> {
   for (const [from, to] of Object.entries(assetCopies())) {
     if (to.startsWith('assets/fonts/')) files.set(to.slice('assets/'.length), await readFile(from));
   }
-  for (const name of ['type.css', 'sheet.css', 'table.css', 'theme.js'])
+  for (const name of ['type.css', 'sheet.css', 'table.css', 'key-plan.css', 'theme.js'])
     files.set(name, await readFile(join(shared, name)));
   for (const name of await readdir(own)) files.set(name, await readFile(join(own, name)));
   return files;

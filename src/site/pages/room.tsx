@@ -22,6 +22,7 @@ import { DataTable } from '../parts/data-table.js';
 import { DrawingFigure } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
 import { AmountCell, AreaText, Len } from '../parts/figures.js';
+import { Locator } from '../parts/key-plan.js';
 import { PageLink, RecordLink } from '../parts/link.js';
 import { Prose } from '../parts/prose.js';
 import { RoomLayouts } from '../parts/room-layouts.js';
@@ -51,17 +52,20 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
   const { plan, ceiling, features, elevations } = drawRoom(room, view);
   return (
     <>
-      <header class="room-head">
-        <p class="room-number">
-          <span class="number-disc">{room.number}</span> {view.levelName(room.level)}
-        </p>
-        <h1>{room.name}</h1>
-        <p class="room-sum">
-          {room.open === 0 ? 'Everything here is decided.' : `${counted(room.open, 'choice')} still open here.`}{' '}
-          Finishes {printMoney(room.cost.total)}. {contractWords(room)}
-        </p>
-        <SignedMark signed={room.signed} />
-      </header>
+      <div class="room-top">
+        <header class="room-head">
+          <p class="room-number">
+            <span class="number-disc">{room.number}</span> {view.levelName(room.level)}
+          </p>
+          <h1>{room.name}</h1>
+          <p class="room-sum">
+            {room.open === 0 ? 'Everything here is decided.' : `${counted(room.open, 'choice')} still open here.`}{' '}
+            Finishes {printMoney(room.cost.total)}. {contractWords(room)}
+          </p>
+          <SignedMark signed={room.signed} />
+        </header>
+        <Locator room={room} />
+      </div>
       <nav class="in-page" aria-label="In this room">
         <ul>
           {open.map((selection) => (
