@@ -1,8 +1,7 @@
 import { Command } from 'commander';
 import { join, resolve } from 'node:path';
 import { svgText } from '../base/svg/index.js';
-import { printProblems } from '../base/problem/index.js';
-import { codesByPage } from '../base/problem/index.js';
+import { codesByPage, printProblems } from '../base/problem/index.js';
 import { keyLevels, lookUp, type Book, type KeyLevel } from '../core/book/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import { drawKeyPlan, printPalette } from '../draw/index.js';

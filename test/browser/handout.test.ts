@@ -182,7 +182,9 @@ describe('its pages', () => {
             .length;
         });
         expect(loaded).toBeGreaterThan(1);
-        const links = await page.locator('a').evaluateAll((all) => all.map((one) => (one as HTMLAnchorElement).href));
+        const links = await page
+          .locator('a')
+          .evaluateAll((all) => all.map((one) => new URL(one.getAttribute('href') ?? '', one.baseURI).href));
         const base = pathToFileURL(join(folder, 'no-site')).href;
         for (const link of links) if (!link.startsWith(`${base}/`)) failures.push(`${path} links to ${link}`);
       }

@@ -6,8 +6,8 @@ import {
   perimeter,
   pointOf,
   regionOf,
-  subtract,
   unite,
+  without,
   type Patch,
 } from '../../base/geometry/index.js';
 import type { Area } from '../../base/units/index.js';
@@ -30,13 +30,13 @@ export function levelOf(
   const wells = wellsOf(placed, below);
   const open = wells.flatMap(({ patches }) => patches);
   const outline = outlineOf([...rooms, ...open, ...massesOf(wells, below)], wall);
-  const walls = [...rooms, ...open].reduce<readonly Patch[]>(subtract, outline);
+  const walls = without(outline, [...rooms, ...open]);
   const outside = areaOf(outline) - areaOf(open);
   return {
     level,
     rooms: placed.map(({ room, at }) => ({ room: room.slug, at: pointOf(at) })),
     outline: outline.map(regionOf),
-    walls: unite(walls).map(regionOf),
+    walls: walls.map(regionOf),
     wells: wells.flatMap(({ room, name, patches }) =>
       unite(patches).map((patch) => ({ room, name, outline: regionOf(patch) })),
     ),

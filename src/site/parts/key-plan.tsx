@@ -14,7 +14,7 @@ const boxes = { whole: { width: 11, height: 10 }, numbers: { width: 2.8, height:
 /** A level with every mark that can be asked for, each in a layer of its own. On a telephone numbers alone, as wide as that is. */
 export function LevelPlans({ level, marks }: { level: KeyLevel; marks: readonly Mark[] }): VNode {
   const linkOf = useRoomLinks();
-  const id = levelAnchor(level);
+  const id = `draw-${levelAnchor(level)}`;
   const layers = marks.map(markLayer);
   const whole = drawKeyPlan(level, { id, palette: screenPalette, detail: 'whole', box: boxes.whole, layers, linkOf });
   const numbers = drawKeyPlan(level, {

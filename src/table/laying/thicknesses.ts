@@ -1,6 +1,5 @@
 import { wallsBetween } from '../../core/book/index.js';
-import type { Length } from '../../base/units/index.js';
-import { printLength } from '../../base/units/index.js';
+import { printLength, type Length } from '../../base/units/index.js';
 import { col } from '../../sheet/index.js';
 import { schedule } from '../schedule.js';
 
