@@ -192,7 +192,6 @@ function placeOf(kind: string, data: unknown, height: Length): Partial<FeatureMe
   const space: RoomSpace = {
     ...nothing,
     corner: { x: len('0"'), y: len('0"') },
-    heightAt: () => height,
     topAlong: (from, to) =>
       [0, distance(pointInFeet(from), pointInFeet(to))].map((along) => ({ along, height: feet(height) })),
   };

@@ -47,8 +47,6 @@ export interface RoomSpace {
   }[];
   readonly floor: readonly FloorPiece[];
   readonly voids: readonly FloorVoid[];
-  /** Ceiling height above the floor at a point of the plan. */
-  heightAt(point: Point): Length;
   /** Ceiling height along a straight line of the plan, in feet, with a point at each break; two at one place are a step. */
   topAlong(from: Point, to: Point): Profile;
   /** The ceiling, plane by plane, before anything is taken off it but holes that it has in common with the floor. */

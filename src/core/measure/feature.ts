@@ -3,7 +3,6 @@ import {
   intersect,
   patchFrom,
   pointInFeet,
-  lengthOf,
   pointOf,
   ringInFeet,
   slackAround,
@@ -16,7 +15,7 @@ import { outsideWords } from './fit.js';
 import type { Level } from './floor.js';
 import type { Plan } from './plan.js';
 import { printArea } from './tape.js';
-import { heightAt, topAlong, type Vault } from './vault.js';
+import { topAlong, type Vault } from './vault.js';
 import type { WallShape } from './wall.js';
 
 /** Measures each feature by its kind and checks that it stands in the room. */
@@ -64,7 +63,6 @@ function roomSpace(room: Room, plan: Plan, { vaults, walls, levels, voids, ceili
     })),
     floor: levels,
     voids,
-    heightAt: (point) => lengthOf(heightAt(vaults, pointInFeet(point))),
     topAlong: (from, to) => topAlong(vaults, pointInFeet(from), pointInFeet(to)),
     ceiling,
     origin: room.origin,

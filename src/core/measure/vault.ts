@@ -61,11 +61,6 @@ function vaultOf(part: CeilingPart, plan: Plan): Vault {
   return { name, planes, patches, ...(over ? { over } : {}), ...(openAbove ? { openAbove: openAbove.height } : {}) };
 }
 
-/** Ceiling height in feet at a point of the plan; on the border of two parts, the lower. */
-export function heightAt(vaults: readonly Vault[], point: Xy): number {
-  return nearest(vaults, point).reduce((least, { planes }) => Math.min(least, envelopeHeight(planes, point)), Infinity);
-}
-
 /** Ceiling height along a straight line of the plan, with the steps between parts. */
 export function topAlong(vaults: readonly Vault[], from: Xy, to: Xy): Profile {
   const [only, ...more] = vaults;
@@ -108,17 +103,16 @@ function isOn([a, b]: readonly [Xy, Xy], point: Xy): boolean {
   return at >= 0 && at <= length && Math.abs(cross(along, minus(point, a))) / length < tiny;
 }
 
-/** Shares of a line at which it may pass into or out of a part. */
+/** Shares of a line at which it may pass into or out of a part: where an edge that lies along it ends, others cross it. */
 function bordersOn({ patches }: Vault, from: Xy, to: Xy): readonly number[] {
   const line = minus(to, from);
-  const square = line.x * line.x + line.y * line.y;
+  const parallel = tiny * tiny * Math.hypot(line.x, line.y);
   return patches
     .flatMap(({ outline }) => edges(outline))
     .flatMap(([a, b]) => {
       const edge = minus(b, a);
       const turn = cross(line, edge);
-      const share = (point: Xy): number => (minus(point, from).x * line.x + minus(point, from).y * line.y) / square;
-      if (Math.abs(turn) < tiny * tiny * Math.sqrt(square)) return [share(a), share(b)];
+      if (Math.abs(turn) < parallel) return [];
       const along = cross(minus(a, from), line) / turn;
       return along >= -tiny && along <= 1 + tiny ? [cross(minus(a, from), edge) / turn] : [];
     })
