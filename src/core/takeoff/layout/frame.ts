@@ -14,7 +14,7 @@ export type FrameShape = readonly (readonly FramePoint[])[];
  *  an unfolded slope make no course or piece of their own. */
 export const frameGrid = 3_125;
 
-/** A region turned so that courses of `direction` degrees run along. Quarter turns are exact. */
+/** A region turned so that courses of `direction` degrees run along. */
 export function toFrame(region: Region, direction: number): FrameShape {
   const { cos, sin } = turn(direction);
   return [region.outline, ...region.holes].map((ring) =>
@@ -31,13 +31,9 @@ export function fromFrame(direction: number, { along, across }: FramePoint): Poi
   };
 }
 
+/** Places are whole nanometres, so that what a quarter turn has of a float's last digit rounds away. */
 function turn(direction: number): { cos: number; sin: number } {
-  const degrees = ((direction % 360) + 360) % 360;
-  if (degrees === 0) return { cos: 1, sin: 0 };
-  if (degrees === 90) return { cos: 0, sin: 1 };
-  if (degrees === 180) return { cos: -1, sin: 0 };
-  if (degrees === 270) return { cos: 0, sin: -1 };
-  const radians = (degrees * Math.PI) / 180;
+  const radians = (direction * Math.PI) / 180;
   return { cos: Math.cos(radians), sin: Math.sin(radians) };
 }
 
