@@ -221,6 +221,14 @@ describe('steps between parts of a ceiling', () => {
     expect(steps([border, well])).toEqual([['step-border-well', 16]]);
   });
 
+  test('where the lower part rises past the height that is open there is nothing to finish from there on', () => {
+    // The border is 12 ft long; the slope rises 3 in 12 from 9 ft in the south and is open's 10 ft after 4: 4 × 1 / 2.
+    const form = { form: 'shed', low: headings.south, plate: len(`9'`), pitch: pitch('3/12') } as const;
+    const well = { name: 'Well', form: flat(`18'`), over, openAbove: { height: len(`10'`), to: 'gallery' } };
+    const low = { ...border, name: 'Slope', form };
+    expect(steps([low, well])).toEqual([['step-slope-well', 2]]);
+  });
+
   test('a tray in the middle of a room has four sides', () => {
     const part = (name: string, height: string, ...place: [string, string, string, string]) => ({
       name,

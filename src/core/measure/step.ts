@@ -112,7 +112,8 @@ function stretchesBetween(higher: Part, lower: Part, from: Xy, to: Xy, start: nu
   const top = (along: number) => Math.min(open, heightAlong(high, along));
   const bottom = (along: number) => heightAlong(low, along);
   const breaks = [...high, ...low].map(({ along }) => along);
-  const meeting = [0, length, ...breaks, ...crossings(high, low, length), ...levelCrossings(high, open)]
+  const opens = [high, low].flatMap((profile) => levelCrossings(profile, open));
+  const meeting = [0, length, ...breaks, ...crossings(high, low, length), ...opens]
     .map((along) => Math.min(length, Math.max(0, along)))
     .sort((a, b) => a - b);
   return meeting.slice(1).flatMap((end, i) => {
