@@ -62,8 +62,8 @@ function slopeDirection({ slope, riseDirection }: CeilingFacet, courses: CourseR
   const isSouthEast = side.x - side.y > 0;
   const direction = (degrees + (isSouthEast ? 360 : 180)) % 360;
   if (direction % 180 === 0) return { direction: 0, run: courses, startsAt: 'the eave' };
-  const sign = isSouthEast ? 1 : -1;
-  const bearing = bearingOf((Math.atan2(side.y * sign, side.x * sign) * 180) / Math.PI);
+  const toFirst = isSouthEast ? side : { x: -side.x, y: -side.y };
+  const bearing = bearingOf((Math.atan2(toFirst.y, toFirst.x) * 180) / Math.PI);
   return { direction, run: courses, startsAt: `the ${bearing} side` };
 }
 
