@@ -22,6 +22,8 @@ const swapped = new Map<ts.SyntaxKind, string>([
   [ts.SyntaxKind.MinusToken, '+'],
   [ts.SyntaxKind.AsteriskToken, '/'],
   [ts.SyntaxKind.SlashToken, '*'],
+  [ts.SyntaxKind.PlusEqualsToken, '-='],
+  [ts.SyntaxKind.MinusEqualsToken, '+='],
   [ts.SyntaxKind.LessThanToken, '>='],
   [ts.SyntaxKind.LessThanEqualsToken, '>'],
   [ts.SyntaxKind.GreaterThanToken, '<='],
@@ -75,11 +77,17 @@ function changesOf(root: string, file: string): readonly Change[] {
     }
     // Zero starts a sum, and one is nothing in a product.
     if (ts.isNumericLiteral(node) && !['0', '1'].includes(node.text) && !isIndex(node))
-      note(node, String(Number((Number(node.text) * 1.1).toPrecision(6))));
+      note(node, String(more(Number(node.text))));
     ts.forEachChild(node, visit);
   };
   visit(source);
   return found;
+}
+
+/** A tenth more; a whole number stays one, and is one more at least: no one counts to 2.2 digits. */
+function more(number: number): number {
+  const tenth = Number((number * 1.1).toPrecision(6));
+  return Number.isInteger(number) ? Math.max(number + 1, Math.round(tenth)) : tenth;
 }
 
 /** Texts are joined with + too. */
