@@ -158,7 +158,7 @@ function zeros(stops: readonly number[], valueAt: (along: number) => number): re
   return stops.slice(1).flatMap((end, i) => {
     const begin = stops[i] as number;
     const [a, b] = [valueAt(begin), valueAt(end)];
-    return a * b < 0 ? [begin + ((end - begin) * a) / (a - b)] : [];
+    return a < 0 !== b < 0 ? [begin + ((end - begin) * a) / (a - b)] : [];
   });
 }
 
