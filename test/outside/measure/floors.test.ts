@@ -60,6 +60,9 @@ describe.each(rooms.map((one, index) => [index, one] as const))(
         const high = total(standing, (cell) => (clear(cell.at) >= least ? cell.area : 0));
         expect(Math.abs(area - high)).toBeLessThan(8);
       }
+      const sloped = (of: typeof cells): number => total(of, ({ at, area }) => area * steepness(ceiling, at).factor);
+      expect(measure.ceiling.gross).toBeCloseTo(sloped(cells), 3);
+      expect(measure.ceiling.net).toBeCloseTo(sloped(air), 3);
       const heights = air.map(({ at }) => clear(at));
       expect(feet(measure.lowest)).toBeLessThanOrEqual(Math.min(...heights) + 1e-6);
       expect(feet(measure.lowest)).toBeGreaterThan(Math.min(...heights) - 0.6);
