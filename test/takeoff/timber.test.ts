@@ -43,6 +43,15 @@ describe('timbers are cut from the lengths that are sold', () => {
     expect(cut?.departures).toEqual([`2 of 31'-0", longer than any that is sold (26'-0"): ask for that length`]);
   });
 
+  test('no more is bought than each by itself would take', () => {
+    // 74", twice 107" and 214": from 10 ft, 10 ft, 10 ft and 24 ft, 54 ft. Both of 107" out of one of 24 ft would make 58.
+    const own = [pieces(fromInches(74), 1), pieces(fromInches(107), 2), pieces(fromInches(214), 1)];
+    expect(cutTimbers(own, sold(10, 24))?.stock).toEqual([
+      { length: fromFeet(10), count: 3 },
+      { length: fromFeet(24), count: 1 },
+    ]);
+  });
+
   test('nothing is said where no lengths are recorded', () => {
     expect(cutTimbers([pieces(fromFeet(12), 2)], option([{ unit: 'lin ft' }]))).toBeUndefined();
   });

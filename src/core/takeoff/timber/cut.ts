@@ -32,11 +32,18 @@ export function cutTimbers(places: readonly PlaceQuantity[], option: Option): Cu
   };
 }
 
-function planFor(stock: readonly Length[], pieces: readonly Length[]): ReturnType<typeof packed> {
+/** Packed board by board, unless each piece by itself from the shortest that holds it buys less. */
+function planFor(
+  stock: readonly Length[],
+  pieces: readonly Length[],
+): Pick<ReturnType<typeof packed>, 'boards' | 'pieces'> {
   const spot = { along: 0, across: 0 };
   const laid = pieces.map((length, span) => ({ span, start: 0, end: length as number, board: span, spot }));
-  const each = { boards: [], pieces: laid, offcuts: [], bought: Infinity };
-  return packed(each, { stock, kerf: usualKerf, face: 1, spans: [] });
+  const none = { boards: [], pieces: laid, offcuts: [], bought: Infinity };
+  const plan = packed(none, { stock, kerf: usualKerf, face: 1, spans: [] });
+  const boards = pieces.map((length) => Math.min(...stock.filter((board) => board >= length)));
+  const bought = boards.reduce((sum, board) => sum + board, 0);
+  return plan.bought <= bought ? plan : { boards, pieces: laid };
 }
 
 /** Longest stock first, then longest piece. */
