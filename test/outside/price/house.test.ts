@@ -9,8 +9,8 @@ import {
   shareOut,
   type Item,
 } from '../../../src/core/price/index.js';
-import type { Cents } from '../../../src/base/units/index.js';
-import { contract } from '../../price/house.js';
+import { inLocale, type Cents } from '../../../src/base/units/index.js';
+import { contract, item, option, priceBook } from '../../price/house.js';
 import { randomHouse } from '../../price/random-house.js';
 import { asRecorded, handedOut, nothing, onNet, reckoned, sum, totalOf, type House } from './second-way.js';
 
@@ -278,6 +278,29 @@ test('cents by weights that count to a millionth', () => {
       },
     ),
     { numRuns: 300 },
+  );
+});
+
+test('in a metric house quantities count by the square metre: to a hundredth where they are bought, to a millionth where they are worked', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 400_000 }), fc.integer({ min: 1, max: 90_000 }), (hundredths, rappen) => {
+      const net = hundredths / 100;
+      // Written for a square metre, kept for a square foot: 0.3048² of it, exactly.
+      const forFoot = (each: number) => ({ amount: each * 9_290_304, scale: 10 });
+      const plain = option({ id: 'floor/oak', material: 0 });
+      const oak = {
+        ...plain,
+        parts: plain.parts.map((part) => ({ ...part, material: forFoot(rappen), labor: forFoot(725) })),
+      };
+      const place = item({ selection: 'a/floor/floor', net, options: ['floor/oak'], chosen: 'floor/oak' });
+      const cost = inLocale({ units: 'metric', currency: 'CHF' }, () =>
+        priceHouse([place], [], priceBook([oak])).today.costs.get('a/floor/floor'),
+      );
+      const metres = Math.round(net * 0.09290304 * 1e6);
+      const bought = Math.ceil(net * 9.290304 - 1e-9);
+      expect(cost?.material).toBe(Math.floor((bought * rappen) / 100 + 1 / 2));
+      expect(cost?.labor).toBe(Math.floor(Number(((metres * 725) / 1e6).toPrecision(13)) + 1 / 2));
+    }),
   );
 });
 
