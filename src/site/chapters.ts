@@ -14,7 +14,7 @@ export const chapters = [
   { id: 'schedules', sheet: 'A-5', title: 'Other schedules', path: pagePaths.schedules },
   { id: 'scope', sheet: 'A-6', title: 'Scope', path: pagePaths.scope },
   { id: 'cautions', sheet: 'A-7', title: cautionWords.title, path: pagePaths.cautions },
-  { id: 'areas', sheet: 'A-8', title: 'Areas and outside walls', path: pagePaths.areas },
+  { id: 'outside', sheet: 'A-8', title: 'Outside walls and roof', path: pagePaths.outside },
   { id: 'quantities', sheet: 'Q-1', title: 'Quantities', path: pagePaths.quantities },
   { id: 'orders', sheet: 'Q-2', title: 'Order list', path: pagePaths.orders },
   { id: 'money', sheet: 'M-1', title: 'Money', path: pagePaths.money },

@@ -13,7 +13,7 @@ export const pagePaths = {
   cautions: 'cautions.html',
   schedules: 'schedules.html',
   scope: 'scope.html',
-  areas: 'areas.html',
+  outside: 'outside.html',
   quantities: 'quantities.html',
   orders: 'orders.html',
   money: 'money.html',

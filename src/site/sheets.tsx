@@ -10,13 +10,13 @@ import { MoneyPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
 import {
   alternativeSheet,
-  areaSheet,
   finishSheet,
   openingSheet,
   orderSheet,
   otherSheet,
   quantitySheet,
   scopeSheet,
+  outsideSheet,
 } from '../table/index.js';
 import { SheetPage } from './pages/sheet-page.js';
 import { OptionPage } from './pages/option.js';
@@ -97,7 +97,7 @@ const chapterContent: Readonly<Record<ChapterId, (view: View) => VNode>> = {
   cautions: () => <CautionsPage />,
   schedules: (view) => <SheetPage sheet={otherSheet(view)} />,
   scope: (view) => <SheetPage sheet={scopeSheet(view)} />,
-  areas: (view) => <SheetPage sheet={areaSheet(view)} />,
+  outside: (view) => <SheetPage sheet={outsideSheet(view)} />,
   quantities: (view) => <SheetPage sheet={quantitySheet(view)} />,
   orders: (view) => <SheetPage sheet={orderSheet(view, { withMoney: true })} />,
   money: () => <MoneyPage />,

@@ -4,7 +4,6 @@ import * as agreed from './agreed/index.js';
 import * as alternative from './alternatives/index.js';
 import * as calendar from './calendar/index.js';
 import * as caution from './cautions/index.js';
-import * as laid from './areas/index.js';
 import { conventions } from './conventions.js';
 import * as laying from './laying/index.js';
 import * as money from './money/index.js';
@@ -18,8 +17,11 @@ const schedules: Readonly<Record<string, HouseSchedule>> = tradeTables;
 
 /** The house as laid out. */
 const laid = {
-  levels: laying.levels,
+  areas: laying.areas,
   'outside-faces': laying.outsideFaces,
+  'outside-walls': laying.outsideWalls,
+  'roof-ceilings': laying.roofCeilings,
+  'rooms-over': laying.roomsOver,
   'wall-thicknesses': laying.wallThicknesses,
   'walls-between': laying.betweenRooms,
 } as const;
@@ -33,11 +35,6 @@ const registers = {
   'scope-findings': scope.findings,
   'scope-layers': scope.layers,
   conventions,
-  areas: laid.areas,
-  'outside-faces': laid.outsideFaces,
-  'outside-walls': laid.outsideWalls,
-  'roof-ceilings': laid.roofCeilings,
-  'rooms-over': laid.roomsOver,
 } as const;
 
 /** For the house alone. */

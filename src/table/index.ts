@@ -6,7 +6,7 @@ export { dataFile, dataTables, tableNames } from './files.js';
 export { alternativeLines, alternatives, alternativeSection, alternativeSheet } from './alternatives/index.js';
 export { moneySections, moneySheets } from './money/index.js';
 export { agreedSections, changeOrderBlocks, changeOrderDetails, changeOrderSheet } from './agreed/index.js';
-export { houseSheet } from './laying/index.js';
+export { houseSheet, outsideSheet } from './laying/index.js';
 export { roomSheet } from './rooms.js';
 export {
   boundsHere,
@@ -45,7 +45,7 @@ export { assemblySteps, takeoffSteps } from './steps.js';
 export { wallAsPrinted } from './wall-figures.js';
 export { roomCosts } from './room-costs.js';
 export { otherSheet } from './other-sheet.js';
-export { areaSheet } from './areas/index.js';
+
 export { factWords, standingWords } from './facts.js';
 export { choiceText, choiceTitle } from './choice.js';
 export { decisionTitle, leftWords, pricedWords, rangeWords, restWords } from './decision.js';

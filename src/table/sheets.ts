@@ -2,10 +2,9 @@ import type { LookUp } from '../core/book/index.js';
 import type { Sheet } from '../sheet/index.js';
 import { alternativeSheet } from './alternatives/index.js';
 import { decisionSheet } from './calendar/index.js';
-import { areaSheet } from './areas/index.js';
 import { cautionSheet } from './cautions/index.js';
 import { finishSheet } from './finish-sheet.js';
-import { houseSheet } from './laying/index.js';
+import { houseSheet, outsideSheet } from './laying/index.js';
 import { moneySheets } from './money/index.js';
 import { openingSheet } from './opening-sheet.js';
 import { orderSheet } from './order-sheet.js';
@@ -21,7 +20,7 @@ export const houseSheets = (look: LookUp): readonly Sheet[] => [
   finishSheet(look),
   openingSheet(look),
   otherSheet(look),
-  areaSheet(look),
+  outsideSheet(look),
   scopeSheet(look),
   cautionSheet(look),
   quantitySheet(look),

@@ -5,7 +5,7 @@ import { roomDigests } from '../../signoff/index.js';
 import { keyLevels, lookUp, type Book, type Stamp } from '../../core/book/index.js';
 import {
   alternativeSheet,
-  areaSheet,
+  outsideSheet,
   cautionSheet,
   decisionSheet,
   findingSheet,
@@ -76,7 +76,7 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     otherSheet(look),
     ...(findings ? [findings] : []),
     cautionSheet(look),
-    areaSheet(look),
+    outsideSheet(look),
     ...moneySheets(look),
     // What is issued is what is chosen; alternatives are for those who still weigh them.
     ...(book.alternatives.length > 0 && !stamp ? [alternativeSheet(look)] : []),

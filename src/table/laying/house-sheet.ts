@@ -1,7 +1,7 @@
 import type { LookUp } from '../../core/book/index.js';
 import { words, type Sheet } from '../../sheet/index.js';
 import { isFilled } from '../part.js';
-import { levels } from './levels.js';
+import { areas } from './areas.js';
 import { outsideFaces } from './outside-faces.js';
 import { wallThicknesses } from './thicknesses.js';
 import { betweenRooms } from './walls-between.js';
@@ -28,7 +28,7 @@ export function houseSheet(look: LookUp): Sheet {
           ),
         ],
       },
-      ...[levels, outsideFaces, wallThicknesses, betweenRooms].map((table) => table.lay(look)).filter(isFilled),
+      ...[areas, outsideFaces, wallThicknesses, betweenRooms].map((table) => table.lay(look)).filter(isFilled),
     ],
   };
 }

@@ -22,7 +22,9 @@ export const betweenRooms = schedule<Row>({
       col.length('length', 'Along', ({ length }) => length),
       col.length('thickness', 'Face to face', ({ thickness }) => thickness),
     ],
-    notes: ['Rooms of one level. Face to face is what the tapes leave between two rooms: the wall with its finishes.'],
+    notes: () => [
+      'Rooms of one level. Face to face is what the tapes leave between two rooms: the wall with its finishes.',
+    ],
   },
   rows: (look) =>
     wallsBetween(look.book).map((between) => ({

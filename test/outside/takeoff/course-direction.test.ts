@@ -34,6 +34,7 @@ const facet = (slope: number, riseDirection: number, area = 1, shape = rectangle
   slope,
   riseDirection,
   area: area as Area,
+  highest: fromFeet(8),
 });
 
 /** A slope as an unfolded sheet lies on it: its first axis level, its second straight up the slope. */

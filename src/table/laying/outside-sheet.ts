@@ -3,18 +3,16 @@ import { knownAround } from '../../core/model/index.js';
 import { joinWords } from '../../base/units/index.js';
 import { words, type Block, type Sheet } from '../../sheet/index.js';
 import { part } from '../part.js';
-import { outsideFaces } from './faces.js';
-import { areas } from './levels.js';
 import { roomsOver } from './over.js';
 import { roofCeilings } from './roof.js';
 import { outsideWalls } from './walls.js';
 
-/** What the house covers, and what of it stands outside and under the roof. */
-export function areaSheet(look: LookUp): Sheet {
+/** What of each room stands outside, lies under the roof, and over what. */
+export function outsideSheet(look: LookUp): Sheet {
   return {
     format: 'bookmatch/sheet/1',
-    id: 'areas',
-    title: 'Areas and outside walls',
+    id: 'outside',
+    title: 'Outside walls and roof',
     paper: 'portrait',
     blocks: [
       {
@@ -25,8 +23,6 @@ export function areaSheet(look: LookUp): Sheet {
         ],
       },
       ...unknown(look),
-      ...part(look, { id: 'areas-part', title: 'Areas', of: areas }),
-      ...part(look, { id: 'faces-part', title: 'Outside faces', of: outsideFaces }),
       ...part(look, { id: 'outside-part', title: 'Outside walls', of: outsideWalls }),
       ...part(look, { id: 'roof-part', title: 'Under the roof', of: roofCeilings }),
       ...part(look, { id: 'over-part', title: 'Over one another', of: roomsOver }),
