@@ -1,6 +1,4 @@
 import {
-  bounds,
-  boundsMeet,
   direction,
   grown,
   intersect,
@@ -10,7 +8,7 @@ import {
   type Patch,
   type Xy,
 } from '../../../base/geometry/index.js';
-import { feet, fromInches, printLength, type Length } from '../../../base/units/index.js';
+import { feet, fromInches, keepBy, printLength, type Length } from '../../../base/units/index.js';
 import type { OpeningMeasure } from '../../model/index.js';
 import { isFraming, tradesOf } from '../look-up.js';
 import { offsetBetween, type HouseView, type RoomView } from '../view.js';
@@ -42,21 +40,29 @@ export const windowInWall: Rule = {
     { what: 'One that ends 1" from it', sees: 'ends 1" from the framing', rooms: corner(`2'-9 1/2"`) },
     { what: 'One that ends 1 1/2" from it, at the limit', sees: null, rooms: corner(`2'-9"`) },
   ],
-  find: (house) =>
-    house.rooms.flatMap((room) =>
+  find: (house) => {
+    const wallsOf = keepBy(
+      ({ slug }: RoomView) => slug,
+      ({ measure }) => grown([patchFrom(ringInFeet(measure.plan))], feet(house.outsideWall)),
+    );
+    return house.rooms.flatMap((room) =>
       room.measure.openings
         .filter(({ own, to }) => own && to === 'outside')
-        .flatMap((opening) => behindWall(house, room, opening)),
-    ),
+        .flatMap((opening) => behindWall(house, room, opening, wallsOf)),
+    );
+  },
 };
 
-function behindWall(house: HouseView, room: RoomView, opening: OpeningMeasure): readonly Finding[] {
+/** A room's plan with outside walls all around, in its own coordinates. */
+type WallsOf = (room: RoomView) => readonly Patch[];
+
+function behindWall(house: HouseView, room: RoomView, opening: OpeningMeasure, wallsOf: WallsOf): readonly Finding[] {
   const line = openingLine(room, opening);
   if (!line || !house.stands.has(room.slug)) return [];
   const before = stripBefore(line, feet(house.outsideWall));
   const [worst] = house.rooms
     .filter(({ level }) => level === room.level)
-    .map((other) => ({ other, by: behind(house, room, other, before, line) }))
+    .map((other) => ({ other, by: behind(house, room, other, before, line, wallsOf) }))
     .toSorted((a, b) => b.by - a.by);
   if (!worst || worst.by <= grain) return [];
   const word = opening.kind === 'door' ? 'Door' : 'Window';
@@ -101,24 +107,18 @@ function behind(
   other: RoomView,
   strip: Patch,
   [left, right]: readonly [Xy, Xy],
+  wallsOf: WallsOf,
 ): Length {
   const off = offsetBetween(house, room, other);
   const none = 0 as Length;
   if (!off || other.measure.plan.length === 0) return none;
-  const plan = ringInFeet(other.measure.plan).map(({ x, y }) => ({ x: x + off.x, y: y + off.y }));
-  const reach = feet(house.outsideWall);
-  const near = bounds(plan);
-  const around = {
-    west: near.west - reach,
-    east: near.east + reach,
-    south: near.south - reach,
-    north: near.north + reach,
-  };
-  if (!boundsMeet(around, bounds(strip.outline))) return none;
+  const there = ({ x, y }: Xy): Xy => ({ x: x - off.x, y: y - off.y });
+  const moved = { ...strip, outline: strip.outline.map(there) };
+  const start = there(left);
   const along = direction(left, right);
-  const places = grown([patchFrom(plan)], reach)
-    .flatMap((walls) => intersect([strip], walls))
-    .flatMap(({ outline }) => outline.map(({ x, y }) => (x - left.x) * along.x + (y - left.y) * along.y));
+  const places = wallsOf(other)
+    .flatMap((walls) => intersect([moved], walls))
+    .flatMap(({ outline }) => outline.map(({ x, y }) => (x - start.x) * along.x + (y - start.y) * along.y));
   if (places.length === 0) return none;
   return lengthOf(Math.max(...places) - Math.min(...places));
 }
