@@ -10,7 +10,7 @@ import {
   type LayoutInput,
 } from '../../../src/core/takeoff/layout/index.js';
 import { fromInches, printLength, type Length } from '../../../src/base/units/index.js';
-import { boards, feetOf, rectangle } from '../../takeoff/layout/shapes.js';
+import { boards, feetOf, rectangle, sheets } from '../../takeoff/layout/shapes.js';
 import { areaOf, bandsIn, extent, grid, hair, laidIn, leastSumOf, planesIn } from './second-way/courses.js';
 import { cases, type Laid } from './second-way/layouts.js';
 
@@ -63,6 +63,8 @@ describe('courses by a second way', () => {
   test('a place among the courses is one on the surface: turned by the direction, of every whole degree', () => {
     const [along, across] = [7_000_000_003, 3_000_000_001];
     const far = Math.hypot(along, across);
+    // Nothing has no sign.
+    for (const turn of [180, -180]) expect(fromFrame(turn, { along: 0, across: 0 })).toEqual({ x: 0, y: 0 });
     for (let degrees = -720; degrees <= 720; degrees += 1) {
       const away = Math.atan2(across, along) + (degrees * Math.PI) / 180;
       const { x, y } = fromFrame(degrees, { along, across });
@@ -176,6 +178,14 @@ test('where the rules are not kept is told, and nowhere else, by measuring every
     told += mine.length;
   }
   expect(told).toBeGreaterThan(100);
+});
+
+test('by hand: two halves come out of one sheet if it is scored, not if it is sawn', () => {
+  // A wall of 8' × 6': a course of 4' and one of 2'. Scored, a sheet and a half; sawn by an eighth of an inch, 2' is too wide to share.
+  const [scored, sawn] = [0, 1 / 8].map(
+    (kerf) => layOut(sheets([rectangle(96, 72)], { kerf: fromInches(kerf) })).needed,
+  );
+  expect([scored, sawn]).toEqual([fromInches(144), fromInches(192)]);
 });
 
 test('the rules of the trade: common practice, no source', () => {

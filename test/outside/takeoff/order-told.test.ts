@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { orderStatement, sumLaid, type LaidShares, type Takeoff } from '../../../src/core/takeoff/index.js';
+import {
+  orderStatement,
+  sumLaid,
+  takeoffAsPrinted,
+  type LaidShares,
+  type Takeoff,
+} from '../../../src/core/takeoff/index.js';
 import { fromInches } from '../../../src/base/units/index.js';
 import { areas, numberIn, read, takeoff } from './second-way/words.js';
 
@@ -81,4 +87,21 @@ describe('the order and its check', () => {
       }),
     );
   });
+});
+
+test('what is taped to hundredths is printed to tenths where these add up, else to hundredths, which do', () => {
+  const hundredths = fc.integer({ min: 0, max: 9_000 }).map((count) => count / 100);
+  fc.assert(
+    fc.property(hundredths, hundredths, hundredths, (net, one, other) => {
+      const gross = net + one + other;
+      const adjustments = [one, other].map((amount) => ({ what: 'Opening', amount: -amount, why: '' }));
+      const places = [{ place: 'north', name: '', gross, adjustments, net }];
+      const told = takeoffAsPrinted({ ...takeoff([], 1, 0), places, net, gross, required: net });
+      const left = (all: number, taken: readonly number[]): number =>
+        read(taken.reduce((rest, each) => rest - read(each), read(all)) - read(net));
+      const isEnough = left(gross, [one, other]) === 0 && left(gross, [one + other]) === 0;
+      expect([told.digits, told.left]).toEqual([isEnough ? 1 : 2, 0]);
+    }),
+    { numRuns: 300 },
+  );
 });

@@ -34,7 +34,7 @@ const hard = fc
     stagger: fc.constantFrom(30, 40, 60),
     leastPiece: fc.constantFrom(20, 30, 40),
     framed: fc.boolean(),
-    from: fc.constantFrom(0, 4.5, 12),
+    from: fc.constantFrom(4.5, 7, 10),
   })
   .map(({ surface, stock, stagger, leastPiece, framed, from }) =>
     boards(
