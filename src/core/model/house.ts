@@ -123,7 +123,7 @@ export const slotPlaces = [
   'outside-walls',
   'base',
   'doors',
-  /** Doors to another room, in the room that records them. */
+  /** Doors to another room that is heated, in the room that records them. */
   'inside-doors',
   'windows',
   'cased-openings',

@@ -1,5 +1,13 @@
 import { capital, joinWords, printArea } from '../../base/units/index.js';
-import { knownAround, type Category, type Records, type Room, type RoomMeasure, type Slot } from '../model/index.js';
+import {
+  knownAround,
+  unheatedUses,
+  type Category,
+  type Records,
+  type Room,
+  type RoomMeasure,
+  type Slot,
+} from '../model/index.js';
 import { findPlaces, meet, partOf, surfacesOf, type Place } from '../takeoff/index.js';
 import { isCalled, type Names } from './names.js';
 import { inSentence, placeWords } from './place-words.js';
@@ -22,6 +30,8 @@ export function slotsOfRooms(
   measures: ReadonlyMap<string, RoomMeasure>,
   spots: Spots,
 ): readonly RoomSlot[] {
+  // What leads to them is an outside door.
+  const cold = new Set(['outside', ...rooms.filter(({ use }) => unheatedUses.includes(use)).map(({ slug }) => slug)]);
   return rooms.flatMap((room) => {
     const measure = measures.get(room.slug);
     if (!measure) return [];
@@ -30,7 +40,7 @@ export function slotsOfRooms(
       room,
       measure,
       slot,
-      own: spotsAt(slot.at, measure, places),
+      own: spotsAt(slot.at, measure, places, (slug) => cold.has(slug)),
     }));
   });
 }
@@ -95,7 +105,12 @@ function isDecided({ needs }: Slot, { selected }: Spot, names: Names): boolean {
 
 /** Spots of the places that a slot's word means in a room. A kind of feature means each of its faces that has something
  *  on it, else the feature. */
-function spotsAt(word: string, measure: RoomMeasure, own: ReadonlyMap<string, Spot>): readonly Spot[] {
+function spotsAt(
+  word: string,
+  measure: RoomMeasure,
+  own: ReadonlyMap<string, Spot>,
+  isCold: (slug: string) => boolean,
+): readonly Spot[] {
   const all = [...own.values()];
   switch (word) {
     case 'floor':
@@ -116,7 +131,7 @@ function spotsAt(word: string, measure: RoomMeasure, own: ReadonlyMap<string, Sp
     case 'doors':
       return openings(all, ({ kind }) => kind === 'door');
     case 'inside-doors':
-      return openings(all, ({ kind, own: recorded, to }) => kind === 'door' && recorded && to !== 'outside');
+      return openings(all, ({ kind, own: recorded, to }) => kind === 'door' && recorded && !isCold(to));
     case 'windows':
       return openings(all, ({ kind }) => kind === 'window');
     case 'cased-openings':
