@@ -24,8 +24,12 @@ export function extentOf(figure: Convex): Extent {
 
 /** False where the boxes of two figures lie so far apart that the figures can't overlap. */
 export function extentsMeet(a: Extent, b: Extent, clearance: number): boolean {
-  const apart = (low: number, high: number): boolean => high + clearance < low;
-  return !(apart(a.left, b.right) || apart(b.left, a.right) || apart(a.top, b.bottom) || apart(b.top, a.bottom));
+  return (
+    b.right + clearance >= a.left &&
+    a.right + clearance >= b.left &&
+    b.bottom + clearance >= a.top &&
+    a.bottom + clearance >= b.top
+  );
 }
 
 /** A rectangle turned by `degrees` clockwise about `origin`; left, top, width, height are before the turn, from the origin. */

