@@ -1,5 +1,5 @@
 import { isMetric, printArea, printLength } from '../base/units/index.js';
-import { svgText } from '../base/svg/index.js';
+import { svgText, type SvgNode } from '../base/svg/index.js';
 import { openIn, type BookRoom, type KeyLevel, type LookUp } from '../core/book/index.js';
 import { drawKeyPlan, drawScaleBar, drawShade, type Shade } from '../draw/index.js';
 import { palette, ready, type PrintDrawing } from './drawings.js';
@@ -56,7 +56,7 @@ export function levelSheets(levels: readonly KeyLevel[], look: LookUp): readonly
         ...(level.north === 0 ? [] : ['the arrow is true north; walls are named with north up']),
       ].join('; '),
       plan: ready(drawing, levelTitle(level)),
-      bar: { svg: svgText(bar), width: Number.parseFloat(String(bar.attributes['width'])) },
+      bar: { svg: svgText(bar), width: widthOf(bar) },
       legend: legends
         .filter(({ shade }) => has(shade))
         .map(({ shade, words }) => ({ sample: sampleOf(shade, id), words })),
@@ -88,4 +88,9 @@ export function locator(room: Pick<BookRoom, 'slug'>, levels: readonly KeyLevel[
 export function smallPlan(level: KeyLevel, id: string, rooms: ReadonlyMap<string, Shade>, note: string): PrintDrawing {
   const options = { id, palette, detail: 'numbers', bare: true, box: smallBox, layers: [{ rooms }] } as const;
   return ready(drawKeyPlan(level, options), levelTitle(level), note);
+}
+
+/** Inches, as an SVG says it of itself. */
+function widthOf({ attributes: { width } }: SvgNode): number {
+  return Number.parseFloat(String(width));
 }

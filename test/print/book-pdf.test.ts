@@ -164,7 +164,7 @@ describe('the pages', () => {
     expect(words).toContain('International Residential Code, 2018');
     expect(words).toContain('Accepted by Architect');
     expect(printed.text().replace(/\s+/g, ' ')).toContain(
-      'No stair up to this level is recorded; it holds 120 sq ft of floor. Ask the architect and the building office, before the opening is framed.',
+      'No stair up to this level is recorded; it holds 120 sq ft of floor. Ask the architect: which way leads up, and how steep it is.',
     );
   });
 
