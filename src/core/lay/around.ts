@@ -1,6 +1,5 @@
 import {
   areaOf,
-  grown,
   intersect,
   lengthOf,
   patchArea,
@@ -8,7 +7,6 @@ import {
   regionOf,
   subtract,
   unfold,
-  unite,
   type Patch,
 } from '../../base/geometry/index.js';
 import { feet, type Area } from '../../base/units/index.js';
@@ -21,49 +19,43 @@ import {
   type Surface,
   type WallAround,
 } from '../model/index.js';
-import { alongSide, behindSide, type Stretch } from './behind.js';
+import { alongSide, type StandingSide, type Stretch } from './behind.js';
 import { nearRise, patchAt, type Placed } from './placed.js';
 import { partsOf } from './outside.js';
 import type { LayRoom } from './laid-room.js';
-import type { Pair } from './pair.js';
 
 /** Less than this of a ceiling or a floor, in square feet, is what walls stand on. */
 const leastArea = 2;
 
-interface Surroundings {
-  readonly pairs: readonly Pair[];
+interface Neighbourhood {
+  readonly sides: readonly StandingSide[];
   readonly rooms: readonly LayRoom[];
-  readonly wall: number;
+  /** What stands over a level, and what under it carries its rooms: for one that is not heated every room does. */
+  readonly over: (level: number) => readonly Patch[];
+  readonly carrying: (level: number, forCold: boolean) => readonly Patch[];
   readonly isUnsure: boolean;
 }
 
-/** What lies around a room among those that it hangs together with. `wall` is what an outside wall measures across, in feet; `isUnsure`,
- *  whether more of the house may lie around it. */
+/** What lies around a room among those that it hangs together with. `isUnsure`: whether more of the house may lie around it. */
 export function aroundOf(
   own: Placed,
   group: readonly Placed[],
-  { pairs, rooms, wall, isUnsure }: Surroundings,
+  { sides, rooms, over, carrying, isUnsure }: Neighbourhood,
 ): RoomAround {
   const { room, plan } = own;
   // A heated room keeps the outside off; for one that is not heated every room does.
   const off = new Set(rooms.flatMap((other) => (isCold(room) || !isCold(other) ? [other.slug] : [])));
   const keepsOff = (slug: string): boolean => off.has(slug);
-  const standing = room.sides
-    .filter((side) => side.wall.openTo === undefined)
-    .map((side) => {
-      const behind = behindSide(room, side, pairs, rooms);
-      const warm = behind.filter((one) => one.behind && keepsOff(one.behind.room.slug));
-      return { side, behind, parts: partsOf(room, side, warm, keepsOff) };
-    });
+  const standing = sides.map(({ side, behind }) => {
+    const warm = behind.filter((one) => one.behind && keepsOff(one.behind.room.slug));
+    return { side, behind, parts: partsOf(room, side, warm, keepsOff) };
+  });
   const above = group.filter((other) => other.room.level > room.level);
   const next = group.filter((other) => other.room.level === room.level + 1);
   const below = group.filter((other) => other.room.level === room.level - 1);
-  const carrying = below.filter((other) => isCold(room) || !isCold(other.room));
-  const underRoof = underRoofOf(own, above, wall);
+  const underRoof = underRoofOf(own, above, over);
   const hanging =
-    room.level === 0
-      ? 0
-      : areaOf(grown(unite(carrying.map((other) => other.plan)), wall).reduce<readonly Patch[]>(subtract, [plan]));
+    room.level === 0 ? 0 : areaOf(carrying(room.level, isCold(room)).reduce<readonly Patch[]>(subtract, [plan]));
   return {
     ...(isUnsure && { unsure: true }),
     walls: standing.map(({ side, behind }): WallAround => {
@@ -84,18 +76,19 @@ export function aroundOf(
   };
 }
 
-function isCold({ record }: LayRoom): boolean {
+/** A room that is not heated. */
+export function isCold({ record }: LayRoom): boolean {
   return unheatedUses.includes(record.use);
 }
 
 /** What of a room's walls stands in the open, by wall: what siding goes on. */
-export function inTheOpen(room: LayRoom, pairs: readonly Pair[], rooms: readonly LayRoom[]): readonly Surface[] {
+export function inTheOpen(
+  room: LayRoom,
+  sides: readonly StandingSide[],
+  rooms: readonly LayRoom[],
+): readonly Surface[] {
   const slugs = new Set(rooms.map(({ slug }) => slug));
-  return room.sides
-    .filter((side) => side.wall.openTo === undefined)
-    .flatMap(
-      (side) => partsOf(room, side, behindSide(room, side, pairs, rooms), (slug) => slugs.has(slug)).outside ?? [],
-    );
+  return sides.flatMap(({ side, behind }) => partsOf(room, side, behind, (slug) => slugs.has(slug)).outside ?? []);
 }
 
 function stretchOf({ from, to, behind }: Stretch): WallAround['stretches'][number] {
@@ -116,12 +109,12 @@ function sharesOf(plan: Patch, others: readonly Placed[]): readonly RoomShare[] 
 }
 
 /** The parts of a ceiling that no room stands on; what goes up past the floor above has none on it. */
-function underRoofOf({ room, at }: Placed, above: readonly Placed[], wall: number): Surface | undefined {
+function underRoofOf({ room, at }: Placed, above: readonly Placed[], over: Neighbourhood['over']): Surface | undefined {
   const { ceiling } = room.measure;
   if (above.length === 0) return ceiling.net > 0 ? surfaceOnly(ceiling) : undefined;
   const next = above.find((other) => other.room.level === Math.min(...above.map((each) => each.room.level)))?.room;
   const rise = next?.floor !== undefined && room.floor !== undefined ? next.floor - room.floor : Infinity;
-  const standing = grown(unite(above.map(({ plan }) => plan)), wall);
+  const standing = over(room.level);
   const left = ceiling.facets.map((facet) => {
     const plan = patchAt(facet.plan, at);
     const isPast = feet(facet.highest) > rise + nearRise;

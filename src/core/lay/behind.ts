@@ -17,13 +17,24 @@ export interface Behind {
 /** A stretch at an end that is no longer than this is the end of a wall across it, in feet: an outside wall and what lies on it. */
 const crossing = 9 / 12;
 
-/** All that stands behind a side, as placed: each other wall over its stretch. */
-export function behindSide(
+/** A side with a wall, and all that stands behind it. */
+export interface StandingSide {
+  readonly side: Side;
+  readonly behind: readonly Stretch[];
+}
+
+export function standingSides(
   room: LayRoom,
-  side: Side,
   pairs: readonly Pair[],
   rooms: readonly LayRoom[],
-): readonly Stretch[] {
+): readonly StandingSide[] {
+  return room.sides
+    .filter(({ wall }) => wall.openTo === undefined)
+    .map((side) => ({ side, behind: behindSide(room, side, pairs, rooms) }));
+}
+
+/** All that stands behind a side, as placed: each other wall over its stretch. */
+function behindSide(room: LayRoom, side: Side, pairs: readonly Pair[], rooms: readonly LayRoom[]): readonly Stretch[] {
   return pairs.flatMap((pair): readonly Stretch[] => {
     const isFirst = pair.a.room === room.index && pair.a.side === side;
     const isSecond = pair.b.room === room.index && pair.b.side === side;

@@ -1,4 +1,3 @@
-import type { LayRoom } from './laid-room.js';
 import { thicknessPlay, type Laying } from './lay-rooms.js';
 import { facingPairs, inLinePairs, isUsual, reach, type Pair } from './pair.js';
 import { missOf } from './place-rooms.js';
@@ -35,8 +34,4 @@ function speaksFor({ gap, should, sigma }: Pair, most: number): number {
 function speaksAgainst({ gap, should }: Pair): number {
   if (gap < -thicknessPlay) return worth.through;
   return gap < thinnest && gap < should - thicknessPlay ? worth.thin : 0;
-}
-
-export function roomOf({ rooms }: Pick<Laying, 'rooms'>, index: number): LayRoom {
-  return rooms[index] as LayRoom;
 }

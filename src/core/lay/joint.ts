@@ -98,8 +98,7 @@ export function jointsOf(rooms: readonly LayRoom[]): {
     }
     for (const side of room.sides) {
       const other = bySlug.get(side.wall.openTo ?? '');
-      if (!other) continue;
-      if (other.level === room.level) joinOpenSides(room, side, other, joints, misfits);
+      if (other?.level === room.level) joinOpenSides(room, side, other, joints, misfits);
     }
     for (const below of rooms.filter(({ level }) => level !== room.level)) {
       const open = room.sides.filter(({ wall }) => wall.openTo === below.slug);
@@ -121,29 +120,10 @@ function joinOpening(room: LayRoom, other: LayRoom, opening: OpeningMeasure, joi
   if (!seen) {
     const facing = other.sides.find(({ wall, out: theirs }) => wall.openTo === room.slug && isFacing(out, theirs));
     if (!facing) return;
-    const width = feet(opening.width);
-    if (Math.abs(facing.run - width) > playAlong) {
-      const what = opening.mark;
-      misfits.push({
-        kind: 'open-lengths',
-        room: other,
-        side: facing,
-        other: room,
-        what,
-        lengths: [facing.run, width],
-      });
-    }
     const b = { room: other.index, side: facing.index, offset: facing.run / 2 };
-    joints.push({
-      kind: 'opening',
-      name: opening.mark,
-      a,
-      b,
-      along,
-      out,
-      thickness: 0,
-      sigma: openSigma(facing.run - width),
-    });
+    const lengths = [facing.run, feet(opening.width)] as const;
+    const told = { room: other, side: facing, other: room, what: opening.mark, lengths };
+    joinOpen({ kind: 'opening', name: opening.mark, a, b, along, out }, told, joints, misfits);
     return;
   }
   const theirs = other.sides.find(({ wall }) => wall.id === seen.wall);
@@ -167,7 +147,7 @@ const twoTapes = { along: tapeSigma * Math.SQRT2, across: tapeSigma };
 
 /** Open places of two lengths: the middles agree as well as the lengths do. */
 function openSigma(difference: number): Joint['sigma'] {
-  return { along: Math.max(tapeSigma * Math.SQRT2, Math.abs(difference) / 2), across: tapeSigma };
+  return { along: Math.max(twoTapes.along, difference / 2), across: tapeSigma };
 }
 
 /** Of a wall that two rooms share: what either record says of its own, else what stands between rooms. */
@@ -192,20 +172,28 @@ function joinOpenSides(room: LayRoom, side: Side, other: LayRoom, joints: Joint[
   }
   // Once for the two.
   if (room.index > other.index) return;
-  if (Math.abs(side.run - theirs.run) > playAlong) {
-    const lengths = [side.run, theirs.run] as const;
-    misfits.push({ kind: 'open-lengths', room, side, other, what: theirs.wall.id, lengths });
-  }
-  joints.push({
+  const joint = {
     kind: 'open-side',
     name: `${side.wall.id} | ${theirs.wall.id}`,
     a: { room: room.index, side: side.index, offset: side.run / 2 },
     b: { room: other.index, side: theirs.index, offset: theirs.run / 2 },
     along: side.along,
     out: side.out,
-    thickness: 0,
-    sigma: openSigma(side.run - theirs.run),
-  });
+  } as const;
+  const lengths = [side.run, theirs.run] as const;
+  joinOpen(joint, { room, side, other, what: theirs.wall.id, lengths }, joints, misfits);
+}
+
+/** Rooms that run on into each other: no wall stands between, and both say how long that is. */
+function joinOpen(
+  joint: Omit<Joint, 'thickness' | 'sigma'>,
+  told: Omit<Extract<Misfit, { readonly kind: 'open-lengths' }>, 'kind'>,
+  joints: Joint[],
+  misfits: Misfit[],
+): void {
+  const off = Math.abs(told.lengths[0] - told.lengths[1]);
+  if (off > playAlong) misfits.push({ kind: 'open-lengths', ...told });
+  joints.push({ ...joint, thickness: 0, sigma: openSigma(off) });
 }
 
 /** Sides that look down into a room of another level stand over the edges of the part of that room's ceiling which is open to them. The part is
@@ -220,20 +208,16 @@ function joinWell(room: LayRoom, sides: readonly Side[], below: LayRoom, joints:
     .map((turn) => sides.flatMap((side) => edgeOf(side, edges, turn) ?? []))
     .toSorted((a, b) => b.length - a.length);
   for (const { side, edge } of found ?? []) {
-    if (Math.abs(edge.run - side.run) > playAlong) {
-      const lengths = [side.run, edge.run] as const;
-      misfits.push({ kind: 'open-lengths', room, side, other: below, what: edge.name, lengths });
-    }
-    joints.push({
+    const joint = {
       kind: 'well',
       name: `${side.wall.id} | ${edge.name}`,
       a: { room: room.index, side: side.index, offset: side.run / 2 },
       b: { room: below.index, point: { x: (edge.from.x + edge.to.x) / 2, y: (edge.from.y + edge.to.y) / 2 } },
       along: side.along,
       out: side.out,
-      thickness: 0,
-      sigma: openSigma(edge.run - side.run),
-    });
+    } as const;
+    const lengths = [side.run, edge.run] as const;
+    joinOpen(joint, { room, side, other: below, what: edge.name, lengths }, joints, misfits);
   }
 }
 

@@ -1,8 +1,9 @@
-import { inLocale } from '../../base/units/index.js';
+import { inLocale, keepBy } from '../../base/units/index.js';
 import type { Problem } from '../../base/problem/index.js';
 import type { LaidGroup, LaidHouse, Records, RoomAround, RoomMeasure } from '../model/index.js';
-import { aroundOf, inTheOpen } from './around.js';
+import { aroundOf, inTheOpen, isCold } from './around.js';
 import { besideProblems } from './beside.js';
+import { standingSides } from './behind.js';
 import { facingPairs, reach } from './pair.js';
 import { jointsOf } from './joint.js';
 import { layRoomsOf, type LayRoom } from './laid-room.js';
@@ -10,7 +11,7 @@ import { layRooms, type Laying } from './lay-rooms.js';
 import type { Surroundings } from './faces.js';
 import { levelOf } from './level.js';
 import { overlapsOf } from './overlap.js';
-import { placedOf, type Placed } from './placed.js';
+import { placedOf, withWalls, type Placed } from './placed.js';
 import { layingProblems } from './problems.js';
 import { thicknessOf } from './wall-thickness.js';
 
@@ -68,22 +69,36 @@ function lay(records: Records, measures: ReadonlyMap<string, RoomMeasure>, withA
 }
 
 function surroundingsOf(
-  { rooms, at }: Laying,
+  { rooms, at, together }: Laying,
   groups: readonly (readonly Placed[])[],
   wall: number,
 ): ReadonlyMap<string, Surroundings> {
-  const groupOf = new Map(groups.flatMap((group, index) => group.map(({ room }) => [room.index, index])));
-  const together = (a: number, b: number): boolean => groupOf.get(a) === groupOf.get(b);
   const pairs = facingPairs(rooms, at, { tolerance: reach.before - reach.behind, together });
   const levels = new Set(rooms.map(({ level }) => level));
   return new Map(
     groups.flatMap((group) => {
       const own = new Set(group.map(({ room }) => room.slug));
       const isWhole = isKnown(group, rooms.length, levels.size);
+      const on = (is: (level: number) => boolean) => group.filter(({ room }) => is(room.level));
+      const over = keepBy(String, (level: number) =>
+        withWalls(
+          on((other) => other > level),
+          wall,
+        ),
+      );
+      const carrying = keepBy(
+        (level: number, forCold: boolean) => `${level} ${forCold}`,
+        (level, forCold) =>
+          withWalls(
+            on((other) => other === level - 1).filter(({ room }) => forCold || !isCold(room)),
+            wall,
+          ),
+      );
       return group.map((one) => {
         const isUnsure = !isWhole || besideOf(one.room).some((slug) => !own.has(slug));
-        const around = aroundOf(one, group, { pairs, rooms, wall, isUnsure });
-        return [one.room.slug, { around, open: inTheOpen(one.room, pairs, rooms) }];
+        const sides = standingSides(one.room, pairs, rooms);
+        const around = aroundOf(one, group, { sides, rooms, over, carrying, isUnsure });
+        return [one.room.slug, { around, open: inTheOpen(one.room, sides, rooms) }];
       });
     }),
   );

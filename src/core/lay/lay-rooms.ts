@@ -1,4 +1,3 @@
-import type { Xy } from '../../base/geometry/index.js';
 import type { Joint } from './joint.js';
 import type { LayRoom } from './laid-room.js';
 import { facingPairs, isUsual, type Pair } from './pair.js';
@@ -10,6 +9,8 @@ export interface Laying extends Placing {
   readonly joints: readonly Joint[];
   /** Rooms that hold together, by index. */
   readonly groups: readonly (readonly number[])[];
+  /** Whether two of them do. */
+  readonly together: (a: number, b: number) => boolean;
   /** Pairs of walls that stand as they should, which hold the rooms too. */
   readonly pairs: readonly Pair[];
 }
@@ -32,15 +33,11 @@ export function layRooms(rooms: readonly LayRoom[], joints: readonly Joint[]): L
     if (pairs.length === 0) continue;
     placing = placeRooms(rooms, groups, joints, pairs);
   }
-  return { ...placing, rooms, joints, groups, pairs };
+  return { ...placing, rooms, joints, groups, together, pairs };
 }
 
 function groupLookUp(rooms: readonly LayRoom[], groups: readonly (readonly number[])[]): readonly number[] {
   const found = rooms.map(() => 0);
   groups.forEach((group, index) => group.forEach((room) => (found[room] = index)));
   return found;
-}
-
-export function placeOf({ at }: Pick<Laying, 'at'>, room: number): Xy {
-  return at[room] as Xy;
 }

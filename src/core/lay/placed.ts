@@ -1,4 +1,13 @@
-import { patchFrom, ringInFeet, subtract, type Patch, type Ring, type Xy } from '../../base/geometry/index.js';
+import {
+  grown,
+  patchFrom,
+  ringInFeet,
+  subtract,
+  unite,
+  type Patch,
+  type Ring,
+  type Xy,
+} from '../../base/geometry/index.js';
 import { feet } from '../../base/units/index.js';
 import type { CeilingFacet, Region } from '../model/index.js';
 import type { LayRoom } from './laid-room.js';
@@ -17,6 +26,11 @@ export function placedOf({ rooms, at }: Laying, group: readonly number[]): reado
     const here = at[index] as Xy;
     return { room, at: here, plan: patchFrom(moved(room.outline, here)) };
   });
+}
+
+/** Rooms as one shape, with walls so thick all around, in feet. */
+export function withWalls(placed: readonly Placed[], wall: number): readonly Patch[] {
+  return grown(unite(placed.map(({ plan }) => plan)), wall);
 }
 
 /** What of a lower room is open to an upper level: the well or the whole height of it that goes up there. */

@@ -1,8 +1,9 @@
-import { areaOf, between, distance, patchFrom, subtract, type Patch, type Xy } from '../../base/geometry/index.js';
+import { areaOf, between, distance, subtract, type Patch, type Xy } from '../../base/geometry/index.js';
 import { feet } from '../../base/units/index.js';
 import type { Stretch } from './behind.js';
 import type { Side } from './laid-room.js';
 import type { Placed } from './placed.js';
+import { stripInside } from './strip.js';
 
 /** Edges of the roof along an outside wall, in feet, at the wall's inside face: the roof's overhang is not recorded. */
 export interface RoofEdges {
@@ -13,9 +14,6 @@ export interface RoofEdges {
   /** Under a flat ceiling, of which nobody knows how the roof lies on it. */
   readonly unknown: number;
 }
-
-/** In feet. */
-const depth = 0.25;
 
 export const noEdges: RoofEdges = { eaves: 0, rakes: 0, unknown: 0 };
 
@@ -55,12 +53,8 @@ function piecesOf(top: readonly Xy[], from: number, to: number): readonly (reado
 }
 
 /** How much of a stretch of a wall has no room over it, as a share: looked at in a strip just inside it. */
-function openShare({ from, along, out }: Side, start: number, end: number, at: Xy, above: readonly Placed[]): number {
-  const place = (by: number, inward: number): Xy => ({
-    x: at.x + from.x + along.x * by - out.x * inward,
-    y: at.y + from.y + along.y * by - out.y * inward,
-  });
-  const strip = patchFrom([place(start, 0), place(end, 0), place(end, depth), place(start, depth)]);
+function openShare(side: Side, start: number, end: number, at: Xy, above: readonly Placed[]): number {
+  const strip = stripInside(side, start, end, at);
   const left = above.reduce<readonly Patch[]>((rest, { plan }) => subtract(rest, plan), [strip]);
   return areaOf(left) / areaOf([strip]);
 }
