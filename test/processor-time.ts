@@ -1,4 +1,5 @@
 import process from 'node:process';
+import { deflateSync, inflateSync } from 'node:zlib';
 
 /** Milliseconds of the processor that `work` takes. A busy machine takes no longer by this clock. */
 export function processorTime(work: () => void): number {
@@ -12,3 +13,30 @@ export function processorTimeSince(start: NodeJS.CpuUsage): number {
   const { user, system } = process.cpuUsage(start);
   return (user + system) / 1000;
 }
+
+/**
+ * A limit of so many milliseconds of the processor, on a machine that does both reference jobs in their usual time, as a limit for this
+ * one at this moment. A core that is shared is up to five times slower by the processor's own clock too, since its caches and
+ * its memory are shared; a limit in plain milliseconds would fail there with nothing wrong. Never below `milliseconds`.
+ */
+export function atMost(milliseconds: number): number {
+  const slowness = [plainLoop, unpacking].map(
+    ({ usual, run }) => Math.min(...Array.from({ length: 3 }, () => processorTime(run))) / usual,
+  );
+  return milliseconds * Math.max(1, ...slowness);
+}
+
+/** Arithmetic alone. */
+export const plainLoop = {
+  usual: 75,
+  run: (): void => {
+    let sum = 0;
+    for (let i = 1; i < 40_000_000; i += 1) sum += 1 / i;
+    if (sum < 17) throw new Error('the loop was left out');
+  },
+};
+
+const packed = deflateSync(Buffer.alloc(32 * 1024 * 1024));
+
+/** Memory. */
+const unpacking = { usual: 95, run: (): void => void inflateSync(packed) };
