@@ -30,7 +30,6 @@ marked so, because nobody but its readers can vouch for it:
 /** `bookmatch accept`: keeps a signed book and records who signed which issue. */
 export function accept(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('accept'))
-    .description('record a signed book: who signed which issue, with the file kept in issued/')
     .argument('<file>', 'the signed PDF, or the scan of a book signed by hand')
     .option('--by-hand', 'it was signed on paper, and this is the scan')
     .option('--issue <number>', 'with --by-hand: the issue that was signed')

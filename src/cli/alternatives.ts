@@ -1,7 +1,6 @@
 import { resolve } from 'node:path';
 import { Command, Option } from 'commander';
 import { lookUp, type BookHouseAlternative, type LookUp } from '../core/book/index.js';
-import { makeSheetPdf } from '../print/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import { alternativeLines, alternativeSection, alternatives as compared, alternativeSheet } from '../table/index.js';
 import type { Sheet } from '../sheet/index.js';
@@ -20,7 +19,6 @@ interface AlternativesOptions extends HouseOptions {
  *  difference comes from. */
 export function alternatives(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('alternatives'))
-    .description('hold sets of choices for the whole house beside today: totals, allowances, days, weight, cautions')
     .argument('[name]', 'one of them, line by line')
     .addOption(new Option('--json', 'print as JSON').conflicts(['csv', 'pdf']))
     .addOption(new Option('--csv', 'print as CSV: the houses, or the lines of one').conflicts('pdf'))
@@ -32,6 +30,7 @@ export function alternatives(console: Console, done: (code: number) => void): Co
       const look = lookUp(loaded.book);
       const one = name === undefined ? undefined : alternativeNamed(name, loaded.book.alternatives);
       if (options.pdf !== undefined) {
+        const { makeSheetPdf } = await import('../print/index.js');
         await writeAtomically(resolve(options.pdf), (await makeSheetPdf(loaded.book, sheetOf(one, look))).pdf);
         console.out(`${options.pdf}  ${one?.name ?? 'Alternatives'}\n`);
       } else console.out(print(one, look, options));

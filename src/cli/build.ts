@@ -4,15 +4,13 @@ import { lookUp, type Book } from '../core/book/index.js';
 import { dataFile, dataTables, orderTables, quantityTables } from '../table/index.js';
 import { tableCsv, bookCalendar } from '../write/index.js';
 import { withTextDiffs } from '../disk/load/index.js';
-import { makeBookPdf, makeChangeOrderPdf, undrawnProblems } from '../print/index.js';
-import { writeComparison, writeSite, type Beside } from '../site/index.js';
+import type { Beside } from '../site/index.js';
 import { writeAtomically, writeTree } from '../disk/store/index.js';
 import { recordNumber } from '../base/units/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportProblems, withHandoutProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { changesSince, type IssueChanges } from './issue-changes.js';
 import { handoutStamps } from './stamp-handout.js';
-import { writeHandouts } from './write-handouts.js';
 
 interface BuildOptions extends HouseOptions {
   readonly out?: string;
@@ -22,7 +20,6 @@ interface BuildOptions extends HouseOptions {
 /** `bookmatch build`: the book as a site and a PDF. Nothing is written when the records have errors. */
 export function build(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('build'))
-    .description('make the book and the handouts: a site to open from disk, and PDFs to print and sign')
     .option('--out <dir>', 'where to write (default: _site in the house folder)')
     .option('--json', 'print the computed Book as JSON instead of writing anything')
     .action(async (options: BuildOptions) => {
@@ -34,6 +31,9 @@ export function build(console: Console, done: (code: number) => void): Command {
         return done(0);
       }
       const out = resolve(options.out ?? resolve(options.house, '_site'));
+      const { makeBookPdf, undrawnProblems } = await import('../print/index.js');
+      const { writeSite } = await import('../site/index.js');
+      const { writeHandouts } = await import('./write-handouts.js');
       const pdf = await makeBookPdf(loaded.book);
       const sinceLast = changesSince(loaded.book, loaded.since, loaded.open, console);
       const since = await writeSince(loaded.book, sinceLast(), out, console);
@@ -70,6 +70,7 @@ async function writeSince(
   if (!changes) return {};
   const told = await withTextDiffs(changes.comparison, changes.then, book);
   if (told.why !== undefined) console.error(`The records' text is left out of the comparison: ${told.why}.\n`);
+  const { writeComparison } = await import('../site/index.js');
   await writeComparison(told.comparison, changes.then, book, out);
   return { comparison: '../comparison/index.html' };
 }
@@ -77,6 +78,7 @@ async function writeSince(
 /** Each change order to print and sign, by its number. */
 async function changeOrderFiles(book: Book): Promise<Map<string, Uint8Array>> {
   const files = new Map<string, Uint8Array>();
+  const { makeChangeOrderPdf } = await import('../print/index.js');
   for (const order of book.changeOrders)
     files.set(`${recordNumber(order.number)}.pdf`, (await makeChangeOrderPdf(book, order)).pdf);
   return files;

@@ -19,7 +19,6 @@ interface CalendarOptions extends HouseOptions {
 /** `bookmatch calendar`: when each choice must be made, and what moves when a milestone slips. */
 export function calendar(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('calendar'))
-    .description('list decide-by dates; show what moves when a milestone slips')
     .option(
       '--slip <milestone=days>',
       'a milestone that comes later, such as framing=10d; may be given again',

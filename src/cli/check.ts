@@ -10,7 +10,6 @@ import { loadFor, reportProblems, withHandoutProblems, withHouseOptions, type Ho
 /** `bookmatch check`: every problem in the records, nothing written. */
 export function check(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('check'))
-    .description('list every problem in the records: where, what, and what to do')
     .option('--json', 'print the problems as JSON')
     .option('--cautions', 'list what wants a second look as well: what was seen, what the source says, whom to ask')
     .action(async (options: HouseOptions & { json?: boolean; cautions?: boolean }) => {

@@ -3,7 +3,6 @@ import { join, resolve } from 'node:path';
 import { Command } from 'commander';
 import { loadComparison, onDisk, openHouse, withTextDiffs, type LoadedComparison } from '../disk/load/index.js';
 import { printProblems } from '../base/problem/index.js';
-import { writeComparison } from '../site/index.js';
 import type { Console } from './console.js';
 import { draftChangeOrder, type DraftOptions } from './draft-change-order.js';
 import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './house-options.js';
@@ -19,7 +18,6 @@ interface CompareOptions extends HouseOptions, DraftOptions {
 /** `bookmatch compare A [B]`: what changed between two versions and what it costs. */
 export function compare(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('compare'))
-    .description('show what changed between two versions of the house, and what it costs')
     .argument('<from>', 'a git version: a commit, a tag or a branch')
     .argument('[to]', 'a git version; without one, the records as they lie on disk')
     .option('--json', 'print as JSON')
@@ -56,6 +54,7 @@ async function writePages(
   const told = await withTextDiffs(comparison, from, to);
   if (told.why !== undefined) console.error(`The records' text is left out: ${told.why}.\n`);
   const out = resolve(dir);
+  const { writeComparison } = await import('../site/index.js');
   const pages = await writeComparison(told.comparison, from, to, out);
   return `${join(out, 'comparison', 'index.html')}  what changed, ${pages.length} pages\n`;
 }

@@ -28,27 +28,21 @@ interface DecideOptions extends HouseOptions {
 type Done = (code: number) => void;
 
 /** `bookmatch approve N`: the change order is agreed, and moves the contract. */
-export const approve = (console: Console, done: Done): Command =>
-  deciding('approve', 'record that a proposed change order is approved', 'approved', console, done);
+export const approve = (console: Console, done: Done): Command => deciding('approve', 'approved', console, done);
 
 /** `bookmatch decline N`: the change order is refused, and keeps its number. */
-export const decline = (console: Console, done: Done): Command =>
-  deciding('decline', 'record that a proposed change order is declined', 'declined', console, done);
+export const decline = (console: Console, done: Done): Command => deciding('decline', 'declined', console, done);
 
 /** `bookmatch void N` or `void issue-N`: it was a mistake, and keeps its number. */
 export const makeVoid = (console: Console, done: Done): Command =>
-  deciding(
-    'void',
-    'take back a change order that is not decided, or an issue that is not signed: issue-2',
-    'void',
-    console,
-    done,
-  ).requiredOption('--why <words>', 'why, in words that are understood in ten years');
+  deciding('void', 'void', console, done).requiredOption(
+    '--why <words>',
+    'why, in words that are understood in ten years',
+  );
 
 /** A command that sets one decision down in one record. */
-function deciding(name: string, description: string, state: DecidedState, console: Console, done: Done): Command {
+function deciding(name: string, state: DecidedState, console: Console, done: Done): Command {
   return new Command(name)
-    .description(description)
     .argument('<number>', 'the number of the change order')
     .requiredOption('--by <person>', 'who decided: a name or a role among the people of content/house.md')
     .option('--on <day>', 'the day of the decision, YYYY-MM-DD (default: today)')

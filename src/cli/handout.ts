@@ -1,7 +1,6 @@
 import { join, resolve } from 'node:path';
 import { Command, Option } from 'commander';
 import { makeHandout } from '../handout/index.js';
-import { undrawnProblems } from '../print/index.js';
 import { didYouMean } from '../base/problem/index.js';
 import type { BookTrade } from '../core/book/index.js';
 import { OutputRefused } from '../disk/store/index.js';
@@ -10,7 +9,6 @@ import { loadFor, reportProblems, withHandoutProblems, withHouseOptions, type Ho
 import { changesSince } from './issue-changes.js';
 import { handoutStamps } from './stamp-handout.js';
 import { UsageError } from './usage-error.js';
-import { writeHandout } from './write-handouts.js';
 import { counted } from '../base/units/index.js';
 
 interface HandoutCommandOptions extends HouseOptions {
@@ -21,7 +19,6 @@ interface HandoutCommandOptions extends HouseOptions {
 /** `bookmatch handout <trade>`: one trade's part of the book, without any money. */
 export function handout(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('handout'))
-    .description("make one trade's handout: a folder of pages with its PDF, without any money")
     .argument('<trade>', "the trade: the name of its record's file in content/trades, such as drywall")
     .option('--out <dir>', 'where to write (default: _site/handout/<trade> in the house folder)')
     .addOption(new Option('--json', 'print the handout as JSON instead of writing anything').conflicts('out'))
@@ -39,6 +36,8 @@ export function handout(console: Console, done: (code: number) => void): Command
         return done(0);
       }
       const dir = resolve(options.out ?? join(options.house, '_site', 'handout', slug));
+      const { undrawnProblems } = await import('../print/index.js');
+      const { writeHandout } = await import('./write-handouts.js');
       const undrawn = await writeOrRefuse(() => writeHandout(made, dir));
       reportProblems({ problems: undrawnProblems(undrawn, book.sources) }, '', console);
       console.out(

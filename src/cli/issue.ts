@@ -30,7 +30,6 @@ interface IssueOptions extends HouseOptions {
 /** `bookmatch issue --for PURPOSE`: the next numbered version of the book, kept in the house folder and committed. */
 export function issue(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('issue'))
-    .description('make the next numbered version of the book: record, snapshot and PDF, committed to git')
     .addOption(new Option('--for <purpose>', 'what it is for').choices([...issuePurposes]).makeOptionMandatory())
     .option('--anyway <reason>', 'with --for construction: issue although things stand in the way, and why')
     .action(async (options: IssueOptions) => {

@@ -13,9 +13,6 @@ import { loadFor, reportProblems, withHouseOptions, type HouseOptions } from './
 /** `bookmatch lay`: where the rooms' tapes place them, and what of them does not fit. */
 export function lay(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('lay'))
-    .description(
-      'print the house as its rooms lay it out: levels, walls between rooms, outside faces, what does not fit',
-    )
     .option('--svg <dir>', 'write one drawing a level as well')
     .action(async (options: HouseOptions & { readonly svg?: string }) => {
       const loaded = await loadFor(options, console);

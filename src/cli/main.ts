@@ -1,47 +1,113 @@
 import { getSystemErrorMap } from 'node:util';
 import { Command, CommanderError } from 'commander';
-import { alternatives } from './alternatives.js';
-import { build } from './build.js';
-import { calendar } from './calendar.js';
-import { check } from './check.js';
-import { accept } from './accept.js';
-import { approve, decline, makeVoid } from './decide.js';
-import { issue } from './issue.js';
-import { lay } from './lay.js';
-import { makeNew } from './new.js';
-import { printChange } from './print-change.js';
-import { schedule } from './schedule.js';
-import { sign } from './sign.js';
-import { handout } from './handout.js';
-import { takeOver } from './take-over.js';
-import { takeoff } from './takeoff.js';
-import { compare } from './compare.js';
-import { verify } from './verify.js';
 import type { Console } from './console.js';
 import { inLocale, usualLocale } from '../base/units/index.js';
 import { UsageError } from './usage-error.js';
 
+/** A command as `--help` lists it. Its file is read only when it is asked for: most of the program is behind one of them. */
+interface Listed {
+  readonly name: string;
+  readonly does: string;
+  readonly load: () => Promise<(console: Console, done: (code: number) => void) => Command>;
+}
+
 /** Every command, in the order of `--help`. */
-const commands = [
-  makeNew(run),
-  check,
-  build,
-  handout,
-  lay,
-  takeoff,
-  schedule,
-  calendar,
-  alternatives,
-  takeOver,
-  compare,
-  printChange,
-  approve,
-  decline,
-  makeVoid,
-  issue,
-  sign,
-  verify,
-  accept,
+export const commands: readonly Listed[] = [
+  {
+    name: 'new',
+    does: 'make a house folder under git, with the demo house and its history',
+    load: async () => (await import('./new.js')).makeNew(run),
+  },
+  {
+    name: 'check',
+    does: 'list every problem in the records: where, what, and what to do',
+    load: async () => (await import('./check.js')).check,
+  },
+  {
+    name: 'build',
+    does: 'make the book and the handouts: a site to open from disk, and PDFs to print and sign',
+    load: async () => (await import('./build.js')).build,
+  },
+  {
+    name: 'handout',
+    does: "make one trade's handout: a folder of pages with its PDF, without any money",
+    load: async () => (await import('./handout.js')).handout,
+  },
+  {
+    name: 'lay',
+    does: 'print the house as its rooms lay it out: levels, walls between rooms, outside faces, what does not fit',
+    load: async () => (await import('./lay.js')).lay,
+  },
+  {
+    name: 'takeoff',
+    does: 'print quantities, supplies and the order list',
+    load: async () => (await import('./takeoff.js')).takeoff,
+  },
+  {
+    name: 'schedule',
+    does: 'print one of the schedules of the house',
+    load: async () => (await import('./schedule.js')).schedule,
+  },
+  {
+    name: 'calendar',
+    does: 'list decide-by dates; show what moves when a milestone slips',
+    load: async () => (await import('./calendar.js')).calendar,
+  },
+  {
+    name: 'alternatives',
+    does: 'hold sets of choices for the whole house beside today: totals, allowances, days, weight, cautions',
+    load: async () => (await import('./alternatives.js')).alternatives,
+  },
+  {
+    name: 'take-over',
+    does: 'write the choices of an alternative into the rooms’ records',
+    load: async () => (await import('./take-over.js')).takeOver,
+  },
+  {
+    name: 'compare',
+    does: 'show what changed between two versions of the house, and what it costs',
+    load: async () => (await import('./compare.js')).compare,
+  },
+  {
+    name: 'print-change',
+    does: 'print a proposed change order to sign, into issued/',
+    load: async () => (await import('./print-change.js')).printChange,
+  },
+  {
+    name: 'approve',
+    does: 'record that a proposed change order is approved',
+    load: async () => (await import('./decide.js')).approve,
+  },
+  {
+    name: 'decline',
+    does: 'record that a proposed change order is declined',
+    load: async () => (await import('./decide.js')).decline,
+  },
+  {
+    name: 'void',
+    does: 'take back a change order that is not decided, or an issue that is not signed: issue-2',
+    load: async () => (await import('./decide.js')).makeVoid,
+  },
+  {
+    name: 'issue',
+    does: 'make the next numbered version of the book: record, snapshot and PDF, committed to git',
+    load: async () => (await import('./issue.js')).issue,
+  },
+  {
+    name: 'sign',
+    does: "sign a printed book with a certificate, in the owner's or the builder's field",
+    load: async () => (await import('./sign.js')).sign,
+  },
+  {
+    name: 'verify',
+    does: 'say whether a signed book is whole, who signed it and when, and whether it is an issue of the house',
+    load: async () => (await import('./verify.js')).verify,
+  },
+  {
+    name: 'accept',
+    does: 'record a signed book: who signed which issue, with the file kept in issued/',
+    load: async () => (await import('./accept.js')).accept,
+  },
 ];
 
 /** Runs one command line and answers its exit code: 0 fine, 1 the records have errors or something else does not hold, 2 wrong usage. */
@@ -55,16 +121,16 @@ async function runCommand(argv: readonly string[], console: Console): Promise<nu
     .description("Makes a custom house's selections and specification book from its records")
     .exitOverride()
     .configureOutput({ writeOut: (text) => console.out(text), writeErr: (text) => console.error(text) })
+    .configureHelp({ subcommandTerm: (command) => command.name() })
     .showHelpAfterError('Run bookmatch --help to see the commands.');
-  for (const command of commands) {
-    program.addCommand(
-      command(console, (result) => {
-        code = result;
-      }),
-      {},
-    );
+  const done = (result: number): void => {
+    code = result;
+  };
+  const asked = argv.find((word) => word !== 'help' && !word.startsWith('-'));
+  for (const { name, does, load } of commands) {
+    const command = name === asked ? (await load())(console, done) : new Command(name);
+    program.addCommand(command.description(does).exitOverride().configureOutput(program.configureOutput()));
   }
-  program.commands.forEach((command) => command.exitOverride().configureOutput(program.configureOutput()));
   try {
     await program.parseAsync(argv, { from: 'user' });
   } catch (error) {

@@ -15,7 +15,6 @@ const programDir = fileURLToPath(new URL('../..', import.meta.url));
 export function makeNew(run: Run) {
   return (console: Console, done: (code: number) => void): Command =>
     new Command('new')
-      .description('make a house folder under git, with the demo house and its history')
       .argument('<dir>', 'a folder that is not there yet, or empty')
       .requiredOption(
         '--demo',

@@ -12,7 +12,6 @@ import { UsageError } from './usage-error.js';
 /** `bookmatch print-change N`: the paper that owner and builder sign, kept in issued/ so that verify can hold a signed one against it. */
 export function printChange(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('print-change'))
-    .description('print a proposed change order to sign, into issued/')
     .argument('<number>', 'the number of the change order')
     .action(async (named: string, options: HouseOptions) => {
       const loaded = await loadFor(options, console, { marked: false });

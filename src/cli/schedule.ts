@@ -2,7 +2,6 @@ import { Command, Option } from 'commander';
 import { resolve } from 'node:path';
 import { didYouMean } from '../base/problem/index.js';
 import { lookUp } from '../core/book/index.js';
-import { makeSheetPdf } from '../print/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import type { Sheet, TableBlock } from '../sheet/index.js';
 import { dataTables, tableNames } from '../table/index.js';
@@ -20,7 +19,6 @@ interface ScheduleOptions extends HouseOptions {
 /** `bookmatch schedule doors`: one table of the house, as pages and sheets have it. */
 export function schedule(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('schedule'))
-    .description('print one of the schedules of the house')
     .argument('<name>', `which: ${tableNames.join(', ')}`)
     .addOption(new Option('--json', 'print as JSON').conflicts(['csv', 'pdf']))
     .addOption(new Option('--csv', 'print as CSV').conflicts('pdf'))
@@ -37,6 +35,7 @@ export function schedule(console: Console, done: (code: number) => void): Comman
         return done(options.pdf === undefined ? 0 : 1);
       }
       if (options.pdf !== undefined) {
+        const { makeSheetPdf } = await import('../print/index.js');
         await writeAtomically(resolve(options.pdf), (await makeSheetPdf(loaded.book, sheetOf(table))).pdf);
         console.out(`${options.pdf}  ${table.caption}\n`);
       } else if (options.csv) console.out(tableCsv(table));

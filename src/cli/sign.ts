@@ -47,7 +47,6 @@ they are empty. Two people sign one after the other: the second signs the file t
 export function sign(console: Console, done: (code: number) => void): Command {
   return (
     new Command('sign')
-      .description("sign a printed book with a certificate, in the owner's or the builder's field")
       .argument('<file>', 'the PDF to sign')
       .requiredOption('--certificate <file>', 'the certificate with its key, as PKCS#12: a .p12 or .pfx file')
       .addOption(

@@ -20,7 +20,6 @@ interface TakeOverOptions extends HouseOptions {
  *  Where the rest of an allowance stands meanwhile stays open. */
 export function takeOver(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('take-over'))
-    .description('write the choices of an alternative into the rooms’ records')
     .argument('<alternative>', 'its name: see bookmatch alternatives')
     .requiredOption('--by <person>', 'who chooses: a name or a role among the people of content/house.md')
     .option('--open-only', 'only where nothing is chosen yet')

@@ -17,7 +17,6 @@ interface TakeoffOptions extends HouseOptions {
 /** `bookmatch takeoff`: quantities and the order list with supplies, without any money. */
 export function takeoff(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('takeoff'))
-    .description('print quantities, supplies and the order list')
     .addOption(
       new Option('--by <what>', 'quantities by room or by trade, or what to order by option')
         .choices(orders)

@@ -26,7 +26,6 @@ certificate that was revoked is not seen.
 /** `bookmatch verify`: what a signed book proves. */
 export function verify(console: Console, done: (code: number) => void): Command {
   return new Command('verify')
-    .description('say whether a signed book is whole, who signed it and when, and whether it is an issue of the house')
     .argument('<file>', 'the signed PDF')
     .option('--house <dir>', 'the house folder to compare with (default: the current one, when it holds a house)')
     .option(
