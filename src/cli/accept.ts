@@ -1,6 +1,7 @@
 import { extname, join, relative, resolve, sep } from 'node:path';
 import { Command, Option } from 'commander';
-import { issuedPath, loadHouse, verifySigned, type Verification } from '../disk/load/index.js';
+import { issuedPath, loadHouse } from '../disk/load/index.js';
+import { verifySigned, type Verification } from '../disk/load/signed/index.js';
 import type { Issue, IssueSignature } from '../core/model/index.js';
 import { addSignatures, digestOfBytes, signerRoles, type SignerRole } from '../signoff/index.js';
 import { writeAtomically } from '../disk/store/index.js';

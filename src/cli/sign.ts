@@ -3,16 +3,8 @@ import { existsSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
 import { Command, Option } from 'commander';
 import { printable } from '../base/problem/index.js';
-import {
-  findSignable,
-  openCertificate,
-  printInstant,
-  signatureField,
-  signerRoles,
-  signPdf,
-  type CertificateFacts,
-  type SignerRole,
-} from '../signoff/index.js';
+import { signatureField, signerRoles, type SignerRole } from '../signoff/index.js';
+import { findSignable, openCertificate, printInstant, signPdf, type CertificateFacts } from '../signoff/sign/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import type { Console } from './console.js';
 import { passphraseVariable, readPassphrase } from './passphrase.js';

@@ -1,7 +1,9 @@
 import { counted, printDay, shortDigest } from '../base/units/index.js';
-import type { JudgedSignature, Verification } from '../disk/load/index.js';
+import type { JudgedSignature, Verification } from '../disk/load/signed/index.js';
 import { printable } from '../base/problem/index.js';
-import { describeChange, printInstant, type IssuedFacts } from '../signoff/index.js';
+import type { IssuedFacts } from '../signoff/index.js';
+import { printInstant } from '../signoff/sign/index.js';
+import { describeChange } from '../signoff/verify/index.js';
 import { printFingerprint } from './print-fingerprint.js';
 
 /** A verification for the terminal. Names in it were written by whoever made the PDF, so nothing of it moves the cursor. */

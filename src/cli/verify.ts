@@ -1,8 +1,8 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { Command } from 'commander';
-import { verifySigned } from '../disk/load/index.js';
-import { holdsCertificate } from '../signoff/index.js';
+import { verifySigned } from '../disk/load/signed/index.js';
+import { holdsCertificate } from '../signoff/verify/index.js';
 import type { Console } from './console.js';
 import { checkHouseDir } from './house-options.js';
 import { readNamed } from './read-named.js';

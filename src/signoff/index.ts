@@ -1,9 +1,8 @@
 /** What was agreed, and the proof of it. In: a Book, or the bytes of a PDF and of a certificate. Out: digests, a signed PDF, a
- *  report on a signed PDF. Absent: the disk, git, issues and change orders. */
+ *  report on a signed PDF. Absent: the disk, git, issues and change orders. Signing and verifying have indexes of their own, `sign` and `verify`, so
+ *  that who wants a digest reads no cryptography. */
 export * from './digest/index.js';
 export * from './match/index.js';
-export * from './sign/index.js';
-export * from './verify/index.js';
 export { addSignatures } from './add-signatures.js';
 export { changeOrderRecord } from './change-order-record.js';
 export {

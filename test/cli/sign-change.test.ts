@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { verifyPdf } from '../../src/signoff/index.js';
+import { verifyPdf } from '../../src/signoff/verify/index.js';
 import { askPoppler, askQpdf } from '../signoff/outside-tools.js';
 import { builder, owner, sign } from '../signoff/signed.js';
 import { bookmatch } from './command-line.js';

@@ -9,7 +9,7 @@ import {
   type PDFHexString,
 } from 'pdf-lib';
 import { describe, expect, test } from 'vitest';
-import { verifyPdf } from '../../src/signoff/index.js';
+import { verifyPdf } from '../../src/signoff/verify/index.js';
 import {
   addRevision,
   Allowance,

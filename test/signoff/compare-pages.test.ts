@@ -1,6 +1,6 @@
 import { PDFDict, PDFName, PDFNumber } from 'pdf-lib';
 import { expect, test } from 'vitest';
-import { comparePages, verifyPdf } from '../../src/signoff/index.js';
+import { comparePages, verifyPdf } from '../../src/signoff/verify/index.js';
 import { addRevision, Allowance, openPdf, pagesOf, startAdditions } from '../../src/signoff/pdf/index.js';
 import { builder, owner, sign } from './signed.js';
 import { makeSmallPdf } from './small-pdf.js';

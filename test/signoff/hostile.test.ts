@@ -1,7 +1,8 @@
 import process from 'node:process';
 import { deflateSync } from 'node:zlib';
 import { expect, test } from 'vitest';
-import { openCertificate, verifyPdf } from '../../src/signoff/index.js';
+import { openCertificate } from '../../src/signoff/sign/index.js';
+import { verifyPdf } from '../../src/signoff/verify/index.js';
 import { atMost, processorTimeSince } from '../processor-time.js';
 import { seeded } from './seeded.js';
 import { builder, owner, sign } from './signed.js';

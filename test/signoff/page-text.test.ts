@@ -1,6 +1,6 @@
 import { beforeAll, expect, test } from 'vitest';
 import { makeBookPdf } from '../../src/print/index.js';
-import { printedText } from '../../src/signoff/index.js';
+import { printedText } from '../../src/signoff/verify/index.js';
 import { makeFixture } from '../print/fixture.js';
 import { putDown } from '../print/tool.js';
 import { issueSmallHouse } from './issued-house.js';

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { makeBookPdf } from '../../src/print/index.js';
-import { openCertificate, signPdf, verifyPdf } from '../../src/signoff/index.js';
+import { openCertificate, signPdf } from '../../src/signoff/sign/index.js';
+import { verifyPdf } from '../../src/signoff/verify/index.js';
 import { demoBook } from '../demo-house.js';
 import { makeCertificate } from './make-certificate.js';
 import { askPoppler, askQpdf } from './outside-tools.js';

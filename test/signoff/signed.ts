@@ -1,4 +1,4 @@
-import { signPdf, type SignRequest } from '../../src/signoff/index.js';
+import { signPdf, type SignRequest } from '../../src/signoff/sign/index.js';
 import { makeCertificate, type MadeCertificate } from './make-certificate.js';
 
 export const owner = makeCertificate('The owner');

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { describeChange, verifyPdf } from '../../src/signoff/index.js';
+import { describeChange, verifyPdf } from '../../src/signoff/verify/index.js';
 import { makeCertificate } from './make-certificate.js';
 import { seeded } from './seeded.js';
 import { askPoppler } from './outside-tools.js';

@@ -8,4 +8,3 @@ export * from './check-agreed.js';
 export { issuedPath } from './read-snapshot.js';
 export * from './load-signing.js';
 export { unreadableIssues } from './unreadable-issues.js';
-export * from './verify-signed.js';

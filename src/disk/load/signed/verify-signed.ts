@@ -1,20 +1,22 @@
 import {
-  comparePages,
   documentName,
   matchIssue,
-  printedText,
-  printInstant,
   roleOf,
-  verifyPdf,
   vouchFor,
   type IssueMatch,
+  type SignerRole,
+  type Vouched,
+} from '../../../signoff/index.js';
+import { printInstant } from '../../../signoff/sign/index.js';
+import {
+  comparePages,
+  printedText,
+  verifyPdf,
   type PagesCompared,
   type PdfReport,
   type SignatureReport,
-  type SignerRole,
-  type Vouched,
-} from '../../signoff/index.js';
-import { documentsOf, loadSigning, readIssuedPdf } from './load-signing.js';
+} from '../../../signoff/verify/index.js';
+import { documentsOf, loadSigning, readIssuedPdf } from '../load-signing.js';
 
 /** All that a signed book proves, held against its house. */
 export interface Verification {
