@@ -14,7 +14,7 @@ const flow = [
   ['core/caution'],
   ['core/scope'],
   ['core/book'],
-  ['core/compare', 'draw'],
+  ['core/compare', 'draw', 'manual'],
   ['table'],
   ['handout'],
   ['write'],

@@ -108,6 +108,11 @@ export const commands: readonly Listed[] = [
     does: 'record a signed book: who signed which issue, with the file kept in issued/',
     load: async () => (await import('./accept.js')).accept,
   },
+  {
+    name: 'explain',
+    does: 'say what a key of a record means, how it is written, who reads it, and what the house has there',
+    load: async () => (await import('./explain.js')).explain,
+  },
 ];
 
 /** Runs one command line and answers its exit code: 0 fine, 1 the records have errors or something else does not hold, 2 wrong usage. */

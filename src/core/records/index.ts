@@ -11,3 +11,6 @@ export { readIssueRecord } from './read-issue-record.js';
 export { readSigners, type Signer } from './read-signers.js';
 export { onlyTrades, openMark, withoutBuilder, withoutMarks } from './marks.js';
 export { localeOfHouse } from './house-locale.js';
+export { schemaOf } from './validators.js';
+export { notations, patternWords } from './formats.js';
+export { typeWords } from './value-words.js';

@@ -53,6 +53,8 @@ const ajv = new Ajv2020({
   schemas,
   code: { optimize: false },
 });
+// Said for people alone: who reads a key.
+ajv.addKeyword({ keyword: 'read-by', schemaType: 'array' });
 for (const [name, { read }] of Object.entries(notations)) ajv.addFormat(name, (text: string) => read(text).ok);
 
 /** The validator of a schema, or of a part of one: `room`, or `ceiling.schema.json#/$defs/shed`. Compiled once. */
@@ -61,6 +63,13 @@ export function validatorOf(ref: string): ValidateFunction {
   const validate = ajv.getSchema(full);
   if (!validate) throw new Error(`there is no schema ${full}`);
   return validate;
+}
+
+/** A schema, or a part of one, as written. Errors: one that there is not. */
+export function schemaOf(ref: string): object {
+  const { schema } = validatorOf(ref);
+  if (typeof schema !== 'object') throw new Error(`${ref} is no schema of keys`);
+  return schema;
 }
 
 const byKind = new WeakMap<FeatureKind<unknown>, ValidateFunction>();

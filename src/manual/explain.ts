@@ -1,0 +1,170 @@
+import { nearest } from '../base/problem/index.js';
+import { byText } from '../base/units/index.js';
+import { products, type Product } from '../core/fact/index.js';
+import { readFrontMatter } from '../core/records/index.js';
+import type { Source } from '../core/model/index.js';
+import { exampleOf, examplesIn, type Example } from './examples.js';
+import { groups, placeWords, type Group } from './groups.js';
+import type { Key } from './keys.js';
+
+/** What one key is. */
+export interface Explained {
+  /** As one would ask for it: `option.waste`. */
+  readonly name: string;
+  readonly meaning: string;
+  readonly form: string;
+  readonly isNeeded: boolean;
+  readonly readBy: readonly string[];
+  /** Where records have it. */
+  readonly place: string;
+  readonly example?: string;
+  /** What the records of this house say. */
+  readonly here: readonly Example[];
+}
+
+/** The answer to one question: keys that it may mean, or all keys of what it names, or what was perhaps meant. */
+export type Explanation =
+  | { readonly is: 'keys'; readonly keys: readonly Explained[] }
+  | { readonly is: 'group'; readonly groups: readonly Group[] }
+  | { readonly is: 'unknown'; readonly nearest?: string };
+
+/** Records of a house, and of another where examples are taken from that the house does not have. */
+export interface Houses {
+  readonly own: readonly Source[];
+  readonly other: readonly Source[];
+}
+
+/** Explains `option.waste`, `ceiling-board.waste`, `waste`, `ceiling-board.face`, or `room`: a key by its group, by a record of the
+ *  house, or by itself; an attribute of a category; a group with all its keys. */
+export function explain(question: string, houses: Houses): Explanation {
+  const all = groups();
+  const [first = '', ...rest] = question.toLowerCase().split('.');
+  const asked = subjectsOf(first, all, houses.own);
+  const groupsAsked = all.filter(({ name }) => asked.some((each) => each.group === name));
+  if (rest.length === 0 && groupsAsked.length > 0) return { is: 'group', groups: groupsAsked };
+  const attribute = rest.length > 0 ? attributesNamed(rest.join('.'), first, houses.own) : [];
+  const keys = [
+    ...attribute,
+    ...(asked.length > 0 && rest.length > 0
+      ? exactFirst(asked, (subject, isExact) => {
+          const own = all.filter(({ name }) => name === subject.group);
+          const files = houses.own.filter(({ path }) => subject.within.test(path));
+          return explained(own, rest, { ...houses, own: files }, isExact);
+        })
+      : exactFirst([all], (of, isExact) => explained(of, [first, ...rest], houses, isExact))),
+  ];
+  if (keys.length > 0) return { is: 'keys', keys };
+  const meant = nearest(question, namesIn(groupsAsked.length > 0 ? groupsAsked : all, first, groupsAsked.length > 0));
+  return meant === undefined ? { is: 'unknown' } : { is: 'unknown', nearest: meant };
+}
+
+interface Subject {
+  readonly group: string;
+  /** The files that it is asked of. */
+  readonly within: RegExp;
+}
+
+/** What the first word names: a group of keys, or a record of the house. A category stands for its options too. */
+function subjectsOf(word: string, all: readonly Group[], sources: readonly Source[]): readonly Subject[] {
+  if (all.some(({ name }) => name === word)) return [{ group: word, within: /^/u }];
+  return sources.flatMap(({ path }) => {
+    const [, folder, slug] = /^content\/([a-z]+)\/(?:[^/]+\/)?([^/]+)\.md$/u.exec(path) ?? [];
+    if (slug !== word || folder === undefined) return [];
+    const own = all.filter(({ place }) => place.file.startsWith(`content/${folder}/`) && !place.kind);
+    const subjects = own.map(({ name }) => ({ group: name, within: new RegExp(`^${path}$`, 'u') }));
+    const options = { group: 'option', within: new RegExp(`^content/options/${word}/`, 'u') };
+    return folder === 'categories' ? [...subjects, options] : subjects;
+  });
+}
+
+/** Keys at the very path that was asked for; where there is none, those whose path ends with it. */
+function exactFirst<Of>(
+  all: readonly Of[],
+  find: (of: Of, isExact: boolean) => readonly Explained[],
+): readonly Explained[] {
+  const exact = all.flatMap((each) => find(each, true));
+  return exact.length > 0 ? exact : all.flatMap((each) => find(each, false));
+}
+
+function explained(
+  of: readonly Group[],
+  path: readonly string[],
+  { own, other }: Houses,
+  isExact: boolean,
+): readonly Explained[] {
+  const [here, there] = [examplesIn(own), examplesIn(other)];
+  const wanted = path.join('.');
+  const found = of.flatMap((group) => group.keys.map((key) => ({ group, key, name: key.path.join('.') })));
+  const keys = found.filter(({ name }) => (isExact ? name === wanted : name.endsWith(`.${wanted}`)));
+  return keys.map(({ group, key, name }) => {
+    const values = here(group, key);
+    const example = exampleOf(key, values) ?? exampleOf(key, there(group, key));
+    return {
+      name: `${group.name}.${name}`,
+      meaning: meaningOf(key),
+      form: key.form,
+      isNeeded: key.isNeeded,
+      readBy: key.readBy,
+      place: placeWords(group.place),
+      ...(example !== undefined && { example }),
+      here: values,
+    };
+  });
+}
+
+function meaningOf({ meaning, only }: Key): string {
+  return only.length === 0 ? meaning : `${meaning} Only with ${only.join(', ')}.`;
+}
+
+/** An attribute that a category asks its options for. */
+function attributesNamed(name: string, category: string, sources: readonly Source[]): readonly Explained[] {
+  const record = sources.find(({ path }) => path === `content/categories/${category}.md`);
+  const rule = record && attributeRule(readFrontMatter(record).value?.data['attributes'], name);
+  if (!rule) return [];
+  // The same name may be another thing of another product: a board's face is a length, a door's what it is faced with.
+  const fact = Object.values<Product>(products)
+    .flatMap(({ facts }) => facts[name] ?? [])
+    .find(({ kind }) => kind === rule.kind);
+  const path = ['attributes', name];
+  const option = groups().find((group) => group.name === 'option');
+  const key = option?.keys.find((each) => each.path.join('.') === 'attributes');
+  const options = sources.filter((source) => source.path.startsWith(`content/options/${category}/`));
+  const here = option && key ? examplesIn(options)(option, { ...key, path }) : [];
+  const choices = rule.choices ? `, one of ${rule.choices.join(', ')}` : '';
+  return [
+    {
+      name: `${category}.${name}`,
+      meaning: `${rule.label}.${fact ? ` ${fact.tells}` : ''}`,
+      form: `${fact?.unit === undefined ? rule.kind : `${rule.kind}, ${fact.unit}`}${choices}`,
+      isNeeded: rule.required === true,
+      readBy: [...(fact?.readers ?? []), ...(fact?.cautions ?? []).map((each) => `caution ${each}`)],
+      place: `content/options/${category}/<option>.md, in attributes`,
+      ...(here[0] && { example: here[0].text }),
+      here,
+    },
+  ];
+}
+
+interface Rule {
+  readonly label: string;
+  readonly kind: string;
+  readonly required?: boolean;
+  readonly choices?: readonly string[];
+}
+
+function attributeRule(attributes: unknown, name: string): Rule | undefined {
+  if (typeof attributes !== 'object' || attributes === null) return undefined;
+  const rule = (attributes as Readonly<Record<string, unknown>>)[name];
+  return typeof rule === 'object' && rule !== null && 'label' in rule && 'kind' in rule ? (rule as Rule) : undefined;
+}
+
+/** Everything that can be asked for, by whole names. */
+function namesIn(of: readonly Group[], first: string, isWithin: boolean): readonly string[] {
+  const names = of.flatMap((group) =>
+    group.keys.flatMap(({ path }) => {
+      const key = path.join('.');
+      return isWithin ? [`${first}.${key}`] : [`${group.name}.${key}`, key, group.name];
+    }),
+  );
+  return [...new Set(names)].sort(byText);
+}
