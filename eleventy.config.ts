@@ -8,6 +8,7 @@ import { assetCopies, pagesRoot } from './src/site/assets.js';
 import { bookSet } from './src/site/chapters.js';
 import { comparisonPages, comparisonSet } from './src/site/comparison/index.js';
 import { swatchFile, swatchPath } from './src/site/drawings.js';
+import { manualPages, type ManualText } from './src/site/manual.js';
 import { checkPath, type Page, type SheetSet } from './src/site/page.js';
 import { renderPage } from './src/site/render-page.js';
 import { searchEntries, searchScript } from './src/site/search-index.js';
@@ -60,17 +61,25 @@ export function comparisonConfig(comparison: Comparison, from: Book, to: Book): 
   };
 }
 
+/** Eleventy for the manual. */
+export function manualConfig(texts: readonly ManualText[]): (config: UserConfig) => void {
+  return (config) => {
+    pagesConfig(config);
+    for (const page of manualPages(texts)) {
+      config.addTemplate(`${page.path}.11ty.js`, {
+        data: () => ({ permalink: page.path, eleventyExcludeFromCollections: true }),
+        render() {
+          return page.render((language, text) => this.highlight(language, text));
+        },
+      });
+    }
+  };
+}
+
 /** What every set of sheets has. The Book is held by closure: as Eleventy's data it would be copied for every page. No
  *  template language reads people's text, and no file but the assets is read: every page is a virtual template. */
 function sheetsConfig(config: UserConfig, pages: readonly Page[], view: View, set: SheetSet): void {
-  virtualPages(config);
-  config.addPlugin(syntaxHighlight, {
-    languages: ['yaml', 'markdown'],
-    trim: false,
-    lineSeparator: '\n',
-    errorOnInvalidLanguage: true,
-  });
-  config.addPassthroughCopy(assetCopies());
+  pagesConfig(config);
   for (const page of pages) {
     config.addTemplate(`${page.path}.11ty.js`, {
       data: () => ({ permalink: page.path, eleventyExcludeFromCollections: true }),
@@ -79,4 +88,16 @@ function sheetsConfig(config: UserConfig, pages: readonly Page[], view: View, se
       },
     });
   }
+}
+
+/** Pages that are all virtual templates, with the assets beside them and records' text in color. */
+function pagesConfig(config: UserConfig): void {
+  virtualPages(config);
+  config.addPlugin(syntaxHighlight, {
+    languages: ['yaml', 'markdown'],
+    trim: false,
+    lineSeparator: '\n',
+    errorOnInvalidLanguage: true,
+  });
+  config.addPassthroughCopy(assetCopies());
 }

@@ -1,4 +1,4 @@
-/** Makes the demo house with its history in _demo/, and its book in _site/. */
+/** Makes the demo house with its history in _demo/, its book and the manual in _site/. */
 import { rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -10,6 +10,7 @@ const on = '2026-04-20';
 
 await rm(demo, { recursive: true, force: true });
 await bookmatch('new', '--demo', demo);
+await bookmatch('manual', '--out', join(root, '_site'));
 await bookmatch('build', '--house', demo, '--out', join(root, '_site'), '--on', on);
 
 async function bookmatch(...words: string[]): Promise<void> {

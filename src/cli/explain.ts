@@ -33,7 +33,9 @@ function explanationText(explanation: Explanation, question: string): string {
     case 'group':
       return explanation.groups
         .map(({ title, meaning, keys }) => {
-          const lines = keys.map(({ path, isNeeded, meaning: tells }) => `  ${path.join('.')}${isNeeded ? ' (needed)' : ''}  ${tells}`);
+          const lines = keys.map(
+            ({ path, isNeeded, meaning: tells }) => `  ${path.join('.')}${isNeeded ? ' (needed)' : ''}  ${tells}`,
+          );
           return `${title}: ${meaning}\n${lines.join('\n')}\n`;
         })
         .join('\n');

@@ -113,6 +113,11 @@ export const commands: readonly Listed[] = [
     does: 'say what a key of a record means, how it is written, who reads it, and what the house has there',
     load: async () => (await import('./explain.js')).explain,
   },
+  {
+    name: 'manual',
+    does: 'write the manual as pages: how-to, glossary, what every key of a record means',
+    load: async () => (await import('./manual.js')).manual,
+  },
 ];
 
 /** Runs one command line and answers its exit code: 0 fine, 1 the records have errors or something else does not hold, 2 wrong usage. */

@@ -92,10 +92,11 @@ function explained(
   { own, other }: Houses,
   isExact: boolean,
 ): readonly Explained[] {
-  const [here, there] = [examplesIn(own), examplesIn(other)];
   const wanted = path.join('.');
   const found = of.flatMap((group) => group.keys.map((key) => ({ group, key, name: key.path.join('.') })));
   const keys = found.filter(({ name }) => (isExact ? name === wanted : name.endsWith(`.${wanted}`)));
+  if (keys.length === 0) return [];
+  const [here, there] = [examplesIn(own), examplesIn(other)];
   return keys.map(({ group, key, name }) => {
     const values = here(group, key);
     const example = exampleOf(key, values) ?? exampleOf(key, there(group, key));
@@ -119,10 +120,12 @@ function meaningOf({ meaning, only }: Key): string {
 /** An attribute that a category asks its options for. */
 function attributesNamed(name: string, category: string, sources: readonly Source[]): readonly Explained[] {
   const record = sources.find(({ path }) => path === `content/categories/${category}.md`);
-  const rule = record && attributeRule(readFrontMatter(record).value?.data['attributes'], name);
+  const attributes = record && readFrontMatter(record).value?.data['attributes'];
+  const rule = attributeRule(attributes, name);
   if (!rule) return [];
   // The same name may be another thing of another product: a board's face is a length, a door's what it is faced with.
   const fact = Object.values<Product>(products)
+    .filter(({ knownBy }) => knownBy.some((known) => attributeRule(attributes, known)))
     .flatMap(({ facts }) => facts[name] ?? [])
     .find(({ kind }) => kind === rule.kind);
   const path = ['attributes', name];

@@ -15,12 +15,18 @@ function wayWords(schema: Schema): string {
   const notation = format === undefined ? undefined : notations[format];
   if (notation) return `${notation.what}, such as ${inBothUnits(() => notation.example())}`;
   const named = pattern === undefined ? undefined : patternWords[pattern];
-  if (named) return named.what;
+  if (named) return patternForm(named);
   if (type === 'array') return items ? `a list; each is ${formOf(items)}` : 'a list';
   if (typeof additionalProperties === 'object') return `a group of names; each is ${formOf(additionalProperties)}`;
   if (schema.properties) return groupWords(Object.keys(schema.properties));
   const least = minimum === undefined ? '' : ` of ${minimum} or more`;
   return `${typeWords(type)}${maximum === undefined ? least : ` from ${minimum ?? 0} to ${maximum}`}`;
+}
+
+/** Where the words of a pattern end in an example, the form has it too. */
+function patternForm({ what, fix }: { readonly what: string; readonly fix: string }): string {
+  const example = /such as (.+)$/u.exec(fix)?.[1];
+  return example === undefined ? what : `${what}, such as ${example}`;
 }
 
 /** A group by its keys, where they are few enough to be read in a line. */

@@ -59,7 +59,12 @@ function keyAndBelow(name: string, written: Schema, isNeeded: boolean, under: Un
     group: under.group,
     path,
     meaning: schema.description ?? '',
-    form: leadsTo === undefined ? formOf(schema) : schema.type === 'array' ? `a list; each is as in ${leadsTo}` : `as in ${leadsTo}`,
+    form:
+      leadsTo === undefined
+        ? formOf(schema)
+        : schema.type === 'array'
+          ? `a list; each is as in ${leadsTo}`
+          : `as in ${leadsTo}`,
     isNeeded,
     only: under.only,
     readBy,
@@ -86,7 +91,11 @@ function merged(keys: readonly Key[]): readonly Key[] {
   for (const key of keys) {
     const id = JSON.stringify([key.path, key.meaning, key.form]);
     const known = byWords.get(id);
-    const only = known ? (known.only.length && key.only.length ? [...new Set([...known.only, ...key.only])] : []) : key.only;
+    const only = known
+      ? known.only.length && key.only.length
+        ? [...new Set([...known.only, ...key.only])]
+        : []
+      : key.only;
     byWords.set(id, { ...(known ?? key), only, isNeeded: key.isNeeded && (known?.isNeeded ?? true) });
   }
   return [...byWords.values()];

@@ -23,7 +23,11 @@ const pages = [
   { name: 'option', title: 'Options', groups: ['option'] },
   { name: 'trade', title: 'Trades', groups: ['trade'] },
   { name: 'alternative', title: 'Alternatives', groups: ['alternative'] },
-  { name: 'written', title: 'Records that the program writes', groups: ['issue', 'signature', 'change-order', 'change-line'] },
+  {
+    name: 'written',
+    title: 'Records that the program writes',
+    groups: ['issue', 'signature', 'change-order', 'change-line'],
+  },
 ] as const;
 
 /** The reference of every key of every record, with examples from the records of a house. */

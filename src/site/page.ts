@@ -24,7 +24,7 @@ export interface SheetSet {
   readonly index: readonly IndexEntry[];
 }
 
-interface IndexEntry {
+export interface IndexEntry {
   readonly id: string;
   readonly sheet: string;
   readonly title: string;

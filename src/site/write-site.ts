@@ -1,10 +1,11 @@
 import { chmod, mkdir, mkdtemp, readdir, rename, rm } from 'node:fs/promises';
 import { join, relative, resolve, sep } from 'node:path';
 import Eleventy, { type UserConfig } from '@11ty/eleventy';
-import { bookConfig, comparisonConfig } from '../../eleventy.config.js';
+import { bookConfig, comparisonConfig, manualConfig } from '../../eleventy.config.js';
 import type { Book } from '../core/book/index.js';
 import type { Comparison } from '../core/compare/index.js';
 import { pagesRoot } from './assets.js';
+import type { ManualText } from './manual.js';
 import type { Beside } from './view.js';
 
 interface WrittenPage {
@@ -29,10 +30,15 @@ export async function writeComparison(
   return writeSheets(comparisonConfig(comparison, from, to), outDir, 'comparison');
 }
 
+/** Writes the manual into `manual/` of a folder, in the same way. */
+export async function writeManual(texts: readonly ManualText[], outDir: string): Promise<WrittenPage[]> {
+  return writeSheets(manualConfig(texts), outDir, 'manual');
+}
+
 async function writeSheets(
   config: (config: UserConfig) => void,
   outDir: string,
-  name: 'book' | 'comparison',
+  name: 'book' | 'comparison' | 'manual',
 ): Promise<WrittenPage[]> {
   const out = resolve(outDir);
   await mkdir(out, { recursive: true });
