@@ -22,12 +22,19 @@ interface Tapes {
   readonly bath?: string;
   readonly seen?: string;
   readonly ceiling?: string;
+  /** More rooms by slug. */
+  readonly more?: Readonly<Record<string, string>>;
 }
 
 /** Its other records are the small house's, of which an allowance is not used here. */
 const laying = (problems: LoadedHouse['problems']) => problems.filter(({ code }) => code !== 'allowance-unused');
 
-function house({ bath = `10'-0" x 8'-0"`, seen = `4'-6"`, ceiling = `flat 8'-0"` }: Tapes = {}): LoadedHouse {
+function house({
+  bath = `10'-0" x 8'-0"`,
+  seen = `4'-6"`,
+  ceiling = `flat 8'-0"`,
+  more = {},
+}: Tapes = {}): LoadedHouse {
   return measureFiles(
     smallFiles({})
       .filter(({ path }) => !path.startsWith('content/rooms/'))
@@ -55,6 +62,7 @@ openings:
   - { mark: D2, recorded-in: bed, wall: north, at: ${seen} }
 ---\n`,
         },
+        ...Object.entries(more).map(([slug, text]) => ({ path: `content/rooms/${slug}.md`, text })),
       ]),
   );
 }
@@ -151,6 +159,31 @@ describe('three rooms', () => {
       ['south', 10],
     ]);
     expect(around('living')?.underRoof?.net).toBe(224);
+  });
+});
+
+describe('rooms that nothing joins to them', () => {
+  // A shed and a store east of it, joined by D3: drawn apart, with the shed's corner at 0 as the living room's is. As drawn the store's west
+  // wall would stand 7 1/2" before the bed's and the bath's east walls, at 27' against 26'-4 1/2", and the shed's north wall 5" outside the
+  // line of the living room's. Neither says anything.
+  const more = {
+    shed: `${head('Shed', '901', 'garage', `26'-7 1/2" x 14'-5"`)}ceiling: flat 9'-0"
+openings:
+  - { mark: D3, kind: door, wall: east, at: 5'-0", width: 3'-0", height: 7'-0", to: store, swing: store, hinge: left }
+---\n`,
+    store: `${head('Store', '902', 'garage', `6'-0" x 14'-5"`)}ceiling: flat 9'-0"
+openings:
+  - { mark: D3, recorded-in: shed, wall: west, at: 6'-5" }
+---\n`,
+  };
+  const { problems, house: apart } = house({ more });
+
+  test('are told to be apart, and their walls are held against none of the others', () => {
+    expect(apart?.laid.groups.map(({ levels }) => levels[0]?.rooms.map(({ room }) => room))).toEqual([
+      ['living', 'bed', 'bath'],
+      ['shed', 'store'],
+    ]);
+    expect(laying(problems).map(({ code }) => code)).toEqual(['room-apart']);
   });
 });
 

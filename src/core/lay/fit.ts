@@ -5,7 +5,7 @@ import { missOf } from './place-rooms.js';
 /** How well a house fits together: what its joints miss, in squares of what tapes may miss, less what its walls speak for it. */
 export interface Fit {
   readonly score: number;
-  /** Every pair of walls within reach, also those that do not stand as they should. */
+  /** Every pair of walls within reach of rooms that hold together, also those that do not stand as they should. */
   readonly facing: readonly Pair[];
   readonly inLine: readonly Pair[];
 }
@@ -17,9 +17,9 @@ const worth = { facing: 16, inLine: 4, thin: -20, through: -80 };
 export const thinnest = 3.5 / 12;
 
 export function fitOf(laying: Laying): Fit {
-  const { rooms, at, rows } = laying;
-  const facing = facingPairs(rooms, at, { tolerance: reach.before - reach.behind, together: () => true });
-  const inLine = inLinePairs(rooms, at, facing);
+  const { rooms, at, rows, together } = laying;
+  const facing = facingPairs(rooms, at, { tolerance: reach.before - reach.behind, together });
+  const inLine = inLinePairs(rooms, at, { facing, together });
   let score = 0;
   for (const row of rows) if ('joint' in row.source) score += (missOf(row, at) / row.sigma) ** 2;
   for (const pair of facing.filter(isUsual)) score -= speaksFor(pair, worth.facing) + speaksAgainst(pair);

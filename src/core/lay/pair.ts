@@ -122,8 +122,12 @@ function areNear(a: LayRoom, b: LayRoom, dx: number, dy: number): boolean {
 }
 
 /** Outside faces that look the same way and go on from one another, on a level beside each other or one above the other, as placed.
- *  What faces another room within reach is not outside. */
-export function inLinePairs(rooms: readonly LayRoom[], at: readonly Xy[], facing: readonly Pair[]): readonly Pair[] {
+ *  What faces another room within reach is not outside, and rooms that nothing joins are in no line. */
+export function inLinePairs(
+  rooms: readonly LayRoom[],
+  at: readonly Xy[],
+  { facing, together }: Pick<Within, 'together'> & { readonly facing: readonly Pair[] },
+): readonly Pair[] {
   const inside = new Set(facing.flatMap(({ a, b }) => [keyOf(a), keyOf(b)]));
   const free = rooms.flatMap(({ index, sides }) =>
     sides.flatMap((side) => (stands(side) && !inside.has(keyOf({ room: index, side })) ? [{ room: index, side }] : [])),
@@ -131,7 +135,8 @@ export function inLinePairs(rooms: readonly LayRoom[], at: readonly Xy[], facing
   return free.flatMap((a, index) =>
     free
       .slice(index + 1)
-      .flatMap((b) => (a.room === b.room || !isUsual({ a, b }) ? [] : (inLine(rooms, at, a, b) ?? []))),
+      .filter((b) => a.room !== b.room && together(a.room, b.room) && isUsual({ a, b }))
+      .flatMap((b) => inLine(rooms, at, a, b) ?? []),
   );
 }
 
