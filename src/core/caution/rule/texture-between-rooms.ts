@@ -6,13 +6,19 @@ import { joinWords, sideWords } from '../words.js';
 import { acrossFrom } from './doors.js';
 import type { ExampleRooms } from './example.js';
 import type { Finding, Rule } from './rule.js';
+import { areCeilingsRunningOn, wallsRunningOn } from './running-on.js';
 import { commonPractice } from './source.js';
 
 export const textureBetweenRooms: Rule = {
   id: 'texture-between-rooms',
   title: 'Textures of rooms that are open to one another',
   source: commonPractice('a texture ends at a corner or a bead'),
-  limits: () => [{ what: 'Walls, and ceilings where no wall stands', text: 'one texture, or a place where it ends' }],
+  limits: () => [
+    {
+      what: 'Walls, and ceilings where no wall stands',
+      text: 'one texture, or a place where it ends: a corner, a step, casing',
+    },
+  ],
   examples: [
     {
       what: 'A hand-troweled wall that runs through an opening without casing into a smooth one',
@@ -43,15 +49,19 @@ function throughOpenings(house: HouseView, room: RoomView): readonly Finding[] {
   });
 }
 
+/** Where the layout shows how two rooms stand: only what meets in one plane, for a corner, a step and a fold are places where a texture ends. */
 function overOpenSides(house: HouseView, room: RoomView): readonly Finding[] {
-  return room.measure.walls.flatMap(({ id, name, openTo }) => {
+  return room.measure.walls.flatMap((side) => {
+    const { id, name, openTo } = side;
     const beside = openTo === undefined ? undefined : house.bySlug.get(openTo);
     if (!beside || room.slug > beside.slug) return [];
-    const kinds = [
-      ['walls', at(room, wallsOf(room)), at(beside, wallsOf(beside))],
-      ['ceilings', ceilingOf(room), ceilingOf(beside)],
-    ] as const;
-    return differ(room, beside, { place: id, placeText: sideWords(name, beside.name) }, kinds);
+    const meeting = wallsRunningOn(house, room, side, beside)?.map(({ here, there }) => [[here], [there]] as const);
+    const walls = (meeting ?? [[wallsOf(room), wallsOf(beside)] as const]).map(
+      ([here, there]) => ['walls', at(room, here), at(beside, there)] as const,
+    );
+    const areOne = areCeilingsRunningOn(house, room, side, beside);
+    const ceilings = areOne ? [['ceilings', ceilingOf(room), ceilingOf(beside)] as const] : [];
+    return differ(room, beside, { place: id, placeText: sideWords(name, beside.name) }, [...walls, ...ceilings]);
   });
 }
 
@@ -70,11 +80,14 @@ function differ(
       ...where,
       selections: [...new Set(both.map(({ selection }) => selection.id))],
       trades: [...new Set(both.map(({ selection }) => selection.category.trade))],
-      seen: unlike
-        .map(
-          ([kind, here, there]) => `${room.name} and ${beside.name}, ${kind}: ${names(here)} against ${names(there)}.`,
-        )
-        .join(' '),
+      seen: [
+        ...new Set(
+          unlike.map(
+            ([kind, here, there]) =>
+              `${room.name} and ${beside.name}, ${kind}: ${names(here)} against ${names(there)}.`,
+          ),
+        ),
+      ].join(' '),
       says: 'Where no door or casing parts two rooms, a change of texture shows as a mistake unless it ends at a corner, a bead or a beam.',
       ask: 'the designer where it ends, and the drywall foreman before the first coat',
     },
