@@ -60,19 +60,23 @@ function standsOf({ rooms }: Example): ReadonlyMap<string, Stand> {
   );
 }
 
-/** What is known around a room: what stands behind its openings, what of its floor is over nothing. */
-function aroundOf({ laidThick, overNothing }: ExampleRoom, openings: readonly OpeningMeasure[]): Partial<RoomMeasure> {
-  if (laidThick === undefined && overNothing === undefined) return {};
+/** What is known around a room: what stands behind its openings, what of its floor is over nothing and what over rooms. */
+function aroundOf(
+  { laidThick, overNothing, over }: ExampleRoom,
+  openings: readonly OpeningMeasure[],
+): Partial<RoomMeasure> {
+  if (laidThick === undefined && overNothing === undefined && over === undefined) return {};
   const stretches = openings.map(({ to }) => ({
     from: len('0"'),
     to: len(`10'`),
     behind: { room: to, wall: 'north', thickness: len(laidThick ?? '4 1/2"') },
   }));
-  const nothing = { outside: [], inside: [], over: [], under: [] };
+  const nothing = { outside: [], inside: [], over: [] };
   return {
     around: {
       ...nothing,
       walls: [{ wall: 'north', stretches }],
+      under: (over ?? []).map((slug) => ({ room: slug, area: 60 as Area })),
       ...(overNothing !== undefined && { overNothing: overNothing as Area }),
     },
   };

@@ -1,3 +1,4 @@
+import { carries } from '../fact/index.js';
 import type { Category } from '../model/index.js';
 import { isOn } from '../takeoff/index.js';
 import type { HouseView, RoomView, SelectionView } from './view.js';
@@ -21,3 +22,7 @@ export function tradesOf(house: HouseView, isKind: (category: Category) => boole
 export const isFraming = ({ layer }: Category): boolean => layer === 'framing';
 export const isRailing = ({ measure }: Category): boolean => measure.by === 'railing';
 export const isStone = ({ measure }: Category): boolean => measure.by === 'stone';
+
+/** Sound insulation that is not a deliberate none. */
+export const isSoundInsulation = ({ category, state }: SelectionView): boolean =>
+  carries(category, 'sound-insulation', 'stc') && state !== 'none';

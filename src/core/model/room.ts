@@ -55,6 +55,9 @@ export type RoomUse = (typeof roomUses)[number];
 /** Rooms that are not heated: what stands against them is insulated as against the outside. */
 export const unheatedUses: readonly RoomUse[] = ['garage', 'porch'];
 
+/** Rooms that people sleep or work in: what is heard there disturbs. */
+export const quietUses: readonly RoomUse[] = ['bedroom', 'study'];
+
 /** Where a room's south-west corner stands, from that of another. */
 export interface RoomPlace {
   readonly from: string;

@@ -19,6 +19,27 @@ published(
 
 published(
   {
+    what: 'a floor between two dwellings is tested at IIC 50 or more',
+    source: 'IBC 2018, 1206.3; no rule inside one dwelling',
+    mark: 'M',
+  },
+  () => {
+    const under = [{ room: 'bed', area: 60 as Area }];
+    const over = (iic: number) => [
+      room({
+        level: 'upper',
+        selections: [selection(['floor'], category(['build-up', 'iic']), option({ iic }))],
+        measure: { around: { walls: [], outside: [], inside: [], over: [], under } },
+      }),
+      room({ slug: 'bed', use: 'bedroom' }),
+    ];
+    expect(seenBy('impact-sound', over(49))).toHaveLength(1);
+    expect(seenBy('impact-sound', over(50))).toHaveLength(0);
+  },
+);
+
+published(
+  {
     what: 'half of the floor under 7 feet of ceiling is enough, less is not',
     source: 'IRC 2012 R305.1 exception 1, quoted on thebuildingcodeforum.com; 2021 the same',
     mark: 'S2',

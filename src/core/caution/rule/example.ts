@@ -53,6 +53,8 @@ export interface ExampleRoom {
   readonly laidThick?: string;
   /** Square feet of its floor that no room is under. */
   readonly overNothing?: number;
+  /** Slugs of the rooms under it. */
+  readonly over?: readonly string[];
   /** Holes in the floor by name, each with sides of ten feet. */
   readonly voids?: Readonly<Record<string, readonly string[]>>;
   /** Steps of the floor by name, with their heights, and ramps with their slopes. */

@@ -1,10 +1,10 @@
 import { factOf } from '../../fact/index.js';
 import { isDownToFloor } from '../../model/index.js';
 import { fromInches, printLength, type Length } from '../../../base/units/index.js';
-import { selectionsAt } from '../look-up.js';
 import type { HouseView, RoomView, SelectionView } from '../view.js';
 import { optionWords, sideWords } from '../words.js';
 import type { ExampleRooms } from './example.js';
+import { floorFinish } from './floor-finish.js';
 import type { Finding, Rule } from './rule.js';
 import { yardstick } from './source.js';
 
@@ -92,9 +92,9 @@ function stepAt(room: RoomView, { place, placeText, beside }: Meeting): readonly
 function floorOf(
   room: RoomView,
 ): { readonly selection: SelectionView; readonly name: string; readonly height: Length | undefined } | undefined {
-  const selection = selectionsAt(room, 'floor').find(({ category, counted }) => category.layer === 'finish' && counted);
-  if (!selection?.counted) return undefined;
-  const { counted } = selection;
+  const floor = floorFinish(room);
+  if (!floor) return undefined;
+  const { selection, counted } = floor;
   return { selection, name: optionWords(selection, counted), height: factOf(counted, 'flooring', 'build-up') };
 }
 

@@ -16,6 +16,7 @@ import { handrail } from './handrail.js';
 import { hearthExtension } from './hearth-extension.js';
 import { heatForRoom } from './heat-for-room.js';
 import { hungTimber } from './hung-timber.js';
+import { impactSound } from './impact-sound.js';
 import { insulationByZone } from './insulation-by-zone.js';
 import { jambDepth } from './jamb-depth.js';
 import { lowWindow } from './low-window.js';
@@ -66,6 +67,7 @@ export const rules: readonly Rule[] = [
   insulationByZone,
   wetRoom,
   soundAtBath,
+  impactSound,
   privacyAtDoor,
   floorBuildUp,
   jambDepth,

@@ -1,7 +1,7 @@
 import { carries, factOf } from '../../fact/index.js';
 import { besideWall, wallsAgainst } from '../../takeoff/index.js';
-import { selectionsAt, tradesOf } from '../look-up.js';
-import type { HouseView, RoomView, SelectionView } from '../view.js';
+import { isSoundInsulation, selectionsAt, tradesOf } from '../look-up.js';
+import type { HouseView, RoomView } from '../view.js';
 import type { ExampleRooms, ExampleSelection } from './example.js';
 import type { Finding, Rule } from './rule.js';
 import { yardstick } from './source.js';
@@ -31,13 +31,10 @@ export const soundAtBath: Rule = {
   find: (house) => house.rooms.flatMap((room) => [...weak(room), ...missing(room, house)]),
 };
 
-const isSound = ({ category, state }: SelectionView): boolean =>
-  carries(category, 'sound-insulation', 'stc') && state !== 'none';
-
 /** Sound walls of a bath or a bedroom. */
 function weak({ slug, use, selections }: RoomView): readonly Finding[] {
   if (use !== 'bath' && use !== 'bedroom') return [];
-  return selections.filter(isSound).flatMap(({ id, places, placeText, category, counted }) => {
+  return selections.filter(isSoundInsulation).flatMap(({ id, places, placeText, category, counted }) => {
     const [first] = places;
     const stc = factOf(counted, 'sound-insulation', 'stc');
     if (!first || !counted || (stc !== undefined && stc >= least)) return [];
@@ -67,7 +64,7 @@ function missing(room: RoomView, house: HouseView): readonly Finding[] {
     if (beside?.use !== 'bedroom' || walls.has(wall.id)) continue;
     const { id, name } = wall;
     const across = wallsAgainst(wall, room.measure, beside.measure).flatMap((other) => selectionsAt(beside, other));
-    if ([...selectionsAt(room, id), ...across].some(isSound)) continue;
+    if ([...selectionsAt(room, id), ...across].some(isSoundInsulation)) continue;
     walls.set(id, {
       room: room.slug,
       place: id,

@@ -56,7 +56,7 @@ export const buildUp = {
         kind: 'number',
         unit: 'STC',
         tells: 'Rating of the tested wall; by it rules and schedule know sound insulation.',
-        cautions: ['sound-at-bath'],
+        cautions: ['sound-at-bath', 'impact-sound'],
         readers: ['sound schedule'],
       },
       'wall-adds': {

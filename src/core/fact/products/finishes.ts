@@ -27,7 +27,25 @@ export const finishes = {
         tells: 'How high it builds, with its underlay or mortar.',
         cautions: ['floor-build-up'],
       },
-      kind: { kind: 'text', tells: '`carpet` has no place in a bath.', cautions: ['wet-room'], isOptional: true },
+      kind: {
+        kind: 'text',
+        tells: '`carpet` is soft underfoot and has no place in a bath; all else is hard.',
+        cautions: ['wet-room', 'impact-sound'],
+        isOptional: true,
+      },
+      underlayment: {
+        kind: 'text',
+        tells: 'What lies under it against the sound of steps; absent, nothing.',
+        cautions: ['impact-sound'],
+        isOptional: true,
+      },
+      iic: {
+        kind: 'number',
+        unit: 'IIC',
+        tells: 'Rating of the floor as tested, with its underlayment and the ceiling under it; absent, not tested.',
+        cautions: ['impact-sound'],
+        isOptional: true,
+      },
     },
   },
   paint: {
