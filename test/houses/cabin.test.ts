@@ -77,6 +77,35 @@ describe('walls and ceilings, on the back of an envelope', () => {
   });
 });
 
+describe('laid out', () => {
+  const level = (index: number) => book.laid.groups[0]?.levels[index];
+  const wall = 0.1524;
+
+  test('the loft stands in the south-west corner, joined by the well, and all around it is known', () => {
+    expect(book.laid.groups).toHaveLength(1);
+    expect(level(1)?.rooms).toEqual([{ room: 'loft', at: { x: 0, y: 0 } }]);
+    expect(measureOf('loft').around).toMatchObject({ under: [{ room: 'main' }], overNothing: 0 });
+    expect(measureOf('loft').around).not.toHaveProperty('unsure');
+  });
+
+  test('the rest of the main room is open up to the roof beside it, also where the skylight is', () => {
+    const [well, ...others] = level(1)?.wells ?? [];
+    expect(others).toEqual([]);
+    expect(well).toMatchObject({ room: 'main', outline: { holes: [] } });
+    // 36 m² less the loft's 9; and what is left of the house's outline, 6 m and a wall of 6" at either side.
+    expect(level(1)?.net).toBeCloseTo(9 * squareMetre, 3);
+    expect(level(1)?.gross).toBeCloseTo(((6 + 2 * wall) ** 2 - 27) * squareMetre, 3);
+  });
+
+  test('the ladder arrives in the gap that the loft’s east edge leaves, 800 mm from its north end', () => {
+    const ladder = measureOf('main').features.find(({ id }) => id === 'ladder')?.footprint ?? [];
+    const metres = (values: readonly number[]) => values.map((value) => value / 1e9);
+    expect(Math.min(...metres(ladder.map(({ x }) => x)))).toBe(3);
+    expect(Math.min(...metres(ladder.map(({ y }) => y)))).toBeGreaterThan(3 - 0.8);
+    expect(Math.max(...metres(ladder.map(({ y }) => y)))).toBeLessThan(3);
+  });
+});
+
 describe('what is bought', () => {
   test('insulation in the walls: every opening comes off', () => {
     const gross = 2 * 6 * ((2.2 + ridge) / 2) + 2 * (3 * 2.3 + 3 * ((below(3) + 2.2) / 2));

@@ -1,4 +1,5 @@
 import {
+  contains,
   grown,
   patchFrom,
   ringInFeet,
@@ -54,10 +55,10 @@ export function wellsOf(level: readonly Placed[], below: readonly Placed[]): rea
     const least = rise + (open.has(room.slug) ? nearRise : goesPast);
     const facets = room.measure.ceiling.facets.filter(({ highest }) => feet(highest) > least);
     const over = level.map(({ plan }) => plan);
-    const patches = over.reduce<readonly Patch[]>(
-      subtract,
-      facets.map((facet) => planOf(facet, at)),
-    );
+    const patches = over.reduce<readonly Patch[]>(subtract, [
+      ...facets.map((facet) => planOf(facet, at)),
+      ...lightsIn(facets, room, at),
+    ]);
     return patches.length === 0 ? [] : [{ room: room.slug, name: room.record.name, patches }];
   });
 }
@@ -83,6 +84,16 @@ function opensTo({ measure, record }: LayRoom): readonly string[] {
     ...sides,
     ...record.openings.flatMap((opening) => (opening.by === 'own' ? [opening.to] : opening.recordedIn)),
   ];
+}
+
+/** What skylights cut out of a ceiling: no floor lies under them either. */
+function lightsIn(facets: readonly CeilingFacet[], { measure }: LayRoom, at: Xy): readonly Patch[] {
+  const whole = facets.map(({ plan }) => ringInFeet(plan.outline));
+  return measure.features.flatMap(({ opensCeiling }) => {
+    const [corner] = opensCeiling ? ringInFeet(opensCeiling) : [];
+    if (!opensCeiling || !corner || !whole.some((outline) => contains(outline, corner))) return [];
+    return [patchAt({ outline: opensCeiling, holes: [] }, at)];
+  });
 }
 
 function planOf({ plan }: CeilingFacet, at: Xy): Patch {
