@@ -58,6 +58,28 @@ describe('a wall that stands outside in part', () => {
     expect(taken(threeRoomsBook(open, batts()), 'hall')).toContainEqual(['north', expect.closeTo(8 * 12 - 20, 6)]);
   });
 
+  test('does not where the wall between two rooms above its neighbour ends, one of them open to it', () => {
+    // From 9' to 17' the loft is open to the hall over 6', and the nook beside it stands behind the hall's wall from 6'-4 1/2" to 12'. Nothing is
+    // outside of the 4 1/2" between them: of 18' the eight feet beside the den are, less the window, and the last foot over loft and nook.
+    const upper = (name: string, number: string, size: string, more: string): string =>
+      `---\nname: ${name}\nnumber: "${number}"\nlevel: upper\nuse: hall\nsize: ${size}\n${more}\nceiling: flat 8'-0"\n---\n`;
+    const rooms = {
+      'content/rooms/loft.md': upper('Loft', '201', `6'-0" x 6'-0"`, 'open: { south: hall }'),
+      'content/rooms/nook.md': upper(
+        'Nook',
+        '202',
+        `5'-7 1/2" x 6'-0"`,
+        `place: { from: hall, x: 6'-4 1/2", y: 10'-4 1/2" }`,
+      ),
+    };
+    const hall = {
+      lines: [`  - { mark: O2, kind: open, wall: north, at: 0", width: 6'-0", height: 8'-0", sill: 9'-0", to: loft }`],
+      selections: [at('outside-walls')],
+    };
+    const book = threeRoomsBook({ hall, high: `18'-0"` }, batts(), rooms);
+    expect(taken(book, 'hall')).toContainEqual(['north', expect.closeTo(8 * 18 - 20 + 12 * 1, 6)]);
+  });
+
   test('is all of it where a selection names both parts, or the wall by its name', () => {
     const whole = 240 - 20 - 2.5 * (6 + 2 / 3);
     for (const places of ['[inside-walls, outside-walls]', '[outside-walls, north]', '[north, inside-walls]']) {

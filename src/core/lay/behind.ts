@@ -15,7 +15,7 @@ export interface Behind {
 }
 
 /** A stretch at an end that is no longer than this is the end of a wall across it, in feet: an outside wall and what lies on it. */
-const crossing = 9 / 12;
+export const crossing = 9 / 12;
 
 /** A side with a wall, and all that stands behind it. */
 export interface StandingSide {

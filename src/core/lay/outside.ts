@@ -2,7 +2,7 @@ import { areaOf, intersect, patchFrom, subtract, type Patch } from '../../base/g
 import { feet } from '../../base/units/index.js';
 import { wallShape, wallWithin } from '../measure/index.js';
 import { surfaceOnly, type OpeningMeasure, type Surface, type WallMeasure } from '../model/index.js';
-import { alongSide, type Stretch } from './behind.js';
+import { alongSide, crossing, type Stretch } from './behind.js';
 import type { LayRoom, Side } from './laid-room.js';
 
 /** Less than this of a wall, in square feet, is where walls cross. */
@@ -31,7 +31,8 @@ export function partsOf(
   });
   if (wall.arc && isInsideArc(wall, openings, leadsOut)) return { inside: surfaceOnly(wall) };
   const [toOutside, toRooms] = [openings.filter(leadsOut), openings.filter((opening) => !leadsOut(opening))];
-  const covers = [...neighbours, ...toRooms.map(coverOfOpening)];
+  const each = [...neighbours, ...toRooms.map(coverOfOpening)];
+  const covers = [...each, ...crossingsOf(each)];
   if (covers.length === 0) return { outside: surfaceOnly(wall) };
   const shape = wallShape(wall);
   const free = [...covers, ...bridgesOf(covers)].map(rectangle).reduce<readonly Patch[]>(subtract, [shape]);
@@ -79,6 +80,17 @@ function coverOf({ from, to, behind }: Stretch, room: LayRoom): Cover | undefine
 
 function coverOfOpening({ at, width, sill, height }: OpeningMeasure): Cover {
   return { from: feet(at), to: feet(at) + feet(width), floor: feet(sill), top: feet(sill) + feet(height) };
+}
+
+/** Where what is open to a room and the next room behind a wall are no farther apart than a wall is thick, the wall between them ends there. */
+function crossingsOf(covers: readonly Cover[]): readonly Cover[] {
+  return covers.flatMap((cover) =>
+    covers.flatMap((next): readonly Cover[] => {
+      const [from, to] = [cover.to, next.from];
+      const [floor, top] = [Math.max(cover.floor, next.floor), Math.min(cover.top, next.top)];
+      return to > from && to - from < crossing && top > floor ? [{ from, to, floor, top }] : [];
+    }),
+  );
 }
 
 /** Between a neighbour's ceiling and the floor of what stands over it is the inside of the house. */
