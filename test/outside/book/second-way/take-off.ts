@@ -1,6 +1,7 @@
 import { productOf, type Choice } from './choice.js';
 import type { Cut, Face } from './face.js';
 import { breastCorners } from './feature.js';
+import { outsidePart, outsideWalls, underRoof } from './laid.js';
 import { figuresOf, type RoomFigures } from './measure.js';
 import { feetOf, groupOf, listOf, numberOf, shareOf, sum, text, type Fields } from './paper.js';
 import type { Drawn, Opening } from './room.js';
@@ -100,8 +101,12 @@ function stoneNets(choice: Choice, option: Fields): Nets {
 const featureOf = ({ features }: Drawn, id: string): Fields | undefined => features.find((one) => one['id'] === id);
 const openingAt = ({ openings }: Drawn, mark: string): Opening | undefined => openings.find((one) => one.mark === mark);
 
+/** What of a wall stands outside, as a place: `outside-walls:south`. */
+const outsideOf = 'outside-walls:';
+
 /** Each place by itself, less what is left out. A wall's, an opening's, a feature's or a face's own name stays. */
 export function placesOf({ room, record }: Choice): readonly string[] {
+  const words = listOf(record['at']).map(text);
   const standing = room.sides.filter(({ openTo }) => openTo === undefined).map(({ name }) => name);
   const isInside = (wall: string): boolean => {
     const others = besideOf(room, wall);
@@ -110,13 +115,16 @@ export function placesOf({ room, record }: Choice): readonly string[] {
   const groups: Readonly<Record<string, readonly string[]>> = {
     walls: standing,
     'inside-walls': standing.filter(isInside),
+    ...(words.includes('outside-walls') && {
+      'outside-walls': outsideWalls(room.slug).map((wall) => outsideOf + wall),
+    }),
     windows: room.openings.filter(({ kind }) => kind === 'window').map(({ mark }) => mark),
     doors: room.openings.filter(({ kind }) => kind === 'door').map(({ mark }) => mark),
     openings: room.openings.map(({ mark }) => mark),
   };
   const out = listOf(record['except']).map(text);
-  const named = listOf(record['at']).flatMap((word) => groups[text(word)] ?? [text(word)]);
-  return [...new Set(named)].filter((place) => !out.includes(place));
+  const named = words.flatMap((word) => groups[word] ?? [word]);
+  return [...new Set(named)].filter((place) => !out.includes(place.replace(outsideOf, '')));
 }
 
 function besideOf({ sides, openings }: Drawn, wall: string): readonly string[] {
@@ -131,7 +139,10 @@ function areaAt(choice: Choice, place: string, all: readonly Choice[]): number {
   if (place === 'floor') return hides('built-in') ? floor : plan;
   if (place === 'ceiling') return hides('chimney-breast') ? ceiling.net : ceiling.gross;
   if (place === 'ceiling-steps') return steps;
-  const wall = walls.get(place);
+  if (place === 'roof-ceiling') return underRoof(room.slug);
+  const part = place.startsWith(outsideOf) ? outsidePart(room.slug, place.replace(outsideOf, '')) : undefined;
+  if (part !== undefined) return part;
+  const wall = walls.get(place.replace(outsideOf, ''));
   if (!wall) return sum(facesAt(choice, place).map((face) => netOf(face, rule)));
   const net = netOf(wall, rule);
   return rule['between-rooms'] === 'once' ? Math.max(0, net - othersOf(choice, place, all)) : net;
