@@ -14,7 +14,7 @@ const flow = [
   ['core/caution'],
   ['core/scope'],
   ['core/book'],
-  ['core/compare', 'draw', 'manual'],
+  ['core/compare', 'draw', 'draft', 'manual'],
   ['table'],
   ['handout'],
   ['write'],

@@ -19,6 +19,11 @@ export const commands: readonly Listed[] = [
     load: async () => (await import('./new.js')).makeNew(run),
   },
   {
+    name: 'rooms',
+    does: 'draft records of rooms from an architect’s model (ISO 16739, .ifc); nothing that is there is changed',
+    load: async () => (await import('./rooms.js')).rooms,
+  },
+  {
     name: 'check',
     does: 'list every problem in the records: where, what, and what to do',
     load: async () => (await import('./check.js')).check,

@@ -237,6 +237,17 @@ export const codesByPage = {
     'decision-refused',
     'contract-not-covered',
   ],
+  models: [
+    'model-form',
+    'model-cut-off',
+    'model-schema',
+    'model-id-twice',
+    'model-number',
+    'model-too-deep',
+    'model-too-large',
+    'model-units',
+    'model-empty',
+  ],
 } as const;
 
 /** Stable name of a kind of problem, such as `option-unknown`. */

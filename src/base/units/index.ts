@@ -9,6 +9,7 @@ export * from './feet.js';
 export * from './inches.js';
 export { decimalNumber, printDecimal, readDecimal } from './decimal.js';
 export * from './length.js';
+export * from './written-length.js';
 export * from './size.js';
 export * from './amount.js';
 export * from './ticks.js';

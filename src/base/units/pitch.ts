@@ -43,3 +43,9 @@ export function printPitch(slope: number): string {
   if (isMetric()) return `${printAmount((Math.atan(slope) * 180) / Math.PI, 1)}°`;
   return `${printAmount(slope * 12, 2)}/12`;
 }
+
+/** A slope, rise over run, as a record of the house in force has it: `6.25/12` or `26.5651°`, to a millimetre in ten metres and finer. */
+export function writePitch(slope: number): string {
+  const figure = (amount: number): string => amount.toFixed(4).replace(/\.?0+$/u, '');
+  return isMetric() ? `${figure((Math.atan(slope) * 180) / Math.PI)}°` : `${figure(slope * 12)}/12`;
+}

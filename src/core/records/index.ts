@@ -5,7 +5,7 @@ export { largestRecord, readFrontMatter } from './front-matter.js';
 export { splice, type Edit } from './splice.js';
 export { setKeys, spliceKeys, type SetKeys } from './splice-keys.js';
 export { writeChoices, type NewChoice } from './write-choice.js';
-export { identityOf, readNumbered } from './record-path.js';
+export { identityOf, readNumbered, slugFor } from './record-path.js';
 export { readChangeOrderRecord } from './read-change-order-record.js';
 export { readIssueRecord } from './read-issue-record.js';
 export { readSigners, type Signer } from './read-signers.js';

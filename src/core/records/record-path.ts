@@ -87,11 +87,16 @@ function pathProblem(source: Source, code: ProblemCode, message: string, fix: st
 }
 
 function slugFix(name: string, ending: string): string {
-  const meant = name
+  const meant = slugFor(name);
+  return meant === '' ? 'name it in small letters, digits and single hyphens' : `name it ${meant}${ending}`;
+}
+
+/** A name as the file of its record is called: small letters, digits and single hyphens. Empty where it has none of them. */
+export function slugFor(name: string): string {
+  return name
     .normalize('NFD')
     .toLowerCase()
     .replace(/\p{M}/gu, '')
     .replace(/[^a-z0-9]+/gu, '-')
     .replace(/^-|-$/gu, '');
-  return meant === '' ? 'name it in small letters, digits and single hyphens' : `name it ${meant}${ending}`;
 }

@@ -1,0 +1,37 @@
+import { randomBytes } from 'node:crypto';
+import { link, mkdir, open, rm } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+
+/** Writes files that are not there yet (path in the folder with / → content): all of them or none, each whole. Rejects when one is there after
+ *  all or the disk refuses; what was there stays, and nothing new is left. */
+export async function writeNew(dir: string, files: ReadonlyMap<string, string>): Promise<void> {
+  const done: string[] = [];
+  try {
+    for (const [path, content] of files) {
+      const target = join(dir, ...path.split('/'));
+      await mkdir(dirname(target), { recursive: true });
+      await writeOne(target, content);
+      done.push(target);
+    }
+  } catch (error) {
+    for (const target of done) await rm(target, { force: true });
+    throw error;
+  }
+}
+
+/** Written beside it first; unlike a rename, a link takes no other file's place. */
+async function writeOne(target: string, content: string): Promise<void> {
+  const temporary = join(dirname(target), `.${basename(target)}.${randomBytes(6).toString('hex')}.tmp`);
+  try {
+    const file = await open(temporary, 'wx');
+    try {
+      await file.writeFile(content);
+      await file.sync();
+    } finally {
+      await file.close();
+    }
+    await link(temporary, target);
+  } finally {
+    await rm(temporary, { force: true });
+  }
+}
