@@ -102,9 +102,10 @@ export interface HandoutProduct {
   readonly category: Sieved;
   readonly section: Sieved;
   readonly name: Sieved;
-  readonly maker: Sieved;
-  readonly model: Sieved;
-  readonly summary: Sieved;
+  /** What an option does not tell yet is absent, of these and below. */
+  readonly maker?: Sieved;
+  readonly model?: Sieved;
+  readonly summary?: Sieved;
   readonly attributes: readonly { readonly label: Sieved; readonly text: Said }[];
   readonly thickness?: Own;
   readonly weight?: Own;
@@ -115,7 +116,7 @@ export interface HandoutProduct {
   readonly rooms: readonly Sieved[];
   /** It with its key, and 'if chosen' where it stands nowhere for certain. */
   readonly finish: HandoutFinish;
-  readonly swatch: Cleared<Swatch>;
+  readonly swatch?: Cleared<Swatch>;
   /** Markdown, from what the option's body marks for trades. */
   readonly notes: Sieved;
 }
@@ -256,7 +257,7 @@ export interface HandoutSection {
     readonly title: 'General' | 'Products' | 'Execution';
     readonly items: readonly {
       readonly products: readonly { readonly id: Ref; readonly called: Sieved }[];
-      readonly text: Sieved;
+      readonly text: Said;
     }[];
   }[];
 }

@@ -21,9 +21,9 @@ export function products(work: Work): readonly HandoutProduct[] {
       category: sieveName(work.look.categoryName(option.category)),
       section: sieveName(work.look.category(option.category)?.section ?? ''),
       name: finish.name,
-      maker: sieveName(option.maker),
-      model: sieveName(option.model),
-      summary: sieve(option.summary),
+      ...(option.maker !== undefined && { maker: sieveName(option.maker) }),
+      ...(option.model !== undefined && { model: sieveName(option.model) }),
+      ...(option.summary !== undefined && { summary: sieve(option.summary) }),
       attributes: attributesOf(option),
       ...thickness(option),
       ...weightOf(option),
@@ -34,7 +34,7 @@ export function products(work: Work): readonly HandoutProduct[] {
       needs: needsOf(option, work).filter(({ by }) => by !== work.trade.name),
       rooms: roomNumbers(rooms, work.look).map(sieveName),
       finish,
-      swatch: cleared(option.swatch),
+      ...(option.swatch && { swatch: cleared(option.swatch) }),
       notes: sieve(onlyTrades(option.body)),
     };
   });

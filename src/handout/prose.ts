@@ -26,7 +26,7 @@ export function carriedProse(book: Book): readonly CarriedProse[] {
       { source, what: 'the notes', text: body },
     ]),
     ...book.options.flatMap(({ source, summary, specification, needs, attributes, body }) => [
-      { source, what: 'the summary', text: summary },
+      ...(summary === undefined ? [] : [{ source, what: 'the summary', text: summary }]),
       ...Object.values(specification).map((text) => ({ source, what: 'the specification', text })),
       ...needs.map(({ what: text }) => ({ source, what: 'a need', text })),
       ...attributes.map(({ label, attribute }) => ({ source, what: label, text: attribute.text })),

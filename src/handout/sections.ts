@@ -1,6 +1,6 @@
 import type { BookOption } from '../core/book/index.js';
 import type { HandoutSection } from './handout.js';
-import { joined, markdown } from './own.js';
+import { joined, markdown, own } from './own.js';
 import { sieve, sieveName } from './sieve.js';
 import { optionRef } from './words.js';
 import type { Work } from './work.js';
@@ -46,7 +46,8 @@ function merge(
 ): HandoutSection['parts'][number]['items'] {
   const merged = new Map<string, HandoutSection['parts'][number]['items'][number]>();
   for (const { id, name, specification } of products) {
-    const text = sieve(specification[part].trim());
+    const told = specification[part];
+    const text = told === undefined ? own('Not told yet.') : sieve(told.trim());
     if (text === '') continue;
     const product = { id: optionRef(id), called: sieveName(keys.get(id) ?? name) };
     merged.set(text, { text, products: [...(merged.get(text)?.products ?? []), product] });

@@ -2,13 +2,14 @@ import type { BookOption, BookSelection, LookUp } from '../core/book/index.js';
 import type { DatedMilestone } from '../core/calendar/index.js';
 import { ref, type Ref, type Sieved, type Status } from '../sheet/index.js';
 import { placesOf } from '../table/index.js';
-import { plural, type Unit } from '../base/units/index.js';
+import { notToldYet, plural, type Unit } from '../base/units/index.js';
 import type { Day, HandoutFinish } from './handout.js';
 import { amount, day, joined, own, quantity, told, type Own, type Said } from './own.js';
 import { sieve, sieveName } from './sieve.js';
 
-/** `6 weeks`, `3 days`, `none`. */
-export function leadText(days: number): Own {
+/** `6 weeks`, `3 days`, `none`, `not told yet`. */
+export function leadText(days: number | undefined): Own {
+  if (days === undefined) return own(notToldYet);
   if (days === 0) return own('none');
   if (days % 5 !== 0) return days === 1 ? own('1 day') : told`${days} days`;
   return days === 5 ? own('1 week') : told`${days / 5} weeks`;

@@ -1,9 +1,10 @@
+import { untoldOf, untoldWords } from '../core/fact/index.js';
 import { lookUp, type Book, type BookRoom, type LookUp } from '../core/book/index.js';
 import { printDay, printMoneyChange } from '../base/units/index.js';
 
 /** What stands in the way of issuing for construction, by what it is. */
 export interface Blocker {
-  readonly kind: 'unsigned' | 'open' | 'missing' | 'not-covered' | 'caution';
+  readonly kind: 'unsigned' | 'open' | 'missing' | 'untold' | 'not-covered' | 'caution';
   /** A sentence with its place. */
   readonly text: string;
 }
@@ -13,12 +14,13 @@ const blockerTitles: Readonly<Record<Blocker['kind'], string>> = {
   unsigned: 'Not signed',
   open: 'Not decided',
   missing: 'Missing',
+  untold: 'Not told yet',
   'not-covered': 'Not covered by an approved change order',
   caution: 'Cautions that nobody accepted',
 };
 
 /** All that stands in the way of issuing for construction: rooms that are not as they were signed, choices that are open, work and finishes
- *  that nobody does, change that no approved change order covers, cautions that nobody accepted. `hasSlots`: does the house's record say what
+ *  that nobody does, chosen products that do not tell what is issued of them, change that no approved change order covers, cautions that nobody accepted. `hasSlots`: does the house's record say what
  *  each room must have? Without it each room is asked for floor, ceiling and walls. Empty when nothing does. */
 export function issueBlockers(book: Book, { hasSlots }: { readonly hasSlots: boolean }): readonly Blocker[] {
   const look = lookUp(book);
@@ -32,6 +34,7 @@ export function issueBlockers(book: Book, { hasSlots }: { readonly hasSlots: boo
         .map(({ source, line, room, what }) => `${source}:${line}: ${look.roomTitle(room)}: ${what}`),
       ...(hasSlots ? [] : book.rooms.flatMap((room) => bareSurfaces(room, look))),
     ]),
+    ...told('untold', untold(look)),
     ...told('not-covered', notCovered(book)),
     ...told(
       'caution',
@@ -63,6 +66,22 @@ function openChoices({ book, roomTitle }: LookUp): readonly string[] {
       const when = `${isDue ? 'was to be decided' : 'to be decided'} by ${printDay(decision.by)}`;
       return `${source}:${line}: ${roomTitle(room)}, ${placeText}: ${category} is open and ${when}`;
     });
+}
+
+/** Products that are chosen, whose part of what is issued would be empty. */
+function untold({ book, category }: LookUp): readonly string[] {
+  const chosen = new Set(
+    book.selections.flatMap((selection) =>
+      selection.chosen === undefined ? [] : [`${selection.category}/${selection.chosen}`],
+    ),
+  );
+  return book.options.flatMap((option) => {
+    const asked = category(option.category);
+    if (!asked || !chosen.has(option.id)) return [];
+    const attributes = Object.fromEntries(option.attributes.map(({ name, attribute }) => [name, attribute]));
+    const missing = untoldOf({ ...option, attributes }, { by: asked.measure.by, rules: asked.attributes });
+    return missing.length === 0 ? [] : [`${option.source}:1: ${option.name} does not tell its ${untoldWords(missing)}`];
+  });
 }
 
 /** Floor, ceiling and walls that no selection covers. */

@@ -1,5 +1,5 @@
 import type { Alternative, BookOption, BookSelection } from '../core/book/index.js';
-import { describeSlack } from '../core/calendar/index.js';
+import { describeSlack, printLeadTime } from '../core/calendar/index.js';
 import { costParts } from '../core/model/index.js';
 import {
   capital,
@@ -164,7 +164,7 @@ function timeRows(row: RowMaker, drawn: Drawer, candidates: readonly Candidate[]
   return [
     row(
       'Lead time',
-      ({ option }) => (option.leadDays === 0 ? 'from stock' : `${option.leadDays} working days`),
+      ({ option }) => printLeadTime(option.leadDays),
       drawn(({ option }) => option.leadDays),
     ),
     row('Decide by', ({ alternative }) => printDay(alternative.decision.by), { strong: true }),

@@ -29,9 +29,7 @@ export function searchEntries(view: View): readonly SearchEntry[] {
       title: option.name,
       kind: view.category(option.category)?.name ?? 'Option',
       text: [
-        option.maker,
-        option.model,
-        option.summary,
+        ...[option.maker, option.model, option.summary].filter((each) => each !== undefined),
         ...option.attributes.map(({ attribute }) => attribute.text),
       ].join(' '),
       path: optionPath(option),

@@ -1,3 +1,4 @@
+import { makerText } from '../core/fact/index.js';
 import type { LookUp } from '../core/book/index.js';
 import type { Order } from '../core/price/index.js';
 import type { SupplyOrder } from '../core/takeoff/index.js';
@@ -8,7 +9,8 @@ export interface OrderLine extends Omit<Order, 'rate' | 'cost' | 'shares'> {
   readonly category: string;
   readonly name: string;
   readonly product: string;
-  readonly leadDays: number;
+  /** Absent: not told yet. */
+  readonly leadDays?: number;
   /** No choice that uses it is made: it is counted as the standard. */
   readonly isStandard: boolean;
   /** Where its orders stand: what happened to them last. */
@@ -32,11 +34,22 @@ export function orderLines(look: LookUp): readonly PricedLine[] {
       const [category = '', slug] = order.option.split('/');
       const option = look.option(category, slug);
       if (!option) return [];
-      const { name, maker, model, leadDays } = option;
-      const product = [maker, model].filter((part) => part !== '').join(' ');
+      const { name, leadDays } = option;
+      const product = makerText(option);
       const isStandard = shares.every(({ selection }) => look.selection(selection)?.state === 'open');
       const standing = standingOf(shares.flatMap((share) => look.selection(share.selection) ?? []));
-      return [{ ...order, category, name, product, leadDays, isStandard, standing, rooms: roomsOf(look, shares) }];
+      return [
+        {
+          ...order,
+          category,
+          name,
+          product,
+          ...(leadDays !== undefined && { leadDays }),
+          isStandard,
+          standing,
+          rooms: roomsOf(look, shares),
+        },
+      ];
     }),
   );
 }

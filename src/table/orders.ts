@@ -1,6 +1,16 @@
 import type { LookUp } from '../core/book/index.js';
-import { col, layOut, money, type Column, type HouseBlock, type HouseTable, type Table } from '../sheet/index.js';
+import {
+  col,
+  layOut,
+  money,
+  words,
+  type Column,
+  type HouseBlock,
+  type HouseTable,
+  type Table,
+} from '../sheet/index.js';
 import { countsWords, orderedAmount, orderStatement, type OrderStatement } from '../core/takeoff/index.js';
+import { notToldYet } from '../base/units/index.js';
 import { namesOf } from './names-of.js';
 import { orderLines, withoutCost, type OrderLine, type PricedLine } from './order-lines.js';
 import { schedule } from './schedule.js';
@@ -28,7 +38,13 @@ const columns: readonly Column<OrderLine>[] = [
   }),
   col.words('orderBy', 'Order by', ({ laid }) => laid?.orderBy, { not: ['html', 'pdf', 'text'] }),
   col.words('counted', 'Counted', ({ counts = [] }) => countsWords(counts), { under: 'packs', width: 'words' }),
-  col.days('lead', 'Lead', ({ leadDays }) => leadDays, { width: 'fit' }),
+  col.cell(
+    'days',
+    'lead',
+    'Lead',
+    ({ leadDays }) => (leadDays === undefined ? words(notToldYet) : { is: 'days', working: leadDays }),
+    { width: 'fit' },
+  ),
 ];
 
 const table: Table<OrderLine> = {

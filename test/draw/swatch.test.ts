@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { drawSwatch } from '../../src/draw/index.js';
 import { isOther, lightness, mix, shade } from '../../src/draw/swatch/color.js';
 import { swatchPatterns, type Swatch } from '../../src/core/model/index.js';
-import { svgText } from '../../src/base/svg/index.js';
+import { svgText, type SvgNode } from '../../src/base/svg/index.js';
 import type { Length } from '../../src/base/units/index.js';
 import { nodesOf, outside, unfinite } from './reading.js';
 
@@ -89,5 +89,25 @@ describe('colours', () => {
   it('know a tone from another thing', () => {
     expect(isOther('#b98a5a', '#a87848')).toBe(false);
     expect(isOther('#b98a5a', '#2e312f')).toBe(true);
+  });
+});
+
+describe('an option whose record describes no sample', () => {
+  const texts = (node: SvgNode): readonly string[] =>
+    node.name === 'text'
+      ? node.children.map(String)
+      : node.children.flatMap((child) => (typeof child === 'string' ? [] : texts(child)));
+
+  it.each([
+    ['Cork', 66, 66],
+    ['Handmade-look glazed tile, 4 by 4 inches', 400, 300],
+    ['x'.repeat(80), 144, 108],
+  ])('is hatched with its name: %s', (title, width, height) => {
+    const svg = drawSwatch(undefined, { width, height, seed: 's', title });
+    expect(svg.attributes['data-pattern']).toBe('untold');
+    expect(texts(svg).join(' ')).toBe(title);
+    const size = Number(/"font-size":([\d.]+)/u.exec(JSON.stringify(svg))?.[1]);
+    // No line is wider than the picture, at a width of a letter that few names reach.
+    expect(Math.max(...texts(svg).map((line) => line.length)) * size * 0.6).toBeLessThanOrEqual(width);
   });
 });

@@ -210,6 +210,8 @@ export const codesByPage = {
     'part-unknown',
     'part-missing',
     'layers-differ',
+    'option-draft',
+    'option-untold',
   ],
   categories: [
     'trade-unknown',

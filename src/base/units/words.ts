@@ -45,3 +45,6 @@ export function shortDigest(hex: string): string {
 export function byText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
+
+/** What stands where a record does not tell something yet. */
+export const notToldYet = 'not told yet';

@@ -30,13 +30,15 @@ export function arrivalOf(
   const needed = milestoneOf(milestones, option?.neededAt ?? category.neededAt);
   const neededOn = calendar.onOrBefore(needed.date);
   if (!option) return { needed, orderBy: neededOn, onSite: neededOn, waits: 0 };
-  const free = calendar.add(neededOn, -option.leadDays);
+  // Unknown is not from stock: whoever prints the day says that it leaves the lead time out.
+  const lead = option.leadDays ?? 0;
+  const free = calendar.add(neededOn, -lead);
   const after = option.measuredAfter ?? category.measuredAfter;
   const measured = after === undefined ? undefined : milestoneOf(milestones, after);
   const earliest = measured && calendar.onOrAfter(measured.date);
   const isFree = earliest === undefined || earliest <= free;
   const orderBy = isFree ? free : earliest;
-  const onSite = isFree ? neededOn : calendar.add(orderBy, option.leadDays);
+  const onSite = isFree ? neededOn : calendar.add(orderBy, lead);
   return {
     option,
     needed,

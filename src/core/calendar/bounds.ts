@@ -1,5 +1,5 @@
 import type { Category, Need, Option, Selection } from '../model/index.js';
-import { joinWords, printDay, type IsoDate } from '../../base/units/index.js';
+import { capital, joinWords, notToldYet, printDay, type IsoDate } from '../../base/units/index.js';
 import { printWorkingDays } from './day.js';
 import type { Arrival } from './arrival.js';
 import type { Bound, DatedMilestone, Lifted } from './decision.js';
@@ -108,8 +108,17 @@ function openNeeds({ options, needsDone = [] }: Bearing): readonly { need: Need;
   return [...found.values()];
 }
 
-function leadWords({ option, measured, orderBy }: Arrival, all: readonly Arrival[]): string {
-  if (!option) return 'Nothing to order';
+function leadWords(first: Arrival, all: readonly Arrival[]): string {
+  if (!first.option) return 'Nothing to order';
+  const known = all.filter(({ option }) => option?.leadDays !== undefined);
+  const names = all.flatMap(({ option }) => (option && option.leadDays === undefined ? [option.name] : []));
+  const untold = `the lead time of ${joinWords(names)} is ${notToldYet}`;
+  if (first.option.leadDays === undefined) return capital(untold);
+  const words = knownLeadWords(first, first.option, known);
+  return names.length === 0 ? words : `${words}; ${untold}`;
+}
+
+function knownLeadWords({ measured, orderBy }: Arrival, option: Option, all: readonly Arrival[]): string {
   if (option.leadDays === 0) {
     return all.length > 1 ? 'All considered come from stock' : `${option.name} comes from stock`;
   }
@@ -117,5 +126,5 @@ function leadWords({ option, measured, orderBy }: Arrival, all: readonly Arrival
   const among = all.length > 1 ? `, the ${alike ? 'longest' : 'first to order'} of ${all.length} considered` : '';
   const holds = measured && measured.date >= orderBy;
   const after = holds ? ` once it is measured after ${measured.name} on ${printDay(measured.date)}` : '';
-  return `${option.name} takes ${printWorkingDays(option.leadDays)} to come${after}${among}`;
+  return `${option.name} takes ${printWorkingDays(option.leadDays ?? 0)} to come${after}${among}`;
 }

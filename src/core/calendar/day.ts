@@ -1,6 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Weekday } from '../model/index.js';
-import { counted, type IsoDate } from '../../base/units/index.js';
+import { counted, notToldYet, type IsoDate } from '../../base/units/index.js';
 
 const weekdays: readonly Weekday[] = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
 
@@ -39,6 +39,12 @@ export function daysOfYear(year: number): { readonly date: IsoDate; readonly wee
 /** '1 working day', '5 working days'; the sign is left to the words around it. */
 export function printWorkingDays(days: number): string {
   return counted(Math.abs(days), 'working day');
+}
+
+/** How long a product takes to come: 'from stock', '15 working days', 'not told yet'. */
+export function printLeadTime(days: number | undefined): string {
+  if (days === undefined) return notToldYet;
+  return days === 0 ? 'from stock' : printWorkingDays(days);
 }
 
 function pad(value: number, width: number): string {

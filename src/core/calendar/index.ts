@@ -1,6 +1,6 @@
 /** The calendar. In: the house's milestones and working days, a category, the options considered, a day. Out: dated
  *  milestones, decide-by days with their reason. Absent: the clock; the day is always given. */
-export { daysBetween, plusDays, printWorkingDays } from './day.js';
+export { daysBetween, plusDays, printLeadTime, printWorkingDays } from './day.js';
 export { federalHolidays } from './federal-holidays.js';
 export { workingDays } from './working-days.js';
 export { dateMilestones, type Earliest, type Slips } from './date-milestones.js';

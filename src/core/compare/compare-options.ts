@@ -1,6 +1,6 @@
 import type { BookOption } from '../book/index.js';
 import type { OptionPart } from '../model/index.js';
-import { printDays, printLength, printMoney, printRate, printWeightPer } from '../../base/units/index.js';
+import { notToldYet, printDays, printLength, printMoney, printRate, printWeightPer } from '../../base/units/index.js';
 import { compareText } from './compare-text.js';
 import type { OptionChange } from './comparison.js';
 import type { FieldChange } from './room-change.js';
@@ -20,15 +20,19 @@ export function compareOptions({ from, to }: Pair<BookOption>): OptionChange | u
 function scalarFields(from: BookOption, to: BookOption): FieldChange[] {
   return compareText([
     ['name', from.name, to.name],
-    ['maker', from.maker, to.maker],
-    ['model', from.model, to.model],
+    ['maker', from.maker ?? notToldYet, to.maker ?? notToldYet],
+    ['model', from.model ?? notToldYet, to.model ?? notToldYet],
     ['freight', printMoney(from.freight), printMoney(to.freight)],
-    ['lead time', printDays(from.leadDays), printDays(to.leadDays)],
+    ['lead time', leadText(from), leadText(to)],
     ['weight', weightText(from), weightText(to)],
     ['thickness', thicknessText(from), thicknessText(to)],
     ['needs', needsText(from), needsText(to)],
     ...reworded(from, to),
   ]);
+}
+
+function leadText({ leadDays }: BookOption): string {
+  return leadDays === undefined ? notToldYet : printDays(leadDays);
 }
 
 function weightText({ weight }: BookOption): string {

@@ -76,7 +76,7 @@ export function selectionComparer(context: SelectionContext): CompareSelections 
       byChoice,
       ...(pounds !== undefined && { pounds }),
       days: {
-        lead: was && now ? now.leadDays - was.leadDays : 0,
+        lead: was?.leadDays === undefined || now?.leadDays === undefined ? 0 : now.leadDays - was.leadDays,
         decideBy: days(was?.decideBy, now?.decideBy),
         orderBy: days(was?.orderBy, now?.orderBy),
       },
@@ -166,6 +166,7 @@ function sideDescriber(book: Book): (selection: BookSelection) => SelectionSide 
   return (selection) => {
     const { chosen, counted, category, standard, allowance, state, note, pounds, decision } = selection;
     const option = names.option(category, chosen ?? counted);
+    const leadDays = option ? option.leadDays : 0;
     const nameOf = (slug: string): string => names.option(category, slug)?.name ?? slug;
     const late = state === 'chosen' && decision.orderBy < book.on;
     return {
@@ -182,7 +183,7 @@ function sideDescriber(book: Book): (selection: BookSelection) => SelectionSide 
       quantities: selection.takeoff.map(({ part, unit, net }) => ({ part, unit, net })),
       cost: selection.cost.total,
       ...(pounds !== undefined && { pounds }),
-      leadDays: option?.leadDays ?? 0,
+      ...(leadDays !== undefined && { leadDays }),
       decideBy: decision.by,
       orderBy: decision.orderBy,
       orderLate: late ? calendar.between(decision.orderBy, calendar.onOrAfter(book.on)) : 0,

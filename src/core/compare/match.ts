@@ -20,7 +20,7 @@ export function matchRooms(from: Book, to: Book): Pair<BookRoom>[] {
 export function matchOptions(from: Book, to: Book): Pair<BookOption>[] {
   return matchBy(from.options, to.options, [
     (option) => option.id,
-    (option) => `${option.category} ${option.maker} ${option.model}`,
+    (option) => `${option.category} ${option.maker ?? ''} ${option.model ?? option.name}`,
   ]);
 }
 

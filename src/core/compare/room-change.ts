@@ -127,7 +127,8 @@ export interface SelectionSide {
   readonly quantities: readonly Quantity[];
   readonly cost: Cents;
   readonly pounds?: number;
-  readonly leadDays: number;
+  /** Absent where its option does not tell it. */
+  readonly leadDays?: number;
   readonly decideBy: IsoDate;
   readonly orderBy: IsoDate;
   /** Working days that the last day to order lies before the Book's day, when it is chosen and not ordered; else 0. */

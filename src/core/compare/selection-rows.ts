@@ -1,4 +1,4 @@
-import { printDay, printDays, printMoney, printMoneyChange, printWeight } from '../../base/units/index.js';
+import { notToldYet, printDay, printDays, printMoney, printMoneyChange, printWeight } from '../../base/units/index.js';
 import type { SelectionChange, SelectionSide } from './room-change.js';
 import { laterWords, leadWords, poundsWords, quantityWords } from './words.js';
 
@@ -55,5 +55,6 @@ function weightText({ pounds, counted }: SelectionSide): string {
 
 function leadText({ leadDays, counted, option }: SelectionSide): string {
   if (counted === undefined && option === undefined) return '';
+  if (leadDays === undefined) return notToldYet;
   return leadDays === 0 ? 'from stock' : printDays(leadDays).replace(' ', ' working ');
 }

@@ -1,22 +1,22 @@
 import type { Origin } from '../../base/problem/index.js';
 import type { Cents, Decimal, IsoDate, Length, Unit, Usage } from '../../base/units/index.js';
 
-/** A finish that can be chosen. */
+/** A finish that can be chosen. A name and a price are enough to consider it; `fact/untold.ts` says what is missing, and what needs it. */
 export interface Option {
   readonly slug: string;
   readonly category: string;
   readonly name: string;
-  readonly maker: string;
-  readonly model: string;
+  readonly maker?: string;
+  readonly model?: string;
   /** One line for a card. */
-  readonly summary: string;
+  readonly summary?: string;
   /** What is bought and priced; simple options have the one part `main`. */
   readonly parts: readonly OptionPart[];
   /** Freight for the house's whole order of this option. */
   readonly freight: Cents;
   readonly quoted?: Quoted;
-  /** Working days from order to site. */
-  readonly leadDays: number;
+  /** Working days from order to site; absent: not told yet, which is not 'from stock'. */
+  readonly leadDays?: number;
   /** Of these, working days on the road. */
   readonly transitDays?: number;
   /** Milestones, where they are others than the category's. */
@@ -34,12 +34,20 @@ export interface Option {
   /** Of insulation: its layers from outside in. */
   readonly layers?: readonly InsulationLayer[];
   readonly needs: readonly Need[];
-  readonly swatch: Swatch;
-  readonly specification: { readonly general: string; readonly products: string; readonly execution: string };
-  readonly care: string;
+  readonly swatch?: Swatch;
+  /** Empty where none of it is told yet. */
+  readonly specification: Specification;
+  readonly care?: string;
   /** Markdown. */
   readonly body: string;
   readonly origin: Origin;
+}
+
+/** The specification in three parts, each as far as it is told. */
+export interface Specification {
+  readonly general?: string;
+  readonly products?: string;
+  readonly execution?: string;
 }
 
 /** One layer of insulation, by the R on its label or by thickness and R for an inch. Framing takes its share from what lies in

@@ -1,11 +1,11 @@
 import type { AttributeRule } from '../model/index.js';
 
-/** JSON Schema of what the options of a category must say about themselves, made from the category's rules. */
+/** JSON Schema of what the options of a category say about themselves, made from the category's rules. What they must tell and
+ *  do not is no fault of the record: the option is a draft (`reference/drafts.ts`). */
 export function attributeSchema(rules: readonly AttributeRule[]): object {
   return {
     type: 'object',
     properties: Object.fromEntries(rules.map((rule) => [rule.name, valueSchema(rule)])),
-    required: rules.filter((rule) => rule.required).map((rule) => rule.name),
     additionalProperties: false,
   };
 }

@@ -4,7 +4,7 @@ import { hasErrors, problemAt, type Path, type Problem } from '../../base/proble
 import type { Checked } from './checked-record.js';
 import { factProblems } from './fact-problems.js';
 import type { RawAttributeRule, RawCategory } from './raw/category.js';
-import { measureProblems, readAssembly, readMeasure } from './read-measure.js';
+import { measureProblems, namesWanted, readAssembly, readMeasure } from './read-measure.js';
 
 /** A category's record, as far as it can be read. */
 export interface CategoryDraft {
@@ -12,6 +12,8 @@ export interface CategoryDraft {
   readonly record: Checked<RawCategory>;
   /** Absent when they are wrong: options cannot be checked against them. */
   readonly rules?: readonly AttributeRule[];
+  /** Attributes that figures are made from: an option without them may be considered, but not chosen. */
+  readonly measuredFrom: ReadonlySet<string>;
   readonly whole?: Category;
   readonly problems: readonly Problem[];
 }
@@ -36,6 +38,7 @@ export function readCategory(record: Checked<RawCategory>): CategoryDraft {
     slug: record.slug,
     record,
     problems,
+    measuredFrom: new Set(record.sound(['measure']) && record.sound(['assemblies']) ? measuredFrom(record.raw) : []),
     ...(rules && { rules }),
     ...(rules && !hasErrors(problems) && { whole: wholeCategory(record, rules) }),
   };
@@ -124,6 +127,12 @@ function layProblems(
       problemAt(origin, ['measure', 'lay'], 'attribute-needed', message, { fix: addWords({ name, kind, label }) }),
     ];
   });
+}
+
+function measuredFrom(raw: RawCategory): readonly string[] {
+  const need = workedWith[raw.measure.by];
+  const laid = raw.measure.lay === undefined ? [] : laidBy;
+  return [...(need ? [need] : []), ...laid].map(({ name }) => name).concat(namesWanted(raw));
 }
 
 function addWords({ name, kind, label }: (typeof laidBy)[number]): string {

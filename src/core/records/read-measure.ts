@@ -68,6 +68,11 @@ export function measureProblems(rules: readonly AttributeRule[], record: Checked
   return [...missing, ...(sound(['measure']) ? unitProblems(record) : [])];
 }
 
+/** Names of the attributes that counting, supplies and assemblies of a sound record work with. */
+export function namesWanted(raw: RawCategory): readonly string[] {
+  return [...wantedByMeasure(raw), ...(raw.assemblies ? wantedByAssemblies : [])].map(({ name }) => name);
+}
+
 interface Wanted {
   readonly path: Path;
   readonly who: string;

@@ -1,4 +1,4 @@
-import type { Attribute, AttributeRule, InsulationLayer, Option } from '../model/index.js';
+import type { Attribute, AttributeRule, InsulationLayer, Option, Specification, Swatch } from '../model/index.js';
 import { hasErrors, problemAt, type Problem } from '../../base/problem/index.js';
 import { fromHouse, parseDays, parseLength, parsePercent, parseWeight, type Cents } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
@@ -53,37 +53,41 @@ function wholeOption(
   parts: readonly LocatedPart[],
   rules: readonly AttributeRule[],
 ): Option {
-  const { maker, model, name, summary, specification, care, swatch, quoted, weight, thickness } = raw;
+  const { maker, model, name, summary, care, swatch, quoted, weight, thickness } = raw;
   return {
     slug,
     category,
     name,
-    maker,
-    model,
-    summary,
+    ...(maker !== undefined && { maker }),
+    ...(model !== undefined && { model }),
+    ...(summary !== undefined && { summary }),
     parts: parts.map(({ part }) => part),
     freight: raw.freight === undefined ? (0 as Cents) : passed(readMoney(raw.freight)),
     ...(quoted && { quoted }),
-    leadDays: passed(parseDays(raw.lead)),
+    ...(raw.lead !== undefined && { leadDays: passed(parseDays(raw.lead)) }),
     ...readTerms(raw),
     ...(weight !== undefined && { weight: passed(parseWeight(weight)) }),
     ...(thickness !== undefined && { thickness: passed(readDimension(thickness)) }),
     attributes: readAttributes(raw.attributes ?? {}, rules),
     ...(raw.layers && { layers: raw.layers.map(readLayer) }),
     needs: (raw.needs ?? []).map(({ id, what, by, before }) => ({ ...(id !== undefined && { id }), what, by, before })),
-    swatch: {
-      pattern: swatch.pattern,
-      colors: swatch.colors,
-      ...(swatch.repeat !== undefined && { repeat: passed(readDimension(swatch.repeat)) }),
-    },
-    specification: {
-      general: specification.general,
-      products: specification.products,
-      execution: specification.execution,
-    },
-    care,
+    ...(swatch && { swatch: readSwatch(swatch) }),
+    specification: readSpecification(raw.specification ?? {}),
+    ...(care !== undefined && { care }),
     body,
     origin,
+  };
+}
+
+function readSwatch({ pattern, colors, repeat }: NonNullable<RawOption['swatch']>): Swatch {
+  return { pattern, colors, ...(repeat !== undefined && { repeat: passed(readDimension(repeat)) }) };
+}
+
+function readSpecification({ general, products, execution }: NonNullable<RawOption['specification']>): Specification {
+  return {
+    ...(general !== undefined && { general }),
+    ...(products !== undefined && { products }),
+    ...(execution !== undefined && { execution }),
   };
 }
 

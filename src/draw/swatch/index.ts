@@ -10,6 +10,7 @@ import { seeded } from './random.js';
 import { ashlar, cobble, ledge } from './stone.js';
 import { metal, solid, texture } from './surface.js';
 import { glass, hex, tile } from './tile.js';
+import { untoldSwatch } from './untold.js';
 import { boards, herringbone, planks } from './wood.js';
 
 interface SwatchOptions {
@@ -53,23 +54,9 @@ const patterns: Readonly<Record<Swatch['pattern'], Pattern>> = {
 const nanometresPerInch = 25_400_000;
 const anyColor = '#b8b2a6';
 
-/** A drawn swatch of a material. Only shapes with literal colours: no ids, gradients, clips or filters, so that many may stand on a
- *  page and print renderers draw the same picture. */
-export function drawSwatch(swatch: Swatch, { width, height, seed, title }: SwatchOptions): SvgNode {
-  const colors = swatch.colors.map(sixDigits).filter((color) => color !== undefined);
-  const base = colors[0] ?? anyColor;
-  const repeatInches = swatch.repeat === undefined ? undefined : swatch.repeat / nanometresPerInch;
-  const inch = width / viewInches(repeatInches);
-  const canvas: Canvas = {
-    width,
-    height,
-    inch,
-    random: seeded(`${swatch.pattern} ${seed}`),
-    colors: colors.length > 0 ? colors : [base],
-    base,
-    isFine: width >= 160,
-    ...(repeatInches === undefined || !(repeatInches > 0) ? {} : { repeat: Math.max(repeatInches * inch, 2) }),
-  };
+/** A drawn swatch of a material, or of one that its record does not describe yet. Only shapes with literal colours: no ids, gradients, clips
+ *  or filters, so that many may stand on a page and print renderers draw the same picture. */
+export function drawSwatch(swatch: Swatch | undefined, { width, height, seed, title }: SwatchOptions): SvgNode {
   return element(
     'svg',
     {
@@ -79,12 +66,31 @@ export function drawSwatch(swatch: Swatch, { width, height, seed, title }: Swatc
       viewBox: `0 0 ${width} ${height}`,
       role: 'img',
       'aria-label': title,
-      'data-pattern': swatch.pattern,
+      'data-pattern': swatch?.pattern ?? 'untold',
     },
     element('title', {}, title),
-    ...patterns[swatch.pattern](canvas),
+    ...(swatch
+      ? patterns[swatch.pattern](canvasOf(swatch, { width, height, seed }))
+      : untoldSwatch(title, { width, height })),
     rect(0.5, 0.5, width - 1, height - 1, { fill: 'none', stroke: '#1f2421', 'stroke-opacity': 0.22 }),
   );
+}
+
+function canvasOf(swatch: Swatch, { width, height, seed }: Omit<SwatchOptions, 'title'>): Canvas {
+  const colors = swatch.colors.map(sixDigits).filter((color) => color !== undefined);
+  const base = colors[0] ?? anyColor;
+  const repeatInches = swatch.repeat === undefined ? undefined : swatch.repeat / nanometresPerInch;
+  const inch = width / viewInches(repeatInches);
+  return {
+    width,
+    height,
+    inch,
+    random: seeded(`${swatch.pattern} ${seed}`),
+    colors: colors.length > 0 ? colors : [base],
+    base,
+    isFine: width >= 160,
+    ...(repeatInches === undefined || !(repeatInches > 0) ? {} : { repeat: Math.max(repeatInches * inch, 2) }),
+  };
 }
 
 /** Inches of material that the picture is wide, in few steps, so that like things compare: boards 4 feet, small tile 2 feet. */

@@ -1,3 +1,4 @@
+import { makerText } from '../../core/fact/index.js';
 import {
   reachWords,
   standingOf,
@@ -213,7 +214,7 @@ function levelsOf({ levels, rooms }: Handout): HandoutSheets['levels'] {
 const swatchSize = 66;
 
 function productRow(product: HandoutProduct): ProductRow {
-  const { id, finish, maker, model, attributes, thickness, weight, packs, lead, rooms, needs } = product;
+  const { id, finish, attributes, thickness, weight, packs, lead, rooms, needs } = product;
   const facts = [
     ...attributes.map(({ label, text }) => `${label}: ${text}`),
     thickness === undefined ? '' : `Thickness: ${thickness}`,
@@ -225,8 +226,8 @@ function productRow(product: HandoutProduct): ProductRow {
   return {
     label: anchorOf('product', id),
     line: lineOf(finish),
-    maker: [maker, model].filter((part) => part !== '').join(' · '),
-    summary: product.summary,
+    maker: makerText(product, ' · '),
+    summary: product.summary ?? '',
     facts: facts.filter((fact) => fact !== '').join('.  '),
     rooms: rooms.join(', '),
     swatch: svgText(

@@ -1,7 +1,8 @@
+import { makerText } from '../../core/fact/index.js';
 import { leftWords, placesOf, rangeWords, restWords } from '../../table/index.js';
 import type { BookOption, BookSelection, LookUp } from '../../core/book/index.js';
 import type { Takeoff } from '../../core/takeoff/index.js';
-import { counted, printDay, printLength, shown } from '../../base/units/index.js';
+import { counted, notToldYet, printDay, printLength, shown } from '../../base/units/index.js';
 import { amountFigure, changeFigure, type Figure } from './figure.js';
 import { stateMark, type StateMark } from './state.js';
 
@@ -86,7 +87,7 @@ export function openChoice(selection: BookSelection, look: LookUp): OpenChoice {
           swatch: option.id,
           name: option.name,
           product: productText(option),
-          summary: option.summary,
+          summary: option.summary ?? '',
           mark: [
             ...(alternative.isStandard ? ['In the contract'] : []),
             ...(range ? [rangeWords(range, 'always')] : []),
@@ -101,10 +102,11 @@ export function openChoice(selection: BookSelection, look: LookUp): OpenChoice {
 }
 
 function productText(option: BookOption): string {
-  return [option.maker, option.model].filter((part) => part !== '').join(' · ');
+  return makerText(option, ' · ');
 }
 
-function leadText(days: number): string {
+function leadText(days: number | undefined): string {
+  if (days === undefined) return notToldYet;
   if (days === 0) return 'none';
   return days % 5 === 0 ? counted(days / 5, 'week') : counted(days, 'day');
 }

@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { makerText } from '../../core/fact/index.js';
 import { capital } from '../../base/units/index.js';
 import {
   aspectWords,
@@ -73,11 +74,7 @@ function Product({
       <p class="role">{label}</p>
       {option && side?.state !== 'none' && <DrawnSwatch option={option} />}
       <p class="choice-name">{capital(sideWords(side))}</p>
-      {option && side?.option !== undefined && (
-        <p class="maker">
-          {option.maker} {option.model}
-        </p>
-      )}
+      {option && side?.option !== undefined && <p class="maker">{makerText(option)}</p>}
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { makerText } from '../../core/fact/index.js';
 import { drawSwatch } from '../../draw/index.js';
 import type { HandoutProduct } from '../../handout/index.js';
 import { printDay } from '../../base/units/index.js';
@@ -49,14 +50,14 @@ export function ProductsPage(): VNode {
 }
 
 function Product({ product }: { product: HandoutProduct }): VNode {
-  const { id, name, maker, model, summary, attributes, thickness, weight, packs, lead, needs, notes, finish } = product;
+  const { id, name, summary, attributes, thickness, weight, packs, lead, needs, notes, finish } = product;
   return (
     <div class="product" id={productAnchor(id)}>
       <h3>
         <CellHtml cell={finish} links={() => undefined} />
       </h3>
       <p class="why">
-        {[maker, model].filter((part) => part !== '').join(' · ')}. {product.category}, section {product.section}.
+        {makerText(product, ' · ')}. {product.category}, section {product.section}.
       </p>
       <span class="swatch" aria-hidden="true">
         <Svg
@@ -68,7 +69,7 @@ function Product({ product }: { product: HandoutProduct }): VNode {
           })}
         />
       </span>
-      <p>{summary}</p>
+      {summary !== undefined && <p>{summary}</p>}
       <Facts
         facts={[
           ...attributes.map(({ label, text }) => ({ label, value: text })),

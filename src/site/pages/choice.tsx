@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { makerText } from '../../core/fact/index.js';
 import type { BookSelection } from '../../core/book/index.js';
 import { describePush, describeSlack } from '../../core/calendar/index.js';
 import { cautionWords, sourceText, type Caution } from '../../core/caution/index.js';
@@ -10,7 +11,7 @@ import { Swatch } from '../parts/drawing.js';
 import { Day } from '../parts/figures.js';
 import { ChoiceDays } from '../parts/choice-days.js';
 import { ChoiceLink, OptionLink, PageLink, RecordLink, RoomLink, SelectionLink } from '../parts/link.js';
-import { Phrase } from '../parts/prose.js';
+import { Phrase, Told } from '../parts/prose.js';
 import { RestWords } from '../parts/rest-words.js';
 import { SideBySide } from '../parts/side-by-side.js';
 import { StateMark } from '../parts/state-mark.js';
@@ -129,9 +130,7 @@ function CandidateName({ candidate: { alternative, option } }: { candidate: Cand
         {alternative.isChosen && alternative.isStandard && ', the standard'}
       </span>
       <OptionLink option={option} />
-      <span class="maker">
-        {option.maker} {option.model}
-      </span>
+      <span class="maker">{makerText(option)}</span>
     </>
   );
 }
@@ -155,7 +154,7 @@ function Consequences({
       <h3>
         <Swatch option={option} size="small" /> {option.name}
       </h3>
-      <p>{option.summary}</p>
+      {option.summary !== undefined && <p>{option.summary}</p>}
       <div>
         <h4>The total moves by {againstToday === 0 ? 'nothing' : printMoneyChange(againstToday, 'always')}</h4>
         {isCounted && againstToday === 0 ? (
@@ -201,7 +200,7 @@ function Consequences({
       <div>
         <h4>Care</h4>
         <p>
-          <Phrase text={option.care} />
+          <Told text={option.care} />
         </p>
       </div>
     </li>

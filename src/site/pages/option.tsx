@@ -1,6 +1,8 @@
 import type { VNode } from 'preact';
+import { makerText } from '../../core/fact/index.js';
 import { weightInPlace } from '../../core/takeoff/index.js';
 import type { BookOption, BookSelection } from '../../core/book/index.js';
+import { printLeadTime } from '../../core/calendar/index.js';
 import type { OptionPart } from '../../core/model/index.js';
 import {
   capital,
@@ -19,7 +21,7 @@ import { Swatch } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
 import { Day } from '../parts/figures.js';
 import { PageLink, RecordLink, SelectionLink } from '../parts/link.js';
-import { Phrase, Prose } from '../parts/prose.js';
+import { Prose, Told } from '../parts/prose.js';
 import { StateMark } from '../parts/state-mark.js';
 import { Resistance } from '../parts/resistance.js';
 import { placesOf } from '../../table/index.js';
@@ -42,10 +44,8 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
             </PageLink>
           </p>
           <h1>{option.name}</h1>
-          <p class="maker">
-            {option.maker} {option.model}
-          </p>
-          <p class="lead">{option.summary}</p>
+          <p class="maker">{makerText(option)}</p>
+          {option.summary !== undefined && <p class="lead">{option.summary}</p>}
         </div>
       </header>
       <section aria-labelledby="data-title">
@@ -60,7 +60,7 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
                 label: 'Weight with what it is set in',
                 value: printWeightPer(inPlace),
               },
-            { label: 'Lead time', value: option.leadDays === 0 ? 'from stock' : `${option.leadDays} working days` },
+            { label: 'Lead time', value: printLeadTime(option.leadDays) },
             { label: 'Freight, whole order', value: option.freight === 0 ? 'none' : printMoney(option.freight) },
             option.quoted && {
               label: 'Quoted',
@@ -136,19 +136,19 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
         <div class="specification">
           <h3>General</h3>
           <p>
-            <Phrase text={option.specification.general} />
+            <Told text={option.specification.general} />
           </p>
           <h3>Products</h3>
           <p>
-            <Phrase text={option.specification.products} />
+            <Told text={option.specification.products} />
           </p>
           <h3>Execution</h3>
           <p>
-            <Phrase text={option.specification.execution} />
+            <Told text={option.specification.execution} />
           </p>
           <h3>Care</h3>
           <p>
-            <Phrase text={option.care} />
+            <Told text={option.care} />
           </p>
         </div>
       </section>

@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { makerText } from '../../core/fact/index.js';
 import type { BookOption } from '../../core/book/index.js';
 import { Swatch } from '../parts/drawing.js';
 import { PageLink } from '../parts/link.js';
@@ -53,9 +54,7 @@ function OptionTile({ option }: { option: BookOption }): VNode {
         <Swatch option={option} />
         <span class="option-words">
           <span class="option-name">{option.name}</span>
-          <span class="maker">
-            {option.maker} {option.model}
-          </span>
+          <span class="maker">{makerText(option)}</span>
           <span class="why">
             {chosen.length > 0
               ? `counted in ${counted(chosen.length, 'place')}`

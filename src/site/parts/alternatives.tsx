@@ -1,5 +1,7 @@
 import type { VNode } from 'preact';
+import { makerText } from '../../core/fact/index.js';
 import type { Alternative, BookSelection } from '../../core/book/index.js';
+import { printLeadTime } from '../../core/calendar/index.js';
 import { changeWords } from '../../sheet/index.js';
 import { printMoney, printMoneyChange, printWeight } from '../../base/units/index.js';
 import { leftWords, rangeWords } from '../../table/index.js';
@@ -46,9 +48,7 @@ function AlternativeColumn({
         <p>
           <OptionLink option={option} />
         </p>
-        <p class="maker">
-          {option.maker} {option.model}
-        </p>
+        <p class="maker">{makerText(option)}</p>
       </div>
       <dl>
         <div class="difference">
@@ -81,7 +81,7 @@ function AlternativeColumn({
         </div>
         <div>
           <dt>Lead time</dt>
-          <dd>{option.leadDays === 0 ? 'from stock' : `${option.leadDays} working days`}</dd>
+          <dd>{printLeadTime(option.leadDays)}</dd>
         </div>
         <div>
           <dt>Weight in place</dt>

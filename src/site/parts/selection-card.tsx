@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { makerText } from '../../core/fact/index.js';
 import type { BookSelection } from '../../core/book/index.js';
 import { describePush, describeSlack } from '../../core/calendar/index.js';
 import { changeWords } from '../../sheet/index.js';
@@ -48,10 +49,8 @@ export function SelectionCard({ selection }: { selection: BookSelection }): VNod
             <p class="choice-name">
               <OptionLink option={option} />
             </p>
-            <p class="maker">
-              {option.maker} {option.model}
-            </p>
-            <p>{option.summary}</p>
+            <p class="maker">{makerText(option)}</p>
+            {option.summary !== undefined && <p>{option.summary}</p>}
           </div>
           <ChoiceFacts selection={selection} />
         </div>

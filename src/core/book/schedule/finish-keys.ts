@@ -1,3 +1,4 @@
+import { makerText } from '../../fact/index.js';
 import { byText } from '../../../base/units/index.js';
 import type { ScheduleColumn } from '../../model/index.js';
 import type { BookCategory } from '../book.js';
@@ -33,7 +34,7 @@ export function finishKeys(look: Unscheduled): readonly FinishKey[] {
         key: `${own}${number}`,
         option: option.id,
         name: option.name,
-        product: `${option.maker} ${option.model}`,
+        product: makerText(option),
         category: option.category,
         section: category?.section ?? '',
       },

@@ -1,4 +1,4 @@
-import { carries, factOf } from '../../fact/index.js';
+import { carries, factOf, makerText } from '../../fact/index.js';
 import { doorFunctions, type OpeningMeasure } from '../../model/index.js';
 import type { BookOption } from '../book.js';
 import { compareMarks } from './marks.js';
@@ -43,7 +43,7 @@ function setOf(set: string, option: BookOption, hung: readonly Hung[], look: Uns
     leaves,
     option: option.id,
     name: option.name,
-    product: `${option.maker} ${option.model}`,
+    product: makerText(option),
     ...(finish !== undefined && { finish }),
     ...(functions !== undefined && { functions }),
     ...(backset !== undefined && { backset }),

@@ -29,7 +29,10 @@ export const hungTimber: Rule = {
         const [first] = selection.places;
         if (seen.length === 0 || !first) return [];
         const { pounds } = selection;
-        const weight = pounds === undefined ? '' : ` In place it weighs ${printWeight(pounds)}.`;
+        const weight =
+          pounds === undefined
+            ? ' What it weighs in place is not recorded.'
+            : ` In place it weighs ${printWeight(pounds)}.`;
         return [
           {
             room: room.slug,

@@ -6,6 +6,7 @@ import { beneathReferences } from './beneath.js';
 import { categoryReferences } from './category.js';
 import { besideReferences } from './beside.js';
 import { bearingReferences } from './bearing.js';
+import { draftReferences } from './drafts.js';
 import { courseReferences } from './courses.js';
 import { houseReferences, milestoneReferences } from './house.js';
 import { layingReferences } from './laying.js';
@@ -23,6 +24,7 @@ export const references: readonly ((draft: Draft) => readonly Problem[])[] = [
   categoryReferences,
   beneathReferences,
   optionReferences,
+  draftReferences,
   roomReferences,
   openingReferences,
   besideReferences,

@@ -1,0 +1,66 @@
+import { untoldOf, untoldWords, type Untold } from '../../fact/index.js';
+import { problemAt, type Path, type Problem } from '../../../base/problem/index.js';
+import type { Draft } from '../draft.js';
+import type { CategoryDraft } from '../read-category.js';
+import type { OptionDraft } from '../read-option.js';
+import type { RoomDraft } from '../read-room.js';
+
+interface Chosen {
+  readonly room: RoomDraft;
+  readonly path: Path;
+}
+
+/** What options do not tell yet, once for each: something to look at while it is only considered, a warning once it is the standard or
+ *  chosen; an error where it is chosen and figures are made from what is missing. */
+export function draftReferences({ options, categories, rooms }: Draft): readonly Problem[] {
+  const chosen = new Map<string, Chosen>();
+  const standard = new Set<string>();
+  for (const room of rooms) {
+    for (const { category, path, ...selection } of room.selections) {
+      if (selection.standard !== undefined) standard.add(`${category}/${selection.standard}`);
+      const id = `${category}/${selection.chosen ?? ''}`;
+      if (selection.chosen !== undefined && !chosen.has(id)) chosen.set(id, { room, path: [...path, 'chosen'] });
+    }
+  }
+  return options.flatMap((option) => {
+    const category = categories.find(({ slug }) => slug === option.category);
+    if (!option.whole || !category?.rules || !category.record.sound(['measure'])) return [];
+    const id = `${option.category}/${option.slug}`;
+    const untold = untoldOf(option.whole, { by: category.record.raw.measure.by, rules: category.rules });
+    const at = chosen.get(id);
+    const figured = at ? untold.filter((one) => isFigured(one, category)) : [];
+    const rest = untold.filter((one) => !figured.includes(one));
+    return [
+      ...(at && figured.length > 0 ? [untoldProblem(option, at, figured)] : []),
+      ...(rest.length > 0 ? [draftProblem(option, rest, at !== undefined || standard.has(id))] : []),
+    ];
+  });
+}
+
+/** Days are figured from the lead time, quantities from what the measure works with. */
+function isFigured({ key }: Untold, { measuredFrom }: CategoryDraft): boolean {
+  return key === 'lead' || [...measuredFrom].some((name) => key === `attributes.${name}`);
+}
+
+function untoldProblem({ slug, record }: OptionDraft, { room, path }: Chosen, untold: readonly Untold[]): Problem {
+  const message = `'${slug}' is chosen, and does not tell its ${untoldWords(untold)}`;
+  const fix = `write ${keysOf(untold)} in ${record.origin.file}`;
+  return problemAt(room.record.origin, path, 'option-untold', message, { fix });
+}
+
+function draftProblem({ record }: OptionDraft, untold: readonly Untold[], stands: boolean): Problem {
+  const message = `a draft: it does not tell its ${untoldWords(untold)}`;
+  const fix = `write ${keysOf(untold)}${stands ? '' : ' by the time it is chosen'}`;
+  const severity = stands ? 'warning' : 'notice';
+  return problemAt(record.origin, ['name'], 'option-draft', message, { fix, severity });
+}
+
+/** `lead, attributes (face, stock) and care`, as they are written in the record. */
+function keysOf(untold: readonly Untold[]): string {
+  const own = untold.map(({ key }) => key.split('.'));
+  const names = [...new Set(own.map(([name = '']) => name))].map((name) => {
+    const parts = own.flatMap(([key, part]) => (key === name && part !== undefined ? [part] : []));
+    return parts.length === 0 ? name : `${name}: { ${parts.map((part) => `${part}: …`).join(', ')} }`;
+  });
+  return names.join(', ');
+}
