@@ -18,14 +18,15 @@ const flow = [
   ['table'],
   ['handout'],
   ['write'],
+  ['disk/program'],
   ['signoff', 'disk/store', 'disk/history'],
   ['disk/load'],
   ['site', 'print'],
-  ['cli'],
+  ['cli', 'api'],
 ];
 
 /** Rooms that reach outside the program. */
-const shells = ['signoff', 'disk/store', 'disk/history', 'disk/load', 'site', 'print', 'cli'];
+const shells = ['disk/program', 'signoff', 'disk/store', 'disk/history', 'disk/load', 'site', 'print', 'cli', 'api'];
 
 const folder = (rooms) => `^src/(${rooms.join('|')})/`;
 

@@ -5,7 +5,7 @@ import tseslint from 'typescript-eslint';
 const pure = ['base', 'core', 'draw', 'draft', 'sheet', 'table', 'handout', 'write'].map((room) => `src/${room}/**/*.{ts,tsx}`);
 
 export default tseslint.config(
-  { ignores: ['_site/', '_demo/', 'dist/', 'node_modules/', 'test/golden/', 'src/core/records/raw/'] },
+  { ignores: ['_site/', '_demo/', 'dist/', 'fonts/', 'node_modules/', 'test/golden/', 'src/core/records/raw/'] },
   ...tseslint.configs.recommended,
   {
     rules: {

@@ -1,6 +1,8 @@
+import { execFileSync } from 'node:child_process';
 import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import process from 'node:process';
 import Eleventy, { type UserConfig } from '@11ty/eleventy';
 import type { Book } from '../src/core/book/index.js';
 import { composeBook, loadHouse, type LoadedHouse } from '../src/disk/load/index.js';
@@ -12,11 +14,12 @@ import { writeSite } from '../src/site/index.js';
 import { rollUp } from './roll-up.js';
 
 /** Times the demo house's way through the program. Machines differ and are noisy, so what counts are the ratios, each
- *  against a reference in the same run: bare Eleventy writing the same pages, bare Typst setting the same sheets. */
+ *  against a reference in the same run: bare Node doing nothing, bare Eleventy writing the same pages, bare Typst setting the same sheets. */
 const day = '2026-04-20';
 const scratch = await mkdtemp(join(tmpdir(), 'bookmatch-bench-'));
 
 try {
+  await benchCommands();
   const cold = await time(() => loadHouse('.'));
   const loaded = cold.result;
   const { book } = composeBook(loaded, day);
@@ -29,6 +32,17 @@ try {
   await benchPdf(book);
 } finally {
   await rm(scratch, { recursive: true, force: true });
+}
+
+/** Commands of the built program, each a process of its own. */
+async function benchCommands(): Promise<void> {
+  const node = (...args: readonly string[]): unknown => execFileSync(process.execPath, args, { stdio: 'ignore' });
+  const bare = await best(5, () => node('-e', '0'));
+  const ours = [['--help'], ['check', '--house', 'test/cases/small-house', '--on', day], ['check', '--on', day]];
+  for (const words of ours) {
+    const ms = await best(5, () => node('dist/bookmatch.js', ...words));
+    report(`bookmatch ${words.join(' ')}`, ms, bare, 'bare Node');
+  }
 }
 
 /** Pricing alone, in one run: a house, and all choices of it one after the other, as a multiple of one house each. */

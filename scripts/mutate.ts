@@ -16,6 +16,7 @@ const copied = [
   'schemas',
   'content',
   'types',
+  'fonts',
   'package.json',
   'tsconfig.json',
   'vitest.config.ts',

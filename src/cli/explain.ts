@@ -1,14 +1,11 @@
-import { fileURLToPath } from 'node:url';
 import { Command } from 'commander';
 import { counted } from '../base/units/index.js';
+import { programPath } from '../disk/program/index.js';
 import { readHouseFolder } from '../disk/store/index.js';
 import { explain as answer, type Explained, type Explanation } from '../manual/index.js';
 import type { Console } from './console.js';
 import { checkHouseDir } from './house-options.js';
 import { UsageError } from './usage-error.js';
-
-/** The program's own folder, whose content/ is the demo house: examples for what a house does not have. */
-const programDir = fileURLToPath(new URL('../..', import.meta.url));
 
 /** How many values of the house are shown. */
 const shown = 5;
@@ -20,7 +17,8 @@ export function explain(console: Console, done: (code: number) => void): Command
     .option('--house <dir>', 'the house folder: the one that holds content/', '.')
     .action(async (key: string, { house }: { readonly house: string }) => {
       const own = (await readHouseFolder(checkHouseDir(house))).files;
-      const other = (await readHouseFolder(programDir)).files;
+      // The demo house has examples of what this house does not have.
+      const other = (await readHouseFolder(programPath('.'))).files;
       console.out(explanationText(answer(key, { own, other }), key));
       done(0);
     });

@@ -1,12 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { Command } from 'commander';
+import { programPath } from '../disk/program/index.js';
 import type { ManualText } from '../site/index.js';
 import type { Console } from './console.js';
-
-/** Texts of the manual; its README.md leads to the others. */
-const docs = fileURLToPath(new URL('../../docs', import.meta.url));
 
 /** `bookmatch manual`: the how-to pages, the glossary and the reference, as pages to open from disk. */
 export function manual(console: Console, done: (code: number) => void): Command {
@@ -20,7 +17,7 @@ export function manual(console: Console, done: (code: number) => void): Command 
     });
 }
 
-/** The first text and those that it links to, in that order. */
+/** The first text of docs/, README.md, and those that it links to, in that order. */
 export async function manualTexts(): Promise<readonly ManualText[]> {
   const first = await readText('README.md');
   const paths = [...first.text.matchAll(/\]\(((?:[a-z-]+\/)?[a-z-]+\.md)\)/gu)].map(([, path]) => path ?? '');
@@ -28,5 +25,5 @@ export async function manualTexts(): Promise<readonly ManualText[]> {
 }
 
 async function readText(path: string): Promise<ManualText> {
-  return { path, text: await readFile(join(docs, path), 'utf8') };
+  return { path, text: await readFile(programPath(`docs/${path}`), 'utf8') };
 }

@@ -1,15 +1,12 @@
 import { readdir } from 'node:fs/promises';
 import { resolve } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { Command } from 'commander';
+import { programPath } from '../disk/program/index.js';
 import { readHouseFolder } from '../disk/store/index.js';
 import type { Console } from './console.js';
 import { demoPassphrase } from './demo/sign-issue.js';
 import { tellHistory, type Run } from './demo/tell-history.js';
 import { UsageError } from './usage-error.js';
-
-/** The program's own folder, whose content/ is the demo house. */
-const programDir = fileURLToPath(new URL('../..', import.meta.url));
 
 /** `bookmatch new --demo DIR`: the demo house under git, with its history. */
 export function makeNew(run: Run) {
@@ -24,7 +21,8 @@ export function makeNew(run: Run) {
         const target = resolve(dir);
         const names = await readdir(target).catch(() => []);
         if (names.length > 0) throw new UsageError(`${dir} is not empty: name another folder`);
-        const { files } = await readHouseFolder(programDir);
+        // The program's own content/ is the demo house.
+        const { files } = await readHouseFolder(programPath('.'));
         await tellHistory(target, files, run, console);
         console.out(
           `${target}  the demo house, with its history in git\n` +

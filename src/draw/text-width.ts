@@ -1,5 +1,5 @@
 // Advance widths of Public Sans for the characters from space to tilde, in thousandths of the size. Source: hmtx table of
-// the font files in @expo-google-fonts/public-sans.
+// the files of Public Sans in fonts/print.
 const regular = [
   243, 251, 426, 603, 659, 904, 709, 248, 303, 309, 394, 555, 242, 378, 225, 351, 612, 407, 596, 630, 629, 641, 623,
   601, 648, 625, 226, 240, 546, 555, 546, 521, 831, 710, 671, 689, 694, 621, 594, 733, 766, 283, 389, 682, 578, 886,

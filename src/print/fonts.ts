@@ -1,31 +1,28 @@
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
+import { programPath } from '../disk/program/index.js';
 import { readFontFile, type FontFile } from './font-file.js';
 
-const faces = [
-  ['public-sans', '400Regular', 'PublicSans'],
-  ['public-sans', '400Regular_Italic', 'PublicSans'],
-  ['public-sans', '500Medium', 'PublicSans'],
-  ['public-sans', '600SemiBold', 'PublicSans'],
-  ['public-sans', '600SemiBold_Italic', 'PublicSans'],
-  ['public-sans', '700Bold', 'PublicSans'],
-  ['spectral', '400Regular', 'Spectral'],
-  ['spectral', '400Regular_Italic', 'Spectral'],
-  ['spectral', '500Medium', 'Spectral'],
-  ['spectral', '600SemiBold', 'Spectral'],
+/** The faces that the book is set in, text face first: files that scripts/fonts.ts puts into fonts/print/. */
+export const printFaces = [
+  'PublicSans_400Regular',
+  'PublicSans_400Regular_Italic',
+  'PublicSans_500Medium',
+  'PublicSans_600SemiBold',
+  'PublicSans_600SemiBold_Italic',
+  'PublicSans_700Bold',
+  'Spectral_400Regular',
+  'Spectral_400Regular_Italic',
+  'Spectral_500Medium',
+  'Spectral_600SemiBold',
 ] as const;
 
 let loaded: readonly FontFile[] | undefined;
 
-/** The fonts that the book is set in, text face first. They ship with packages of this project, wherever it is run from. */
+/** These faces as files, read once. */
 export function bookFonts(): readonly FontFile[] {
-  loaded ??= faces.map(([family, weight, name]) => {
-    const require = createRequire(import.meta.url);
-    const folder = dirname(require.resolve(`@expo-google-fonts/${family}/package.json`));
-    const stem = `${name}_${weight}`;
-    return readFontFile(readFileSync(join(folder, weight, `${stem}.ttf`)), stem.replace('_', '-'));
-  });
+  loaded ??= printFaces.map((face) =>
+    readFontFile(readFileSync(programPath(`fonts/print/${face}.ttf`)), face.replace('_', '-')),
+  );
   return loaded;
 }
 

@@ -1,7 +1,7 @@
-import { fileURLToPath } from 'node:url';
 import { join } from 'node:path';
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import { isMetric } from '../base/units/index.js';
+import { programPath } from '../disk/program/index.js';
 import { bookFonts } from './fonts.js';
 
 /** A box of the page that becomes a form field. Points; y runs down from the top of the page. */
@@ -18,7 +18,7 @@ export interface PlacedField {
   readonly height: number;
 }
 
-const workspace = fileURLToPath(new URL('./typst/', import.meta.url));
+const workspace = programPath('src/print/typst');
 
 let compiler: NodeCompiler | undefined;
 

@@ -1,10 +1,11 @@
 import { chmod, mkdir, mkdtemp, readdir, rename, rm } from 'node:fs/promises';
-import { join, relative, resolve, sep } from 'node:path';
+import { join, resolve } from 'node:path';
 import Eleventy, { type UserConfig } from '@11ty/eleventy';
-import { bookConfig, comparisonConfig, manualConfig } from '../../eleventy.config.js';
 import type { Book } from '../core/book/index.js';
 import type { Comparison } from '../core/compare/index.js';
+import { pathBelow } from '../disk/program/index.js';
 import { pagesRoot } from './assets.js';
+import { bookConfig, comparisonConfig, manualConfig } from './config.js';
 import type { ManualText } from './manual.js';
 import type { Beside } from './view.js';
 
@@ -72,6 +73,6 @@ async function listPages(folder: string, name: string): Promise<WrittenPage[]> {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
   return entries
     .filter((entry) => entry.isFile() && entry.name.endsWith('.html'))
-    .map((entry) => ({ path: `${name}/${relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/')}` }))
+    .map((entry) => ({ path: `${name}/${pathBelow(folder, join(entry.parentPath, entry.name))}` }))
     .sort((a, b) => (a.path < b.path ? -1 : 1));
 }

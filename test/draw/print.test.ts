@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
@@ -6,11 +7,11 @@ import { swatchPatterns } from '../../src/core/model/index.js';
 import { svgText } from '../../src/base/svg/index.js';
 import { greatRoom } from './rooms.js';
 
-const fonts = new URL('../../node_modules/@expo-google-fonts/public-sans/', import.meta.url).pathname;
+const fonts = join(import.meta.dirname, '../../fonts/print');
 
 describe('in Typst', () => {
   it('a drawing takes its size on paper, and every swatch is an image', async () => {
-    const compiler = NodeCompiler.create({ fontArgs: [{ fontPaths: [`${fonts}400Regular`, `${fonts}600SemiBold`] }] });
+    const compiler = NodeCompiler.create({ fontArgs: [{ fontPaths: [fonts] }] });
     const plan = drawPlan(greatRoom(), { id: 'p', number: '101', name: 'Great room', palette: printPalette });
     const swatches = swatchPatterns.map((pattern) =>
       svgText(

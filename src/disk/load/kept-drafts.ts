@@ -2,7 +2,8 @@ import { draftLines } from '../../core/compare/index.js';
 import type { ChangeLine, ChangeOrder, Netted } from '../../core/model/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { contentIds } from '../history/index.js';
-import { keptResults, programDigest } from '../store/index.js';
+import { programDigest } from '../program/index.js';
+import { keptResults } from '../store/index.js';
 import { loadComparison } from './load-comparison.js';
 import type { OpenHouse } from './open-house.js';
 

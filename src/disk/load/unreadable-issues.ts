@@ -1,5 +1,6 @@
 import type { Problem } from '../../base/problem/index.js';
-import { keptResults, programDigest } from '../store/index.js';
+import { programDigest } from '../program/index.js';
+import { keptResults } from '../store/index.js';
 import type { SinceIssue } from './load-book.js';
 import type { OpenHouse } from './open-house.js';
 

@@ -1,11 +1,11 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import Eleventy, { type UserConfig } from '@11ty/eleventy';
 import { render } from 'preact-render-to-string';
 import { localeOf, type Handout } from '../../handout/index.js';
 import { inLocale } from '../../base/units/index.js';
-import { assetCopies, pagesRoot } from '../assets.js';
+import { programPath } from '../../disk/program/index.js';
+import { pagesRoot, webFonts } from '../assets.js';
 import { checkPath } from '../page.js';
 import { virtualPages } from '../virtual-pages.js';
 import { HandoutProvider } from './context.js';
@@ -15,8 +15,8 @@ import { AsBuiltPage, ProductsPage, SchedulesPage, SpecificationPage } from './r
 import { RoomPage } from './room-page.js';
 import { StartPage } from './start-page.js';
 
-const own = fileURLToPath(new URL('./assets', import.meta.url));
-const shared = fileURLToPath(new URL('../assets', import.meta.url));
+const own = programPath('src/site/handout/assets');
+const shared = programPath('src/site/assets');
 
 /** The files of handouts' folders: path with / → content, each below the slug of its trade. Pages, styles, fonts and scripts,
  *  so that a folder alone opens from a disk; nothing links out of it. The PDF that the pages name is put beside them. */
@@ -85,9 +85,7 @@ function renderPage(page: HandoutPage, handout: Handout): string {
 /** Fonts with their licences, the shared style sheets, the theme, and what is the handouts' own. */
 async function readAssets(): Promise<Map<string, Uint8Array>> {
   const files = new Map<string, Uint8Array>();
-  for (const [from, to] of Object.entries(assetCopies())) {
-    if (to.startsWith('assets/fonts/')) files.set(to.slice('assets/'.length), await readFile(from));
-  }
+  for (const name of await readdir(webFonts)) files.set(`fonts/${name}`, await readFile(join(webFonts, name)));
   for (const name of ['type.css', 'sheet.css', 'table.css', 'key-plan.css', 'theme.js'])
     files.set(name, await readFile(join(shared, name)));
   for (const name of await readdir(own)) files.set(name, await readFile(join(own, name)));

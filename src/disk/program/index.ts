@@ -1,0 +1,5 @@
+/** The program's own files, and paths. In: a path from its folder. Out: where that lies, run from its sources or built; the digest of what
+ *  computes; a path as all machines write it. Absent: houses. */
+export { programDigest } from './digest.js';
+export { pathBelow } from './path-below.js';
+export { packagePath, programPath } from './folder.js';
