@@ -1,9 +1,10 @@
-import { extname, join, relative, resolve, sep } from 'node:path';
+import { extname, join } from 'node:path';
 import { Command, Option } from 'commander';
 import { issuedPath, loadHouse } from '../disk/load/index.js';
 import { verifySigned, type Verification } from '../disk/load/signed/index.js';
-import type { Issue, IssueSignature } from '../core/model/index.js';
+import type { Issue, IssueSignature, Records } from '../core/model/index.js';
 import { addSignatures, digestOfBytes, signerRoles, type SignerRole } from '../signoff/index.js';
+import { pathBelow } from '../disk/program/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import { printDay, speakAs } from '../base/units/index.js';
 import { commitWritten } from './commit-written.js';
@@ -12,6 +13,7 @@ import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './hou
 import { readNamed } from './read-named.js';
 import { UsageError } from './usage-error.js';
 import { printVerification } from './verification-text.js';
+import { writeRecord } from './write-record.js';
 
 interface AcceptOptions extends HouseOptions {
   readonly byHand?: boolean;
@@ -49,7 +51,7 @@ export function accept(console: Console, done: (code: number) => void): Command 
       speakAs(house.records.house);
       if (options.byHand) {
         const { issue, signature } = signedByHand(file, bytes, issues, dayOf(options.on, console), options);
-        return done(await record(dir, issue, bytes, [signature], console));
+        return done(await record(dir, house.records, issue, bytes, [signature], console));
       }
       const verification = await verifySigned(bytes, { houseDir: dir });
       const found = verification.match?.issue;
@@ -64,13 +66,15 @@ export function accept(console: Console, done: (code: number) => void): Command 
         return done(1);
       }
       const path = keptPath(dir, file, `${issuedPath(issue.number)}-signed.pdf`);
-      done(await record(dir, issue, bytes, certified(verification, path, digestOfBytes(bytes)), console));
+      done(
+        await record(dir, house.records, issue, bytes, certified(verification, path, digestOfBytes(bytes)), console),
+      );
     });
 }
 
 /** A file that lies in issued/ already stays where it is. */
 function keptPath(dir: string, file: string, otherwise: string): string {
-  const path = relative(dir, resolve(file)).split(sep).join('/');
+  const path = pathBelow(dir, file);
   return /^issued\/[A-Za-z0-9._-]+$/u.test(path) ? path : otherwise;
 }
 
@@ -105,6 +109,7 @@ function signedByHand(
 
 async function record(
   dir: string,
+  records: Records,
   issue: Issue,
   bytes: Uint8Array,
   signatures: readonly IssueSignature[],
@@ -113,7 +118,7 @@ async function record(
   const file = signatures[0]?.file ?? '';
   const { file: recordPath, text } = issue.origin;
   await writeAtomically(join(dir, file), bytes);
-  await writeAtomically(join(dir, recordPath), addSignatures(text, issue.signatures, signatures));
+  await writeRecord(dir, records, recordPath, addSignatures(text, issue.signatures, signatures));
   const who = signatures.map(({ role }) => role).join(' and ');
   const words = `Issue ${issue.number} signed by ${who}`;
   console.out(`${words}\n${join(dir, file)}  the signed book\n${join(dir, recordPath)}  its record\n`);

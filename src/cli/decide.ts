@@ -12,13 +12,13 @@ import {
   type DecidedState,
   type Decision,
 } from '../signoff/index.js';
-import { writeAtomically } from '../disk/store/index.js';
 import { printDay, speakAs } from '../base/units/index.js';
 import type { Records } from '../core/model/index.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
+import { writeRecord } from './write-record.js';
 
 interface DecideOptions extends HouseOptions {
   readonly by: string;
@@ -64,7 +64,7 @@ function deciding(name: string, state: DecidedState, console: Console, done: Don
       const { words, file, paper, decided } = decide(house.records, number, state, decision);
       if (!decided.ok)
         return refuse(printProblems([decided.problem], { color: console.color, outcome: 'Nothing was recorded.' }));
-      await writeAtomically(join(dir, file), decided.text);
+      await writeRecord(dir, house.records, file, decided.text);
       console.out(`${words} ${decidedVerbs[state]} on ${printDay(on)} by ${person.name}\n${join(dir, file)}\n`);
       // The paper that was signed is kept with the decision.
       const papers = paper !== undefined && existsSync(join(dir, paper)) ? [paper] : [];

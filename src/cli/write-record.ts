@@ -1,0 +1,16 @@
+import { join } from 'node:path';
+import type { Source } from '../core/model/index.js';
+import { writeAtomically } from '../disk/store/index.js';
+
+/** Writes a record that was read with its new text. The byte order mark with which some editors begin a file stays: it is in its source, and
+ *  in no text that a reader has. */
+export async function writeRecord(
+  dir: string,
+  { sources }: { readonly sources: readonly Source[] },
+  file: string,
+  text: string,
+): Promise<void> {
+  const before = sources.find(({ path }) => path === file)?.text ?? '';
+  const mark = before.startsWith('\uFEFF') && !text.startsWith('\uFEFF') ? '\uFEFF' : '';
+  await writeAtomically(join(dir, file), mark + text);
+}
