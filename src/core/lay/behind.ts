@@ -14,8 +14,13 @@ export interface Behind {
   readonly gap: number;
 }
 
-/** A stretch at an end that is no longer than this is the end of a wall across it, in feet: an outside wall and what lies on it. */
-export const crossing = 9 / 12;
+/** What lies on an outside wall outside its framing, at most, in feet. Common practice, no source. */
+const cladding = 3 / 12;
+
+/** A stretch that is no longer than this is the end of a wall across it, in feet, inside or outside: as thick as this one would be there. */
+export function crossing({ thickness: { inside, outside } }: Side): number {
+  return Math.max(inside, outside + cladding) + 1e-6;
+}
 
 /** A side with a wall, and all that stands behind it. */
 export interface StandingSide {
@@ -58,7 +63,10 @@ export function alongSide(side: Side, level: number, behind: readonly Stretch[])
       .toSorted((a, b) => rank(a, level) - rank(b, level));
     return nearest?.behind ? { from, to, behind: nearest.behind } : { from, to };
   });
-  return joined(pieces.filter(({ from, to }) => to - from > 1e-6));
+  return joined(
+    pieces.filter(({ from, to }) => to - from > 1e-6),
+    crossing(side),
+  );
 }
 
 function rank({ behind }: Stretch, level: number): number {
@@ -67,14 +75,14 @@ function rank({ behind }: Stretch, level: number): number {
 }
 
 /** Neighbours with the same behind them are one, and a short one with nothing behind it goes with its neighbour. */
-function joined(pieces: readonly Stretch[]): readonly Stretch[] {
+function joined(pieces: readonly Stretch[], shortest: number): readonly Stretch[] {
   const found: Stretch[] = [];
   for (const piece of pieces) {
     const before = found.at(-1);
-    const isShort = !piece.behind && piece.to - piece.from < crossing;
+    const isShort = !piece.behind && piece.to - piece.from < shortest;
     const isSame = before?.behind?.side === piece.behind?.side;
     if (before && (isSame || isShort)) found[found.length - 1] = { ...before, to: piece.to };
-    else if (before && !before.behind && before.to - before.from < crossing)
+    else if (before && !before.behind && before.to - before.from < shortest)
       found[found.length - 1] = { ...piece, from: before.from };
     else found.push(piece);
   }

@@ -32,8 +32,11 @@ export function partsOf(
   if (wall.arc && isInsideArc(wall, openings, leadsOut)) return { inside: surfaceOnly(wall) };
   const [toOutside, toRooms] = [openings.filter(leadsOut), openings.filter((opening) => !leadsOut(opening))];
   const each = [...neighbours, ...toRooms.map(coverOfOpening)];
-  const covers = [...each, ...crossingsOf(each)];
-  if (covers.length === 0) return { outside: surfaceOnly(wall) };
+  const covers = [...each, ...crossingsOf(each, crossing(side))];
+  if (covers.length === 0) {
+    const isWhole = isEndOfWall(room, side) && toOutside.length === 0;
+    return isWhole ? { inside: surfaceOnly(wall) } : { outside: surfaceOnly(wall) };
+  }
   const shape = wallShape(wall);
   const free = [...covers, ...bridgesOf(covers)].map(rectangle).reduce<readonly Patch[]>(subtract, [shape]);
   const windows = toOutside.flatMap((opening) => intersect([shape], rectangle(coverOfOpening(opening))));
@@ -51,6 +54,12 @@ function isInsideArc(
   leadsOut: (opening: OpeningMeasure) => boolean,
 ): boolean {
   return beside.length + openings.length > 0 && !openings.some(leadsOut);
+}
+
+/** A side beside an open one that is no longer than a wall is thick: there the wall ends that goes on behind it. */
+function isEndOfWall({ sides }: LayRoom, side: Side): boolean {
+  const beside = [sides.at(side.index - 1), sides[(side.index + 1) % sides.length]];
+  return side.run < crossing(side) && beside.some((other) => other?.wall.openTo !== undefined);
 }
 
 function levelsBehind(behind: readonly Stretch[]): readonly number[] {
@@ -83,12 +92,12 @@ function coverOfOpening({ at, width, sill, height }: OpeningMeasure): Cover {
 }
 
 /** Where what is open to a room and the next room behind a wall are no farther apart than a wall is thick, the wall between them ends there. */
-function crossingsOf(covers: readonly Cover[]): readonly Cover[] {
+function crossingsOf(covers: readonly Cover[], thickest: number): readonly Cover[] {
   return covers.flatMap((cover) =>
     covers.flatMap((next): readonly Cover[] => {
       const [from, to] = [cover.to, next.from];
       const [floor, top] = [Math.max(cover.floor, next.floor), Math.min(cover.top, next.top)];
-      return to > from && to - from < crossing && top > floor ? [{ from, to, floor, top }] : [];
+      return to > from && to - from < thickest && top > floor ? [{ from, to, floor, top }] : [];
     }),
   );
 }
