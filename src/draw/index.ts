@@ -12,6 +12,7 @@ export { roomViews, type RoomView, type RoomViews } from './room-views.js';
 export {
   drawKeyPlan,
   drawShade,
+  keyPlanNotes,
   type FloorLink,
   type KeyPlanOptions,
   type Shade,

@@ -1,47 +1,73 @@
-import type { PlanMark } from '../core/feature/index.js';
-import type { FeatureMeasure, RoomMeasure } from '../core/model/index.js';
+import type { OverheadMark } from '../core/feature/index.js';
+import type { CeilingFacet, FeatureMeasure, RoomMeasure } from '../core/model/index.js';
 import type { Spot } from './convex.js';
 import { stretchesInside } from './inside.js';
 import { lengthText } from './length-text.js';
 import type { Sheet } from './sheet.js';
 
-export type Overhead = Extract<PlanMark, { readonly role: 'overhead' }>;
+/** What of a room says where its timbers lie. */
+export interface TimberedRoom extends Pick<RoomMeasure, 'plan'> {
+  readonly ceiling: { readonly facets: readonly Pick<CeilingFacet, 'slope' | 'riseDirection'>[] };
+}
 
 /** Share of the room that a piece must reach over to be drawn from side to side. */
 const leastSpan = 0.85;
 
-/** Center lines of a set of timbers that span the room, spaced evenly over the room: the record holds how many and how long, not where. They
+/** A timber in plan: its center line, and its corners, of which the first two lie along one side. */
+export interface TimberLine {
+  readonly line: readonly [Spot, Spot];
+  readonly corners: readonly [Spot, Spot, Spot, Spot];
+}
+
+/** A set of timbers that span the room, spaced evenly over the room: the record holds how many and how long, not where. They
  *  run across the ridge where there is one that their length allows, else the way that their length fits better. None for pieces that
  *  do not span, such as posts and rafters: `timberNote` names them. */
-export function timberLines(
-  sheet: Sheet,
-  measure: RoomMeasure,
-  pieces: Overhead,
-): { readonly lines: readonly (readonly [Spot, Spot])[]; readonly width: number } {
+export function timberLines(sheet: Sheet, measure: TimberedRoom, pieces: OverheadMark): readonly TimberLine[] {
   const outline = measure.plan.map((point) => sheet.spot(point));
   const xs = outline.map((spot) => spot[0]);
   const ys = outline.map((spot) => spot[1]);
   const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
   const { count } = pieces;
-  const [piece, width] = [pieces.length * sheet.perNanometre, pieces.width * sheet.perNanometre];
-  const isLevel = runsEastWest(measure, piece, right - left, bottom - top);
-  const lines: (readonly [Spot, Spot])[] = [];
-  if (piece < (isLevel ? right - left : bottom - top) * leastSpan) return { lines, width };
+  const width = pieces.width * sheet.perNanometre;
+  const run = runOver(measure, pieces);
+  const isLevel = run === 'east-west';
+  const lines: TimberLine[] = [];
+  if (!run) return lines;
   for (let index = 0; index < count; index++) {
     const share = (index + 1) / (count + 1);
     const through: Spot = isLevel ? [left, top + (bottom - top) * share] : [left + (right - left) * share, top];
     const stretch = stretchesInside([outline], through, isLevel ? [1, 0] : [0, 1])[0];
-    if (stretch !== undefined) lines.push(stretch);
+    if (stretch !== undefined) lines.push({ line: stretch, corners: cornersOf(stretch, width / 2) });
   }
-  return { lines, width };
+  return lines;
+}
+
+/** Which way timbers run from side to side of a room; undefined for pieces that do not span it. */
+export function runOver(room: TimberedRoom, { length }: OverheadMark): 'east-west' | 'north-south' | undefined {
+  const extent = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
+  const [eastWest, northSouth] = [extent(room.plan.map(({ x }) => x)), extent(room.plan.map(({ y }) => y))];
+  const isLevel = runsEastWest(room, length, eastWest, northSouth);
+  if (length < (isLevel ? eastWest : northSouth) * leastSpan) return undefined;
+  return isLevel ? 'east-west' : 'north-south';
+}
+
+function cornersOf([from, to]: readonly [Spot, Spot], half: number): TimberLine['corners'] {
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const [x, y] = [(-(to[1] - from[1]) / length) * half, ((to[0] - from[0]) / length) * half];
+  return [
+    [from[0] + x, from[1] + y],
+    [to[0] + x, to[1] + y],
+    [to[0] - x, to[1] - y],
+    [from[0] - x, from[1] - y],
+  ];
 }
 
 /** What is not drawn, in words. */
-export function timberNote({ name }: FeatureMeasure, { count, length }: Overhead): string {
+export function timberNote({ name }: FeatureMeasure, { count, length }: OverheadMark): string {
   return `Not drawn: ${name}, ${count} of ${lengthText(length)}`;
 }
 
-function runsEastWest(measure: RoomMeasure, piece: number, eastWest: number, northSouth: number): boolean {
+function runsEastWest(measure: TimberedRoom, piece: number, eastWest: number, northSouth: number): boolean {
   const sloped = measure.ceiling.facets.filter((facet) => facet.slope > 0);
   const rises = sloped.filter((facet) => Math.abs(Math.cos((facet.riseDirection * Math.PI) / 180)) > 0.7).length;
   // Along the ridge only a piece that is too long for the other way.

@@ -5,10 +5,13 @@ import { cleared } from './cleared.js';
 import type { HandoutLevel } from './handout.js';
 import type { Work } from './work.js';
 
+const nothing = { facets: [], timbers: [], skylights: [] };
+
 /** The levels of the house for a trade's small key plans: where rooms lie and how they are called, not what stands in them. */
 export function levels({ look }: Work): readonly HandoutLevel[] {
   return keyLevels(look).map((level) => {
-    const plain: KeyLevel = { ...level, rooms: level.rooms.map((room) => ({ ...room, features: [] })) };
+    const rooms = level.rooms.map((room) => ({ ...room, features: [], overhead: nothing }));
+    const plain: KeyLevel = { ...level, rooms };
     const copy = cleared(plain);
     // Where no word is left out, its drawings are those of the book.
     if (JSON.stringify(copy) === JSON.stringify(plain)) drawnAlike(copy.outline, level.outline);

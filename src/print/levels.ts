@@ -1,7 +1,7 @@
 import { isMetric, printArea, printLength } from '../base/units/index.js';
 import { svgText, type SvgNode } from '../base/svg/index.js';
 import { openIn, type BookRoom, type KeyLevel, type LookUp } from '../core/book/index.js';
-import { drawKeyPlan, drawScaleBar, drawShade, type Shade } from '../draw/index.js';
+import { drawKeyPlan, drawScaleBar, drawShade, keyPlanNotes, type Shade } from '../draw/index.js';
 import { palette, ready, type PrintDrawing } from './drawings.js';
 
 /** A level on a sheet of its own. */
@@ -52,8 +52,7 @@ export function levelSheets(levels: readonly KeyLevel[], look: LookUp): readonly
         `${printArea(level.net)} net, between finished faces`,
         `${printArea(level.gross)} gross, to the outside of the framing`,
         `${printLength(level.perimeter)} around`,
-        ...(level.below.length > 0 ? ['dashed outline: the level below'] : []),
-        ...(level.north === 0 ? [] : ['the arrow is true north; walls are named with north up']),
+        ...keyPlanNotes(level, 'whole'),
       ].join('; '),
       plan: ready(drawing, levelTitle(level)),
       bar: { svg: svgText(bar), width: widthOf(bar) },

@@ -80,9 +80,14 @@ openings:
 ---
 `;
 
-/** A study with a bowed wall and a cut corner, a hall, a parlor, and a shed that nothing joins to them. */
-export function keyHouse(): Book {
-  const rooms = { study, hall, parlor, shed };
+/** A study with a bowed wall and a cut corner, a hall, a parlor, and a shed that nothing joins to them; with `more`, features of the parlor. */
+export function keyHouse(more = ''): Book {
+  const rooms = {
+    study,
+    hall,
+    parlor: more === '' ? parlor : parlor.replace(/---\n$/u, `features:\n${more}---\n`),
+    shed,
+  };
   const texts = {
     ...records(),
     ...Object.fromEntries(Object.entries(rooms).map(([slug, text]) => [`content/rooms/${slug}.md`, text])),

@@ -4,16 +4,17 @@ import { areaOf, intersect, patchFrom, ringInFeet, type Patch, type Xy } from '.
 import { svgText, type SvgNode } from '../../src/base/svg/index.js';
 import { feet } from '../../src/base/units/index.js';
 import { keyLevels, lookUp, type Book, type KeyLevel, type KeyRoom } from '../../src/core/book/index.js';
-import { drawKeyPlan, printPalette, type KeyPlanOptions, type Shade } from '../../src/draw/index.js';
+import { drawKeyPlan, keyPlanNotes, printPalette, type KeyPlanOptions, type Shade } from '../../src/draw/index.js';
 import { cutsOf } from '../../src/draw/key-plan/cuts.js';
 import { gapIn } from '../../src/draw/key-plan/gap.js';
 import { lineThrough, type WallLine } from '../../src/draw/plan/wall-line.js';
+import { overlaps } from '../../src/draw/convex.js';
 import { scalesFrom } from '../../src/draw/scale.js';
 import { Sheet } from '../../src/draw/sheet.js';
 import { demoBook } from '../demo-house.js';
 import { atMost, processorTime } from '../processor-time.js';
 import { keyHouse } from './key-house.js';
-import { collisions, nodesOf, outside, textsOf } from './reading.js';
+import { collisions, linesOf, nodesOf, outside, textsOf } from './reading.js';
 
 const details = ['whole', 'numbers'] as const;
 const boxes = { whole: { width: 11, height: 9 }, numbers: { width: 2.8, height: 3.6 } };
@@ -104,6 +105,38 @@ describe('floors', () => {
     const { id, palette, detail, layers } = options('numbers');
     expect(drawKeyPlan(odd[0]!, { id, palette, detail, layers }).svg.attributes['role']).toBe('img');
     expect(drawKeyPlan(odd[0]!, options('numbers')).svg.attributes['role']).toBe('group');
+  });
+});
+
+describe('what is over a room', () => {
+  const timbers = `  - { kind: timber, id: beams, name: Beams, count: 3, length: 12'-0", width: 6", depth: 10", species: Fir }
+  - { kind: timber, id: posts, name: Posts, count: 2, length: 3'-0", width: 6", depth: 6", species: Fir }
+`;
+  const skylight = `  - { kind: skylight, id: sky, name: Sky, x: 5'-0", y: 1'-0", width: 2'-0", length: 2'-0", depth: 1'-0" }\n`;
+  const over = levelsOf(keyHouse(timbers + skylight))[0]!;
+  const dashed = (svg: SvgNode): readonly SvgNode[] =>
+    nodesOf(svg).filter(({ attributes }) => attributes['stroke-dasharray'] !== undefined);
+  const more = (detail: KeyPlanOptions['detail']): number =>
+    dashed(drawKeyPlan(over, options(detail)).svg).length - dashed(drawKeyPlan(odd[0]!, options(detail)).svg).length;
+
+  it('is dashed at large: two sides of each beam that spans, a skylight with its cross, no posts', () => {
+    expect(more('whole')).toBe(3 * 2 + 3);
+    expect(more('numbers')).toBe(0);
+  });
+
+  it('is told in words where it is drawn', () => {
+    const words = ['dashed over a room: its timbers', 'dashed and crossed: a skylight'];
+    expect(keyPlanNotes(over, 'whole')).toEqual(expect.arrayContaining(words));
+    expect(keyPlanNotes(over, 'numbers')).not.toEqual(expect.arrayContaining(words.slice(0, 1)));
+    expect(keyPlanNotes(levelsOf(keyHouse(timbers.split('\n')[1]! + '\n'))[0]!, 'whole')).toHaveLength(1);
+  });
+
+  it('is crossed by no name where there is room beside it', () => {
+    const { svg } = drawKeyPlan(over, options('whole'));
+    const name = textsOf(svg).find(({ content }) => content === 'Parlor')!;
+    const lines = dashed(svg).filter(({ attributes }) => attributes['stroke'] === printPalette.muted);
+    expect(lines).toHaveLength(9);
+    expect(lines.flatMap(linesOf).filter((line) => overlaps(line, name.box))).toEqual([]);
   });
 });
 

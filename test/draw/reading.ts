@@ -49,7 +49,8 @@ export function collisions(root: SvgNode): string[] {
   );
 }
 
-function linesOf({ name, attributes }: SvgNode): Convex[] {
+/** Straight strokes of a node. */
+export function linesOf({ name, attributes }: SvgNode): Convex[] {
   if (attributes['stroke'] === undefined || attributes['stroke'] === 'none') return [];
   if (name === 'line')
     return [

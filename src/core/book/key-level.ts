@@ -1,6 +1,6 @@
-import { planMarks, type StandingMark } from '../feature/index.js';
+import { planMarks, type OverheadMark, type StandingMark } from '../feature/index.js';
 import type { Area, Length } from '../../base/units/index.js';
-import type { FloorVoid, OpeningMeasure, Point, Polygon, Region, WallMeasure } from '../model/index.js';
+import type { CeilingFacet, FloorVoid, OpeningMeasure, Point, Polygon, Region, WallMeasure } from '../model/index.js';
 import type { BookRoom } from './book.js';
 import type { LookUp } from './look-up.js';
 
@@ -37,6 +37,16 @@ export interface KeyRoom {
   readonly openings: readonly PlanOpening[];
   readonly voids: readonly Pick<FloorVoid, 'name' | 'outline' | 'sides'>[];
   readonly features: readonly { readonly name: string; readonly marks: readonly StandingMark[] }[];
+  readonly overhead: KeyOverhead;
+}
+
+/** What is over a room and no plan cuts. */
+export interface KeyOverhead {
+  /** By these timbers lie across the ridge or along it. */
+  readonly facets: readonly Pick<CeilingFacet, 'slope' | 'riseDirection'>[];
+  readonly timbers: readonly OverheadMark[];
+  /** Where skylights open the ceiling. */
+  readonly skylights: readonly Polygon[];
 }
 
 /** What a plan draws of a wall. */
@@ -93,6 +103,11 @@ function keyRoom({ slug, number, name, measure }: BookRoom, at: Point): KeyRoom 
       name: feature.name,
       marks: planMarks(feature).filter((mark) => mark.role !== 'overhead'),
     })),
+    overhead: {
+      facets: measure.ceiling.facets.map(({ slope, riseDirection }) => ({ slope, riseDirection })),
+      timbers: measure.features.flatMap((feature) => planMarks(feature).filter((mark) => mark.role === 'overhead')),
+      skylights: measure.features.flatMap(({ opensCeiling }) => (opensCeiling ? [opensCeiling] : [])),
+    },
   };
 }
 

@@ -28,8 +28,10 @@ export type PlanMark =
   /** Pieces under the ceiling, spread over the room; on the ceiling plan too. */
   | { readonly role: 'overhead'; readonly count: number; readonly length: Length; readonly width: Length };
 
+export type OverheadMark = Extract<PlanMark, { readonly role: 'overhead' }>;
+
 /** What stands on the floor or in a wall, as far as a plan cuts or sees it. */
-export type StandingMark = Exclude<PlanMark, { readonly role: 'overhead' }>;
+export type StandingMark = Exclude<PlanMark, OverheadMark>;
 
 /** An open side of the room, or a side of a hole in its floor. */
 export type EdgeLine = { readonly wall: string } | { readonly void: string; readonly side: string };

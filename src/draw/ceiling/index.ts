@@ -1,6 +1,6 @@
 import { printPitch } from '../../base/units/index.js';
 import type { DrawnCourses } from '../../core/book/index.js';
-import { planMarks, skylightOf } from '../../core/feature/index.js';
+import { planMarks, skylightOf, type OverheadMark } from '../../core/feature/index.js';
 import type { CeilingFacet, FeatureMeasure, RoomMeasure, WallMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
@@ -18,7 +18,7 @@ import { drawVoid } from '../plan/void.js';
 import { faceSpots, wallLines, type WallLine } from '../plan/wall-line.js';
 import { courseNote, drawCourses } from '../courses/course-lines.js';
 import type { Sheet } from '../sheet.js';
-import { timberLines, timberNote, type Overhead } from '../timber-lines.js';
+import { timberLines, timberNote } from '../timber-lines.js';
 import { onPlan } from './on-plan.js';
 import { facetHeights, type HeightAt } from './facet-height.js';
 import { seamsOf, type Seam } from './seam.js';
@@ -133,24 +133,13 @@ function drawSeam(sheet: Sheet, { a, b, kind }: Seam): void {
 
 function drawOverhead(
   { sheet, measure, feature }: { sheet: Sheet; measure: RoomMeasure; feature: FeatureMeasure },
-  mark: Overhead,
+  mark: OverheadMark,
 ): (() => void) | undefined {
-  const { lines, width } = timberLines(sheet, measure, mark);
+  const lines = timberLines(sheet, measure, mark);
   if (lines.length === 0) return undefined;
-  const half = width / 2;
-  for (const [from, to] of lines) {
-    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    const side: Spot = [(-(to[1] - from[1]) / length) * half, ((to[0] - from[0]) / length) * half];
-    const around: Spot[] = [
-      [from[0] + side[0], from[1] + side[1]],
-      [to[0] + side[0], to[1] + side[1]],
-      [to[0] - side[0], to[1] - side[1]],
-      [from[0] - side[0], from[1] - side[1]],
-    ];
-    sheet.polygon(around, { pen: 'fine', fill: 'tone', layer: 'object' });
-  }
+  for (const { corners } of lines) sheet.polygon(corners, { pen: 'fine', fill: 'tone', layer: 'object' });
   return () => {
-    const middle = lines[Math.floor((lines.length - 1) / 2)];
+    const middle = lines[Math.floor((lines.length - 1) / 2)]?.line;
     if (middle === undefined) return;
     const turn = readable([middle[1][0] - middle[0][0], middle[1][1] - middle[0][1]]);
     const spots = [0.2, 0.8, 0.3, 0.7, 0.1].map((share) => centered(between(middle[0], middle[1], share), turn));

@@ -1,4 +1,4 @@
-import { printQuantity } from '../../base/units/index.js';
+import { capital, printQuantity } from '../../base/units/index.js';
 import type { KeyLevel } from '../../core/book/index.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import type { Title } from '../drawn-sheet.js';
@@ -7,6 +7,7 @@ import { areaWords } from '../length-text.js';
 import type { Sheet } from '../sheet.js';
 import { withFloors, type FloorOptions } from './floors.js';
 import { drawLevel, type Detail } from './level.js';
+import { overheadWords } from './overhead.js';
 
 export type { FloorLink, ShadeLayer } from './floors.js';
 export { drawShade, type Shade } from './shade.js';
@@ -20,14 +21,14 @@ export function drawKeyPlan(level: KeyLevel, options: KeyPlanOptions): Drawing {
   const { detail } = options;
   const draw = (sheet: Sheet): Title => {
     drawLevel(sheet, level, detail);
-    return titleOf(level);
+    return titleOf(level, detail);
   };
   // The outline is the laid house's own: whoever makes a key plan of the level draws the same.
   const subject = { of: level.outline, view: 'key-plan', shows: { detail }, largest: 48, span: spanOf(level), draw };
   return withFloors(fitDrawing(subject, options), options);
 }
 
-function titleOf(level: KeyLevel): Title {
+function titleOf(level: KeyLevel, detail: Detail): Title {
   const { name, isApart, north, net, gross } = level;
   const rooms = level.rooms.map(({ number, name: room }) => `${number} ${room}`);
   const said = [
@@ -43,11 +44,19 @@ function titleOf(level: KeyLevel): Title {
       `${printQuantity(net, 'sq ft', 0)} net, between finished faces`,
       `${printQuantity(gross, 'sq ft', 0)} gross, to the outside of the framing`,
       ...(isApart ? ['No door, open side or well joins it to the rest of the house'] : []),
-      ...(level.below.length > 0 ? ['Dashed outline: the level below'] : []),
-      ...(north === 0 ? [] : ['The arrow is true north; walls are named with north up']),
+      ...keyPlanNotes(level, detail).map(capital),
     ],
     north,
   };
+}
+
+/** What the lines of a key plan are, where it has them, in words that begin small. */
+export function keyPlanNotes(level: KeyLevel, detail: Detail): readonly string[] {
+  return [
+    ...(level.below.length > 0 ? ['dashed outline: the level below'] : []),
+    ...(detail === 'whole' ? overheadWords(level) : []),
+    ...(level.north === 0 ? [] : ['the arrow is true north; walls are named with north up']),
+  ];
 }
 
 function lower(name: string): string {

@@ -1,4 +1,4 @@
-import { extentOf, turnedBox, type Extent, type Spot } from '../convex.js';
+import { extentOf, overlaps, turnedBox, type Convex, type Extent, type Spot } from '../convex.js';
 import { isInside, spotsInside } from '../inside.js';
 import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
@@ -18,11 +18,11 @@ const rise = 0.72;
 const air = 1.5;
 
 /** A room's name over its number where it finds room free of doors and of what stands there, upright before turned, whole before the
- *  number alone. With `numbers`, the number alone. */
+ *  number alone; clear of what hangs over the room where that can be. With `numbers`, the number alone. */
 export function drawName(
   sheet: Sheet,
   outline: readonly Spot[],
-  { number, name }: { readonly number: string; readonly name: string },
+  { number, name, over }: { readonly number: string; readonly name: string; readonly over: readonly Convex[] },
   numbers: boolean,
 ): void {
   const spots = spotsInside(outline);
@@ -36,10 +36,12 @@ export function drawName(
   for (const { lines, turn } of tried) {
     const boxAt = boxOf(lines, turn);
     if (!isWithin(extentOf(boxAt([0, 0])), room)) continue;
-    const spot = spots.find((place) => {
+    const free = (place: Spot): boolean => {
       const box = boxAt(place);
       return box.every((corner) => isInside(corner, outline)) && isFree(box, 0.5);
-    });
+    };
+    const clear = (place: Spot): boolean => free(place) && !over.some((one) => overlaps(one, boxAt(place)));
+    const spot = (over.length > 0 ? spots.find(clear) : undefined) ?? spots.find(free);
     if (spot) return write(sheet, spot, lines, turn);
   }
   // Better over a line than unnamed.

@@ -14,6 +14,7 @@ import { cutsOf, type Cut, type RoomCuts } from './cuts.js';
 import { placeFloor } from './floors.js';
 import { cutWalls, ringOf } from './gap.js';
 import { drawName } from './label.js';
+import { drawOverhead } from './overhead.js';
 
 /** All that a level shows; or for small pictures walls, where they are open, and the rooms' numbers. */
 export type Detail = 'whole' | 'numbers';
@@ -39,12 +40,13 @@ export function drawLevel(sheet: Sheet, level: KeyLevel, detail: Detail): void {
   const walls = level.walls.map((region) => patchOf(sheet, region));
   const rooms = cutsOf(sheet, level, walls);
   drawWalls(sheet, walls, rooms, isWhole);
+  const over = isWhole ? level.rooms.map((room) => sheet.standingAt(room.at, () => drawOverhead(sheet, room))) : [];
   if (isWhole) drawInside(sheet, level, rooms, wells);
   else drawWindows(sheet, rooms);
-  for (const { plan, at, number, name } of level.rooms) {
+  level.rooms.forEach(({ plan, at, number, name }, index) => {
     const outline = sheet.standingAt(at, () => plan.map((point) => sheet.spot(point)));
-    drawName(sheet, outline, { number, name }, !isWhole);
-  }
+    drawName(sheet, outline, { number, name, over: over[index] ?? [] }, !isWhole);
+  });
   if (isWhole) drawSizes(sheet, level);
 }
 

@@ -2,6 +2,7 @@ import {
   planMarks,
   type BesideWall,
   type EdgeLine,
+  type OverheadMark,
   type PlanMark,
   type StandingMark,
 } from '../../core/feature/index.js';
@@ -9,9 +10,10 @@ import type { FeatureMeasure, FloorVoid, RoomMeasure } from '../../core/model/in
 import type { Spot } from '../convex.js';
 import type { DrawnPost } from '../../core/book/index.js';
 import { lengthText } from '../length-text.js';
+import type { Role } from '../palette.js';
 import { sizes } from '../pen.js';
 import type { Sheet, Stroke } from '../sheet.js';
-import { timberLines, timberNote } from '../timber-lines.js';
+import { timberLines, timberNote, type TimberedRoom, type TimberLine } from '../timber-lines.js';
 import { lineThrough, type WallLine } from './wall-line.js';
 
 /** What a symbol may know. */
@@ -188,23 +190,10 @@ function recess({ sheet, name, lines }: Place, { wall, from, to, depth: deep }: 
 }
 
 function overhead({ sheet, measure, feature }: FeaturePlace, mark: Mark<'overhead'>): Said {
-  const { lines, width } = timberLines(sheet, measure, mark);
+  const lines = drawTimbers(sheet, measure, mark);
   if (lines.length === 0) return { note: timberNote(feature, mark) };
-  for (const [from, to] of lines) {
-    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    const side: Spot = [(-(to[1] - from[1]) / length) * (width / 2), ((to[0] - from[0]) / length) * (width / 2)];
-    for (const sign of [1, -1]) {
-      sheet.polyline(
-        [
-          [from[0] + side[0] * sign, from[1] + side[1] * sign],
-          [to[0] + side[0] * sign, to[1] + side[1] * sign],
-        ],
-        { pen: 'hair', dash: 'hidden', quiet: true },
-      );
-    }
-  }
   const label = (): void => {
-    const middle = lines[Math.floor((lines.length - 1) / 2)];
+    const middle = lines[Math.floor((lines.length - 1) / 2)]?.line;
     if (middle === undefined) return;
     const [from, to] = middle;
     const along: Spot = [to[0] - from[0], to[1] - from[1]];
@@ -213,6 +202,23 @@ function overhead({ sheet, measure, feature }: FeaturePlace, mark: Mark<'overhea
     sheet.tryWrite(spots, `${feature.name} above`, { size: sizes.note, color: 'muted', turn, ground: 'paper' });
   };
   return { label };
+}
+
+/** Both sides of timbers over a room, dashed; none where it is not known where they lie. */
+export function drawTimbers(
+  sheet: Sheet,
+  room: TimberedRoom,
+  pieces: OverheadMark,
+  color: Role = 'ink',
+): readonly TimberLine[] {
+  const lines = timberLines(sheet, room, pieces);
+  for (const [a, b, c, d] of lines.map(({ corners }) => corners))
+    for (const side of [
+      [a, b],
+      [d, c],
+    ])
+      sheet.polyline(side, { pen: 'hair', dash: 'hidden', color, quiet: true });
+  return lines;
 }
 
 /** The feature's name in it, lengthwise where it is upright, else beside it. */
