@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import type { HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
 import { printAmount, printDay, lastDigits } from '../../base/units/index.js';
+import { cautionWords } from '../../core/caution/index.js';
 import { CellHtml } from '../../write/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { DrawingFigure } from '../parts/drawing.js';
@@ -18,11 +19,15 @@ export function RoomPage({ room }: { room: HandoutRoom }): VNode {
   const cautions = handout.cautions.filter(({ id }) => ids.has(id));
   return (
     <>
-      <p class="label">
-        {room.number}, {room.level}
-      </p>
-      <h1>{room.name}</h1>
-      <RoomLevel room={room} />
+      <div class="room-top">
+        <header class="room-head">
+          <p class="label">
+            {room.number}, {room.level}
+          </p>
+          <h1>{room.name}</h1>
+        </header>
+        <RoomLevel room={room} />
+      </div>
       <Facts
         facts={room.facts.map(({ label, text, beside }) => ({
           label,
@@ -40,7 +45,11 @@ export function RoomPage({ room }: { room: HandoutRoom }): VNode {
             <strong>
               Caution. {title}, {place}.
             </strong>{' '}
-            {seen} {says} <strong>{ask}</strong> <span class="why">{source}.</span>
+            {seen} {says}{' '}
+            <strong>
+              {cautionWords.ask} {ask}.
+            </strong>{' '}
+            <span class="why">{source}.</span>
           </p>
         </div>
       ))}

@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import { reachWords } from '../../handout/index.js';
 import { capital, printDay, shortDigest } from '../../base/units/index.js';
+import { cautionWords } from '../../core/caution/index.js';
 import { CellHtml, TableHtml } from '../../write/index.js';
 import { Facts } from '../parts/facts.js';
 import { Prose } from '../parts/prose.js';
@@ -208,7 +209,9 @@ function Cautions(): VNode | null {
             {seen} {says} <span class="why">{source}.</span>
           </p>
           <p>
-            <strong>{ask}</strong>
+            <strong>
+              {cautionWords.ask} {ask}.
+            </strong>
           </p>
           {accepted !== '' && <p class="why">{accepted}</p>}
         </div>
