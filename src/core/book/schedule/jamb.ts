@@ -29,7 +29,7 @@ function wallDepth(room: BookRoom, opening: OpeningMeasure, look: Unscheduled): 
   return (stud + near.finish + far.finish + Math.max(near.standsOut, far.standsOut)) as Length;
 }
 
-/** What lies on one side of a wall; nothing is known of it without a board. */
+/** What lies on one side of a wall where a room is behind it, as at a door; nothing is known of it without a board. */
 function sideOf(
   room: BookRoom,
   wall: string,
@@ -40,7 +40,7 @@ function sideOf(
   let standsOut = 0;
   let hasBoard = false;
   for (const selection of look.selectionsOf(room)) {
-    if (!selection.places.some(({ id }) => id === wall)) continue;
+    if (!selection.places.some(({ id, part }) => id === wall && part !== 'outside')) continue;
     const thickness = optionOf(selection, look)?.thickness;
     if (thickness === undefined) continue;
     const layer = look.category(selection.category)?.layer;
