@@ -171,12 +171,12 @@ test('choosing an option of the demo moves the total by what was shown', { timeo
 /** Worked by pricing every combination of the demo's records apart from this program, with mark-up on each line: −5,321.34 to
  *  5,983.09 for stone, 271.43 to 2,556.43 for flooring; since then the gallery and the upper hall were measured anew, 3.375 sq ft more of
  *  floor, which the allowance of $9.25 covers: 31.22 × 1.15 = 35.90 off both ends. The contract figures mark-up on the net: what stone saves takes its 15 %
- *  with it, −5,321.34 × 1.15 = −6,119.54, and the mark-up rounds once for all. Insulation of what
- *  stands outside in part adds $185.02 to that net, and both high ends round up by a cent: 15 % of $22,624.22 is $3,393.63 (3,393.633) and with the dearest
- *  stone, $5,202.69 more, $4,174.04 (4,174.037), so 5,202.69 + 780.41. */
+ *  with it, −5,321.34 × 1.15 = −6,119.54, and the mark-up rounds once for all. Since the
+ *  insulation of what stands outside in part, that net is $22,624.23 and its mark-up $3,393.63 (3,393.6345). With the dearest stone it is $5,202.69 more and
+ *  $4,174.04 (4,174.038), so +5,202.69 + 780.41; with the cheapest floors $204.81 more and $3,424.36 (3,424.356), so +204.81 + 30.73. */
 test.each([
   ['stone', -611954, 598310],
-  ['flooring', 23553, 252053],
+  ['flooring', 23554, 252053],
   ['doors', 28420, 241040],
 ])('the open choices on %s, decided together', (allowance, low, high) => {
   const decision = demo.decisions.find((each) => each.allowance === allowance);
