@@ -3,8 +3,9 @@ import { patchesFrom } from './patch.js';
 import { tidied } from './ring.js';
 import type { Patch, Ring } from './xy.js';
 
-/** Clipper works on whole numbers; a foot is so many of them, which is 3 micrometres each and keeps its products exact within 300 ft. */
-const grain = 1e5;
+/** Clipper works on whole numbers; a foot is so many of them, which is 3 1/8 micrometres each and keeps its products exact within 300 ft. 1/64 inch is
+ *  127 of them and 1 mm 320, so what lies on either is not rounded. */
+const grain = 97_536;
 
 /** Corners that are sharper than this many times the distance are cut off. */
 const miter = 3;
