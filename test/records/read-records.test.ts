@@ -160,3 +160,13 @@ describe('parts of a ceiling', () => {
     );
   });
 });
+
+it('places a room west and south of another with minus signs', () => {
+  const { value } = readRecords(
+    edited(['content/rooms/study.md', 'use: study\n', `use: study\nplace: { from: foyer, x: -14'-4", y: -6" }\n`]),
+  );
+  expect(value?.rooms.find(({ slug }) => slug === 'study')?.place).toEqual({
+    from: 'foyer',
+    at: { x: -(14 * foot + 4 * inch), y: -6 * inch },
+  });
+});

@@ -10,7 +10,7 @@ import { readOpenings } from './read-openings.js';
 import { readSelections } from './read-selections.js';
 import { readShape, readVoids, sidesOf, type Side } from './read-shape.js';
 import { parseLength } from '../../base/units/index.js';
-import { passed, readLength } from './formats.js';
+import { passed } from './formats.js';
 
 /** A room's record, as far as it can be read. */
 export interface RoomDraft {
@@ -80,5 +80,5 @@ export function readRoom(record: Checked<RawRoom>, kinds: readonly FeatureKind<u
 }
 
 function readPlace({ from, x, y }: NonNullable<RawRoom['place']>): RoomPlace {
-  return { from, at: { x: passed(readLength(x)), y: passed(readLength(y)) } };
+  return { from, at: { x: passed(parseLength(x)), y: passed(parseLength(y)) } };
 }
