@@ -2,7 +2,9 @@ import prettier from 'eslint-config-prettier';
 import tseslint from 'typescript-eslint';
 
 /** Rooms that compute and nothing else: the same input gives the same output, on any day and any machine. */
-const pure = ['base', 'core', 'draw', 'draft', 'sheet', 'table', 'handout', 'write'].map((room) => `src/${room}/**/*.{ts,tsx}`);
+const pure = ['base', 'core', 'draw', 'draft', 'sheet', 'table', 'handout', 'write'].map(
+  (room) => `src/${room}/**/*.{ts,tsx}`,
+);
 
 export default tseslint.config(
   { ignores: ['_site/', '_demo/', 'dist/', 'fonts/', 'node_modules/', 'test/golden/', 'src/core/records/raw/'] },

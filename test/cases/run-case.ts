@@ -7,6 +7,7 @@ import { run } from '../../src/cli/main.js';
 import { makeConsole } from '../cli/make-console.js';
 import { here, type Case } from './read-page.js';
 
+const model = 'model.ifc';
 const scratch = mkdtempSync(join(tmpdir(), 'bookmatch-cases-'));
 
 export function removeHouses(): void {
@@ -17,6 +18,9 @@ export function removeHouses(): void {
 export async function runCase({ steps }: Case): Promise<readonly string[]> {
   const house = mkdtempSync(join(scratch, 'house-'));
   cpSync(join(here, 'small-house'), house, { recursive: true });
+  // An addition's model lies in the houses of those cases alone that speak of it.
+  if (steps.some((step) => step.does === 'run' && step.line.includes(model)))
+    cpSync(join(here, model), join(house, model));
   const outputs: string[] = [];
   for (const step of steps) {
     if (step.does === 'write') overlay(house, step.target, step.text);
@@ -26,11 +30,11 @@ export async function runCase({ steps }: Case): Promise<readonly string[]> {
   return outputs;
 }
 
-/** What a command line prints on the house; words in double quotes stay together. */
+/** What a command line prints on the house; words in double quotes stay together, and HOUSE is its folder. */
 async function printed(house: string, line: string): Promise<string> {
   let text = '';
   const take = (more: string): void => void (text += more);
-  const words = (line.match(/"[^"]*"|\S+/g) ?? []).map((word) => word.replaceAll('"', ''));
+  const words = (line.match(/"[^"]*"|\S+/g) ?? []).map((word) => word.replaceAll('"', '').replaceAll('HOUSE', house));
   const code = await run([...words, '--house', house], makeConsole({ out: take, error: take }));
   return `${text.replaceAll(house, 'HOUSE').replace(/\n*$/, '\n')}exit ${code}\n`;
 }

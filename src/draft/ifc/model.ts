@@ -99,9 +99,23 @@ export function modelOf({ schema, entities }: StepFile): Model {
   let parts = 0;
   const takePart = (): void => {
     parts += 1;
-    if (parts > limits.parts) throw new PartRefused(`the model asks for more than ${limits.parts} bodies, with repeats`);
+    if (parts > limits.parts)
+      throw new PartRefused(`the model asks for more than ${limits.parts} bodies, with repeats`);
   };
-  return { schema, all, at, perhaps, each, length, point, place, direction, axes, standing: (value) => standing(value), takePart };
+  return {
+    schema,
+    all,
+    at,
+    perhaps,
+    each,
+    length,
+    point,
+    place,
+    direction,
+    axes,
+    standing: (value) => standing(value),
+    takePart,
+  };
 }
 
 /** A frame's directions from its z and something that its x leans to. */

@@ -21,5 +21,7 @@ export function northLines(model: Model, turn: Turn): readonly string[] {
 export function railingLines(model: Model): readonly string[] {
   const count = model.all('IFCRAILING').length;
   if (count === 0) return [];
-  return [`${counted(count, 'railing')} of the model ${count === 1 ? 'is' : 'are'} not drafted: record them as rails of stairs and drop edges`];
+  return [
+    `${counted(count, 'railing')} of the model ${count === 1 ? 'is' : 'are'} not drafted: record them as rails of stairs and drop edges`,
+  ];
 }

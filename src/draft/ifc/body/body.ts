@@ -2,7 +2,7 @@ import type { Model } from '../model.js';
 import { PartRefused } from '../refused.js';
 import { isList, type Entity, type Value } from '../step/value.js';
 import { bodyOf, type Body } from './face.js';
-import { solidFaces } from './solid.js';
+import { solidsOf } from './solid.js';
 
 /** The body of an object (a space, an opening, a flight) as it stands in the model. Throws PartRefused in half a sentence. */
 export function readBody(model: Model, { args }: Entity): Body {
@@ -10,8 +10,7 @@ export function readBody(model: Model, { args }: Entity): Body {
   const body = shapeNamed(model, shape, 'body');
   if (!body) throw new PartRefused('it has no body');
   const frame = model.standing(placement);
-  const faces = model.each(body.args[3]).flatMap((item) => solidFaces(model, item, frame));
-  return bodyOf(faces.filter((face) => face.length > 0));
+  return bodyOf(model.each(body.args[3]).flatMap((item) => solidsOf(model, item, frame)));
 }
 
 /** One of an object's shapes, by what the model calls it. */

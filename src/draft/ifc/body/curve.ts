@@ -1,5 +1,4 @@
-import type { Model } from '../model.js';
-import { figure, listOf } from '../model.js';
+import { figure, listOf, type Model } from '../model.js';
 import { PartRefused } from '../refused.js';
 import { isTyped, wordOf, type Value } from '../step/value.js';
 import { less, placedIn, size, type Frame, type Xyz } from '../xyz.js';
@@ -57,7 +56,9 @@ function points(model: Model, value: Value, depth: number): Loop {
         return wordOf(segment.args[1]) === 'F' ? along.toReversed() : along;
       });
   }
-  throw new PartRefused(type === 'IFCTRIMMEDCURVE' || type === 'IFCCIRCLE' ? arcs : `its outline is an ${type}, which is not read`);
+  throw new PartRefused(
+    type === 'IFCTRIMMEDCURVE' || type === 'IFCCIRCLE' ? arcs : `its outline is an ${type}, which is not read`,
+  );
 }
 
 const arcs = 'its outline has arcs, which are not drafted';

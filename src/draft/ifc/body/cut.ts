@@ -1,7 +1,7 @@
 import { PartRefused } from '../refused.js';
 import { add, dot, less, times, type Xyz } from '../xyz.js';
 import { withoutRepeats, type Loop } from './curve.js';
-import { faceOf, normalOf, type Face } from './face.js';
+import { faceOf, normalOf, type Face, type Solid } from './face.js';
 
 /** What lies on the side of a plane that `way`, a unit vector, points to. */
 export interface HalfSpace {
@@ -13,7 +13,7 @@ export interface HalfSpace {
 const near = 1e-7;
 
 /** A body without a half-space. Throws PartRefused where what is cut cannot be closed. */
-export function cutAway(faces: readonly Face[], { on, way }: HalfSpace): readonly Face[] {
+export function cutAway(faces: Solid, { on, way }: HalfSpace): Solid {
   const off = (place: Xyz): number => {
     const distance = dot(less(place, on), way);
     return Math.abs(distance) < near ? 0 : distance;

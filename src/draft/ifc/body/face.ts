@@ -6,6 +6,9 @@ import type { Loop } from './curve.js';
 /** A flat face: its outline, then its holes, which turn the other way. */
 export type Face = readonly Loop[];
 
+/** What one item of a body is made of. Those of one body may touch: each is closed by itself. */
+export type Solid = readonly Face[];
+
 /** A body's faces, each turned so that it goes counter-clockwise seen from outside, and what they enclose in cubic feet. */
 export interface Body {
   readonly faces: readonly Face[];
@@ -35,16 +38,21 @@ export function faceOf(loops: readonly Loop[]): Face {
 
 /** Turns faces alike, since some programs write them as they come: two that share an edge run along it opposite ways. Throws PartRefused
  *  where nothing is enclosed. */
-export function bodyOf(faces: readonly Face[]): Body {
-  if (faces.length > limits.faces) throw new PartRefused(`its body has more than ${limits.faces} faces`);
+export function bodyOf(solids: readonly Solid[]): Body {
   let volume = 0;
-  const alike = shellsOf(faces).flatMap((shell) => {
+  const alike = solids.flatMap(shellsOf).flatMap((shell) => {
     const enclosed = volumeOf(shell);
     volume += Math.abs(enclosed);
     return enclosed < 0 ? shell.map(turned) : shell;
   });
   if (!(volume > 1e-6)) throw new PartRefused('its body encloses nothing');
-  return { faces: alike, volume };
+  return { faces: few(alike), volume };
+}
+
+/** Stops before a body grows past what is worth reading. */
+export function few<T>(faces: readonly T[]): readonly T[] {
+  if (faces.length > limits.faces) throw new PartRefused(`its body has more than ${limits.faces} faces`);
+  return faces;
 }
 
 function turned(face: Face): Face {
@@ -73,7 +81,7 @@ interface Beside {
 }
 
 /** Faces that hang together by edges, each shell turned as its first face is. */
-function shellsOf(faces: readonly Face[]): readonly (readonly Face[])[] {
+function shellsOf(faces: Solid): readonly Solid[] {
   const beside = besideOf(faces);
   const flips = new Map<number, boolean>();
   return faces.flatMap((_, first) => {

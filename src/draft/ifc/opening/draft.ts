@@ -139,7 +139,7 @@ function noteOf({ entity, name }: Hole): string {
 export function isUnswung(opening: DraftOpening): boolean {
   const { kind, swing } = opening.hole;
   if (kind !== 'door' || (swing?.operation ?? 'swing') !== 'swing') return false;
-  return swingKeys(opening).length < 2;
+  return swingKeys(opening).length === 0;
 }
 
 /** A door's own y is the way that it swings; its hinges are told as seen that way. */
@@ -148,7 +148,8 @@ function swingKeys({ hole, own, other }: DraftOpening): readonly string[] {
   if (operation === undefined) return [];
   const out = outward(own.wall);
   const along = out.x * hole.ahead.x + out.y * hole.ahead.y;
-  if (operation !== 'swing' || hinge === undefined || Math.abs(along) < 0.9) return [`operation: ${operation}`];
+  if (operation !== 'swing') return [`operation: ${operation}`];
+  if (hinge === undefined || Math.abs(along) < 0.9) return [];
   const beyond = other?.space.slug ?? 'outside';
   const flipped = hinge === 'left' ? 'right' : 'left';
   return [`hinge: ${along > 0 ? hinge : flipped}`, `swing: ${along > 0 ? beyond : own.space.slug}`];

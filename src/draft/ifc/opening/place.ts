@@ -69,11 +69,7 @@ interface Extent {
 }
 
 /** How far a hole reaches along a line, and to the left of it. */
-export function extentAt(
-  { corners }: Hole,
-  from: Xy,
-  to: Xy,
-): { readonly along: Extent; readonly off: Extent } {
+export function extentAt({ corners }: Hole, from: Xy, to: Xy): { readonly along: Extent; readonly off: Extent } {
   const ahead = direction(from, to);
   const places = corners.map((corner) => minus(corner, from));
   const [start, end] = extent(places.map(({ x, y }) => x * ahead.x + y * ahead.y));

@@ -25,13 +25,19 @@ export function asksOf(
   return [
     ...(useNamed(name) ? [] : ['what is it used for? its name does not say: use']),
     ...(open.length > 0 ? [`nothing stands between the rooms in the model: open at ${joinWords(open)}`] : []),
-    ...(holes > 0 ? [`its floor has ${counted(holes, 'hole')}, drafted up to the ceiling: shaft, column or well?`] : []),
+    ...(holes > 0
+      ? [`its floor has ${counted(holes, 'hole')}, drafted up to the ceiling: shaft, column or well?`]
+      : []),
     ...(walls.length > manyCorners ? [`its outline has ${walls.length} corners: record arcs as arcs`] : []),
     ...(above ? [`it goes up through ${above.storey.name}: say where rooms there look into it`] : []),
     ...(Math.abs(off) > step
       ? [`its floor lies ${heightWords(off)} its level's: record its above-ground, or what steps between`]
       : []),
-    ...(unswung.length > 0 ? [`the model does not say how ${joinWords(unswung.map(({ mark }) => mark))} ${unswung.length === 1 ? 'opens' : 'open'}`] : []),
+    ...(unswung.length > 0
+      ? [
+          `the model does not say how ${joinWords(unswung.map(({ mark }) => mark))} ${unswung.length === 1 ? 'opens' : 'open'}`,
+        ]
+      : []),
     ...questions.filter((question) => question.space === space).map(({ asks }) => asks),
   ];
 }

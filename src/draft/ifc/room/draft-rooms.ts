@@ -2,6 +2,7 @@ import type { Model } from '../model.js';
 import { draftOpenings, holeTitle, marker, type DraftOpening, type Question } from '../opening/draft.js';
 import type { Hole } from '../opening/hole.js';
 import { isInLine } from '../opening/place.js';
+import { thicknessLines } from '../opening/thickness.js';
 import { attempt } from '../refused.js';
 import { useNamed } from '../use.js';
 import { asksOf } from './ask.js';
@@ -57,7 +58,10 @@ export function draftRooms(model: Model, { spaces, holes, turn }: Given, taken: 
     for (const { item, why } of wrong.items) {
       const space = 'hole' in item ? item.own.space : item.space;
       const what = 'hole' in item ? holeTitle(item.hole) : `stair flight #${item.entity.id}`;
-      dropped.set('hole' in item ? item.hole.entity.id : item.entity.id, { space, asks: `${what} is left out: ${why}` });
+      dropped.set('hole' in item ? item.hole.entity.id : item.entity.id, {
+        space,
+        asks: `${what} is left out: ${why}`,
+      });
     }
     for (const [space, why] of wrong.rooms) leftOut.set(space, why);
     if (tries < mostTries) continue;
@@ -117,7 +121,11 @@ function draftOnce(
     drafted,
     refused,
     questions,
-    told: [...nowhere.map((hole) => `${holeTitle(hole)} is in no wall of a room that is drafted`), ...told],
+    told: [
+      ...thicknessLines(openings),
+      ...nowhere.map((hole) => `${holeTitle(hole)} is in no wall of a room that is drafted`),
+      ...told,
+    ],
   };
 }
 

@@ -81,7 +81,9 @@ export function shapeLines({ walls }: RoomPlan): readonly string[] {
   if (walls.every(({ go }) => go !== undefined)) {
     return [
       'walls:',
-      ...walls.map(({ wall, go, run }) => `  - { name: ${wall.name}, go: ${go}, run: ${writeLength(run)}${openKey(wall)} }`),
+      ...walls.map(
+        ({ wall, go, run }) => `  - { name: ${wall.name}, go: ${go}, run: ${writeLength(run)}${openKey(wall)} }`,
+      ),
     ];
   }
   return [
@@ -105,7 +107,8 @@ export function placeKeys({ x, y }: Place): string {
 export function overText(ring: Ring): string {
   const places = ring.map((corner) => placeFrom({ x: 0, y: 0 }, corner));
   const { west, east, south, north } = bounds(places);
-  const isBox = places.length === 4 && places.every(({ x, y }) => (x === west || x === east) && (y === south || y === north));
+  const isBox =
+    places.length === 4 && places.every(({ x, y }) => (x === west || x === east) && (y === south || y === north));
   if (!isBox) return `[${places.map((place) => `{ ${placeKeys(place)} }`).join(', ')}]`;
   return `{ ${boxKeys({ west, east, south, north })} }`;
 }

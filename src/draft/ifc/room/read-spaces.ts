@@ -71,7 +71,12 @@ export function readSpaces(model: Model, taken: Taken): Spaces {
     const { asks, ...names } = name(entity);
     return { space: { entity, storey, shape, ...names }, asks };
   });
-  return { spaces: named.map(({ space }) => space), leftOut, turn, asks: new Map(named.map(({ space, asks }) => [space, asks])) };
+  return {
+    spaces: named.map(({ space }) => space),
+    leftOut,
+    turn,
+    asks: new Map(named.map(({ space, asks }) => [space, asks])),
+  };
 }
 
 /** The number and the name, as far as the model has both: many programs write the number as a space's name, and its name as the long one. */

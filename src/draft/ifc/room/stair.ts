@@ -43,7 +43,9 @@ export function readFlights(
 
 function flightOf(model: Model, entity: Entity, spaces: readonly Space[], turn: Turn): Flight {
   const { args } = entity;
-  const corners = readBody(model, entity).faces.flat(2).map((corner) => turnedBackInSpace(corner, turn));
+  const corners = readBody(model, entity)
+    .faces.flat(2)
+    .map((corner) => turnedBackInSpace(corner, turn));
   const box = bounds(corners);
   const foot = corners.reduce((low, { z }) => Math.min(low, z), Infinity);
   const middle = { x: (box.west + box.east) / 2, y: (box.south + box.north) / 2 };

@@ -137,4 +137,3 @@ export function outward({ from, to }: Pick<Wall, 'from' | 'to'>): Xy {
   const ahead = direction(from, to);
   return { x: -ahead.y, y: ahead.x };
 }
-

@@ -27,10 +27,15 @@ export function makeScanner(text: string): Scanner {
   let values = 0;
 
   const broken = (what: string): FileRefused =>
-    new FileRefused('model-form', what, 'export the model again: this is no text of ISO 10303-21', Math.min(at, text.length));
+    new FileRefused(
+      'model-form',
+      what,
+      'export the model again: this is no text of ISO 10303-21',
+      Math.min(at, text.length),
+    );
   const cutOff = (): FileRefused => {
     const fix = 'copy or export the file again: the last line of a whole one is END-ISO-10303-21;';
-    return new FileRefused('model-cut-off', 'the file ends in the middle', fix, text.length);
+    return new FileRefused('model-cut-off', 'the file ends in the middle', fix, text.trimEnd().length);
   };
   const unexpected = (): FileRefused => {
     if (at >= text.length) return cutOff();
