@@ -1,4 +1,5 @@
-import { execa } from 'execa';
+import { execFile } from 'node:child_process';
+import process from 'node:process';
 
 /** What git said, or why it could not be asked. */
 type GitAnswer = { readonly ok: true; readonly out: Buffer } | { readonly ok: false; readonly why: string };
@@ -10,20 +11,28 @@ interface GitOptions {
   readonly differs?: boolean;
 }
 
+/** Bytes of an answer: many times what a house's records have. */
+const longestAnswer = 1024 ** 3;
+
 /** Runs git in a folder, without a shell, without asking for anything. Paths come as git stores them, in bytes. */
-export async function git(dir: string, args: readonly string[], options: GitOptions = {}): Promise<GitAnswer> {
-  const { input, differs = false } = options;
-  const result = await execa('git', ['-C', dir, '-c', 'core.quotePath=false', ...args], {
-    encoding: 'buffer',
-    reject: false,
-    stripFinalNewline: false,
-    env: { GIT_OPTIONAL_LOCKS: '0', GIT_TERMINAL_PROMPT: '0', LC_ALL: 'C' },
-    ...(input !== undefined && { input }),
+export function git(dir: string, args: readonly string[], options: GitOptions = {}): Promise<GitAnswer> {
+  const { input = '', differs = false } = options;
+  const env = { ...process.env, GIT_OPTIONAL_LOCKS: '0', GIT_TERMINAL_PROMPT: '0', LC_ALL: 'C' };
+  return new Promise((answer) => {
+    const child = execFile(
+      'git',
+      ['-C', dir, '-c', 'core.quotePath=false', ...args],
+      { encoding: 'buffer', maxBuffer: longestAnswer, env },
+      (error, out, said) => {
+        if (!error || (differs && error.code === 1)) answer({ ok: true, out });
+        else if (error.code === 'ENOENT') answer({ ok: false, why: 'the git program is not installed' });
+        else answer({ ok: false, why: firstLine(said.toString('utf8')) });
+      },
+    );
+    // A git that stops before it has read everything says why itself.
+    child.stdin?.on('error', () => undefined);
+    child.stdin?.end(input);
   });
-  if (result.failed && result.code === 'ENOENT') return { ok: false, why: 'the git program is not installed' };
-  if (result.exitCode !== 0 && !(differs && result.exitCode === 1))
-    return { ok: false, why: firstLine(Buffer.from(result.stderr).toString('utf8')) };
-  return { ok: true, out: Buffer.from(result.stdout) };
 }
 
 function firstLine(text: string): string {
