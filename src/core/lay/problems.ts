@@ -202,6 +202,7 @@ function describe({ tape, by }: Suspect): Described {
 
 function apartProblems({ rooms, groups }: Laying): readonly Problem[] {
   const [, ...apart] = groups;
+  if (apart.length > 1 && groups.every(({ length }) => length === 1)) return allApart(rooms);
   return apart.flatMap((group): readonly Problem[] => {
     const [first, ...others] = group.map((index) => (rooms[index] as LayRoom).record);
     // A door that one of two rooms records, or a wall beside another, is told where it is written.
@@ -211,6 +212,15 @@ function apartProblems({ rooms, groups }: Laying): readonly Problem[] {
     const fix = 'record the door between them, or where it stands with place: { from: ROOM, x: …, y: … }';
     return [problemAt(first.origin, ['name'], 'room-apart', message, { fix, severity: 'notice' })];
   });
+}
+
+/** Rooms of which none is joined to another, as a house begins, are told once. */
+function allApart(rooms: readonly LayRoom[]): readonly Problem[] {
+  const [first] = rooms;
+  if (!first || rooms.some(({ index }) => isSpokenFor([index], rooms))) return [];
+  const message = `no door, open side or well joins any of the ${rooms.length} rooms: each is drawn apart`;
+  const fix = 'record the doors between them under openings, each with the room that it leads to';
+  return [problemAt(first.record.origin, ['name'], 'room-apart', message, { fix, severity: 'notice' })];
 }
 
 function isSpokenFor(group: readonly number[], rooms: readonly LayRoom[]): boolean {
