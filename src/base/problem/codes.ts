@@ -59,6 +59,8 @@ export const codesByPage = {
     'id-duplicate',
   ],
   house: [
+    'amount-zero',
+    'slots-missing',
     'allowance-unused',
     'invoice-unused',
     'invoice-differs',
@@ -173,6 +175,7 @@ export const codesByPage = {
     'except-unsuited',
     'selection-duplicate',
     'selection-empty',
+    'option-missing',
     'allowance-unknown',
     'allowance-category',
     'install-unsuited',

@@ -31,12 +31,12 @@ export function setKeys(text: string, sets: readonly SetKeys[]): string {
 }
 
 /** The YAML between the lines of dashes, and where it begins. */
-function frontMatterOf(text: string): { readonly yaml: string; readonly start: number } {
+export function frontMatterOf(text: string): { readonly yaml: string; readonly start: number } {
   const start = text.indexOf('\n') + 1;
   return { yaml: text.slice(start, text.indexOf('\n---', start) + 1), start };
 }
 
-function parse(yaml: string): Document.Parsed {
+export function parse(yaml: string): Document.Parsed {
   const document = parseDocument(yaml, { version: '1.2' });
   if (document.errors.length > 0) throw new Error('a record to splice is none');
   return document;
@@ -100,7 +100,7 @@ function prove(before: Document.Parsed, after: Document.Parsed, sets: readonly S
 }
 
 /** Its values, with keys in order: where in a map a key stands means nothing. */
-function inOrder(document: Document): string {
+export function inOrder(document: Document): string {
   return JSON.stringify(document.toJS(), (_, value: unknown) =>
     value !== null && typeof value === 'object' && !Array.isArray(value)
       ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => byText(a, b)))

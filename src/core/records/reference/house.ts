@@ -1,4 +1,4 @@
-import { problemAt, type Problem } from '../../../base/problem/index.js';
+import { problemAt, type Origin, type Path, type Problem } from '../../../base/problem/index.js';
 import { looseItems } from '../checked-record.js';
 import type { Draft } from '../draft.js';
 import { some, unknown, unknownOption } from './unknown.js';
@@ -26,7 +26,37 @@ export function houseReferences({ house, slugs }: Draft): readonly Problem[] {
       return [unknown(origin, path, { code: 'category-unknown', message, name, among: slugs.categories, lives })];
     }),
   );
-  return [...twice, ...unlisted, ...invoiceReferences(house, slugs)];
+  return [...twice, ...unlisted, ...zeroProblems(house), ...invoiceReferences(house, slugs)];
+}
+
+/** Money that a new house has yet to fill in. */
+function zeroProblems({ allowances, whole, record: { origin } }: NonNullable<Draft['house']>): readonly Problem[] {
+  const contract =
+    whole?.contract.sum === 0
+      ? [
+          zeroProblem(
+            origin,
+            ['contract', 'sum'],
+            'the contract sum is at nothing',
+            'write the sum that the contract names',
+          ),
+        ]
+      : [];
+  const empty = allowances.filter(
+    ({ value: { amount } }) => (amount.by === 'lump' ? amount.sum : amount.rate.amount) === 0,
+  );
+  return [
+    ...contract,
+    ...empty.map(({ value, index }) => {
+      const message = `the allowance '${value.id}' is at nothing: all that draws on it goes over`;
+      const fix = 'write what the contract sets aside; where that is nothing, leave the allowance out';
+      return zeroProblem(origin, ['allowances', index, 'amount'], message, fix);
+    }),
+  ];
+}
+
+function zeroProblem(origin: Origin, path: Path, message: string, fix: string): Problem {
+  return problemAt(origin, path, 'amount-zero', message, { fix, severity: 'warning' });
 }
 
 /** An invoice is for an option that there is, of a category that the allowance pays for. */

@@ -4,6 +4,7 @@ import { alternativeReferences } from './alternative.js';
 import { changeOrderReferences, numberReferences } from './agreement.js';
 import { beneathReferences } from './beneath.js';
 import { categoryReferences } from './category.js';
+import { undecidedSelections } from './undecided.js';
 import { besideReferences } from './beside.js';
 import { bearingReferences } from './bearing.js';
 import { draftReferences } from './drafts.js';
@@ -30,6 +31,7 @@ export const references: readonly ((draft: Draft) => readonly Problem[])[] = [
   besideReferences,
   layingReferences,
   selectionReferences,
+  undecidedSelections,
   matchReferences,
   chosenDays,
   bearingReferences,

@@ -12,8 +12,6 @@ export function selectionReferences(draft: Draft): readonly Problem[] {
       ...optionProblems(selection, room, draft),
       ...allowanceProblems(selection, room, draft),
       ...installProblems(selection, room, draft),
-      ...emptyProblems(selection, room),
-      ...addedProblems(selection, room),
       ...chooserProblems(selection, room, draft),
       ...outsideProblems(selection, room, draft),
     ]),
@@ -86,28 +84,6 @@ function installProblems(
   return [
     problemAt(origin, at, 'install-unsuited', message, { fix: 'leave install out, or write supply: owner-furnished' }),
   ];
-}
-
-function emptyProblems(
-  { standard, considering, chosen, category, path }: Selection,
-  { record: { origin } }: RoomDraft,
-): readonly Problem[] {
-  if (standard !== undefined || considering.length > 0 || chosen !== undefined) return [];
-  const message = `nothing is standard, considered or chosen for ${category}`;
-  const fix = 'write standard, considering or chosen; chosen: none for a deliberate none';
-  return [problemAt(origin, path, 'selection-empty', message, { fix, severity: 'warning' })];
-}
-
-/** What the contract holds nothing for is an extra. */
-function addedProblems(
-  { standard, allowance, chosen, considering, category, path }: Selection,
-  { record: { origin } }: RoomDraft,
-): readonly Problem[] {
-  if (standard !== undefined || allowance !== undefined || chosen === 'none') return [];
-  if (chosen === undefined && considering.length === 0) return [];
-  const message = `${category} has neither a standard nor an allowance: its whole cost is added to the contract`;
-  const fix = 'write standard, the option that the contract includes, or allowance; leave it so if it is an extra';
-  return [problemAt(origin, path, 'all-added', message, { fix, severity: 'warning' })];
 }
 
 /** Who chose is one of the house's people, by name or by role. */
