@@ -41,10 +41,14 @@ export const pricedWords = {
 } as const;
 
 /** Where the rest of its allowance stands in the figures of an open choice: each line
- *  by its room and place. Empty where nothing else is open on it. */
-export function restWords({ rest, allowance }: BookSelection, look: LookUp): string {
-  if (!rest || allowance === undefined) return '';
-  const lines = rest.lines.map(({ selection: id, option, isStandard, isConsidered }) => {
+ *  by its room and place, but for several of which nothing is considered, which are counted. Empty where nothing else is open on it, and
+ *  where it has no figures, as nothing is considered for it. */
+export function restWords({ rest, allowance, alternatives }: BookSelection, look: LookUp): string {
+  if (!rest || allowance === undefined || alternatives.length === 0) return '';
+  const empty = rest.lines.filter(({ option }) => option === undefined);
+  const told = empty.length > 1 ? rest.lines.filter(({ option }) => option !== undefined) : rest.lines;
+  const counted = empty.length > 1 ? [`${empty.length} choices left open, since nothing is considered`] : [];
+  const named = told.map(({ selection: id, option, isStandard, isConsidered }) => {
     const other = look.selection(id);
     const where = other ? `${look.roomName(other.room)}, ${lower(choiceTitle(other, look))}` : id;
     if (option === undefined) return `${where}: left open, since nothing is considered`;
@@ -53,7 +57,7 @@ export function restWords({ rest, allowance }: BookSelection, look: LookUp): str
     return isConsidered ? `${where}: ${name}` : `${where}: ${name}, which is not considered`;
   });
   const at = rest.lines.every(({ isStandard }) => isStandard) ? ' at its standard' : '';
-  return `Each figure is the difference of two whole houses, in which the rest of the allowance ${look.allowanceName(allowance)} stands${at}: ${lines.join('; ')}.`;
+  return `Each figure is the difference of two whole houses, in which the rest of the allowance ${look.allowanceName(allowance)} stands${at}: ${[...named, ...counted].join('; ')}.`;
 }
 
 /** `−$5,321.34 to +$5,983.09`. */

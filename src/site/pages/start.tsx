@@ -1,24 +1,23 @@
 import type { VNode } from 'preact';
-import { lastIssue, type BookSelection, type JointDecision } from '../../core/book/index.js';
+import { lastIssue } from '../../core/book/index.js';
 import { cautionWords, countWords } from '../../core/caution/index.js';
-import { describeSlack } from '../../core/calendar/index.js';
 import { changeWords } from '../../sheet/index.js';
-import { capital, lower, printDay, printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
+import { capital, lower, printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
 import { AllowanceBar } from '../parts/allowance-bar.js';
 import { Swatch } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
 import { Day } from '../parts/figures.js';
-import { ChoiceLink, PageLink, SelectionLink } from '../parts/link.js';
+import { PageLink, SelectionLink } from '../parts/link.js';
 import { Prose } from '../parts/prose.js';
 import { RangeChart } from '../parts/range-chart.js';
 import { RoomGrid } from '../parts/room-grid.js';
-import { StateMark } from '../parts/state-mark.js';
 import { counted } from '../parts/words.js';
-import { choiceTitle, decisionTitle, placesOf, rangeWords } from '../../table/index.js';
+import { placesOf } from '../../table/index.js';
+import { DueNext } from './due-next.js';
 import { anchorOf, pagePaths } from '../paths.js';
 import { useView } from '../sheet-context.js';
 
-const shown = { due: 8, recent: 6 };
+const shown = { recent: 6 };
 
 export function StartPage(): VNode {
   const { book } = useView();
@@ -146,83 +145,6 @@ function AlternativesBeside(): VNode | null {
         </li>
       ))}
     </ul>
-  );
-}
-
-function DueNext({ open }: { open: readonly BookSelection[] }): VNode {
-  const view = useView();
-  const next = view.book.decisions.slice(0, shown.due);
-  const told = next.reduce((count, { choices }) => count + choices.length, 0);
-  return (
-    <section class="due" aria-labelledby="due-title">
-      <h2 id="due-title">Open and due next</h2>
-      {next.length === 0 ? (
-        <p>Every choice of the house is made.</p>
-      ) : (
-        <ol class="due-list">
-          {next.map((decision) => (
-            <DueDecision decision={decision} />
-          ))}
-        </ol>
-      )}
-      {next.length > 0 && (
-        <p class="why">
-          Choices on one allowance, or of one product that is bought together, are one decision. What it moves is from
-          the cheapest to the dearest of what is considered, priced as whole houses.
-        </p>
-      )}
-      <p>
-        <PageLink to={pagePaths.calendar} class="onward">
-          {open.length > told ? `All ${open.length} open choices in the calendar` : 'The whole calendar'}
-        </PageLink>
-      </p>
-    </section>
-  );
-}
-
-function DueDecision({ decision }: { decision: JointDecision }): VNode | null {
-  const view = useView();
-  const selections = decision.choices.flatMap(({ selection }) => view.selection(selection) ?? []);
-  const [first] = selections;
-  if (!first) return null;
-  return (
-    <li>
-      <p class="due-day">
-        <Day day={first.decision.by} />
-        <span class="due-slack">{describeSlack(first.decision.slack)}</span>
-      </p>
-      <div class="due-what">
-        <p class="due-name">
-          {selections.length === 1 ? (
-            <SelectionLink selection={first}>
-              {view.room(first.room)?.name}: {lower(choiceTitle(first, view))}
-            </SelectionLink>
-          ) : (
-            decisionTitle(decision, view)
-          )}
-        </p>
-        <p class="why">{first.decision.reason}.</p>
-        <p>
-          {selections.length === 1 ? (
-            <ChoiceLink selection={first} class="due-choice" />
-          ) : (
-            selections.map((selection, index) => (
-              <>
-                {index > 0 && ' · '}
-                <ChoiceLink selection={selection} class="due-choice">
-                  {view.roomName(selection.room)}, {lower(choiceTitle(selection, view))}
-                </ChoiceLink>
-                {selection.decision.by !== first.decision.by && ` by ${printDay(selection.decision.by)}`}
-              </>
-            ))
-          )}
-        </p>
-      </div>
-      <p class="due-state">
-        <StateMark selection={first} />
-        <span class="due-range">{rangeWords({ low: decision.low.change, high: decision.high.change })}</span>
-      </p>
-    </li>
   );
 }
 
