@@ -2,6 +2,7 @@
 import process from 'node:process';
 import { askSecret } from './ask-secret.js';
 import { run } from './main.js';
+import { terminalAsker } from './terminal-asker.js';
 
 // A reader such as head may have had enough: that is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -16,5 +17,6 @@ process.exitCode = await run(process.argv.slice(2), {
   now: () => new Date(),
   environment: (name) => process.env[name],
   askSecret,
+  asker: terminalAsker,
   color: process.stderr.isTTY && process.env['NO_COLOR'] === undefined,
 });

@@ -1,3 +1,5 @@
+import type { Asker } from './asker.js';
+
 /** Where a command writes, what time it is, and what it may ask for: given from outside so that commands can be tested. */
 export interface Console {
   out(text: string): void;
@@ -10,6 +12,8 @@ export interface Console {
   environment(name: string): string | undefined;
   /** Asks for a word that is not shown while it is typed; undefined when there is nobody to ask or nothing was given. */
   askSecret(question: string): Promise<string | undefined>;
+  /** Who answers questions; undefined when there is nobody to ask. */
+  asker(): Asker | undefined;
   /** Does the reader of `error` understand colour? */
   readonly color: boolean;
 }

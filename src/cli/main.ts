@@ -15,7 +15,7 @@ interface Listed {
 export const commands: readonly Listed[] = [
   {
     name: 'new',
-    does: 'make a house folder under git, with the demo house and its history',
+    does: 'make a house folder from a few answers, or one more record of a house',
     load: async () => (await import('./new.js')).makeNew(run),
   },
   {
@@ -135,6 +135,8 @@ async function runCommand(argv: readonly string[], console: Console): Promise<nu
   const program = new Command('bookmatch')
     .description("Makes a custom house's selections and specification book from its records")
     .exitOverride()
+    // What stands behind a command is its own, so that a command within it may have a flag of the same name.
+    .enablePositionalOptions()
     .configureOutput({ writeOut: (text) => console.out(text), writeErr: (text) => console.error(text) })
     .configureHelp({ subcommandTerm: (command) => command.name() })
     .showHelpAfterError('Run bookmatch --help to see the commands.');
@@ -144,8 +146,9 @@ async function runCommand(argv: readonly string[], console: Console): Promise<nu
   const asked = argv.find((word) => word !== 'help' && !word.startsWith('-'));
   for (const { name, does, load } of commands) {
     const command = name === asked ? (await load())(console, done) : new Command(name);
-    program.addCommand(command.description(does).exitOverride().configureOutput(program.configureOutput()));
+    program.addCommand(command.description(does));
   }
+  answerFor(program, program);
   try {
     await program.parseAsync(argv, { from: 'user' });
   } catch (error) {
@@ -160,6 +163,14 @@ async function runCommand(argv: readonly string[], console: Console): Promise<nu
     return 2;
   }
   return code;
+}
+
+/** Commands within commands end and print as the program does. */
+function answerFor(program: Command, within: Command): void {
+  for (const command of within.commands) {
+    command.exitOverride().configureOutput(program.configureOutput());
+    answerFor(program, command);
+  }
 }
 
 /** What the disk refused, in a sentence: no folder there, no permission, no room. Undefined for any other error. */

@@ -6,9 +6,9 @@ import { writeChoices, type NewChoice } from '../core/records/index.js';
 import { printProblems } from '../base/problem/index.js';
 import { workingTree } from '../disk/history/index.js';
 import type { OpenHouse } from '../disk/load/index.js';
-import { writeAtomically } from '../disk/store/index.js';
 import type { IsoDate } from '../base/units/index.js';
 import type { Console } from './console.js';
+import { writeAllOrNone } from './write-all-or-none.js';
 
 /** What is chosen, by the id of the selection: a slug, or `none`. */
 export type Choices = ReadonlyMap<string, string>;
@@ -84,19 +84,4 @@ async function changedOnDisk(
   for (const { path, text } of sources)
     if (written.has(path) && (await readFile(join(dir, path), 'utf8')) !== text) changed.push(path);
   return changed;
-}
-
-/** Where the disk refuses one of them, those that were written are as they were before it is told. */
-async function writeAllOrNone(dir: string, sources: readonly Source[], written: readonly Source[]): Promise<void> {
-  const before = new Map(sources.map(({ path, text }) => [path, text]));
-  const done: string[] = [];
-  try {
-    for (const { path, text } of written) {
-      await writeAtomically(join(dir, path), text);
-      done.push(path);
-    }
-  } catch (error) {
-    for (const path of done) await writeAtomically(join(dir, path), before.get(path) ?? '');
-    throw error;
-  }
 }

@@ -7,6 +7,7 @@ export function makeConsole(given: Pick<Console, 'out' | 'error'> & Partial<Cons
     today: () => now().toISOString().slice(0, 10),
     environment: () => undefined,
     askSecret: () => Promise.resolve(undefined),
+    asker: () => undefined,
     color: false,
     ...given,
     now,

@@ -4,4 +4,5 @@ export { keptResults } from './kept-results.js';
 export { readFileInside } from './read-file.js';
 export { writeAtomically } from './write-atomically.js';
 export { writeNew } from './write-new.js';
+export { refuseTaken, writeNewFolder } from './write-new-folder.js';
 export { outputMark, OutputRefused, outputWords, writeTree } from './write-tree.js';

@@ -1,0 +1,70 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { Command } from 'commander';
+import type { Records, Source } from '../../core/model/index.js';
+import { printProblems } from '../../base/problem/index.js';
+import { speakAs } from '../../base/units/index.js';
+import { openHouse, type OpenHouse } from '../../disk/load/index.js';
+import { makeLibrary, type Library } from '../../draft/index.js';
+import { programPath } from '../../disk/program/index.js';
+import { readHouseFolder } from '../../disk/store/index.js';
+import type { Console } from '../console.js';
+import { checkHouseDir } from '../house-options.js';
+import { UsageError } from '../usage-error.js';
+import { writeAllOrNone } from '../write-all-or-none.js';
+
+/** A house to which records are added. */
+export interface Adding {
+  readonly open: OpenHouse;
+  readonly records: Records;
+  /** ` --house DIR` as it was written, for the next command. */
+  readonly house: string;
+}
+
+/** A command that adds to a house. */
+export function addingCommand(name: string): Command {
+  return new Command(name).option('--house <dir>', 'the house folder: the one that holds content/', '.');
+}
+
+/** Opens the house and puts its locale in force; undefined, and told, where its records have errors. */
+export async function openToAdd(dir: string, what: string, console: Console): Promise<Adding | undefined> {
+  const path = checkHouseDir(dir);
+  if (!existsSync(join(path, 'content', 'house.md'))) {
+    throw new UsageError(
+      `there is no house in ${dir}: name its folder with --house DIR, or begin one with bookmatch new DIR; ` +
+        `a folder named ${what} is written ./${what}`,
+    );
+  }
+  const open = openHouse(path);
+  const { house, problems } = await open.current();
+  if (!house) {
+    const errors = problems.filter(({ severity }) => severity === 'error');
+    console.error(printProblems(errors, { color: console.color }));
+    return undefined;
+  }
+  speakAs(house.records.house);
+  return { open, records: house.records, house: dir === '.' ? '' : ` --house ${dir}` };
+}
+
+/** The conventions that come with the program, in the units in force. */
+export async function openLibrary(): Promise<Library> {
+  return makeLibrary((await readHouseFolder(programPath('.'))).files);
+}
+
+/** Writes records, new ones or in place of others, once it is known that the house with them has no error. False, and told, where it has. */
+export async function addRecords(
+  { open, records }: Adding,
+  written: readonly Source[],
+  console: Console,
+): Promise<boolean> {
+  const texts = new Map([...records.sources, ...written].map(({ path, text }) => [path, text]));
+  const house = open.read([...texts].map(([path, text]) => ({ path, text })));
+  const { book, problems } = open.compose(house, console.today());
+  if (!book) {
+    const errors = problems.filter(({ severity }) => severity === 'error');
+    console.error(printProblems(errors, { color: console.color }));
+    return false;
+  }
+  await writeAllOrNone(open.dir, records.sources, written);
+  return true;
+}

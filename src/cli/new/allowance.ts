@@ -1,0 +1,64 @@
+import type { Command } from 'commander';
+import { appendItem } from '../../core/records/index.js';
+import { didYouMean } from '../../base/problem/index.js';
+import { read, unread, type Reading } from '../../base/units/index.js';
+import { draftAllowance, freshSlug, readName, readTyped } from '../../draft/index.js';
+import type { Console } from '../console.js';
+import { addingCommand, addRecords, openToAdd } from './add-records.js';
+import { take, valueOf } from './take.js';
+
+interface AllowanceFlags {
+  readonly house: string;
+  readonly amount?: string;
+  readonly for?: string;
+}
+
+/** `bookmatch new allowance Railing --amount $9,000 --for railing`: money that the contract sets aside, written into house.md. */
+export function newAllowance(console: Console, done: (code: number) => void): Command {
+  return addingCommand('allowance')
+    .description('money that the contract sets aside, in house.md')
+    .argument('[name]', 'its name')
+    .option('--amount <money>', 'a lump sum')
+    .option('--for <categories>', 'categories that it pays for, by their file names, with commas')
+    .action(async (named: string | undefined, flags: AllowanceFlags) => {
+      const adding = await openToAdd(flags.house, 'allowance', console);
+      if (!adding) return done(1);
+      const { house, categories, sources } = adding.records;
+      const slugs = categories.map(({ slug }) => slug);
+      const said = await take(
+        {
+          name: { flag: 'its name', given: named, asks: 'What is it for?', read: readName },
+          amount: { flag: '--amount', given: flags.amount, asks: 'How much?', usual: '0', read: readTyped.sum },
+          categories: {
+            flag: '--for',
+            given: flags.for,
+            asks: 'Which categories does it pay for? With commas',
+            example: slugs.slice(0, 3).join(', '),
+            read: (text) => readCategories(text, slugs),
+          },
+        },
+        console.asker(),
+      );
+      const name = valueOf(readName(said.name));
+      const ids = new Set(house.allowances.map(({ id }) => id));
+      const id = freshSlug(name, ids, `allowance-${ids.size + 1}`);
+      const paid = valueOf(readCategories(said.categories, slugs));
+      const item = draftAllowance(id, name, valueOf(readTyped.sum(said.amount)), paid);
+      const path = house.origin.file;
+      const before = sources.find((source) => source.path === path)?.text ?? '';
+      const text = appendItem(before, 'allowances', item, ['levels']);
+      if (!(await addRecords(adding, [{ path, text }], console))) return done(1);
+      console.out(
+        `${path}  allowance ${id}\nWrite allowance: ${id} in the selections that it pays for.\n\n  bookmatch check${adding.house}\n`,
+      );
+      done(0);
+    });
+}
+
+function readCategories(text: string, known: readonly string[]): Reading<readonly string[]> {
+  const named = [...new Set(text.split(',').map((one) => one.trim()))].filter((one) => one !== '');
+  if (named.length === 0) return unread('no category is named', `write one or more of ${known.join(', ')}`);
+  const wrong = named.find((one) => !known.includes(one));
+  if (wrong === undefined) return read(named);
+  return unread(`there is no category '${wrong}'`, didYouMean(wrong, known) ?? `categories are ${known.join(', ')}`);
+}

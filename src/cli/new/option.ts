@@ -1,0 +1,260 @@
+import type { Command } from 'commander';
+import type { AttributeRule, Category, Records, Source } from '../../core/model/index.js';
+import { setKeys, type SetKeys } from '../../core/records/index.js';
+import { didYouMean } from '../../base/problem/index.js';
+import { counted, parseDays, unitName, withSign, type Reading, type Unit } from '../../base/units/index.js';
+import {
+  draftOption,
+  freshSlug,
+  needsLead,
+  pricedParts,
+  readAttribute,
+  readName,
+  readPrice,
+} from '../../draft/index.js';
+import type { Console } from '../console.js';
+import { UsageError } from '../usage-error.js';
+import { addingCommand, addRecords, openToAdd } from './add-records.js';
+import { take, valueOf, type Wanted } from './take.js';
+
+interface OptionFlags {
+  readonly house: string;
+  readonly name?: string;
+  readonly price: readonly string[];
+  readonly labor: readonly string[];
+  readonly lead?: string;
+  readonly set: readonly string[];
+  readonly for?: readonly string[];
+}
+
+/** `bookmatch new option floor`: a finish that can be chosen, of as little as a record needs. */
+export function newOption(console: Console, done: (code: number) => void): Command {
+  return addingCommand('option')
+    .description('a finish that can be chosen: its name and price, and what its category asks of it')
+    .argument('<category>', 'its category, by its file name, such as floor')
+    .option('--name <name>', 'name as printed')
+    .option(
+      '--price <price>',
+      'material, such as "$6.50 / sq ft"; PART=PRICE for each part of what is bought in parts',
+      list,
+      [],
+    )
+    .option('--labor <price>', 'installation, in the same way; absent: at nothing', list, [])
+    .option('--lead <days>', 'time from order to site, such as "4 weeks"')
+    .option('--set <key=value>', 'what the category asks of its options; again for each', list, [])
+    .option('--for <room>', 'consider it in this room, by its file name, or in all; again for each', list)
+    .action(async (slug: string, flags: OptionFlags) => {
+      const adding = await openToAdd(flags.house, 'option', console);
+      if (!adding) return done(1);
+      const category = categoryNamed(slug, adding.records);
+      const rooms = roomsNamed(flags.for, adding.records);
+      const wanted = wantedOf(category, flags);
+      const asker = console.asker();
+      const said = await take(wanted, asker);
+      const open = openRooms(category, adding.records);
+      const everywhere = rooms ?? (asker && open.length > 0 ? await whereConsidered(open.length, asker) : []);
+      const own = new Set(
+        adding.records.options.filter((option) => option.category === slug).map((option) => option.slug),
+      );
+      const name = valueOf(readName(said['name'] ?? ''));
+      const option = draftOption(slug, {
+        slug: freshSlug(name, own, `option-${own.size + 1}`),
+        name,
+        prices: pricesOf(category, said),
+        ...(said['lead'] !== undefined && { lead: said['lead'] }),
+        attributes: attributesOf(category, said),
+      });
+      const considered = consider(option, category, everywhere, adding.records);
+      if (!(await addRecords(adding, [option, ...considered], console))) return done(1);
+      console.out(told(option, considered, category, adding.house, flags.for !== undefined));
+      done(0);
+    });
+}
+
+function list(value: string, before: readonly string[] = []): readonly string[] {
+  return [...before, value];
+}
+
+function categoryNamed(slug: string, { categories }: Records): Category {
+  const found = categories.find((category) => category.slug === slug);
+  if (found) return found;
+  const slugs = categories.map((category) => category.slug);
+  const meant = didYouMean(slug, slugs) ?? `categories are ${slugs.join(', ')}`;
+  throw new UsageError(`there is no category '${slug}': ${meant}; new category writes another. Nothing was written.`);
+}
+
+/** Rooms by their file names; undefined where none is named. */
+function roomsNamed(named: readonly string[] | undefined, { rooms }: Records): readonly string[] | undefined {
+  if (named === undefined) return undefined;
+  const slugs = rooms.map(({ slug }) => slug);
+  if (named.includes('all')) return slugs;
+  const wrong = named.find((slug) => !slugs.includes(slug));
+  if (wrong === undefined) return named;
+  throw new UsageError(
+    `--for  there is no room '${wrong}': ${didYouMean(wrong, slugs) ?? `rooms are ${slugs.join(', ')}`}; or all. Nothing was written.`,
+  );
+}
+
+function wantedOf(category: Category, flags: OptionFlags): Readonly<Record<string, Wanted>> {
+  const parts = pricedParts(category);
+  const set = pairsOf(
+    flags.set,
+    '--set',
+    category.attributes.map(({ name }) => name),
+  );
+  const [prices, labors] = [byPart(flags.price, '--price', parts), byPart(flags.labor, '--labor', parts)];
+  const wanted: Record<string, Wanted> = {
+    name: { flag: '--name', given: flags.name, asks: 'What is it called?', read: readName },
+  };
+  for (const [part, unit] of parts) {
+    const of = part === 'main' ? '' : ` of ${part}`;
+    const pair = part === 'main' ? '' : `${part}=`;
+    const example = `${withSign('6.50')} / ${unitName(unit)}`;
+    const reader = (text: string): Reading<unknown> => readPrice(text, unit);
+    wanted[`price ${part}`] = {
+      flag: `--price "${pair}${example}"`,
+      given: prices.get(part),
+      asks: `Price${of}, material for one ${unitName(unit)}`,
+      example,
+      read: reader,
+    };
+    wanted[`labor ${part}`] = {
+      flag: '--labor',
+      given: labors.get(part),
+      asks: `Installation${of} for one ${unitName(unit)}`,
+      usual: '0',
+      read: reader,
+    };
+  }
+  if (needsLead())
+    wanted['lead'] = {
+      flag: '--lead "4 weeks"',
+      given: flags.lead,
+      asks: 'Time from order to site?',
+      example: '4 weeks',
+      read: parseDays,
+    };
+  else if (flags.lead !== undefined) wanted['lead'] = { flag: '--lead', given: flags.lead, asks: '', read: parseDays };
+  for (const rule of category.attributes) {
+    const given = set.get(rule.name);
+    if (rule.required || given !== undefined) wanted[`set ${rule.name}`] = attributeWanted(rule, given);
+  }
+  return wanted;
+}
+
+function attributeWanted(rule: AttributeRule, given: string | undefined): Wanted {
+  const choices = rule.kind === 'yes-no' ? ['yes', 'no'] : rule.choices;
+  const example = { length: unitExample(), lengths: `${unitExample()}, or several with commas`, number: '4' };
+  return {
+    flag: `--set ${rule.name}=${choices?.join('|') ?? '…'}`,
+    given,
+    asks: rule.label,
+    ...(rule.kind in example && { example: example[rule.kind as keyof typeof example] }),
+    ...(choices && { choices: choices.map((value) => ({ value, label: value })) }),
+    read: (text) => readAttribute(text, rule),
+  };
+}
+
+function unitExample(): string {
+  return unitName('lin ft') === 'm' ? '90 mm' : '3 1/2"';
+}
+
+/** `key=value` of a flag that may come again. */
+function pairsOf(given: readonly string[], flag: string, known: readonly string[]): ReadonlyMap<string, string> {
+  return new Map(
+    given.map((pair) => {
+      const [, key = '', value = ''] = /^([^=]*)=(.*)$/su.exec(pair) ?? [];
+      if (known.includes(key)) return [key, value] as const;
+      const meant = didYouMean(key, known) ?? `it takes ${known.map((name) => `${name}=…`).join(', ')}`;
+      throw new UsageError(`${flag} ${pair}  ${meant}. Nothing was written.`);
+    }),
+  );
+}
+
+function byPart(
+  given: readonly string[],
+  flag: string,
+  parts: readonly (readonly [string, Unit])[],
+): ReadonlyMap<string, string> {
+  const names = parts.map(([part]) => part);
+  if (names.length > 1) return pairsOf(given, flag, names);
+  const last = given.at(-1);
+  return last === undefined ? new Map<string, string>() : new Map([[names[0] ?? 'main', last]]);
+}
+
+type Said = Readonly<Record<string, string>>;
+
+function pricesOf(category: Category, said: Said): Readonly<Record<string, { material: string; labor: string }>> {
+  return Object.fromEntries(
+    pricedParts(category).map(([part, unit]) => {
+      const price = (key: string): string => valueOf(readPrice(said[`${key} ${part}`] ?? '', unit));
+      return [part, { material: price('price'), labor: price('labor') }];
+    }),
+  );
+}
+
+function attributesOf(category: Category, said: Said): Readonly<Record<string, unknown>> {
+  return Object.fromEntries(
+    category.attributes.flatMap((rule) => {
+      const text = said[`set ${rule.name}`];
+      return text === undefined ? [] : [[rule.name, valueOf(readAttribute(text, rule))]];
+    }),
+  );
+}
+
+/** Rooms with a selection of the category that is open. */
+function openRooms({ slug }: Category, { rooms }: Records): readonly string[] {
+  return rooms
+    .filter(({ selections }) => selections.some(({ category, chosen }) => category === slug && chosen === undefined))
+    .map((room) => room.slug);
+}
+
+async function whereConsidered(
+  count: number,
+  asker: NonNullable<ReturnType<Console['asker']>>,
+): Promise<'all' | readonly string[]> {
+  const answer = await asker.choice('Where may it be chosen?', [
+    { value: 'all', label: `in ${counted(count, 'room')}, wherever it is still open` },
+    { value: 'none', label: 'nowhere yet' },
+  ]);
+  return answer === 'all' ? 'all' : [];
+}
+
+/** Rooms' records with the option among what is considered. */
+function consider(
+  option: Source,
+  { slug }: Category,
+  where: 'all' | readonly string[],
+  { rooms, sources }: Records,
+): readonly Source[] {
+  const name = option.path.split('/').at(-1)?.replace(/\.md$/u, '') ?? '';
+  const texts = new Map(sources.map(({ path, text }) => [path, text]));
+  return rooms.flatMap(({ slug: room, selections, origin: { file } }): readonly Source[] => {
+    const text = texts.get(file);
+    if (text === undefined || (where !== 'all' && !where.includes(room))) return [];
+    const sets = selections
+      .filter(({ category, chosen }) => category === slug && chosen === undefined)
+      .map(({ path, considering }): SetKeys => ({
+        in: path,
+        values: { considering: [...considering, name] },
+        after: ['allowance', 'standard', 'category'],
+      }));
+    return sets.length === 0 ? [] : [{ path: file, text: setKeys(text, sets) }];
+  });
+}
+
+function told(
+  option: Source,
+  considered: readonly Source[],
+  { slug, name }: Category,
+  house: string,
+  isNamed: boolean,
+): string {
+  const where =
+    considered.length === 0 && isNamed
+      ? `No ${name.toLowerCase()} is open there: all that the rooms have of it is chosen.\n`
+      : considered.length === 0
+        ? `Write its file name under considering, or chosen, of a ${name.toLowerCase()} in a room's record; --for all does so everywhere.\n`
+        : `It is considered in ${considered.map(({ path }) => path).join(', ')}.\n`;
+  return `${option.path}\n${where}\n  bookmatch check${house}\n  bookmatch new option ${slug}${house}\n`;
+}

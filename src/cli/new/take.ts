@@ -1,0 +1,47 @@
+import { joinWords, type Reading } from '../../base/units/index.js';
+import type { Asker, Choice, Question } from '../asker.js';
+import { UsageError } from '../usage-error.js';
+
+/** One thing that a record is made of: given with a flag or an argument, else asked for, else what usually holds. */
+export interface Wanted extends Question {
+  /** As it is told to who gave nothing: `--price "$6.50 / sq ft"`, or for an argument `its name`. */
+  readonly flag: string;
+  readonly given: string | undefined;
+  /** What it may be, where it is one of a few. */
+  readonly choices?: readonly Choice[];
+}
+
+/** Takes all of them. Rejects with a UsageError that tells at once what cannot be taken and what is missing. */
+export async function take<Key extends string>(
+  wanted: Readonly<Record<Key, Wanted>>,
+  asker: Asker | undefined,
+): Promise<Readonly<Record<Key, string>>> {
+  const entries = Object.entries(wanted) as [Key, Wanted][];
+  const wrong = entries.flatMap(([, one]) => (one.given === undefined ? [] : refusal(one, one.read(one.given))));
+  const missing = entries.filter(([, { given, usual }]) => !asker && given === undefined && usual === undefined);
+  const lines = [
+    ...wrong,
+    ...(missing.length === 0 ? [] : [`Missing: ${joinWords(missing.map(([, { flag }]) => flag))}.`]),
+  ];
+  if (lines.length > 0) throw new UsageError(`${lines.join('\n')}\nNothing was written.`);
+  const taken: Partial<Record<Key, string>> = {};
+  for (const [key, one] of entries) taken[key] = one.given ?? (asker ? await ask(one, asker) : (one.usual ?? ''));
+  return taken as Record<Key, string>;
+}
+
+function refusal({ flag }: Wanted, reading: Reading<unknown>): readonly string[] {
+  if (reading.ok) return [];
+  const name = flag.startsWith('--') ? `${flag.split(' ')[0] ?? ''}  ` : '';
+  return [`${name}${reading.why}${reading.fix === undefined ? '' : `: ${reading.fix}`}`];
+}
+
+function ask(wanted: Wanted, asker: Asker): Promise<string> {
+  const { asks, choices, usual } = wanted;
+  return choices ? asker.choice(asks, choices, usual) : asker.text(wanted);
+}
+
+/** The value of an answer that was read before. */
+export function valueOf<T>(reading: Reading<T>): T {
+  if (!reading.ok) throw new UsageError(`${reading.why}. Nothing was written.`);
+  return reading.value;
+}

@@ -1,0 +1,113 @@
+import {
+  measureParts,
+  partsInTheFirst,
+  type AttributeRule,
+  type Category,
+  type Source,
+} from '../../core/model/index.js';
+import { requiredKeys, type RawOption } from '../../core/records/index.js';
+import {
+  parseLength,
+  parseRate,
+  read,
+  unitName,
+  unread,
+  withSign,
+  type Reading,
+  type Unit,
+} from '../../base/units/index.js';
+import { recordText } from './text.js';
+
+/** What a person says of an option: each price as written, by part. */
+export interface OptionAnswers {
+  readonly slug: string;
+  readonly name: string;
+  /** By part; `main` alone for what is bought as one thing. */
+  readonly prices: Readonly<Record<string, { readonly material: string; readonly labor: string }>>;
+  /** Absent where the schema does not ask for it. */
+  readonly lead?: string;
+  readonly attributes: Readonly<Record<string, unknown>>;
+}
+
+/** What nobody knows of an option that was only just named. It is written where the schema asks for it, and says so. */
+const unknown = (name: string): Partial<RawOption> => ({
+  maker: 'not known yet',
+  model: 'not known yet',
+  summary: name,
+  swatch: { pattern: 'solid', colors: ['#c9c4bb'] },
+  specification: { general: 'Not written yet.', products: name, execution: 'Not written yet.' },
+  care: 'Not written yet.',
+});
+
+/** Whether an option has to say how long it takes to come. */
+export function needsLead(): boolean {
+  return requiredKeys('option').includes('lead');
+}
+
+/** Parts that an option of a category is priced in, each with its unit. */
+export function pricedParts({ measure }: Pick<Category, 'measure'>): readonly (readonly [part: string, unit: Unit])[] {
+  const all: Readonly<Record<string, Readonly<Record<string, Unit>>>> = measureParts;
+  const parts = all[measure.by] ?? {};
+  return Object.entries(parts).filter(([part]) => !partsInTheFirst.includes(part));
+}
+
+/** Reads a price for a unit: `$6.50 / sq ft`, or `6.50` alone for the unit that the category is measured in. */
+export function readPrice(text: string, unit: Unit): Reading<string> {
+  const [amount = '', per] = text.trim().split(/\s*(?:\/|\bper\b)\s*/u);
+  const signed = /^[\d.,' ]+$/u.test(amount) ? withSign(amount) : amount;
+  const written = `${signed} / ${per ?? unitName(unit)}`;
+  const rate = parseRate(written);
+  if (!rate.ok) return rate;
+  if (rate.value.unit === unit) return read(written);
+  return unread(
+    `it is priced for ${unitName(unit)}, not for ${unitName(rate.value.unit)}`,
+    `write ${signed} / ${unitName(unit)}`,
+  );
+}
+
+/** Reads what a category asks of its options, as it stands in a record. */
+export function readAttribute(text: string, { kind, choices }: AttributeRule): Reading<unknown> {
+  const written = text.trim();
+  if (written === '') return unread('it is empty', 'write what it is');
+  switch (kind) {
+    case 'text':
+      return !choices || choices.includes(written)
+        ? read(written)
+        : unread(`'${written}' is not one of ${choices.join(', ')}`);
+    case 'number':
+      return /^-?\d+(?:\.\d+)?$/u.test(written)
+        ? read(Number(written))
+        : unread(`'${written}' is no number`, 'write digits');
+    case 'length':
+      return lengthOf(written);
+    case 'lengths': {
+      const lengths = written.split(/[,;]\s*/u).map(lengthOf);
+      return lengths.find(({ ok }) => !ok) ?? read(lengths.flatMap((one) => (one.ok ? [one.value] : [])));
+    }
+    case 'yes-no':
+      if (/^(?:y|yes|true)$/iu.test(written)) return read(true);
+      return /^(?:n|no|false)$/iu.test(written) ? read(false) : unread(`'${written}' is neither`, 'write yes or no');
+  }
+}
+
+function lengthOf(text: string): Reading<string> {
+  const length = parseLength(text);
+  if (!length.ok) return length;
+  return length.value >= 0 ? read(text) : unread(`'${text}' is less than nothing`, 'write a length');
+}
+
+/** The record of an option: what was said, and what the schema asks for beside it. */
+export function draftOption(category: string, { slug, name, prices, lead, attributes }: OptionAnswers): Source {
+  const required = new Set(requiredKeys('option'));
+  const filled = Object.entries(unknown(name)).filter(([key]) => required.has(key));
+  const { main, ...parts } = prices;
+  const values = {
+    name,
+    ...Object.fromEntries(filled.filter(([key]) => key === 'maker' || key === 'model' || key === 'summary')),
+    ...(main ? { price: main } : { parts }),
+    ...(lead !== undefined && { lead }),
+    ...(Object.keys(attributes).length > 0 && { attributes }),
+    ...Object.fromEntries(filled.filter(([key]) => key !== 'maker' && key !== 'model' && key !== 'summary')),
+  };
+  return { path: `content/options/${category}/${slug}.md`, text: recordText(values) };
+}
