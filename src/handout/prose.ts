@@ -25,9 +25,13 @@ export function carriedProse(book: Book): readonly CarriedProse[] {
       ...(measure.supplies ?? []).map(({ what: text }) => ({ source, what: 'a supply', text })),
       { source, what: 'the notes', text: body },
     ]),
-    ...book.options.flatMap(({ source, summary, specification, needs, attributes, body }) => [
+    ...book.options.flatMap(({ source, summary, specification, needs, attributes, body, shared = [] }) => [
       ...(summary === undefined ? [] : [{ source, what: 'the summary', text: summary }]),
-      ...Object.values(specification).map((text) => ({ source, what: 'the specification', text })),
+      ...Object.entries(specification).map(([part, text]) => ({
+        source: shared.find(({ key }) => key === `specification.${part}`)?.source ?? source,
+        what: 'the specification',
+        text,
+      })),
       ...needs.map(({ what: text }) => ({ source, what: 'a need', text })),
       ...attributes.map(({ label, attribute }) => ({ source, what: label, text: attribute.text })),
       { source, what: 'the notes for trades', text: onlyTrades(body) },

@@ -1,16 +1,14 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { Book } from '../../src/core/book/index.js';
+import { lookUp, type Book } from '../../src/core/book/index.js';
 import { tableCsv } from '../../src/write/index.js';
-import { makeBookPdf } from '../../src/print/index.js';
 import { makeHandout } from '../../src/handout/index.js';
 import { issueBlockers } from '../../src/signoff/index.js';
-import { makeHandoutPdf } from '../../src/print/index.js';
+import { makeBookPdf, makeHandoutPdf } from '../../src/print/index.js';
 import { handoutFolders } from '../../src/site/index.js';
 import { renderPage } from '../../src/site/render-page.js';
 import { allSheets } from '../../src/site/sheets.js';
 import { makeView } from '../../src/site/view.js';
 import { orders } from '../../src/table/index.js';
-import { lookUp } from '../../src/core/book/index.js';
 import { smallBook, type Edits } from './small-house.js';
 
 /** What a person has of an option on the day it is first spoken of. */

@@ -213,6 +213,7 @@ export const codesByPage = {
     'part-unknown',
     'part-missing',
     'layers-differ',
+    'family-unknown',
     'option-draft',
     'option-untold',
   ],

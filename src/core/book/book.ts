@@ -1,7 +1,7 @@
+import type { BookOption } from './book-option.js';
 import type {
   AdoptedCode,
   Allowance,
-  Attribute,
   Category,
   ChangeOrder,
   CostPart,
@@ -12,7 +12,6 @@ import type {
   LaidHouse,
   Level,
   Net,
-  Option,
   Person,
   Quoted,
   RoomUse,
@@ -113,13 +112,7 @@ export type BookChangeOrder = Omit<ChangeOrder, 'origin'> & {
 };
 export type BookCategory = Omit<Category, 'origin'> & { readonly source: string };
 
-export interface BookOption extends Omit<Option, 'origin' | 'attributes'> {
-  /** `<category>/<slug>`. */
-  readonly id: string;
-  /** In the category's order, with the label to print. */
-  readonly attributes: readonly { readonly name: string; readonly label: string; readonly attribute: Attribute }[];
-  readonly source: string;
-}
+export type { BookOption };
 
 export interface BookRoom {
   readonly slug: string;

@@ -1,4 +1,4 @@
-import type { Category, ChangeOrder, House, Issue, Option, Trade } from '../model/index.js';
+import type { Category, ChangeOrder, House, Issue, Option, SharedFact, Trade } from '../model/index.js';
 import type { BookCategory, BookChangeOrder, BookHouse, BookIssue, BookOption, BookTrade } from './book.js';
 import type { Cents } from '../../base/units/index.js';
 import { optionId } from './draft.js';
@@ -82,11 +82,21 @@ function total(orders: readonly ChangeOrder[], of: (order: ChangeOrder) => numbe
 
 /** An option with its attributes in the order and with the labels that its category gives. */
 export function describeOption(option: Option, categories: readonly Category[]): BookOption {
-  const { origin, attributes, ...rest } = option;
+  const { origin, attributes, shared, ...rest } = option;
   const rules = categories.find((category) => category.slug === option.category)?.attributes ?? [];
   const labelled = rules.flatMap(({ name, label }) => {
     const attribute = attributes[name];
     return attribute ? [{ name, label, attribute }] : [];
   });
-  return { ...rest, id: optionId(option.category, option.slug), attributes: labelled, source: origin.file };
+  return {
+    ...rest,
+    id: optionId(option.category, option.slug),
+    attributes: labelled,
+    source: origin.file,
+    ...(shared && { shared: shared.map(describeShared) }),
+  };
+}
+
+function describeShared({ key, family, path, origin }: SharedFact): NonNullable<BookOption['shared']>[number] {
+  return { key, ...(family !== undefined && { family }), source: origin.file, line: origin.key(path).line };
 }

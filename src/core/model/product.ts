@@ -1,4 +1,4 @@
-import type { Origin } from '../../base/problem/index.js';
+import type { Origin, Path } from '../../base/problem/index.js';
 import type { Cents, Decimal, IsoDate, Length, Unit, Usage } from '../../base/units/index.js';
 
 /** A finish that can be chosen. A name and a price are enough to consider it; `fact/untold.ts` says what is missing, and what needs it. */
@@ -38,8 +38,21 @@ export interface Option {
   /** Empty where none of it is told yet. */
   readonly specification: Specification;
   readonly care?: string;
+  /** What it does not say itself but has from its family or its category. Absent when it says everything itself. */
+  readonly shared?: readonly SharedFact[];
   /** Markdown. */
   readonly body: string;
+  readonly origin: Origin;
+}
+
+/** Something that an option has from its category's record. */
+export interface SharedFact {
+  /** As it would be written in the option: `lead`, `specification.general`. */
+  readonly key: string;
+  /** The family that says it; absent: all options of the category have it. */
+  readonly family?: string;
+  /** Where it is written. */
+  readonly path: Path;
   readonly origin: Origin;
 }
 

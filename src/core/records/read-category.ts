@@ -4,6 +4,7 @@ import { hasErrors, problemAt, type Path, type Problem } from '../../base/proble
 import type { Checked } from './checked-record.js';
 import { factProblems } from './fact-problems.js';
 import type { RawAttributeRule, RawCategory } from './raw/category.js';
+import { quoteProblems } from './quote-problems.js';
 import { measureProblems, namesWanted, readAssembly, readMeasure } from './read-measure.js';
 
 /** A category's record, as far as it can be read. */
@@ -30,6 +31,7 @@ export function readCategory(record: Checked<RawCategory>): CategoryDraft {
     : undefined;
   const errors = [
     ...record.problems,
+    ...sharedProblems(record),
     ...(rules ? [...ruleProblems(rules, record), ...measureProblems(rules, record)] : []),
   ];
   // One cause once: what is wrong may be why a fact is not there.
@@ -42,6 +44,17 @@ export function readCategory(record: Checked<RawCategory>): CategoryDraft {
     ...(rules && { rules }),
     ...(rules && !hasErrors(problems) && { whole: wholeCategory(record, rules) }),
   };
+}
+
+/** Quotations that options share. */
+function sharedProblems({ raw, origin, sound }: Checked<RawCategory>): readonly Problem[] {
+  if (!sound(['options']) || !sound(['families'])) return [];
+  return [
+    ...quoteProblems(raw.options?.quoted, ['options', 'quoted'], origin),
+    ...Object.entries(raw.families ?? {}).flatMap(([name, { quoted }]) =>
+      quoteProblems(quoted, ['families', name, 'quoted'], origin),
+    ),
+  ];
 }
 
 function readRule(name: string, raw: RawAttributeRule): AttributeRule {

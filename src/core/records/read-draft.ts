@@ -14,7 +14,7 @@ import type { RawOption } from './raw/option.js';
 import type { RawRoom } from './raw/room.js';
 import type { RawTrade } from './raw/trade.js';
 import { readAlternative } from './read-alternative.js';
-import { readCategory } from './read-category.js';
+import { readCategory, type CategoryDraft } from './read-category.js';
 import { readChangeOrder } from './read-change-order.js';
 import { localeOfData } from './house-locale.js';
 import { featureFindings } from './read-features.js';
@@ -79,16 +79,16 @@ function takeFileApart(file: Source): TakenApart {
   };
 }
 
-/** Each record is read once, an option once for each set of its category's rules. */
+/** Each record is read once, an option once for each record of its category. */
 function recordReaders(kinds: readonly FeatureKind<unknown>[]) {
   const checked = <Raw>({ slug, front }: Readable, schema: string, more?: readonly Finding[]) =>
     checkRecord<Raw>(schema, slug, front, more);
-  const optionBy = (rules: readonly AttributeRule[] | undefined) =>
+  const optionBy = (category: CategoryDraft | undefined) =>
     keepEach((one: Readable) =>
       readOption(
-        checked<RawOption>(one, 'option', attributeFindings(one.front.data, rules)),
+        checked<RawOption>(one, 'option', attributeFindings(one.front.data, category?.rules)),
         one.category ?? '',
-        rules,
+        category,
       ),
     );
   return {
@@ -97,7 +97,7 @@ function recordReaders(kinds: readonly FeatureKind<unknown>[]) {
       readRoom(checked<RawRoom>(one, 'room', featureFindings(one.front.data, kinds)), kinds),
     ),
     category: keepEach((one: Readable) => readCategory(checked<RawCategory>(one, 'category'))),
-    optionBy: keepBy((rules: readonly AttributeRule[] | undefined) => rules, optionBy),
+    optionBy: keepBy((category: CategoryDraft | undefined) => category, optionBy),
     trade: keepEach((one: Readable) => readTrade(checked<RawTrade>(one, 'trade'))),
     alternative: keepEach((one: Readable) => readAlternative(checked<RawAlternative>(one, 'alternative'))),
     change: keepEach((one: Readable) => readChangeOrder(checked<RawChangeOrder>(one, 'change-order'))),
@@ -113,10 +113,10 @@ function draftOf(
   const of = (kind: RecordKind): readonly Found[] => found.filter((one) => one.kind === kind);
   const readable = (kind: RecordKind): readonly Readable[] => of(kind).filter(isReadable);
   const categories = readable('categories').map(read.category);
-  const rules = new Map(categories.map((category) => [category.slug, category.rules]));
+  const bySlug = new Map(categories.map((category) => [category.slug, category]));
   const [house] = readable('house').map(read.house);
   const rooms = readable('rooms').map(read.room);
-  const options = readable('options').map((one) => read.optionBy(rules.get(one.category ?? ''))(one));
+  const options = readable('options').map((one) => read.optionBy(bySlug.get(one.category ?? ''))(one));
   const trades = readable('trades').map(read.trade);
   const alternatives = readable('alternatives').map(read.alternative);
   const changes = readable('changes').map(read.change);

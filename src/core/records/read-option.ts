@@ -1,9 +1,12 @@
 import type { Attribute, AttributeRule, InsulationLayer, Option, Specification, Swatch } from '../model/index.js';
-import { hasErrors, problemAt, type Problem } from '../../base/problem/index.js';
+import { hasErrors, type Problem } from '../../base/problem/index.js';
 import { fromHouse, parseDays, parseLength, parsePercent, parseWeight, type Cents } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import { unitOfFact } from '../fact/index.js';
 import { passed, readDimension, readMoney } from './formats.js';
+import type { RawCategory } from './raw/category.js';
+import { quoteProblems } from './quote-problems.js';
+import { withShared } from './share-facts.js';
 import { priceProblems, readParts, type LocatedPart } from './read-parts.js';
 import type { RawInsulationLayer, RawOption } from './raw/option.js';
 
@@ -18,41 +21,35 @@ export interface OptionDraft {
   readonly problems: readonly Problem[];
 }
 
-/** Reads an option; `rules` are its category's, by which its attributes were checked, absent when they are not known. */
+/** Reads an option; its category's rules are those by which its attributes were checked, absent when they are not known. */
 export function readOption(
   record: Checked<RawOption>,
   category: string,
-  rules?: readonly AttributeRule[],
+  from: { readonly rules?: readonly AttributeRule[]; readonly record?: Checked<RawCategory> } = {},
 ): OptionDraft {
   const parts = readParts(record);
-  const problems = [...record.problems, ...priceProblems(record, parts), ...quoteProblems(record)];
+  const { rules } = from;
+  const { quoted } = record.raw;
+  const quotes = record.sound(['quoted']) ? quoteProblems(quoted, ['quoted'], record.origin) : [];
+  const problems = [...record.problems, ...priceProblems(record, parts), ...quotes];
   return {
     slug: record.slug,
     category,
     record,
     parts,
     problems,
-    ...(rules && !hasErrors(problems) && { whole: wholeOption(record, category, parts, rules) }),
+    ...(rules && !hasErrors(problems) && { whole: wholeOption(record, category, parts, rules, from.record) }),
   };
 }
 
-/** A price is good until a day after it was quoted. */
-function quoteProblems({ raw, origin, sound }: Checked<RawOption>): readonly Problem[] {
-  if (!raw.quoted || !sound(['quoted'])) return [];
-  const { on, until } = raw.quoted;
-  if (until === undefined || on <= until) return [];
-  const fix = 'it is good from the day it was quoted';
-  return [
-    problemAt(origin, ['quoted', 'until'], 'date-order', `${until} is before ${on}, when it was quoted`, { fix }),
-  ];
-}
-
 function wholeOption(
-  { slug, raw, body, origin }: Checked<RawOption>,
+  { slug, raw: own, body, origin }: Checked<RawOption>,
   category: string,
   parts: readonly LocatedPart[],
   rules: readonly AttributeRule[],
+  from: Checked<RawCategory> | undefined,
 ): Option {
+  const { raw, shared } = withShared(own, from);
   const { maker, model, name, summary, care, swatch, quoted, weight, thickness } = raw;
   return {
     slug,
@@ -74,6 +71,7 @@ function wholeOption(
     ...(swatch && { swatch: readSwatch(swatch) }),
     specification: readSpecification(raw.specification ?? {}),
     ...(care !== undefined && { care }),
+    ...(shared.length > 0 && { shared }),
     body,
     origin,
   };

@@ -44,7 +44,7 @@ export function agreedTrade(book: Book, trade: BookTrade): object {
 
 function withoutMoney(option: BookOption): object {
   return {
-    ...leaveOut(option, 'source', 'quoted', 'leadDays', 'freight'),
+    ...leaveOut(option, 'source', 'shared', 'quoted', 'leadDays', 'freight'),
     parts: option.parts.map(({ part, unit, pack, waste }) => ({ part, unit, pack, waste })),
   };
 }

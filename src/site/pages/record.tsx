@@ -1,8 +1,9 @@
 import type { VNode } from 'preact';
+import type { BookOption } from '../../core/book/index.js';
 import type { Source } from '../../core/model/index.js';
 import { numberedLines, plainLines } from '../record-lines.js';
 import { useSheet } from '../sheet-context.js';
-import { PageLink } from '../parts/link.js';
+import { PageLink, RecordLink } from '../parts/link.js';
 import { shownBy } from './shown-by.js';
 
 /** Colouring is for reading; a record longer than this is data. */
@@ -24,6 +25,7 @@ export function RecordPage({ source }: { source: Source }): VNode {
             Shown in <PageLink to={shown.path}>{shown.title}</PageLink>.
           </p>
         )}
+        <SharedFacts path={source.path} />
       </header>
       <div
         class="record"
@@ -33,4 +35,53 @@ export function RecordPage({ source }: { source: Source }): VNode {
       />
     </>
   );
+}
+
+/** An option's record does not say what it has from its category: where that stands. */
+function SharedFacts({ path }: { path: string }): VNode | null {
+  const { view } = useSheet();
+  const { shared = [] } = view.book.options.find(({ source }) => source === path) ?? {};
+  if (shared.length === 0) return null;
+  return (
+    <p>
+      Not written here but in{' '}
+      {groupBySource(shared).map(({ source, family, facts }, index) => (
+        <>
+          {index > 0 && '; in '}
+          <RecordLink source={source}>{source}</RecordLink>
+          {family === undefined ? ', for all its options' : `, for its family ${family}`}:{' '}
+          {facts.map(({ key, line }, place) => (
+            <>
+              {place > 0 && ', '}
+              {sharedWords(key)} (
+              <RecordLink source={source} line={line}>
+                line {line}
+              </RecordLink>
+              )
+            </>
+          ))}
+        </>
+      ))}
+      .
+    </p>
+  );
+}
+
+type SharedFact = NonNullable<BookOption['shared']>[number];
+
+function groupBySource(shared: readonly SharedFact[]) {
+  const groups = new Map<string, { source: string; family?: string; facts: SharedFact[] }>();
+  for (const fact of shared) {
+    const { source, family } = fact;
+    const key = `${source} ${family ?? ''}`;
+    const group = groups.get(key) ?? { source, ...(family !== undefined && { family }), facts: [] };
+    groups.set(key, group);
+    group.facts.push(fact);
+  }
+  return [...groups.values()];
+}
+
+/** `specification.general` as people say it. */
+function sharedWords(key: string): string {
+  return key === 'lead' ? 'lead time' : key.replace('.', ', ');
 }

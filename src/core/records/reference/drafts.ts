@@ -24,7 +24,7 @@ export function draftReferences({ options, categories, rooms }: Draft): readonly
   }
   return options.flatMap((option) => {
     const category = categories.find(({ slug }) => slug === option.category);
-    if (!option.whole || !category?.rules || !category.record.sound(['measure'])) return [];
+    if (!option.whole || !category?.rules || !isAsking(category) || !hasFamily(option, category)) return [];
     const id = `${option.category}/${option.slug}`;
     const untold = untoldOf(option.whole, { by: category.record.raw.measure.by, rules: category.rules });
     const at = chosen.get(id);
@@ -35,6 +35,17 @@ export function draftReferences({ options, categories, rooms }: Draft): readonly
       ...(rest.length > 0 ? [draftProblem(option, rest, at !== undefined || standard.has(id))] : []),
     ];
   });
+}
+
+/** May be asked what its options tell: what it says wrong may be what they have from it. */
+function isAsking({ record: { sound } }: CategoryDraft): boolean {
+  return sound(['measure']) && sound(['options']) && sound(['families']);
+}
+
+/** That there is no such family has been said, and may be all that is missing. */
+function hasFamily({ record }: OptionDraft, category: CategoryDraft): boolean {
+  const { family } = record.raw;
+  return family === undefined || Object.hasOwn(category.record.raw.families ?? {}, family);
 }
 
 /** Days are figured from the lead time, quantities from what the measure works with. */

@@ -5,6 +5,7 @@ import { unitName, withSign, type Unit } from '../../../base/units/index.js';
 import { soundItems } from '../checked-record.js';
 import type { Draft } from '../draft.js';
 import type { RawNeed } from '../raw/option.js';
+import type { CategoryDraft } from '../read-category.js';
 import type { OptionDraft } from '../read-option.js';
 import { some, unknown, unknownOption } from './unknown.js';
 
@@ -12,8 +13,13 @@ import { some, unknown, unknownOption } from './unknown.js';
 export function optionReferences(draft: Draft): readonly Problem[] {
   const told = new Set<string>();
   return draft.options.flatMap((option) => {
-    const needs = [...needProblems(option, draft), ...dayProblems(option, draft), ...coatingProblems(option, draft)];
     const category = draft.categories.find(({ slug }) => slug === option.category);
+    const needs = [
+      ...needProblems(option, draft),
+      ...dayProblems(option, draft),
+      ...coatingProblems(option, draft),
+      ...(category ? familyProblems(option, category) : []),
+    ];
     if (!draft.slugs.categories.has(option.category)) {
       if (told.has(option.category)) return needs;
       told.add(option.category);
@@ -34,6 +40,23 @@ export function optionReferences(draft: Draft): readonly Problem[] {
     if (!category?.record.sound(['measure'])) return needs;
     return [...needs, ...partProblems(option, category.record.raw.measure.by)];
   });
+}
+
+/** A family is one of the option's category. */
+function familyProblems(
+  { record, category }: OptionDraft,
+  { record: { raw, sound } }: CategoryDraft,
+): readonly Problem[] {
+  const name = record.raw.family;
+  if (name === undefined || !record.sound(['family']) || !sound(['families'])) return [];
+  const among = Object.keys(raw.families ?? {});
+  if (among.includes(name)) return [];
+  const message = `${category} has no family '${name}'`;
+  const lives =
+    among.length === 0
+      ? `Write it under families: in content/categories/${category}.md`
+      : `Families of content/categories/${category}.md are ${some(among)}`;
+  return [unknown(record.origin, ['family'], { code: 'family-unknown', message, name, among, lives })];
 }
 
 /** What an option is coated with is a paint of the house: an option of a category that asks for a sheen. */
