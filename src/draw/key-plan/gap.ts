@@ -1,4 +1,4 @@
-import { patchFrom, without, type Patch, type Ring, type Xy } from '../../base/geometry/index.js';
+import { grown, patchFrom, without, type Patch, type Ring, type Xy } from '../../base/geometry/index.js';
 import type { Spot } from '../convex.js';
 import { lineThrough, type StraightLine, type WallLine } from '../plan/wall-line.js';
 
@@ -36,10 +36,13 @@ export function gapIn(line: WallLine, { from, to }: Stretch, walls: readonly Pat
   return { outline, depth: middle };
 }
 
+/** What is cut reaches past the faces of its wall by so much, in points: at odd angles faces and cuts are rounded apart, and a film of wall would stay. */
+const film = 1e-4;
+
 /** The walls without what is cut out of them. */
 export function cutWalls(walls: readonly Patch[], gaps: readonly Gap[]): readonly Patch[] {
   const cuts = gaps.filter(({ depth }) => depth > 0).map(({ outline }) => patchFrom(ringOf(outline)));
-  return without(walls, cuts);
+  return without(walls, grown(cuts, film));
 }
 
 export function ringOf(spots: readonly Spot[]): Ring {
