@@ -31,8 +31,8 @@ export interface OptionAnswers {
 
 /** What nobody knows of an option that was only just named. It is written where the schema asks for it, and says so. */
 const unknown = (name: string): Partial<RawOption> => ({
-  maker: 'not known yet',
-  model: 'not known yet',
+  maker: 'Maker not known yet',
+  model: '–',
   summary: name,
   swatch: { pattern: 'solid', colors: ['#c9c4bb'] },
   specification: { general: 'Not written yet.', products: name, execution: 'Not written yet.' },
