@@ -25,7 +25,8 @@ export function makeNew(run: Run) {
       .argument('<dir>', 'a folder that is not there yet, or empty')
       .option('--demo', 'the demo house: issues, change orders and a signed book, made by the commands themselves')
       .option('--yes', 'ask nothing: take what usually holds where no flag says otherwise')
-      .option('--room <room>', `a room with its size, such as "Kitchen 14' x 12'"; again for each`, list, []);
+      .option('--room <room>', `a room with its size, such as "Kitchen 14' x 12'"; again for each`, list, [])
+      .option('--from <file>', 'rooms from an architect’s model: an IFC file (ISO 16739) in STEP text');
     for (const { flag, about } of houseQuestions) command.option(flag, about);
     command.addHelpText(
       'after',
@@ -34,8 +35,8 @@ export function makeNew(run: Run) {
     );
     for (const each of more) command.addCommand(each(console, done));
     return command.action(async (dir: string, flags: HouseFlags & { readonly demo?: boolean }) => {
-      if (flags.demo) await newDemo(dir, run, console);
-      else await newHouse(dir, flags, console);
+      if (!flags.demo) return done(await newHouse(dir, flags, console));
+      await newDemo(dir, run, console);
       done(0);
     });
   };

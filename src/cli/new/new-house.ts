@@ -8,12 +8,15 @@ import { programPath } from '../../disk/program/index.js';
 import { OutputRefused, readHouseFolder, refuseTaken, writeNewFolder } from '../../disk/store/index.js';
 import {
   draftHouse,
+  modelReport,
   readAnswers,
   readRoomLine,
   readRooms,
   readTyped,
   roomsOfLines,
+  roomsOfModel,
   usualUse,
+  type DraftedRoom,
   type HouseAnswers,
   type Question,
   type Refused,
@@ -22,6 +25,7 @@ import {
 } from '../../draft/index.js';
 import type { Asker } from '../asker.js';
 import type { Console } from '../console.js';
+import { readModel } from '../read-model.js';
 import { UsageError } from '../usage-error.js';
 import { houseQuestions, type HouseQuestion } from './house-questions.js';
 
@@ -38,22 +42,27 @@ export interface HouseFlags {
   readonly ceiling?: string;
   readonly start?: string;
   readonly room: readonly string[];
+  readonly from?: string;
   readonly yes?: boolean;
 }
 
-/** `bookmatch new DIR`: a house of one's own from a few answers. Nothing is written where one of them cannot be taken. */
-export async function newHouse(dir: string, flags: HouseFlags, console: Console): Promise<void> {
+/** `bookmatch new DIR`: a house of one's own from a few answers. Nothing is written where one of them cannot be taken. The exit code: 1 where
+ *  a model has spaces that are left out. */
+export async function newHouse(dir: string, flags: HouseFlags, console: Console): Promise<number> {
+  if (flags.from !== undefined && flags.room.length > 0)
+    throw new UsageError('rooms come from --room or from the model of --from, not from both. Nothing was written.');
   await refusing(dir);
   const asker = flags.yes ? undefined : console.asker();
   const given = givenBy(flags);
   const start = usualStart(console.today());
   const usual = (question: HouseQuestion): string | undefined => question.usual?.({ start });
-  if (!asker) refuseMissing(given, flags.room);
+  if (!asker) refuseMissing(given, flags);
   refuseWrong(given, flags.room);
-  const { typed, lines } = await askTheRest(given, flags.room, asker, usual);
+  const { typed, lines } = await askTheRest(given, flags, asker, usual);
   const { answers, rooms } = taken(typed, lines);
   const demo = await readHouseFolder(programPath('.'));
-  const drafted = { rooms: roomsOfLines(rooms, answers.ceiling), levels: [] };
+  speakAs(answers.locale);
+  const drafted = flags.from === undefined ? ofLines(rooms, answers.ceiling) : await ofModel(flags.from, console);
   const files = draftHouse(answers, drafted, demo.files, console.today());
   const records = files.filter(({ path }) => path.startsWith('content/'));
   const { problems } = composeBook(measureFiles(records), console.today());
@@ -65,15 +74,34 @@ export async function newHouse(dir: string, flags: HouseFlags, console: Console)
       history = await beginHistory(folder, `${answers.name} begins`);
     }),
   );
-  console.out(
-    told(
-      dir,
-      answers,
-      rooms,
-      drafted.rooms.map(({ slug }) => slug),
-      history,
-    ),
-  );
+  console.out(`${told(dir, answers, drafted, history)}${drafted.report}`);
+  return drafted.isWhole ? 0 : 1;
+}
+
+interface Drafted {
+  readonly rooms: readonly DraftedRoom[];
+  readonly levels: Parameters<typeof draftHouse>[1]['levels'];
+  /** Rooms whose name does not tell what they are used for. */
+  readonly guessed: readonly DraftedRoom[];
+  /** What became of a model's spaces. */
+  readonly report: string;
+  readonly isWhole: boolean;
+}
+
+function ofLines(lines: readonly RoomLine[], ceiling: string): Drafted {
+  const rooms = roomsOfLines(lines, ceiling);
+  const guessed = rooms.filter((_, index) => lines[index]?.use === undefined);
+  return { rooms, levels: [], guessed, report: '', isWhole: true };
+}
+
+async function ofModel(file: string, console: Console): Promise<Drafted> {
+  const { value: model, problems } = await readModel(file);
+  if (!model)
+    throw new UsageError(`${printProblems(problems, { color: console.color }).trimEnd()}\nNothing was written.`);
+  if (model.files.size === 0) throw new UsageError(`${modelReport(model)}Nothing was written.`);
+  const levels = model.levels.map((level) => ({ ...level, isKnown: true }));
+  const isWhole = model.spaces.every(({ path }) => path !== undefined);
+  return { ...roomsOfModel(model), report: `\n${modelReport({ ...model, levels })}`, isWhole };
 }
 
 function givenBy(flags: HouseFlags): Partial<Typed> {
@@ -89,14 +117,14 @@ function usualStart(today: IsoDate): IsoDate {
   );
 }
 
-function refuseMissing(given: Partial<Typed>, rooms: readonly string[]): void {
+function refuseMissing(given: Partial<Typed>, { room, from }: HouseFlags): void {
   const missing = houseQuestions.filter(({ is, usual }) => usual === undefined && given[is] === undefined);
-  const flags = [...missing.map(({ flag }) => flag), ...(rooms.length === 0 ? [roomFlag] : [])];
+  const flags = [...missing.map(({ flag }) => flag), ...(room.length === 0 && from === undefined ? [roomFlag] : [])];
   if (flags.length === 0) return;
   throw new UsageError(`A new house needs ${joinWords(flags)}. Nothing was written.`);
 }
 
-const roomFlag = `--room "Kitchen 14' x 12'" for each room`;
+const roomFlag = `--room "Kitchen 14' x 12'" for each room (or --from FILE.ifc)`;
 
 /** What was given with flags is looked at before anything is asked. */
 function refuseWrong(given: Partial<Typed>, rooms: readonly string[]): void {
@@ -144,7 +172,7 @@ interface Answered {
 /** Asks what no flag answered, one after another; where nobody is to be asked, what usually holds. */
 async function askTheRest(
   given: Partial<Typed>,
-  rooms: readonly string[],
+  { room, from }: HouseFlags,
   asker: Asker | undefined,
   usual: (question: HouseQuestion) => string | undefined,
 ): Promise<Answered> {
@@ -156,7 +184,7 @@ async function askTheRest(
     if (is === 'currency')
       speakAs(taken({ ...harmless, units: answered.units, currency: answered.currency }, []).answers.locale);
   }
-  const lines = asker && rooms.length === 0 ? await askRooms(asker) : rooms;
+  const lines = asker && room.length === 0 && from === undefined ? await askRooms(asker) : room;
   return { typed: answered, lines };
 }
 
@@ -230,17 +258,14 @@ async function refuse(work: () => Promise<void>): Promise<void> {
 function told(
   dir: string,
   { name }: HouseAnswers,
-  rooms: readonly RoomLine[],
-  slugs: readonly string[],
+  { rooms, guessed }: Drafted,
   history: Awaited<ReturnType<typeof beginHistory>>,
 ): string {
-  const guessed = rooms.flatMap((room, index) =>
-    room.use === undefined ? [`${room.name} (content/rooms/${slugs[index] ?? ''}.md)`] : [],
-  );
+  const unsure = guessed.map(({ slug, values }) => `${values.name} (content/rooms/${slug}.md)`);
   const uses =
-    guessed.length === 0
+    unsure.length === 0
       ? ''
-      : `${joinWords(guessed)} ${guessed.length === 1 ? 'is' : 'are'} written as ${usualUse}: change use there if it is something else.\n`;
+      : `${joinWords(unsure)} ${unsure.length === 1 ? 'is' : 'are'} written as ${usualUse}: change use there if it is something else.\n`;
   const again = history.ok
     ? 'It is under git, with its first commit.\n'
     : history.isUnderGit

@@ -1,7 +1,7 @@
 import { inLocale } from '../../base/units/index.js';
 import { layers, type Source } from '../../core/model/index.js';
 import { readFrontMatter, type RawCategory, type RawHouse, type RawTrade } from '../../core/records/index.js';
-import { recordText } from '../record/text.js';
+import { recordText, withKeys } from '../record/text.js';
 import type { HouseAnswers } from './answers.js';
 import { allowancesOf, selectionsFor, type DraftedRoom } from './drafted-room.js';
 import { houseRecord } from './house-record.js';
@@ -30,10 +30,7 @@ export function draftHouse(
     const allowances = new Map(
       allowancesOf(rooms).flatMap(({ id, categories }) => categories.map((category) => [category, id] as const)),
     );
-    const own = rooms.map(({ slug, values }) => ({
-      path: `content/rooms/${slug}.md`,
-      text: recordText(withSelections(values, allowances)),
-    }));
+    const own = rooms.map((room) => ({ path: `content/rooms/${room.slug}.md`, text: roomText(room, allowances) }));
     return [
       { path: '.gitignore', text: '_site/\n.bookmatch/\n*.p12\n' },
       { path: 'README.md', text: ownerPage(answers.name) },
@@ -44,10 +41,10 @@ export function draftHouse(
   });
 }
 
-function withSelections(values: DraftedRoom['values'], allowances: ReadonlyMap<string, string>): DraftedRoom['values'] {
-  if (values.selections) return values;
-  const selections = selectionsFor(values.use, new Set(starterCategories), allowances);
-  return selections.length === 0 ? values : { ...values, selections: [...selections] };
+function roomText({ values, text }: DraftedRoom, allowances: ReadonlyMap<string, string>): string {
+  const selections = values.selections ?? selectionsFor(values.use, new Set(starterCategories), allowances);
+  const more = selections.length === 0 ? {} : { selections };
+  return text === undefined ? recordText({ ...values, ...more }) : withKeys(text, { use: values.use, ...more });
 }
 
 /** Categories and trades of every house. */

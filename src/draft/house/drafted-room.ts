@@ -1,7 +1,7 @@
 import type { RawRoom, RawSelection } from '../../core/records/index.js';
 import { freshSlug } from '../record/slug.js';
 import type { RoomLine } from './room-line.js';
-import { usualUse } from './room-use.js';
+import { usualUse } from '../record/use.js';
 import { starterAllowances, starterSelections } from './starter.js';
 
 /** A room before it is a record: its file name and everything but what is chosen in it. Whoever drafts rooms, from a line or from a model of
@@ -9,6 +9,8 @@ import { starterAllowances, starterSelections } from './starter.js';
 export interface DraftedRoom {
   readonly slug: string;
   readonly values: RawRoom;
+  /** Where it is written already: that text, which is kept. */
+  readonly text?: string;
 }
 
 /** Level of a house that says nothing of levels. */

@@ -11,7 +11,7 @@ import {
   type Reading,
 } from '../../base/units/index.js';
 import { readName } from '../record/name.js';
-import { isRoomUse, useByName } from './room-use.js';
+import { isRoomUse, useNamed } from '../record/use.js';
 
 /** A rectangular room as people say it in one line. */
 export interface RoomLine {
@@ -37,7 +37,7 @@ export function readRoomLine(text: string): Reading<RoomLine> {
   if (!parted.ok) return parted;
   const name = readName(parted.value.name);
   if (!name.ok) return unread(`its name: ${name.why}`, name.fix);
-  const use = word ?? useByName(name.value);
+  const use = word ?? useNamed(name.value);
   return read({ name: name.value, size: parted.value.size, ...(use !== undefined && { use }) });
 }
 

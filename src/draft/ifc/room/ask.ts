@@ -1,6 +1,6 @@
 import { counted, fromFeet, joinWords, toRecordStep, writeLength } from '../../../base/units/index.js';
 import { isUnswung, type Question } from '../opening/draft.js';
-import { useNamed } from '../use.js';
+import { useNamed } from '../../record/use.js';
 import type { DraftLevel } from './level.js';
 import type { RoomParts } from './record.js';
 import { spaceTitle } from './space.js';

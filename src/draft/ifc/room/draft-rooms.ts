@@ -4,7 +4,7 @@ import type { Hole } from '../opening/hole.js';
 import { isInLine } from '../opening/place.js';
 import { thicknessLines } from '../opening/thickness.js';
 import { attempt } from '../refused.js';
-import { useNamed } from '../use.js';
+import { useNamed } from '../../record/use.js';
 import { asksOf } from './ask.js';
 import { apartFrom } from './joined.js';
 import { levelsOf, type DraftLevel } from './level.js';
