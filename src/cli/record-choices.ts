@@ -1,9 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Book } from '../core/book/index.js';
-import { selectionId, type Records, type Source } from '../core/model/index.js';
-import { writeChoices, type NewChoice } from '../core/records/index.js';
-import { printProblems } from '../base/problem/index.js';
+import { selectionId, type Records, type Room, type Source } from '../core/model/index.js';
+import { writeChoices, writeOverride, type NewChoice } from '../core/records/index.js';
+import { placeWritten, printProblems } from '../base/problem/index.js';
 import { workingTree } from '../disk/history/index.js';
 import type { OpenHouse } from '../disk/load/index.js';
 import type { IsoDate } from '../base/units/index.js';
@@ -19,7 +19,7 @@ interface Recorded {
   readonly book: Book;
 }
 
-/** Writes choices into the rooms' records: all of them, or none. They are tried first: where the house with them would have an
+/** Writes choices into the records of the rooms, and of the house for its finish sets: all of them, or none. They are tried first: where the house with them would have an
  *  error, or a record is no longer as it was read, that is told and nothing is written. */
 export async function recordChoices(
   open: OpenHouse,
@@ -28,7 +28,7 @@ export async function recordChoices(
   { on, by }: { readonly on: IsoDate; readonly by: string },
   console: Console,
 ): Promise<Recorded | undefined> {
-  const written = writtenRooms(records, choices, { on, by });
+  const written = writtenRecords(records, choices, { on, by });
   const texts = new Map(written.map(({ path, text }) => [path, text]));
   const house = open.read(records.sources.map(({ path, text }) => ({ path, text: texts.get(path) ?? text })));
   const { book, problems } = open.compose(house, on);
@@ -51,21 +51,64 @@ export async function recordChoices(
   return { files: written.map(({ path }) => path), book };
 }
 
-/** The records of the rooms that are chosen for, with the choices in them. */
-function writtenRooms(
+interface Made extends NewChoice {
+  readonly room: Room;
+  readonly at: readonly string[];
+  /** Absent: the selection stands in the room's own record. */
+  readonly set?: { readonly file: string; readonly key: string };
+}
+
+/** The records that are chosen in, with the choices. What all rooms of a finish set choose alike goes into the set; what some of them choose
+ *  otherwise, into their own records. */
+function writtenRecords(
   { rooms, sources }: Records,
   choices: Choices,
   made: { readonly on: IsoDate; readonly by: string },
 ): readonly Source[] {
+  const texts = new Map(sources.map(({ path, text }) => [path, text]));
+  const all = rooms.flatMap((room) => room.selections.map((selection) => madeFor(room, selection, choices, made)));
+  const isAlike = ({ set, option }: Made): boolean =>
+    all.every((other) => other.set?.key !== set?.key || other.option === option);
+  const chosen = all.filter(({ option }) => option !== '');
+  const inRecord = chosen.filter((one) => !one.set || isAlike(one));
+  const fileOf = ({ set, room }: Made): string => set?.file ?? room.origin.file;
+  for (const file of new Set(inRecord.map(fileOf))) {
+    const own = inRecord.filter((one) => fileOf(one) === file);
+    texts.set(file, writeChoices(texts.get(file) ?? '', once(own)));
+  }
   const before = new Map(sources.map(({ path, text }) => [path, text]));
-  return rooms.flatMap(({ slug, selections, origin: { file } }): readonly Source[] => {
-    const own = selections.flatMap((selection): readonly NewChoice[] => {
-      const option = choices.get(selectionId(slug, selection));
-      return option === undefined ? [] : [{ path: selection.path, option, ...made }];
-    });
-    const text = before.get(file);
-    return own.length === 0 || text === undefined ? [] : [{ path: file, text: writeChoices(text, own) }];
+  for (const one of chosen.filter((each) => !inRecord.includes(each))) {
+    const { file } = one.room.origin;
+    texts.set(file, writeOverride(texts.get(file) ?? '', before.get(one.set?.file ?? '') ?? '', one));
+  }
+  return sources.flatMap(({ path, text }) => {
+    const now = texts.get(path) ?? text;
+    return now === text ? [] : [{ path, text: now }];
   });
+}
+
+/** What is chosen for a selection, and where it is written; `option` is empty where nothing is. */
+function madeFor(
+  room: Room,
+  selection: Room['selections'][number],
+  choices: Choices,
+  made: { readonly on: IsoDate; readonly by: string },
+): Made {
+  const { origin, path } = placeWritten(room.origin, selection.path);
+  const isFromSet = selection.finishSet !== undefined;
+  return {
+    room,
+    at: selection.at,
+    path,
+    option: choices.get(selectionId(room.slug, selection)) ?? '',
+    ...made,
+    ...(isFromSet && { set: { file: origin.file, key: path.join('.') } }),
+  };
+}
+
+/** Rooms that have a selection from one set write it once. */
+function once(made: readonly Made[]): readonly Made[] {
+  return [...new Map(made.map((one) => [one.path.join('.'), one])).values()];
 }
 
 /** Records to be written that hold somebody's own changes: these would go into the commit of the choice. */

@@ -118,3 +118,72 @@ describe('bookmatch take-over', () => {
     expect(error).toContain("did you mean 'owner'?");
   });
 });
+
+describe('a choice for what a finish set gives to several rooms', () => {
+  const den = 'content/rooms/den.md';
+  const record = 'content/house.md';
+  const floor = `      - at: floor # oak unless they say otherwise
+        category: floor
+        standard: oak
+        considering: [oak, pine]
+`;
+
+  beforeEach(() => {
+    const room = house.read(study);
+    house.edit(study, room.slice(room.indexOf('  - at: floor'), room.indexOf('  - at: ceiling')), '');
+    const other = house.read(study).replace('name: Study', 'name: Den').replace('"101"', '"102"');
+    const alone = other.replaceAll('D01', 'D02').replaceAll('W01', 'W02').replace('swing: study', 'swing: den');
+    writeFileSync(
+      join(house.dir, den),
+      alone.slice(0, alone.indexOf('selections:')) + alone.slice(alone.indexOf('---', 4)),
+    );
+    house.edit(
+      record,
+      '\nmilestones:\n',
+      `\nfinish-sets:\n  - name: Rooms to work in\n    in: [study]\n    selections:\n${floor}milestones:\n`,
+    );
+    alternative('all', 'Pine', 'throughout: { floor: pine }');
+    alternative('one', 'Pine in the den', 'choices: { den/floor/floor: pine }');
+    house.commit('A finish set');
+  });
+
+  const chosen = (indent: string): string => {
+    const lines = ['chosen: pine', 'chosen-on: 2026-04-20', 'chosen-by: The owner'];
+    return lines.map((line) => `${indent}${line}\n`).join('');
+  };
+
+  test('goes into the set where all of its rooms choose alike', async () => {
+    const rooms = [house.read(study), house.read(den)];
+    const before = house.read(record);
+    const { code, out } = await house.run('take-over all --by owner');
+    expect(code).toBe(0);
+    expect(out).toContain('Pine: 2 choices by The owner');
+    expect(house.read(record)).toBe(before.replace(floor, `${floor}${chosen('        ')}`));
+    expect([house.read(study), house.read(den)]).toEqual(rooms);
+    expect(house.git('log', '-1', '--format=', '--name-only').trim()).toBe(record);
+    expect(await house.run('check')).toMatchObject({ code: 0 });
+  });
+
+  test('goes into the room, as a selection of its own, where one of them chooses for itself', async () => {
+    const [set, other, before] = [house.read(record), house.read(study), house.read(den)];
+    const { total } = JSON.parse((await house.run('alternatives one --json')).out) as { readonly total: number };
+    expect((await house.run('take-over one --by owner')).code).toBe(0);
+    const own = `selections:\n  - at: floor\n    category: floor\n    standard: oak\n    considering:\n      - oak\n      - pine\n${chosen('    ')}`;
+    expect(house.read(den)).toBe(before.replace(/(?=^---\n(?!name))/mu, own));
+    expect([house.read(record), house.read(study)]).toEqual([set, other]);
+    const book = JSON.parse((await house.run('build --json')).out) as {
+      readonly selections: readonly object[];
+      readonly money: { readonly today: number };
+    };
+    expect(book.money.today).toBe(total);
+    expect(book.selections).toContainEqual(expect.objectContaining({ id: 'den/floor/floor', chosen: 'pine' }));
+    expect(book.selections).toContainEqual(
+      expect.objectContaining({ id: 'study/floor/floor', finishSet: 'Rooms to work in', state: 'open' }),
+    );
+    // A second choice there stands after the first.
+    house.edit('content/alternatives/one.md', 'den/floor/floor: pine', 'den/floor/floor: oak');
+    house.commit('Oak after all');
+    expect((await house.run('take-over one --by owner')).code).toBe(0);
+    expect(house.read(den)).toContain('chosen: oak\n');
+  });
+});

@@ -176,6 +176,7 @@ export const codesByPage = {
     'selection-duplicate',
     'selection-empty',
     'option-missing',
+    'set-nowhere',
     'allowance-unknown',
     'allowance-category',
     'install-unsuited',

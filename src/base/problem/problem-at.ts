@@ -1,5 +1,5 @@
 import type { ProblemCode } from './codes.js';
-import type { Origin, Path, Position, Problem } from './problem.js';
+import { placeWritten, type Origin, type Path, type Position, type Problem } from './problem.js';
 
 interface ProblemDetail {
   /** What to do about it, in one line. */
@@ -21,8 +21,9 @@ export function problemAt(
   message: string,
   detail: ProblemDetail = {},
 ): Problem {
-  const at = detail.onKey ? origin.key(path) : origin.at(path);
-  return problemIn(origin, at, code, message, detail);
+  const written = placeWritten(origin, path);
+  const at = detail.onKey ? written.origin.key(written.path) : written.origin.at(written.path);
+  return problemIn(written.origin, at, code, message, detail);
 }
 
 /** A problem at a place of a file that is given by line and column. */

@@ -34,6 +34,27 @@ export interface Origin {
   at(path: Path): Position;
   /** Position of the key at `path` rather than its value. */
   key(path: Path): Position;
+  /** Where the value at `path` is written, when that is in another record or under another path. */
+  elsewhere?(path: Path): Elsewhere | undefined;
+}
+
+/** A place in a record that another record has something from. */
+export interface Elsewhere {
+  readonly origin: Origin;
+  readonly path: Path;
+  /** What it is from, as people call it: the name of a finish set. */
+  readonly from?: string;
+}
+
+/** Where the value at a path is written: there, or where the record has it from. */
+export function placeWritten(origin: Origin, path: Path): Elsewhere {
+  return origin.elsewhere?.(path) ?? { origin, path };
+}
+
+/** The same as people look it up: the file and the line. */
+export function sourceOf(origin: Origin, path: Path): { readonly source: string; readonly line: number } {
+  const written = placeWritten(origin, path);
+  return { source: written.origin.file, line: written.origin.at(written.path).line };
 }
 
 /** A result that may come with problems; `value` is absent when it could not be made. */

@@ -201,8 +201,10 @@ export interface BookSelection {
   /** What stood before a change after release or order. */
   readonly insteadOf?: ChangedOrder;
   readonly signed?: SignedState;
+  /** The finish set of the house's record that its room has it from. */
+  readonly finishSet?: string;
   readonly source: string;
-  /** Line of the selection in its room's record. */
+  /** Its line in its room's record, or in that of the house where it is from a finish set. */
   readonly line: number;
 }
 

@@ -1,3 +1,4 @@
+import { sourceOf } from '../../base/problem/index.js';
 import { noCost, type HousePrice, type Item, type ReasonedFigure } from '../price/index.js';
 import { layPlaces, partOf, selectionText, type LayOut, type Takeoff } from '../takeoff/index.js';
 import type { BookSelection, ChangedOrder, SelectionState } from './book.js';
@@ -62,8 +63,8 @@ export function makeSelection(
     ...delayOf(decision, house.book.contract),
     facts: selection.facts,
     ...(selection.insteadOf && { insteadOf: changedOrder(selection.insteadOf, restocking) }),
-    source: room.origin.file,
-    line: room.origin.at(selection.path).line,
+    ...(selection.finishSet !== undefined && { finishSet: selection.finishSet }),
+    ...sourceOf(room.origin, selection.path),
   };
 }
 

@@ -1,4 +1,3 @@
-import { placeOfFact } from '../fact/index.js';
 import type { Option, Records } from '../model/index.js';
 import type { LedgerEntry } from '../price/index.js';
 import { problemAt, type Problem } from '../../base/problem/index.js';
@@ -16,13 +15,11 @@ export function quoteProblems(records: Records, quotes: readonly Quote[]): reado
 }
 
 function pastProblem(
-  option: Option,
+  { name, origin }: Option,
   { on, by, until }: NonNullable<Option['quoted']>,
   quote: Quote,
   { house }: Records,
 ): Problem {
-  const { name } = option;
-  const place = placeOfFact(option, ['quoted', until === undefined ? 'on' : 'until']);
   const { past, inOrders, ifChosen } = quote;
   const money = [
     ...(inOrders > 0 ? [`${exact(inOrders)} of today's orders rest on it`] : []),
@@ -33,12 +30,12 @@ function pastProblem(
   if (until !== undefined) {
     const message = `${name}: the price of ${printDay(on)} was good until ${printDay(until)}, ${days} ago; ${money}`;
     const fix = `ask ${by} for a new quotation, and write its day and price`;
-    return problemAt(place.origin, place.path, 'quote-expired', message, { fix, severity });
+    return problemAt(origin, ['quoted', 'until'], 'quote-expired', message, { fix, severity });
   }
   const limit = house.pricesGoodFor ?? 0;
   const message = `${name}: the price of ${printDay(on)} is ${days} older than the ${limit} days that prices are good for; ${money}`;
   const fix = `ask ${by} whether it stands, and write the day of the answer`;
-  return problemAt(place.origin, place.path, 'quote-old', message, { fix, severity });
+  return problemAt(origin, ['quoted', 'on'], 'quote-old', message, { fix, severity });
 }
 
 /** A warning where invoices come to something else than was computed, and where nothing was ordered that they are for. The

@@ -4,4 +4,3 @@ export * from './product.js';
 export * from './products/index.js';
 export { attributeFor, carries, factOf, unitOfFact, type FactName } from './read.js';
 export { makerText, untoldOf, untoldWords, type AskingCategory, type Untold } from './untold.js';
-export { placeOfFact } from './shared.js';

@@ -378,6 +378,8 @@ export interface Selection {
   readonly waste?: Decimal;
   /** Which way boards or sheets run here, where the usual way is not wanted. */
   readonly courses?: CourseRun;
+  /** Name of the finish set that the room has it from; absent: it stands in the room's record. */
+  readonly finishSet?: string;
   readonly path: Path;
 }
 

@@ -18,10 +18,11 @@ import { readCategory, type CategoryDraft } from './read-category.js';
 import { readChangeOrder } from './read-change-order.js';
 import { localeOfData } from './house-locale.js';
 import { featureFindings } from './read-features.js';
-import { readHouse } from './read-house.js';
+import { finishSets, withSets } from './finish-sets.js';
+import { readHouse, type HouseDraft } from './read-house.js';
 import { readIssue } from './read-issue.js';
 import { readOption } from './read-option.js';
-import { readRoom } from './read-room.js';
+import { readRoom, type RoomDraft } from './read-room.js';
 import { readTrade } from './read-trade.js';
 import { oncePerFolder, readPath, type RecordKind, type RecordPath } from './record-path.js';
 import { findings } from './schema-problems.js';
@@ -91,11 +92,19 @@ function recordReaders(kinds: readonly FeatureKind<unknown>[]) {
         category,
       ),
     );
+  const room = (one: Readable): RoomDraft =>
+    readRoom(checked<RawRoom>(one, 'room', featureFindings(one.front.data, kinds)), kinds);
   return {
     house: keepEach((one: Readable) => readHouse(checked<RawHouse>(one, 'house'))),
-    room: keepEach((one: Readable) =>
-      readRoom(checked<RawRoom>(one, 'room', featureFindings(one.front.data, kinds)), kinds),
-    ),
+    room: keepEach((one: Readable) => {
+      const alone = room(one);
+      const front = (house: HouseDraft | undefined) =>
+        withSets(one.front, alone, house ? finishSets(house.record) : []);
+      return keepBy(
+        (house: HouseDraft | undefined) => house,
+        (house) => (front(house) === one.front ? alone : room({ ...one, front: front(house) })),
+      );
+    }),
     category: keepEach((one: Readable) => readCategory(checked<RawCategory>(one, 'category'))),
     optionBy: keepBy((category: CategoryDraft | undefined) => category, optionBy),
     trade: keepEach((one: Readable) => readTrade(checked<RawTrade>(one, 'trade'))),
@@ -115,7 +124,7 @@ function draftOf(
   const categories = readable('categories').map(read.category);
   const bySlug = new Map(categories.map((category) => [category.slug, category]));
   const [house] = readable('house').map(read.house);
-  const rooms = readable('rooms').map(read.room);
+  const rooms = readable('rooms').map((one) => read.room(one)(house));
   const options = readable('options').map((one) => read.optionBy(bySlug.get(one.category ?? ''))(one));
   const trades = readable('trades').map(read.trade);
   const alternatives = readable('alternatives').map(read.alternative);

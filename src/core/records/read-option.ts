@@ -6,7 +6,7 @@ import { unitOfFact } from '../fact/index.js';
 import { passed, readDimension, readMoney } from './formats.js';
 import type { RawCategory } from './raw/category.js';
 import { quoteProblems } from './quote-problems.js';
-import { withShared } from './share-facts.js';
+import { placeShared, withShared } from './share-facts.js';
 import { priceProblems, readParts, type LocatedPart } from './read-parts.js';
 import type { RawInsulationLayer, RawOption } from './raw/option.js';
 
@@ -73,7 +73,7 @@ function wholeOption(
     ...(care !== undefined && { care }),
     ...(shared.length > 0 && { shared }),
     body,
-    origin,
+    origin: shared.length > 0 ? { ...origin, elsewhere: placeShared(shared) } : origin,
   };
 }
 

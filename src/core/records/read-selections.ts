@@ -8,7 +8,10 @@ import type { RawRoom, RawSelection } from './raw/room.js';
 
 /** Selections of a room that the schema has passed, with what their own days and facts have against each other. */
 export function readSelections(record: Checked<RawRoom>): Outcome<readonly Selection[]> {
-  const selections = soundItems<RawSelection>(record, 'selections').map(({ raw, path }) => readSelection(raw, path));
+  const selections = soundItems<RawSelection>(record, 'selections').map(({ raw, path }) => {
+    const set = record.origin.elsewhere?.(path)?.from;
+    return { ...readSelection(raw, path), ...(set !== undefined && { finishSet: set }) };
+  });
   return { value: selections, problems: selections.flatMap((selection) => factProblemsOf(selection, record.origin)) };
 }
 

@@ -1,5 +1,5 @@
 import type { SharedFact } from '../model/index.js';
-import type { Path } from '../../base/problem/index.js';
+import type { Origin, Path } from '../../base/problem/index.js';
 import type { Checked } from './checked-record.js';
 import type { RawCategory, RawShared } from './raw/category.js';
 import type { RawOption } from './raw/option.js';
@@ -43,6 +43,15 @@ export function withShared(
     ]),
   );
   return { raw: { ...raw, ...told(top), specification: told(specification) }, shared };
+}
+
+/** Where a value of an option's record stands that its category has. */
+export function placeShared(shared: readonly SharedFact[]): NonNullable<Origin['elsewhere']> {
+  return (path) => {
+    const written = path.join('.');
+    const from = shared.find(({ key }) => written === key || written.startsWith(`${key}.`));
+    return from && { origin: from.origin, path: [...from.path, ...path.slice(from.key.split('.').length)] };
+  };
 }
 
 function layersOf(family: string | undefined, { raw, sound }: Checked<RawCategory>): readonly Layer[] {

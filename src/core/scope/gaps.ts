@@ -1,3 +1,4 @@
+import { sourceOf } from '../../base/problem/index.js';
 import { joinWords } from '../../base/units/index.js';
 import type { Names } from './names.js';
 import { inSentence, placeWords } from './place-words.js';
@@ -47,7 +48,6 @@ function findingOf({ names: needed, spots, over }: Gap, names: Names): ScopeFind
     what: `Nothing says who does ${missing} beneath the ${finishes}: ${inSentence(placeText)}.`,
     fix: `Select ${missing} at ${places} in this room.`,
     trades: [...new Set([...over].map(({ category }) => category.trade))],
-    source: room.origin.file,
-    line: room.origin.at(first.selection.path).line,
+    ...sourceOf(room.origin, first.selection.path),
   };
 }

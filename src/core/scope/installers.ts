@@ -1,3 +1,4 @@
+import { sourceOf } from '../../base/problem/index.js';
 import type { Contract } from '../model/index.js';
 import { selectionText } from '../takeoff/index.js';
 import { inSentence } from './place-words.js';
@@ -29,8 +30,7 @@ export function findIdleInstallers(selections: readonly Selected[], contract: Co
         what: `The owner furnishes the ${category.name.toLowerCase()} and the contract does not install it: ${inSentence(where)}.`,
         fix: `Write install: with a trade, or install: owner.`,
         trades: [category.trade],
-        source: room.origin.file,
-        line: room.origin.at(selection.path).line,
+        ...sourceOf(room.origin, selection.path),
       },
     ];
   });

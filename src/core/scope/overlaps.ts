@@ -1,3 +1,4 @@
+import { sourceOf } from '../../base/problem/index.js';
 import { meet } from '../takeoff/index.js';
 import type { Names } from './names.js';
 import { inSentence, placeWords } from './place-words.js';
@@ -57,15 +58,15 @@ function claimOneLayer(a: Selected, b: Selected, names: Names): boolean {
   return a.category.layer === b.category.layer && !names.mayStack(a.category, b.category);
 }
 
+type Place = ReturnType<typeof sourceOf>;
+
 function findingOf({ first, second, spots }: Overlap): ScopeFinding | undefined {
   const [spot] = spots;
   if (!spot) return undefined;
   const { layer } = first.category;
   const placeText = placeWords(spots, first.measure);
-  const { origin } = second.room;
-  const line = (each: Selected) => each.room.origin.at(each.selection.path).line;
-  const elsewhere =
-    first.room === second.room ? `line ${line(first)}` : `${first.room.origin.file}, line ${line(first)}`;
+  const [one, other] = [first, second].map((each) => sourceOf(each.room.origin, each.selection.path)) as [Place, Place];
+  const elsewhere = one.source === other.source ? `line ${one.line}` : `${one.source}, line ${one.line}`;
   return {
     id: `overlap/${first.room.slug}/${spot.place.id}/${layer}`,
     kind: 'overlap',
@@ -75,8 +76,7 @@ function findingOf({ first, second, spots }: Overlap): ScopeFinding | undefined 
     what: `${wordsOf(first)} and ${inSentence(wordsOf(second))} both claim the ${layer} here: ${inSentence(placeText)}.`,
     fix: `Leave the place out of this selection or of the other (${elsewhere}); where one lies on the other, its category says so under needs-beneath.`,
     trades: [...new Set([first.category.trade, second.category.trade])],
-    source: origin.file,
-    line: line(second),
+    ...other,
   };
 }
 

@@ -10,7 +10,7 @@ import { candidatesOf, choiceRows, type Candidate } from '../choice-rows.js';
 import { Swatch } from '../parts/drawing.js';
 import { Day } from '../parts/figures.js';
 import { ChoiceDays } from '../parts/choice-days.js';
-import { ChoiceLink, OptionLink, PageLink, RecordLink, RoomLink, SelectionLink } from '../parts/link.js';
+import { ChoiceLink, OptionLink, PageLink, RoomLink, SelectionLink, SelectionSource } from '../parts/link.js';
 import { Phrase, Told } from '../parts/prose.js';
 import { RestWords } from '../parts/rest-words.js';
 import { SideBySide } from '../parts/side-by-side.js';
@@ -67,7 +67,7 @@ export function ChoicePage({ selection }: { selection: BookSelection }): VNode {
       <ChoiceDays selection={selection} />
       {cautions.length > 0 && <Cautions cautions={cautions} />}
       <p class="choice-source">
-        <RecordLink source={selection.source} line={selection.line} />
+        <SelectionSource selection={selection} />
       </p>
       <OpenNeighbours selection={selection} />
     </>

@@ -1,9 +1,10 @@
 import type { VNode } from 'preact';
 import type { BookOption } from '../../core/book/index.js';
 import type { Source } from '../../core/model/index.js';
+import { choiceTitle } from '../../table/index.js';
 import { numberedLines, plainLines } from '../record-lines.js';
 import { useSheet } from '../sheet-context.js';
-import { PageLink, RecordLink } from '../parts/link.js';
+import { PageLink, RecordLink, SelectionSource } from '../parts/link.js';
 import { shownBy } from './shown-by.js';
 
 /** Colouring is for reading; a record longer than this is data. */
@@ -26,6 +27,7 @@ export function RecordPage({ source }: { source: Source }): VNode {
           </p>
         )}
         <SharedFacts path={source.path} />
+        <FromSets path={source.path} />
       </header>
       <div
         class="record"
@@ -64,6 +66,26 @@ function SharedFacts({ path }: { path: string }): VNode | null {
       ))}
       .
     </p>
+  );
+}
+
+/** A room's record does not say what it has from finish sets of the house: where that stands. */
+function FromSets({ path }: { path: string }): VNode | null {
+  const { view } = useSheet();
+  const room = view.book.rooms.find(({ source }) => source === path);
+  const selections = room ? view.selectionsOf(room).filter(({ finishSet }) => finishSet !== undefined) : [];
+  if (selections.length === 0) return null;
+  return (
+    <>
+      <p>Not written here:</p>
+      <ul class="plain-list">
+        {selections.map((selection) => (
+          <li>
+            {choiceTitle(selection, view)}. <SelectionSource selection={selection} />
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 

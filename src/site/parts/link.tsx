@@ -77,3 +77,17 @@ export function RecordLink({
     </PageLink>
   );
 }
+
+/** Where a selection is written, and the finish set that its room has it from. */
+export function SelectionSource({
+  selection: { finishSet, source, line },
+}: {
+  selection: Pick<BookSelection, 'finishSet' | 'source' | 'line'>;
+}): VNode {
+  return (
+    <>
+      {finishSet !== undefined && `From the finish set “${finishSet}”, `}
+      <RecordLink source={source} line={line} />
+    </>
+  );
+}

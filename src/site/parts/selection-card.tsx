@@ -14,7 +14,7 @@ import { CostTable } from './cost-table.js';
 import { Swatch } from './drawing.js';
 import { Facts } from './facts.js';
 import { Day } from './figures.js';
-import { ChoiceLink, OptionLink, PageLink, RecordLink } from './link.js';
+import { ChoiceLink, OptionLink, PageLink, SelectionSource } from './link.js';
 import { Phrase } from './prose.js';
 import { SignedMark } from './signed-mark.js';
 import { StateMark } from './state-mark.js';
@@ -93,7 +93,7 @@ export function SelectionCard({ selection }: { selection: BookSelection }): VNod
         </details>
       )}
       <p class="choice-source">
-        <RecordLink source={selection.source} line={selection.line} />
+        <SelectionSource selection={selection} />
       </p>
     </article>
   );

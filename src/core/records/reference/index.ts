@@ -9,6 +9,7 @@ import { besideReferences } from './beside.js';
 import { bearingReferences } from './bearing.js';
 import { draftReferences } from './drafts.js';
 import { courseReferences } from './courses.js';
+import { finishSetReferences } from './finish-set.js';
 import { houseReferences, milestoneReferences } from './house.js';
 import { layingReferences } from './laying.js';
 import { matchReferences } from './match.js';
@@ -30,6 +31,7 @@ export const references: readonly ((draft: Draft) => readonly Problem[])[] = [
   openingReferences,
   besideReferences,
   layingReferences,
+  finishSetReferences,
   selectionReferences,
   undecidedSelections,
   matchReferences,

@@ -72,7 +72,9 @@ function twiceProblems(
   if (!double) return [];
   const through =
     double.one === place && first === place ? '' : `, as part of '${first === double.one ? place : (first ?? place)}'`;
-  const message = `'${double.one}' has two selections of ${category}${through}`;
+  // In a finish set the line does not tell which room it is.
+  const where = room.record.origin.elsewhere?.(path) ? ` in ${room.name}` : '';
+  const message = `'${double.one}' has two selections of ${category}${where}${through}`;
   return [
     problemAt(room.record.origin, path, 'selection-duplicate', message, {
       fix: 'keep one selection of a category for a place',
