@@ -24,6 +24,11 @@ export const commands: readonly Listed[] = [
     load: async () => (await import('./rooms.js')).rooms,
   },
   {
+    name: 'take-in',
+    does: "hold a supplier's list of prices against the options of a category, and write what it changes",
+    load: async () => (await import('./take-in.js')).takeIn,
+  },
+  {
     name: 'check',
     does: 'list every problem in the records: where, what, and what to do',
     load: async () => (await import('./check.js')).check,

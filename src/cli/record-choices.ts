@@ -1,5 +1,3 @@
-import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import type { Book } from '../core/book/index.js';
 import { selectionId, type Records, type Room, type Source } from '../core/model/index.js';
 import { writeChoices, writeOverride, type NewChoice } from '../core/records/index.js';
@@ -8,7 +6,7 @@ import { workingTree } from '../disk/history/index.js';
 import type { OpenHouse } from '../disk/load/index.js';
 import type { IsoDate } from '../base/units/index.js';
 import type { Console } from './console.js';
-import { writeAllOrNone } from './write-all-or-none.js';
+import { changedOnDisk, writeAllOrNone } from './write-records.js';
 
 /** What is chosen, by the id of the selection: a slug, or `none`. */
 export type Choices = ReadonlyMap<string, string>;
@@ -42,7 +40,7 @@ export async function recordChoices(
     console.error(`Nothing was chosen: not committed yet are changes in ${own.join(', ')}. Commit them first.\n`);
     return undefined;
   }
-  const changed = await changedOnDisk(open.dir, records.sources, texts);
+  const changed = await changedOnDisk(open.dir, records.sources, written);
   if (changed.length > 0) {
     console.error(`Nothing was chosen: ${changed.join(', ')} changed on disk meanwhile. Try again.\n`);
     return undefined;
@@ -116,15 +114,4 @@ async function uncommitted(dir: string, written: ReadonlyMap<string, string>): P
   const tree = await workingTree(dir);
   if (!tree.ok) return [];
   return [...written.keys()].filter((path) => tree.changed.some((changed) => changed.endsWith(path)));
-}
-
-async function changedOnDisk(
-  dir: string,
-  sources: readonly Source[],
-  written: ReadonlyMap<string, string>,
-): Promise<readonly string[]> {
-  const changed: string[] = [];
-  for (const { path, text } of sources)
-    if (written.has(path) && (await readFile(join(dir, path), 'utf8')) !== text) changed.push(path);
-  return changed;
 }

@@ -1,6 +1,7 @@
 /** Drafts. In: what a person answers, or what others wrote; the demo's conventions. Out: records as text, and a report. Absent: the disk,
  *  questions. */
 export * from './ifc/index.js';
+export * from './list/index.js';
 export * from './house/answers.js';
 export { draftHouse } from './house/draft-house.js';
 export { roomOfLine, roomsOfLines, selectionsFor, type DraftedRoom } from './house/drafted-room.js';
@@ -13,5 +14,5 @@ export { usualUse } from './record/use.js';
 export { readName } from './record/name.js';
 export { freshSlug } from './record/slug.js';
 export { recordText } from './record/text.js';
-export { draftOption, needsLead, pricedParts, readAttribute, readPrice } from './record/option.js';
+export { draftOption, pricedParts, readAttribute, readPrice } from './record/option.js';
 export { draftAllowance, draftCategory, draftTrade, measuredBy } from './record/others.js';

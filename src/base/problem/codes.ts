@@ -229,6 +229,7 @@ export const codesByPage = {
     'fact-kind',
   ],
   alternatives: ['alternative-empty', 'selection-unknown', 'alternative-nowhere', 'alternative-ordered'],
+  'price-lists': ['price-list-currency', 'price-list-attribute', 'price-list-lacks'],
   prose: ['handout-money', 'mark-open', 'comment-unknown', 'print-character'],
   'issues-and-changes': [
     'number-gap',

@@ -25,3 +25,5 @@ export * from './bearing.js';
 export { currency, isCurrency, oneCurrency, withSign } from './currency.js';
 export * from './words.js';
 export * from './in-house-words.js';
+export { writtenUnit } from './unit.js';
+export { plainText } from './plain-text.js';

@@ -11,7 +11,7 @@ import { readHouseFolder } from '../../disk/store/index.js';
 import type { Console } from '../console.js';
 import { checkHouseDir } from '../house-options.js';
 import { UsageError } from '../usage-error.js';
-import { writeAllOrNone } from '../write-all-or-none.js';
+import { writeAllOrNone } from '../write-records.js';
 
 /** A house to which records are added. */
 export interface Adding {

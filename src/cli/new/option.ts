@@ -3,15 +3,7 @@ import type { AttributeRule, Category, Records, Source } from '../../core/model/
 import { setKeys, type SetKeys } from '../../core/records/index.js';
 import { didYouMean } from '../../base/problem/index.js';
 import { counted, parseDays, unitName, withSign, type Reading, type Unit } from '../../base/units/index.js';
-import {
-  draftOption,
-  freshSlug,
-  needsLead,
-  pricedParts,
-  readAttribute,
-  readName,
-  readPrice,
-} from '../../draft/index.js';
+import { draftOption, freshSlug, pricedParts, readAttribute, readName, readPrice } from '../../draft/index.js';
 import type { Console } from '../console.js';
 import { UsageError } from '../usage-error.js';
 import { addingCommand, addRecords, openToAdd } from './add-records.js';
@@ -126,18 +118,11 @@ function wantedOf(category: Category, flags: OptionFlags): Readonly<Record<strin
       read: reader,
     };
   }
-  if (needsLead())
-    wanted['lead'] = {
-      flag: '--lead "4 weeks"',
-      given: flags.lead,
-      asks: 'Time from order to site?',
-      example: '4 weeks',
-      read: parseDays,
-    };
-  else if (flags.lead !== undefined) wanted['lead'] = { flag: '--lead', given: flags.lead, asks: '', read: parseDays };
+  // What else an option has to tell is asked for when it is chosen.
+  if (flags.lead !== undefined) wanted['lead'] = { flag: '--lead', given: flags.lead, asks: '', read: parseDays };
   for (const rule of category.attributes) {
     const given = set.get(rule.name);
-    if (rule.required || given !== undefined) wanted[`set ${rule.name}`] = attributeWanted(rule, given);
+    if (given !== undefined) wanted[`set ${rule.name}`] = attributeWanted(rule, given);
   }
   return wanted;
 }

@@ -4,6 +4,7 @@ export * from './product.js';
 export * from './records.js';
 export * from './alternative.js';
 export * from './agreement.js';
+export * from './price-list.js';
 export * from './laid.js';
 export * from './measure.js';
 export * from './measure-parts.js';

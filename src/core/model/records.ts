@@ -1,6 +1,7 @@
 import type { ChangeOrder, Issue } from './agreement.js';
 import type { HouseAlternative } from './alternative.js';
 import type { House } from './house.js';
+import type { PriceList } from './price-list.js';
 import type { Category, Option, Trade } from './product.js';
 import type { Room } from './room.js';
 
@@ -16,6 +17,8 @@ export interface Records {
   readonly trades: readonly Trade[];
   /** In order of slug. */
   readonly alternatives: readonly HouseAlternative[];
+  /** In order of slug. */
+  readonly priceLists: readonly PriceList[];
   /** In order of number. */
   readonly changes: readonly ChangeOrder[];
   /** In order of number. */

@@ -4,6 +4,7 @@ import type { ChangeOrderDraft } from './read-change-order.js';
 import type { HouseDraft } from './read-house.js';
 import type { IssueDraft } from './read-issue.js';
 import type { OptionDraft } from './read-option.js';
+import type { PriceListDraft } from './read-price-list.js';
 import type { RoomDraft } from './read-room.js';
 import type { TradeDraft } from './read-trade.js';
 
@@ -17,6 +18,7 @@ export interface Draft {
   readonly categories: readonly CategoryDraft[];
   readonly trades: readonly TradeDraft[];
   readonly alternatives: readonly AlternativeDraft[];
+  readonly priceLists: readonly PriceListDraft[];
   readonly changes: readonly ChangeOrderDraft[];
   readonly issues: readonly IssueDraft[];
   /** Does a file stand where its name or place does not say what it is? What it refers to is then not known. */

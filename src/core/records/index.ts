@@ -5,7 +5,6 @@ export { largestRecord, readFrontMatter } from './front-matter.js';
 export { splice, type Edit } from './splice.js';
 export { setKeys, spliceKeys, type SetKeys } from './splice-keys.js';
 export { appendItem } from './splice-items.js';
-export { requiredKeys } from './required-keys.js';
 export { writeChoices, writeOverride, type NewChoice } from './write-choice.js';
 export { identityOf, readNumbered, slugFor } from './record-path.js';
 export { readChangeOrderRecord } from './read-change-order-record.js';

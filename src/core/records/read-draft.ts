@@ -11,6 +11,7 @@ import type { RawChangeOrder } from './raw/change-order.js';
 import type { RawHouse } from './raw/house.js';
 import type { RawIssue } from './raw/issue.js';
 import type { RawOption } from './raw/option.js';
+import type { RawPriceList } from './raw/price-list.js';
 import type { RawRoom } from './raw/room.js';
 import type { RawTrade } from './raw/trade.js';
 import { readAlternative } from './read-alternative.js';
@@ -22,6 +23,7 @@ import { finishSets, withSets } from './finish-sets.js';
 import { readHouse, type HouseDraft } from './read-house.js';
 import { readIssue } from './read-issue.js';
 import { readOption } from './read-option.js';
+import { readPriceList } from './read-price-list.js';
 import { readRoom, type RoomDraft } from './read-room.js';
 import { readTrade } from './read-trade.js';
 import { oncePerFolder, readPath, type RecordKind, type RecordPath } from './record-path.js';
@@ -109,6 +111,7 @@ function recordReaders(kinds: readonly FeatureKind<unknown>[]) {
     optionBy: keepBy((category: CategoryDraft | undefined) => category, optionBy),
     trade: keepEach((one: Readable) => readTrade(checked<RawTrade>(one, 'trade'))),
     alternative: keepEach((one: Readable) => readAlternative(checked<RawAlternative>(one, 'alternative'))),
+    priceList: keepEach((one: Readable) => readPriceList(checked<RawPriceList>(one, 'price-list'))),
     change: keepEach((one: Readable) => readChangeOrder(checked<RawChangeOrder>(one, 'change-order'))),
     issue: keepEach((one: Readable) => readIssue(checked<RawIssue>(one, 'issue'))),
   };
@@ -128,6 +131,7 @@ function draftOf(
   const options = readable('options').map((one) => read.optionBy(bySlug.get(one.category ?? ''))(one));
   const trades = readable('trades').map(read.trade);
   const alternatives = readable('alternatives').map(read.alternative);
+  const priceLists = readable('price-lists').map(read.priceList);
   const changes = readable('changes').map(read.change);
   const issues = readable('issues').map(read.issue);
   const names = (kind: RecordKind): ReadonlySet<string> => new Set(of(kind).map(({ slug }) => slug));
@@ -146,6 +150,7 @@ function draftOf(
     ...categories,
     ...trades,
     ...alternatives,
+    ...priceLists,
     ...changes,
     ...issues,
   ].flatMap((one) => one.problems);
@@ -156,6 +161,7 @@ function draftOf(
       categories,
       trades,
       alternatives,
+      priceLists,
       changes,
       issues,
       slugs,

@@ -70,6 +70,7 @@ function wholeRecords(draft: Draft, sources: readonly Source[]): Records | undef
       .flatMap(whole)
       .toSorted((a, b) => firstWork(a.slug, categories) - firstWork(b.slug, categories) || byText(a.slug, b.slug)),
     alternatives: draft.alternatives.flatMap(whole).toSorted((a, b) => byText(a.slug, b.slug)),
+    priceLists: draft.priceLists.flatMap(whole).toSorted((a, b) => byText(a.slug, b.slug)),
     changes: draft.changes.flatMap(whole).toSorted((a, b) => a.number - b.number),
     issues: draft.issues.flatMap(whole).toSorted((a, b) => a.number - b.number),
     sources,

@@ -2,7 +2,7 @@ import { didYouMean, problemIn, type Outcome, type Problem, type ProblemCode } f
 import type { Source } from '../model/index.js';
 
 export type RecordKind =
-  'house' | 'rooms' | 'options' | 'categories' | 'trades' | 'alternatives' | 'changes' | 'issues';
+  'house' | 'rooms' | 'options' | 'categories' | 'trades' | 'alternatives' | 'price-lists' | 'changes' | 'issues';
 
 /** What a record is, told by its folder and file name. */
 export interface RecordPath {
@@ -12,7 +12,16 @@ export interface RecordPath {
   readonly category?: string;
 }
 
-const folders = ['rooms', 'options', 'categories', 'trades', 'alternatives', 'changes', 'issues'] as const;
+const folders = [
+  'rooms',
+  'options',
+  'categories',
+  'trades',
+  'alternatives',
+  'price-lists',
+  'changes',
+  'issues',
+] as const;
 /** Records whose name is their number. */
 const numbered: readonly RecordKind[] = ['changes', 'issues'];
 const slugForm = /^[a-z0-9]+(?:-[a-z0-9]+)*$/u;

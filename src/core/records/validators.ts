@@ -15,6 +15,7 @@ import level from '../../../schemas/level.schema.json' with { type: 'json' };
 import milestone from '../../../schemas/milestone.schema.json' with { type: 'json' };
 import opening from '../../../schemas/opening.schema.json' with { type: 'json' };
 import option from '../../../schemas/option.schema.json' with { type: 'json' };
+import priceList from '../../../schemas/price-list.schema.json' with { type: 'json' };
 import room from '../../../schemas/room.schema.json' with { type: 'json' };
 import selection from '../../../schemas/selection.schema.json' with { type: 'json' };
 import signature from '../../../schemas/signature.schema.json' with { type: 'json' };
@@ -38,6 +39,7 @@ const schemas = [
   milestone,
   opening,
   option,
+  priceList,
   room,
   selection,
   signature,

@@ -5,7 +5,6 @@ import {
   type Category,
   type Source,
 } from '../../core/model/index.js';
-import { requiredKeys, type RawOption } from '../../core/records/index.js';
 import {
   parseLength,
   parseRate,
@@ -24,24 +23,8 @@ export interface OptionAnswers {
   readonly name: string;
   /** By part; `main` alone for what is bought as one thing. */
   readonly prices: Readonly<Record<string, { readonly material: string; readonly labor: string }>>;
-  /** Absent where the schema does not ask for it. */
   readonly lead?: string;
   readonly attributes: Readonly<Record<string, unknown>>;
-}
-
-/** What nobody knows of an option that was only just named. It is written where the schema asks for it, and says so. */
-const unknown = (name: string): Partial<RawOption> => ({
-  maker: 'Maker not known yet',
-  model: '–',
-  summary: name,
-  swatch: { pattern: 'solid', colors: ['#c9c4bb'] },
-  specification: { general: 'Not written yet.', products: name, execution: 'Not written yet.' },
-  care: 'Not written yet.',
-});
-
-/** Whether an option has to say how long it takes to come. */
-export function needsLead(): boolean {
-  return requiredKeys('option').includes('lead');
 }
 
 /** Parts that an option of a category is priced in, each with its unit. */
@@ -96,18 +79,14 @@ function lengthOf(text: string): Reading<string> {
   return length.value >= 0 ? read(text) : unread(`'${text}' is less than nothing`, 'write a length');
 }
 
-/** The record of an option: what was said, and what the schema asks for beside it. */
+/** The record of an option: what was said. What is missing beside, its outputs ask for when they need it. */
 export function draftOption(category: string, { slug, name, prices, lead, attributes }: OptionAnswers): Source {
-  const required = new Set(requiredKeys('option'));
-  const filled = Object.entries(unknown(name)).filter(([key]) => required.has(key));
   const { main, ...parts } = prices;
   const values = {
     name,
-    ...Object.fromEntries(filled.filter(([key]) => key === 'maker' || key === 'model' || key === 'summary')),
     ...(main ? { price: main } : { parts }),
     ...(lead !== undefined && { lead }),
     ...(Object.keys(attributes).length > 0 && { attributes }),
-    ...Object.fromEntries(filled.filter(([key]) => key !== 'maker' && key !== 'model' && key !== 'summary')),
   };
   return { path: `content/options/${category}/${slug}.md`, text: recordText(values) };
 }

@@ -16,6 +16,7 @@ import { matchReferences } from './match.js';
 import { openingReferences } from './opening.js';
 import { optionReferences } from './option.js';
 import { placeReferences } from './place.js';
+import { priceListReferences } from './price-list.js';
 import { roomReferences } from './room.js';
 import { allowanceUse, chosenDays, selectionReferences } from './selection.js';
 
@@ -41,6 +42,7 @@ export const references: readonly ((draft: Draft) => readonly Problem[])[] = [
   courseReferences,
   allowanceUse,
   alternativeReferences,
+  priceListReferences,
   numberReferences,
   changeOrderReferences,
 ];

@@ -1,0 +1,10 @@
+export { boundedGrid, gridOfText, mostColumns, mostRows, textOfList, type Cell, type Grid } from './grid.js';
+export { printListProblems, type ListProblem } from './list-problem.js';
+export { findColumns, type Columns } from './heads.js';
+export { readProducts, type Product, type Products } from './product.js';
+export { differ, type ChangedOption, type ListDifference } from './differ.js';
+export { lacking, newOption, type Quotation } from './new-option.js';
+export { proposePriceList } from './propose.js';
+export { writeList } from './write-list.js';
+export { orderedOptions } from './ordered.js';
+export { reportList } from './report.js';
