@@ -6,7 +6,17 @@ import { fileURLToPath } from 'node:url';
 import { compileFromFile } from 'json-schema-to-typescript';
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
-const records = ['house', 'room', 'option', 'category', 'trade', 'alternative', 'price-list', 'issue', 'change-order'] as const;
+const records = [
+  'house',
+  'room',
+  'option',
+  'category',
+  'trade',
+  'alternative',
+  'price-list',
+  'issue',
+  'change-order',
+] as const;
 const banner = '/* Made from schemas/ by scripts/raw-types.ts: change the schema, then run `npm run schemas`. */';
 
 const folder = join(root, 'src/core/records/raw');

@@ -1,7 +1,14 @@
-import { speakAs } from '../base/units/index.js';
+import { joinWords, speakAs } from '../base/units/index.js';
 import { join, resolve } from 'node:path';
 import { Command } from 'commander';
-import { loadComparison, onDisk, openHouse, withTextDiffs, type LoadedComparison } from '../disk/load/index.js';
+import {
+  loadComparison,
+  onDisk,
+  openHouse,
+  withTextDiffs,
+  type LoadedComparison,
+  type OpenHouse,
+} from '../disk/load/index.js';
 import { printProblems } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import { draftChangeOrder, type DraftOptions } from './draft-change-order.js';
@@ -30,7 +37,8 @@ export function compare(console: Console, done: (code: number) => void): Command
     .option('--out <dir>', 'write it as pages that open from disk, into comparison/ of this folder')
     .action(async (from: string, to: string | undefined, options: CompareOptions) => {
       const dir = checkHouseDir(options.house);
-      const loaded = await loadComparison(openHouse(dir), from, to ?? onDisk, dayOf(options.on, console));
+      const open = openHouse(dir);
+      const loaded = await loadComparison(open, from, to ?? onDisk, dayOf(options.on, console));
       if (!loaded.ok && loaded.problems.length === 0) throw new UsageError(loaded.why);
       if (!loaded.ok) {
         console.error(printProblems(loaded.problems, { color: console.color, outcome: `${loaded.why}.` }));
@@ -38,12 +46,24 @@ export function compare(console: Console, done: (code: number) => void): Command
       }
       const { comparison } = loaded;
       speakAs(loaded.to.house);
+      const shared = await sharedNow(open, [from, to ?? onDisk]);
+      if (shared !== undefined) console.error(shared);
       if (options.draft) return done(await draftChangeOrder(dir, loaded, options, console));
       const written = options.out === undefined ? undefined : await writePages(loaded, options.out, console);
       if (options.json) console.out(`${JSON.stringify(comparison, null, 2)}\n`);
       else console.out(written ?? printComparison(comparison));
       done(0);
     });
+}
+
+/** What of the versions is as it is now, whatever they say. */
+async function sharedNow(open: OpenHouse, versions: readonly string[]): Promise<string | undefined> {
+  const { house } = await open.current();
+  const folders = house?.records.house.shared ?? [];
+  const commits = versions.filter((version) => version !== onDisk && !version.startsWith('issue-'));
+  if (folders.length === 0 || commits.length === 0) return undefined;
+  const are = folders.length === 1 ? 'is' : 'are';
+  return `${joinWords(folders)} ${are} in no commit: of ${joinWords(commits)} read as on disk now. An issue holds what it was made from.\n\n`;
 }
 
 async function writePages(

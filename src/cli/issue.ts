@@ -13,6 +13,7 @@ import {
   issueRecord,
   printBlockers,
   roomDigests,
+  sharedDigests,
   tradeDigests,
 } from '../signoff/index.js';
 import { writeAtomically } from '../disk/store/index.js';
@@ -70,7 +71,12 @@ export function issue(console: Console, done: (code: number) => void): Command {
         await makeIssue(
           dir,
           loaded.book,
-          { purpose: options.for, commit: tree.commit, ...(anyway && { anyway }) },
+          {
+            purpose: options.for,
+            commit: tree.commit,
+            folders: house?.records.house.shared ?? [],
+            ...(anyway && { anyway }),
+          },
           console,
         ),
       );
@@ -86,7 +92,12 @@ function checkAnyway({ for: purpose, anyway }: IssueOptions): void {
 async function makeIssue(
   dir: string,
   book: Book,
-  { purpose, commit, anyway }: Pick<Issue, 'purpose' | 'commit' | 'anyway'>,
+  {
+    purpose,
+    commit,
+    anyway,
+    folders,
+  }: Pick<Issue, 'purpose' | 'commit' | 'anyway'> & { readonly folders: readonly string[] },
   console: Console,
 ): Promise<number> {
   const number = await nextNumber(
@@ -100,6 +111,7 @@ async function makeIssue(
   const { pdf, undrawn } = await makeBookPdf(book, stamp);
   reportProblems({ problems: undrawnProblems(undrawn, book.sources) }, '', console);
   const [rooms, trades] = [roomDigests(book), tradeDigests(book)];
+  const shared = folders.length > 0 ? sharedDigests(folders, book.sources) : undefined;
   const open = book.selections.filter(({ state }) => state === 'open').map(({ id }) => id);
   const record = issueRecord(
     {
@@ -111,6 +123,7 @@ async function makeIssue(
       trades,
       signatures: [],
       open,
+      ...(shared && { shared }),
       ...(anyway && { anyway }),
       body: '',
     },

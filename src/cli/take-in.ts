@@ -42,6 +42,7 @@ import { changedOnDisk, writeAllOrNone } from './write-records.js';
 interface TakeInOptions extends HouseOptions {
   readonly category: string;
   readonly mapping?: string;
+  readonly into?: string;
   readonly dated?: string;
   readonly until?: string;
   readonly withdraw?: boolean;
@@ -57,6 +58,10 @@ export function takeIn(console: Console, done: (code: number) => void): Command 
     .option(
       '--mapping <name>',
       'how it is read: a record in content/price-lists (default: the only one of the category)',
+    )
+    .option(
+      '--into <folder>',
+      'the shared folder whose options it prices, as content/house.md names it (default: the house’s own options)',
     )
     .option('--dated <day>', 'the day of the list, YYYY-MM-DD (default: the day computed for)')
     .option('--until <day>', 'the last day that its prices are good for, where the list says one')
@@ -75,6 +80,10 @@ export function takeIn(console: Console, done: (code: number) => void): Command 
       speakAs(house.records.house);
       const { records } = house;
       const category = categoryNamed(options.category, records);
+      if (options.into !== undefined && !records.house.shared.includes(options.into))
+        throw new UsageError(
+          `--into ${options.into}: content/house.md shares ${joinWords(records.house.shared) || 'no folder'}`,
+        );
       const list = priceListNamed(options, records);
       const grid = await gridOf(path, list?.sheet, console);
       if (!grid) return done(1);
@@ -191,16 +200,21 @@ function readTaken(grid: Grid, { list, category, records, quoted, file, options 
   if (products.products.length + products.problems.length === 0)
     return { ok: false, why: 'it has no products below its heads', fix: 'look whether it is the right file and sheet' };
   const ordered = orderedOptions(records, category.slug);
-  const own = records.options.filter((option) => option.category === category.slug);
-  const against = { list, category, options: own, ordered: new Set(ordered.keys()), on: quoted.on };
+  const root = options.into ?? 'content';
+  const own = records.options.filter(({ category: of }) => of === category.slug);
+  const against = { list, category, root, options: own, ordered: new Set(ordered.keys()), on: quoted.on };
   const difference = differ(products, against);
   const found = [...products.problems, ...difference.problems, ...lacking(difference.added, list)];
   const withdraw = options.withdraw === true;
   const isWhole = found.every(({ severity }) => severity === 'notice');
-  const written = isWhole ? writeList(difference, { list, sources: records.sources, quoted, withdraw }) : [];
+  const written = isWhole ? writeList(difference, { list, sources: records.sources, root, quoted, withdraw }) : [];
   return {
     ok: true,
-    value: { written, report: reportList(products, difference, { file, list, quoted, withdraw, ordered }), found },
+    value: {
+      written,
+      report: reportList(products, difference, { file, list, root, quoted, withdraw, ordered }),
+      found,
+    },
   };
 }
 

@@ -18,3 +18,4 @@ export { issueBlockers, printBlockers } from './issue-blockers.js';
 export { replacedPages } from './replaced-pages.js';
 export { issueRecord } from './issue-record.js';
 export { markSigned } from './mark-signed.js';
+export { sharedDigests } from './shared-digests.js';

@@ -3,7 +3,7 @@ import type { Issue } from '../core/model/index.js';
 
 /** The text of an issue's record, `content/issues/NNN.md`. */
 export function issueRecord(issue: Omit<Issue, 'number' | 'origin'>, words: string): string {
-  const { purpose, date, commit, digest, rooms, trades, signatures, open = [], anyway, body } = issue;
+  const { purpose, date, commit, digest, rooms, trades, signatures, open = [], anyway, shared, body } = issue;
   const data = {
     purpose,
     date,
@@ -12,6 +12,7 @@ export function issueRecord(issue: Omit<Issue, 'number' | 'origin'>, words: stri
     ...(anyway && { anyway }),
     rooms,
     trades,
+    ...(shared && { shared }),
     ...(open.length > 0 && { open }),
     ...(signatures.length > 0 && { signatures }),
   };

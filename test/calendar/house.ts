@@ -25,6 +25,7 @@ export function house(milestones: readonly Milestone[], calendar: HouseCalendar 
     name: 'Larch Hollow',
     number: '2614',
     place: 'Alder County',
+    shared: [],
     people: [],
     units: 'customary',
     beside: false,

@@ -86,6 +86,7 @@ test("a supplier's price rise is not the owner's change", () => {
     allowances: 0,
     sharedPacks: 0,
     priceBook: 7_350,
+    sharedBook: 0,
     terms: 0,
     contractSum: 0,
     markup: 0,

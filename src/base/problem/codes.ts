@@ -65,6 +65,9 @@ export const codesByPage = {
     'invoice-unused',
     'invoice-differs',
     'slot-unknown',
+    'shared-missing',
+    'shared-inside',
+    'shared-overridden',
     'milestone-when',
     'milestone-unknown',
     'milestone-cycle',
@@ -244,6 +247,7 @@ export const codesByPage = {
     'change-expired',
     'decision-refused',
     'contract-not-covered',
+    'shared-changed',
   ],
   models: [
     'model-form',

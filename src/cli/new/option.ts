@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import type { AttributeRule, Category, Records, Source } from '../../core/model/index.js';
 import { setKeys, type SetKeys } from '../../core/records/index.js';
-import { didYouMean } from '../../base/problem/index.js';
+import { didYouMean, placeWritten } from '../../base/problem/index.js';
 import { counted, parseDays, unitName, withSign, type Reading, type Unit } from '../../base/units/index.js';
 import { draftOption, freshSlug, pricedParts, readAttribute, readName, readPrice } from '../../draft/index.js';
 import type { Console } from '../console.js';
@@ -214,18 +214,23 @@ function consider(
 ): readonly Source[] {
   const name = option.path.split('/').at(-1)?.replace(/\.md$/u, '') ?? '';
   const texts = new Map(sources.map(({ path, text }) => [path, text]));
-  return rooms.flatMap(({ slug: room, selections, origin: { file } }): readonly Source[] => {
-    const text = texts.get(file);
-    if (text === undefined || (where !== 'all' && !where.includes(room))) return [];
-    const sets = selections
-      .filter(({ category, chosen }) => category === slug && chosen === undefined)
-      .map(({ path, considering }): SetKeys => ({
-        in: path,
-        values: { considering: [...considering, name] },
-        after: ['allowance', 'standard', 'category'],
-      }));
-    return sets.length === 0 ? [] : [{ path: file, text: setKeys(text, sets) }];
-  });
+  // What rooms have from a finish set is written once, where the set is.
+  const sets = new Map<string, Map<string, SetKeys>>();
+  for (const { slug: room, selections, origin } of rooms) {
+    if (where !== 'all' && !where.includes(room)) continue;
+    for (const { category, chosen, considering, path } of selections) {
+      if (category !== slug || chosen !== undefined) continue;
+      const written = placeWritten(origin, path);
+      const { file } = written.origin;
+      const values = { considering: [...considering, name] };
+      const own = sets.get(file) ?? new Map<string, SetKeys>();
+      sets.set(
+        file,
+        own.set(written.path.join('.'), { in: written.path, values, after: ['allowance', 'standard', 'category'] }),
+      );
+    }
+  }
+  return [...sets].map(([path, own]) => ({ path, text: setKeys(texts.get(path) ?? '', [...own.values()]) }));
 }
 
 function told(

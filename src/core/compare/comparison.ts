@@ -104,6 +104,8 @@ export interface MoneyChange {
   readonly sharedPacks: Cents;
   /** By prices, packs, waste and rules of measuring. */
   readonly priceBook: Cents;
+  /** Of `priceBook`, what records of shared folders move. */
+  readonly sharedBook: Cents;
   /** By allowances' amounts, tax, mark-up on each line and what a credit returns. */
   readonly terms: Cents;
   /** The contract sum itself. */

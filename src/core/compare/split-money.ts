@@ -10,6 +10,8 @@ export interface Between {
   readonly choices?: PricedChoices;
   /** The newer rooms and house record with the older price book. */
   readonly terms?: PricedChoices;
+  /** The newer house with the older records of shared folders; absent where these are the same. */
+  readonly ownRecords?: PricedChoices;
 }
 
 /** The house of the newer rooms at the older prices, as near as it can be had. */
@@ -33,17 +35,19 @@ export function splitMoney(
   const sharedPacks = alone.money.sharedPacks - from.money.sharedPacks + elsewhere;
   const byAllowances = sum(allowances.map(({ byChoice }) => byChoice.total));
   const contractSum = to.money.contractSum - from.money.contractSum;
-  const { choices: first, terms: second } = between;
+  const { choices: first, terms: second, ownRecords } = between;
   const terms = first && second ? beforeNet(second) - beforeNet(first) - contractSum : 0;
   const markup = to.money.onNet.markup - from.money.onNet.markup;
   const fee = to.money.onNet.fee - from.money.onNet.fee;
   const priceBook = difference - choices - byAllowances - sharedPacks - contractSum - terms - markup - fee;
+  const sharedBook = ownRecords ? beforeNet(to) - beforeNet(ownRecords) : 0;
   return {
     difference,
     choices,
     allowances: byAllowances,
     sharedPacks,
     priceBook,
+    sharedBook,
     terms,
     contractSum,
     markup,

@@ -110,8 +110,9 @@ export function moneyParts({ money }: Comparison): readonly { readonly what: str
     { what: `Whole packs and freight shared with other places${all}`, amount: money.sharedPacks },
     {
       what: together === 'terms-and-prices' ? 'Price book and terms of the contract' : 'Price book',
-      amount: money.priceBook,
+      amount: (money.priceBook - money.sharedBook) as Cents,
     },
+    { what: 'Shared price book', amount: money.sharedBook },
     { what: 'Terms of the contract', amount: money.terms },
     { what: 'Contract sum', amount: money.contractSum },
     { what: 'Mark-up on the net of additions and deductions', amount: money.markup },

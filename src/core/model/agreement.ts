@@ -19,6 +19,8 @@ export interface Issue {
   readonly signatures: readonly IssueSignature[];
   /** Ids of the selections that were open; absent in a record from before they were written down. */
   readonly open?: readonly string[];
+  /** Digests of what each shared folder gave, by its way from the house folder; absent where there is none. */
+  readonly shared?: Readonly<Record<string, string>>;
   /** Issued for construction although things stood in the way: why, and what they were. */
   readonly anyway?: { readonly why: string; readonly despite: readonly string[] };
   /** Taken back: it keeps its number and its files, and nothing stands on it. */

@@ -9,6 +9,8 @@ export interface House {
   readonly place: string;
   /** Where the built site stands, https: handouts look there for the current issue. */
   readonly site?: string;
+  /** Folders of records in common with other houses, by their way from the house folder. */
+  readonly shared: readonly string[];
   readonly people: readonly Person[];
   readonly units: Locale['units'];
   /** Print the other system's figure after the house's own. */

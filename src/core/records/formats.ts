@@ -250,6 +250,7 @@ export const slugPattern = '^[a-z0-9]+(-[a-z0-9]+)*$';
 
 const fingerprintPattern = '^([0-9A-Fa-f]{2}:?){31}[0-9A-Fa-f]{2}$';
 
+const sharedPattern = String.raw`^(?!.*/(?:options|categories|trades|price-lists)(?:/|$))(?:\.\./)+[A-Za-z0-9_][A-Za-z0-9._-]*(?:/[A-Za-z0-9_][A-Za-z0-9._-]*)*$`;
 const sitePattern = '^https://[a-z0-9](?:[a-z0-9.-]*[a-z0-9])?(?::[0-9]{1,5})?(?:/[A-Za-z0-9._~-]+)*/?$';
 
 /** Forms that a schema gives as `pattern`, in words. */
@@ -271,6 +272,10 @@ export const patternWords: Readonly<Record<string, { readonly what: string; read
   '^[a-z0-9]+(-[a-z0-9]+)*/[a-z0-9]+(-[a-z0-9]+)*$': {
     what: 'an option with its category',
     fix: 'write the category, a slash and the option, such as floor/white-oak-solid-5',
+  },
+  [sharedPattern]: {
+    what: 'a shared folder',
+    fix: 'write its way from the house folder, such as ../our-book: plain names, after one or more ../',
   },
   '^[A-Z]{1,3}$': { what: 'a key', fix: 'use one to three capital letters, such as WD' },
   [fingerprintPattern]: {

@@ -86,6 +86,7 @@ function wholeHouse(
     number: raw.number,
     place: raw.place,
     ...(raw.site !== undefined && { site: raw.site.replace(/\/+$/u, '') }),
+    shared: raw.shared ?? [],
     people: raw.people.map(({ role, name, contact }) => ({ role, name, ...(contact !== undefined && { contact }) })),
     units: raw.units ?? 'customary',
     beside: (raw.units === 'metric' ? raw.feet : raw.metric) === 'beside',

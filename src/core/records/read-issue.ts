@@ -13,7 +13,7 @@ export interface IssueDraft {
 export function readIssue(record: Checked<RawIssue>): IssueDraft {
   const { slug, raw, body, origin, problems } = record;
   if (hasErrors(problems)) return { record, problems };
-  const { purpose, date, commit, digest, rooms, trades, signatures = [], open, anyway } = raw;
+  const { purpose, date, commit, digest, rooms, trades, signatures = [], open, anyway, shared } = raw;
   return {
     record,
     problems,
@@ -27,6 +27,7 @@ export function readIssue(record: Checked<RawIssue>): IssueDraft {
       trades,
       signatures,
       ...(open && { open }),
+      ...(shared && { shared }),
       ...(anyway && { anyway }),
       ...(raw.void && { void: raw.void }),
       body,

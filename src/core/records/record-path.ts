@@ -40,9 +40,25 @@ export function identityOf(lines: readonly string[]): string {
   return lines.filter((line) => /^(digest|from|to): /u.test(line)).join('\n');
 }
 
+/** Folders of records that a shared folder has. */
+export const sharedKinds = ['options', 'categories', 'trades', 'price-lists'] as const;
+
+/** The path that a record of a shared folder would have in the house: `content/options/floor/oak.md` for `../our-book/options/floor/oak.md`.
+ *  Any other path is its own. */
+export function pathInHouse(path: string): string {
+  if (!isShared(path)) return path;
+  const [, own] = /^\.\.\/.*?\/((?:options|categories|trades|price-lists)\/.+)$/u.exec(path) ?? [];
+  return own === undefined ? path : `content/${own}`;
+}
+
+/** Is it the path of a record in a shared folder? */
+export function isShared(path: string): boolean {
+  return path.startsWith('../');
+}
+
 /** Tells a record's kind and slug by its path. */
 export function readPath(source: Source): Outcome<RecordPath> {
-  const [root, folder = '', ...rest] = source.path.split('/');
+  const [root, folder = '', ...rest] = pathInHouse(source.path).split('/');
   const refuse = (code: ProblemCode, message: string, fix: string): Outcome<RecordPath> => ({
     problems: [pathProblem(source, code, message, fix)],
   });

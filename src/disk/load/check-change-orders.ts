@@ -10,13 +10,14 @@ import type { OpenHouse } from './open-house.js';
 export async function checkChangeOrders(open: OpenHouse): Promise<readonly Problem[]> {
   const { house } = await open.current();
   const orders = (house?.records.changes ?? []).filter(({ state }) => state !== 'void');
+  const sharesRecords = (house?.records.house.shared ?? []).length > 0;
   const draftAnew = await keptDrafts(open, orders);
   const problems: Problem[] = [];
-  for (const order of orders) problems.push(...checkOne(order, await draftAnew(order)));
+  for (const order of orders) problems.push(...checkOne(order, await draftAnew(order), sharesRecords));
   return problems;
 }
 
-function checkOne(order: ChangeOrder, draft: Redrafted): readonly Problem[] {
+function checkOne(order: ChangeOrder, draft: Redrafted, sharesRecords: boolean): readonly Problem[] {
   const { number, state, from, to, amount, origin } = order;
   if (!draft.ok) {
     const message = `change order ${number} cannot be computed again: ${draft.why}`;
@@ -28,9 +29,10 @@ function checkOne(order: ChangeOrder, draft: Redrafted): readonly Problem[] {
     state === 'approved'
       ? 'it is agreed as it was frozen: bring its record back from git'
       : `draft it anew with bookmatch compare ${short(from)} ${short(to)} --draft, and void this one`;
-  const disagrees = (path: Path, message: string): readonly Problem[] => [
-    problemAt(origin, path, 'change-disagrees', message, { fix }),
-  ];
+  const disagrees = (path: Path, message: string): readonly Problem[] =>
+    sharesRecords && !isProven(order)
+      ? notProven(order)
+      : [problemAt(origin, path, 'change-disagrees', message, { fix })];
   if (draft.money !== amount) {
     const [says, is] = [printMoneyChange(amount, 'always'), printMoneyChange(draft.money, 'always')];
     return disagrees(['amount'], `change order ${number} says ${says}, but ${versions} it is ${is}`);
@@ -49,6 +51,17 @@ function checkOne(order: ChangeOrder, draft: Redrafted): readonly Problem[] {
     ['lines'],
     `change order ${number} has ${order.lines.length} lines, but ${versions} there are ${fresh.size}`,
   );
+}
+
+/** Only issues hold the shared folders as they were. */
+function isProven({ from, to }: ChangeOrder): boolean {
+  return [from, to].every((version) => version.startsWith('issue-'));
+}
+
+function notProven({ number, origin }: ChangeOrder): readonly Problem[] {
+  const message = `change order ${number} cannot be computed again: no commit holds the shared folders as they were`;
+  const fix = 'its frozen lines stand; draft the next one between two issues, which hold them';
+  return [problemAt(origin, ['from'], 'change-unchecked', message, { fix, severity: 'warning' })];
 }
 
 /** A commit as people write it. */

@@ -1,6 +1,7 @@
 import { draftLines } from '../../core/compare/index.js';
 import type { ChangeLine, ChangeOrder, Netted } from '../../core/model/index.js';
 import type { Cents } from '../../base/units/index.js';
+import { sharedDigests } from '../../signoff/index.js';
 import { contentIds } from '../history/index.js';
 import { programDigest } from '../program/index.js';
 import { keptResults } from '../store/index.js';
@@ -40,12 +41,15 @@ export async function keptDrafts(
     ),
   ]);
   const kept = keptResults(open.dir);
+  const { house, sources } = await open.current();
+  // Commits are read with the shared folders of now.
+  const shared = house ? Object.values(sharedDigests(house.records.house.shared, sources)) : [];
   const idOf = async (version: string): Promise<string | undefined> =>
     trees.get(version) ?? (await open.proof(version));
   return async (order) => {
     const [from, to] = [await idOf(order.from), await idOf(order.to)];
     if (program === undefined || from === undefined || to === undefined) return redraft(open, order);
-    const key = ['change-order', program, from, to, order.proposedOn].join('\n');
+    const key = ['change-order', program, from, to, order.proposedOn, ...shared].join('\n');
     const known = await kept.get(key);
     if (isRedrafted(known)) return known;
     const fresh = await redraft(open, order);

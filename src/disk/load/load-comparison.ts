@@ -1,6 +1,7 @@
 import type { Book } from '../../core/book/index.js';
 import { compare, matchOptions, type Between, type Comparison } from '../../core/compare/index.js';
 import { diffTexts } from '../history/index.js';
+import { isShared, pathInHouse } from '../../core/records/index.js';
 import type { Source } from '../../core/model/index.js';
 import type { Problem } from '../../base/problem/index.js';
 import type { IsoDate } from '../../base/units/index.js';
@@ -78,12 +79,19 @@ function priceBetween(from: Book, to: Book, { read, price }: Composer): Between 
   // Change orders are of the newer side with its rooms: they say what mark-up is on the net of already.
   const rooms = (path: string) => /^content\/(rooms|changes)\//.test(path);
   const house = (path: string) => path === 'content/house.md';
-  const rules = (path: string) => /^content\/(categories|trades)\//.test(path);
+  const rules = (path: string) => /^content\/(categories|trades)\//.test(pathInHouse(path));
   const choices = mixed(rooms) ?? mixed((path) => rooms(path) || rules(path));
   const bothNew = (path: string) => rooms(path) || house(path);
   const sameHouse = textOf(from, 'content/house.md') === textOf(to, 'content/house.md');
   const terms = sameHouse && choices ? choices : (mixed(bothNew) ?? mixed((path) => bothNew(path) || rules(path)));
-  return { ...(choices && { choices }), ...(terms && { terms }) };
+  const isSame = sharedText(from) === sharedText(to);
+  const ownRecords = isSame ? undefined : mixed((path) => !isShared(path));
+  return { ...(choices && { choices }), ...(terms && { terms }), ...(ownRecords && { ownRecords }) };
+}
+
+/** All that shared folders give a house. */
+function sharedText({ sources }: Book): string {
+  return JSON.stringify(sources.filter(({ path }) => isShared(path)));
 }
 
 /** The newer records, each as it was before where it was there and is not asked for new. An option that was renamed is as

@@ -1,6 +1,7 @@
+import { realpath } from 'node:fs/promises';
 import { readVersion } from '../history/index.js';
 import type { Issue } from '../../core/model/index.js';
-import { readHouseFolder } from '../store/index.js';
+import { readHouseFolder, readShared } from '../store/index.js';
 import { keepBy } from '../../base/units/index.js';
 import { makeComposer, type Composer } from './composer.js';
 import type { LoadedHouse } from './load-house.js';
@@ -20,7 +21,8 @@ export interface OpenHouse extends Composer {
   readonly dir: string;
   /** The records as they lie on disk. */
   readonly current: () => Promise<LoadedHouse>;
-  /** The records of a commit, tag or branch, of an issue as `issue-2`, or of the `working tree`. */
+  /** The records of a commit, tag or branch, of an issue as `issue-2`, or of the `working tree`. Of a commit, shared folders are read as
+   *  they are now; an issue's snapshot has them as they were. */
   readonly version: (name: string) => Promise<Version>;
   /** The records that an issue was made from. */
   readonly snapshot: (issue: Issue) => Promise<Snapshot>;
@@ -59,7 +61,10 @@ export function openHouse(dir: string): OpenHouse {
       return issued.ok ? { ok: true, house: composer.read(issued.sources), commit: issue.commit } : issued;
     }
     const read = await readVersion(dir, name);
-    return read.ok ? { ok: true, house: composer.read(read.files), commit: read.commit } : read;
+    if (!read.ok) return read;
+    // No commit holds what others keep: it is what it is now.
+    const { files } = await readShared(await realpath(dir), read.files);
+    return { ok: true, house: composer.read([...read.files, ...files]), commit: read.commit };
   };
   return {
     ...composer,

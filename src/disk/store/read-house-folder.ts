@@ -1,8 +1,9 @@
-import { readFile, readdir, realpath, stat } from 'node:fs/promises';
-import { join, sep } from 'node:path';
+import { realpath, stat } from 'node:fs/promises';
+import { join } from 'node:path';
 import type { Source } from '../../core/model/index.js';
-import { problemIn, sortProblems, type Problem, type ProblemCode } from '../../base/problem/index.js';
-import { largestRecord } from '../../core/records/index.js';
+import { sortProblems, type Problem } from '../../base/problem/index.js';
+import { fileProblem, readEntry, startReading } from './read-folder.js';
+import { readShared } from './read-shared.js';
 
 interface HouseFolder {
   /** In order of path. */
@@ -22,71 +23,13 @@ export async function readHouseFolder(dir: string): Promise<HouseFolder> {
       problems: [fileProblem('content/house.md', 'house-missing', `no content/house.md in ${dir}`, fix)],
     };
   }
-  const reading: Reading = { root, files: [], problems: [], visited: new Set() };
+  const reading = startReading(root, '', 'the house folder');
   await readEntry('content', reading);
-  return { files: reading.files, problems: sortProblems(reading.problems) };
-}
-
-interface Reading {
-  readonly root: string;
-  readonly files: Source[];
-  readonly problems: Problem[];
-  /** Folders by their real path: a link may lead back up. */
-  readonly visited: Set<string>;
-}
-
-async function readFolder(path: string, reading: Reading): Promise<void> {
-  const real = await realpath(join(reading.root, path));
-  if (reading.visited.has(real)) return;
-  reading.visited.add(real);
-  const names = await readdir(real).catch(() => undefined);
-  if (!names) return report(reading, path, 'file-unreadable', 'the folder may not be read', 'check who owns it');
-  for (const name of names.filter((one) => !one.startsWith('.')).sort()) await readEntry(`${path}/${name}`, reading);
-}
-
-async function readEntry(path: string, reading: Reading): Promise<void> {
-  const full = join(reading.root, path);
-  const real = await realpath(full).catch(() => undefined);
-  if (real === undefined) return report(reading, path, 'link-broken', 'the link leads nowhere', 'remove it');
-  if (!real.startsWith(`${reading.root}${sep}`)) {
-    return report(
-      reading,
-      path,
-      'link-outside',
-      'the link leads out of the house folder',
-      'copy the file in its place',
-    );
-  }
-  const facts = await stat(real);
-  if (facts.isDirectory()) return readFolder(path, reading);
-  // Reading a pipe or a device may never end.
-  if (!facts.isFile()) return report(reading, path, 'file-binary', 'this is no file of text', 'remove it');
-  if (facts.size > largestRecord) {
-    const message = `the file has ${(facts.size / 1_000_000).toFixed(1)} MB; a record has 1 MB at most`;
-    return report(reading, path, 'file-too-large', message, 'keep drawings and long papers outside content/');
-  }
-  const bytes = await readFile(real).catch(() => undefined);
-  if (!bytes) return report(reading, path, 'file-unreadable', 'the file may not be read', 'check who owns it');
-  const text = textOf(bytes);
-  if (text === undefined)
-    return report(
-      reading,
-      path,
-      'file-binary',
-      'the file is not text in UTF-8',
-      'save it as UTF-8, or keep it outside content/',
-    );
-  reading.files.push({ path, text });
-}
-
-/** UTF-8 text, or undefined for bytes that are none. */
-function textOf(bytes: Uint8Array): string | undefined {
-  if (bytes.includes(0)) return undefined;
-  try {
-    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
-  } catch {
-    return undefined;
-  }
+  const shared = await readShared(root, reading.files);
+  return {
+    files: [...reading.files, ...shared.files],
+    problems: sortProblems([...reading.problems, ...shared.problems]),
+  };
 }
 
 async function isFile(path: string): Promise<boolean> {
@@ -94,13 +37,4 @@ async function isFile(path: string): Promise<boolean> {
     (facts) => facts.isFile(),
     () => false,
   );
-}
-
-function report({ problems }: Reading, path: string, code: ProblemCode, message: string, fix: string): void {
-  problems.push(fileProblem(path, code, message, fix));
-}
-
-/** A problem with a file as such: no line of it is shown. */
-function fileProblem(file: string, code: ProblemCode, message: string, fix: string): Problem {
-  return problemIn({ file, text: '' }, { line: 1, column: 1 }, code, message, { fix });
 }

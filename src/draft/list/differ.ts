@@ -56,6 +56,8 @@ export interface ListDifference {
 interface Against {
   readonly list: PriceList;
   readonly category: Category;
+  /** `content`, or the shared folder that the list prices. */
+  readonly root: string;
   /** Those of the category. */
   readonly options: readonly Option[];
   /** Slugs of options whose records stand for an order. */
@@ -65,7 +67,7 @@ interface Against {
 }
 
 export function differ({ products, leftOut }: Products, against: Against): ListDifference {
-  const { options, ordered, list } = against;
+  const { options, ordered, list, root } = against;
   const found = products.map((product) => ({ product, ...optionOf(product, against) }));
   const matched = found.flatMap(({ product, option }) => (option ? [{ product, option }] : []));
   const seen = new Set(matched.map(({ option }) => option.slug));
@@ -81,7 +83,12 @@ export function differ({ products, leftOut }: Products, against: Against): ListD
     confirmed: compared.filter((one) => !isChanged(one)),
     ordered: compared.filter(isOrdered),
     gone: options.filter(
-      (option) => option.quoted?.by === list.name && !option.withdrawn && !seen.has(option.slug) && !isLeftOut(option),
+      (option) =>
+        isOf(option, root) &&
+        option.quoted?.by === list.name &&
+        !option.withdrawn &&
+        !seen.has(option.slug) &&
+        !isLeftOut(option),
     ),
     inParts: matched.filter(({ option }) => !isWhole(option)).map(({ option }) => option),
     back: matched.filter(({ option }) => option.withdrawn).map(({ option }) => option),
@@ -90,6 +97,10 @@ export function differ({ products, leftOut }: Products, against: Against): ListD
       ...whole.flatMap(({ product, option }) => againstProblems(product, option, against)),
     ],
   };
+}
+
+function isOf({ origin }: Option, root: string): boolean {
+  return origin.file.startsWith(`${root}/`);
 }
 
 function isWhole({ parts }: Option): boolean {
@@ -215,11 +226,16 @@ function differs(
 }
 
 /** What cannot be written into a record as it is: another kind of unit, an older day. */
-function againstProblems(
-  { row, material }: Product,
-  { parts, quoted, origin }: Option,
-  { on }: Against,
-): readonly ListProblem[] {
+function againstProblems({ row, material }: Product, option: Option, { on, root }: Against): readonly ListProblem[] {
+  const { parts, quoted, origin } = option;
+  if (!isOf(option, root)) {
+    const what = `it is ${origin.file}, which is not in ${root}/`;
+    const fix =
+      root === 'content'
+        ? 'price the shared folder itself, with --into; or name the row under leave-out'
+        : 'the house has a record of its own: take the list in without --into, or name the row under leave-out';
+    return [{ row, what, fix, severity: 'error' }];
+  }
   const unit = parts[0]?.unit;
   const { unit: own } = rateOf(material);
   const problems: ListProblem[] = [];

@@ -12,7 +12,11 @@ export interface Quotation {
 }
 
 /** The record of a new option: what the list and its record tell. What is missing beside is asked for when it is chosen. */
-export function newOption(product: Product, { fixed, category }: PriceList, quoted: Quotation): Source {
+export function newOption(
+  product: Product,
+  { fixed, category }: PriceList,
+  { root, quoted }: { readonly root: string; readonly quoted: Quotation },
+): Source {
   const { pack, material, slug } = product;
   const lead = product.lead ?? fixed.lead;
   const attributes = { ...fixed.attributes, ...product.attributes };
@@ -28,7 +32,7 @@ export function newOption(product: Product, { fixed, category }: PriceList, quot
     ...(lead !== undefined && { lead }),
     ...(Object.keys(attributes).length > 0 && { attributes }),
   };
-  return { path: `content/options/${category}/${slug}.md`, text: `---\n${stringify(record, { lineWidth: 0 })}---\n` };
+  return { path: `${root}/options/${category}/${slug}.md`, text: `---\n${stringify(record, { lineWidth: 0 })}---\n` };
 }
 
 /** What a new option must say, and neither the list nor its record does: what installing it costs, for the list's own unit. */

@@ -8,6 +8,8 @@ import type { Product, Products } from './product.js';
 interface Told {
   readonly file: string;
   readonly list: PriceList;
+  /** `content`, or the shared folder that the options are of. */
+  readonly root: string;
   readonly quoted: Quotation;
   readonly withdraw: boolean;
   /** By slug, the rooms where it was ordered. */
@@ -29,7 +31,7 @@ export function reportList(products: Products, difference: ListDifference, told:
     ...(omitted.length > 0 ? [`${joinWords(omitted)}.`] : []),
     ...section(
       'New',
-      added.flatMap((product) => newLines(product, list)),
+      added.flatMap((product) => newLines(product, list, told.root)),
     ),
     ...section('Changed', changed.flatMap(changedLines)),
     ...section(
@@ -63,9 +65,13 @@ function named({ name, origin }: Option): string {
   return `  ${name}  ${origin.file}`;
 }
 
-function newLines({ name, material, slug, pack, lead }: Product, { category }: PriceList): readonly string[] {
+function newLines(
+  { name, material, slug, pack, lead }: Product,
+  { category }: PriceList,
+  root: string,
+): readonly string[] {
   const more = [material, ...(pack ? [`${pack.name} of ${pack.holds}`] : []), ...(lead === undefined ? [] : [lead])];
-  return [`  ${name}  content/options/${category}/${slug}.md`, `    ${more.join(', ')}`];
+  return [`  ${name}  ${root}/options/${category}/${slug}.md`, `    ${more.join(', ')}`];
 }
 
 function changedLines({ option, differences }: ChangedOption): readonly string[] {

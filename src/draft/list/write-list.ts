@@ -8,6 +8,8 @@ interface WriteWish {
   readonly list: PriceList;
   /** Records as they lie on disk. */
   readonly sources: readonly Source[];
+  /** Where new options go: `content`, or a shared folder. */
+  readonly root: string;
   readonly quoted: Quotation;
   /** Mark what is gone as withdrawn. */
   readonly withdraw: boolean;
@@ -15,14 +17,14 @@ interface WriteWish {
 
 /** The records that a list changes, and the new ones, as they are to be written. Every byte outside what the list says stays. */
 export function writeList({ added, changed, confirmed, gone }: ListDifference, wish: WriteWish): readonly Source[] {
-  const { list, sources, quoted, withdraw } = wish;
+  const { list, sources, root, quoted, withdraw } = wish;
   const texts = new Map(sources.map(({ path, text }) => [path, text]));
   const rewrite = ({ origin: { file } }: Option, sets: readonly SetKeys[]): readonly Source[] => {
     const text = texts.get(file);
     return text === undefined || sets.length === 0 ? [] : [{ path: file, text: setKeys(text, sets) }];
   };
   return [
-    ...added.map((product) => newOption(product, list, quoted)),
+    ...added.map((product) => newOption(product, list, { root, quoted })),
     ...[...changed, ...confirmed].flatMap((one) =>
       rewrite(one.option, [...valueSets(one), ...quotedSets(one.option, quoted)]),
     ),

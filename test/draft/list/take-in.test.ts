@@ -57,9 +57,12 @@ function takeIn(records: Records, csv: string, on = '2026-04-20'): Taken {
   expect(products.problems).toEqual([]);
   const options = records.options.filter((option) => option.category === category.slug);
   const ordered = new Set(orderedOptions(records, category.slug).keys());
-  const difference = differ(products, { list, category, options, ordered, on });
+  const difference = differ(products, { list, category, root: 'content', options, ordered, on });
   const quoted = { on, by: list.name };
-  return { difference, written: writeList(difference, { list, sources: records.sources, quoted, withdraw: true }) };
+  return {
+    difference,
+    written: writeList(difference, { list, sources: records.sources, root: 'content', quoted, withdraw: true }),
+  };
 }
 
 /** The list that a supplier of these options would send. */

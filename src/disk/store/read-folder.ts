@@ -1,0 +1,86 @@
+import { readFile, readdir, realpath, stat } from 'node:fs/promises';
+import { join, sep } from 'node:path';
+import type { Source } from '../../core/model/index.js';
+import { problemIn, type Problem, type ProblemCode } from '../../base/problem/index.js';
+import { largestRecord } from '../../core/records/index.js';
+
+/** Files of a folder as they are read. */
+interface Reading {
+  readonly root: string;
+  /** What stands before their paths: nothing, or `../our-book/`. */
+  readonly prefix: string;
+  /** The folder that links may not lead out of, in words. */
+  readonly within: string;
+  readonly files: Source[];
+  readonly problems: Problem[];
+  /** Folders by their real path: a link may lead back up. */
+  readonly visited: Set<string>;
+}
+
+export function startReading(root: string, prefix: string, within: string): Reading {
+  return { root, prefix, within, files: [], problems: [], visited: new Set() };
+}
+
+async function readFolder(path: string, reading: Reading): Promise<void> {
+  const real = await realpath(join(reading.root, path));
+  if (reading.visited.has(real)) return;
+  reading.visited.add(real);
+  const names = await readdir(real).catch(() => undefined);
+  if (!names) return report(reading, path, 'file-unreadable', 'the folder may not be read', 'check who owns it');
+  for (const name of names.filter((one) => !one.startsWith('.')).sort()) await readEntry(`${path}/${name}`, reading);
+}
+
+/** Reads a file, or a folder with all that is in it. */
+export async function readEntry(path: string, reading: Reading): Promise<void> {
+  const full = join(reading.root, path);
+  const real = await realpath(full).catch(() => undefined);
+  if (real === undefined) return report(reading, path, 'link-broken', 'the link leads nowhere', 'remove it');
+  if (!real.startsWith(`${reading.root}${sep}`)) {
+    return report(
+      reading,
+      path,
+      'link-outside',
+      `the link leads out of ${reading.within}`,
+      'copy the file in its place',
+    );
+  }
+  const facts = await stat(real);
+  if (facts.isDirectory()) return readFolder(path, reading);
+  // Reading a pipe or a device may never end.
+  if (!facts.isFile()) return report(reading, path, 'file-binary', 'this is no file of text', 'remove it');
+  if (facts.size > largestRecord) {
+    const message = `the file has ${(facts.size / 1_000_000).toFixed(1)} MB; a record has 1 MB at most`;
+    return report(reading, path, 'file-too-large', message, 'keep drawings and long papers outside content/');
+  }
+  const bytes = await readFile(real).catch(() => undefined);
+  if (!bytes) return report(reading, path, 'file-unreadable', 'the file may not be read', 'check who owns it');
+  const text = textOf(bytes);
+  if (text === undefined)
+    return report(
+      reading,
+      path,
+      'file-binary',
+      'the file is not text in UTF-8',
+      'save it as UTF-8, or keep it outside content/',
+    );
+  reading.files.push({ path: `${reading.prefix}${path}`, text });
+}
+
+/** UTF-8 text, or undefined for bytes that are none. */
+function textOf(bytes: Uint8Array): string | undefined {
+  if (bytes.includes(0)) return undefined;
+  try {
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch {
+    return undefined;
+  }
+}
+
+function report({ problems, prefix }: Reading, path: string, code: ProblemCode, message: string, fix: string): void {
+  problems.push(fileProblem(`${prefix}${path}`, code, message, fix));
+}
+
+/** A problem with a file as such: no line of it is shown. */
+export function fileProblem(file: string, code: ProblemCode, message: string, fix: string): Problem {
+  return problemIn({ file, text: '' }, { line: 1, column: 1 }, code, message, { fix });
+}
