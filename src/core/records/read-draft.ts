@@ -82,7 +82,7 @@ function takeFileApart(file: Source): TakenApart {
   };
 }
 
-/** Each record is read once, an option once for each record of its category. */
+/** Each record is read once, an option once for each record of its category, a room that has finish sets once for each of the house. */
 function recordReaders(kinds: readonly FeatureKind<unknown>[]) {
   const checked = <Raw>({ slug, front }: Readable, schema: string, more?: readonly Finding[]) =>
     checkRecord<Raw>(schema, slug, front, more);
@@ -100,11 +100,12 @@ function recordReaders(kinds: readonly FeatureKind<unknown>[]) {
     house: keepEach((one: Readable) => readHouse(checked<RawHouse>(one, 'house'))),
     room: keepEach((one: Readable) => {
       const alone = room(one);
-      const front = (house: HouseDraft | undefined) =>
-        withSets(one.front, alone, house ? finishSets(house.record) : []);
       return keepBy(
         (house: HouseDraft | undefined) => house,
-        (house) => (front(house) === one.front ? alone : room({ ...one, front: front(house) })),
+        (house) => {
+          const front = withSets(one.front, alone, house ? finishSets(house.record) : []);
+          return front === one.front ? alone : room({ ...one, front });
+        },
       );
     }),
     category: keepEach((one: Readable) => readCategory(checked<RawCategory>(one, 'category'))),

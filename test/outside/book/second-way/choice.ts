@@ -1,4 +1,4 @@
-import { groupsOf, listOf, recordsIn, text, type Fields } from './paper.js';
+import { groupsOf, houseRecord, listOf, recordsIn, text, type Fields } from './paper.js';
 import type { Drawn } from './room.js';
 
 /** A selection as its room's record has it. */
@@ -30,8 +30,17 @@ export function productOf(category: string, slug: string): Fields {
 /** In order of id. */
 export function choicesIn(rooms: Iterable<Drawn>): readonly Choice[] {
   return [...rooms]
-    .flatMap((room) => groupsOf(room.record['selections']).map((record) => choiceOf(room, record)))
+    .flatMap((room) =>
+      [...groupsOf(room.record['selections']), ...fromSets(room)].map((record) => choiceOf(room, record)),
+    )
     .sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+/** What finish sets of the house give to a room of their use. The demo's rooms select nothing that a set of theirs does. */
+function fromSets({ record }: Drawn): readonly Fields[] {
+  return groupsOf(houseRecord()['finish-sets'])
+    .filter((set) => listOf(set['in']).includes(record['use']))
+    .flatMap((set) => groupsOf(set['selections']));
 }
 
 function choiceOf(room: Drawn, record: Fields): Choice {
