@@ -73,17 +73,20 @@ describe('the handouts of the demo house', () => {
     for (const note of [...notes, 'Saturday mornings']) expect(all).not.toContain(note);
   });
 
-  test('have fewer than 15 sheets for drywall, finish carpentry and masonry, and few of lists that lie on their side', async () => {
-    for (const slug of ['drywall', 'finish-carpentry', 'masonry']) {
-      const { PDFDocument } = await import('pdf-lib');
-      const pdf = await PDFDocument.load(files.get(`${slug}/${slug}.pdf`) as Uint8Array, { updateMetadata: false });
-      const sheets = pdf
-        .getPages()
-        .map((page) => page.getRotation().angle % 180 === 0 && page.getHeight() > page.getWidth());
-      expect(sheets.filter((isUpright) => isUpright).length, slug).toBeLessThan(15);
-      // The order list, and the schedules that the trade asked for.
-      expect(sheets.filter((isUpright) => !isUpright).length, slug).toBeLessThan(5);
-    }
+  // Drywall hangs its board on the insulation of the roof in eleven rooms more than when all three had fewer than 15, and says so in each.
+  test.each([
+    ['drywall', 16],
+    ['finish-carpentry', 15],
+    ['masonry', 6],
+  ])('have few sheets: %s fewer than %i, and few of lists that lie on their side', async (slug, most) => {
+    const { PDFDocument } = await import('pdf-lib');
+    const pdf = await PDFDocument.load(files.get(`${slug}/${slug}.pdf`) as Uint8Array, { updateMetadata: false });
+    const sheets = pdf
+      .getPages()
+      .map((page) => page.getRotation().angle % 180 === 0 && page.getHeight() > page.getWidth());
+    expect(sheets.filter((isUpright) => isUpright).length).toBeLessThan(most);
+    // The order list, and the schedules that the trade asked for.
+    expect(sheets.filter((isUpright) => !isUpright).length).toBeLessThan(5);
   });
 
   /** Each plants one leak in what was built; the search must find it. */
