@@ -109,6 +109,11 @@ export const commands: readonly Listed[] = [
     load: async () => (await import('./sign.js')).sign,
   },
   {
+    name: 'certificate',
+    does: 'make a certificate to sign with, for whoever has none; it vouches only for itself',
+    load: async () => (await import('./certificate.js')).certificate,
+  },
+  {
     name: 'verify',
     does: 'say whether a signed book is whole, who signed it and when, and whether it is an issue of the house',
     load: async () => (await import('./verify.js')).verify,

@@ -1,5 +1,4 @@
 import process from 'node:process';
-import { isCancel, select, text, type CANCEL_SYMBOL } from '@clack/prompts';
 import type { Asker } from './asker.js';
 import { UsageError } from './usage-error.js';
 
@@ -13,6 +12,7 @@ export function terminalAsker(): Asker | undefined {
 
 const asker: Asker = {
   async text({ asks, example, usual, read }) {
+    const { text } = await prompts();
     const hint = usual === undefined || usual === '' ? example : usual;
     const answer = await text({
       message: asks,
@@ -27,6 +27,7 @@ const asker: Asker = {
     return given(answer);
   },
   async choice(asks, choices, usual) {
+    const { select } = await prompts();
     const options = choices.map(({ value, label }) => ({ value, label }));
     const answer = await select({
       message: asks,
@@ -39,7 +40,11 @@ const asker: Asker = {
   },
 };
 
-function given(answer: string | typeof CANCEL_SYMBOL): string {
+// Few commands ask, and the library takes its time to be read.
+const prompts = () => import('@clack/prompts');
+
+async function given(answer: string | symbol): Promise<string> {
+  const { isCancel } = await prompts();
   if (isCancel(answer)) throw new UsageError('Stopped. Nothing was written.');
-  return answer;
+  return String(answer);
 }

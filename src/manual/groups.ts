@@ -44,6 +44,7 @@ const places: Readonly<Record<string, Place>> = {
   selection: { file: room, under: 'selections' },
   category: { file: 'content/categories/<category>.md' },
   option: { file: 'content/options/<category>/<option>.md' },
+  'price-list': { file: 'content/price-lists/<list>.md' },
   trade: { file: 'content/trades/<trade>.md' },
   alternative: { file: 'content/alternatives/<alternative>.md' },
   issue: { file: issue, isMade: true },

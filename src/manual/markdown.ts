@@ -20,7 +20,7 @@ const pages = [
   { name: 'feature', title: 'Features of rooms', groups: 'features' },
   { name: 'selection', title: 'Selections', groups: ['selection'] },
   { name: 'category', title: 'Categories', groups: ['category'] },
-  { name: 'option', title: 'Options', groups: ['option'] },
+  { name: 'option', title: 'Options', groups: ['option', 'price-list'] },
   { name: 'trade', title: 'Trades', groups: ['trade'] },
   { name: 'alternative', title: 'Alternatives', groups: ['alternative'] },
   {

@@ -74,8 +74,8 @@ export function choicePaths(selections: readonly Pick<BookSelection, 'id'>[]): R
 /** `content/rooms/study.md` is shown at `records/rooms/study.html`, `../our-book/trades/tile.md` at `records/shared/1/our-book/trades/tile.html`. */
 export function recordPath(source: string, line?: number): string {
   const path = `records/${source
-    .replace(/^content\//, '')
     .replace(/^(?:\.\.\/)+/, (up) => `shared/${up.length / 3}/`)
+    .replace(/^content\//, '')
     .replace(/\.md$/, '')}.html`;
   return line === undefined ? path : `${path}#L${line}`;
 }

@@ -173,26 +173,15 @@ describe('asked at a terminal', () => {
     expect(asked).toEqual([]);
   });
 
-  it('asks of an option what its category asks, and where it may be chosen', async () => {
+  it('asks of an option its name, its price and where it may be chosen, and nothing that can wait', async () => {
     const dir = join(scratch, 'flags');
-    const { asker } = someone([
-      'Oak',
-      '$7',
-      '',
-      '3 weeks',
-      'solid',
-      'Oak',
-      'Select',
-      '3"',
-      '3/4"',
-      'Oiled',
-      'nailed',
-      'in 1 room',
-    ]);
+    const { asker } = someone(['Oak', '$7', '', 'in 1 room']);
     const { code, said } = await type(['new', 'option', 'floor', '--house', dir], asker);
     expect(said).toContain('It is considered in content/rooms/kitchen.md');
     expect(code).toBe(0);
-    expect(readFileSync(join(dir, 'content/options/floor/oak.md'), 'utf8')).toContain('labor: $0 / sq ft');
+    expect(readFileSync(join(dir, 'content/options/floor/oak.md'), 'utf8')).toBe(
+      '---\nname: Oak\nprice:\n  material: $7 / sq ft\n  labor: $0 / sq ft\n---\n',
+    );
   });
 });
 

@@ -4,6 +4,7 @@ import { featureKinds } from '../../src/core/feature/index.js';
 
 const formats = ['length', 'dimension', 'coordinate'];
 const ajv = new Ajv2020({ strict: true, formats: Object.fromEntries(formats.map((name) => [name, true])) });
+ajv.addKeyword('read-by');
 
 const written: Record<string, Record<string, unknown>> = {
   'chimney-breast': {

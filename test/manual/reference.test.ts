@@ -83,7 +83,7 @@ describe('explain', () => {
     expect(named('option.waste')).toEqual(['option.waste']);
     expect(named('ceiling-board.waste')).toEqual(['option.waste']);
     expect(named('great-room.use')).toEqual(['room.use']);
-    expect(named('chosen-by')).toEqual(['selection.chosen-by']);
+    expect(named('chosen-by')).toEqual(['room.chosen-by', 'selection.chosen-by']);
     expect(named('stair.going')).toEqual(['stair.going']);
     expect(named('supplies.amount')).toEqual(['category.measure.supplies.amount']);
   });

@@ -17,7 +17,7 @@ describe('a fact that a kind of product is known by, and another is lost', () =>
   it('names who cannot read it', () => {
     expect(toldWith(rule('stc', 'number') + rule('wall-adds', 'length'))).toEqual([]);
     expect(toldWith(rule('wall-adds', 'length'))).toEqual([
-      `categories/ceiling-board.md:11:1 (warning) fact-missing this is sound insulation, and 'stc' is not among the attributes: the caution sound-at-bath and the sound schedule cannot read it | add stc: { label: …, kind: number, required: true }, or rename what says it: rating of the tested wall`,
+      `categories/ceiling-board.md:11:1 (warning) fact-missing this is sound insulation, and 'stc' is not among the attributes: the caution sound-at-bath, the caution impact-sound and the sound schedule cannot read it | add stc: { label: …, kind: number, required: true }, or rename what says it: rating of the tested wall`,
     ]);
   });
 

@@ -4,7 +4,19 @@ import { expect, test } from 'vitest';
 import { featureKinds } from '../../src/core/feature/index.js';
 
 /** What says nothing of a value, or hands it on to other schemas. */
-const structure = ['$defs', '$id', '$ref', '$schema', 'description', 'items', 'oneOf', 'properties', 'title'];
+const structure = [
+  '$defs',
+  '$id',
+  '$ref',
+  '$schema',
+  'description',
+  'examples',
+  'items',
+  'oneOf',
+  'properties',
+  'read-by',
+  'title',
+];
 
 /** What a value can fail by: each has its words in src/records/schema-problems.ts. */
 const worded = [

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { issuedPath } from '../../disk/load/index.js';
 import { writeAtomically } from '../../disk/store/index.js';
 import type { IsoDate } from '../../base/units/index.js';
-import { throwAwayCertificate } from './throw-away-certificate.js';
+import { makeOwnCertificate } from '../../signoff/sign/index.js';
 
 /** Of the demo's throw-away certificates: no secret. */
 export const demoPassphrase = 'larch';
@@ -23,7 +23,7 @@ export async function signIssue(
 ): Promise<void> {
   const signers: string[] = [];
   for (const { role, name } of parties) {
-    const { p12, fingerprint } = throwAwayCertificate(name, on, demoPassphrase);
+    const { p12, fingerprint } = makeOwnCertificate(name, { from: on, days: 365 }, demoPassphrase);
     await writeAtomically(join(dir, `${role}.p12`), p12);
     signers.push(`  - { role: ${role}, fingerprint: "${fingerprint}" }\n`);
   }

@@ -43,10 +43,13 @@ function withoutDays({ id, name, after, days }: RawMilestone): RawMilestone {
   return { id, name, ...(after !== undefined && { after }), ...(days !== undefined && { days }) };
 }
 
+/** What a category says of its options is of the demo's: makers, prices, texts. */
+const demoOptions: readonly Amendment[] = [{ at: ['options'] }, { at: ['families'] }];
+
 function amendmentsOf(folder: string, slug: string): readonly Amendment[] {
   if (folder !== 'categories') return [];
   const metric = isMetric() ? [{ at: ['measure', 'supplies'] }, ...(inMetres[slug] ?? [])] : [];
-  return [...(demoFacts[slug] ?? []), ...metric];
+  return [...demoOptions, ...(demoFacts[slug] ?? []), ...metric];
 }
 
 /** The front matter, amended. What was written stays in its notation. */

@@ -9,7 +9,8 @@ export interface InWall {
   readonly wall: Wall;
   readonly from: number;
   readonly to: number;
-  /** From the wall's face to the hole's near side. */
+  /** From the wall's face to the hole's near side, to a thousandth of a foot, since corners are drafted to 0.1 mm: of two rooms as near, the first of the model has the
+   *  hole, however the model is turned. */
   readonly near: number;
 }
 
@@ -48,7 +49,7 @@ function inWall(hole: Hole, space: Space, wall: Wall): InWall | undefined {
   const thick = off.to - off.from;
   if (wide < narrowest || along.from < -past || along.to > distance(wall.from, wall.to) + past) return undefined;
   if ((thick > wide && thick > 0.7 * metre) || off.from > behind || off.to < -before) return undefined;
-  return { space, wall, ...along, near: Math.abs(off.from) };
+  return { space, wall, ...along, near: Math.round(Math.abs(off.from) * 1e3) / 1e3 };
 }
 
 /** Does a hole lie in a line of the plan, so that a wall must stand there? */

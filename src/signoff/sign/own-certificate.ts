@@ -1,16 +1,21 @@
-import { generateKeyPairSync } from 'node:crypto';
+import { generateKeyPairSync, randomBytes } from 'node:crypto';
 import forge from 'node-forge';
 import type { IsoDate } from '../../base/units/index.js';
 
-interface ThrowAwayCertificate {
+/** A certificate with its key, as a file. */
+export interface OwnCertificate {
   /** Bytes of a .p12 file. */
   readonly p12: Uint8Array;
   /** SHA-256 of the certificate's DER, in hexadecimal. */
   readonly fingerprint: string;
 }
 
-/** A certificate that vouches for itself alone, good for a year from a day: for the demo house, worth nothing elsewhere. */
-export function throwAwayCertificate(name: string, from: IsoDate, passphrase: string): ThrowAwayCertificate {
+/** A certificate that vouches for itself alone, good for some days from a day on. */
+export function makeOwnCertificate(
+  name: string,
+  { from, days }: { readonly from: IsoDate; readonly days: number },
+  passphrase: string,
+): OwnCertificate {
   // The system's generator: making such keys in JavaScript takes seconds.
   const pair = generateKeyPairSync('rsa', {
     modulusLength: 2048,
@@ -20,9 +25,10 @@ export function throwAwayCertificate(name: string, from: IsoDate, passphrase: st
   const key = forge.pki.privateKeyFromPem(pair.privateKey);
   const certificate = forge.pki.createCertificate();
   certificate.publicKey = forge.pki.publicKeyFromPem(pair.publicKey);
-  certificate.serialNumber = '01';
+  // Positive, as RFC 5280, section 4.1.2.2, asks.
+  certificate.serialNumber = `01${randomBytes(15).toString('hex')}`;
   certificate.validity.notBefore = new Date(`${from}T00:00:00Z`);
-  certificate.validity.notAfter = new Date(certificate.validity.notBefore.getTime() + 365 * 86_400_000);
+  certificate.validity.notAfter = new Date(certificate.validity.notBefore.getTime() + days * 86_400_000);
   const subject = [{ name: 'commonName', value: name }];
   certificate.setSubject(subject);
   certificate.setIssuer(subject);
