@@ -16,7 +16,7 @@ import { printDay, speakAs } from '../base/units/index.js';
 import type { Records } from '../core/model/index.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
-import { checkHouseDir, dayOf, type HouseOptions } from './house-options.js';
+import { checkHouseDir, dayOf, withHouse, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
 import { writeRecord } from './write-record.js';
 
@@ -42,34 +42,33 @@ export const makeVoid = (console: Console, done: Done): Command =>
 
 /** A command that sets one decision down in one record. */
 function deciding(name: string, state: DecidedState, console: Console, done: Done): Command {
-  return new Command(name)
+  const command = new Command(name)
     .argument('<number>', 'the number of the change order')
     .requiredOption('--by <person>', 'who decided: a name or a role among the people of content/house.md')
-    .option('--on <day>', 'the day of the decision, YYYY-MM-DD (default: today)')
-    .option('--house <dir>', 'the house folder: the one that holds content/', '.')
-    .action(async (number: string, options: DecideOptions) => {
-      const dir = checkHouseDir(options.house);
-      const on = dayOf(options.on, console);
-      const { house, problems } = await loadHouse(dir);
-      const refuse = (text: string): void => {
-        console.error(text);
-        done(1);
-      };
-      if (!house) return refuse(printProblems(problems, { color: console.color, outcome: 'Nothing was recorded.' }));
-      speakAs(house.records.house);
-      const person = personNamed(house.records.house.people, options.by);
-      if (!person.ok) throw new UsageError(`--by: ${person.why}`);
-      if (options.why?.trim() === '') throw new UsageError('--why is empty');
-      const decision = { by: person.name, on, ...(options.why !== undefined && { why: options.why }) };
-      const { words, file, paper, decided } = decide(house.records, number, state, decision);
-      if (!decided.ok)
-        return refuse(printProblems([decided.problem], { color: console.color, outcome: 'Nothing was recorded.' }));
-      await writeRecord(dir, house.records, file, decided.text);
-      console.out(`${words} ${decidedVerbs[state]} on ${printDay(on)} by ${person.name}\n${join(dir, file)}\n`);
-      // The paper that was signed is kept with the decision.
-      const papers = paper !== undefined && existsSync(join(dir, paper)) ? [paper] : [];
-      done(await commitWritten(dir, [file, ...papers], `${words} ${decidedVerbs[state]}`, console));
-    });
+    .option('--on <day>', 'the day of the decision, YYYY-MM-DD (default: today)');
+  return withHouse(command).action(async (number: string, options: DecideOptions) => {
+    const dir = checkHouseDir(options.house);
+    const on = dayOf(options.on, console);
+    const { house, problems } = await loadHouse(dir);
+    const refuse = (text: string): void => {
+      console.error(text);
+      done(1);
+    };
+    if (!house) return refuse(printProblems(problems, { color: console.color, outcome: 'Nothing was recorded.' }));
+    speakAs(house.records.house);
+    const person = personNamed(house.records.house.people, options.by);
+    if (!person.ok) throw new UsageError(`--by: ${person.why}`);
+    if (options.why?.trim() === '') throw new UsageError('--why is empty');
+    const decision = { by: person.name, on, ...(options.why !== undefined && { why: options.why }) };
+    const { words, file, paper, decided } = decide(house.records, number, state, decision);
+    if (!decided.ok)
+      return refuse(printProblems([decided.problem], { color: console.color, outcome: 'Nothing was recorded.' }));
+    await writeRecord(dir, house.records, file, decided.text);
+    console.out(`${words} ${decidedVerbs[state]} on ${printDay(on)} by ${person.name}\n${join(dir, file)}\n`);
+    // The paper that was signed is kept with the decision.
+    const papers = paper !== undefined && existsSync(join(dir, paper)) ? [paper] : [];
+    done(await commitWritten(dir, [file, ...papers], `${words} ${decidedVerbs[state]}`, console));
+  });
 }
 
 function decide(

@@ -1,10 +1,10 @@
 import { Command } from 'commander';
 import { counted } from '../base/units/index.js';
-import { programPath } from '../disk/program/index.js';
 import { readHouseFolder } from '../disk/store/index.js';
 import { explain as answer, type Explained, type Explanation } from '../manual/index.js';
 import type { Console } from './console.js';
-import { checkHouseDir } from './house-options.js';
+import { demoRecords } from './demo-records.js';
+import { checkHouseDir, withHouse } from './house-options.js';
 import { UsageError } from './usage-error.js';
 
 /** How many values of the house are shown. */
@@ -12,13 +12,12 @@ const shown = 5;
 
 /** `bookmatch explain option.waste`: what a key of a record means, and what the house says there. */
 export function explain(console: Console, done: (code: number) => void): Command {
-  return new Command('explain')
+  return withHouse(new Command('explain'))
     .argument('<key>', 'such as option.waste, ceiling-board.face, chosen-by, or room for all of its keys')
-    .option('--house <dir>', 'the house folder: the one that holds content/', '.')
     .action(async (key: string, { house }: { readonly house: string }) => {
       const own = (await readHouseFolder(checkHouseDir(house))).files;
       // The demo house has examples of what this house does not have.
-      const other = (await readHouseFolder(programPath('.'))).files;
+      const other = await demoRecords();
       console.out(explanationText(answer(key, { own, other }), key));
       done(0);
     });

@@ -13,11 +13,14 @@ export interface HouseOptions {
   readonly on?: string;
 }
 
-/** The two options that every command on a house takes. */
+/** A command on a house, whatever the day is. */
+export function withHouse(command: Command): Command {
+  return command.option('--house <dir>', 'the house folder: the one that holds content/', '.');
+}
+
+/** The two options that most commands on a house take. */
 export function withHouseOptions(command: Command): Command {
-  return command
-    .option('--house <dir>', 'the house folder: the one that holds content/', '.')
-    .option('--on <day>', 'compute for this day, YYYY-MM-DD (default: today)');
+  return withHouse(command).option('--on <day>', 'compute for this day, YYYY-MM-DD (default: today)');
 }
 
 /** A command's house, with the Book that its options ask for. */

@@ -1,13 +1,13 @@
 import { resolve } from 'node:path';
 import { Command } from 'commander';
-import { programPath } from '../disk/program/index.js';
-import { readHouseFolder } from '../disk/store/index.js';
 import type { Console } from './console.js';
+import { demoRecords } from './demo-records.js';
 import type { Run } from './demo/tell-history.js';
 import { newAllowance } from './new/allowance.js';
 import { newCategory } from './new/category.js';
 import { houseQuestions } from './new/house-questions.js';
 import { newHouse, refusing, type HouseFlags } from './new/new-house.js';
+import { eachGiven } from './each-given.js';
 import { newOption } from './new/option.js';
 import { newRoom } from './new/room.js';
 import { newSlots } from './new/slots.js';
@@ -25,7 +25,7 @@ export function makeNew(run: Run) {
       .argument('<dir>', 'a folder that is not there yet, or empty')
       .option('--demo', 'the demo house: issues, change orders and a signed book, made by the commands themselves')
       .option('--yes', 'ask nothing: take what usually holds where no flag says otherwise')
-      .option('--room <room>', `a room with its size, such as "Kitchen 14' x 12'"; again for each`, list, [])
+      .option('--room <room>', `a room with its size, such as "Kitchen 14' x 12'"; again for each`, eachGiven, [])
       .option('--from <file>', 'rooms from an architect’s model: an IFC file (ISO 16739) in STEP text');
     for (const { flag, about } of houseQuestions) command.option(flag, about);
     command.addHelpText(
@@ -42,18 +42,12 @@ export function makeNew(run: Run) {
   };
 }
 
-function list(value: string, before: readonly string[]): readonly string[] {
-  return [...before, value];
-}
-
 async function newDemo(dir: string, run: Run, console: Console): Promise<void> {
   const target = resolve(dir);
   await refusing(dir);
   const { demoPassphrase } = await import('./demo/sign-issue.js');
   const { tellHistory } = await import('./demo/tell-history.js');
-  // The program's own content/ is the demo house.
-  const { files } = await readHouseFolder(programPath('.'));
-  await tellHistory(target, files, run, console);
+  await tellHistory(target, await demoRecords(), run, console);
   console.out(
     `${target}  the demo house, with its history in git\n` +
       `Its throw-away certificates owner.p12 and builder.p12 have the passphrase ${demoPassphrase}.\n` +

@@ -6,7 +6,7 @@ import { workingTree } from '../disk/history/index.js';
 import type { OpenHouse } from '../disk/load/index.js';
 import type { IsoDate } from '../base/units/index.js';
 import type { Console } from './console.js';
-import { changedOnDisk, writeAllOrNone } from './write-records.js';
+import { changedOnDisk, tryRecords, writeAllOrNone } from './write-records.js';
 
 /** What is chosen, by the id of the selection: a slug, or `none`. */
 export type Choices = ReadonlyMap<string, string>;
@@ -28,11 +28,9 @@ export async function recordChoices(
 ): Promise<Recorded | undefined> {
   const written = writtenRecords(records, choices, { on, by });
   const texts = new Map(written.map(({ path, text }) => [path, text]));
-  const house = open.read(records.sources.map(({ path, text }) => ({ path, text: texts.get(path) ?? text })));
-  const { book, problems } = open.compose(house, on);
+  const { book, problems } = tryRecords(open, records, written, on);
   if (!book) {
-    const errors = problems.filter(({ severity }) => severity === 'error');
-    console.error(printProblems(errors, { color: console.color, outcome: 'Nothing was chosen.' }));
+    console.error(printProblems(problems, { color: console.color, outcome: 'Nothing was chosen.' }));
     return undefined;
   }
   const own = await uncommitted(open.dir, texts);

@@ -5,15 +5,13 @@ import { localeOfHouse } from '../core/records/index.js';
 import { readHouseFolder, writeNew } from '../disk/store/index.js';
 import { modelReport, takenIn } from '../draft/index.js';
 import type { Console } from './console.js';
-import { checkHouseDir, reportProblems, type HouseOptions } from './house-options.js';
+import { checkHouseDir, reportProblems, withHouse, type HouseOptions } from './house-options.js';
 import { readModel } from './read-model.js';
 
 /** `bookmatch rooms FILE.ifc`: records of the rooms that an architect's model has and the house does not have yet. */
 export function rooms(console: Console, done: (code: number) => void): Command {
-  return new Command('rooms')
-    .argument('<file>', 'the model, as an IFC file in STEP text')
-    .option('--house <dir>', 'the house folder: the one that holds content/', '.')
-    .action(async (file: string, { house }: HouseOptions) => {
+  return withHouse(new Command('rooms').argument('<file>', 'the model, as an IFC file in STEP text')).action(
+    async (file: string, { house }: HouseOptions) => {
       const dir = checkHouseDir(house);
       const { files, problems } = await readHouseFolder(dir);
       if (hasErrors(problems)) {
@@ -29,5 +27,6 @@ export function rooms(console: Console, done: (code: number) => void): Command {
       await writeNew(dir, draft.files);
       console.out(modelReport(draft));
       done(draft.spaces.every(({ path }) => path !== undefined) ? 0 : 1);
-    });
+    },
+  );
 }

@@ -3,7 +3,7 @@ import { Command } from 'commander';
 import { lookUp, type Book } from '../core/book/index.js';
 import type { Category, PriceList, Records, Source } from '../core/model/index.js';
 import { slugFor } from '../core/records/index.js';
-import { didYouMean, printProblems, type Problem } from '../base/problem/index.js';
+import { didYouMean, printProblems } from '../base/problem/index.js';
 import {
   counted,
   joinWords,
@@ -37,7 +37,7 @@ import { choiceText } from '../table/index.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
-import { changedOnDisk, writeAllOrNone } from './write-records.js';
+import { changedOnDisk, tryRecords, writeAllOrNone } from './write-records.js';
 
 interface TakeInOptions extends HouseOptions {
   readonly category: string;
@@ -216,18 +216,6 @@ function readTaken(grid: Grid, { list, category, records, quoted, file, options 
       found,
     },
   };
-}
-
-/** The house with records in it, or what they make of it. */
-function tryRecords(
-  open: OpenHouse,
-  { sources }: Records,
-  written: readonly Source[],
-  on: string,
-): { readonly book?: Book; readonly problems: readonly Problem[] } {
-  const texts = new Map([...sources, ...written].map(({ path, text }) => [path, text]));
-  const { book, problems } = open.compose(open.read([...texts].map(([path, text]) => ({ path, text }))), on);
-  return { problems: problems.filter(({ severity }) => severity === 'error'), ...(book && { book }) };
 }
 
 /** What of the house's money a list moves: places by what they cost, and by what they change against a standard that moved; and the total. */

@@ -1,7 +1,23 @@
 import { readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Source } from '../core/model/index.js';
+import type { Book } from '../core/book/index.js';
+import type { Records, Source } from '../core/model/index.js';
+import type { Problem } from '../base/problem/index.js';
+import type { IsoDate } from '../base/units/index.js';
+import type { OpenHouse } from '../disk/load/index.js';
 import { writeAtomically } from '../disk/store/index.js';
+
+/** The Book of a house with records in it, new ones or in place of its own; without one, the errors that there would be. */
+export function tryRecords(
+  open: OpenHouse,
+  { sources }: Pick<Records, 'sources'>,
+  written: readonly Source[],
+  on: IsoDate,
+): { readonly book?: Book; readonly problems: readonly Problem[] } {
+  const texts = new Map([...sources, ...written].map(({ path, text }) => [path, text]));
+  const { book, problems } = open.compose(open.read([...texts].map(([path, text]) => ({ path, text }))), on);
+  return { problems: problems.filter(({ severity }) => severity === 'error'), ...(book && { book }) };
+}
 
 /** Paths among those to be written whose files are no longer as they were read: changed, gone, or there meanwhile. */
 export async function changedOnDisk(

@@ -2,6 +2,7 @@ import { stringify } from 'yaml';
 import { readFrontMatter } from '../core/records/index.js';
 import type { Source } from '../core/model/index.js';
 import type { Position } from '../base/problem/index.js';
+import { keepEach } from '../base/units/index.js';
 import type { Group } from './groups.js';
 import type { Key } from './keys.js';
 
@@ -19,26 +20,28 @@ type Found = { readonly path: Path; readonly value: unknown };
 /** The longest example that fits beside a key. */
 const longest = 72;
 
-/** A reader of what the records of a house say for a key: every place where it is written. */
+/** A reader of what the records of a house say for a key: every place where it is written. A record is read when the first key of its kind is
+ *  asked for, and once. */
 export function examplesIn(sources: readonly Source[]): (group: Group, key: Key) => readonly Example[] {
-  const records = sources.flatMap((source) => {
-    const { value } = readFrontMatter(source);
-    return value ? [{ ...value, file: source.path }] : [];
+  const read = keepEach(readFrontMatter);
+  const written = keepEach(({ place: { file, under, kind } }: Group) => {
+    const form = new RegExp(`^${file.replaceAll('.', '\\.').replace(/<[a-z]+>/gu, '[^/]+')}$`, 'u');
+    return sources
+      .filter(({ path }) => form.test(path))
+      .flatMap((source) => {
+        const { value: record } = read(source);
+        if (!record) return [];
+        const all = valuesAt({ path: [], value: record.data }, under === undefined ? [] : [under]).flatMap(itemsOf);
+        return all
+          .filter(({ value }) => kind === undefined || isOfKind(value, kind))
+          .map((found) => ({ found, file: source.path, origin: record.origin }));
+      });
   });
-  return ({ place }, key) =>
-    records
-      .filter(({ file }) => isAt(file, place.file))
-      .flatMap(({ data, origin, file }) =>
-        valuesAt({ path: [], value: data }, place.under === undefined ? [] : [place.under])
-          .flatMap(itemsOf)
-          .filter(({ value }) => place.kind === undefined || isOfKind(value, place.kind))
-          .flatMap((found) => valuesAt(found, key.path))
-          .map(({ path, value }) => ({ text: yaml(value), file, at: origin.at(path) })),
-      );
+  return (group, key) =>
+    written(group).flatMap(({ found, file, origin }) =>
+      valuesAt(found, key.path).map(({ path, value }) => ({ text: yaml(value), file, at: origin.at(path) })),
+    );
 }
-
-const isAt = (file: string, form: string): boolean =>
-  new RegExp(`^${form.replaceAll('.', '\\.').replace(/<[a-z]+>/gu, '[^/]+')}$`, 'u').test(file);
 
 /** One example to print: the first that is short enough, else one of the schema's own. */
 export function exampleOf(key: Key, examples: readonly Example[]): string | undefined {

@@ -42,19 +42,19 @@ export function explain(question: string, houses: Houses): Explanation {
   const asked = subjectsOf(first, all, houses.own);
   const groupsAsked = all.filter(({ name }) => asked.some((each) => each.group === name));
   if (rest.length === 0 && groupsAsked.length > 0) return { is: 'group', groups: groupsAsked };
-  const attribute = rest.length > 0 ? attributesNamed(rest.join('.'), first, houses.own) : [];
-  const keys = [
-    ...attribute,
-    ...(asked.length > 0 && rest.length > 0
-      ? exactFirst(asked, (subject, isExact) => {
-          const own = all.filter(({ name }) => name === subject.group);
-          const files = houses.own.filter(({ path }) => subject.within.test(path));
-          return explained(own, rest, { ...houses, own: files }, isExact);
-        })
-      : exactFirst([all], (of, isExact) => explained(of, [first, ...rest], houses, isExact))),
-  ];
+  const isWithin = groupsAsked.length > 0;
+  const attributes = rest.length > 0 ? attributesNamed(rest.join('.'), first, all, houses.own) : [];
+  const found = isWithin
+    ? asked.flatMap((subject) =>
+        keysAt(
+          all.filter(({ name }) => name === subject.group),
+          subject.within,
+        ),
+      )
+    : keysAt(all, /^/u);
+  const keys = [...attributes, ...explained(found, isWithin ? rest : [first, ...rest], houses)];
   if (keys.length > 0) return { is: 'keys', keys };
-  const meant = nearest(question, namesIn(groupsAsked.length > 0 ? groupsAsked : all, first, groupsAsked.length > 0));
+  const meant = nearest(question, namesIn(isWithin ? groupsAsked : all, first, isWithin));
   return meant === undefined ? { is: 'unknown' } : { is: 'unknown', nearest: meant };
 }
 
@@ -77,28 +77,27 @@ function subjectsOf(word: string, all: readonly Group[], sources: readonly Sourc
   });
 }
 
-/** Keys at the very path that was asked for; where there is none, those whose path ends with it. */
-function exactFirst<Of>(
-  all: readonly Of[],
-  find: (of: Of, isExact: boolean) => readonly Explained[],
-): readonly Explained[] {
-  const exact = all.flatMap((each) => find(each, true));
-  return exact.length > 0 ? exact : all.flatMap((each) => find(each, false));
+/** A key that may be meant, and the files that it is asked of. */
+interface Asked {
+  readonly group: Group;
+  readonly key: Key;
+  readonly name: string;
+  readonly within: RegExp;
 }
 
-function explained(
-  of: readonly Group[],
-  path: readonly string[],
-  { own, other }: Houses,
-  isExact: boolean,
-): readonly Explained[] {
+function keysAt(of: readonly Group[], within: RegExp): readonly Asked[] {
+  return of.flatMap((group) => group.keys.map((key) => ({ group, key, name: key.path.join('.'), within })));
+}
+
+/** Keys at the very path that was asked for; where there is none, those whose path ends with it. */
+function explained(asked: readonly Asked[], path: readonly string[], { own, other }: Houses): readonly Explained[] {
   const wanted = path.join('.');
-  const found = of.flatMap((group) => group.keys.map((key) => ({ group, key, name: key.path.join('.') })));
-  const keys = found.filter(({ name }) => (isExact ? name === wanted : name.endsWith(`.${wanted}`)));
+  const exact = asked.filter(({ name }) => name === wanted);
+  const keys = exact.length > 0 ? exact : asked.filter(({ name }) => name.endsWith(`.${wanted}`));
   if (keys.length === 0) return [];
   const [here, there] = [examplesIn(own), examplesIn(other)];
-  return keys.map(({ group, key, name }) => {
-    const values = here(group, key);
+  return keys.map(({ group, key, name, within }) => {
+    const values = here(group, key).filter(({ file }) => within.test(file));
     const example = exampleOf(key, values) ?? exampleOf(key, there(group, key));
     return {
       name: `${group.name}.${name}`,
@@ -118,7 +117,12 @@ function meaningOf({ meaning, only }: Key): string {
 }
 
 /** An attribute that a category asks its options for. */
-function attributesNamed(name: string, category: string, sources: readonly Source[]): readonly Explained[] {
+function attributesNamed(
+  name: string,
+  category: string,
+  all: readonly Group[],
+  sources: readonly Source[],
+): readonly Explained[] {
   const record = sources.find(({ path }) => path === `content/categories/${category}.md`);
   const attributes = record && readFrontMatter(record).value?.data['attributes'];
   const rule = attributeRule(attributes, name);
@@ -129,7 +133,7 @@ function attributesNamed(name: string, category: string, sources: readonly Sourc
     .flatMap(({ facts }) => facts[name] ?? [])
     .find(({ kind }) => kind === rule.kind);
   const path = ['attributes', name];
-  const option = groups().find((group) => group.name === 'option');
+  const option = all.find((group) => group.name === 'option');
   const key = option?.keys.find((each) => each.path.join('.') === 'attributes');
   const options = sources.filter((source) => source.path.startsWith(`content/options/${category}/`));
   const here = option && key ? examplesIn(options)(option, { ...key, path }) : [];

@@ -6,12 +6,11 @@ import { printProblems } from '../../base/problem/index.js';
 import { speakAs } from '../../base/units/index.js';
 import { openHouse, type OpenHouse } from '../../disk/load/index.js';
 import { makeLibrary, type Library } from '../../draft/index.js';
-import { programPath } from '../../disk/program/index.js';
-import { readHouseFolder } from '../../disk/store/index.js';
 import type { Console } from '../console.js';
-import { checkHouseDir } from '../house-options.js';
+import { demoRecords } from '../demo-records.js';
+import { checkHouseDir, withHouse } from '../house-options.js';
 import { UsageError } from '../usage-error.js';
-import { writeAllOrNone } from '../write-records.js';
+import { tryRecords, writeAllOrNone } from '../write-records.js';
 
 /** A house to which records are added. */
 export interface Adding {
@@ -23,7 +22,7 @@ export interface Adding {
 
 /** A command that adds to a house. */
 export function addingCommand(name: string): Command {
-  return new Command(name).option('--house <dir>', 'the house folder: the one that holds content/', '.');
+  return withHouse(new Command(name));
 }
 
 /** Opens the house and puts its locale in force; undefined, and told, where its records have errors. */
@@ -48,7 +47,7 @@ export async function openToAdd(dir: string, what: string, console: Console): Pr
 
 /** The conventions that come with the program, in the units in force. */
 export async function openLibrary(): Promise<Library> {
-  return makeLibrary((await readHouseFolder(programPath('.'))).files);
+  return makeLibrary(await demoRecords());
 }
 
 /** Writes records, new ones or in place of others, once it is known that the house with them has no error. False, and told, where it has. */
@@ -57,12 +56,9 @@ export async function addRecords(
   written: readonly Source[],
   console: Console,
 ): Promise<boolean> {
-  const texts = new Map([...records.sources, ...written].map(({ path, text }) => [path, text]));
-  const house = open.read([...texts].map(([path, text]) => ({ path, text })));
-  const { book, problems } = open.compose(house, console.today());
+  const { book, problems } = tryRecords(open, records, written, console.today());
   if (!book) {
-    const errors = problems.filter(({ severity }) => severity === 'error');
-    console.error(printProblems(errors, { color: console.color }));
+    console.error(printProblems(problems, { color: console.color }));
     return false;
   }
   await writeAllOrNone(open.dir, records.sources, written);

@@ -1,12 +1,12 @@
 import type { Command } from 'commander';
 import { layers, type Layer, type Records, type Source } from '../../core/model/index.js';
-import { appendItem, readFrontMatter, type RawCategory } from '../../core/records/index.js';
+import { appendItem, readFrontMatter, slugOfPath, type RawCategory } from '../../core/records/index.js';
 import { joinWords, read, unread, type Reading } from '../../base/units/index.js';
 import { draftCategory, freshSlug, measuredBy, readName, type Library } from '../../draft/index.js';
 import type { Console } from '../console.js';
 import { UsageError } from '../usage-error.js';
 import { addingCommand, addRecords, openLibrary, openToAdd, type Adding } from './add-records.js';
-import { take, valueOf, type Wanted } from './take.js';
+import { nameWanted, take, valueOf, type Wanted } from './take.js';
 
 interface CategoryFlags {
   readonly house: string;
@@ -39,7 +39,7 @@ export function newCategory(console: Console, done: (code: number) => void): Com
       const known = named !== undefined && !slugs.includes(named) ? library.take('categories', named) : undefined;
       const written = known ? withTrade(known, library, adding) : [await asked(named, flags, adding, console)];
       if (!(await addRecords(adding, written, console))) return done(1);
-      const slug = written[0]?.path.split('/').at(-1)?.replace(/\.md$/u, '') ?? '';
+      const slug = slugOfPath(written[0]?.path ?? '');
       console.out(
         `${written.map(({ path }) => path).join('\n')}\n` +
           `Write it under selections of the rooms that have it: { at: …, category: ${slug} }.\n` +
@@ -95,18 +95,7 @@ async function asked(
   const { trades, house, categories } = records;
   const said = await take(
     {
-      name: {
-        flag: 'its name',
-        given: named,
-        asks: 'What is it called?',
-        read: (text) => {
-          const name = readName(text);
-          const has = categories.some(
-            (one) => one.name.toLowerCase() === text.trim().toLowerCase() || one.slug === text,
-          );
-          return name.ok && has ? unread(`there is a category '${name.value}' already`, 'give it another name') : name;
-        },
-      },
+      name: nameWanted('category', named, categories),
       trade: oneOf(
         '--trade',
         flags.trade,

@@ -4,8 +4,7 @@ import { hasErrors, printProblems } from '../../base/problem/index.js';
 import { counted, joinWords, read, speakAs, type IsoDate } from '../../base/units/index.js';
 import { beginHistory } from '../../disk/history/index.js';
 import { composeBook, measureFiles } from '../../disk/load/index.js';
-import { programPath } from '../../disk/program/index.js';
-import { OutputRefused, readHouseFolder, refuseTaken, writeNewFolder } from '../../disk/store/index.js';
+import { OutputRefused, refuseTaken, writeNewFolder } from '../../disk/store/index.js';
 import {
   draftHouse,
   modelReport,
@@ -25,6 +24,7 @@ import {
 } from '../../draft/index.js';
 import type { Asker } from '../asker.js';
 import type { Console } from '../console.js';
+import { demoRecords } from '../demo-records.js';
 import { readModel } from '../read-model.js';
 import { UsageError } from '../usage-error.js';
 import { houseQuestions, type HouseQuestion } from './house-questions.js';
@@ -60,10 +60,9 @@ export async function newHouse(dir: string, flags: HouseFlags, console: Console)
   refuseWrong(given, flags.room);
   const { typed, lines } = await askTheRest(given, flags, asker, usual);
   const { answers, rooms } = taken(typed, lines);
-  const demo = await readHouseFolder(programPath('.'));
   speakAs(answers.locale);
   const drafted = flags.from === undefined ? ofLines(rooms, answers.ceiling) : await ofModel(flags.from, console);
-  const files = draftHouse(answers, drafted, demo.files, console.today());
+  const files = draftHouse(answers, drafted, await demoRecords(), console.today());
   const records = files.filter(({ path }) => path.startsWith('content/'));
   const { problems } = composeBook(measureFiles(records), console.today());
   if (hasErrors(problems)) throw new UsageError(printProblems(problems, { color: console.color }).trimEnd());

@@ -1,10 +1,11 @@
 import type { Command } from 'commander';
 import type { AttributeRule, Category, Records, Source } from '../../core/model/index.js';
-import { setKeys, type SetKeys } from '../../core/records/index.js';
+import { setKeys, slugOfPath, type SetKeys } from '../../core/records/index.js';
 import { didYouMean, placeWritten } from '../../base/problem/index.js';
 import { counted, parseDays, unitName, withSign, type Reading, type Unit } from '../../base/units/index.js';
 import { draftOption, freshSlug, pricedParts, readAttribute, readName, readPrice } from '../../draft/index.js';
 import type { Console } from '../console.js';
+import { eachGiven } from '../each-given.js';
 import { UsageError } from '../usage-error.js';
 import { addingCommand, addRecords, openToAdd } from './add-records.js';
 import { take, valueOf, type Wanted } from './take.js';
@@ -28,13 +29,13 @@ export function newOption(console: Console, done: (code: number) => void): Comma
     .option(
       '--price <price>',
       'material, such as "$6.50 / sq ft"; PART=PRICE for each part of what is bought in parts',
-      list,
+      eachGiven,
       [],
     )
-    .option('--labor <price>', 'installation, in the same way; absent: at nothing', list, [])
+    .option('--labor <price>', 'installation, in the same way; absent: at nothing', eachGiven, [])
     .option('--lead <days>', 'time from order to site, such as "4 weeks"')
-    .option('--set <key=value>', 'what the category asks of its options; again for each', list, [])
-    .option('--for <room>', 'consider it in this room, by its file name, or in all; again for each', list)
+    .option('--set <key=value>', 'what the category asks of its options; again for each', eachGiven, [])
+    .option('--for <room>', 'consider it in this room, by its file name, or in all; again for each', eachGiven)
     .action(async (slug: string, flags: OptionFlags) => {
       const adding = await openToAdd(flags.house, 'option', console);
       if (!adding) return done(1);
@@ -61,10 +62,6 @@ export function newOption(console: Console, done: (code: number) => void): Comma
       console.out(told(option, considered, category, adding.house, flags.for !== undefined));
       done(0);
     });
-}
-
-function list(value: string, before: readonly string[] = []): readonly string[] {
-  return [...before, value];
 }
 
 function categoryNamed(slug: string, { categories }: Records): Category {
@@ -212,7 +209,7 @@ function consider(
   where: 'all' | readonly string[],
   { rooms, sources }: Records,
 ): readonly Source[] {
-  const name = option.path.split('/').at(-1)?.replace(/\.md$/u, '') ?? '';
+  const name = slugOfPath(option.path);
   const texts = new Map(sources.map(({ path, text }) => [path, text]));
   // What rooms have from a finish set is written once, where the set is.
   const sets = new Map<string, Map<string, SetKeys>>();

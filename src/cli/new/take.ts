@@ -1,4 +1,5 @@
-import { joinWords, type Reading } from '../../base/units/index.js';
+import { joinWords, unread, type Reading } from '../../base/units/index.js';
+import { readName } from '../../draft/index.js';
 import type { Asker, Choice, Question } from '../asker.js';
 import { UsageError } from '../usage-error.js';
 
@@ -9,6 +10,30 @@ export interface Wanted extends Question {
   readonly given: string | undefined;
   /** What it may be, where it is one of a few. */
   readonly choices?: readonly Choice[];
+}
+
+/** The name of a new record, which no other of its kind has, be it as its name or as its file's. */
+export function nameWanted(
+  what: string,
+  given: string | undefined,
+  others: readonly { readonly slug: string; readonly name: string }[],
+): Wanted {
+  return {
+    flag: 'its name',
+    given,
+    asks: 'What is it called?',
+    read: (text) => {
+      const name = readName(text);
+      return name.ok && isNamed(text.trim(), others)
+        ? unread(`there is a ${what} '${name.value}' already`, 'give it another name')
+        : name;
+    },
+  };
+}
+
+/** Is one of them called so, or its file? */
+export function isNamed(name: string, all: readonly { readonly slug: string; readonly name: string }[]): boolean {
+  return all.some((one) => one.slug === name || one.name.toLowerCase() === name.toLowerCase());
 }
 
 /** Takes all of them. Rejects with a UsageError that tells at once what cannot be taken and what is missing. */

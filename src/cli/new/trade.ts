@@ -1,9 +1,8 @@
 import type { Command } from 'commander';
-import { unread } from '../../base/units/index.js';
 import { draftTrade, freshSlug, readName } from '../../draft/index.js';
 import type { Console } from '../console.js';
 import { addingCommand, addRecords, openLibrary, openToAdd } from './add-records.js';
-import { take, valueOf } from './take.js';
+import { isNamed, nameWanted, take, valueOf } from './take.js';
 
 /** `bookmatch new trade masonry`: who does a kind of work. One that the program knows comes with what it does and carries. */
 export function newTrade(console: Console, done: (code: number) => void): Command {
@@ -15,23 +14,12 @@ export function newTrade(console: Console, done: (code: number) => void): Comman
       const adding = await openToAdd(flags.house, 'trade', console);
       if (!adding) return done(1);
       const { trades } = adding.records;
-      const has = (name: string): boolean =>
-        trades.some((one) => one.slug === name || one.name.toLowerCase() === name.toLowerCase());
-      const known = named !== undefined && !has(named) ? (await openLibrary()).take('trades', named) : undefined;
+      const known =
+        named !== undefined && !isNamed(named, trades) ? (await openLibrary()).take('trades', named) : undefined;
       const ask = async (): Promise<ReturnType<typeof draftTrade>> => {
         const said = await take(
           {
-            name: {
-              flag: 'its name',
-              given: named,
-              asks: 'What is it called?',
-              read: (text) => {
-                const name = readName(text);
-                return name.ok && has(text.trim())
-                  ? unread(`there is a trade '${name.value}' already`, 'give it another name')
-                  : name;
-              },
-            },
+            name: nameWanted('trade', named, trades),
             contact: {
               flag: '--contact',
               given: flags.contact,

@@ -6,7 +6,7 @@ export { splice, type Edit } from './splice.js';
 export { setKeys, spliceKeys, type SetKeys } from './splice-keys.js';
 export { appendItem } from './splice-items.js';
 export { writeChoices, writeOverride, type NewChoice } from './write-choice.js';
-export { identityOf, isShared, pathInHouse, readNumbered, sharedKinds, slugFor } from './record-path.js';
+export { identityOf, isShared, pathInHouse, readNumbered, sharedKinds, slugFor, slugOfPath } from './record-path.js';
 export { readChangeOrderRecord } from './read-change-order-record.js';
 export { readIssueRecord } from './read-issue-record.js';
 export { readSigners, type Signer } from './read-signers.js';

@@ -116,6 +116,11 @@ function slugFix(name: string, ending: string): string {
   return meant === '' ? 'name it in small letters, digits and single hyphens' : `name it ${meant}${ending}`;
 }
 
+/** The name of a record's file without its ending: of `content/rooms/great-room.md`, `great-room`. */
+export function slugOfPath(path: string): string {
+  return path.split('/').at(-1)?.replace(/\.md$/u, '') ?? '';
+}
+
 /** A name as the file of its record is called: small letters, digits and single hyphens. Empty where it has none of them. */
 export function slugFor(name: string): string {
   return name

@@ -8,7 +8,6 @@ import { demoFacts, inMetres, type Amendment } from './starter.js';
 export interface Library {
   /** A category's or a trade's record for a new house, in the units in force, without its prose; undefined where there is none. */
   readonly take: (folder: 'categories' | 'trades', slug: string) => Source | undefined;
-  readonly slugs: (folder: 'categories' | 'trades') => readonly string[];
   readonly milestones: readonly RawMilestone[];
   readonly slots: readonly RawSlot[];
 }
@@ -17,18 +16,12 @@ export interface Library {
 export function makeLibrary(demo: readonly Source[]): Library {
   const texts = new Map(demo.map(({ path, text }) => [path, text]));
   const house = dataOf(texts.get('content/house.md') ?? '') as Partial<RawHouse>;
-  const pathOf = (folder: string, slug: string): string => `content/${folder}/${slug}.md`;
   return {
     take: (folder, slug) => {
-      const path = pathOf(folder, slug);
+      const path = `content/${folder}/${slug}.md`;
       const text = texts.get(path);
       return text === undefined ? undefined : { path, text: amended(text, amendmentsOf(folder, slug)) };
     },
-    slugs: (folder) =>
-      [...texts.keys()].flatMap((path) => {
-        const slug = path.split('/').at(-1)?.replace(/\.md$/u, '') ?? '';
-        return path === pathOf(folder, slug) ? [slug] : [];
-      }),
     milestones: (house.milestones ?? []).map(withoutDays),
     slots: house.slots ?? [],
   };

@@ -1,5 +1,5 @@
 import { parse } from 'yaml';
-import { readFrontMatter, type RawHouse, type RawRoom } from '../../core/records/index.js';
+import { readFrontMatter, slugOfPath, type RawHouse, type RawRoom } from '../../core/records/index.js';
 import type { ModelDraft } from '../ifc/index.js';
 import { usualUse } from '../record/use.js';
 import type { DraftedRoom } from './drafted-room.js';
@@ -15,8 +15,7 @@ interface RoomsOfModel {
 export function roomsOfModel({ files, levels }: Pick<ModelDraft, 'files' | 'levels'>): RoomsOfModel {
   const drafted = [...files].map(([path, text]) => {
     const values = (readFrontMatter({ path, text }).value?.data ?? {}) as unknown as RawRoom & { use?: RawRoom['use'] };
-    const slug = path.split('/').at(-1)?.replace(/\.md$/u, '') ?? '';
-    const room = { slug, values: { ...values, use: values.use ?? usualUse }, text };
+    const room = { slug: slugOfPath(path), values: { ...values, use: values.use ?? usualUse }, text };
     return { room, isGuessed: values.use === undefined };
   });
   return {
