@@ -1,10 +1,11 @@
 import { execFile } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import process from 'node:process';
-import { afterAll, expect, test } from 'vitest';
+import { afterAll, expect, test, vi } from 'vitest';
 import { manualTexts } from '../../src/cli/manual.js';
+import { bookmatch } from './command-line.js';
 
 /** What the how-to pages tell people to type, typed in their order: each page goes on where the one before ended. Blocks without a language show
  *  what needs somebody else: a scan, a second signer, a change that the owners want. */
@@ -12,14 +13,14 @@ import { manualTexts } from '../../src/cli/manual.js';
 const scratch = mkdtempSync(join(tmpdir(), 'bookmatch-manual-'));
 afterAll(() => rmSync(scratch, { recursive: true }));
 
-const program = resolve('src/cli/bookmatch.ts');
-const loader = resolve('node_modules/tsx/dist/esm/index.mjs');
-const identity = Object.fromEntries(
-  ['AUTHOR', 'COMMITTER'].flatMap((who) => [
-    [`GIT_${who}_NAME`, 'A reader'],
-    [`GIT_${who}_EMAIL`, 'reader@example.org'],
-  ]),
-);
+const home = process.cwd();
+afterAll(() => process.chdir(home));
+for (const who of ['AUTHOR', 'COMMITTER']) {
+  vi.stubEnv(`GIT_${who}_NAME`, 'A reader');
+  vi.stubEnv(`GIT_${who}_EMAIL`, 'reader@example.org');
+}
+vi.stubEnv('GIT_PAGER', 'cat');
+afterAll(() => void vi.unstubAllEnvs());
 
 const blocksOf = (text: string, language: string): readonly string[] =>
   [...text.matchAll(new RegExp(`^\`\`\`${language}\\n([\\s\\S]*?)^\`\`\`$`, 'gmu'))].map(([, block]) => block ?? '');
@@ -37,16 +38,14 @@ interface Ended {
   readonly output: string;
 }
 
-function type(line: string, cwd: string): Promise<Ended> {
+async function type(line: string): Promise<Ended> {
   const [name = '', ...rest] = wordsOf(line);
-  const [file, args] = name === 'bookmatch' ? [process.execPath, ['--import', loader, program, ...rest]] : [name, rest];
+  if (name === 'bookmatch') {
+    const { code, said } = await bookmatch(rest);
+    return { code, output: said };
+  }
   return new Promise((done) => {
-    execFile(
-      file,
-      args,
-      { cwd, env: { ...process.env, ...identity, PAGER: 'cat', TSX_TSCONFIG_PATH: resolve('tsconfig.json') } },
-      (error, out, err) => done({ code: error ? Number(error.code ?? 1) : 0, output: out + err }),
-    );
+    execFile(name, rest, (error, out, err) => done({ code: error ? Number(error.code ?? 1) : 0, output: out + err }));
   });
 }
 
@@ -54,15 +53,17 @@ const pages = (await manualTexts()).filter(({ path }) => path.startsWith('how-to
 
 test('what the how-to pages tell to type does what they say', async () => {
   let dir = scratch;
+  process.chdir(dir);
   let typed = 0;
   for (const { path, text } of pages) {
     writeFileSync(join(scratch, 'passphrase.txt'), 'eight letters or more\n');
     for (const line of blocksOf(text, 'sh').flatMap((block) => block.trim().split('\n'))) {
       if (line.startsWith('cd ')) {
         dir = join(dir, line.slice(3));
+        process.chdir(dir);
         continue;
       }
-      const { code, output } = await type(line, dir);
+      const { code, output } = await type(line);
       expect(code, `${path}: ${line}\n${output}`).toBe(0);
       typed += 1;
     }
