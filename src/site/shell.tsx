@@ -1,5 +1,6 @@
 import type { ComponentChildren, VNode } from 'preact';
 import type { IndexEntry } from './page.js';
+import { TopButtons } from './parts/top-buttons.js';
 
 /** What surrounds every page, be it of a book or of the manual. Links lead from the page to a path of its folder. */
 interface ShellProps {
@@ -58,20 +59,7 @@ export function Shell(props: ShellProps): VNode {
                 Search
               </a>
             )}
-            <button class="tool" type="button" data-theme-button="" hidden>
-              <span data-theme-name="">Dark</span>
-              <span class="wide-only"> sheet</span>
-            </button>
-            <button
-              class="tool tool-index"
-              type="button"
-              data-index-button=""
-              aria-expanded="false"
-              aria-controls="sheet-index"
-              hidden
-            >
-              {of}
-            </button>
+            <TopButtons of={of} theme={<span class="wide-only"> sheet</span>} />
           </div>
         </header>
         <nav id="sheet-index" class="index" aria-label={of}>

@@ -4,6 +4,7 @@ import { printDay, shortDigest } from '../../base/units/index.js';
 import { useHandout, useHandoutLink } from './context.js';
 import { currentAddress } from './current.js';
 import { handoutPaths, roomPath } from './paths.js';
+import { TopButtons } from '../parts/top-buttons.js';
 
 export interface HandoutPage {
   /** Path in the handout's folder: `rooms/study.html`. */
@@ -57,19 +58,7 @@ export function HandoutFrame({ page }: { page: HandoutPage }): VNode {
             <a class="tool" href={link(`${trade.slug}.pdf`)}>
               PDF
             </a>
-            <button class="tool" type="button" data-theme-button="" hidden>
-              <span data-theme-name="">Dark</span>
-            </button>
-            <button
-              class="tool tool-index"
-              type="button"
-              data-index-button=""
-              aria-expanded="false"
-              aria-controls="sheet-index"
-              hidden
-            >
-              Contents
-            </button>
+            <TopButtons of="Contents" />
           </div>
         </header>
         <Contents page={page} />

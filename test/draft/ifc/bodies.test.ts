@@ -10,11 +10,10 @@ import {
   metricHouse,
   modelText,
   type GivenSpace,
+  type Triple,
 } from './model-text.js';
 
 /** Kinds of bodies, each against figures worked by hand; in metres, so that records are in metres. */
-
-type Triple = readonly [number, number, number];
 
 describe('what no record holds', () => {
   test('a floor in two heights', () => {

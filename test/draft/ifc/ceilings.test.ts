@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { ceilingOf, faceted, indexed, type GivenSpace } from './model-text.js';
+import { ceilingOf, faceted, indexed, type GivenSpace, type Triple } from './model-text.js';
 
 /** Ceilings as their faces make them, worked by hand; in metres. */
-
-type Triple = readonly [number, number, number];
 
 /** A house's end under a gable: 4 m east to west, 6 m north to south, plates at 2 m, the ridge at 3.5 m over x = 2. */
 const gable: readonly Triple[] = [

@@ -15,7 +15,7 @@ export function edited(text: string, ...edits: readonly (readonly [from: string,
 
 /** Adds an entity and answers its number as `#12`. */
 type Add = (type: string, args: string) => string;
-type Triple = readonly [number, number, number];
+export type Triple = readonly [number, number, number];
 
 /** What a space is made of. */
 export interface GivenSpace {

@@ -13,6 +13,7 @@ import {
   metricHouse,
   modelText,
   type GivenSpace,
+  type Triple,
 } from '../../draft/ifc/model-text.js';
 import { houseRecord } from '../../draft/ifc/house-record.js';
 
@@ -27,8 +28,6 @@ interface Meshed {
 const api = new IfcAPI();
 beforeAll(() => api.Init());
 afterAll(() => api.Dispose());
-
-type Triple = readonly [number, number, number];
 
 const gable: readonly Triple[] = [
   [0, 0, 0],
