@@ -144,7 +144,7 @@ function roomOf(slug: string, of: ExampleRoom, openings: readonly OpeningMeasure
 }
 
 function riserOf(name: string, rise: string): Riser {
-  return { ...surface('riser'), name, run: len(`4'`), rise: len(rise) };
+  return { ...surface('riser'), name, run: len(`4'`), rise: len(rise), lines: [] };
 }
 
 function rampOf(name: string, text: string): FloorLevel {

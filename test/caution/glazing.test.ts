@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Caution, RoomView } from '../../src/core/caution/index.js';
-import { footprint } from '../../src/core/feature/place.js';
+import { footprint } from '../../src/core/feature/wall-frame.js';
 import { flightOf } from '../../src/core/feature/index.js';
 import { pointsOf } from '../../src/base/geometry/index.js';
 import type { OpeningMeasure } from '../../src/core/model/index.js';

@@ -32,6 +32,7 @@ describe('steps of the ceiling', () => {
     name: 'Step from border up to tray',
     gross: 12 as Area,
     net: 12 as Area,
+    lines: [],
   };
   const stepped = { ...room, steps: [step] };
   const taken = (measure: typeof room, ...at: string[]) => {
@@ -190,7 +191,14 @@ describe('run', () => {
 
   test('a nosing runs along the risers of the floor', () => {
     const surface = { gross: 4 as Area, deductions: [], net: 4 as Area, regions: [] };
-    const riser = { id: 'riser-floor-dais', name: 'Riser', ...surface, run: fromFeet(8), rise: fromFeet(0.5) };
+    const riser = {
+      id: 'riser-floor-dais',
+      name: 'Riser',
+      ...surface,
+      run: fromFeet(8),
+      rise: fromFeet(0.5),
+      lines: [],
+    };
     const measure = { ...room, risers: [riser] };
     const at = selection('risers');
     const { places } = resolvePlaces(at, measure);

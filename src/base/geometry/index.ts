@@ -14,3 +14,4 @@ export * from './envelope.js';
 export * from './profile.js';
 export * from './heading.js';
 export * from './unite.js';
+export * from './space.js';

@@ -7,6 +7,7 @@ import type { FeatureMeasure } from '../model/index.js';
 import type { FeatureKind } from './kind.js';
 import { boxOf, type FaceMark, type PlanMark, type Spot } from './mark.js';
 import { niche } from './niche/index.js';
+import type { SolidFace, SolidSpace } from './solid.js';
 import { skylight } from './skylight/index.js';
 import { soffit } from './soffit/index.js';
 import { stair } from './stair/index.js';
@@ -17,6 +18,8 @@ export * from './data.js';
 export * from './kind.js';
 export type * from './mark.js';
 export * from './surface.js';
+export { facetPlane } from './ceiling-plane.js';
+export { box, levelFace, sidesOf, solidSpace, standing, type SolidFace, type SolidSpace } from './solid.js';
 export type { ChimneyBreast } from './chimney-breast/read.js';
 export { flightOf } from './stair/measure.js';
 export { edgeStretch, type DropEdge } from './drop-edge/read.js';
@@ -53,6 +56,15 @@ export function faceMarks(feature: FeatureMeasure, wall: string): readonly FaceM
   const isOn = cover !== undefined || (feature.data as { readonly wall?: unknown } | undefined)?.wall === wall;
   if (isOn && kind?.face) return kind.face(feature.data, feature).map((mark) => onFloor(mark, feature.floor ?? 0));
   return cover ? [{ role: 'body', outlines: [boxOf(cover.from, cover.sill ?? 0, cover.to, cover.height)] }] : [];
+}
+
+export function worthSeeing(feature: FeatureMeasure): number {
+  return drawnKind(feature)?.worthSeeing ?? 0;
+}
+
+/** What is seen of a feature in space. */
+export function solidsOf(feature: FeatureMeasure, space: SolidSpace): readonly SolidFace[] {
+  return drawnKind(feature)?.solids?.(feature.data, feature, space) ?? [];
 }
 
 /** A kind draws from the floor that it stands on. */

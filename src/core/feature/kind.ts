@@ -11,6 +11,7 @@ import type {
 import type { Outcome, Origin } from '../../base/problem/index.js';
 import type { Length } from '../../base/units/index.js';
 import type { FaceMark, PlanMark } from './mark.js';
+import type { SolidFace, SolidSpace } from './solid.js';
 
 /** One plane of the ceiling over its part of the plan, in feet. */
 export interface CeilingPiece {
@@ -66,4 +67,8 @@ export interface FeatureKind<Data> {
   plan?(data: Data, measure: FeatureMeasure): readonly PlanMark[];
   /** On the wall that its record names; absent, what it covers of a wall. */
   face?(data: Data, measure: FeatureMeasure): readonly FaceMark[];
+  /** How much more a picture is worth that shows it, in square feet of wall. As drawn. */
+  readonly worthSeeing?: number;
+  /** What of it is seen in space; absent: nothing. */
+  solids?(data: Data, measure: FeatureMeasure, space: SolidSpace): readonly SolidFace[];
 }

@@ -5,6 +5,7 @@ import {
   distance,
   edges,
   lengthOf,
+  pointOf,
   profileAlong,
   sharedStretch,
   weld,
@@ -13,7 +14,7 @@ import {
   type Xy,
 } from '../../base/geometry/index.js';
 import { regionsOf } from '../feature/index.js';
-import type { Riser, Surface } from '../model/index.js';
+import type { Riser, UprightFace } from '../model/index.js';
 import { feet, type Area } from '../../base/units/index.js';
 import type { Level } from './floor.js';
 import { slugOf } from './slug.js';
@@ -29,7 +30,7 @@ type Part = Pick<Vault, 'name' | 'planes' | 'patches' | 'openAbove'>;
  * Upright faces where two parts of a ceiling meet at different heights: from the lower one up to the higher, or to where the
  * higher part is open above. One surface for each pair of parts, unfolded side by side as seen from under the higher part.
  */
-export function stepsOf(vaults: readonly Vault[]): readonly Surface[] {
+export function stepsOf(vaults: readonly Vault[]): readonly UprightFace[] {
   return facesBetween('step', vaults, sharedEdges).map(({ surface }) => surface);
 }
 
@@ -45,7 +46,7 @@ export function risersOf(levels: readonly Level[]): readonly Riser[] {
 }
 
 interface FaceBetween {
-  readonly surface: Surface;
+  readonly surface: UprightFace;
   readonly face: readonly Patch[];
 }
 
@@ -57,7 +58,8 @@ function facesBetween(
   const ids = new Map<string, number>();
   return parts.flatMap((higher) =>
     parts.flatMap((lower) => {
-      const face = higher === lower ? [] : faceAlong(edgesBetween(higher, lower), higher, lower);
+      const shared = higher === lower ? [] : edgesBetween(higher, lower);
+      const face = faceAlong(shared, higher, lower);
       const area = areaOf(face);
       if (area < tiny) return [];
       const id = `${kind}-${slugOf(lower.name)}-${slugOf(higher.name)}`;
@@ -72,6 +74,7 @@ function facesBetween(
         deductions: [],
         net: whole,
         regions: regionsOf(face),
+        lines: shared.map(([from, to]) => ({ from: pointOf(from), to: pointOf(to) })),
       };
       return [{ surface, face }];
     }),

@@ -23,7 +23,7 @@ export interface RoomMeasure {
   readonly ceiling: CeilingMeasure;
   /** Upright faces between parts of the ceiling at different heights, in neither the ceiling's area nor the walls'. Ids are
    *  `step-<lower part>-<higher part>`; absent where there are none. */
-  readonly steps?: readonly Surface[];
+  readonly steps?: readonly UprightFace[];
   /** Upright faces between parts of the floor at different heights; ids are `riser-<lower part>-<higher part>`. Absent where all of the floor
    *  is level. */
   readonly risers?: readonly Riser[];
@@ -132,7 +132,7 @@ export function surfaceOnly({ id, name, gross, deductions, net, regions }: Surfa
 }
 
 /** Upright faces of a room that are no walls: steps of its ceiling and of its floor. */
-export function uprightFaces({ steps = [], risers = [] }: Pick<RoomMeasure, 'steps' | 'risers'>): readonly Surface[] {
+export function uprightFaces({ steps = [], risers = [] }: Pick<RoomMeasure, 'steps' | 'risers'>): readonly UprightFace[] {
   return [...steps, ...risers];
 }
 
@@ -170,8 +170,15 @@ export interface FloorLevel extends CeilingFacet {
   readonly height: Length;
 }
 
+/** An upright face between parts at different heights, of one stretch or of several side by side. */
+export interface UprightFace extends Surface {
+  /** Where each stretch stands in plan, from its left end as seen: x of the regions runs along them one after the other, y is the height above the
+   *  room's floor. */
+  readonly lines: readonly RunLine[];
+}
+
 /** A step of the floor. */
-export interface Riser extends Surface {
+export interface Riser extends UprightFace {
   readonly run: Length;
   /** Greatest height from the lower part to the higher. */
   readonly rise: Length;

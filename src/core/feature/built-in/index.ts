@@ -1,6 +1,7 @@
 import type { FeatureKind } from '../kind.js';
 import { measure } from './measure.js';
 import { read, type BuiltIn } from './read.js';
+import { solids } from './solids.js';
 import schema from './schema.json' with { type: 'json' };
 
 export const builtIn: FeatureKind<BuiltIn> = {
@@ -8,4 +9,6 @@ export const builtIn: FeatureKind<BuiltIn> = {
   schema,
   read,
   measure,
+  solids,
+  worthSeeing: 30,
 };

@@ -3,7 +3,8 @@ import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
 import type { Outcome } from '../../../base/problem/index.js';
 import { feet, printLength, type Length } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { ceilingProblems, floorUnder, standingAt, wallFrame, wallProblems } from '../place.js';
+import { ceilingProblems, floorUnder, standingAt, wallProblems } from '../place.js';
+import { wallFrame } from '../wall-frame.js';
 import { surfaceOf } from '../surface.js';
 import type { BuiltIn } from './read.js';
 

@@ -3,7 +3,7 @@ import { boxOf, type BesideWall, type FaceMark, type PlanMark } from '../mark.js
 import type { ChimneyBreast } from './read.js';
 
 /** How much of the breast's depth the firebox goes in, and how much narrower its back is than its opening. As drawn. */
-const firebox = { depth: 0.72, back: 0.68 };
+export const firebox = { depth: 0.72, back: 0.68 };
 
 /** Hearth on the floor, the breast cut through, the firebox in it. */
 export function plan({ wall, at, width, depth, hearth, ...rest }: ChimneyBreast): readonly PlanMark[] {

@@ -2,6 +2,7 @@ import type { FeatureKind } from '../kind.js';
 import { face, plan } from './draw.js';
 import { measure } from './measure.js';
 import { read, type ChimneyBreast } from './read.js';
+import { solids } from './solids.js';
 import schema from './schema.json' with { type: 'json' };
 
 export const chimneyBreast: FeatureKind<ChimneyBreast> = {
@@ -11,4 +12,6 @@ export const chimneyBreast: FeatureKind<ChimneyBreast> = {
   measure,
   plan,
   face,
+  solids,
+  worthSeeing: 160,
 };

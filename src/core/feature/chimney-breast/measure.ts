@@ -16,7 +16,8 @@ import type { FeatureMeasure, FeatureRecord, Point, Polygon, Run, Surface } from
 import { problemAt, type Outcome, type Problem } from '../../../base/problem/index.js';
 import { feet, printLength, type Length } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { floorUnder, standingAt, wallFrame, wallProblems, type WallFrame } from '../place.js';
+import { floorUnder, standingAt, wallProblems } from '../place.js';
+import { wallFrame, type WallFrame } from '../wall-frame.js';
 import { surfaceOf } from '../surface.js';
 import type { ChimneyBreast } from './read.js';
 

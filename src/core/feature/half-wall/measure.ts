@@ -11,7 +11,8 @@ import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
 import type { Outcome } from '../../../base/problem/index.js';
 import { feet, printLength } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { floorUnder, footprint, standingAt, touchesWall } from '../place.js';
+import { floorUnder, standingAt, touchesWall } from '../place.js';
+import { footprint } from '../wall-frame.js';
 import { surfaceOf } from '../surface.js';
 import type { HalfWall } from './read.js';
 

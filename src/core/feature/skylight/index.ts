@@ -1,6 +1,7 @@
 import type { FeatureKind } from '../kind.js';
 import { measure } from './measure.js';
 import { read, type Skylight } from './read.js';
+import { solids } from './solids.js';
 import schema from './schema.json' with { type: 'json' };
 
 export const skylight: FeatureKind<Skylight> = {
@@ -8,4 +9,5 @@ export const skylight: FeatureKind<Skylight> = {
   schema,
   read,
   measure,
+  solids,
 };

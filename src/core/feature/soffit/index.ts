@@ -1,6 +1,7 @@
 import type { FeatureKind } from '../kind.js';
 import { measure } from './measure.js';
 import { read, type Soffit } from './read.js';
+import { solids } from './solids.js';
 import schema from './schema.json' with { type: 'json' };
 
 export const soffit: FeatureKind<Soffit> = {
@@ -8,4 +9,5 @@ export const soffit: FeatureKind<Soffit> = {
   schema,
   read,
   measure,
+  solids,
 };

@@ -18,7 +18,8 @@ import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../../base/problem/index.js';
 import { feet, printArea, printLength, type Area, type Length } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { wallFrame, wallProblems, type WallFrame } from '../place.js';
+import { wallProblems } from '../place.js';
+import { wallFrame, type WallFrame } from '../wall-frame.js';
 import { surfaceOf } from '../surface.js';
 import type { Soffit } from './read.js';
 

@@ -12,7 +12,8 @@ import type { FeatureMeasure, FeatureRecord, RunLine } from '../../model/index.j
 import type { Outcome } from '../../../base/problem/index.js';
 import { feet, printLength, type Length } from '../../../base/units/index.js';
 import type { RoomSpace } from '../kind.js';
-import { footprint, touchesWall } from '../place.js';
+import { touchesWall } from '../place.js';
+import { footprint } from '../wall-frame.js';
 import type { Stair } from './read.js';
 
 /** A straight flight: the floor above is its last step, so there is one tread fewer than risers. */
