@@ -59,7 +59,7 @@ export function drawCourses(
 }
 
 /** Where courses begin and end, across them: all but the first and last are a face wide. */
-function courseEdges({ courses, edge, firstCourse, lastCourse }: LaidSurface, face: number): readonly number[] {
+export function courseEdges({ courses, edge, firstCourse, lastCourse }: LaidSurface, face: number): readonly number[] {
   const width = (index: number): number => (index === 0 ? firstCourse : index === courses - 1 ? lastCourse : face);
   const edges = [edge as number];
   for (let index = 0; index < courses; index += 1) edges.push((edges.at(-1) ?? 0) + width(index));

@@ -1,0 +1,129 @@
+import { carries, factOf } from '../fact/index.js';
+import type { Swatch } from '../model/index.js';
+import type { LaidSurface, LayoutSummary, RailPiece } from '../takeoff/index.js';
+import type { Length } from '../../base/units/index.js';
+import type { BookOption, BookRoom, BookSelection } from './book.js';
+import type { LookUp } from './look-up.js';
+
+/** What part a finish plays in a picture of its room. */
+export type SeenRole = 'surface' | 'coat' | 'texture' | 'base' | 'trim' | 'door' | 'hardware' | 'railing' | 'unit';
+
+/** A choice that can be seen in its room, with all that a picture of it needs to know. */
+export interface SeenFinish {
+  readonly selection: string;
+  readonly category: string;
+  readonly trade: string;
+  readonly role: SeenRole;
+  /** Ids of the places that it covers. */
+  readonly places: readonly string[];
+  /** `White oak, engineered, 7 inch`; `Floor` while nothing is chosen. */
+  readonly name: string;
+  /** Absent while it is to be decided. */
+  readonly option?: string;
+  readonly swatch?: Swatch;
+  /** Where courses and joints lie, of what is laid out in pieces. */
+  readonly laid?: {
+    readonly lay: LayoutSummary['lay'];
+    readonly face: Length;
+    readonly surfaces: readonly LaidSurface[];
+  };
+  /** Width of a casing, height of a base, of a guard. */
+  readonly face?: Length;
+  readonly rails?: readonly { readonly place: string; readonly pieces: readonly RailPiece[] }[];
+  readonly facts: SeenFacts;
+}
+
+/** Facts of the option that change how it looks. */
+export interface SeenFacts {
+  readonly postWidth?: Length;
+  readonly cableSpacing?: Length;
+  readonly balusterWidth?: Length;
+  readonly panelGap?: Length;
+}
+
+/** Options to be drawn in place of those that stand, by selection. */
+export type Instead = ReadonlyMap<string, string>;
+
+/** What is seen in a room, in working order: the last at a place lies on top. */
+export function seenIn(room: BookRoom, look: LookUp, instead: Instead = new Map()): readonly SeenFinish[] {
+  return look.selectionsOf(room).flatMap((selection) => {
+    const role = roleOf(selection, look);
+    if (role === undefined || selection.state === 'none') return [];
+    return [seen(selection, role, look, instead.get(selection.id))];
+  });
+}
+
+function seen(selection: BookSelection, role: SeenRole, look: LookUp, instead: string | undefined): SeenFinish {
+  const { category, trade, places, id } = selection;
+  const slug = instead ?? selection.chosen;
+  const option = look.option(category, slug);
+  // Pieces are laid out, and posts stood, for what is counted only.
+  const isCounted = slug !== undefined && slug === selection.counted;
+  const laid = isCounted ? selection.takeoff.find(({ layout }) => layout !== undefined)?.layout : undefined;
+  const rails = isCounted ? railsOf(selection) : [];
+  const face = faceOf(role, option);
+  return {
+    selection: id,
+    category,
+    trade,
+    role,
+    places: placesOf(
+      selection,
+      role,
+      places.map((place) => place.id),
+    ),
+    name: option?.name ?? look.categoryName(category),
+    ...(option && { option: option.slug, ...(option.swatch && { swatch: option.swatch }) }),
+    ...(laid && { laid: { lay: laid.lay, face: laid.face, surfaces: laid.surfaces } }),
+    ...(face !== undefined && { face }),
+    ...(rails.length > 0 && { rails }),
+    facts: factsOf(option),
+  };
+}
+
+/** Base runs along the walls that its take-off lists; all else is where its record says. */
+function placesOf({ takeoff }: BookSelection, role: SeenRole, places: readonly string[]): readonly string[] {
+  if (role !== 'base') return places;
+  return takeoff.flatMap((one) => one.places.filter(({ net }) => net > 0).map(({ place }) => place));
+}
+
+function railsOf({ takeoff }: BookSelection): NonNullable<SeenFinish['rails']> {
+  return takeoff.flatMap((one) =>
+    one.places.flatMap(({ place, rail }) => (rail ? [{ place, pieces: rail.pieces }] : [])),
+  );
+}
+
+/** What hides behind others, such as boards and batts, is not seen. */
+function roleOf({ category, places }: BookSelection, look: LookUp): SeenRole | undefined {
+  const found = look.category(category);
+  if (!found || found.layer === 'insulation' || found.layer === 'backing') return undefined;
+  if (carries(found, 'paint', 'sheen')) return 'coat';
+  if (carries(found, 'texture', 'applied')) return 'texture';
+  if (found.layer === 'substrate') return undefined;
+  if (found.measure.by === 'railing') return 'railing';
+  if (carries(found, 'door', 'leaf')) return 'door';
+  if (carries(found, 'door-hardware', 'backset')) return 'hardware';
+  if (found.layer === 'edge') return places.some(({ id }) => id === 'base') ? 'base' : 'trim';
+  return found.layer === 'fixture' ? 'unit' : 'surface';
+}
+
+function faceOf(role: SeenRole, option: BookOption | undefined): Length | undefined {
+  if (role === 'railing') return factOf(option, 'railing', 'height');
+  if (role === 'base') return factOf(option, 'coated', 'height');
+  return role === 'trim' ? factOf(option, 'coated', 'face') : undefined;
+}
+
+function factsOf(option: BookOption | undefined): SeenFacts {
+  const [postWidth, cableSpacing] = [
+    factOf(option, 'railing', 'post-width'),
+    factOf(option, 'railing', 'cable-spacing'),
+  ];
+  const balusterWidth = factOf(option, 'railing', 'baluster-width');
+  const panelGap = factOf(option, 'railing', 'panel-gap');
+  return {
+    ...(postWidth !== undefined && { postWidth }),
+    ...(cableSpacing !== undefined && { cableSpacing }),
+    ...(balusterWidth !== undefined && { balusterWidth }),
+    ...(panelGap !== undefined && { panelGap }),
+  };
+}

@@ -1,0 +1,156 @@
+import { findPlaces, placeText } from '../../core/takeoff/index.js';
+import type { RoomMeasure } from '../../core/model/index.js';
+import type { Spot } from '../convex.js';
+import { isInside } from '../inside.js';
+import { lookOf, type Looks } from './look.js';
+import type { Laid } from './order.js';
+
+/** A finish that is seen, by its number in the picture. */
+export interface Key {
+  readonly number: number;
+  /** `Floor`, `North and east walls`. */
+  readonly at: string;
+  readonly finish: string;
+  readonly isOpen: boolean;
+}
+
+export interface PlacedKey extends Key {
+  /** On the sheet, in feet. */
+  readonly spot: Spot;
+}
+
+/** Steps of the search for a free spot, each way. */
+const steps = 14;
+/** Facets of one finish that are looked at, the largest first. */
+const looked = 3;
+
+interface Group {
+  readonly finish: string;
+  readonly isOpen: boolean;
+  readonly places: string[];
+  readonly facets: { readonly laid: Laid; readonly index: number; readonly size: number }[];
+}
+
+/** One number for a finish, where the freest part of it is seen; `radius` is what a number takes, in feet of the sheet. */
+export function placeKeys(
+  laid: readonly Laid[],
+  looks: Looks,
+  measure: RoomMeasure,
+  radius: number,
+): readonly PlacedKey[] {
+  const taken: Spot[] = [];
+  const found = groupsOf(laid, looks).flatMap((group) => {
+    const largest = group.facets.toSorted((one, other) => other.size - one.size).slice(0, looked);
+    const spot = freest(largest, laid, taken, radius);
+    if (!spot) return [];
+    taken.push(spot);
+    return [{ group, spot }];
+  });
+  return found
+    .toSorted((one, other) => rank(one.group, measure) - rank(other.group, measure))
+    .map(({ group, spot }, i) => ({
+      number: i + 1,
+      at: placeText(
+        [],
+        placesOf(group).flatMap((place) => findPlaces(place, measure) ?? []),
+      ),
+      finish: group.isOpen ? `${group.finish}: to be decided` : group.finish,
+      isOpen: group.isOpen,
+      spot,
+    }));
+}
+
+/** A feature's name says its faces too. */
+function placesOf({ places }: Group): readonly string[] {
+  return places.filter((place) => !places.some((other) => place.startsWith(`${other}/`)));
+}
+
+/** Floor, walls, ceiling, and what stands in the room. */
+function rank({ places: [first = ''] }: Group, { walls }: RoomMeasure): number {
+  if (first === 'floor') return 0;
+  if (first === 'ceiling') return 2;
+  return walls.some(({ id }) => id === first) ? 1 : 3;
+}
+
+function groupsOf(laid: readonly Laid[], looks: Looks): readonly Group[] {
+  const groups = new Map<string, Group>();
+  laid.forEach((one, index) => {
+    const { facet } = one;
+    if (facet.role !== 'finish' && facet.role !== 'rail') return;
+    const look = lookOf(facet, looks);
+    if (look.is === 'bare') return;
+    const finish = look.names.join(', ');
+    const name = `${look.is} ${finish}`;
+    const group = groups.get(name) ?? { finish, isOpen: look.is === 'open', places: [], facets: [] };
+    groups.set(name, group);
+    if (!group.places.includes(look.place)) group.places.push(look.place);
+    group.facets.push({ laid: one, index, size: sizeOf(one) });
+  });
+  return [...groups.values()];
+}
+
+function sizeOf({ rings }: Laid): number {
+  return rings.reduce((sum, ring) => sum + signed(ring), 0);
+}
+
+function signed(ring: readonly Spot[]): number {
+  let twice = 0;
+  ring.forEach(([x, y], i) => {
+    const [nextX, nextY] = ring[(i + 1) % ring.length]!;
+    twice += x * nextY - nextX * y;
+  });
+  return Math.abs(twice) / 2;
+}
+
+function freest(
+  facets: Group['facets'],
+  laid: readonly Laid[],
+  taken: readonly Spot[],
+  radius: number,
+): Spot | undefined {
+  let best: Spot | undefined;
+  let most = 0.4 * radius;
+  for (const { laid: one, index } of facets) {
+    const later = laid.slice(index + 1).filter((other) => meets(one, other));
+    const middle: Spot = [(one.left + one.right) / 2, (one.top + one.bottom) / 2];
+    for (let i = 1; i < steps; i += 1)
+      for (let j = 1; j < steps; j += 1) {
+        const spot: Spot = [
+          one.left + ((one.right - one.left) * i) / steps,
+          one.top + ((one.bottom - one.top) * j) / steps,
+        ];
+        if (!covers(one, spot) || later.some((other) => covers(other, spot))) continue;
+        if (taken.some((other) => Math.hypot(other[0] - spot[0], other[1] - spot[1]) < 3 * radius)) continue;
+        const room = [one, ...later].reduce(
+          (least, other) => Math.min(least, distanceTo(other, spot, least)),
+          4 * radius,
+        );
+        const value = room - 0.02 * Math.hypot(spot[0] - middle[0], spot[1] - middle[1]);
+        if (value > most) [best, most] = [spot, value];
+      }
+  }
+  return best;
+}
+
+function meets(one: Laid, other: Laid): boolean {
+  return one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
+}
+
+function covers({ rings, left, right, top, bottom }: Laid, spot: Spot): boolean {
+  if (spot[0] < left || spot[0] > right || spot[1] < top || spot[1] > bottom) return false;
+  return rings.filter((ring) => isInside(spot, ring)).length % 2 === 1;
+}
+
+function distanceTo({ rings, left, right, top, bottom }: Laid, [x, y]: Spot, least: number): number {
+  const off = Math.max(left - x, x - right, top - y, y - bottom);
+  if (off > least) return least;
+  let near = least;
+  for (const ring of rings)
+    ring.forEach(([ax, ay], i) => {
+      const [bx, by] = ring[(i + 1) % ring.length]!;
+      const square = (bx - ax) ** 2 + (by - ay) ** 2;
+      const share = square === 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / square));
+      near = Math.min(near, Math.hypot(x - ax - share * (bx - ax), y - ay - share * (by - ay)));
+    });
+  return near;
+}
