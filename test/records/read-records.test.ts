@@ -124,6 +124,34 @@ describe('a house with nothing wrong', () => {
   });
 });
 
+describe('colours of a swatch', () => {
+  const door = 'content/options/interior-door/flush-door.md';
+  const swatch = (colors: string) => {
+    const read = readRecords(edited([door, 'colors: ["#ffffff"]', `colors: ${colors}`]));
+    return { told: told(read), swatch: read.value?.options.find(({ slug }) => slug === 'flush-door')?.swatch };
+  };
+
+  it('are a list', () => {
+    expect(swatch('["#a9744a", "#cfdadb"]').swatch).toEqual({ pattern: 'slab-door', colors: ['#a9744a', '#cfdadb'] });
+  });
+
+  it('or stand by the part that has each, and are a list in that order too', () => {
+    expect(swatch('{ leaf: "#a9744a", glass: "#cfdadb" }').swatch).toEqual({
+      pattern: 'slab-door',
+      colors: ['#a9744a', '#cfdadb'],
+      roles: { leaf: '#a9744a', glass: '#cfdadb' },
+    });
+  });
+
+  it.each([
+    ['{ leef: "#a9744a" }', `key-unknown there is no key 'leef' here | did you mean 'leaf'?`],
+    ['{}', `list-short 'colors' is empty`],
+    ['{ leaf: brown }', `text-form 'brown' is not a color`],
+  ])('%s', (colors, problem) => {
+    expect(swatch(colors).told).toEqual([expect.stringContaining(problem)]);
+  });
+});
+
 describe('parts of a ceiling', () => {
   const written = `ceiling: { form: gable, ridge: east-west, plate: 8'-0", pitch: 6/12 }`;
   const parts = (over: string): string => `ceiling:

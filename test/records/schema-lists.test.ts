@@ -9,6 +9,7 @@ import {
   roomUses,
   scheduleColumns,
   swatchPatterns,
+  swatchRoles,
 } from '../../src/core/model/index.js';
 import { featureKinds } from '../../src/core/feature/index.js';
 import { conventions } from '../../src/core/takeoff/index.js';
@@ -35,6 +36,13 @@ it.each(lists)('%s: the schema lists what there is', (_, schema, at, meant) => {
   const file = join(import.meta.dirname, '../../schemas', `${schema}.schema.json`);
   const found = at.split('.').reduce<unknown>((node, key) => (node as Record<string, unknown>)[key], json(file));
   expect((found as { enum: unknown }).enum).toEqual(meant);
+});
+
+it('the colours of a swatch have the roles that there are', () => {
+  const option = json(join(import.meta.dirname, '../../schemas/option.schema.json')) as {
+    readonly $defs: Readonly<Record<'color-roles', { readonly properties: object }>>;
+  };
+  expect(Object.keys(option.$defs['color-roles'].properties)).toEqual(swatchRoles);
 });
 
 it('every way of measuring yields parts, and no parts lack a way', () => {

@@ -146,10 +146,16 @@ export const swatchPatterns = [
   'stair',
 ] as const;
 
+/** Parts of what is made of several materials: of railings, of doors, of stairs. */
+export const swatchRoles = ['posts', 'cap', 'infill', 'leaf', 'glass', 'treads', 'risers'] as const;
+export type SwatchRole = (typeof swatchRoles)[number];
+
 /** A drawn swatch: a pattern and its colours as `#rrggbb`. */
 export interface Swatch {
   readonly pattern: (typeof swatchPatterns)[number];
   readonly colors: readonly string[];
+  /** The same colours by the part that has each, where the record says so. */
+  readonly roles?: Readonly<Partial<Record<SwatchRole, string>>>;
   /** Real width of one repeat (a board's face, a tile), drawn to scale when given. */
   readonly repeat?: Length;
 }

@@ -78,7 +78,11 @@ function wholeOption(
 }
 
 function readSwatch({ pattern, colors, repeat }: NonNullable<RawOption['swatch']>): Swatch {
-  return { pattern, colors, ...(repeat !== undefined && { repeat: passed(readDimension(repeat)) }) };
+  return {
+    pattern,
+    ...(Array.isArray(colors) ? { colors } : { colors: Object.values(colors), roles: colors }),
+    ...(repeat !== undefined && { repeat: passed(readDimension(repeat)) }),
+  };
 }
 
 function readSpecification({ general, products, execution }: NonNullable<RawOption['specification']>): Specification {
