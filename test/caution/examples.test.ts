@@ -94,6 +94,12 @@ function planOf({ stands }: ExampleRoom): RoomMeasure['plan'] {
   ];
 }
 
+function ceilingOver(plan: RoomMeasure['plan'], highest: Length): RoomMeasure['ceiling'] {
+  const shape = { outline: plan, holes: [] };
+  const facet = { name: 'Flat', plan: shape, shape, slope: 0, riseDirection: 0, area: 100 as Area, highest };
+  return { ...surface('ceiling'), planArea: 100 as Area, facets: plan.length === 0 ? [] : [facet] };
+}
+
 /** Rooms of an example; an opening stands in both rooms that it joins. */
 function build({ rooms }: Example): readonly RoomView[] {
   return Object.entries(rooms).map(([slug, of]) => {
@@ -129,6 +135,7 @@ function roomOf(slug: string, of: ExampleRoom, openings: readonly OpeningMeasure
     selections: selections.map((one) => selectionOf(slug, one)),
     measure: {
       plan: planOf(of),
+      ceiling: ceilingOver(planOf(of), len(height)),
       ...aroundOf(of, openings),
       walls: [wall('north', { top })],
       floor: { ...surface('floor', floor), levels: Object.entries(ramps).map(([name, pitch]) => rampOf(name, pitch)) },
@@ -214,7 +221,8 @@ function measured(written: Written): unknown {
     const length = parseLength(written);
     return length.ok ? length.value : written;
   }
-  if (typeof written !== 'object' || Array.isArray(written)) return written;
+  if (Array.isArray(written)) return written.map(measured);
+  if (typeof written !== 'object') return written;
   return Object.fromEntries(Object.entries(written).map(([key, value]) => [key, measured(value)]));
 }
 

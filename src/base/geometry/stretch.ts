@@ -1,4 +1,4 @@
-import { cross, direction, distance, minus, type Xy } from './xy.js';
+import { between, cross, direction, distance, edges, minus, type Ring, type Xy } from './xy.js';
 
 /** Nearer than this, in feet, is the same place. */
 const tiny = 1e-6;
@@ -56,4 +56,22 @@ function toStretch(point: Xy, [from, to]: readonly [Xy, Xy]): number {
   const off = minus(point, from);
   const along = Math.min(Math.max(off.x * ahead.x + off.y * ahead.y, 0), distance(from, to));
   return distance(point, { x: from.x + ahead.x * along, y: from.y + ahead.y * along });
+}
+
+/** Stretches of a line that lie in an area, in feet along `ahead`, a unit vector, from `through`. An outline that the line runs along is on
+ *  one side of it or the other: ask a little inside of it. */
+export function stretchesIn(rings: readonly Ring[], through: Xy, ahead: Xy): readonly Stretch[] {
+  const hits = rings
+    .flatMap((ring) => edges(ring))
+    .flatMap(([a, b]) => {
+      const [sideA, sideB] = [cross(ahead, minus(a, through)), cross(ahead, minus(b, through))];
+      if (sideA > 0 === sideB > 0) return [];
+      const off = minus(between(a, b, sideA / (sideA - sideB)), through);
+      return [off.x * ahead.x + off.y * ahead.y];
+    })
+    .sort((a, b) => a - b);
+  return hits.flatMap((from, index) => {
+    const to = hits[index + 1];
+    return index % 2 === 1 || to === undefined || to - from < tiny ? [] : [{ from, to }];
+  });
 }

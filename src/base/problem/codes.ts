@@ -169,6 +169,8 @@ export const codesByPage = {
     'skylight-overlap',
     'skylight-shaft',
     'soffit-ceiling',
+    'timber-height',
+    'timber-stations',
   ],
   selections: [
     'option-unknown',

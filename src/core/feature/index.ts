@@ -25,7 +25,9 @@ export { flightOf } from './stair/measure.js';
 export { edgeStretch, type DropEdge } from './drop-edge/read.js';
 export type { Skylight } from './skylight/read.js';
 export type { Stair } from './stair/read.js';
-export { pieceLength, type Timber } from './timber/read.js';
+export { timberPieces, type TimberPiece } from './timber/pieces.js';
+export { timbersOutside, type TimberOutside } from './timber/outside.js';
+export { pieceLength, type Timber, type TimberPlace } from './timber/read.js';
 export { lengthWords, poundsByDensity, sectionWords } from './timber/words.js';
 
 /** Every kind, in the order in which people meet them in the book. A new kind is one folder and one line here. */

@@ -89,6 +89,7 @@ function findingOf(error: ErrorObject, path: Path): Finding | undefined {
     case 'additionalProperties':
       return unknownKey(String(params['additionalProperty']), error, path);
     case 'required':
+    case 'dependentRequired':
       return missingKey(String(params['missingProperty']), error, path);
     case 'type':
       return wrongType(error, path, name);

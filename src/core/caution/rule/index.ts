@@ -32,6 +32,7 @@ import { stairHeadroom } from './stair-headroom.js';
 import { swingMeets } from './swing-meets.js';
 import { textureBetweenRooms } from './texture-between-rooms.js';
 import { thermalBarrier } from './thermal-barrier.js';
+import { timberOutside } from './timber-outside.js';
 import { wayUp } from './way-up.js';
 import { wetRoom } from './wet-room.js';
 import { windowInWall } from './window-in-wall.js';
@@ -59,6 +60,7 @@ export const rules: readonly Rule[] = [
   adheredFacing,
   adheredFacingOutside,
   hungTimber,
+  timberOutside,
   doorUnderSlope,
   swingMeets,
   roughOpening,

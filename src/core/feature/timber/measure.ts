@@ -1,13 +1,17 @@
 import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
+import type { RoomSpace } from '../kind.js';
 import type { Outcome } from '../../../base/problem/index.js';
 import { feet, printLength, type Length, printQuantity } from '../../../base/units/index.js';
 import { boardFeet, nominalInches } from './board-feet.js';
+import { placeProblems } from './place-problems.js';
 import { pieceLength, type Timber } from './read.js';
 import { lengthWords, sectionWords } from './words.js';
 
 /** Pieces as they are ordered, with their ends, and their total length; board feet by nominal size. What they weigh follows from the
  *  option that stands: see the take-off. */
-export function measure(data: Timber, feature: FeatureRecord): Outcome<FeatureMeasure> {
+export function measure(data: Timber, feature: FeatureRecord, space: RoomSpace): Outcome<FeatureMeasure> {
+  const problems = placeProblems(data, feature, space);
+  if (problems.length > 0) return { problems };
   const { count } = data;
   const length = pieceLength(data);
   const pieces = Array.from({ length: count }, () => length);

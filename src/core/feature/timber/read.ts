@@ -1,5 +1,5 @@
 import { fromMetric, type Length } from '../../../base/units/index.js';
-import { lengthField, lengthsField, numberField, textField, type Raw } from '../field.js';
+import { lengthField, lengthsField, numberField, optionalLength, textField, type Raw } from '../field.js';
 
 export interface Timber {
   readonly count: number;
@@ -19,12 +19,32 @@ export interface Timber {
   readonly species?: string;
   /** Pounds for each cubic foot. */
   readonly density?: number;
+  /** Where the pieces are, where the record says so. */
+  readonly place?: TimberPlace;
+}
+
+export type TimberRun = 'east-west' | 'north-south' | 'upright';
+
+/** Where pieces are, from the south-west corner of the room's plan: one at each station, or one under each slope there. */
+export interface TimberPlace {
+  readonly run: TimberRun;
+  /** Middle of the first station, across the run: north of the corner for pieces that run east-west and for posts, else east of it. */
+  readonly at: Length;
+  /** From station to station. */
+  readonly spacing?: Length;
+  /** Where the clear length begins along the run; of posts, how far east their middle is; under a slope, in plan from its low end. */
+  readonly from: Length;
+  /** Above the room's floor; of posts, of the foot. A record that is not in error has this or `follows`. */
+  readonly underside?: Length;
+  /** They lie right under the slopes of the ceiling. */
+  readonly follows?: 'ceiling';
 }
 
 export function read(raw: Raw): Timber {
   const [species, joinery] = [textField(raw, 'species'), textField(raw, 'joinery')];
   const [first = 0, second = 0] = lengthsField(raw, 'end-allowances');
   const density = readDensity(textField(raw, 'density'));
+  const place = readPlace(raw);
   return {
     count: numberField(raw, 'count', 0),
     length: lengthField(raw, 'length'),
@@ -36,6 +56,21 @@ export function read(raw: Raw): Timber {
     sides: numberField(raw, 'sides', 4) === 3 ? 3 : 4,
     ...(species === '' ? {} : { species }),
     ...(Number.isNaN(density) ? {} : { density }),
+    ...(place && { place }),
+  };
+}
+
+function readPlace(raw: Raw): TimberPlace | undefined {
+  const run = textField(raw, 'run');
+  if (run !== 'east-west' && run !== 'north-south' && run !== 'upright') return undefined;
+  const [spacing, underside] = [optionalLength(raw, 'spacing'), optionalLength(raw, 'underside')];
+  return {
+    run,
+    at: lengthField(raw, 'at'),
+    ...(spacing !== undefined && { spacing }),
+    from: lengthField(raw, 'from'),
+    ...(underside !== undefined && { underside }),
+    ...(textField(raw, 'follows') === 'ceiling' && { follows: 'ceiling' as const }),
   };
 }
 

@@ -18,7 +18,7 @@ import { placesLeftOut, stretchesLeftOut } from '../except.js';
 import { hides } from '../hidden.js';
 import { partWords, type WallSide } from '../places.js';
 import type { PlaceQuantity } from '../takeoff.js';
-import { timberPieces } from '../timber/pieces.js';
+import { orderedTimber } from '../timber/pieces.js';
 import type { ConventionContext, ConventionRule } from './convention.js';
 
 /** Lineal feet: base along walls less openings, casing around openings, edges and runs of features. */
@@ -58,7 +58,7 @@ function plain(place: string, name: string, length: Length): PlaceQuantity {
 /** A run of a feature; timbers with their pieces. */
 function alongRun(place: string, name: string, run: Run, { measure, option }: ConventionContext): PlaceQuantity {
   const feature = measure.features.find(({ runs }) => runs.includes(run));
-  const timber = timberPieces(feature, option);
+  const timber = orderedTimber(feature, option);
   return {
     ...plain(place, name, run.length),
     ...(run.why !== undefined && { why: run.why }),

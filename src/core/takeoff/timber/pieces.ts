@@ -5,7 +5,7 @@ import type { TimberPieces } from '../takeoff.js';
 
 /** The pieces of a feature, when it is timber, with what one weighs. The product's own weight comes first: it knows how wet or how hollow
  *  the timber is. */
-export function timberPieces(feature: FeatureMeasure | undefined, { weight }: Option): TimberPieces | undefined {
+export function orderedTimber(feature: FeatureMeasure | undefined, { weight }: Option): TimberPieces | undefined {
   const timber = feature && timberOf(feature);
   if (!timber) return undefined;
   const length = pieceLength(timber);
