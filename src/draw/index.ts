@@ -20,4 +20,12 @@ export {
 } from './key-plan/index.js';
 export { drawScaleBar } from './issue.js';
 export { drawnAlike } from './drawn-sheet.js';
+export {
+  drawCutaway,
+  type Cutaway,
+  type CutawayOptions,
+  type CutawayRoom,
+  type Key,
+  type View,
+} from './cutaway/index.js';
 export { drawSwatch } from './swatch/index.js';

@@ -20,5 +20,6 @@ export function handoutDrawnRoom({ shape, number, name, drawings }: HandoutRoom,
     features: labels,
     guards: new Map(guards.map(({ at, guard }) => [at, guard])),
     posts: new Map(posts.map(({ at, along }) => [at, along])),
+    seen: [],
   };
 }

@@ -113,3 +113,20 @@ export function turnedOver({ plane, patches }: SpaceFace): SpaceFace {
     patches: patches.map(({ outline, holes }) => ({ outline: flip(outline), holes: holes.map(flip) })),
   };
 }
+
+/** The six faces of a stick between two places, from four corners of its section around each, as seen from outside. */
+export function stickFaces(section: (place: Xyz) => readonly Xyz[], from: Xyz, to: Xyz): readonly SpaceFace[] {
+  const [near, far] = [section(from), section(to)];
+  const middle = along(from, along(to, from, -1), 0.5);
+  const sides = near.map((one, i) => {
+    const next = (i + 1) % near.length;
+    return faceThrough([one, far[i] as Xyz, far[next] as Xyz, near[next] as Xyz]);
+  });
+  return [...sides, faceThrough(near), faceThrough(far)].flatMap((face) =>
+    face ? [seenFromOutside(face, middle)] : [],
+  );
+}
+
+function seenFromOutside(face: SpaceFace, middle: Xyz): SpaceFace {
+  return spaceDot(along(face.plane.at, middle, -1), face.plane.faces) >= 0 ? face : turnedOver(face);
+}

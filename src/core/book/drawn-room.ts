@@ -5,6 +5,7 @@ import type { Length } from '../../base/units/index.js';
 import type { BookRoom, BookSelection } from './book.js';
 import type { LookUp } from './look-up.js';
 import { railAt } from './schedule/railings.js';
+import { seenIn, type Instead, type SeenFinish } from './seen.js';
 
 /** What a room's drawings show: its shape, and what its selections put on it. */
 export interface DrawnRoom {
@@ -24,6 +25,8 @@ export interface DrawnRoom {
   readonly guards: ReadonlyMap<string, DrawnGuard>;
   /** Posts along each open edge, by feature, in their order. */
   readonly posts: ReadonlyMap<string, readonly DrawnPost[]>;
+  /** What a picture of the room shows of its choices, in working order. */
+  readonly seen: readonly SeenFinish[];
 }
 
 export interface DrawnPost {
@@ -43,8 +46,8 @@ export interface DrawnGuard {
   readonly guardHeight?: Length;
 }
 
-/** Finds in a room's selections what its drawings show. An open choice is named as such. */
-export function drawnRoom(room: BookRoom, look: LookUp): DrawnRoom {
+/** Finds in a room's selections what its drawings show. An open choice is named as such. The picture shows `instead` in place of what stands. */
+export function drawnRoom(room: BookRoom, look: LookUp, instead?: Instead): DrawnRoom {
   const selections = look.selectionsOf(room);
   const ceiling = coursesOn('ceiling', selections, look);
   const floor = coursesOn('floor', selections, look);
@@ -80,6 +83,7 @@ export function drawnRoom(room: BookRoom, look: LookUp): DrawnRoom {
       }),
     ),
     posts: postsIn(room, look),
+    seen: seenIn(room, look, instead),
   };
 }
 

@@ -14,7 +14,7 @@ export {
   type DrawnPost,
   type DrawnRoom,
 } from './drawn-room.js';
-export { seenIn, type Instead, type SeenFinish, type SeenRole } from './seen.js';
+export { seenIn, type Instead, type SeenFinish, type SeenRail, type SeenRole } from './seen.js';
 export { keyLevels, type KeyLevel, type KeyRoom, type PlanOpening, type PlanWall } from './key-level.js';
 export { wallsBetween, type WallBetween } from './walls-between.js';
 export { openIn } from './open-in.js';

@@ -1,6 +1,13 @@
 import { carries, factOf } from '../fact/index.js';
-import type { Swatch } from '../model/index.js';
-import type { LaidSurface, LayoutSummary, RailPiece } from '../takeoff/index.js';
+import type { Run, Swatch } from '../model/index.js';
+import {
+  buildRail,
+  findPlaces,
+  railOf,
+  type LaidSurface,
+  type LayoutSummary,
+  type RailPiece,
+} from '../takeoff/index.js';
 import type { Length } from '../../base/units/index.js';
 import type { BookOption, BookRoom, BookSelection } from './book.js';
 import type { LookUp } from './look-up.js';
@@ -29,8 +36,15 @@ export interface SeenFinish {
   };
   /** Width of a casing, height of a base, of a guard. */
   readonly face?: Length;
-  readonly rails?: readonly { readonly place: string; readonly pieces: readonly RailPiece[] }[];
+  readonly rails?: readonly SeenRail[];
   readonly facts: SeenFacts;
+}
+
+/** A run of railing as it would be built. */
+export interface SeenRail {
+  readonly place: string;
+  readonly run: Run;
+  readonly pieces: readonly RailPiece[];
 }
 
 /** Facts of the option that change how it looks. */
@@ -49,18 +63,24 @@ export function seenIn(room: BookRoom, look: LookUp, instead: Instead = new Map(
   return look.selectionsOf(room).flatMap((selection) => {
     const role = roleOf(selection, look);
     if (role === undefined || selection.state === 'none') return [];
-    return [seen(selection, role, look, instead.get(selection.id))];
+    return [seen(selection, role, room, look, instead.get(selection.id))];
   });
 }
 
-function seen(selection: BookSelection, role: SeenRole, look: LookUp, instead: string | undefined): SeenFinish {
+function seen(
+  selection: BookSelection,
+  role: SeenRole,
+  room: BookRoom,
+  look: LookUp,
+  instead: string | undefined,
+): SeenFinish {
   const { category, trade, places, id } = selection;
   const slug = instead ?? selection.chosen;
   const option = look.option(category, slug);
   // Pieces are laid out, and posts stood, for what is counted only.
   const isCounted = slug !== undefined && slug === selection.counted;
   const laid = isCounted ? selection.takeoff.find(({ layout }) => layout !== undefined)?.layout : undefined;
-  const rails = isCounted ? railsOf(selection) : [];
+  const rails = role === 'railing' && option ? railsOf(selection, option, room) : [];
   const face = faceOf(role, option);
   return {
     selection: id,
@@ -87,9 +107,13 @@ function placesOf({ takeoff }: BookSelection, role: SeenRole, places: readonly s
   return takeoff.flatMap((one) => one.places.filter(({ net }) => net > 0).map(({ place }) => place));
 }
 
-function railsOf({ takeoff }: BookSelection): NonNullable<SeenFinish['rails']> {
-  return takeoff.flatMap((one) =>
-    one.places.flatMap(({ place, rail }) => (rail ? [{ place, pieces: rail.pieces }] : [])),
+/** The posts and bays of each run, as if it stood alone: where two runs end together each has its post there. */
+function railsOf({ places }: BookSelection, option: BookOption, { measure }: BookRoom): readonly SeenRail[] {
+  return places.flatMap(({ id }) =>
+    (findPlaces(id, measure) ?? []).flatMap((place) => {
+      const run = railOf(place);
+      return run ? [{ place: id, run, pieces: buildRail(run, option, []).pieces }] : [];
+    }),
   );
 }
 

@@ -3,7 +3,7 @@ import type { FactKind, Product } from './product.js';
 import { products, type ProductName } from './products/index.js';
 
 /** An option of the records, or of a Book, which has its attributes in the category's order. */
-interface Telling {
+export interface Telling {
   readonly attributes: Readonly<Record<string, Attribute>> | readonly NamedAttribute[];
 }
 

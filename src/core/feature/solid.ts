@@ -28,6 +28,7 @@ export interface SolidFace extends SpaceFace {
 
 /** What a kind of feature may know of its room when it is drawn in space, in feet. */
 export interface SolidSpace {
+  readonly room: RoomMeasure;
   /** South-west corner of the plan: `x` and `y` in a feature's record are from here. */
   readonly corner: Xy;
   /** The room's walls, to stand against. */
@@ -36,10 +37,12 @@ export interface SolidSpace {
   ceilingOver(place: Xy): Plane | undefined;
 }
 
-export function solidSpace({ plan, walls, ceiling }: RoomMeasure): SolidSpace {
+export function solidSpace(room: RoomMeasure): SolidSpace {
+  const { plan, walls, ceiling } = room;
   const { west, south } = bounds(ringInFeet(plan));
   const facets = ceiling.facets.map((facet) => ({ outline: ringInFeet(facet.plan.outline), plane: facetPlane(facet) }));
   return {
+    room,
     corner: { x: west, y: south },
     wall: (name) => {
       const wall = walls.find(({ id }) => id === name);

@@ -132,7 +132,10 @@ export function surfaceOnly({ id, name, gross, deductions, net, regions }: Surfa
 }
 
 /** Upright faces of a room that are no walls: steps of its ceiling and of its floor. */
-export function uprightFaces({ steps = [], risers = [] }: Pick<RoomMeasure, 'steps' | 'risers'>): readonly UprightFace[] {
+export function uprightFaces({
+  steps = [],
+  risers = [],
+}: Pick<RoomMeasure, 'steps' | 'risers'>): readonly UprightFace[] {
   return [...steps, ...risers];
 }
 

@@ -4,7 +4,9 @@ export { resolvePlaces } from './resolve.js';
 export type { SharedWalls } from './convention/convention.js';
 export { conventionOf, takeOff } from './take-off.js';
 export type * from './railing/rail.js';
+export { buildRail } from './railing/build.js';
 export { railJoints } from './railing/joints.js';
+export { railOf } from './railing/run.js';
 export { leafFaces, timberFaces, treadFaces, trimFaces, wholePieces } from './arithmetic/index.js';
 export {
   assemblyAsPrinted,

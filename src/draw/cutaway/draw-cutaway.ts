@@ -10,6 +10,7 @@ import { decalsOf } from './on-wall.js';
 import type { Laid } from './order.js';
 import { sidesOf } from './outline.js';
 import { Painter } from './paint.js';
+import { railFacets, railsKey } from './railing.js';
 import { sceneOf } from './scene.js';
 import type { View } from './view.js';
 
@@ -28,6 +29,8 @@ export interface CutawayOptions extends DrawOptions {
   readonly view?: View;
   /** Without numbers. */
   readonly plain?: boolean;
+  /** Places that the picture is cut to, with what is around them; absent, or where none of them is seen: all of the room. */
+  readonly focus?: readonly string[];
 }
 
 export interface Cutaway {
@@ -41,14 +44,17 @@ export interface Cutaway {
 const margin = 8;
 const largest = 26;
 const numberRadius = 7;
+/** What is shown around a place, as a share of its size and in feet. */
+const focusShare = 0.25;
+const focusMargin = 2.5;
 
 /** Not to scale, and not to be measured from: planes are seen at an angle. */
 export function drawCutaway(room: CutawayRoom, options: CutawayOptions): Cutaway {
   const { measure, number, name, seen } = room;
   const view = options.view ?? chooseView(measure, sidesOf(measure), room.viewFrom);
   const looks = looksOf(seen);
-  const { camera, laid, away } = sceneOf(measure, view, '', () => []);
-  const bounds = boundsOf(laid);
+  const { camera, laid, away } = sceneOf(measure, view, railsKey(seen), () => railFacets(seen, measure));
+  const bounds = focusOn(laid, options.focus ?? []) ?? boundsOf(laid);
   const scale = scaleFor(bounds, options.box ?? { width: 7, height: 7 });
   const painter = new Painter(camera, scale, looks, options.id);
   const placed = options.plain ? [] : placeKeys(laid, looks, measure, (numberRadius + 1.5) / scale);
@@ -90,11 +96,13 @@ export function drawCutaway(room: CutawayRoom, options: CutawayOptions): Cutaway
     height: height / 72,
     svg,
   };
-  return { drawing, view, keys: placed.map(({ number, at, finish, isOpen }) => ({ number, at, finish, isOpen })) };
+  return { drawing, view, keys: placed.map(({ spot: _spot, ...key }) => key) };
 }
 
 function describe(keys: readonly Key[]): string {
-  const list = keys.map(({ number, at, finish }) => `${number}: ${at}, ${finish}`).join('; ');
+  const list = keys
+    .map(({ number, at, finish }) => `${number === undefined ? '' : `${number}: `}${at}, ${finish}`)
+    .join('; ');
   return `The room with its near walls taken away. ${list === '' ? 'No finish is recorded.' : `${list}.`} A drawing, not the sample.`;
 }
 
@@ -113,6 +121,7 @@ function awayLine(line: readonly (readonly [number, number])[], scale: number): 
 }
 
 function numberAt({ number, spot }: PlacedKey, scale: number): readonly SvgNode[] {
+  if (!spot) return [];
   const [x, y] = [round(spot[0] * scale, 1), round(spot[1] * scale, 1)];
   return [
     circle(x, y, numberRadius, { fill: ink.paper, stroke: ink.line, 'stroke-width': 0.6 }),
@@ -133,6 +142,20 @@ function boundsOf(laid: readonly Laid[]): Bounds {
     right: Math.max(...laid.map(({ right }) => right)),
     top: Math.min(...laid.map(({ top }) => top)),
     bottom: Math.max(...laid.map(({ bottom }) => bottom)),
+  };
+}
+
+/** Around facets at some places, with some of what stands beside them. */
+function focusOn(laid: readonly Laid[], places: readonly string[]): Bounds | undefined {
+  const here = laid.filter(({ facet }) => facet.places.some((place) => places.includes(place)));
+  if (here.length === 0) return undefined;
+  const [own, all] = [boundsOf(here), boundsOf(laid)];
+  const beside = Math.max(focusMargin, focusShare * Math.max(own.right - own.left, own.bottom - own.top));
+  return {
+    left: Math.max(all.left, own.left - beside),
+    right: Math.min(all.right, own.right + beside),
+    top: Math.max(all.top, own.top - beside),
+    bottom: Math.min(all.bottom, own.bottom + beside),
   };
 }
 

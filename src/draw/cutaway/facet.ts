@@ -1,4 +1,5 @@
 import type { Patch, SpaceFace } from '../../base/geometry/index.js';
+import type { SwatchRole } from '../../core/model/index.js';
 import type { Side } from './outline.js';
 
 /** What a facet is: with a finish; cut through; the floor's edge; a hollow; glass; a frame or a leaf; what lies beyond an opening;
@@ -14,6 +15,8 @@ export interface Facet extends SpaceFace {
   readonly places: readonly string[];
   /** Index among the planes of the ceiling or of the floor, by which layouts tell their surfaces apart. */
   readonly part?: number;
+  /** Of what is made of several materials: which of them it is. */
+  readonly tint?: SwatchRole;
   /** Of a wall: the side of the outline that it is. */
   readonly side?: Side;
   /** What lies flat on it, in its own axes, whatever is chosen: a door's panels. */

@@ -5,9 +5,10 @@ import { isInside } from '../inside.js';
 import { lookOf, type Looks } from './look.js';
 import type { Laid } from './order.js';
 
-/** A finish that is seen, by its number in the picture. */
+/** A finish that is seen. */
 export interface Key {
-  readonly number: number;
+  /** In the picture; absent where no number has room on it. */
+  readonly number?: number;
   /** `Floor`, `North and east walls`. */
   readonly at: string;
   readonly finish: string;
@@ -15,8 +16,8 @@ export interface Key {
 }
 
 export interface PlacedKey extends Key {
-  /** On the sheet, in feet. */
-  readonly spot: Spot;
+  /** Of its number on the sheet, in feet. */
+  readonly spot?: Spot;
 }
 
 /** Steps of the search for a free spot, each way. */
@@ -39,24 +40,23 @@ export function placeKeys(
   radius: number,
 ): readonly PlacedKey[] {
   const taken: Spot[] = [];
-  const found = groupsOf(laid, looks).flatMap((group) => {
+  const found = groupsOf(laid, looks).map((group) => {
     const largest = group.facets.toSorted((one, other) => other.size - one.size).slice(0, looked);
     const spot = freest(largest, laid, taken, radius);
-    if (!spot) return [];
-    taken.push(spot);
-    return [{ group, spot }];
+    if (spot) taken.push(spot);
+    return { group, spot };
   });
+  let number = 0;
   return found
     .toSorted((one, other) => rank(one.group, measure) - rank(other.group, measure))
-    .map(({ group, spot }, i) => ({
-      number: i + 1,
+    .map(({ group, spot }) => ({
+      ...(spot && { number: (number += 1), spot }),
       at: placeText(
         [],
         placesOf(group).flatMap((place) => findPlaces(place, measure) ?? []),
       ),
       finish: group.isOpen ? `${group.finish}: to be decided` : group.finish,
       isOpen: group.isOpen,
-      spot,
     }));
 }
 

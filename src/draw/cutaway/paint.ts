@@ -2,6 +2,7 @@ import { spaceDot, unitOf, placeOn, type Patch, type Xy } from '../../base/geome
 import { element, path, PathBuilder, type SvgNode } from '../../base/svg/index.js';
 import { feet } from '../../base/units/index.js';
 import type { SeenFinish } from '../../core/book/index.js';
+import type { SwatchRole } from '../../core/model/index.js';
 import { fromFrame } from '../../core/takeoff/layout/index.js';
 import type { Spot } from '../convex.js';
 import { courseEdges } from '../courses/course-lines.js';
@@ -39,7 +40,7 @@ export class Painter {
       ...this.fill(facet, data, at),
       ...decals.flatMap((decal) => this.decal(decal, facet, at)),
       ...this.light(facet, data),
-      path(data, { fill: 'none', stroke: ink.line, 'stroke-width': pens.facet, 'stroke-linejoin': 'round' }),
+      path(data, { fill: 'none', stroke: ink.line, 'stroke-width': penOf(facet), 'stroke-linejoin': 'round' }),
     ];
   }
 
@@ -71,15 +72,21 @@ export class Painter {
 
   private finish(look: Look, facet: Facet, data: string, at: OnSheet): readonly SvgNode[] {
     if (look.is === 'bare') return [flat(data, facet.role === 'door' ? ink.leaf : ink.bare)];
-    if (look.is === 'open') return [flat(data, ink.open), this.pattern(data, at, hatch)];
+    if (look.is === 'open') return [this.open(facet, data), this.pattern(data, at, hatch)];
     const { main } = look;
-    const base = baseOf(main);
+    const base = baseOf(main, facet.tint);
+    if (facet.tint === 'glass') return [path(data, { fill: base, 'fill-opacity': 0.45 })];
     const laid = main.laid?.surfaces.find(
       ({ place, facet: part }) => facet.places.includes(place) && (part === undefined || part === facet.part),
     );
     if (laid && main.laid?.lay === 'boards')
       return [flat(data, base), ...boards(facet, laid, feet(main.laid.face), main, at)];
     return [flat(data, base)];
+  }
+
+  /** One sees through a rail that is to be decided. */
+  private open({ role }: Facet, data: string): SvgNode {
+    return path(data, { fill: ink.open, ...(role === 'rail' ? { 'fill-opacity': 0.45 } : { 'fill-rule': 'evenodd' }) });
   }
 
   private decal(decal: Decal, facet: Facet, at: OnSheet): readonly SvgNode[] {
@@ -129,6 +136,12 @@ export class Painter {
   }
 }
 
+/** What is thin has a thin edge, or it would be all edge. */
+function penOf({ role, tint }: Facet): number {
+  if (role !== 'rail') return pens.facet;
+  return tint === 'infill' ? 0.12 : pens.trim;
+}
+
 /** A cell of material in inches, that repeats. */
 interface Cell {
   readonly id: string;
@@ -146,8 +159,9 @@ const hatch: Cell = {
   ],
 };
 
-function baseOf({ swatch }: SeenFinish): string {
-  return washed(swatch?.colors[0] ?? ink.bare);
+function baseOf({ swatch }: SeenFinish, tint?: SwatchRole): string {
+  const own = tint && swatch?.roles?.[tint];
+  return washed(own ?? swatch?.colors[0] ?? ink.bare);
 }
 
 function flat(data: string, fill: string): SvgNode {

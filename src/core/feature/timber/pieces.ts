@@ -4,8 +4,6 @@ import {
   heightOn,
   nearTape,
   patchFrom,
-  planeFrom,
-  pointInFeet,
   ringInFeet,
   stretchesIn,
   type Patch,
@@ -15,6 +13,7 @@ import {
 } from '../../../base/geometry/index.js';
 import { feet, type Length } from '../../../base/units/index.js';
 import type { CeilingFacet, RoomMeasure } from '../../model/index.js';
+import { facetPlane } from '../ceiling-plane.js';
 import type { CeilingPiece, RoomSpace } from '../kind.js';
 import type { Timber, TimberPlace } from './read.js';
 
@@ -170,16 +169,9 @@ export function ceilingOf({ ceiling }: TimberedRoom): readonly CeilingPiece[] {
   return 'facets' in ceiling ? ceiling.facets.map(pieceOf) : ceiling;
 }
 
-/** A measured facet knows its slope and the height of its highest place, which is one of its corners. */
-function pieceOf({ plan, slope, riseDirection, highest }: CeilingFacet): CeilingPiece {
-  const patch = patchFrom(ringInFeet(plan.outline), plan.holes.map(ringInFeet));
-  const turn = (riseDirection * Math.PI) / 180;
-  const toward = { x: Math.cos(turn), y: Math.sin(turn) };
-  const corners = plan.outline.map(pointInFeet);
-  const top = corners.reduce((best, one) =>
-    one.x * toward.x + one.y * toward.y > best.x * toward.x + best.y * toward.y ? one : best,
-  );
-  return { plane: planeFrom(top, feet(highest), toward, slope), patch };
+function pieceOf(facet: CeilingFacet): CeilingPiece {
+  const { outline, holes } = facet.plan;
+  return { plane: facetPlane(facet), patch: patchFrom(ringInFeet(outline), holes.map(ringInFeet)) };
 }
 
 export function ringsOf({ outline, holes }: Patch): readonly Ring[] {

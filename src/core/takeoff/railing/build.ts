@@ -1,5 +1,5 @@
-import { factOf } from '../../fact/index.js';
-import type { Option, Run } from '../../model/index.js';
+import { factOf, type Telling } from '../../fact/index.js';
+import type { Run } from '../../model/index.js';
 import { fromFeet, printLength, type Length } from '../../../base/units/index.js';
 import { postsAlong } from '../arithmetic/index.js';
 import type { PlaceQuantity } from '../takeoff.js';
@@ -8,7 +8,7 @@ import type { Rail, RailPiece, SharedEnd } from './rail.js';
 import { spacesWords } from './words.js';
 
 /** Stands the posts of a run, less those that another run has, and fills its bays. */
-export function buildRail(run: Run, option: Option, shared: readonly SharedEnd[]): Rail {
+export function buildRail(run: Run, option: Telling, shared: readonly SharedEnd[]): Rail {
   const pieces = run.pieces.map((length, piece): RailPiece => {
     const { posts: count, spacing } = postsAlong(length, spacingOf(option) ?? length);
     const bays = Math.max(0, count - 1);
@@ -26,7 +26,7 @@ export function buildRail(run: Run, option: Option, shared: readonly SharedEnd[]
 /** The posts of a run: those that stand on it, less those that are another's. */
 export function postsOf(
   { pieces, shared }: Rail,
-  option: Option,
+  option: Telling,
   named: Pick<PlaceQuantity, 'place' | 'name'>,
 ): PlaceQuantity {
   const standing = pieces.reduce((sum, { bays, length }) => sum + (length > 0 ? bays + 1 : 0), 0);
@@ -48,6 +48,6 @@ export function postsOf(
 }
 
 /** Without a spacing the option's rail spans from end to end. */
-function spacingOf(option: Option): Length | undefined {
+function spacingOf(option: Telling): Length | undefined {
   return factOf(option, 'railing', 'post-spacing');
 }

@@ -1,5 +1,4 @@
-import { factOf } from '../../fact/index.js';
-import type { Option } from '../../model/index.js';
+import { factOf, type Telling } from '../../fact/index.js';
 import { feet, fromFeet, type Length } from '../../../base/units/index.js';
 import { balustersIn, cablesUnder } from '../arithmetic/index.js';
 import type { Infill, RailPiece } from './rail.js';
@@ -9,7 +8,7 @@ import type { Infill, RailPiece } from './rail.js';
 export function fillBays(
   { length, bays, spacing }: Pick<RailPiece, 'length' | 'bays' | 'spacing'>,
   slope: number,
-  option: Option,
+  option: Telling,
 ): Infill | undefined {
   const post = factOf(option, 'railing', 'post-width') ?? (0 as Length);
   const level = feet(spacing) / Math.hypot(1, slope);
