@@ -1,5 +1,4 @@
-import { path, rect, type SvgNode } from '../../base/svg/index.js';
-import { mix, shade } from './color.js';
+import { numberText, path, rect, type SvgNode } from '../../base/svg/index.js';
 import type { Random } from './random.js';
 
 /** What a pattern draws on: a rectangle from 0, 0 that nothing may leave. */
@@ -22,12 +21,6 @@ export type Pattern = (canvas: Canvas) => readonly SvgNode[];
 
 export type Corner = readonly [x: number, y: number];
 
-/** One of the record's colours, varied by a little. */
-export function pieceColor({ random, colors }: Canvas, spread = 0.025): string {
-  const color = colors.length > 1 ? mix(random.pick(colors), random.pick(colors), random.next()) : colors[0]!;
-  return shade(color, random.between(-spread, spread));
-}
-
 export function ground({ width, height }: Canvas, fill: string): SvgNode {
   return rect(0, 0, width, height, { fill });
 }
@@ -37,43 +30,6 @@ export function piece(canvas: Canvas, corners: readonly Corner[], fill: string, 
   const inside = clip(corners, canvas.width, canvas.height);
   if (inside.length < 3) return [];
   return [path(outlineData(inside), { fill, opacity })];
-}
-
-function box(left: number, top: number, right: number, bottom: number): Corner[] {
-  return [
-    [left, top],
-    [right, top],
-    [right, bottom],
-    [left, bottom],
-  ];
-}
-
-/** The data of a rectangle cut at the edge of the picture, to be joined with others of its colour; empty when nothing is left. */
-export function blockData({ width, height }: Canvas, left: number, top: number, right: number, bottom: number): string {
-  const inside = clip(box(left, top, right, bottom), width, height);
-  if (inside.length < 3) return '';
-  const [x1, y1, x2, y2] = [Math.max(0, left), Math.max(0, top), Math.min(width, right), Math.min(height, bottom)].map(
-    (value) => Math.round(value * 10),
-  ) as [number, number, number, number];
-  return x2 > x1 && y2 > y1 ? `M${pair(x1, y1)}h${tenths(x2 - x1)}v${tenths(y2 - y1)}h${tenths(x1 - x2)}z` : '';
-}
-
-/** Outlines gathered by colour, so that each colour is written once. */
-export class Gathered {
-  private readonly byColor = new Map<string, string>();
-
-  add(color: string, data: string): void {
-    if (data !== '') this.byColor.set(color, (this.byColor.get(color) ?? '') + data);
-  }
-
-  nodes(opacity?: number): SvgNode[] {
-    return [...this.byColor].map(([fill, data]) => path(data, { fill, opacity }));
-  }
-}
-
-/** A few shades between the colours for pieces that are many. */
-export function pieceShades(canvas: Canvas, count: number, spread: number): string[] {
-  return Array.from({ length: count }, () => pieceColor(canvas, spread));
 }
 
 /** A rectangle cut at the edge of the picture. */
@@ -116,39 +72,75 @@ export function clipBy(corners: readonly Corner[], side: (corner: Corner) => num
   return kept;
 }
 
-/** A closed outline in steps of a tenth, each from the last: shorter to write than places. */
-export function outlineData(corners: readonly Corner[]): string {
-  const places = corners.map(([x, y]) => [Math.round(x * 10), Math.round(y * 10)] as const);
-  const steps = places.slice(1).map(([x, y], index) => pair(x - places[index]![0], y - places[index]![1]));
-  return `M${pair(...places[0]!)}l${joined(steps)}z`;
+/** A closed outline in steps, each from the last: shorter to write than places. A unit is written with so many decimals. */
+export function outlineData(corners: readonly Corner[], digits = 1): string {
+  const [first, ...rest] = straightened(whole(corners, digits));
+  let [x, y] = first!;
+  let last = '';
+  const steps = rest.map((corner) => {
+    const [right, down] = [corner[0] - x, corner[1] - y];
+    [x, y] = corner;
+    const command = right === 0 ? 'v' : down === 0 ? 'h' : 'l';
+    const step = command === 'l' ? pair(right, down, digits) : short(command === 'h' ? right : down, digits);
+    const separator = command !== last ? command : step.startsWith('-') ? '' : ' ';
+    last = command;
+    return separator + step;
+  });
+  return `M${pair(...first!, digits)}${steps.join('')}z`;
+}
+
+type Place = readonly [number, number];
+
+/** Corners without those that lie on a level or plumb side. */
+function straightened(places: readonly Place[]): readonly Place[] {
+  return places.reduce<Place[]>((kept, place) => {
+    const [before, last] = [kept.at(-2), kept.at(-1)];
+    const isOnSide =
+      before !== undefined &&
+      last !== undefined &&
+      ((before[0] === last[0] && last[0] === place[0]) || (before[1] === last[1] && last[1] === place[1]));
+    return [...(isOnSide ? kept.slice(0, -1) : kept), place];
+  }, []);
 }
 
 /** A soft closed outline: curves from middle to middle of the sides, with the corners as handles. Stays within the corners' hull. */
-export function softOutline(corners: readonly Corner[]): string {
-  const places = corners.map(([x, y]) => [Math.round(x * 10), Math.round(y * 10)] as const);
+export function softOutline(corners: readonly Corner[], digits = 1): string {
+  const places = whole(corners, digits);
   const middles = places.map(([x, y], index) => {
     const [nextX, nextY] = places[(index + 1) % places.length]!;
     return [Math.round((x + nextX) / 2), Math.round((y + nextY) / 2)] as const;
   });
   let [x, y] = middles.at(-1)!;
-  const start = pair(x, y);
+  const start = pair(x, y, digits);
   const steps: string[] = [];
   places.forEach((place, index) => {
     const end = middles[index]!;
-    steps.push(pair(place[0] - x, place[1] - y), pair(end[0] - x, end[1] - y));
+    steps.push(pair(place[0] - x, place[1] - y, digits), pair(end[0] - x, end[1] - y, digits));
     [x, y] = end;
   });
   return `M${start}q${joined(steps)}z`;
 }
 
-/** Two numbers of tenths: `1.2-3`, `.5 4`. */
-function pair(x: number, y: number): string {
-  const second = tenths(y);
-  return `${tenths(x)}${second.startsWith('-') ? '' : ' '}${second}`;
+/** A dot: a line of almost no length, which a stroke with round ends fills out. */
+export function dotData(corner: Corner, digits = 1): string {
+  return `M${whole([corner], digits)
+    .map(([x, y]) => pair(x, y, digits))
+    .join('')}h.1`;
 }
 
-function tenths(value: number): string {
-  return String(value / 10).replace(/^(-?)0\./, '$1.');
+function whole(corners: readonly Corner[], digits: number): Place[] {
+  const steps = 10 ** digits;
+  return corners.map(([x, y]) => [Math.round(x * steps), Math.round(y * steps)] as const);
+}
+
+/** Two numbers in steps of the last decimal: `1.2-3`, `.5 4`. */
+function pair(x: number, y: number, digits: number): string {
+  const second = short(y, digits);
+  return `${short(x, digits)}${second.startsWith('-') ? '' : ' '}${second}`;
+}
+
+function short(steps: number, digits: number): string {
+  return numberText(steps / 10 ** digits, digits).replace(/^(-?)0\./, '$1.');
 }
 
 function joined(steps: readonly string[]): string {

@@ -1,17 +1,23 @@
 import type { Swatch } from '../../core/model/index.js';
 import { element, rect, type SvgNode } from '../../base/svg/index.js';
-import type { Canvas, Pattern } from './canvas.js';
+import type { Canvas, Corner, Pattern } from './canvas.js';
 import { panelDoor, slabDoor } from './door.js';
 import { flame } from './flame.js';
+import { glass } from './glass.js';
 import { batt, foam, layers } from './insulation.js';
 import { profile, stair, timber } from './joinery.js';
+import { repeatOf } from './material.js';
 import { cable, knob, lever, pickets } from './rail.js';
 import { seeded } from './random.js';
-import { ashlar, cobble, ledge } from './stone.js';
-import { metal, solid, texture } from './surface.js';
-import { glass, hex, tile } from './tile.js';
+import { layRepeat, widestView, type Repeat } from './repeat.js';
+import { stuffOf, type MaterialFacts } from './stuff.js';
+import { metal, smooth, solid } from './surface.js';
 import { untoldSwatch } from './untold.js';
-import { boards, herringbone, planks } from './wood.js';
+import { boards, planks } from './wood.js';
+
+export { boardInk, boardTones, materialOf, washed, type Material } from './material.js';
+export type { MaterialCell } from './repeat.js';
+export type { MaterialFacts } from './stuff.js';
 
 interface SwatchOptions {
   /** In pixels; the picture has this size and this view box. */
@@ -21,18 +27,22 @@ interface SwatchOptions {
   readonly seed: string;
   /** What it shows, for those who do not see it. */
   readonly title: string;
+  /** What the record tells of the material beside its swatch. */
+  readonly facts?: MaterialFacts;
 }
 
-const patterns: Readonly<Record<Swatch['pattern'], Pattern>> = {
+/** What is on a card: the repeat of rooms laid over it, or a picture of its own, of a thing or of a material of which near by is seen
+ *  what does not repeat. */
+const cards: Readonly<Record<Swatch['pattern'], Pattern | 'laid'>> = {
   boards,
   planks,
-  herringbone,
-  ashlar,
-  ledge,
-  cobble,
-  tile,
-  hex,
-  texture,
+  herringbone: 'laid',
+  ashlar: 'laid',
+  ledge: 'laid',
+  cobble: 'laid',
+  tile: 'laid',
+  hex: 'laid',
+  texture: 'laid',
   solid,
   metal,
   cable,
@@ -51,12 +61,10 @@ const patterns: Readonly<Record<Swatch['pattern'], Pattern>> = {
   stair,
 };
 
-const nanometresPerInch = 25_400_000;
-const anyColor = '#b8b2a6';
-
 /** A drawn swatch of a material, or of one that its record does not describe yet. Only shapes with literal colours: no ids, gradients, clips
  *  or filters, so that many may stand on a page and print renderers draw the same picture. */
-export function drawSwatch(swatch: Swatch | undefined, { width, height, seed, title }: SwatchOptions): SvgNode {
+export function drawSwatch(swatch: Swatch | undefined, options: SwatchOptions): SvgNode {
+  const { width, height, title } = options;
   return element(
     'svg',
     {
@@ -69,27 +77,39 @@ export function drawSwatch(swatch: Swatch | undefined, { width, height, seed, ti
       'data-pattern': swatch?.pattern ?? 'untold',
     },
     element('title', {}, title),
-    ...(swatch
-      ? patterns[swatch.pattern](canvasOf(swatch, { width, height, seed }))
-      : untoldSwatch(title, { width, height })),
+    ...(swatch ? drawn(swatch, options) : untoldSwatch(title, { width, height })),
     rect(0.5, 0.5, width - 1, height - 1, { fill: 'none', stroke: '#1f2421', 'stroke-opacity': 0.22 }),
   );
 }
 
-function canvasOf(swatch: Swatch, { width, height, seed }: Omit<SwatchOptions, 'title'>): Canvas {
-  const colors = swatch.colors.map(sixDigits).filter((color) => color !== undefined);
-  const base = colors[0] ?? anyColor;
-  const repeatInches = swatch.repeat === undefined ? undefined : swatch.repeat / nanometresPerInch;
-  const inch = width / viewInches(repeatInches);
+function drawn(swatch: Swatch, options: SwatchOptions): readonly SvgNode[] {
+  const card = cards[swatch.pattern];
+  if (card !== 'laid') return card(canvasOf(swatch, options));
+  const repeat = repeatOf(swatch, options.facts ?? {}, options.seed);
+  // Of all that is laid, plaster alone may have no relief.
+  if (repeat === undefined) return smooth(canvasOf(swatch, options));
+  return layRepeat(canvasOf(swatch, options, repeat), repeat, cornerOf(repeat));
+}
+
+/** Where in the repeat a card begins: not at a joint, so that pieces are cut at its edges as they are on a sample. */
+function cornerOf({ width, height }: Repeat): Corner {
+  return [width * 0.03, height * 0.04];
+}
+
+function canvasOf(swatch: Swatch, { width, height, seed, facts = {} }: SwatchOptions, laidOn?: Repeat): Canvas {
+  const { colors, base, repeat, random } = stuffOf(swatch, facts, seeded(`${swatch.pattern} ${seed}`));
+  const isFine = width >= 160;
+  const widest = laidOn === undefined ? Infinity : widestView(laidOn, { width, height, isFine });
+  const inch = width / Math.min(widest, viewInches(facts.size?.[0] ?? facts.relief ?? repeat));
   return {
     width,
     height,
     inch,
-    random: seeded(`${swatch.pattern} ${seed}`),
-    colors: colors.length > 0 ? colors : [base],
+    random,
+    colors,
     base,
-    isFine: width >= 160,
-    ...(repeatInches === undefined || !(repeatInches > 0) ? {} : { repeat: Math.max(repeatInches * inch, 2) }),
+    isFine,
+    ...(repeat === undefined ? {} : { repeat: Math.max(repeat * inch, 2) }),
   };
 }
 
@@ -98,13 +118,4 @@ function viewInches(repeat: number | undefined): number {
   if (repeat === undefined || (repeat >= 4 && repeat <= 14)) return 48;
   if (repeat > 14) return 96;
   return repeat >= 2 ? 24 : 12;
-}
-
-function sixDigits(color: string): string | undefined {
-  const long = /^#[0-9a-f]{6}$/i.exec(color);
-  if (long !== null) return color.toLowerCase();
-  const short = /^#([0-9a-f])([0-9a-f])([0-9a-f])$/i.exec(color);
-  return short === null
-    ? undefined
-    : `#${short[1]}${short[1]}${short[2]}${short[2]}${short[3]}${short[3]}`.toLowerCase();
 }

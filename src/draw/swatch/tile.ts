@@ -1,77 +1,148 @@
-import { path, type SvgNode } from '../../base/svg/index.js';
-import {
-  block,
-  blockData,
-  clip,
-  Gathered,
-  ground,
-  outlineData,
-  pieceShades,
-  type Canvas,
-  type Corner,
-  type Pattern,
-} from './canvas.js';
-import { isOther, lightness, mix, shade } from './color.js';
+import type { Corner } from './canvas.js';
+import { isOther, mix, shade } from './color.js';
+import type { Face, Repeat } from './repeat.js';
+import { toneBy, tonesOf, type Bond, type Stuff } from './stuff.js';
 
-/** The last colour is the grout when it is another thing than the first; else it is a tone of the tile. */
-function glazed(canvas: Canvas): { readonly tiles: Canvas; readonly grout: string } {
-  const { colors } = canvas;
+/** So many tiles a repeat, about: enough that tones do not line up, few enough to be small to write. */
+const mostTiles = 36;
+
+/** The last color is the grout when it is another thing than the first; else it is a tone of the tile. */
+function glazed({ colors, base }: Stuff): { readonly colors: readonly string[]; readonly grout: string } {
   const last = colors.at(-1)!;
-  if (colors.length > 1 && isOther(canvas.base, last))
-    return { tiles: { ...canvas, colors: colors.slice(0, -1) }, grout: last };
-  return { tiles: canvas, grout: mix(shade(canvas.base, -0.12), '#a8a59d', 0.4) };
+  if (colors.length > 1 && isOther(base, last)) return { colors: colors.slice(0, -1), grout: last };
+  return { colors, grout: mix(shade(base, -0.12), '#a8a59d', 0.4) };
 }
 
-/** The repeat is a tile's width; its height and bond are those of the common size of that width: 4 x 4, 3 x 6, 3 x 9, 12 x 12, 12 x 24. */
-export const tile: Pattern = (canvas) => {
-  const { tiles, grout } = glazed(canvas);
-  const inches = (canvas.repeat ?? 6 * canvas.inch) / canvas.inch;
-  // Not more than some 150 tiles, so that the picture stays small.
-  const wide = Math.max(canvas.repeat ?? 6 * canvas.inch, canvas.width / (inches <= 8 ? 9.5 : 12));
-  const [ratio, offset] = bondOf(inches);
-  const high = wide * ratio;
-  const joint = Math.max(0.9, Math.min(canvas.inch * 0.19, wide * 0.05));
-  const shades = pieceShades(tiles, 7, 0.02);
-  const [faces, lights, shadows] = [new Gathered(), new Gathered(), new Gathered()];
-  const edge = Math.max(0.6, Math.min(high * 0.05, 1.6));
-  let row = 0;
-  for (let top = -high * 0.35; top < canvas.height; top += high) {
-    for (let left = -wide * (0.2 + ((row * offset) % 1)); left < canvas.width; left += wide) {
-      const [right, bottom] = [left + wide - joint, top + high - joint];
-      faces.add(canvas.random.pick(shades), blockData(canvas, left, top, right, bottom));
-      lights.add(shade(tiles.base, 0.09), blockData(canvas, left, top, right, top + edge));
-      shadows.add(shade(tiles.base, -0.12), blockData(canvas, left, bottom - edge, right, bottom));
+/** The record's size and bond; else the repeat is a tile's width, and its height and bond are those of the common size of that width:
+ *  4 x 4, 3 x 6, 3 x 9, 12 x 12, 12 x 24. */
+export function tile(stuff: Stuff): Repeat {
+  const { facts, repeat = 6 } = stuff;
+  const [ratio, usual] = usualOf(repeat);
+  const [wide, high] = facts.size ?? [repeat, repeat * ratio];
+  const bond = facts.bond ?? (facts.size === undefined ? usual : 'stack');
+  if (facts.turn === 45) return diagonal(tiled(stuff, wide, high, bond, true));
+  const upright = tiled(stuff, wide, high, bond, false);
+  return facts.turn === 90 ? quarterTurned(upright) : upright;
+}
+
+function usualOf(inches: number): readonly [ratio: number, bond: Bond] {
+  if (inches < 5) return [1, 'stack'];
+  if (inches <= 8) return [1 / 2, 'half'];
+  if (inches <= 10) return [1 / 3, 'half'];
+  return inches <= 16 ? [1, 'stack'] : [1 / 2, 'third'];
+}
+
+const rowsOfBond: Readonly<Record<Bond, number>> = { stack: 1, half: 2, third: 3 };
+
+/** Tiles in rows; square as a whole where it is to be turned, at the cost of a few hundredths of a tile's height. */
+function tiled(stuff: Stuff, wide: number, high: number, bond: Bond, isSquare: boolean): Repeat {
+  const { random } = stuff;
+  const { colors, grout } = glazed(stuff);
+  const every = rowsOfBond[bond];
+  const [columns, rows] = countsOf(wide, high * every, isSquare ? mostTiles / every / 2 : mostTiles / every);
+  const tall = isSquare ? (columns * wide) / (rows * every) : high;
+  const nextTone = toneBy(random, tonesOf({ colors, random }, 7, 0.014));
+  const half = Math.min(0.19, wide * 0.05, tall * 0.08) / 2;
+  const edge = Math.min(tall * 0.06, 0.2);
+  const light = { fill: shade(stuff.base, 0.09), opacity: 0.7, isNear: true } as const;
+  const dark = { fill: shade(stuff.base, -0.12), opacity: 0.5, isNear: true } as const;
+  const marks: Face[] = [];
+  const edges: Face[] = [];
+  for (let row = 0; row < rows * every; row++) {
+    for (let column = 0; column < columns; column++) {
+      const [left, right] = [(column + row / every) * wide + half, (column + row / every + 1) * wide - half];
+      const [bottom, top] = [row * tall + half, (row + 1) * tall - half];
+      // Columns beyond the right edge come in again on the left.
+      const back = left >= columns * wide ? Math.floor(left / (columns * wide)) * columns * wide : 0;
+      marks.push({ outline: box(left - back, bottom, right - back, top), fill: nextTone() });
+      edges.push({ outline: box(left - back, top - edge, right - back, top), ...light });
+      edges.push({ outline: box(left - back, bottom, right - back, bottom + edge), ...dark });
     }
-    row++;
   }
-  return [ground(canvas, grout), ...faces.nodes(), ...lights.nodes(0.7), ...shadows.nodes(0.5)];
-};
-
-function bondOf(inches: number): readonly [ratio: number, offset: number] {
-  if (inches < 5) return [1, 0];
-  if (inches <= 8) return [1 / 2, 1 / 2];
-  if (inches <= 10) return [1 / 3, 1 / 2];
-  return inches <= 16 ? [1, 0] : [1 / 2, 1 / 3];
+  return { width: columns * wide, height: rows * every * tall, ground: grout, marks: [...marks, ...edges], digits: 2 };
 }
 
-/** Six-sided tiles, point up. */
-export const hex: Pattern = (canvas) => {
-  const { tiles, grout } = glazed(canvas);
-  const across = Math.max(canvas.repeat ?? 2 * canvas.inch, canvas.width / 15);
+/** Columns and rows (of so high a row) that make about a square and are at most `most` together. */
+function countsOf(wide: number, high: number, most: number): readonly [columns: number, rows: number] {
+  const side = Math.sqrt(Math.max(1, most) * wide * high);
+  const candidates = Array.from({ length: Math.ceil(most) }, (_, index) => index + 1).flatMap((columns) => {
+    const rows = Math.max(1, Math.round((columns * wide) / high));
+    return columns * rows <= most ? [[columns, rows] as const] : [];
+  });
+  // How far from square, and how far from the wanted size: the first counts more.
+  const worth = ([columns, rows]: readonly [number, number]): number =>
+    2 * Math.abs(Math.log((columns * wide) / (rows * high))) + Math.abs(Math.log((columns * wide) / side));
+  return candidates.reduce<readonly [number, number]>(
+    (best, next) => (worth(next) < worth(best) ? next : best),
+    [1, Math.max(1, Math.round(wide / high))],
+  );
+}
+
+function box(left: number, bottom: number, right: number, top: number): Corner[] {
+  return [
+    [left, bottom],
+    [right, bottom],
+    [right, top],
+    [left, top],
+  ];
+}
+
+function quarterTurned(repeat: Repeat): Repeat {
+  const turn = (face: Face): Face => ({
+    ...face,
+    outline: face.outline.map(([x, y]): Corner => [repeat.height - y, x]),
+  });
+  return { ...turnedWith(repeat, turn), width: repeat.height, height: repeat.width };
+}
+
+/** A square repeat turned by 45 degrees. What repeats by its side along the diagonals repeats by its diagonal along the edges, and twice in that. */
+function diagonal(repeat: Repeat): Repeat {
+  const side = repeat.width;
+  const size = side * Math.SQRT2;
+  const turn = (face: Face, shift: number): Face => ({
+    ...face,
+    outline: face.outline.map(([x, y]): Corner => [(x + shift - y) * Math.SQRT1_2, (x + shift + y) * Math.SQRT1_2]),
+  });
+  const twice = turnedWith(repeat, (face) => turn(face, 0));
+  const again = turnedWith(repeat, (face) => turn(face, side));
+  return {
+    ...repeat,
+    width: size,
+    height: size,
+    marks: [...twice.marks, ...again.marks],
+  };
+}
+
+function turnedWith(repeat: Repeat, turn: (face: Face) => Face): Repeat {
+  const all = (marks: Repeat['marks']): Repeat['marks'] => marks.map((mark) => ('at' in mark ? mark : turn(mark)));
+  return { ...repeat, marks: all(repeat.marks) };
+}
+
+/** Six-sided tiles, point up; the size or the repeat is from side to side. */
+export function hex(stuff: Stuff): Repeat {
+  const { random, facts, repeat = 2 } = stuff;
+  const { colors, grout } = glazed(stuff);
+  const across = facts.size?.[0] ?? repeat;
   const radius = across / Math.sqrt(3);
-  const joint = Math.max(0.8, across * 0.045);
-  const shades = pieceShades(tiles, 7, 0.024);
-  const faces = new Gathered();
-  let row = 0;
-  for (let y = 0; y < canvas.height + radius; y += radius * 1.5) {
-    for (let x = row % 2 === 0 ? 0 : across / 2; x < canvas.width + across / 2; x += across) {
-      const inside = clip(sixSides(x, y, radius - joint / 2), canvas.width, canvas.height);
-      if (inside.length > 2) faces.add(canvas.random.pick(shades), outlineData(inside));
-    }
-    row++;
-  }
-  return [ground(canvas, grout), ...faces.nodes()];
-};
+  const nextTone = toneBy(random, tonesOf({ colors, random }, 7, 0.016));
+  const [columns, rows] = [4, 6];
+  const half = Math.min(0.19, across * 0.06) / 2;
+  const marks = Array.from({ length: columns * rows }, (_, index): Face => {
+    const [row, column] = [Math.floor(index / columns), index % columns];
+    return {
+      outline: sixSides((column + (row % 2) / 2) * across, row * radius * 1.5, radius - half),
+      fill: nextTone(),
+    };
+  });
+  const upright: Repeat = {
+    width: columns * across,
+    height: rows * radius * 1.5,
+    ground: grout,
+    marks,
+    digits: 2,
+  };
+  return facts.turn === 90 ? quarterTurned(upright) : upright;
+}
 
 function sixSides(x: number, y: number, radius: number): Corner[] {
   return [30, 90, 150, 210, 270, 330].map((degrees): Corner => {
@@ -79,36 +150,3 @@ function sixSides(x: number, y: number, radius: number): Corner[] {
     return [x + radius * Math.cos(turn), y + radius * Math.sin(turn)];
   });
 }
-
-/** A pane: the lightest colour with slanted reflections and an edge. */
-export const glass: Pattern = (canvas) => {
-  const { width, height, colors } = canvas;
-  const base = colors.reduce((pale, color) => (lightness(color) > lightness(pale) ? color : pale));
-  const nodes: SvgNode[] = [ground(canvas, base)];
-  const slant = height * 0.6;
-  for (const [at, wide, opacity] of [
-    [0.08, 0.16, 0.5],
-    [0.3, 0.05, 0.4],
-    [0.62, 0.2, 0.35],
-    [0.88, 0.04, 0.3],
-  ] as const) {
-    const left = width * at;
-    const stripe: Corner[] = [
-      [left + slant, 0],
-      [left + slant + width * wide, 0],
-      [left + width * wide, height],
-      [left, height],
-    ];
-    const inside = clip(stripe, width, height);
-    if (inside.length > 2) nodes.push(path(outlineData(inside), { fill: shade(base, 0.09), opacity }));
-  }
-  const edge = Math.max(1.5, height * 0.035);
-  nodes.push(...block(canvas, 0, 0, width, edge, shade(base, -0.12), 0.8));
-  nodes.push(...block(canvas, 0, height - edge, width, height, shade(base, -0.2), 0.8));
-  const frame = canvas.colors.find((color) => isOther(base, color));
-  if (frame !== undefined) {
-    nodes.push(...block(canvas, 0, height - edge * 2.6, width, height, frame));
-    nodes.push(...block(canvas, 0, height - edge * 2.6, width, height - edge * 2.2, shade(frame, 0.12)));
-  }
-  return nodes;
-};

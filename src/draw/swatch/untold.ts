@@ -1,5 +1,6 @@
-import { element, path, rect, text, type SvgNode } from '../../base/svg/index.js';
-import { clip, outlineData, tenth, type Corner } from './canvas.js';
+import { element, rect, text, type SvgNode } from '../../base/svg/index.js';
+import { tenth } from './canvas.js';
+import { layRepeat, type Repeat } from './repeat.js';
 
 interface Size {
   readonly width: number;
@@ -11,29 +12,35 @@ const ink = '#6b675e';
 const letter = 0.62;
 const mostLines = 3;
 
+/** Hatching, for what nobody has described or decided. */
+export const untoldHatch: Repeat = {
+  width: 8,
+  height: 8,
+  ground: '#f4f2ec',
+  marks: [
+    {
+      outline: [
+        [0, 0],
+        [1, 0],
+        [9, 8],
+        [8, 8],
+      ],
+      fill: '#b8b2a6',
+    },
+  ],
+};
+
 /** The sample of an option whose record describes none yet: hatched, with its name, so that nobody takes it for a material. */
 export function untoldSwatch(name: string, size: Size): readonly SvgNode[] {
   const { width, height } = size;
-  const step = Math.max(6, width / 18);
-  const hatches: string[] = [];
-  for (let left = -height; left < width; left += step) {
-    const corners: Corner[] = [
-      [left, height],
-      [left + height, 0],
-      [left + height + step * 0.12, 0],
-      [left + step * 0.12, height],
-    ];
-    const inside = clip(corners, width, height);
-    if (inside.length >= 3) hatches.push(outlineData(inside));
-  }
+  const inch = Math.max(6, width / 18) / untoldHatch.width;
   const { lines, high } = setName(name, size);
   const top = height / 2 - (lines.length * high * 1.2) / 2;
   const longest = Math.max(...lines.map((line) => line.length)) * high * letter;
   return [
-    rect(0, 0, width, height, { fill: '#f4f2ec' }),
-    path(hatches.join(''), { fill: '#b8b2a6' }),
+    ...layRepeat({ width, height, inch, isFine: false }, untoldHatch),
     rect(tenth((width - longest) / 2), tenth(top), tenth(longest), tenth(lines.length * high * 1.2), {
-      fill: '#f4f2ec',
+      fill: untoldHatch.ground,
     }),
     element(
       'g',
