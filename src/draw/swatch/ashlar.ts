@@ -38,7 +38,7 @@ export function ashlar(stuff: Stuff): Repeat {
     }
     bottom += band.high;
   }
-  return { width, height: bottom, ground: mix(shade(base, 0.05), '#b9b4aa', 0.65), marks: wall.marks };
+  return { width, height: bottom, ground: mix(shade(base, -0.13), '#a39e94', 0.4), marks: wall.marks };
 }
 
 /** Of the record; else by the swatch's repeat, which is a usual stone's length. */

@@ -5,8 +5,8 @@ import { Stones, type Cut } from './stone-face.js';
 import { toneBy, tonesOf, type Stuff } from './stuff.js';
 
 /** So many stones a repeat, that it stays small to write. */
-const stones = 52;
-const moldedWidth = 48;
+const stones = 60;
+const [moldedWidth, moldedHeight] = [48, 36];
 
 /** Ledge stones in uneven courses, with shadows between. Molded ones come again after 4 feet. */
 export function ledge(stuff: Stuff): Repeat {
@@ -47,7 +47,8 @@ function molded(stuff: Stuff, shapes: number): Repeat {
   const wall = new Stones(random, base);
   const nextTone = toneBy(random, tonesOf(stuff, 5, 0.035));
   const perHeight = Math.max(2, Math.round(shapes / heights.length));
-  const courses = Array.from({ length: Math.ceil(6 / heights.length) }, () => heights).flat();
+  const sum = heights.reduce((all, high) => all + high, 0);
+  const courses = Array.from({ length: Math.max(1, Math.round(moldedHeight / sum)) }, () => heights).flat();
   let bottom = 0;
   for (const high of courses) {
     const wanted = Array.from({ length: perHeight }, (_, index) => lengthOf(high) * (0.7 + (0.7 * index) / perHeight));
@@ -105,7 +106,7 @@ function filled(random: Random, wanted: readonly number[], width: number): reado
 
 /** A tall course has now and then two low stones, one on the other. */
 function split(random: Random, high: number, lowest: number): readonly (readonly [from: number, to: number])[] {
-  if (high < lowest * 2 || random.next() > 0.3) return [[0, high]];
+  if (high < lowest * 2 || random.next() > 0.18) return [[0, high]];
   const at = random.between(0.4, 0.6) * high;
   return [
     [0, at],

@@ -1,8 +1,8 @@
 import type { Swatch } from '../../core/model/index.js';
+import { signedArea } from '../../base/geometry/index.js';
 import type { SvgNode } from '../../base/svg/index.js';
 import { ashlar } from './ashlar.js';
 import { boards, boardShades, jointOf, planks, timberFace } from './boards.js';
-import type { Corner } from './canvas.js';
 import { cobble } from './cobble.js';
 import { mix } from './color.js';
 import { paneColor } from './glass.js';
@@ -80,12 +80,7 @@ function groundShare(
 
 function areaOf(mark: Mark): number {
   if ('at' in mark) return (Math.PI * mark.size ** 2) / 4;
-  const corners: readonly Corner[] = mark.outline;
-  const twice = corners.reduce((sum, [x, y], index) => {
-    const [nextX, nextY] = corners[(index + 1) % corners.length]!;
-    return sum + x * nextY - nextX * y;
-  }, 0);
-  return Math.abs(twice) / 2;
+  return Math.abs(signedArea(mark.outline.map(([x, y]) => ({ x, y }))));
 }
 
 /** Paper that rooms are drawn on, and how far their materials go toward it, so that lines and keys stay readable over them. */

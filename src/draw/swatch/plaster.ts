@@ -22,8 +22,8 @@ function reliefOf({ facts, repeat, unpainted }: Stuff): number {
 
 /** A fine spatter: dots of three sizes with their shadows. */
 function stipple({ random, base, colors }: Stuff, relief: number): Repeat {
-  const count = 11;
-  const step = relief * 0.9;
+  const count = 12;
+  const step = relief;
   const size = count * step;
   const [lights, shadows]: [Mark[], Mark[]] = [[], []];
   const shadow = shade(colors[1] ?? base, -0.06);
@@ -31,8 +31,8 @@ function stipple({ random, base, colors }: Stuff, relief: number): Repeat {
   for (let row = 0; row < count; row++) {
     for (let column = 0; column < count; column++) {
       const at: Corner = [
-        (column + 0.5 + random.between(-0.4, 0.4)) * step,
-        (row + 0.5 + random.between(-0.4, 0.4)) * step,
+        (column + 0.5 + random.between(-0.5, 0.5)) * step,
+        (row + 0.5 + random.between(-0.5, 0.5)) * step,
       ];
       const wide = random.pick([0.42, 0.58, 0.74]) * step;
       shadows.push({ at: [at[0], at[1] - step * 0.1], size: wide, fill: shadow, opacity: 0.8 });
