@@ -75,7 +75,7 @@ function aroundOf(
   return {
     around: {
       ...nothing,
-      walls: [{ wall: 'north', stretches }],
+      walls: [{ wall: 'north', outsideThickness: len('6"'), stretches }],
       under: (over ?? []).map((slug) => ({ room: slug, area: 60 as Area })),
       ...(overNothing !== undefined && { overNothing: overNothing as Area }),
     },

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { feet } from '../../src/base/units/index.js';
 import { measureFiles, type LoadedHouse } from '../../src/disk/load/index.js';
+import { wallThickness } from '../../src/core/model/index.js';
 import { smallFiles } from '../book/small-house.js';
+import { len } from '../measure/room-record.js';
 
 /** A house of three rooms, worked by hand. Walls between rooms are 4 1/2", outside walls 6" to the outside of their framing.
  *
@@ -159,6 +161,32 @@ describe('three rooms', () => {
       ['south', 10],
     ]);
     expect(around('living')?.underRoof?.net).toBe(224);
+  });
+
+  test('have walls so thick: as laid out to the room behind, else by the type outside', () => {
+    const thick = (slug: string, wall: string) => {
+      const measure = loaded.house?.measures.get(slug);
+      const thickness = measure && wallThickness(measure, wall);
+      return thickness && inches(thickness);
+    };
+    expect([thick('living', 'north'), thick('living', 'east'), thick('bath', 'north')]).toEqual([6, 4.5, 4.5]);
+    expect(thick('living', 'attic')).toBeUndefined();
+  });
+
+  test('a wall that is outside and inside goes by most of it', () => {
+    const behind = { room: 'bed', wall: 'west', thickness: len(`4 1/2"`) };
+    const wall = (to: string) => ({
+      wall: 'east',
+      outsideThickness: len(`6"`),
+      stretches: [
+        { from: len(`0"`), to: len(to), behind },
+        { from: len(to), to: len(`10'`) },
+      ],
+    });
+    const room = (to: string) => ({ around: { walls: [wall(to)], outside: [], inside: [], over: [], under: [] } });
+    expect(wallThickness(room(`6'`), 'east')).toBe(len(`4 1/2"`));
+    expect(wallThickness(room(`4'`), 'east')).toBe(len(`6"`));
+    expect(wallThickness({}, 'east')).toBeUndefined();
   });
 });
 

@@ -124,6 +124,51 @@ describe('a house with nothing wrong', () => {
   });
 });
 
+describe('what the pictures of a room go by', () => {
+  const study = 'content/rooms/study.md';
+  const sections = "sections: [{ name: Across, at: 4', looks: east }]";
+
+  it('is read: side, sections, division of a window', () => {
+    const { value } = readRecords(
+      edited(
+        ['content/house.md', 'contract:', 'picture: study\ncontract:'],
+        [study, 'selections:', `view-from: south-west\n${sections}\nselections:`],
+        [study, `sill: 2'-6"`, `sill: 2'-6", division: 2x12`],
+      ),
+    );
+    const room = value?.rooms.find(({ slug }) => slug === 'study');
+    expect(value?.house.picture).toBe('study');
+    expect(room).toMatchObject({ viewFrom: 'south-west', sections: [{ name: 'Across', at: 4 * foot, looks: 'east' }] });
+    expect(room?.openings.find(({ mark }) => mark === 'W01')).toMatchObject({ division: { across: 2, up: 12 } });
+  });
+
+  it('is nothing where nothing is said', () => {
+    const { value } = readRecords(edited());
+    expect(value?.house).not.toHaveProperty('picture');
+    for (const key of ['viewFrom', 'sections']) expect(value?.rooms[0]).not.toHaveProperty(key);
+    expect(value?.rooms.flatMap(({ openings }) => openings).some((one) => 'division' in one)).toBe(false);
+  });
+
+  it.each<readonly [file: string, from: string, to: string, problem: string]>([
+    [
+      'content/house.md',
+      'contract:',
+      'picture: studdy\ncontract:',
+      `room-unknown the house is pictured by a room 'studdy'`,
+    ],
+    [study, 'selections:', 'view-from: sout\nselections:', `value-unknown 'view-from' cannot be 'sout'`],
+    [study, `sill: 2'-6"`, `sill: 2'-6", division: 2 by 3`, `text-form '2 by 3' is not a division`],
+    [
+      study,
+      'kind: door',
+      'kind: cased, division: 2x2',
+      `door-fact D01 is neither window nor door, and says 'division'`,
+    ],
+  ])('%s: %s is %s', (file, from, to, problem) => {
+    expect(told(readRecords(edited([file, from, to])))).toContainEqual(expect.stringContaining(problem));
+  });
+});
+
 describe('colours of a swatch', () => {
   const door = 'content/options/interior-door/flush-door.md';
   const swatch = (colors: string) => {

@@ -101,6 +101,8 @@ export const codesByPage = {
     'name-reserved',
     'void-duplicate',
     'floor-duplicate',
+    'section-duplicate',
+    'section-outside-room',
     'void-crosses',
     'void-outside-room',
     'void-takes-room',

@@ -14,6 +14,7 @@ import type {
   Net,
   Person,
   Quoted,
+  RoomSection,
   RoomUse,
   SelectionFact,
   Source,
@@ -40,7 +41,7 @@ import type { Scope } from '../scope/index.js';
 import type { PlacePart, SupplyOrder, Takeoff } from '../takeoff/index.js';
 import type { BookHouseAlternative } from './book-alternative.js';
 import type { Schedules } from './schedule/schedule.js';
-import type { Cents, Decimal, IsoDate, Locale } from '../../base/units/index.js';
+import type { Cents, CompassBearing, Decimal, IsoDate, Locale } from '../../base/units/index.js';
 
 /** Everything computed for a house on one day; all outputs render this and nothing else. Plain JSON:
  *  lengths in whole nanometres (25 400 000 an inch), areas in sq ft, money in whole cents, days as YYYY-MM-DD. */
@@ -93,6 +94,8 @@ export interface BookHouse {
   readonly studs?: Studs;
   /** Where true north lies, in degrees clockwise from the north that walls are named by; absent where they are the same. */
   readonly north?: number;
+  /** Slug of the room whose picture stands on the start page and the cover, where its record names one. */
+  readonly picture?: string;
   /** Markdown. */
   readonly body: string;
   readonly source: string;
@@ -122,6 +125,10 @@ export interface BookRoom {
   readonly use: RoomUse;
   readonly body: string;
   readonly measure: RoomMeasure;
+  /** Side from which its picture is seen, where its record says so. */
+  readonly viewFrom?: CompassBearing;
+  /** Cuts through it that are drawn; absent where there are none. */
+  readonly sections?: readonly RoomSection[];
   /** Ids of its selections, in working order. */
   readonly selections: readonly string[];
   /** What is used up in it; whole packs are opened for the house, not for a room. */

@@ -17,6 +17,7 @@ export function describeHouse({
   code,
   studs,
   north,
+  picture,
   body,
   origin,
 }: House): BookHouse {
@@ -34,6 +35,7 @@ export function describeHouse({
     ...(code && { code }),
     ...(studs && { studs }),
     ...(north !== undefined && { north }),
+    ...(picture !== undefined && { picture }),
     body,
     source: origin.file,
   };

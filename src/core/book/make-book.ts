@@ -132,7 +132,7 @@ function composeLaid(
 }
 
 function makeRoom(room: Records['rooms'][number], measure: RoomMeasure, own: readonly BookSelection[]): BookRoom {
-  const { slug, number, name, level, use, body } = room;
+  const { slug, number, name, level, use, body, viewFrom, sections } = room;
   const supplies = sumSupplies(own.map(using));
   const cost: Cost = own.length === 0 ? noCost : addCosts(own.map((selection) => selection.cost));
   return {
@@ -143,6 +143,8 @@ function makeRoom(room: Records['rooms'][number], measure: RoomMeasure, own: rea
     use,
     body,
     measure,
+    ...(viewFrom && { viewFrom }),
+    ...(sections && { sections }),
     ...(supplies.length > 0 && { supplies }),
     cost,
     selections: own.map((selection) => selection.id),

@@ -63,6 +63,7 @@ export function aroundOf(
       const others = behind.filter((one) => !isOwn(one));
       return {
         wall: side.wall.id,
+        outsideThickness: lengthOf(side.thickness.outside),
         stretches: alongSide(side, room.level, behind.filter(isOwn)).map(stretchOf),
         ...(others.length > 0 && { otherLevels: others.map(stretchOf) }),
       };

@@ -49,13 +49,15 @@ export function openingsOf(
 }
 
 function ownOpening(record: OwnOpening): Placed {
-  const { mark, kind, wall, at, width, height, shape, sill, to, hinge, swing, operation, door, glass } = record;
+  const { mark, kind, wall, at, width, height, shape, sill, to, hinge, swing, operation, door, glass, division } =
+    record;
   const area = openingArea(record);
   const sides = {
     ...(hinge ? { hinge } : {}),
     ...(swing === undefined ? {} : { swing }),
     ...(door && { door }),
     ...(glass && { glass }),
+    ...(division && { division }),
   };
   const form = { width, height, ...(shape && { shape }) };
   return { mark, kind, wall, at, ...form, sill, to, own: true, area, record, operation, ...sides };

@@ -1,13 +1,13 @@
-import { lengthOf, patchFrom, pointOf, ringInFeet } from '../../base/geometry/index.js';
+import { bounds, lengthOf, patchFrom, pointOf, ringInFeet } from '../../base/geometry/index.js';
 import { takeOff, type Cut } from '../feature/index.js';
 import type { FeatureMeasure, Polygon, Room, RoomMeasure } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
-import type { Area, Length, Volume } from '../../base/units/index.js';
+import { printLength, type Area, type Length, type Volume } from '../../base/units/index.js';
 import { facetsOf, heightsUnder, measureCeiling, spaceUnder } from './ceiling.js';
 import { featuresOf } from './feature.js';
 import { headProblems, levelsOf, measureFloor, overLevels } from './floor.js';
 import { openingsOf } from './opening.js';
-import { planOf } from './plan.js';
+import { planOf, type Plan } from './plan.js';
 import { risersOf, stepsOf } from './step.js';
 import { vaultsOf } from './vault.js';
 import { voidsOf } from './void.js';
@@ -49,7 +49,7 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
     voids: voids.measured,
     ceiling,
   });
-  problems.push(...openingProblems, ...featureProblems);
+  problems.push(...openingProblems, ...featureProblems, ...sectionProblems(room, plan));
 
   const standing = features.flatMap((feature) => featureCut(feature, feature.footprint));
   const high = features.flatMap((feature) => [...featureCut(feature, feature.overhead), ...skyCut(feature)]);
@@ -76,6 +76,19 @@ export function measureRoom(room: Room, house: { readonly rooms: ReadonlyMap<str
     headroom: { fiveFeet: overFloor.areaFrom(5) as Area, sevenFeet: overFloor.areaFrom(7) as Area },
   };
   return { value, problems };
+}
+
+/** A section cuts the room: it lies between two opposite sides of its plan's bounding box. */
+function sectionProblems({ sections = [], origin }: Room, { outline }: Plan): readonly Problem[] {
+  const { west, east, south, north } = bounds(outline);
+  return sections.flatMap(({ name, at, looks }, index) => {
+    const isAcross = looks === 'north' || looks === 'south';
+    const extent = lengthOf(isAcross ? north - south : east - west);
+    if (at > 0 && at < extent) return [];
+    const message = `section '${name}' lies at ${printLength(at)}, and the room is ${printLength(extent)} from ${isAcross ? 'south to north' : 'west to east'}`;
+    const fix = 'put the cut between the two walls';
+    return [problemAt(origin, ['sections', index, 'at'], 'section-outside-room', message, { fix })];
+  });
 }
 
 function featureCut({ id, name, kind }: FeatureMeasure, outline: Polygon | undefined): readonly Cut[] {

@@ -34,6 +34,8 @@ export interface House {
   readonly wallTypes?: readonly WallType[];
   /** Of true north, in degrees clockwise from the north that walls are named by. */
   readonly north?: number;
+  /** Slug of the room whose picture stands for the house. */
+  readonly picture?: string;
   /** What every room of a kind must have. */
   readonly slots?: readonly Slot[];
   /** Places that are to have the same option. */

@@ -1,4 +1,4 @@
-import type { DoorFacts, Glass, Opening, OpeningShape, Point, WallLean } from './room.js';
+import type { Division, DoorFacts, Glass, Opening, OpeningShape, Point, WallLean } from './room.js';
 import type { Area, Length, Volume } from '../../base/units/index.js';
 
 /** A closed outline, not repeating the first point. Counter-clockwise in its own x and y, unless said otherwise. */
@@ -64,6 +64,8 @@ export interface RoomAround {
 
 export interface WallAround {
   readonly wall: string;
+  /** What it measures across where it stands outside, by its type or the house's: from the finished face to the outside of its framing. */
+  readonly outsideThickness: Length;
   readonly stretches: readonly WallStretch[];
   /** Stretches with a room of another level behind them, where one of the two is tall enough. Absent where there are none. */
   readonly otherLevels?: readonly WallStretch[];
@@ -79,6 +81,20 @@ export interface WallStretch {
     /** From face to face, as laid out. */
     readonly thickness: Length;
   };
+}
+
+/** What a wall measures across along most of it: to the room behind it as laid out, or where nothing is behind it by its type. Undefined
+ *  where no wall stands, or the house is not laid out. */
+export function wallThickness({ around }: Pick<RoomMeasure, 'around'>, wall: string): Length | undefined {
+  const found = around?.walls.find((candidate) => candidate.wall === wall);
+  if (!found) return undefined;
+  const runs = new Map<Length, number>();
+  for (const { from, to, behind } of found.stretches) {
+    const thickness = behind?.thickness ?? found.outsideThickness;
+    runs.set(thickness, (runs.get(thickness) ?? 0) + to - from);
+  }
+  const [longest] = [...runs].sort(([, one], [, other]) => other - one);
+  return longest?.[0] ?? found.outsideThickness;
 }
 
 export interface RoomShare {
@@ -309,6 +325,7 @@ export interface OpeningMeasure {
   readonly operation: 'swing' | 'pocket' | 'sliding' | 'double' | 'fixed';
   readonly door?: DoorFacts;
   readonly glass?: Glass;
+  readonly division?: Division;
 }
 
 /** Height of its bottom above the floor before it. */

@@ -25,9 +25,20 @@ export interface Room {
   readonly openings: readonly Opening[];
   readonly features: readonly FeatureRecord[];
   readonly selections: readonly Selection[];
+  /** Side from which its picture is seen; absent: the one that shows most. */
+  readonly viewFrom?: Bearing;
+  readonly sections?: readonly RoomSection[];
   /** Markdown. */
   readonly body: string;
   readonly origin: Origin;
+}
+
+/** An upright cut through a room, square to the way that one looks. */
+export interface RoomSection {
+  readonly name: string;
+  /** From the south-west corner of its plan: north of it for who looks north or south, else east. */
+  readonly at: Length;
+  readonly looks: 'north' | 'east' | 'south' | 'west';
 }
 
 export const roomUses = [
@@ -241,8 +252,16 @@ export interface OwnOpening {
   readonly door?: DoorFacts;
   /** Of a window, or a door with glass in it. */
   readonly glass?: Glass;
+  /** Of the same: absent, one pane. */
+  readonly division?: Division;
   readonly note?: string;
   readonly path: Path;
+}
+
+/** Lights of a whole opening. */
+export interface Division {
+  readonly across: number;
+  readonly up: number;
 }
 
 export type Glass = 'plain' | 'tempered' | 'laminated';

@@ -277,6 +277,7 @@ export const patternWords: Readonly<Record<string, { readonly what: string; read
     what: 'a shared folder',
     fix: 'write its way from the house folder, such as ../our-book: plain names, after one or more ../',
   },
+  '^[1-9][0-9]?x[1-9][0-9]?$': { what: 'a division', fix: 'write lights across, an x, and lights up, such as 2x3' },
   '^[A-Z]{1,3}$': { what: 'a key', fix: 'use one to three capital letters, such as WD' },
   [fingerprintPattern]: {
     what: 'a fingerprint',

@@ -106,6 +106,7 @@ function wholeHouse(
     ...(raw.studs && { studs: readStuds(raw.studs) }),
     ...(raw['wall-types'] && { wallTypes: raw['wall-types'].map(readWallType) }),
     ...(raw.north !== undefined && { north: raw.north }),
+    ...(raw.picture !== undefined && { picture: raw.picture }),
     ...(raw.slots && { slots: raw.slots.map(readSlot) }),
     matches: (raw.match ?? []).map(readMatch),
     body,

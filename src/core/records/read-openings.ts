@@ -1,4 +1,4 @@
-import type { DoorFacts, Opening, OwnOpening } from '../model/index.js';
+import type { Division, DoorFacts, Opening, OwnOpening } from '../model/index.js';
 import { problemAt, type Outcome, type Path, type Problem } from '../../base/problem/index.js';
 import { parseLength, type Length } from '../../base/units/index.js';
 import { soundItems, type Checked } from './checked-record.js';
@@ -45,6 +45,7 @@ function readOpening(raw: RawOpening, path: Path): Opening {
     operation: operationOf(raw),
     ...doorOf(raw),
     ...(raw.glass && { glass: raw.glass }),
+    ...(raw.division !== undefined && { division: readDivision(raw.division) }),
     ...(raw.note !== undefined && { note: raw.note }),
     path,
   };
@@ -88,10 +89,20 @@ function factProblems(opening: Opening, { origin }: Checked<RawRoom>): readonly 
   ];
 }
 
+/** `2x3`, which the schema has passed. */
+function readDivision(text: string): Division {
+  const [across = 1, up = 1] = text.split('x').map(Number);
+  return { across, up };
+}
+
 /** A cased or open opening has no pane. */
 function glassProblems(opening: Opening, { origin }: Checked<RawRoom>): readonly Problem[] {
-  if (opening.by === 'seen' || !opening.glass || opening.kind === 'door' || opening.kind === 'window') return [];
-  const message = `${opening.mark} is neither window nor door, and says 'glass'`;
-  const fix = 'leave it out, or write kind: window';
-  return [problemAt(origin, [...opening.path, 'glass'], 'door-fact', message, { fix })];
+  if (opening.by === 'seen' || opening.kind === 'door' || opening.kind === 'window') return [];
+  return (['glass', 'division'] as const)
+    .filter((key) => opening[key] !== undefined)
+    .map((key) => {
+      const message = `${opening.mark} is neither window nor door, and says '${key}'`;
+      const fix = 'leave it out, or write kind: window';
+      return problemAt(origin, [...opening.path, key], 'door-fact', message, { fix });
+    });
 }

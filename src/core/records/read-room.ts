@@ -1,8 +1,8 @@
 import type { FeatureKind } from '../feature/index.js';
-import type { FeatureRecord, Opening, Room, RoomPlace, Selection } from '../model/index.js';
+import type { FeatureRecord, Opening, Room, RoomPlace, RoomSection, Selection } from '../model/index.js';
 import { hasErrors, type Problem } from '../../base/problem/index.js';
 import { looseNames, type Checked } from './checked-record.js';
-import type { RawRoom } from './raw/room.js';
+import type { RawRoom, RawRoomSection } from './raw/room.js';
 import { readCeiling } from './read-ceiling.js';
 import { readFloor } from './read-floor.js';
 import { readFeatures } from './read-features.js';
@@ -10,7 +10,7 @@ import { readOpenings } from './read-openings.js';
 import { readSelections } from './read-selections.js';
 import { readShape, readVoids, sidesOf, type Side } from './read-shape.js';
 import { parseLength } from '../../base/units/index.js';
-import { passed } from './formats.js';
+import { passed, readLength } from './formats.js';
 
 /** A room's record, as far as it can be read. */
 export interface RoomDraft {
@@ -73,10 +73,16 @@ export function readRoom(record: Checked<RawRoom>, kinds: readonly FeatureKind<u
     openings: draft.openings,
     features,
     selections: draft.selections,
+    ...(raw['view-from'] && { viewFrom: raw['view-from'] }),
+    ...(raw.sections && { sections: raw.sections.map(readSection) }),
     body,
     origin,
   };
   return { ...draft, whole };
+}
+
+function readSection({ name, at, looks }: RawRoomSection): RoomSection {
+  return { name, at: passed(readLength(at)), looks };
 }
 
 function readPlace({ from, x, y }: NonNullable<RawRoom['place']>): RoomPlace {

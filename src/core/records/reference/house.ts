@@ -1,6 +1,7 @@
 import { problemAt, type Origin, type Path, type Problem } from '../../../base/problem/index.js';
 import { looseItems } from '../checked-record.js';
 import type { Draft } from '../draft.js';
+import type { HouseDraft } from '../read-house.js';
 import { some, unknown, unknownOption } from './unknown.js';
 
 /** Names of levels, allowances and milestones are each written once; allowances list known categories. */
@@ -26,7 +27,21 @@ export function houseReferences({ house, slugs }: Draft): readonly Problem[] {
       return [unknown(origin, path, { code: 'category-unknown', message, name, among: slugs.categories, lives })];
     }),
   );
-  return [...twice, ...unlisted, ...zeroProblems(house), ...invoiceReferences(house, slugs)];
+  return [
+    ...twice,
+    ...unlisted,
+    ...pictureProblems(house, slugs.rooms),
+    ...zeroProblems(house),
+    ...invoiceReferences(house, slugs),
+  ];
+}
+
+function pictureProblems({ whole, record: { origin } }: HouseDraft, among: ReadonlySet<string>): readonly Problem[] {
+  const name = whole?.picture;
+  if (name === undefined || among.has(name)) return [];
+  const message = `the house is pictured by a room '${name}', which there is not`;
+  const lives = 'Rooms live in content/rooms/';
+  return [unknown(origin, ['picture'], { code: 'room-unknown', message, name, among, lives })];
 }
 
 /** Money that a new house has yet to fill in. */

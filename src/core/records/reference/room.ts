@@ -11,7 +11,7 @@ export function roomReferences({ rooms, house, slugs }: Draft): readonly Problem
   const numbers = new Map<string, RoomDraft>();
   return rooms.flatMap((room) => {
     const { raw, origin, sound } = room.record;
-    const problems: Problem[] = [...nameProblems(room), ...voidNames(room), ...floorNames(room)];
+    const problems: Problem[] = [...nameProblems(room), ...voidNames(room), ...floorNames(room), ...sectionNames(room)];
     if (sound(['number']) && typeof raw.number === 'string') {
       const other = numbers.get(raw.number);
       if (other) {
@@ -66,6 +66,15 @@ function voidNames({ whole, record: { origin } }: RoomDraft): readonly Problem[]
   return repeated(names).map(({ name, index }) =>
     problemAt(origin, ['voids', index, 'name'], 'void-duplicate', `the floor has two holes '${name}'`, {
       fix: 'give the hole another name',
+    }),
+  );
+}
+
+function sectionNames({ whole, record: { origin } }: RoomDraft): readonly Problem[] {
+  const names = whole?.sections?.map(({ name }) => name) ?? [];
+  return repeated(names).map(({ name, index }) =>
+    problemAt(origin, ['sections', index, 'name'], 'section-duplicate', `the room has two sections '${name}'`, {
+      fix: 'give the section another name',
     }),
   );
 }
