@@ -2,5 +2,6 @@
  *  Out: values by type. Absent: what a fact means for the house. */
 export * from './product.js';
 export * from './products/index.js';
+export { patternFacts, type PatternFacts, type TileBond } from './pattern.js';
 export { attributeFor, carries, factOf, unitOfFact, type FactName, type Telling } from './read.js';
 export { makerText, untoldOf, untoldWords, type AskingCategory, type Untold } from './untold.js';

@@ -12,9 +12,31 @@ export const finishes = {
         cautions: ['wet-room'],
       },
       substrate: { kind: 'text', tells: 'What it is set on, on a wall.', cautions: ['wet-room'], isOptional: true },
-      length: { kind: 'length', tells: 'Length of a piece.', readers: ['take-off of grout'], isOptional: true },
-      width: { kind: 'length', tells: 'Width of a piece.', readers: ['take-off of grout'], isOptional: true },
+      length: {
+        kind: 'length',
+        tells: 'Length of a piece.',
+        readers: ['take-off of grout', 'pictures of rooms'],
+        isOptional: true,
+      },
+      width: {
+        kind: 'length',
+        tells: 'Width of a piece.',
+        readers: ['take-off of grout', 'pictures of rooms'],
+        isOptional: true,
+      },
       joint: { kind: 'length', tells: 'Width of the joints.', readers: ['take-off of grout'], isOptional: true },
+      bond: {
+        kind: 'text',
+        tells: '`stack`, `running half` or `running third`: how far each row lies aside from the one below.',
+        readers: ['pictures of rooms'],
+        isOptional: true,
+      },
+      turn: {
+        kind: 'number',
+        tells: 'By how much pieces are turned from lying along the surface: 0, 45 or 90; absent, 0.',
+        readers: ['pictures of rooms'],
+        isOptional: true,
+      },
     },
   },
   /** What is walked on, of wood, tile or fiber. */

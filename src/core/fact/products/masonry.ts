@@ -43,6 +43,12 @@ export const masonry = {
         isOptional: true,
       },
       joint: { kind: 'text', tells: 'How it is jointed.', readers: ['stone schedule'], isOptional: true },
+      'course-heights': {
+        kind: 'lengths',
+        tells: 'Heights of its courses, each once.',
+        readers: ['pictures of rooms'],
+        isOptional: true,
+      },
       'corner-covers': {
         kind: 'number',
         unit: 'sq ft for a foot of corner',
