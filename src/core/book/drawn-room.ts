@@ -1,7 +1,7 @@
 import { factOf } from '../fact/index.js';
 import type { Region, RoomMeasure } from '../model/index.js';
 import { isOn, type LayoutSummary, type RailPiece, type SharedEnd } from '../takeoff/index.js';
-import type { Length } from '../../base/units/index.js';
+import type { CompassBearing, Length } from '../../base/units/index.js';
 import type { BookRoom, BookSelection } from './book.js';
 import type { LookUp } from './look-up.js';
 import { railAt } from './schedule/railings.js';
@@ -27,6 +27,8 @@ export interface DrawnRoom {
   readonly posts: ReadonlyMap<string, readonly DrawnPost[]>;
   /** What a picture of the room shows of its choices, in working order. */
   readonly seen: readonly SeenFinish[];
+  /** Side from which its record says that its picture is seen. */
+  readonly viewFrom?: CompassBearing;
 }
 
 export interface DrawnPost {
@@ -84,6 +86,7 @@ export function drawnRoom(room: BookRoom, look: LookUp, instead?: Instead): Draw
     ),
     posts: postsIn(room, look),
     seen: seenIn(room, look, instead),
+    ...(room.viewFrom && { viewFrom: room.viewFrom }),
   };
 }
 

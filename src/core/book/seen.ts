@@ -1,4 +1,4 @@
-import { carries, factOf } from '../fact/index.js';
+import { carries, factOf, patternFacts, type PatternFacts } from '../fact/index.js';
 import type { Run, Swatch } from '../model/index.js';
 import {
   buildRail,
@@ -38,6 +38,8 @@ export interface SeenFinish {
   readonly face?: Length;
   readonly rails?: readonly SeenRail[];
   readonly facts: SeenFacts;
+  /** The pattern that its pieces make. */
+  readonly pattern: PatternFacts;
 }
 
 /** A run of railing as it would be built. */
@@ -98,6 +100,7 @@ function seen(
     ...(face !== undefined && { face }),
     ...(rails.length > 0 && { rails }),
     facts: factsOf(option),
+    pattern: patternFacts(option),
   };
 }
 

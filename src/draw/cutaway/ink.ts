@@ -1,8 +1,8 @@
-import { mix } from '../swatch/color.js';
+import { paper } from '../swatch/index.js';
 
 /** Colors of pictures that no finish gives. They stand on a paper card, also on dark pages. */
 export const ink = {
-  paper: '#fdfcf8',
+  paper,
   line: '#26302f',
   cut: '#3b423e',
   slab: '#d8d4ca',
@@ -16,10 +16,3 @@ export const ink = {
   shadow: '#39342c',
   leaf: '#efece4',
 } as const;
-
-/** How far materials go toward paper: a picture is no sample. */
-const wash = 0.28;
-
-export function washed(color: string): string {
-  return mix(color, ink.paper, wash);
-}

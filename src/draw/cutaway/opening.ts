@@ -1,6 +1,7 @@
 import {
   along,
   areaOf,
+  bounds,
   edges,
   faceBetween,
   faceThrough,
@@ -14,7 +15,7 @@ import {
   type SpacePlane,
 } from '../../base/geometry/index.js';
 import { feet, type Length } from '../../base/units/index.js';
-import { wallFoot, type OpeningMeasure, type RoomMeasure } from '../../core/model/index.js';
+import { wallFoot, type Division, type OpeningMeasure, type RoomMeasure } from '../../core/model/index.js';
 import { grown, outlineOf } from '../../core/opening/index.js';
 import type { Decal, Facet } from './facet.js';
 import { sidePlane, type Side } from './outline.js';
@@ -124,7 +125,7 @@ function fillOf(hole: Patch, opening: OpeningMeasure, plane: SpacePlane, deep: n
   const inner = shrunk(hole, frame);
   const back = deep * 0.6;
   if (!inner) return [{ id: `${mark}/glass`, role: 'glass', places: [], plane: set(back), patches: [hole] }];
-  const bars = operation === 'double' ? subtract([inner], centreBar(inner)) : [inner];
+  const lights = divided(inner, opening.division ?? { across: operation === 'double' ? 2 : 1, up: 1 });
   return [
     { id: `${mark}/glass`, role: 'glass', places: [], plane: set(back + 0.02), patches: [inner] },
     {
@@ -132,16 +133,23 @@ function fillOf(hole: Patch, opening: OpeningMeasure, plane: SpacePlane, deep: n
       role: 'frame',
       places: [mark],
       plane: set(back),
-      patches: bars.reduce<readonly Patch[]>(subtract, [hole]),
+      patches: lights.reduce<readonly Patch[]>(subtract, [hole]),
     },
   ];
 }
 
-function centreBar({ outline }: Patch): Patch {
-  const xs = outline.map(({ x }) => x);
-  const ys = outline.map(({ y }) => y);
-  const middle = (Math.min(...xs) + Math.max(...xs)) / 2;
-  return rectangle(middle - bar / 2, Math.min(...ys), bar, Math.max(...ys) - Math.min(...ys));
+/** The panes between the bars. */
+function divided(inner: Patch, { across, up }: Division): readonly Patch[] {
+  const { west, east, south, north } = bounds(inner.outline);
+  const upright = Array.from({ length: across - 1 }, (_, i) => {
+    const middle = west + ((east - west) * (i + 1)) / across;
+    return rectangle(middle - bar / 2, south - 1, bar, north - south + 2);
+  });
+  const level = Array.from({ length: up - 1 }, (_, i) => {
+    const middle = south + ((north - south) * (i + 1)) / up;
+    return rectangle(west - 1, middle - bar / 2, east - west + 2, bar);
+  });
+  return [...upright, ...level].reduce<readonly Patch[]>(subtract, [inner]);
 }
 
 /** The seam of a pair, panels and the handle; which panels a leaf has is told by what it is made of. */

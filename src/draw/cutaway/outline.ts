@@ -8,7 +8,14 @@ import {
   type Xy,
 } from '../../base/geometry/index.js';
 import { feet } from '../../base/units/index.js';
-import { wallFoot, wallLine, type RoomMeasure, type WallMeasure, type WallPoint } from '../../core/model/index.js';
+import {
+  wallFoot,
+  wallLine,
+  wallThickness,
+  type RoomMeasure,
+  type WallMeasure,
+  type WallPoint,
+} from '../../core/model/index.js';
 
 /** A straight piece of a room's outline: a wall, a piece of an arc, or a side that is open. */
 export interface Side {
@@ -35,23 +42,27 @@ const usualThickness = 0.5;
 const mitreLimit = 3;
 
 /** A room's sides in the order of the walk, with the thickness of their walls. */
-export function sidesOf(
-  { walls }: RoomMeasure,
-  thicknessOf: (wall: string) => number | undefined = () => undefined,
-): readonly Side[] {
+export function sidesOf(measure: RoomMeasure): readonly Side[] {
+  const { walls } = measure;
   const pieces = walls.flatMap((wall) => {
     const line = wallLine(wall).map(({ at, along }) => ({ at: pointInFeet(at), along: feet(along) }));
     const isOpen = wall.openTo !== undefined;
     return line.slice(1).map((end, i) => {
       const start = line[i]!;
       const ahead = direction(start.at, end.at);
-      const thickness = isOpen ? 0 : (thicknessOf(wall.id) ?? usualThickness);
+      const thickness = isOpen ? 0 : thicknessOf(wall.id, measure);
       const out = { x: -ahead.y, y: ahead.x };
       return { wall, a: start.at, b: end.at, from: start.along, to: end.along, ahead, out, thickness, isOpen };
     });
   });
   const corners = pieces.map((piece, i) => mitre(pieces[(i + pieces.length - 1) % pieces.length]!, piece));
   return pieces.map((piece, i) => ({ ...piece, outerA: corners[i]!, outerB: corners[(i + 1) % pieces.length]! }));
+}
+
+/** As laid out; what lies far behind a wall, or is too thin to draw, is no thickness. */
+function thicknessOf(wall: string, measure: RoomMeasure): number {
+  const known = wallThickness(measure, wall);
+  return known === undefined ? usualThickness : Math.min(1.5, Math.max(0.2, feet(known)));
 }
 
 type Piece = Pick<Side, 'a' | 'ahead' | 'out' | 'thickness'>;

@@ -7,10 +7,11 @@ import { fromFrame } from '../../core/takeoff/layout/index.js';
 import type { Spot } from '../convex.js';
 import { courseEdges } from '../courses/course-lines.js';
 import { stretchesInside } from '../inside.js';
-import { mix, shade } from '../swatch/color.js';
+import { boardInk, boardTones, washedColor, type MaterialCell } from '../swatch/index.js';
 import { seeded } from '../swatch/random.js';
 import type { Decal, Facet } from './facet.js';
-import { ink, washed } from './ink.js';
+import { ink } from './ink.js';
+import { laidOn } from './material.js';
 import { lookOf, partLook, type Look, type Looks } from './look.js';
 import type { Laid } from './order.js';
 import type { Axonometry } from './view.js';
@@ -74,14 +75,17 @@ export class Painter {
     if (look.is === 'bare') return [flat(data, facet.role === 'door' ? ink.leaf : ink.bare)];
     if (look.is === 'open') return [this.open(facet, data), this.pattern(data, at, hatch)];
     const { main } = look;
-    const base = baseOf(main, facet.tint);
-    if (facet.tint === 'glass') return [path(data, { fill: base, 'fill-opacity': 0.45 })];
+    if (facet.tint === 'glass') return [path(data, { fill: tintOf(main, facet.tint), 'fill-opacity': 0.45 })];
+    if (facet.tint || facet.role !== 'finish') return [flat(data, tintOf(main, facet.tint))];
     const laid = main.laid?.surfaces.find(
       ({ place, facet: part }) => facet.places.includes(place) && (part === undefined || part === facet.part),
     );
+    const { base, cell } = laidOn(look);
     if (laid && main.laid?.lay === 'boards')
       return [flat(data, base), ...boards(facet, laid, feet(main.laid.face), main, at)];
-    return [flat(data, base)];
+    return cell
+      ? [flat(data, base), this.pattern(data, at, { ...cell, id: `${main.selection} ${look.names.join(' ')}` })]
+      : [flat(data, base)];
   }
 
   /** One sees through a rail that is to be decided. */
@@ -99,12 +103,12 @@ export class Painter {
     }
     if (decal.role === 'knob') {
       const knob = this.looks.as('hardware', decal.place);
-      return knob ? [path(data, { fill: knob.option === undefined ? ink.open : baseOf(knob), ...line })] : [];
+      return knob ? [path(data, { fill: knob.option === undefined ? ink.open : tintOf(knob), ...line })] : [];
     }
     const look = partLook(decal.role, [decal.place], this.looks);
     if (!look) return [];
     if (look.is !== 'finish') return [path(data, { fill: ink.open, ...line }), this.pattern(data, at, hatch)];
-    return [path(data, { fill: baseOf(look.main), 'fill-rule': 'evenodd', ...line })];
+    return [path(data, { fill: tintOf(look.main), 'fill-rule': 'evenodd', ...line })];
   }
 
   /** One light from high over the viewer's left shoulder: a wash of ink, never white. */
@@ -142,12 +146,9 @@ function penOf({ role, tint }: Facet): number {
   return tint === 'infill' ? 0.12 : pens.trim;
 }
 
-/** A cell of material in inches, that repeats. */
-interface Cell {
+/** A cell of material by the name under which it is written once. */
+interface Cell extends MaterialCell {
   readonly id: string;
-  readonly width: number;
-  readonly height: number;
-  readonly nodes: readonly SvgNode[];
 }
 
 const hatch: Cell = {
@@ -159,9 +160,9 @@ const hatch: Cell = {
   ],
 };
 
-function baseOf({ swatch }: SeenFinish, tint?: SwatchRole): string {
-  const own = tint && swatch?.roles?.[tint];
-  return washed(own ?? swatch?.colors[0] ?? ink.bare);
+/** One color of a finish: of a part that has its own, else its first. */
+function tintOf({ swatch }: SeenFinish, tint?: SwatchRole): string {
+  return washedColor((tint && swatch?.roles?.[tint]) ?? swatch?.colors[0] ?? ink.bare);
 }
 
 function flat(data: string, fill: string): SvgNode {
@@ -183,9 +184,8 @@ function boards(
   at: OnSheet,
 ): readonly SvgNode[] {
   const random = seeded(`${selection} ${facet.id}`);
-  const base = washed(swatch?.colors[0] ?? ink.bare);
-  const other = washed(swatch?.colors[1] ?? swatch?.colors[0] ?? ink.bare);
-  const tones = [0.022, -0.014, -0.032, 0.01].map((by) => shade(mix(base, other, random.next() * 0.7), by));
+  const look = swatch ?? bareWood;
+  const tones = boardTones(look, selection);
   const rings = facet.patches.flatMap(({ outline, holes }) =>
     [outline, ...holes].map((ring) => ring.map(({ x, y }): Spot => [x, y])),
   );
@@ -215,7 +215,7 @@ function boards(
       for (let i = 0; i + 1 < stops.length; i += 1) {
         const share = random.next();
         if (share < 0.62) {
-          const tone = tones[Math.floor(share * 6.4) % 4]!;
+          const tone = tones[Math.floor((share / 0.62) * tones.length) % tones.length]!;
           const builder = byTone.get(tone) ?? new PathBuilder(1);
           byTone.set(tone, builder);
           builder.polygon(
@@ -231,7 +231,7 @@ function boards(
       for (const stretch of stretchesInside(rings, spot(0, low), ahead))
         lines.polyline(stretch.map(([x, y]) => at({ x, y })));
   }
-  const dark = shade(base, -0.2);
+  const dark = boardInk(look);
   return [
     ...[...byTone].map(([fill, { data }]) => path(data, { fill })),
     path(lines.data, { fill: 'none', stroke: dark, 'stroke-width': pens.pattern }),
@@ -240,3 +240,6 @@ function boards(
 }
 
 const unit = 304_800_000;
+
+/** Of boards whose record has no swatch. */
+const bareWood = { pattern: 'boards', colors: [ink.bare] } as const;

@@ -15,7 +15,7 @@ import { metal, smooth, solid } from './surface.js';
 import { untoldSwatch } from './untold.js';
 import { boards, planks } from './wood.js';
 
-export { boardInk, boardTones, materialOf, washed, type Material } from './material.js';
+export { boardInk, boardTones, materialOf, paper, washed, washedColor, type Material } from './material.js';
 export type { MaterialCell } from './repeat.js';
 export type { MaterialFacts } from './stuff.js';
 

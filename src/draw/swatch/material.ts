@@ -84,13 +84,18 @@ function areaOf(mark: Mark): number {
 }
 
 /** Paper that rooms are drawn on, and how far their materials go toward it, so that lines and keys stay readable over them. */
-const paper = '#fdfcf8';
+export const paper = '#fdfcf8';
 const usualWash = 0.28;
+
+/** A color, a share of the way to paper. */
+export function washedColor(color: string, share = usualWash): string {
+  return mix(color, paper, share);
+}
 
 /** The material, all its colors a share of the way to paper. */
 export function washed({ base, cell }: Material, share = usualWash): Material {
   return {
-    base: mix(base, paper, share),
+    base: washedColor(base, share),
     ...(cell === undefined ? {} : { cell: { ...cell, nodes: cell.nodes.map((node) => washedNode(node, share)) } }),
   };
 }
@@ -98,7 +103,7 @@ export function washed({ base, cell }: Material, share = usualWash): Material {
 function washedNode(node: SvgNode, share: number): SvgNode {
   const attributes = Object.entries(node.attributes).map(([key, value]) => [
     key,
-    typeof value === 'string' && value.startsWith('#') ? mix(value, paper, share) : value,
+    typeof value === 'string' && value.startsWith('#') ? washedColor(value, share) : value,
   ]);
   return { ...node, attributes: Object.fromEntries(attributes) as SvgNode['attributes'] };
 }
@@ -106,10 +111,10 @@ function washedNode(node: SvgNode, share: number): SvgNode {
 /** Tones of the pieces of boards or planks whose courses are laid out, washed as rooms are. Card and cell have the same. */
 export function boardTones(swatch: Swatch, seed: string, share = usualWash): readonly string[] {
   const stuff = stuffOf(swatch, {}, seeded(`${swatch.pattern} ${seed}`));
-  return boardShades(stuff).map((color) => mix(color, paper, share));
+  return boardShades(stuff).map((color) => washedColor(color, share));
 }
 
 /** The ink of the joints between them, washed alike. */
 export function boardInk(swatch: Swatch, share = usualWash): string {
-  return mix(jointOf(stuffOf(swatch, {}, seeded('')).base), paper, share);
+  return washedColor(jointOf(stuffOf(swatch, {}, seeded('')).base), share);
 }
