@@ -3,7 +3,7 @@ import { Command } from 'commander';
 import { lookUp, type Book } from '../core/book/index.js';
 import type { Category, PriceList, Records, Source } from '../core/model/index.js';
 import { slugFor } from '../core/records/index.js';
-import { didYouMean, printProblems } from '../base/problem/index.js';
+import { printProblems } from '../base/problem/index.js';
 import {
   counted,
   joinWords,
@@ -34,6 +34,7 @@ import {
   type Quotation,
 } from '../draft/index.js';
 import { choiceText } from '../table/index.js';
+import { categoryNamed } from './category-named.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
@@ -127,15 +128,6 @@ function datesOf({ dated, until }: TakeInOptions, on: string): { readonly dated:
   const last = read('until', until);
   if (last < day) throw new UsageError(`--until ${last} is before the day of the list, ${day}`);
   return { dated: day, until: last };
-}
-
-function categoryNamed(name: string, { categories }: Records): Category {
-  const found = categories.find(({ slug }) => slug === name);
-  if (found) return found;
-  const slugs = categories.map(({ slug }) => slug);
-  throw new UsageError(
-    `there is no category '${name}': ${didYouMean(name, slugs) ?? `the categories are ${slugs.join(', ')}`}`,
-  );
 }
 
 /** The record that is named, else the only one of the category; undefined while there is none. */

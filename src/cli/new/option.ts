@@ -4,6 +4,7 @@ import { setKeys, slugOfPath, type SetKeys } from '../../core/records/index.js';
 import { didYouMean, placeWritten } from '../../base/problem/index.js';
 import { counted, parseDays, unitName, withSign, type Reading, type Unit } from '../../base/units/index.js';
 import { draftOption, freshSlug, pricedParts, readAttribute, readName, readPrice } from '../../draft/index.js';
+import { categoryNamed } from '../category-named.js';
 import type { Console } from '../console.js';
 import { eachGiven } from '../each-given.js';
 import { UsageError } from '../usage-error.js';
@@ -23,7 +24,9 @@ interface OptionFlags {
 /** `bookmatch new option floor`: a finish that can be chosen, of as little as a record needs. */
 export function newOption(console: Console, done: (code: number) => void): Command {
   return addingCommand('option')
-    .description('a finish that can be chosen: its name and price, and what its category asks of it')
+    .description(
+      'a finish that can be chosen: its name and price; more by --set and --lead, else its outputs ask for it when they need it',
+    )
     .argument('<category>', 'its category, by its file name, such as floor')
     .option('--name <name>', 'name as printed')
     .option(
@@ -62,14 +65,6 @@ export function newOption(console: Console, done: (code: number) => void): Comma
       console.out(told(option, considered, category, adding.house, flags.for !== undefined));
       done(0);
     });
-}
-
-function categoryNamed(slug: string, { categories }: Records): Category {
-  const found = categories.find((category) => category.slug === slug);
-  if (found) return found;
-  const slugs = categories.map((category) => category.slug);
-  const meant = didYouMean(slug, slugs) ?? `categories are ${slugs.join(', ')}`;
-  throw new UsageError(`there is no category '${slug}': ${meant}; new category writes another. Nothing was written.`);
 }
 
 /** Rooms by their file names; undefined where none is named. */

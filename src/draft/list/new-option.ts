@@ -1,6 +1,6 @@
-import { stringify } from 'yaml';
 import type { PriceList, Source } from '../../core/model/index.js';
 import { parseRate, type IsoDate } from '../../base/units/index.js';
+import { recordText } from '../record/text.js';
 import type { ListProblem } from './list-problem.js';
 import type { Product } from './product.js';
 
@@ -32,7 +32,7 @@ export function newOption(
     ...(lead !== undefined && { lead }),
     ...(Object.keys(attributes).length > 0 && { attributes }),
   };
-  return { path: `${root}/options/${category}/${slug}.md`, text: `---\n${stringify(record, { lineWidth: 0 })}---\n` };
+  return { path: `${root}/options/${category}/${slug}.md`, text: recordText(record) };
 }
 
 /** What a new option must say, and neither the list nor its record does: what installing it costs, for the list's own unit. */

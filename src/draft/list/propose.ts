@@ -1,6 +1,6 @@
-import { stringify } from 'yaml';
 import type { Category, ListUnit, Source } from '../../core/model/index.js';
 import { capital, locale, read, unread, writtenUnit, type Reading } from '../../base/units/index.js';
+import { recordText } from '../record/text.js';
 import { readFigure, readUnit } from './figures.js';
 import { headOf } from './heads.js';
 import type { Cell, Grid } from './grid.js';
@@ -127,7 +127,7 @@ export function proposePriceList(grid: Grid, slug: string, category: Category): 
     'file-name': columns.has('number') ? 'number' : 'name',
     ...(unit !== undefined && { fixed: { unit } }),
   };
-  return read({ path: `content/price-lists/${slug}.md`, text: `---\n${stringify(record, { lineWidth: 0 })}---\n` });
+  return read({ path: `content/price-lists/${slug}.md`, text: recordText(record) });
 }
 
 /** Which column of a row of heads says what. */
