@@ -121,6 +121,6 @@ async function record(
   await writeRecord(dir, records, recordPath, addSignatures(text, issue.signatures, signatures));
   const who = signatures.map(({ role }) => role).join(' and ');
   const words = `Issue ${issue.number} signed by ${who}`;
-  console.out(`${words}\n${join(dir, file)}  the signed book\n${join(dir, recordPath)}  its record\n`);
+  console.tell(`${words}\n${join(dir, file)}  the signed book\n${join(dir, recordPath)}  its record\n`);
   return commitWritten(dir, [file, recordPath], words, console);
 }

@@ -32,7 +32,7 @@ export function alternatives(console: Console, done: (code: number) => void): Co
       if (options.pdf !== undefined) {
         const { makeSheetPdf } = await import('../print/index.js');
         await writeAtomically(resolve(options.pdf), (await makeSheetPdf(loaded.book, sheetOf(one, look))).pdf);
-        console.out(`${options.pdf}  ${one?.name ?? 'Alternatives'}\n`);
+        console.tell(`${options.pdf}  ${one?.name ?? 'Alternatives'}\n`);
       } else console.out(print(one, look, options));
       done(0);
     });

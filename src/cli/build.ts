@@ -34,9 +34,12 @@ export function build(console: Console, done: (code: number) => void): Command {
       const { makeBookPdf, undrawnProblems } = await import('../print/index.js');
       const { writeSite } = await import('../site/index.js');
       const { writeHandouts } = await import('./write-handouts.js');
+      console.doing('printing the book');
       const pdf = await makeBookPdf(loaded.book);
+      console.doing('comparing with the last issue');
       const sinceLast = changesSince(loaded.book, loaded.since, loaded.open, console);
       const since = await writeSince(loaded.book, sinceLast(), out, console);
+      console.doing('making the pages');
       const pages = await writeSite(loaded.book, out, {
         ...since,
         pdf: '../book.pdf',
@@ -44,13 +47,14 @@ export function build(console: Console, done: (code: number) => void): Command {
       });
       await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
       await writeTree(join(out, 'data'), dataFiles(loaded.book));
+      console.doing('printing the change orders');
       await writeTree(join(out, 'change-orders'), await changeOrderFiles(loaded.book));
       const sinceBefore = changesSince(loaded.book, loaded.before, loaded.open, console);
       const stamps = handoutStamps(loaded.book, sinceLast, sinceBefore);
-      const { trades, undrawn } = await writeHandouts(loaded.book, out, stamps);
+      const { trades, undrawn } = await writeHandouts(loaded.book, out, stamps, console);
       const problems = undrawnProblems([...pdf.undrawn, ...undrawn], loaded.book.sources);
       reportProblems({ problems }, '', console);
-      console.out(
+      console.tell(
         `${join(out, 'book', 'index.html')}  the book, ${pages.length} pages\n` +
           `${join(out, 'book.pdf')}  the book to print and sign\n` +
           `${join(out, 'data')}  the Book as JSON, quantities, orders and schedules as CSV, decide-by days as iCalendar\n` +

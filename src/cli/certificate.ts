@@ -37,7 +37,7 @@ export function certificate(console: Console, done: (code: number) => void): Com
       await writeAtomically(out, p12);
       // It holds the key: its owner's alone.
       await chmod(out, 0o600);
-      console.out(
+      console.tell(
         `${out}  a certificate of ${name}, good for two years from today. Keep it and its passphrase to yourself, outside the house folder.\n` +
           `It vouches only for itself: it proves that whoever signs has this file, not who that is. Compare its fingerprint with the\n` +
           `other side by telephone or face to face, then write it in content/house.md under signers:\n` +

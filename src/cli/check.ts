@@ -18,8 +18,10 @@ export function check(console: Console, done: (code: number) => void): Command {
       else reportProblems(loaded, '', console);
       if (!options.json && loaded.book) {
         if (options.cautions) console.out(printCautions(loaded.book));
-        console.out(summary(loaded.files, loaded.book));
-        console.out(cautionLine(loaded.book, options.cautions === true));
+        console.tell(summary(loaded.files, loaded.book));
+        const line = cautionLine(loaded.book, options.cautions === true);
+        if (options.cautions) console.out(line);
+        else console.tell(line);
       }
       done(loaded.book ? 0 : 1);
     });
@@ -29,6 +31,7 @@ export function check(console: Console, done: (code: number) => void): Command {
 async function loadChecked(options: HouseOptions, console: Console): Promise<ComposedBook> {
   const { book, ...loaded } = withHandoutProblems(await loadFor(options, console, { marked: false }));
   if (!book) return loaded;
+  console.doing('figuring the change orders again');
   const stale = await checkAgreed(loaded.open, book.on);
   const issued = await unreadableIssues(loaded.open, [loaded.signed, loaded.before, loaded.since]);
   const problems = sortProblems([...loaded.problems, ...issued, ...scopeWarnings(book), ...stale]);

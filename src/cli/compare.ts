@@ -38,6 +38,7 @@ export function compare(console: Console, done: (code: number) => void): Command
     .action(async (from: string, to: string | undefined, options: CompareOptions) => {
       const dir = checkHouseDir(options.house);
       const open = openHouse(dir);
+      console.doing('reading both versions');
       const loaded = await loadComparison(open, from, to ?? onDisk, dayOf(options.on, console));
       if (!loaded.ok && loaded.problems.length === 0) throw new UsageError(loaded.why);
       if (!loaded.ok) {
@@ -49,9 +50,12 @@ export function compare(console: Console, done: (code: number) => void): Command
       const shared = await sharedNow(open, [from, to ?? onDisk]);
       if (shared !== undefined) console.error(shared);
       if (options.draft) return done(await draftChangeOrder(dir, loaded, options, console));
-      const written = options.out === undefined ? undefined : await writePages(loaded, options.out, console);
+      if (options.out !== undefined) {
+        const written = await writePages(loaded, options.out, console);
+        if (!options.json) console.tell(written);
+      }
       if (options.json) console.out(`${JSON.stringify(comparison, null, 2)}\n`);
-      else console.out(written ?? printComparison(comparison));
+      else if (options.out === undefined) console.out(printComparison(comparison));
       done(0);
     });
 }

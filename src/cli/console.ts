@@ -1,9 +1,11 @@
 import type { Asker } from './asker.js';
 
-/** Where a command writes, what time it is, and what it may ask for: given from outside so that commands can be tested. */
-export interface Console {
+/** Where a command line writes, what time it is, and what it may ask for: given from outside so that commands can be tested. */
+export interface Terminal {
   out(text: string): void;
   error(text: string): void;
+  /** Says what takes its time now, `the printed book`, to whoever waits at a terminal; what was said before is gone. */
+  doing(what: string): void;
   /** Today as YYYY-MM-DD. */
   today(): string;
   /** This moment, by the clock of the machine. */
@@ -16,4 +18,10 @@ export interface Console {
   asker(): Asker | undefined;
   /** Does the reader of `error` understand colour? */
   readonly color: boolean;
+}
+
+/** What a command has of it. */
+export interface Console extends Terminal {
+  /** Writes to `out` what was not asked for: which files were written, what may come next. Nothing with --quiet. */
+  tell(text: string): void;
 }

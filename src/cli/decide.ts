@@ -64,7 +64,7 @@ function deciding(name: string, state: DecidedState, console: Console, done: Don
     if (!decided.ok)
       return refuse(printProblems([decided.problem], { color: console.color, outcome: 'Nothing was recorded.' }));
     await writeRecord(dir, house.records, file, decided.text);
-    console.out(`${words} ${decidedVerbs[state]} on ${printDay(on)} by ${person.name}\n${join(dir, file)}\n`);
+    console.tell(`${words} ${decidedVerbs[state]} on ${printDay(on)} by ${person.name}\n${join(dir, file)}\n`);
     // The paper that was signed is kept with the decision.
     const papers = paper !== undefined && existsSync(join(dir, paper)) ? [paper] : [];
     done(await commitWritten(dir, [file, ...papers], `${words} ${decidedVerbs[state]}`, console));

@@ -54,7 +54,7 @@ export async function draftChangeOrder(
   };
   const record = changeOrderRecord(draft, { ...facts, ...(title !== undefined && { title }) });
   await writeAtomically(join(houseDir, path), record);
-  console.out(
+  console.tell(
     `Change order ${number}, proposed: ${printMoneyChange(draft.money, 'always')}\n${join(houseDir, path)}\n` +
       `To sign: bookmatch print-change ${number}\n`,
   );

@@ -38,9 +38,9 @@ export function handout(console: Console, done: (code: number) => void): Command
       const dir = resolve(options.out ?? join(options.house, '_site', 'handout', slug));
       const { undrawnProblems } = await import('../print/index.js');
       const { writeHandout } = await import('./write-handouts.js');
-      const undrawn = await writeOrRefuse(() => writeHandout(made, dir));
+      const undrawn = await writeOrRefuse(() => writeHandout(made, dir, console));
       reportProblems({ problems: undrawnProblems(undrawn, book.sources) }, '', console);
-      console.out(
+      console.tell(
         `${join(dir, 'index.html')}  the handout, ${counted(made.rooms.length, 'room')}\n${join(dir, `${slug}.pdf`)}  to print\n`,
       );
       done(0);

@@ -33,6 +33,7 @@ export async function loadFor(
   wish: { readonly marked?: boolean } = {},
 ): Promise<LoadedFor> {
   const open = openHouse(checkHouseDir(house));
+  console.doing('reading the records');
   const loaded = await bookOf(open, dayOf(on, console), wish);
   if (loaded.book) speakAs(loaded.book.house);
   return { ...loaded, open };

@@ -45,10 +45,12 @@ export function issue(console: Console, done: (code: number) => void): Command {
         return done(1);
       }
       const open = openHouse(dir);
+      console.doing('reading the records');
       const loaded = await bookOf(open, on);
       reportProblems(loaded, loaded.book ? '' : 'Nothing was issued.', console);
       if (!loaded.book) return done(1);
       speakAs(loaded.book.house);
+      console.doing('figuring the change orders again');
       const stale = await checkAgreed(open, on);
       if (stale.length > 0) console.error(printProblems(stale, { color: console.color, outcome: '' }));
       const { house } = await open.current();
@@ -108,6 +110,7 @@ async function makeIssue(
   const snapshot = new TextEncoder().encode(canonicalJson(book));
   const digest = digestOfBytes(snapshot);
   const stamp: Stamp = { number, purpose, date: book.on, digest, ...(anyway && { anyway }) };
+  console.doing('printing the book');
   const { pdf, undrawn } = await makeBookPdf(book, stamp);
   reportProblems({ problems: undrawnProblems(undrawn, book.sources) }, '', console);
   const [rooms, trades] = [roomDigests(book), tradeDigests(book)];
@@ -139,7 +142,7 @@ async function makeIssue(
   ];
   for (const [file, bytes] of files) await writeAtomically(join(dir, file), bytes);
   const words = `Issue ${number} for ${purpose}`;
-  console.out(
+  console.tell(
     `${words}, ${printDay(book.on)}, digest ${shortDigest(digest)}\n` +
       `${join(dir, `${path}.pdf`)}  to print or to sign\n` +
       `${join(dir, `${path}.json`)}  what was issued, as data\n` +

@@ -46,7 +46,7 @@ async function writeLevels(book: Book, folder: string, console: Console): Promis
       layers: [],
     });
     await writeAtomically(join(resolve(folder), name), `${svgText(svg)}\n`);
-    console.out(`${join(folder, name)}  ${level.name}\n`);
+    console.tell(`${join(folder, name)}  ${level.name}\n`);
   }
 }
 

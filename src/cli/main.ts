@@ -1,6 +1,6 @@
 import { getSystemErrorMap } from 'node:util';
 import { Command, CommanderError } from 'commander';
-import type { Console } from './console.js';
+import type { Console, Terminal } from './console.js';
 import { inLocale, usualLocale } from '../base/units/index.js';
 import { UsageError } from './usage-error.js';
 
@@ -135,13 +135,19 @@ export const commands: readonly Listed[] = [
   },
 ];
 
-/** Runs one command line and answers its exit code: 0 fine, 1 the records have errors or something else does not hold, 2 wrong usage. */
-export function run(argv: readonly string[], console: Console): Promise<number> {
-  return inLocale(usualLocale, () => runCommand(argv, console));
+/** As every `--help` ends. */
+const exitCodes =
+  '\nExit code: 0 it is done; 1 the records have errors, or something does not hold; 2 it was asked for wrongly, or the disk refused.';
+
+/** Runs one command line and answers its exit code, as `exitCodes` has them. */
+export function run(argv: readonly string[], terminal: Terminal): Promise<number> {
+  return inLocale(usualLocale, () => runCommand(argv, terminal));
 }
 
-async function runCommand(argv: readonly string[], console: Console): Promise<number> {
+async function runCommand(argv: readonly string[], terminal: Terminal): Promise<number> {
   let code = 0;
+  let isQuiet = false;
+  const console: Console = { ...terminal, tell: (text) => (isQuiet ? undefined : terminal.out(text)) };
   const program = new Command('bookmatch')
     .description("Makes a custom house's selections and specification book from its records")
     .exitOverride()
@@ -149,7 +155,11 @@ async function runCommand(argv: readonly string[], console: Console): Promise<nu
     .enablePositionalOptions()
     .configureOutput({ writeOut: (text) => console.out(text), writeErr: (text) => console.error(text) })
     .configureHelp({ subcommandTerm: (command) => command.name() })
-    .showHelpAfterError('Run bookmatch --help to see the commands.');
+    .showHelpAfterError('Run bookmatch --help to see the commands.')
+    .addHelpText('afterAll', exitCodes)
+    .hook('preAction', (_, command) => {
+      isQuiet = command.opts<{ readonly quiet?: boolean }>().quiet === true;
+    });
   const done = (result: number): void => {
     code = result;
   };
@@ -175,10 +185,13 @@ async function runCommand(argv: readonly string[], console: Console): Promise<nu
   return code;
 }
 
-/** Commands within commands end and print as the program does. */
+/** Commands within commands end and print as the program does, and each can be quiet. */
 function answerFor(program: Command, within: Command): void {
   for (const command of within.commands) {
-    command.exitOverride().configureOutput(program.configureOutput());
+    command
+      .exitOverride()
+      .configureOutput(program.configureOutput())
+      .option('--quiet', 'print problems and what was asked for, and nothing else');
     answerFor(program, command);
   }
 }

@@ -12,7 +12,7 @@ export function manual(console: Console, done: (code: number) => void): Command 
     .action(async ({ out }: { readonly out: string }) => {
       const { writeManual } = await import('../site/index.js');
       const pages = await writeManual(await manualTexts(), resolve(out));
-      console.out(`${join(resolve(out), 'manual', 'index.html')}  the manual, ${pages.length} pages\n`);
+      console.tell(`${join(resolve(out), 'manual', 'index.html')}  the manual, ${pages.length} pages\n`);
       done(0);
     });
 }

@@ -48,7 +48,7 @@ async function newDemo(dir: string, run: Run, console: Console): Promise<void> {
   const { demoPassphrase } = await import('./demo/sign-issue.js');
   const { tellHistory } = await import('./demo/tell-history.js');
   await tellHistory(target, await demoRecords(), run, console);
-  console.out(
+  console.tell(
     `${target}  the demo house, with its history in git\n` +
       `Its throw-away certificates owner.p12 and builder.p12 have the passphrase ${demoPassphrase}.\n` +
       `  bookmatch compare issue-2 --house ${dir} --on 2026-04-20\n` +

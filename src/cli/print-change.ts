@@ -33,7 +33,7 @@ export function printChange(console: Console, done: (code: number) => void): Com
       reportProblems({ problems: undrawnProblems(undrawn, book.sources) }, '', console);
       const path = join(loaded.open.dir, documentPath({ is: 'change order', number: order.number }));
       await writeAtomically(path, pdf);
-      console.out(`${path}  to sign, digest ${shortDigest(changeOrderDigest(book.house.number, order))}\n`);
+      console.tell(`${path}  to sign, digest ${shortDigest(changeOrderDigest(book.house.number, order))}\n`);
       done(0);
     });
 }

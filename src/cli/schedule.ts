@@ -37,7 +37,7 @@ export function schedule(console: Console, done: (code: number) => void): Comman
       if (options.pdf !== undefined) {
         const { makeSheetPdf } = await import('../print/index.js');
         await writeAtomically(resolve(options.pdf), (await makeSheetPdf(loaded.book, sheetOf(table))).pdf);
-        console.out(`${options.pdf}  ${table.caption}\n`);
+        console.tell(`${options.pdf}  ${table.caption}\n`);
       } else if (options.csv) console.out(tableCsv(table));
       else if (options.json) console.out(`${JSON.stringify(tableJson(table), null, 2)}\n`);
       else console.out(`${table.caption}\n\n${tableText(table)}`);

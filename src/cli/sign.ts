@@ -81,8 +81,8 @@ export function sign(console: Console, done: (code: number) => void): Command {
         const signed = await signPdf(pdf, { p12, passphrase, name, reason, at, fill, field: signatureField(role) });
         if (!signed.ok) return refuse(signed.message);
         await writeAtomically(out, signed.pdf);
-        console.out(`${out}  signed as ${role} by ${printable(name)}, ${printInstant(at)}\n`);
-        console.out(describeCertificate(signed.certificate, role));
+        console.tell(`${out}  signed as ${role} by ${printable(name)}, ${printInstant(at)}\n`);
+        console.tell(describeCertificate(signed.certificate, role));
         done(0);
       })
   );

@@ -245,12 +245,12 @@ async function finish(written: readonly Source[], { open, records, write, consol
   const before = new Map(records.sources.map(({ path, text }) => [path, text]));
   const changed = written.filter(({ path, text }) => before.get(path) !== text);
   if (changed.length === 0) {
-    console.out('Nothing to write: the records say what the list says.\n');
+    console.tell('Nothing to write: the records say what the list says.\n');
     return 0;
   }
   const files = counted(changed.length, 'record');
   if (!write) {
-    console.out(`Nothing was written. With --write, ${files} ${changed.length === 1 ? 'is' : 'are'}.\n`);
+    console.tell(`Nothing was written. With --write, ${files} ${changed.length === 1 ? 'is' : 'are'}.\n`);
     return 0;
   }
   const meanwhile = await changedOnDisk(open.dir, records.sources, changed);
@@ -259,7 +259,7 @@ async function finish(written: readonly Source[], { open, records, write, consol
     return 1;
   }
   await writeAllOrNone(open.dir, records.sources, changed);
-  console.out(`${files} written:\n${changed.map(({ path }) => `${path}\n`).join('')}`);
+  console.tell(`${files} written:\n${changed.map(({ path }) => `${path}\n`).join('')}`);
   return 0;
 }
 
@@ -284,7 +284,7 @@ async function propose(grid: Grid, { path, category, open, records, options, con
   console.out(`No record says how ${basename(path)} is read. By its heads it may be ${record}:\n\n${text}\n`);
   const again = `bookmatch take-in ${path} --category ${category.slug} --mapping ${slug}`;
   if (!options.write) {
-    console.out(
+    console.tell(
       `Nothing was written. Write it with ${again} --write, or by hand; correct it, then take the list in.\n`,
     );
     return 1;
@@ -295,6 +295,6 @@ async function propose(grid: Grid, { path, category, open, records, options, con
     return 1;
   }
   const code = await finish([proposed.value], { open, records, write: true, console });
-  if (code === 0) console.out(`Look whether it is right, above all its name, units and decimals; then ${again}\n`);
+  if (code === 0) console.tell(`Look whether it is right, above all its name, units and decimals; then ${again}\n`);
   return code;
 }

@@ -43,13 +43,13 @@ export function takeOver(console: Console, done: (code: number) => void): Comman
       }
       if (choices.size === 0) {
         const what = options.openOnly ? 'Nothing is open of what' : 'All is chosen already that';
-        console.out(`${what} ${alternative.name} names.\n`);
+        console.tell(`${what} ${alternative.name} names.\n`);
         return done(0);
       }
       const recorded = await recordChoices(open, house.records, choices, { on, by: person.name }, console);
       if (!recorded) return done(1);
       const message = `${alternative.name}: ${counted(choices.size, 'choice')} by ${person.name}`;
-      console.out(
+      console.tell(
         `${message}, ${printDay(on)}\n${movedText(book, recorded.book)}${restText(alternative, book)}${recorded.files.join('\n')}\n`,
       );
       done(await commitWritten(open.dir, [...recorded.files, alternative.source], message, console));

@@ -4,6 +4,7 @@ import { makeHandout, type Handout, type HandoutOptions } from '../handout/index
 import { makeHandoutPdf, type Undrawn } from '../print/index.js';
 import { currentFile, currentScript, handoutFolders } from '../site/index.js';
 import { outputMark, outputWords, writeTree } from '../disk/store/index.js';
+import type { Console } from './console.js';
 
 /** Writes `handout/` of a site: a folder for each trade, and the list of current issues that older copies ask for. Handouts of
  *  trades that are no more vanish. `stamp` says what each is issued as. */
@@ -11,9 +12,10 @@ export async function writeHandouts(
   book: Book,
   out: string,
   stamp: (trade: BookTrade) => HandoutOptions,
+  console: Pick<Console, 'doing'>,
 ): Promise<{ readonly trades: number; readonly undrawn: readonly Undrawn[] }> {
   const handouts = book.trades.map((trade) => makeHandout(book, trade, stamp(trade)));
-  const { files, undrawn } = await handoutFiles(handouts);
+  const { files, undrawn } = await handoutFiles(handouts, console);
   // One handout may be written anew by itself: each folder is marked as this program's own.
   for (const { cover } of handouts) files.set(`${cover.trade.slug}/${outputMark}`, outputWords);
   files.set(currentFile, currentScript(handouts));
@@ -22,9 +24,13 @@ export async function writeHandouts(
 }
 
 /** Writes one handout as a folder, and answers what could not be printed as written. */
-export async function writeHandout(handout: Handout, dir: string): Promise<readonly Undrawn[]> {
+export async function writeHandout(
+  handout: Handout,
+  dir: string,
+  console: Pick<Console, 'doing'>,
+): Promise<readonly Undrawn[]> {
   const start = `${handout.cover.trade.slug}/`;
-  const { files, undrawn } = await handoutFiles([handout]);
+  const { files, undrawn } = await handoutFiles([handout], console);
   await writeTree(dir, new Map([...files].map(([path, content]) => [path.slice(start.length), content])));
   return undrawn;
 }
@@ -32,11 +38,14 @@ export async function writeHandout(handout: Handout, dir: string): Promise<reado
 /** Pages, assets and PDF of each handout, below the slug of its trade. */
 async function handoutFiles(
   handouts: readonly Handout[],
+  console: Pick<Console, 'doing'>,
 ): Promise<{ readonly files: Map<string, Uint8Array | string>; readonly undrawn: readonly Undrawn[] }> {
+  console.doing('making the pages of the handouts');
   const files = await handoutFolders(handouts);
   const undrawn: Undrawn[] = [];
-  for (const handout of handouts) {
-    const { slug } = handout.cover.trade;
+  for (const [index, handout] of handouts.entries()) {
+    const { slug, name } = handout.cover.trade;
+    console.doing(`printing the handouts, ${index + 1} of ${handouts.length}: ${name}`);
     const made = await makeHandoutPdf(handout);
     undrawn.push(...made.undrawn);
     files.set(`${slug}/${slug}.pdf`, made.pdf);

@@ -5,6 +5,8 @@ export interface Ran {
   readonly code: number;
   /** What both streams were given, in order. */
   readonly said: string;
+  /** What the stream of answers alone was given. */
+  readonly out: string;
   /** Questions that were asked. */
   readonly asked: readonly string[];
 }
@@ -19,11 +21,14 @@ export interface Surroundings {
 /** Runs a command line of `bookmatch` in surroundings that the test chooses. */
 export async function bookmatch(words: readonly string[], around: Surroundings = {}): Promise<Ran> {
   const { now = new Date('2026-05-01T10:00:00Z'), environment = {}, typed } = around;
-  let said = '';
+  let [said, out] = ['', ''];
   const asked: string[] = [];
   const write = (text: string): void => void (said += text);
   const console = makeConsole({
-    out: write,
+    out: (text) => {
+      out += text;
+      write(text);
+    },
     error: write,
     now: () => now,
     environment: (name) => environment[name],
@@ -33,5 +38,5 @@ export async function bookmatch(words: readonly string[], around: Surroundings =
     },
   });
   const code = await run(words, console);
-  return { code, said, asked };
+  return { code, said, out, asked };
 }

@@ -6,25 +6,26 @@ import { git } from '../../disk/history/index.js';
 import type { Source } from '../../core/model/index.js';
 import { writeAtomically } from '../../disk/store/index.js';
 import { recordNumber, type IsoDate } from '../../base/units/index.js';
-import type { Console } from '../console.js';
+import type { Terminal } from '../console.js';
 import { passphraseVariable } from '../passphrase.js';
 import { history, type Step } from './history.js';
 import { recordsAsOf } from './records-as-of.js';
 import { demoPassphrase, signersOf, signIssue, withSigners } from './sign-issue.js';
 
 /** Runs a command line, and answers its exit code. */
-export type Run = (argv: readonly string[], console: Console) => Promise<number>;
+export type Run = (argv: readonly string[], terminal: Terminal) => Promise<number>;
 
 /** Makes the demo house with its history in an empty folder, by the commands themselves. Rejects when one of them fails:
  *  that is a fault of the program or of its demo, not of the person. */
-export async function tellHistory(dir: string, sources: readonly Source[], run: Run, console: Console): Promise<void> {
+export async function tellHistory(dir: string, sources: readonly Source[], run: Run, console: Terminal): Promise<void> {
   await mkdir(dir, { recursive: true });
   const telling: Telling = { dir, sources, run, console };
   await inGit(dir, ['init', '--quiet', '--initial-branch=main']);
   await inGit(dir, ['config', 'user.name', 'Project manager']);
   await inGit(dir, ['config', 'user.email', 'office@builder.example']);
   await writeAtomically(join(dir, '.gitignore'), '_site/\n*.p12\n');
-  for (const step of history) {
+  for (const [index, step] of history.entries()) {
+    console.doing(`telling the demo's history, ${index + 1} of ${history.length}`);
     setGitClock(step.on);
     await tell(step, telling);
   }
@@ -35,7 +36,7 @@ interface Telling {
   readonly dir: string;
   readonly sources: readonly Source[];
   readonly run: Run;
-  readonly console: Console;
+  readonly console: Terminal;
 }
 
 async function tell(step: Step, telling: Telling): Promise<void> {
@@ -100,6 +101,7 @@ async function runAs({ run, console }: Telling, on: IsoDate, argv: readonly stri
     ...console,
     out: (text) => void (said += text),
     error: (text) => void (said += text),
+    doing: () => undefined,
     today: () => on,
     now: () => new Date(`${on}T17:00:00Z`),
     environment: (name) => (name === passphraseVariable ? demoPassphrase : console.environment(name)),

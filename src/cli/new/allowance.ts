@@ -48,7 +48,7 @@ export function newAllowance(console: Console, done: (code: number) => void): Co
       const before = sources.find((source) => source.path === path)?.text ?? '';
       const text = appendItem(before, 'allowances', item, ['levels']);
       if (!(await addRecords(adding, [{ path, text }], console))) return done(1);
-      console.out(
+      console.tell(
         `${path}  allowance ${id}\nWrite allowance: ${id} in the selections that it pays for.\n\n  bookmatch check${adding.house}\n`,
       );
       done(0);

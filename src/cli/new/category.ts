@@ -40,7 +40,7 @@ export function newCategory(console: Console, done: (code: number) => void): Com
       const written = known ? withTrade(known, library, adding) : [await asked(named, flags, adding, console)];
       if (!(await addRecords(adding, written, console))) return done(1);
       const slug = slugOfPath(written[0]?.path ?? '');
-      console.out(
+      console.tell(
         `${written.map(({ path }) => path).join('\n')}\n` +
           `Write it under selections of the rooms that have it: { at: …, category: ${slug} }.\n` +
           `\n  bookmatch new option ${slug}${adding.house}\n`,

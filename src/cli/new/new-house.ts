@@ -67,15 +67,19 @@ export async function newHouse(dir: string, flags: HouseFlags, console: Console)
   const { problems } = composeBook(measureFiles(records), console.today());
   if (hasErrors(problems)) throw new UsageError(printProblems(problems, { color: console.color }).trimEnd());
   const texts = new Map(files.map(({ path, text }) => [path, text]));
-  let history: Awaited<ReturnType<typeof beginHistory>> = { ok: true };
+  let history: History = { ok: true };
   await refuse(() =>
     writeNewFolder(dir, texts, async (folder) => {
       history = await beginHistory(folder, `${answers.name} begins`);
     }),
   );
-  console.out(`${told(dir, answers, drafted, history)}${drafted.report}`);
+  console.tell(told(dir, answers, drafted, history.ok));
+  if (!history.ok) console.error(unkept(history));
+  if (drafted.report !== '') console.out(drafted.report);
   return drafted.isWhole ? 0 : 1;
 }
+
+type History = Awaited<ReturnType<typeof beginHistory>>;
 
 interface Drafted {
   readonly rooms: readonly DraftedRoom[];
@@ -254,26 +258,24 @@ async function refuse(work: () => Promise<void>): Promise<void> {
 }
 
 /** What was made, what was taken for granted, and how to go on. */
-function told(
-  dir: string,
-  { name }: HouseAnswers,
-  { rooms, guessed }: Drafted,
-  history: Awaited<ReturnType<typeof beginHistory>>,
-): string {
+function told(dir: string, { name }: HouseAnswers, { rooms, guessed }: Drafted, isKept: boolean): string {
   const unsure = guessed.map(({ slug, values }) => `${values.name} (content/rooms/${slug}.md)`);
   const uses =
     unsure.length === 0
       ? ''
       : `${joinWords(unsure)} ${unsure.length === 1 ? 'is' : 'are'} written as ${usualUse}: change use there if it is something else.\n`;
-  const again = history.ok
-    ? 'It is under git, with its first commit.\n'
-    : history.isUnderGit
-      ? `It is under git without a commit yet, as ${history.why}:\n` +
-        '  git config user.name "Your name"; git config user.email you@example.org; git commit -m "The house begins"\n'
-      : `It is not under git yet (${history.why}): git init, git add --all and git commit keep its history.\n`;
+  const kept = isKept ? 'It is under git, with its first commit.\n' : '';
   const house = dir === '.' ? '' : ` --house ${dir}`;
   return (
-    `${resolve(dir)}  ${name}, ${counted(rooms.length, 'room')}; README.md there says what is what\n${uses}${again}\n` +
+    `${resolve(dir)}  ${name}, ${counted(rooms.length, 'room')}; README.md there says what is what\n${uses}${kept}\n` +
     `  bookmatch check${house}\n  bookmatch new option floor${house}\n  bookmatch build${house}\n`
   );
+}
+
+/** Why there is no first commit, and what makes one. */
+function unkept({ isUnderGit, why }: Extract<History, { ok: false }>): string {
+  return isUnderGit
+    ? `It is under git without a commit yet, as ${why}:\n` +
+        '  git config user.name "Your name"; git config user.email you@example.org; git commit -m "The house begins"\n'
+    : `It is not under git yet (${why}): git init, git add --all and git commit keep its history.\n`;
 }

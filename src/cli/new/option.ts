@@ -62,7 +62,7 @@ export function newOption(console: Console, done: (code: number) => void): Comma
       });
       const considered = consider(option, category, everywhere, adding.records);
       if (!(await addRecords(adding, [option, ...considered], console))) return done(1);
-      console.out(told(option, considered, category, adding.house, flags.for !== undefined));
+      console.tell(told(option, considered, category, adding.house, flags.for !== undefined));
       done(0);
     });
 }

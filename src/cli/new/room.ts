@@ -73,7 +73,7 @@ export function newRoom(console: Console, done: (code: number) => void): Command
       if (!(await addRecords(adding, [{ path, text }], console))) return done(1);
       const guessed =
         asked.use === undefined ? `It is written as ${usualUse}: change use there if it is something else.\n` : '';
-      console.out(`${path}  ${values.number} ${values.name}\n${guessed}\n  bookmatch check${adding.house}\n`);
+      console.tell(`${path}  ${values.number} ${values.name}\n${guessed}\n  bookmatch check${adding.house}\n`);
       done(0);
     });
 }

@@ -27,7 +27,7 @@ export function newSlots(console: Console, done: (code: number) => void): Comman
       const before = sources.find((source) => source.path === path)?.text ?? '';
       const text = setKeys(before, [{ in: [], values: { slots }, after: ['milestones'] }]);
       if (!(await addRecords(adding, [{ path, text }], console))) return done(1);
-      console.out(`${path}  ${counted(slots.length, 'slot')}\n\n  bookmatch check${adding.house}\n`);
+      console.tell(`${path}  ${counted(slots.length, 'slot')}\n\n  bookmatch check${adding.house}\n`);
       done(0);
     });
 }

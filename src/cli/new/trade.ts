@@ -36,7 +36,7 @@ export function newTrade(console: Console, done: (code: number) => void): Comman
       };
       const trade = known ?? (await ask());
       if (!(await addRecords(adding, [trade], console))) return done(1);
-      console.out(`${trade.path}\n\n  bookmatch new category${adding.house}\n`);
+      console.tell(`${trade.path}\n\n  bookmatch new category${adding.house}\n`);
       done(0);
     });
 }
