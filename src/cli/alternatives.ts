@@ -19,7 +19,7 @@ interface AlternativesOptions extends HouseOptions {
  *  difference comes from. */
 export function alternatives(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('alternatives'))
-    .argument('[name]', 'one of them, line by line')
+    .argument('[alternative]', 'one of them, line by line')
     .addOption(new Option('--json', 'print as JSON').conflicts(['csv', 'pdf']))
     .addOption(new Option('--csv', 'print as CSV: the houses, or the lines of one').conflicts('pdf'))
     .option('--pdf <file>', 'write as a PDF')

@@ -133,6 +133,11 @@ export const commands: readonly Listed[] = [
     does: 'write the manual as pages: how-to, glossary, what every key of a record means',
     load: async () => (await import('./manual.js')).manual,
   },
+  {
+    name: 'completion',
+    does: 'print the script that lets a shell complete commands, flags and names of records',
+    load: async () => (await import('./completion.js')).makeCompletion(makeProgram),
+  },
 ];
 
 /** As every `--help` ends. */
@@ -148,27 +153,14 @@ async function runCommand(argv: readonly string[], terminal: Terminal): Promise<
   let code = 0;
   let isQuiet = false;
   const console: Console = { ...terminal, tell: (text) => (isQuiet ? undefined : terminal.out(text)) };
-  const program = new Command('bookmatch')
-    .description("Makes a custom house's selections and specification book from its records")
-    .exitOverride()
-    // What stands behind a command is its own, so that a command within it may have a flag of the same name.
-    .enablePositionalOptions()
-    .configureOutput({ writeOut: (text) => console.out(text), writeErr: (text) => console.error(text) })
-    .configureHelp({ subcommandTerm: (command) => command.name() })
-    .showHelpAfterError('Run bookmatch --help to see the commands.')
-    .addHelpText('afterAll', exitCodes)
-    .hook('preAction', (_, command) => {
-      isQuiet = command.opts<{ readonly quiet?: boolean }>().quiet === true;
-    });
   const done = (result: number): void => {
     code = result;
   };
   const asked = argv.find((word) => word !== 'help' && !word.startsWith('-'));
-  for (const { name, does, load } of commands) {
-    const command = name === asked ? (await load())(console, done) : new Command(name);
-    program.addCommand(command.description(does));
-  }
-  answerFor(program, program);
+  const program = await makeProgram(asked, console, done);
+  program.hook('preAction', (_, command) => {
+    isQuiet = command.opts<{ readonly quiet?: boolean }>().quiet === true;
+  });
   try {
     await program.parseAsync(argv, { from: 'user' });
   } catch (error) {
@@ -183,6 +175,29 @@ async function runCommand(argv: readonly string[], terminal: Terminal): Promise<
     return 2;
   }
   return code;
+}
+
+/** The program with all its commands, of which the one that is asked for is loaded. */
+async function makeProgram(
+  asked: string | undefined,
+  console: Console,
+  done: (code: number) => void,
+): Promise<Command> {
+  const program = new Command('bookmatch')
+    .description("Makes a custom house's selections and specification book from its records")
+    .exitOverride()
+    // What stands behind a command is its own, so that a command within it may have a flag of the same name.
+    .enablePositionalOptions()
+    .configureOutput({ writeOut: (text) => console.out(text), writeErr: (text) => console.error(text) })
+    .configureHelp({ subcommandTerm: (command) => command.name() })
+    .showHelpAfterError('Run bookmatch --help to see the commands.')
+    .addHelpText('afterAll', exitCodes);
+  for (const { name, does, load } of commands) {
+    const command = name === asked ? (await load())(console, done) : new Command(name);
+    program.addCommand(command.description(does));
+  }
+  answerFor(program, program);
+  return program;
 }
 
 /** Commands within commands end and print as the program does, and each can be quiet. */

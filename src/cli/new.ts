@@ -25,7 +25,12 @@ export function makeNew(run: Run) {
       .argument('<dir>', 'a folder that is not there yet, or empty')
       .option('--demo', 'the demo house: issues, change orders and a signed book, made by the commands themselves')
       .option('--yes', 'ask nothing: take what usually holds where no flag says otherwise')
-      .option('--room <room>', `a room with its size, such as "Kitchen 14' x 12'"; again for each`, eachGiven, [])
+      .option(
+        '--room <name-and-size>',
+        `a room with its size, such as "Kitchen 14' x 12'"; again for each`,
+        eachGiven,
+        [],
+      )
       .option('--from <file>', 'rooms from an architect’s model: an IFC file (ISO 16739) in STEP text');
     for (const { flag, about } of houseQuestions) command.option(flag, about);
     command.addHelpText(

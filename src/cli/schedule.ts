@@ -19,7 +19,7 @@ interface ScheduleOptions extends HouseOptions {
 /** `bookmatch schedule doors`: one table of the house, as pages and sheets have it. */
 export function schedule(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('schedule'))
-    .argument('<name>', `which: ${tableNames.join(', ')}`)
+    .argument('<schedule>', `which: ${tableNames.join(', ')}`)
     .addOption(new Option('--json', 'print as JSON').conflicts(['csv', 'pdf']))
     .addOption(new Option('--csv', 'print as CSV').conflicts('pdf'))
     .option('--pdf <file>', 'write as a PDF, such as for a supplier')

@@ -55,9 +55,9 @@ interface TakeInOptions extends HouseOptions {
 export function takeIn(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('take-in'))
     .argument('<list>', 'the list: a CSV file (comma, semicolon or tab) or an .xlsx workbook')
-    .requiredOption('--category <name>', 'the category of its products')
+    .requiredOption('--category <category>', 'the category of its products')
     .option(
-      '--mapping <name>',
+      '--mapping <price-list>',
       'how it is read: a record in content/price-lists (default: the only one of the category)',
     )
     .option(

@@ -51,6 +51,8 @@ const inOrder: readonly (readonly [line: string, code: number, quiet: Quiet])[] 
   ['accept HOUSE/nothing-such.pdf', 2, 'nothing'],
   ['certificate Me --out HOUSE/list.csv', 2, 'nothing'],
   ['manual --out HOUSE/list.csv', 2, 'nothing'],
+  ['completion bash', 0, 'asked'],
+  ['completion ksh', 2, 'nothing'],
 ];
 
 /** Commands that read the house's records: these have an error. */
@@ -91,7 +93,7 @@ afterAll(() => {
 /** A line's words on a house; a command that takes none is left as it is. */
 function wordsOf(line: string, { dir }: HouseUnderGit): readonly string[] {
   const words = line.replaceAll('HOUSE', dir).split(' ');
-  return /^(?:new HOUSE|sign|certificate|manual)/u.test(line) ? words : [...words, '--house', dir];
+  return /^(?:new HOUSE|sign|certificate|manual|completion)/u.test(line) ? words : [...words, '--house', dir];
 }
 
 test('names every command', () => {

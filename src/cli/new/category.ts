@@ -28,7 +28,7 @@ export function newCategory(console: Console, done: (code: number) => void): Com
     )
     .option('--trade <trade>', 'the trade that does it, by its file name')
     .option('--by <way>', `how it is measured: ${measuredBy.map(({ value }) => value).join(', ')}`)
-    .option('--milestone <id>', 'milestone at which it must be on site')
+    .option('--milestone <milestone>', 'milestone at which it must be on site')
     .option('--layer <layer>', `its place in the build-up: ${layers.join(', ')}`)
     .option('--section <section>', 'specification section, such as "06 20 00"')
     .action(async (named: string | undefined, flags: CategoryFlags) => {

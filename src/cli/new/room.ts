@@ -25,10 +25,10 @@ export function newRoom(console: Console, done: (code: number) => void): Command
   return addingCommand('room')
     .description('a rectangular room, with what is to be chosen in it')
     .argument(
-      '[room]',
+      '[name-and-size]',
       `its name and size, such as "Loft 12' x 10'" or "Loft 3.6 x 3 m"; as study where the name does not tell`,
     )
-    .option('--level <id>', 'the level it is on')
+    .option('--level <level>', 'the level it is on')
     .option('--ceiling <height>', 'height of its ceiling')
     .action(async (line: string | undefined, flags: RoomFlags) => {
       const adding = await openToAdd(flags.house, 'room', console);
