@@ -1,6 +1,5 @@
 import { Argument, Command } from 'commander';
 import type { Console } from './console.js';
-import { namesInHouse } from './completion/names-in-house.js';
 import { shells, shellScript, type Shell } from './completion/shell-script.js';
 import { flagWithValue, placeOf } from './completion/typed-line.js';
 
@@ -31,7 +30,8 @@ export function makeCompletion(makeProgram: MakeProgram) {
 
 async function linesFor(shell: Shell, words: readonly string[], program: Command): Promise<readonly string[]> {
   const { start, candidates, value, house = '.' } = placeOf(program, words);
-  const names = value === undefined ? [] : await namesInHouse(value, house);
+  const names =
+    value === undefined ? [] : await (await import('./completion/names-in-house.js')).namesInHouse(value, house);
   const found = [...candidates, ...names.map((word) => ({ word, about: '' }))].filter(({ word }) =>
     word.startsWith(start),
   );

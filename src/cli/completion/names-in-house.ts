@@ -1,11 +1,11 @@
 import { pathInHouse, readFrontMatter, readNumbered, slugOfPath } from '../../core/records/index.js';
 import { readHouseFolder } from '../../disk/store/index.js';
-import { tableNames } from '../../table/index.js';
 
 /** Names that a house has for a value, by what commands call it: `trade` in `handout <trade>`. A value that is named otherwise is a file or
  *  words of one's own. No names where there is no house. */
 export async function namesInHouse(value: string, dir: string): Promise<readonly string[]> {
-  if (value === 'schedule') return tableNames;
+  // A Tab waits for what is read: tables are much, and asked for rarely.
+  if (value === 'schedule') return (await import('../../table/index.js')).tableNames;
   const folder = folders[value];
   const list = lists[value];
   if (folder === undefined && list === undefined && !(value in numbered)) return [];
