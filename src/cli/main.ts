@@ -134,6 +134,11 @@ export const commands: readonly Listed[] = [
     load: async () => (await import('./manual.js')).manual,
   },
   {
+    name: 'editor',
+    does: 'let an editor complete and explain the keys of records, and mark what is wrong, as a language server',
+    load: async () => (await import('./editor.js')).editor,
+  },
+  {
     name: 'completion',
     does: 'print the script that lets a shell complete commands, flags and names of records',
     load: async () => (await import('./completion.js')).makeCompletion(makeProgram),

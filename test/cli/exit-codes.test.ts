@@ -51,6 +51,7 @@ const inOrder: readonly (readonly [line: string, code: number, quiet: Quiet])[] 
   ['accept HOUSE/nothing-such.pdf', 2, 'nothing'],
   ['certificate Me --out HOUSE/list.csv', 2, 'nothing'],
   ['manual --out HOUSE/list.csv', 2, 'nothing'],
+  ['editor --server no-such-server-of-yaml', 2, 'nothing'],
   ['completion bash', 0, 'asked'],
   ['completion ksh', 2, 'nothing'],
 ];
@@ -93,7 +94,7 @@ afterAll(() => {
 /** A line's words on a house; a command that takes none is left as it is. */
 function wordsOf(line: string, { dir }: HouseUnderGit): readonly string[] {
   const words = line.replaceAll('HOUSE', dir).split(' ');
-  return /^(?:new HOUSE|sign|certificate|manual|completion)/u.test(line) ? words : [...words, '--house', dir];
+  return /^(?:new HOUSE|sign|certificate|manual|editor|completion)/u.test(line) ? words : [...words, '--house', dir];
 }
 
 test('names every command', () => {

@@ -7,6 +7,7 @@ export { setKeys, spliceKeys, type SetKeys } from './splice-keys.js';
 export { appendItem } from './splice-items.js';
 export { writeChoices, writeOverride, type NewChoice } from './write-choice.js';
 export { identityOf, isShared, pathInHouse, readNumbered, sharedKinds, slugFor, slugOfPath } from './record-path.js';
+export type { RecordKind } from './record-path.js';
 export { readChangeOrderRecord } from './read-change-order-record.js';
 export { readIssueRecord } from './read-issue-record.js';
 export { readSigners, type Signer } from './read-signers.js';
