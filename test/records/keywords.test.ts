@@ -22,6 +22,7 @@ const structure = [
 const worded = [
   'additionalProperties',
   'const',
+  'dependentRequired',
   'enum',
   'exclusiveMinimum',
   'format',
@@ -50,7 +51,7 @@ function keywordsOf(schema: unknown): readonly string[] {
   if (Array.isArray(schema)) return schema.flatMap(keywordsOf);
   if (typeof schema !== 'object' || schema === null) return [];
   return Object.entries(schema).flatMap(([keyword, value]) => {
-    if (keyword === 'enum' || keyword === 'required') return [keyword];
+    if (keyword === 'enum' || keyword === 'required' || keyword === 'dependentRequired') return [keyword];
     const below: unknown = keyword === 'properties' || keyword === '$defs' ? Object.values(value as object) : value;
     return [keyword, ...keywordsOf(below)];
   });
