@@ -58,7 +58,8 @@ export function drawCutaway(room: CutawayRoom, options: CutawayOptions): Cutaway
   const scale = scaleFor(bounds, options.box ?? { width: 7, height: 7 });
   const painter = new Painter(camera, scale, looks, options.id);
   const placed = options.plain ? [] : placeKeys(laid, looks, measure, (numberRadius + 1.5) / scale);
-  const nodes = laid.flatMap((one) => painter.facet(one, decalsOf(one.facet, measure, looks)));
+  const shown = laid.filter((one) => meetsBounds(one, bounds));
+  const nodes = shown.flatMap((one) => painter.facet(one, decalsOf(one.facet, measure, looks)));
   const lines = away.map((line) => awayLine(line.map(camera.spot), scale));
   const title = `${number} ${name}, as it will look`;
   const description = describe(placed);
@@ -78,6 +79,7 @@ export function drawCutaway(room: CutawayRoom, options: CutawayOptions): Cutaway
       role: 'img',
       'aria-labelledby': `${id}-title ${id}-desc`,
       'font-family': font,
+      'stroke-linejoin': 'round',
     },
     element('title', { id: `${id}-title` }, title),
     element('desc', { id: `${id}-desc` }, description),
@@ -143,6 +145,10 @@ function boundsOf(laid: readonly Laid[]): Bounds {
     top: Math.min(...laid.map(({ top }) => top)),
     bottom: Math.max(...laid.map(({ bottom }) => bottom)),
   };
+}
+
+function meetsBounds(one: Bounds, other: Bounds): boolean {
+  return one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
 }
 
 /** Around facets at some places, with some of what stands beside them. */

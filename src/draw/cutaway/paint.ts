@@ -7,6 +7,8 @@ import { fromFrame } from '../../core/takeoff/layout/index.js';
 import type { Spot } from '../convex.js';
 import { courseEdges } from '../courses/course-lines.js';
 import { stretchesInside } from '../inside.js';
+import { outlineData } from '../swatch/canvas.js';
+import { mix } from '../swatch/color.js';
 import { boardInk, boardTones, washedColor, type MaterialCell } from '../swatch/index.js';
 import { seeded } from '../swatch/random.js';
 import type { Decal, Facet } from './facet.js';
@@ -18,6 +20,10 @@ import type { Axonometry } from './view.js';
 
 /** Feet from a facet's own axes to the sheet, in points. */
 type OnSheet = (place: Xy) => Spot;
+
+/** The deepest shadow, and how much one sees of what is seen through. */
+const deepest = 0.19;
+const seenThrough = 0.45;
 
 const pens = { facet: 0.5, trim: 0.3, pattern: 0.28, joint: 0.4 } as const;
 
@@ -37,11 +43,17 @@ export class Painter {
   facet({ facet }: Laid, decals: readonly Decal[]): readonly SvgNode[] {
     const at = this.onSheet(facet);
     const data = outlines(facet.patches, at);
+    const { color, opacity, laid } = this.ground(facet, data, at);
+    const shadow = this.shadowOn(facet);
+    const edge = { stroke: ink.line, 'stroke-width': penOf(facet), 'fill-rule': 'evenodd' } as const;
+    // What has nothing on it is one path, its shadow in its color.
+    if (laid.length === 0 && decals.length === 0)
+      return [path(data, { fill: mix(color, ink.shadow, shadow), 'fill-opacity': opacity, ...edge })];
     return [
-      ...this.fill(facet, data, at),
+      path(data, { fill: color, 'fill-opacity': opacity, 'fill-rule': 'evenodd' }),
+      ...laid,
       ...decals.flatMap((decal) => this.decal(decal, facet, at)),
-      ...this.light(facet, data),
-      path(data, { fill: 'none', stroke: ink.line, 'stroke-width': penOf(facet), 'stroke-linejoin': 'round' }),
+      path(data, { fill: ink.shadow, 'fill-opacity': Math.round(shadow * 1000) / 1000, ...edge }),
     ];
   }
 
@@ -52,50 +64,37 @@ export class Painter {
     };
   }
 
-  private fill(facet: Facet, data: string, at: OnSheet): readonly SvgNode[] {
-    switch (facet.role) {
-      case 'cut':
-        return [flat(data, ink.cut)];
-      case 'slab':
-        return [flat(data, ink.slab)];
-      case 'hollow':
-        return [flat(data, ink.hollow)];
-      case 'glass':
-        return [flat(data, ink.glass)];
-      case 'beyond':
-        return [flat(data, ink.beyond)];
-      case 'trace':
-        return [flat(data, ink.open)];
-      default:
-        return this.finish(lookOf(facet, this.looks), facet, data, at);
-    }
+  private ground(facet: Facet, data: string, at: OnSheet): Ground {
+    const plain = plainColors[facet.role];
+    return plain ? flat(plain) : this.finish(lookOf(facet, this.looks), facet, data, at);
   }
 
-  private finish(look: Look, facet: Facet, data: string, at: OnSheet): readonly SvgNode[] {
-    if (look.is === 'bare') return [flat(data, facet.role === 'door' ? ink.leaf : ink.bare)];
-    if (look.is === 'open') return [this.open(facet, data), this.pattern(data, at, hatch)];
+  private finish(look: Look, facet: Facet, data: string, at: OnSheet): Ground {
+    const { role, tint, places, part } = facet;
+    if (look.is === 'bare') return flat(role === 'door' ? ink.leaf : ink.bare);
+    // One sees through a rail that is to be decided.
+    if (look.is === 'open')
+      return {
+        color: ink.open,
+        ...(role === 'rail' && { opacity: seenThrough }),
+        laid: [this.pattern(data, at, hatch)],
+      };
     const { main } = look;
-    if (facet.tint === 'glass') return [path(data, { fill: tintOf(main, facet.tint), 'fill-opacity': 0.45 })];
-    if (facet.tint || facet.role !== 'finish') return [flat(data, tintOf(main, facet.tint))];
-    const laid = main.laid?.surfaces.find(
-      ({ place, facet: part }) => facet.places.includes(place) && (part === undefined || part === facet.part),
-    );
+    if (tint === 'glass') return { ...flat(tintOf(main, tint)), opacity: seenThrough };
+    if (tint || role !== 'finish') return flat(tintOf(main, tint));
     const { base, cell } = laidOn(look);
-    if (laid && main.laid?.lay === 'boards')
-      return [flat(data, base), ...boards(facet, laid, feet(main.laid.face), main, at)];
-    return cell
-      ? [flat(data, base), this.pattern(data, at, { ...cell, id: `${main.selection} ${look.names.join(' ')}` })]
-      : [flat(data, base)];
-  }
-
-  /** One sees through a rail that is to be decided. */
-  private open({ role }: Facet, data: string): SvgNode {
-    return path(data, { fill: ink.open, ...(role === 'rail' ? { 'fill-opacity': 0.45 } : { 'fill-rule': 'evenodd' }) });
+    const courses = main.laid?.surfaces.find(
+      ({ place, facet: plane }) => places.includes(place) && (plane === undefined || plane === part),
+    );
+    if (courses && main.laid?.lay === 'boards')
+      return { color: base, laid: boards(facet, courses, feet(main.laid.face), main, at) };
+    const id = `${main.selection} ${look.names.join(' ')}`;
+    return { color: base, laid: cell ? [this.pattern(data, at, { ...cell, id })] : [] };
   }
 
   private decal(decal: Decal, facet: Facet, at: OnSheet): readonly SvgNode[] {
     const data = outlines(decal.patches, at);
-    const line = { stroke: ink.line, 'stroke-width': pens.trim, 'stroke-linejoin': 'round' } as const;
+    const line = { stroke: ink.line, 'stroke-width': pens.trim } as const;
     if (decal.role === 'panel') {
       const look = lookOf(facet, this.looks);
       const hasPanels = look.is === 'finish' && look.main.swatch?.pattern === 'panel-door';
@@ -112,13 +111,11 @@ export class Painter {
   }
 
   /** One light from high over the viewer's left shoulder: a wash of ink, never white. */
-  private light({ plane, role }: Facet, data: string): readonly SvgNode[] {
-    if (role === 'cut' || role === 'glass' || role === 'beyond') return [];
+  private shadowOn({ plane, role }: Facet): number {
+    if (role === 'cut' || role === 'glass' || role === 'beyond') return 0;
     const { toward, right } = this.camera;
     const light = unitOf({ x: toward.x * 0.55 - right.x * 0.5, y: toward.y * 0.55 - right.y * 0.5, z: 1.05 });
-    const shadow = 0.19 * (1 - Math.max(0, spaceDot(plane.faces, light)));
-    if (shadow < 0.004) return [];
-    return [path(data, { fill: ink.shadow, 'fill-opacity': Math.round(shadow * 1000) / 1000, 'fill-rule': 'evenodd' })];
+    return deepest * (1 - Math.max(0, spaceDot(plane.faces, light)));
   }
 
   /** A cell of material laid over a shape by the facet's own axes. */
@@ -162,17 +159,34 @@ const hatch: Cell = {
 
 /** One color of a finish: of a part that has its own, else its first. */
 function tintOf({ swatch }: SeenFinish, tint?: SwatchRole): string {
-  return washedColor((tint && swatch?.roles?.[tint]) ?? swatch?.colors[0] ?? ink.bare);
+  const { roles, colors = [] } = swatch ?? {};
+  // A pane that has no color of its own is what fills the bays.
+  const own = tint && (roles?.[tint] ?? (tint === 'glass' ? roles?.infill : undefined));
+  return washedColor(own ?? colors[0] ?? ink.bare);
 }
 
-function flat(data: string, fill: string): SvgNode {
-  return path(data, { fill, 'fill-rule': 'evenodd' });
+/** What lies under a facet's decals and its shadow. */
+interface Ground {
+  readonly color: string;
+  readonly opacity?: number;
+  readonly laid: readonly SvgNode[];
+}
+
+const plainColors: Partial<Readonly<Record<Facet['role'], string>>> = {
+  cut: ink.cut,
+  slab: ink.slab,
+  hollow: ink.hollow,
+  glass: ink.glass,
+  beyond: ink.beyond,
+  trace: ink.open,
+};
+
+function flat(color: string): Ground {
+  return { color, laid: [] };
 }
 
 function outlines(patches: readonly Patch[], at: OnSheet): string {
-  const builder = new PathBuilder(1);
-  for (const { outline, holes } of patches) for (const ring of [outline, ...holes]) builder.polygon(ring.map(at));
-  return builder.data;
+  return patches.flatMap(({ outline, holes }) => [outline, ...holes].map((ring) => outlineData(ring.map(at)))).join('');
 }
 
 /** Boards where the layout has them: their joints, and a tone for some of the pieces. */
@@ -202,7 +216,7 @@ function boards(
   const ahead: Spot = [one.x - zero.x, one.y - zero.y];
   const alongOf = ([x, y]: Spot): number => x * ahead[0] + y * ahead[1];
   const edges = courseEdges(laid, face * unit).map((edge) => edge / unit);
-  const byTone = new Map<string, PathBuilder>();
+  const pieces = new Map<string, string>();
   const [lines, joints] = [new PathBuilder(1), new PathBuilder(1)];
   for (let course = 0; course < laid.courses; course += 1) {
     const [low, high] = [edges[course]!, edges[course + 1]!];
@@ -216,13 +230,9 @@ function boards(
         const share = random.next();
         if (share < 0.62) {
           const tone = tones[Math.floor((share / 0.62) * tones.length) % tones.length]!;
-          const builder = byTone.get(tone) ?? new PathBuilder(1);
-          byTone.set(tone, builder);
-          builder.polygon(
-            [place(stops[i]!, low), place(stops[i + 1]!, low), place(stops[i + 1]!, high), place(stops[i]!, high)].map(
-              at,
-            ),
-          );
+          const [from, to] = [stops[i]!, stops[i + 1]!];
+          const corners = [place(from, low), place(to, low), place(to, high), place(from, high)];
+          pieces.set(tone, (pieces.get(tone) ?? '') + outlineData(corners.map(at)));
         }
         if (i > 0) joints.polyline([place(stops[i]!, low), place(stops[i]!, high)].map(at));
       }
@@ -233,7 +243,7 @@ function boards(
   }
   const dark = boardInk(look);
   return [
-    ...[...byTone].map(([fill, { data }]) => path(data, { fill })),
+    ...[...pieces].map(([fill, data]) => path(data, { fill })),
     path(lines.data, { fill: 'none', stroke: dark, 'stroke-width': pens.pattern }),
     ...(joints.data === '' ? [] : [path(joints.data, { fill: 'none', stroke: dark, 'stroke-width': pens.joint })]),
   ];
