@@ -14,7 +14,7 @@ import {
   type SpaceFace,
   type Xy,
 } from '../../base/geometry/index.js';
-import type { FeatureMeasure, RoomMeasure } from '../model/index.js';
+import type { FeatureMeasure, RoomMeasure, SwatchRole } from '../model/index.js';
 import { facetPlane } from './ceiling-plane.js';
 import { wallFrame, type WallFrame } from './wall-frame.js';
 
@@ -22,6 +22,8 @@ import { wallFrame, type WallFrame } from './wall-frame.js';
 export interface SolidFace extends SpaceFace {
   /** Places of selections whose finish it has, by the first of them that has one. */
   readonly places: readonly string[];
+  /** Of what is made of several materials: which of them it is. */
+  readonly tint?: SwatchRole;
   /** `hollow` is dark within, as a firebox; `cut` is seen only where what is above it is taken away; absent: it has a finish. */
   readonly role?: 'hollow' | 'cut' | 'glass';
 }

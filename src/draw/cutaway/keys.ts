@@ -60,9 +60,15 @@ export function placeKeys(
     }));
 }
 
-/** A feature's name says its faces too. */
+/** A feature's name says its faces too, where it is here itself or by more than one of them. */
 function placesOf({ places }: Group): readonly string[] {
-  return places.filter((place) => !places.some((other) => place.startsWith(`${other}/`)));
+  const features = places.map((place) => place.split('/')[0] ?? place);
+  const named = places.map((place, i) => {
+    const feature = features[i]!;
+    const isAll = places.includes(feature) || features.filter((other) => other === feature).length > 1;
+    return isAll ? feature : place;
+  });
+  return [...new Set(named)];
 }
 
 /** Floor, walls, ceiling, and what stands in the room. */

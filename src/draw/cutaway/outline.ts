@@ -55,8 +55,10 @@ export function sidesOf(measure: RoomMeasure): readonly Side[] {
       return { wall, a: start.at, b: end.at, from: start.along, to: end.along, ahead, out, thickness, isOpen };
     });
   });
-  const corners = pieces.map((piece, i) => mitre(pieces[(i + pieces.length - 1) % pieces.length]!, piece));
-  return pieces.map((piece, i) => ({ ...piece, outerA: corners[i]!, outerB: corners[(i + 1) % pieces.length]! }));
+  return pieces.map((piece, i) => {
+    const [before, after] = [pieces.at(i - 1)!, pieces[(i + 1) % pieces.length]!];
+    return { ...piece, outerA: corner(piece.a, before, piece, piece), outerB: corner(piece.b, piece, after, piece) };
+  });
 }
 
 /** As laid out; what lies far behind a wall, or is too thin to draw, is no thickness. */
@@ -65,19 +67,18 @@ function thicknessOf(wall: string, measure: RoomMeasure): number {
   return known === undefined ? usualThickness : Math.min(1.5, Math.max(0.2, feet(known)));
 }
 
-type Piece = Pick<Side, 'a' | 'ahead' | 'out' | 'thickness'>;
+type Piece = Pick<Side, 'ahead' | 'out' | 'thickness'>;
 
-/** Where the outer faces of two sides meet that have a corner in common. */
-function mitre(before: Piece, after: Piece): Xy {
-  const { a } = after;
+/** Where the outer faces of two sides meet that have a place in common; in one line each ends square. */
+function corner(at: Xy, before: Piece, after: Piece, own: Piece): Xy {
+  const square = { x: at.x + own.out.x * own.thickness, y: at.y + own.out.y * own.thickness };
   const turn = before.ahead.x * after.ahead.y - before.ahead.y * after.ahead.x;
-  const square = { x: a.x + after.out.x * after.thickness, y: a.y + after.out.y * after.thickness };
   if (Math.abs(turn) < 1e-6) return square;
-  // Both outer lines: out·p = thickness, from the corner.
+  // Both outer lines: out·p = thickness, from the place.
   const x = (before.thickness * after.out.y - after.thickness * before.out.y) / turn;
   const y = (after.thickness * before.out.x - before.thickness * after.out.x) / turn;
-  const found = { x: a.x + x, y: a.y + y };
-  return distance(found, a) > mitreLimit * Math.max(before.thickness, after.thickness) ? square : found;
+  const far = Math.hypot(x, y) > mitreLimit * Math.max(before.thickness, after.thickness);
+  return far ? square : { x: at.x + x, y: at.y + y };
 }
 
 /** A wall's plane from its own left end, so that what is measured along the wall lies in it; of a piece of an arc, as if it went on. */

@@ -23,10 +23,11 @@ export function solids(data: Stair, { id }: FeatureMeasure, { corner }: SolidSpa
       plane: uprightPlane(left, right, step * riser),
       patches: [box(width, riser)],
       places: [`${id}/risers`, id],
+      tint: 'risers',
     };
     if (step === treads) return [front];
     const tread = [left, right, place(right, going), place(left, going)];
-    return [front, levelFace(tread, (step + 1) * riser, 'up', [`${id}/treads`, id])];
+    return [front, { ...levelFace(tread, (step + 1) * riser, 'up', [`${id}/treads`, id]), tint: 'treads' as const }];
   });
   const top = place(rightFoot, feet(run));
   const topLeft = place(leftFoot, feet(run));
