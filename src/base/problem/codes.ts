@@ -112,6 +112,7 @@ export const codesByPage = {
   ],
   laying: [
     'wall-type-unknown',
+    'wall-types-differ',
     'rooms-not-facing',
     'rooms-overlap',
     'rooms-misclose',
@@ -123,6 +124,10 @@ export const codesByPage = {
     'tape-suspect',
     'beside-elsewhere',
     'room-apart',
+    'levels-out-of-order',
+    'level-height',
+    'level-empty',
+    'ceiling-through-floor',
   ],
   ceilings: [
     'ceiling-rise',

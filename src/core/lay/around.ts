@@ -21,7 +21,7 @@ import {
 } from '../model/index.js';
 import { alongSide, type StandingSide, type Stretch } from './behind.js';
 import { nearRise, patchAt, type Placed } from './placed.js';
-import { partsOf } from './outside.js';
+import { isEndOfWall, partsOf } from './outside.js';
 import type { LayRoom } from './laid-room.js';
 
 /** Less than this of a ceiling or a floor, in square feet, is what walls stand on. */
@@ -32,7 +32,7 @@ interface Neighbourhood {
   readonly rooms: readonly LayRoom[];
   /** What stands over a level, and what under it carries its rooms: for one that is not heated every room does. */
   readonly over: (level: number) => readonly Patch[];
-  readonly carrying: (level: number, forCold: boolean) => readonly Patch[];
+  readonly carrying: (room: LayRoom, forCold: boolean) => readonly Patch[];
   readonly isUnsure: boolean;
 }
 
@@ -48,23 +48,28 @@ export function aroundOf(
   const keepsOff = (slug: string): boolean => off.has(slug);
   const standing = sides.map(({ side, behind }) => {
     const warm = behind.filter((one) => one.behind && keepsOff(one.behind.room.slug));
-    return { side, behind, parts: partsOf(room, side, warm, keepsOff) };
+    const parts = partsOf(room, side, warm, keepsOff);
+    return { side, behind, parts, isEnd: behind.length === 0 && !parts.outside && isEndOfWall(room, side) };
   });
   const above = group.filter((other) => other.room.level > room.level);
-  const next = group.filter((other) => other.room.level === room.level + 1);
-  const below = group.filter((other) => other.room.level === room.level - 1);
+  const next = group.filter((other) => liesUnder(room, other.room));
+  const below = group.filter((other) => liesUnder(other.room, room));
   const underRoof = underRoofOf(own, above, over);
-  const hanging =
-    room.level === 0 ? 0 : areaOf(carrying(room.level, isCold(room)).reduce<readonly Patch[]>(subtract, [plan]));
+  const isOverRooms = rooms.some(({ level }) => level === room.level - 1);
+  const canHang = isOverRooms && (room.floor === undefined || room.floor - lowestFloor(rooms) >= storey);
+  const hanging = !canHang ? 0 : areaOf(carrying(room, isCold(room)).reduce<readonly Patch[]>(subtract, [plan]));
   return {
     ...(isUnsure && { unsure: true }),
-    walls: standing.map(({ side, behind }): WallAround => {
+    walls: standing.map(({ side, behind, isEnd }): WallAround => {
       const isOwn = ({ behind: one }: Stretch): boolean => one?.room.level === room.level;
       const others = behind.filter((one) => !isOwn(one));
       return {
         wall: side.wall.id,
         outsideThickness: lengthOf(side.thickness.outside),
-        stretches: alongSide(side, room.level, behind.filter(isOwn)).map(stretchOf),
+        stretches: alongSide(side, room.level, behind.filter(isOwn)).map((stretch) => ({
+          ...stretchOf(stretch),
+          ...(isEnd && { isEnd }),
+        })),
         ...(others.length > 0 && { otherLevels: others.map(stretchOf) }),
       };
     }),
@@ -73,8 +78,26 @@ export function aroundOf(
     ...(underRoof && { underRoof }),
     over: sharesOf(plan, next),
     under: sharesOf(plan, below),
-    ...(room.level > 0 && { overNothing: (hanging < leastArea ? 0 : hanging) as Area }),
+    ...(canHang && { overNothing: (hanging < leastArea ? 0 : hanging) as Area }),
   };
+}
+
+/** Floor structure, and what of a ceiling does not lie at its highest, in feet: so much lower a room still carries what stands over it. Common
+ *  practice, no source. */
+const structure = 3;
+
+/** Less than this over the lowest floor, in feet, a floor of a split level stands on the ground. Common practice, no source. */
+const storey = 7;
+
+function lowestFloor(rooms: readonly LayRoom[]): number {
+  return Math.min(...rooms.map(({ floor = Infinity }) => floor));
+}
+
+/** Whether a room is one that another may stand on: of the level below it, or of any lower one up to whose floor it reaches, as where levels are split. */
+export function liesUnder(low: LayRoom, high: LayRoom): boolean {
+  if (low.level >= high.level) return false;
+  if (low.level === high.level - 1) return true;
+  return low.top !== undefined && high.floor !== undefined && low.top > high.floor - structure;
 }
 
 /** A room that is not heated. */

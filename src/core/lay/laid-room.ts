@@ -94,7 +94,7 @@ function sideBetween(
 }
 
 /** The room with one side moved outward by `by` feet, its neighbours drawn out or in along their lines. Undefined where they
- *  run on in its own line, so that it can't move by itself. */
+ *  run on in its own line, so that it can't move by itself, and where nothing would be left of it or of a neighbour. */
 export function withSideMoved(room: LayRoom, moved: number, by: number): LayRoom | undefined {
   const count = room.sides.length;
   const side = room.sides[moved] as Side;
@@ -103,20 +103,27 @@ export function withSideMoved(room: LayRoom, moved: number, by: number): LayRoom
   const from = slid(side.from, side.out, before.along, by);
   const to = slid(side.to, side.out, after.along, by);
   if (!from || !to) return undefined;
-  const ends = room.sides.map((one) => ({ from: one.from, to: one.to }));
+  const ends = room.sides.map((one): Ends => ({ from: one.from, to: one.to }));
   ends[moved] = { from, to };
-  ends[before.index] = { from: (ends[before.index] as { from: Xy }).from, to: from };
-  ends[after.index] = { from: to, to: (ends[after.index] as { to: Xy }).to };
+  ends[before.index] = { from: (ends[before.index] as Ends).from, to: from };
+  ends[after.index] = { from: to, to: (ends[after.index] as Ends).to };
+  if ([before, side, after].some(({ index, along }) => !runsOn(ends[index] as Ends, along))) return undefined;
   const outline = ends.map((one) => one.from);
   return {
     ...room,
     outline,
     box: bounds(outline),
     sides: room.sides.map((one, index) => {
-      const { from: left, to: right } = ends[index] as { from: Xy; to: Xy };
+      const { from: left, to: right } = ends[index] as Ends;
       return sideBetween(index, one.wall, left, right, one);
     }),
   };
+}
+
+type Ends = Pick<Side, 'from' | 'to'>;
+
+function runsOn({ from, to }: Ends, along: Xy): boolean {
+  return (to.x - from.x) * along.x + (to.y - from.y) * along.y > 0;
 }
 
 /** A corner moved along `line` until it lies `by` further along `out`. */

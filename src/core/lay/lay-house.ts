@@ -1,16 +1,16 @@
 import { inLocale, keepBy } from '../../base/units/index.js';
 import type { Problem } from '../../base/problem/index.js';
 import type { LaidGroup, LaidHouse, Records, RoomAround, RoomMeasure } from '../model/index.js';
-import { aroundOf, inTheOpen, isCold } from './around.js';
+import { aroundOf, inTheOpen, isCold, liesUnder } from './around.js';
 import { besideProblems } from './beside.js';
 import { standingSides } from './behind.js';
 import { facingPairs, reach } from './pair.js';
-import { jointsOf } from './joint.js';
+import { heightProblems } from './heights.js';
+import { jointsOf } from './joints.js';
 import { layRoomsOf, type LayRoom } from './laid-room.js';
 import { layRooms, type Laying } from './lay-rooms.js';
 import type { Surroundings } from './faces.js';
 import { levelOf } from './level.js';
-import { overlapsOf } from './overlap.js';
 import { placedOf, withWalls, type Placed } from './placed.js';
 import { layingProblems } from './problems.js';
 import { thicknessOf } from './wall-thickness.js';
@@ -53,7 +53,8 @@ function lay(records: Records, measures: ReadonlyMap<string, RoomMeasure>, withA
   const { outside } = thicknessOf(undefined, records.house);
   const surroundings = surroundingsOf(laying, groups, outside);
   const problems = [
-    ...layingProblems(laying, misfits, groups.flatMap(overlapsOf)),
+    ...layingProblems(laying, misfits),
+    ...heightProblems(records.house, groups),
     ...groups.flatMap((group) => besideProblems(group, surroundings)),
   ];
   return {
@@ -87,10 +88,10 @@ function surroundingsOf(
         ),
       );
       const carrying = keepBy(
-        (level: number, forCold: boolean) => `${level} ${forCold}`,
-        (level, forCold) =>
+        ({ level, floor }: LayRoom, forCold: boolean) => `${level} ${floor ?? ''} ${forCold}`,
+        (room, forCold) =>
           withWalls(
-            on((other) => other === level - 1).filter(({ room }) => forCold || !isCold(room)),
+            group.filter((other) => liesUnder(other.room, room) && (forCold || !isCold(other.room))),
             wall,
           ),
       );

@@ -21,7 +21,7 @@ export function loopOf(joint: Joint, joints: readonly Joint[], rooms: readonly L
   const queue = [start];
   for (let here = queue.shift(); here !== undefined && here !== goal; here = queue.shift()) {
     for (const other of joints) {
-      if (other === joint || other.kind === 'place') continue;
+      if (other === joint) continue;
       const next = other.a.room === here ? other.b.room : other.b.room === here ? other.a.room : undefined;
       if (next === undefined || next === start || came.has(next)) continue;
       came.set(next, { from: here, by: other });

@@ -57,7 +57,7 @@ function isInsideArc(
 }
 
 /** A side beside an open one that is no longer than a wall is thick: there the wall ends that goes on behind it. */
-function isEndOfWall({ sides }: LayRoom, side: Side): boolean {
+export function isEndOfWall({ sides }: LayRoom, side: Side): boolean {
   const beside = [sides.at(side.index - 1), sides[(side.index + 1) % sides.length]];
   return side.run < crossing(side) && beside.some((other) => other?.wall.openTo !== undefined);
 }

@@ -102,11 +102,16 @@ export function isUsual({ a, b }: Pick<Pair, 'a' | 'b'>): boolean {
   return !a.side.isJog && !b.side.isJog;
 }
 
-/** Rooms whose walls may stand against each other: on one level, or the one tall enough to go up past the other. */
+/** Floors that lie no farther apart than this, in feet, are of a split level, where rooms stand against each other by part of their height, at
+ *  least by that. */
+const split = { apart: 7, least: 2 };
+
+/** Rooms whose walls may stand against each other: on one level, on split levels, or the one tall enough to go up past the other. */
 export function standTogether(a: LayRoom, b: LayRoom): boolean {
   if (a.level === b.level) return true;
   const [low, high] = a.level < b.level ? [a, b] : [b, a];
-  return low.top !== undefined && high.floor !== undefined && low.top > high.floor + leastAbove;
+  if (low.top === undefined || low.floor === undefined || high.floor === undefined) return false;
+  return low.top > high.floor + (high.floor - low.floor < split.apart ? split.least : leastAbove);
 }
 
 function areNear(a: LayRoom, b: LayRoom, dx: number, dy: number): boolean {

@@ -1,5 +1,6 @@
 import { fitOf } from './fit.js';
-import { jointsOf, type Misfit } from './joint.js';
+import type { Misfit } from './joint.js';
+import { jointsOf } from './joints.js';
 import type { LayRoom } from './laid-room.js';
 import { layRooms, type Laying } from './lay-rooms.js';
 import type { Suspect } from './suspect.js';

@@ -71,10 +71,12 @@ export interface WallAround {
   readonly otherLevels?: readonly WallStretch[];
 }
 
-/** A stretch of a wall and what is behind it: a room's wall, or the outside. */
+/** A stretch of a wall and what is behind it: a room's wall, the outside, or, where a wall ends beside an open side, that wall itself. */
 export interface WallStretch {
   readonly from: Length;
   readonly to: Length;
+  /** The wall ends here and goes on behind it: neither a room nor the outside. Absent elsewhere. */
+  readonly isEnd?: true;
   readonly behind?: {
     readonly room: string;
     readonly wall: string;

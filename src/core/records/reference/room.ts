@@ -45,6 +45,11 @@ export function roomReferences({ rooms, house, slugs }: Draft): readonly Problem
       at: [...path, 'to'],
     }));
     for (const { what, to, at } of [...open, ...led]) {
+      if (to === room.slug) {
+        const fix = 'write the room on the other side, or outside';
+        problems.push(problemAt(origin, at, 'opening-to-itself', `${what} its own room`, { fix }));
+        continue;
+      }
       if (to === undefined || to === 'outside' || slugs.rooms.has(to)) continue;
       const message = `${what} a room '${to}', which there is not`;
       const lives = 'Rooms live in content/rooms/';
