@@ -49,7 +49,7 @@ export function nearCut(side: Side, { openings }: RoomMeasure, index: number): r
     xyz(outerA, level(from)),
     xyz(outerB, level(to)),
   ]);
-  if (isOpen) return edge;
+  if (isOpen) return smoothed(edge, side);
   const gaps = openings
     .filter((opening) => opening.wall === wall.id && feet(opening.sill) <= level(feet(opening.at)) + 0.05)
     .map(({ at, width }) => [feet(at), feet(at) + feet(width)] as const)
@@ -69,13 +69,13 @@ export function nearCut(side: Side, { openings }: RoomMeasure, index: number): r
       ]),
     );
   }
-  return [...edge, ...stubs];
+  return smoothed([...edge, ...stubs], side);
 }
 
 /** Tops of a standing wall: seen only where no ceiling lies over them. */
 export function topCuts(side: Side): readonly Facet[] {
   const top = topOver(side);
-  return top.slice(1).flatMap((end, i) => {
+  const cuts = top.slice(1).flatMap((end, i) => {
     const start = top[i]!;
     if (end.along - start.along < 1e-6) return [];
     const slope = (end.height - start.height) / (end.along - start.along);
@@ -91,6 +91,7 @@ export function topCuts(side: Side): readonly Facet[] {
       outer(start.along),
     ]);
   });
+  return smoothed(cuts, side);
 }
 
 /** Ends of a standing wall where its neighbour was taken away. */
@@ -165,6 +166,11 @@ export function awayLines(
 export function awayFacet({ facet: one }: Pick<CeilingPart, 'facet'>): readonly (readonly Xyz[])[] {
   const plane = facetPlane(one);
   return one.slope === 0 ? [] : [patchOf(one.plan).outline.map((place) => xyz(place, heightOn(plane, place)))];
+}
+
+/** Pieces of an arc are one. */
+function smoothed(facets: readonly Facet[], { wall }: Side): readonly Facet[] {
+  return wall.arc ? facets.map((one) => ({ ...one, isSmooth: true })) : facets;
 }
 
 /** A place along a wall in an id. */

@@ -17,6 +17,8 @@ export interface Facet extends SpaceFace {
   readonly part?: number;
   /** Of what is made of several materials: which of them it is. */
   readonly tint?: SwatchRole;
+  /** A piece of what is curved: its own edges are not seen. */
+  readonly isSmooth?: boolean;
   /** Of a wall: the side of the outline that it is. */
   readonly side?: Side;
   /** What lies flat on it, in its own axes, whatever is chosen: a door's panels. */

@@ -85,20 +85,16 @@ function revealOf(
   plane: SpacePlane,
   deep: number,
 ): readonly Facet[] {
-  const isPlain = kind === 'open';
+  const look =
+    kind === 'open'
+      ? ({ role: 'finish', places: [wall] } as const)
+      : ({ role: 'frame', places: [mark, wall] } as const);
+  // Of more sides than a rake has is what is curved.
+  const isSmooth = hole.outline.length > 6;
   return edges(hole.outline).flatMap(([a, b], i) => {
     const [near, far] = [placeOn(plane, a), placeOn(plane, b)];
     const face = faceThrough([near, far, along(far, plane.faces, -deep), along(near, plane.faces, -deep)]);
-    return face
-      ? [
-          {
-            ...face,
-            id: `${mark}/reveal-${i}`,
-            role: isPlain ? ('finish' as const) : ('frame' as const),
-            places: isPlain ? [wall] : [mark, wall],
-          },
-        ]
-      : [];
+    return face ? [{ ...face, ...look, id: `${mark}/reveal-${i}`, ...(isSmooth && { isSmooth }) }] : [];
   });
 }
 

@@ -45,7 +45,12 @@ export class Painter {
     const data = outlines(facet.patches, at);
     const { color, opacity, laid } = this.ground(facet, data, at);
     const shadow = this.shadowOn(facet);
-    const edge = { stroke: ink.line, 'stroke-width': penOf(facet), 'fill-rule': 'evenodd' } as const;
+    // Pieces of what is curved have edges of their own color, so that they close.
+    const edge = {
+      stroke: facet.isSmooth ? mix(color, ink.shadow, shadow) : ink.line,
+      'stroke-width': penOf(facet),
+      'fill-rule': 'evenodd',
+    } as const;
     // What has nothing on it is one path, its shadow in its color.
     if (laid.length === 0 && decals.length === 0)
       return [path(data, { fill: mix(color, ink.shadow, shadow), 'fill-opacity': opacity, ...edge })];
@@ -138,7 +143,8 @@ export class Painter {
 }
 
 /** What is thin has a thin edge, or it would be all edge. */
-function penOf({ role, tint }: Facet): number {
+function penOf({ role, tint, isSmooth }: Facet): number {
+  if (isSmooth) return pens.trim;
   if (role !== 'rail') return pens.facet;
   return tint === 'infill' ? 0.12 : pens.trim;
 }

@@ -54,7 +54,10 @@ export function shellOf(measure: RoomMeasure, sides: readonly Side[], view: View
       ...floorFacets(measure),
       ...holeEdges(measure),
       ...sides.flatMap((side, i) => (isSeen(side) ? [] : nearCut(side, measure, i))),
-      ...standing.flatMap((side) => [...topCuts(side), ...endCuts(side, sides, isSeen)]),
+      // What leans ends in the ceiling, and is cut with it.
+      ...standing
+        .filter(({ wall }) => !wall.lean)
+        .flatMap((side) => [...topCuts(side), ...endCuts(side, sides, isSeen)]),
       ...standing.map((side) => wallFacet(side)),
       ...(measure.risers ?? []).flatMap(uprights),
       ...(view.ceiling === 'seen' ? (measure.steps ?? []).flatMap(uprights) : []),
@@ -75,7 +78,15 @@ function wallFacet(side: Side): Facet {
   const whole = wall.regions.map(patchOf);
   const patches = wall.arc ? between(whole, from, to) : whole;
   const id = wall.arc ? `${wall.id}/${tag(from)}` : wall.id;
-  return { id, role: 'finish', places: [wall.id], plane: sidePlane(side), patches, side };
+  return {
+    id,
+    role: 'finish',
+    places: [wall.id],
+    plane: sidePlane(side),
+    patches,
+    side,
+    ...(wall.arc && { isSmooth: true }),
+  };
 }
 
 /** What of patches lies between two places of x. */
