@@ -19,7 +19,7 @@ export interface TimberLine {
   readonly corners: readonly [Spot, Spot, Spot, Spot];
 }
 
-/** A set of timbers that span the room, spaced evenly over the room: the record holds how many and how long, not where. They
+/** A set of timbers where their record says that they are. Where it does not, those that span the room are spaced evenly over it. They
  *  run across the ridge where there is one that their length allows, else the way that their length fits better. None for pieces that
  *  do not span, such as posts and rafters: `timberNote` names them. */
 export function timberLines(sheet: Sheet, measure: TimberedRoom, pieces: OverheadMark): readonly TimberLine[] {
@@ -31,19 +31,23 @@ export function timberLines(sheet: Sheet, measure: TimberedRoom, pieces: Overhea
   const width = pieces.width * sheet.perNanometre;
   const run = runOver(measure, pieces);
   const isLevel = run === 'east-west';
+  if (pieces.lines) return pieces.lines.map(({ from, to }) => lineOf(sheet.spot(from), sheet.spot(to), width / 2));
   const lines: TimberLine[] = [];
   if (!run) return lines;
   for (let index = 0; index < count; index++) {
     const share = (index + 1) / (count + 1);
     const through: Spot = isLevel ? [left, top + (bottom - top) * share] : [left + (right - left) * share, top];
     const stretch = stretchesInside([outline], through, isLevel ? [1, 0] : [0, 1])[0];
-    if (stretch !== undefined) lines.push({ line: stretch, corners: cornersOf(stretch, width / 2) });
+    if (stretch !== undefined) lines.push(lineOf(...stretch, width / 2));
   }
   return lines;
 }
 
 /** Which way timbers run from side to side of a room; undefined for pieces that do not span it. */
-export function runOver(room: TimberedRoom, { length }: OverheadMark): 'east-west' | 'north-south' | undefined {
+export function runOver(
+  room: TimberedRoom,
+  { length }: Pick<OverheadMark, 'length'>,
+): 'east-west' | 'north-south' | undefined {
   const extent = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
   const [eastWest, northSouth] = [extent(room.plan.map(({ x }) => x)), extent(room.plan.map(({ y }) => y))];
   const isLevel = runsEastWest(room, length, eastWest, northSouth);
@@ -51,15 +55,24 @@ export function runOver(room: TimberedRoom, { length }: OverheadMark): 'east-wes
   return isLevel ? 'east-west' : 'north-south';
 }
 
-function cornersOf([from, to]: readonly [Spot, Spot], half: number): TimberLine['corners'] {
+/** What stands is as long in plan as it is wide. */
+function lineOf(from: Spot, to: Spot, half: number): TimberLine {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  const [x, y] = [(-(to[1] - from[1]) / length) * half, ((to[0] - from[0]) / length) * half];
-  return [
-    [from[0] + x, from[1] + y],
-    [to[0] + x, to[1] + y],
-    [to[0] - x, to[1] - y],
-    [from[0] - x, from[1] - y],
+  const isUpright = length < half / 2;
+  const [x, y] = isUpright ? [half, 0] : [((to[0] - from[0]) / length) * half, ((to[1] - from[1]) / length) * half];
+  const [start, end]: [Spot, Spot] = isUpright
+    ? [
+        [from[0] - x, from[1]],
+        [from[0] + x, from[1]],
+      ]
+    : [from, to];
+  const corners: TimberLine['corners'] = [
+    [start[0] - y, start[1] + x],
+    [end[0] - y, end[1] + x],
+    [end[0] + y, end[1] - x],
+    [start[0] + y, start[1] - x],
   ];
+  return { line: [start, end], corners };
 }
 
 /** What is not drawn, in words. */

@@ -25,8 +25,14 @@ export type PlanMark =
     }
   /** A straight flight that starts at the first two corners. */
   | { readonly role: 'flight'; readonly outline: readonly Spot[]; readonly treads: number; readonly risers: number }
-  /** Pieces under the ceiling, spread over the room; on the ceiling plan too. */
-  | { readonly role: 'overhead'; readonly count: number; readonly length: Length; readonly width: Length };
+  /** Pieces under the ceiling, where the record says or else spread over the room; on the ceiling plan too. What stands has no length in plan. */
+  | {
+      readonly role: 'overhead';
+      readonly count: number;
+      readonly length: Length;
+      readonly width: Length;
+      readonly lines?: readonly { readonly from: Spot; readonly to: Spot }[];
+    };
 
 export type OverheadMark = Extract<PlanMark, { readonly role: 'overhead' }>;
 

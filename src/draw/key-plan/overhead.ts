@@ -7,7 +7,7 @@ import { runOver, type TimberedRoom } from '../timber-lines.js';
 /** What of it a level shows, in words that begin small. */
 export function overheadWords({ rooms }: KeyLevel): readonly string[] {
   const isTimbered = rooms.some((room) =>
-    room.overhead.timbers.some((mark) => runOver(timbered(room), mark) !== undefined),
+    room.overhead.timbers.some((mark) => mark.lines !== undefined || runOver(timbered(room), mark) !== undefined),
   );
   return [
     ...(isTimbered ? ['dashed over a room: its timbers'] : []),

@@ -1,8 +1,10 @@
-import type { FeatureMeasure, FeatureRecord } from '../../model/index.js';
+import { pointOf } from '../../../base/geometry/index.js';
+import type { FeatureMeasure, FeatureRecord, Point } from '../../model/index.js';
 import type { RoomSpace } from '../kind.js';
 import type { Outcome } from '../../../base/problem/index.js';
 import { feet, printLength, type Length, printQuantity } from '../../../base/units/index.js';
 import { boardFeet, nominalInches } from './board-feet.js';
+import { timberPieces, type Xyz } from './pieces.js';
 import { placeProblems } from './place-problems.js';
 import { pieceLength, type Timber } from './read.js';
 import { lengthWords, sectionWords } from './words.js';
@@ -15,6 +17,7 @@ export function measure(data: Timber, feature: FeatureRecord, space: RoomSpace):
   const { count } = data;
   const length = pieceLength(data);
   const pieces = Array.from({ length: count }, () => length);
+  const lines = timberPieces(data, space).map(({ from, to }) => ({ from: inPlan(from), to: inPlan(to) }));
   const value: FeatureMeasure = {
     kind: 'timber',
     id: feature.id,
@@ -26,6 +29,7 @@ export function measure(data: Timber, feature: FeatureRecord, space: RoomSpace):
         name: 'Total length',
         length: (length * count) as Length,
         pieces,
+        ...(lines.length > 0 && { lines }),
         why: `${count} of ${printLength(length)}: ${lengthWords(data)}`,
       },
     ],
@@ -34,6 +38,10 @@ export function measure(data: Timber, feature: FeatureRecord, space: RoomSpace):
     facts: factsOf(data, length),
   };
   return { value, problems: [] };
+}
+
+function inPlan([x, y]: Xyz): Point {
+  return pointOf({ x, y });
 }
 
 function factsOf(data: Timber, length: Length): FeatureMeasure['facts'] {
