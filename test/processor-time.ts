@@ -17,9 +17,11 @@ export function processorTimeSince(start: NodeJS.CpuUsage): number {
 /**
  * A limit of so many milliseconds of the processor, on a machine that does both reference jobs in their usual time, as a limit for this
  * one at this moment. A core that is shared is up to five times slower by the processor's own clock too, since its caches and
- * its memory are shared; a limit in plain milliseconds would fail there with nothing wrong. Never below `milliseconds`.
+ * its memory are shared; a limit in plain milliseconds would fail there with nothing wrong. Never below `milliseconds`, so that
+ * the reference jobs, which take longer than most of what is held against them, are done only when `taken` is not within that.
  */
-export function atMost(milliseconds: number): number {
+export function atMost(milliseconds: number, taken: number): number {
+  if (taken < milliseconds) return milliseconds;
   const slowness = [plainLoop, unpacking].map(
     ({ usual, run }) => Math.min(...Array.from({ length: 3 }, () => processorTime(run))) / usual,
   );

@@ -221,9 +221,11 @@ function offOutline({ x, y }: Xy, { plan, at }: KeyRoom): number {
 describe('speed', () => {
   it('draws a level of the demo in a few hundredths of a second', () => {
     // Another outline is another subject: nothing that was drawn before serves.
-    const times = Array.from({ length: 12 }, () =>
-      processorTime(() => drawKeyPlan({ ...demo[0]!, outline: [...demo[0]!.outline] }, options('whole'))),
+    const fastest = Math.min(
+      ...Array.from({ length: 12 }, () =>
+        processorTime(() => drawKeyPlan({ ...demo[0]!, outline: [...demo[0]!.outline] }, options('whole'))),
+      ),
     );
-    expect(Math.min(...times)).toBeLessThan(atMost(100));
+    expect(fastest).toBeLessThan(atMost(100, fastest));
   });
 });

@@ -8,7 +8,8 @@ import { additionText, drafted, edited, extruded, leftOut, modelText, refusal, t
 const end = 'ENDSEC;\nEND-ISO-10303-21;';
 
 function within(milliseconds: number, work: () => void): void {
-  expect(processorTime(work)).toBeLessThan(atMost(milliseconds));
+  const took = processorTime(work);
+  expect(took).toBeLessThan(atMost(milliseconds, took));
 }
 
 describe('files that are not read', () => {
