@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { LongestFirst } from './test/longest-first.js';
 
 /** Files that put others in place of modules, each in a graph of its own. All others share one graph in a worker: to import the
  *  program takes longer than most of them. */
@@ -11,6 +12,7 @@ export default defineConfig({
   test: {
     // One more than vitest takes by itself: the main process waits most of the time.
     maxWorkers: '100%',
+    sequence: { sequencer: LongestFirst },
     projects: [
       { extends: true, test: { ...common, name: 'alone', include: alone } },
       {
