@@ -17,10 +17,11 @@ const bin = (name: string, ...args: string[]) => ({ command: join('node_modules'
 
 const schemas: Step = { name: 'generated files', command: 'npm', args: ['run', '--silent', 'schemas'] };
 
+/** The longest first, so that two that take turns end together. */
 const checks: readonly Step[] = [
+  { name: 'types', ...bin('tsc', '-p', '.') },
   { name: 'format', ...bin('prettier', '--check', '--log-level', 'warn', '.') },
   { name: 'lint', ...bin('eslint', '.', '--max-warnings', '0') },
-  { name: 'types', ...bin('tsc', '-p', '.') },
   { name: 'arrows', ...bin('depcruise', 'src', 'eleventy.config.ts', '--config', '.dependency-cruiser.cjs') },
 ];
 
@@ -38,10 +39,7 @@ async function main(): Promise<number> {
   }
   const failed: string[] = [];
   if (!(await runStep(schemas))) failed.push(schemas.name);
-  for (const pair of inPairs(checks)) {
-    const results = await Promise.all(pair.map(runStep));
-    pair.forEach((step, index) => results[index] || failed.push(step.name));
-  }
+  failed.push(...(await failedOf(checks)));
   const report = join(mkdtempSync(join(tmpdir(), 'bookmatch-test-')), 'report.json');
   const tests = {
     name: 'tests',
@@ -65,8 +63,15 @@ function isThere(program: string): boolean {
   return (process.env['PATH'] ?? '').split(delimiter).some((dir) => existsSync(join(dir, program)));
 }
 
-function inPairs(steps: readonly Step[]): Step[][] {
-  return steps.flatMap((step, index) => (index % 2 === 0 ? [[step, ...steps.slice(index + 1, index + 2)]] : []));
+/** Runs two steps at a time; answers the names of those that failed. */
+async function failedOf(steps: readonly Step[]): Promise<readonly string[]> {
+  const waiting = [...steps];
+  const failed: string[] = [];
+  const takeTurns = async (): Promise<void> => {
+    for (let step = waiting.shift(); step; step = waiting.shift()) if (!(await runStep(step))) failed.push(step.name);
+  };
+  await Promise.all([takeTurns(), takeTurns()]);
+  return failed;
 }
 
 async function runStep({ name, command, args }: Step): Promise<boolean> {
