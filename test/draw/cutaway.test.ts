@@ -178,9 +178,11 @@ describe('a picture', () => {
       book.rooms.map(({ slug }) => [slug, { ...roomOf(slug), measure: { ...look.room(slug)!.measure } }]),
     );
     const drawAgain = (slug: string) => drawCutaway(fresh.get(slug)!, { id: 'c', palette: printPalette });
-    expect(processorTime(() => book.rooms.forEach(({ slug }) => drawAgain(slug)))).toBeLessThan(atMost(1500));
+    const all = processorTime(() => book.rooms.forEach(({ slug }) => drawAgain(slug)));
+    expect(all).toBeLessThan(atMost(1500, all));
     drawAgain('great-room');
-    expect(processorTime(() => drawAgain('great-room'))).toBeLessThan(atMost(60));
+    const again = processorTime(() => drawAgain('great-room'));
+    expect(again).toBeLessThan(atMost(60, again));
   });
 
   test('is the same, byte for byte, each time', () => {
