@@ -49,7 +49,7 @@ export function compare(console: Console, done: (code: number) => void): Command
       speakAs(loaded.to.house);
       const shared = await sharedNow(open, [from, to ?? onDisk]);
       if (shared !== undefined) console.error(shared);
-      if (options.draft) return done(await draftChangeOrder(dir, loaded, options, console));
+      if (options.draft) return done(await draftChangeOrder(open, loaded, options, console));
       if (options.out !== undefined) {
         const written = await writePages(loaded, options.out, console);
         if (!options.json) console.tell(written);

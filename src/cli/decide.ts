@@ -96,6 +96,6 @@ function decide(
     words: `Change order ${number}`,
     file: order.origin.file,
     paper: documentPath({ is: 'change order', number }),
-    decided: decideChangeOrder(order, state, decision),
+    decided: decideChangeOrder(order, state, decision, { changes, issues }),
   };
 }

@@ -1,10 +1,18 @@
 import { join } from 'node:path';
-import { draftLines, type Comparison } from '../core/compare/index.js';
-import { changeOrderRecord, replacedPages } from '../signoff/index.js';
+import {
+  agreedTwice,
+  draftLines,
+  inOrderOfDecision,
+  type AgreedTwice,
+  type Comparison,
+} from '../core/compare/index.js';
+import type { ChangeOrder, Source } from '../core/model/index.js';
+import { readChangeOrderRecord } from '../core/records/index.js';
+import { changeOrderRecord, replacedPages, twiceWords, versionWords } from '../signoff/index.js';
 import { nextNumber } from '../disk/history/index.js';
-import type { LoadedComparison } from '../disk/load/index.js';
+import { draftStart, loadComparison, signingOf, type LoadedComparison, type OpenHouse } from '../disk/load/index.js';
 import { readHouseFolder, writeAtomically } from '../disk/store/index.js';
-import { parseDay, parseDays, printMoneyChange, recordNumber } from '../base/units/index.js';
+import { counted, parseDay, parseDays, printMoneyChange, recordNumber } from '../base/units/index.js';
 import type { Console } from './console.js';
 import { UsageError } from './usage-error.js';
 
@@ -16,10 +24,13 @@ export interface DraftOptions {
   readonly validUntil?: string;
 }
 
-/** Writes the comparison as the next change order, proposed, with its lines frozen. */
+type Agreed = Parameters<typeof draftStart>[2];
+type Loaded = Extract<LoadedComparison, { ok: true }>;
+
+/** Writes the comparison as the next change order, proposed, with its lines frozen. What approved change orders cover is left out, and said. */
 export async function draftChangeOrder(
-  houseDir: string,
-  { comparison, ...books }: Extract<LoadedComparison, { ok: true }>,
+  open: OpenHouse,
+  asked: Loaded,
   { title, reason, days = '0 days', requestedBy, validUntil }: DraftOptions,
   console: Console,
 ): Promise<number> {
@@ -28,16 +39,25 @@ export async function draftChangeOrder(
   if (!read.ok) throw new UsageError(`--days ${days}: ${read.why}${read.fix === undefined ? '' : `; ${read.fix}`}`);
   const until = validUntil === undefined ? undefined : parseDay(validUntil);
   if (until && !until.ok) throw new UsageError(`--valid-until ${validUntil}: ${until.why}`);
-  const [from, to] = [versionOf(comparison.from), versionOf(comparison.to)];
+  const to = versionOf(asked.comparison.to);
+  const { files } = await readHouseFolder(open.dir);
+  const agreed = signingOf(files) ?? { changeOrders: [], issues: [] };
+  const { version: from, covered } = await draftStart(open.dir, { from: versionOf(asked.comparison.from), to }, agreed);
+  for (const order of covered) console.error(leftOutWords(order));
+  const loaded = covered.length === 0 ? asked : await loadComparison(open, from, to, asked.comparison.to.on);
+  if (!loaded.ok) {
+    console.error(`${loaded.why}. Nothing was written.\n`);
+    return 1;
+  }
+  const { comparison, ...books } = loaded;
   const draft = draftLines(comparison);
   if (draft.lines.length === 0) {
     console.error(`Nothing that a change order speaks of differs between ${from} and ${to}. Nothing was written.\n`);
     return 1;
   }
   // By the names of the files, so that a record which cannot be read keeps its number.
-  const { files } = await readHouseFolder(houseDir);
   const number = await nextNumber(
-    houseDir,
+    open.dir,
     'changes',
     files.map((file) => file.path),
   );
@@ -53,12 +73,35 @@ export async function draftChangeOrder(
     ...(until && { validUntil: until.value }),
   };
   const record = changeOrderRecord(draft, { ...facts, ...(title !== undefined && { title }) });
-  await writeAtomically(join(houseDir, path), record);
+  const [twice, ...more] = agreedAlready({ path, text: record }, agreed);
+  if (twice) {
+    console.error(`${refusal([twice, ...more], twice.by)} Nothing was written.\n`);
+    return 1;
+  }
+  await writeAtomically(join(open.dir, path), record);
   console.tell(
-    `Change order ${number}, proposed: ${printMoneyChange(draft.money, 'always')}\n${join(houseDir, path)}\n` +
+    `Change order ${number}, proposed: ${printMoneyChange(draft.money, 'always')}\n${join(open.dir, path)}\n` +
       `To sign: bookmatch print-change ${number}\n`,
   );
   return 0;
+}
+
+/** What a draft leaves out, as an approved change order has it. */
+function leftOutWords({ number, title, from, to, amount, lines }: ChangeOrder): string {
+  const versions = `from ${versionWords(from)} to ${versionWords(to)}`;
+  const has = `${counted(lines.length, 'line', 'lines')}, ${printMoneyChange(amount, 'always')}`;
+  return `Left out, as change order ${number} (${title}) is approved and has it: what lies ${versions}, ${has}.\n`;
+}
+
+/** Lines that are agreed already, where versions alone do not tell: a draft from somewhere else than where an approved change order begins or ends. */
+function agreedAlready(record: Source, { changeOrders, issues }: Agreed): readonly AgreedTwice[] {
+  const order = readChangeOrderRecord(record);
+  return order ? agreedTwice(order, inOrderOfDecision(changeOrders), issues) : [];
+}
+
+function refusal(twice: readonly AgreedTwice[], { from, to }: ChangeOrder): string {
+  const whence = `draft from where it begins (${versionWords(from)}) or ends (${versionWords(to)})`;
+  return `This draft ${twiceWords(twice)}. It would be agreed twice: ${whence}.`;
 }
 
 /** An issue by its name, anything else by its commit: a branch or a tag may move. */

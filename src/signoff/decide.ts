@@ -1,6 +1,14 @@
-import { isSigned, type ChangeOrder, type ChangeOrderState, type Issue, type Person } from '../core/model/index.js';
+import {
+  isSigned,
+  type ChangeOrder,
+  type ChangeOrderState,
+  type Issue,
+  type Person,
+  type Records,
+} from '../core/model/index.js';
+import { agreedTwice, inOrderOfDecision, type AgreedTwice } from '../core/compare/index.js';
 import { nearest, problemAt, type Path, type Problem, type ProblemCode } from '../base/problem/index.js';
-import { printDay, type IsoDate } from '../base/units/index.js';
+import { counted, joinWords, printDay, type IsoDate } from '../base/units/index.js';
 import { spliceKeys } from '../core/records/index.js';
 
 /** Who decides, on which day, and why where the record asks for it. */
@@ -23,9 +31,18 @@ export const decidedVerbs: Readonly<Record<DecidedState, string>> = {
   void: 'voided',
 };
 
+/** What else was agreed and issued, which a decision is held against. */
+export type Agreed = Pick<Records, 'changes' | 'issues'>;
+
 /** A change order's record with the decision in it. Only a proposed one can be decided, once, from the day it was proposed until the last
- *  day it is valid: what was approved is part of the contract, and another change order takes it back. */
-export function decideChangeOrder(order: ChangeOrder, state: DecidedState, { by, on, why }: Decision): Decided {
+ *  day it is valid: what was approved is part of the contract, and another change order takes it back. None is approved that
+ *  has lines which an approved one has. */
+export function decideChangeOrder(
+  order: ChangeOrder,
+  state: DecidedState,
+  { by, on, why }: Decision,
+  { changes, issues }: Agreed,
+): Decided {
   const { number, origin, proposedOn, decidedOn = '', decidedBy = '', validUntil } = order;
   const refuse = (path: Path, message: string, fix: string, code: ProblemCode = 'decision-refused'): Decided => ({
     ok: false,
@@ -52,8 +69,38 @@ export function decideChangeOrder(order: ChangeOrder, state: DecidedState, { by,
       'draft it anew at today’s prices, and void this one',
       'change-expired',
     );
+  const [twice, ...more] = state === 'approved' ? agreedTwice(order, inOrderOfDecision(changes), issues) : [];
+  if (twice)
+    return refuse(
+      ['lines', twice.index],
+      `${twiceWords([twice, ...more])}: approved, it would be agreed twice`,
+      draftAnewWords(order),
+      'change-agreed-twice',
+    );
   const keys = { state, 'decided-on': on, 'decided-by': by, ...(why !== undefined && { 'void-reason': why }) };
   return { ok: true, text: spliceKeys(origin.text, keys, 'proposed-on') };
+}
+
+/** `has 2 lines that change order 1, approved on 3 April 2026, has: 'Floor, wood', 'Base, wood'`. */
+export function twiceWords(twice: readonly AgreedTwice[]): string {
+  const lines = counted(twice.length, 'line', 'lines');
+  const orders = [...new Set(twice.map(({ by }) => by))].map(
+    ({ number, decidedOn = '' }) => `change order ${number}, approved on ${printDay(decidedOn)},`,
+  );
+  const what = twice.slice(0, 3).map(({ line }) => `'${line.what}'`);
+  const others = twice.length > 3 ? [`${twice.length - 3} more`] : [];
+  return `has ${lines} that ${joinWords(orders)} ${orders.length === 1 ? 'has' : 'have'} already: ${joinWords([...what, ...others])}`;
+}
+
+/** A version as people write it: `issue-2`, the beginning of a commit's id. */
+export function versionWords(version: string): string {
+  return version.startsWith('issue-') ? version : version.slice(0, 10);
+}
+
+/** How a change order with lines that are agreed already is made anew: a draft leaves them out by itself. */
+export function draftAnewWords({ number, from, to }: ChangeOrder): string {
+  const [a, b] = [versionWords(from), versionWords(to)];
+  return `void this one (bookmatch void ${number}) and draft it anew, which leaves out what is agreed: bookmatch compare ${a} ${b} --draft`;
 }
 
 /** An issue's record taken back. One that owner and builder signed stands: the next issue takes its place. */

@@ -8,6 +8,9 @@ export { changeOrderRecord } from './change-order-record.js';
 export {
   decideChangeOrder,
   decidedVerbs,
+  draftAnewWords,
+  twiceWords,
+  versionWords,
   personNamed,
   voidIssue,
   type Decided,

@@ -92,6 +92,60 @@ describe('compare --draft', () => {
     expect(said.error).toContain('cannot be computed again');
   });
 
+  test('what an approved change order covers is left out of the next draft from the same version', async () => {
+    await draft();
+    house.commit('Proposed');
+    await house.run('approve 1 --by owner');
+    const again = await house.run('compare HEAD~3 HEAD --draft --reason Again');
+    expect(again).toMatchObject({ code: 1, out: '' });
+    expect(again.error).toMatch(
+      /^Left out, as change order 1 \(.*\) is approved and has it: what lies .*, 1 line, \+\$/mu,
+    );
+    expect(again.error).toContain('Nothing that a change order speaks of differs');
+    house.edit(room, 'chosen: oak', 'chosen: pine');
+    house.commit('Pine after all');
+    const next = await house.run('compare HEAD~4 HEAD --draft --reason "Another thought."');
+    expect(next.out).toMatch(/^Change order 2, proposed: [−+]/mu);
+    expect(house.read('content/changes/002.md')).toContain(`from: ${house.git('rev-parse', 'HEAD~3').trim()}`);
+    expect(await house.run('check')).toMatchObject({ code: 0, error: '' });
+  });
+
+  test('two drafts of one change: one is approved, the other is refused and told', async () => {
+    await draft();
+    await draft();
+    expect((await house.run('check')).error).toBe('');
+    await house.run('approve 1 --by owner');
+    expect((await house.run('check')).error).toMatch(
+      /002\.md:\d+:\d+ +change-agreed-twice +warning: change order 2 has 1 line that change order 1/,
+    );
+    const before = house.read('content/changes/002.md');
+    expect(await house.run('approve 2 --by owner')).toMatchObject({ code: 1, out: '' });
+    expect(house.read('content/changes/002.md')).toBe(before);
+    house.edit(
+      'content/changes/002.md',
+      'state: proposed',
+      'state: approved\ndecided-on: 2026-04-21\ndecided-by: The owner',
+    );
+    const said = await house.run('check');
+    expect(said.code).toBe(1);
+    expect(said.error).toContain('so that the contract counts them twice');
+  });
+
+  test('a draft from elsewhere that has lines of an approved one is refused', async () => {
+    await draft();
+    house.commit('Proposed');
+    await house.run('approve 1 --by owner');
+    house.git('checkout', '-q', '-b', 'aside', 'HEAD~3');
+    house.edit('content/house.md', 'place: Anywhere', 'place: Anywhere else');
+    house.commit('Aside');
+    house.git('checkout', '-q', 'main');
+    const said = await house.run('compare aside HEAD --draft --reason Again');
+    expect(said).toMatchObject({ code: 1, out: '' });
+    expect(said.error).toMatch(
+      /This draft has 1 line that change order 1, approved on .* It would be agreed twice: draft from where it begins/,
+    );
+  });
+
   test('wrong usage: no reason, the working tree, nothing to say', async () => {
     expect((await house.run('compare HEAD~1 HEAD --draft')).error).toContain('--draft wants --reason');
     house.edit(room, 'chosen: oak', 'chosen: pine');

@@ -254,6 +254,7 @@ export const codesByPage = {
     'change-disagrees',
     'change-unchecked',
     'change-expired',
+    'change-agreed-twice',
     'decision-refused',
     'contract-not-covered',
     'shared-changed',

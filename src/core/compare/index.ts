@@ -8,6 +8,7 @@ export type { Between } from './split-money.js';
 export { matchOptions } from './match.js';
 export type { NoticeChange } from './notice-change.js';
 export { draftLines, type Draft } from './draft-lines.js';
+export { agreedTwice, commitOf, inOrderOfDecision, type AgreedTwice } from './agreed-twice.js';
 export { changeList, type ListedChange } from './change-list.js';
 export { contractTerms, uncoveredTerms, type ContractTerm } from './contract-terms.js';
 export { selectionRows } from './selection-rows.js';

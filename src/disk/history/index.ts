@@ -5,6 +5,7 @@ export { beginHistory } from './begin-history.js';
 export { commitFiles } from './commit-files.js';
 export { contentIds } from './content-ids.js';
 export { diffTexts } from './diff-texts.js';
+export { isWithin } from './is-within.js';
 export { nextNumber, recordsElsewhere, type Numbered } from './numbers-used.js';
 export { readVersion } from './read-version.js';
 export { workingTree } from './working-tree.js';

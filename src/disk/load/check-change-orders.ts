@@ -2,6 +2,7 @@ import { isDeepStrictEqual } from 'node:util';
 import type { ChangeOrder } from '../../core/model/index.js';
 import { problemAt, type Path, type Problem } from '../../base/problem/index.js';
 import { printMoneyChange } from '../../base/units/index.js';
+import { versionWords } from '../../signoff/index.js';
 import { keptDrafts, keyOf, type Redrafted } from './kept-drafts.js';
 import type { OpenHouse } from './open-house.js';
 
@@ -24,11 +25,11 @@ function checkOne(order: ChangeOrder, draft: Redrafted, sharesRecords: boolean):
     const fix = 'its frozen lines stand; fetch the whole history to check them';
     return [problemAt(origin, ['from'], 'change-unchecked', message, { fix, severity: 'warning' })];
   }
-  const versions = `from ${short(from)} to ${short(to)}`;
+  const versions = `from ${versionWords(from)} to ${versionWords(to)}`;
   const fix =
     state === 'approved'
       ? 'it is agreed as it was frozen: bring its record back from git'
-      : `draft it anew with bookmatch compare ${short(from)} ${short(to)} --draft, and void this one`;
+      : `draft it anew with bookmatch compare ${versionWords(from)} ${versionWords(to)} --draft, and void this one`;
   const disagrees = (path: Path, message: string): readonly Problem[] =>
     sharesRecords && !isProven(order)
       ? notProven(order)
@@ -62,9 +63,4 @@ function notProven({ number, origin }: ChangeOrder): readonly Problem[] {
   const message = `change order ${number} cannot be computed again: no commit holds the shared folders as they were`;
   const fix = 'its frozen lines stand; draft the next one between two issues, which hold them';
   return [problemAt(origin, ['from'], 'change-unchecked', message, { fix, severity: 'warning' })];
-}
-
-/** A commit as people write it. */
-function short(version: string): string {
-  return version.startsWith('issue-') ? version : version.slice(0, 10);
 }
