@@ -112,6 +112,28 @@ function explained(asked: readonly Asked[], path: readonly string[], { own, othe
   });
 }
 
+/** What multiplies the quantity also multiplies what is paid for material, which nobody guesses from its label. */
+function meaningOfAttribute(label: string, tells: string | undefined, multiplies = false): string {
+  const words = [
+    label,
+    ...(tells === undefined || tells === label ? [] : [tells]),
+    ...(multiplies
+      ? [
+          'What is bought is multiplied by it, and so is the cost of material; labor is not: its price is for all of them.',
+        ]
+      : []),
+  ];
+  return words.join(' ');
+}
+
+/** The attribute by which a category multiplies its quantity. */
+function timesBy(category: Source): unknown {
+  const measure = readFrontMatter(category).value?.data['measure'];
+  return measure !== null && typeof measure === 'object'
+    ? (measure as Readonly<Record<string, unknown>>)['times-by']
+    : undefined;
+}
+
 function meaningOf({ meaning, only }: Key): string {
   return only.length === 0 ? meaning : `${meaning} Only with ${only.join(', ')}.`;
 }
@@ -141,7 +163,7 @@ function attributesNamed(
   return [
     {
       name: `${category}.${name}`,
-      meaning: `${rule.label}.${fact ? ` ${fact.tells}` : ''}`,
+      meaning: meaningOfAttribute(`${rule.label}.`, fact?.tells, record && timesBy(record) === name),
       form: `${fact?.unit === undefined ? rule.kind : `${rule.kind}, ${fact.unit}`}${choices}`,
       isNeeded: rule.required === true,
       readBy: [...(fact?.readers ?? []), ...(fact?.cautions ?? []).map((each) => `caution ${each}`)],

@@ -104,6 +104,15 @@ describe('explain', () => {
     });
     const [face] = [explain('ceiling-board.face', houses)].flatMap((found) => (found.is === 'keys' ? found.keys : []));
     expect(face?.meaning).toBe('Face coverage.');
+    expect(explain('paint.coats', houses)).toMatchObject({
+      keys: [
+        {
+          meaning: expect.stringMatching(
+            /^Coats over primer\. What is bought is multiplied by it.*labor is not/u,
+          ) as string,
+        },
+      ],
+    });
   });
 
   test('a whole group, and what was perhaps meant', () => {

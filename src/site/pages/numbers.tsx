@@ -33,9 +33,10 @@ export function NumbersPage(): VNode {
             <strong>Order.</strong> What all rooms need of one product is added up and rounded up once to whole packs.
           </li>
           <li>
-            <strong>Price.</strong> Rate times quantity, rounded {book.money.rounding}. Freight and tax follow the
-            contract. The cost is shared back by what each place needs, so that rooms, trades and categories add up to
-            the same cent.
+            <strong>Price.</strong> Rate times quantity, rounded {book.money.rounding}: material by what is bought, with
+            waste and for each coat; labor once by the net quantity, whatever the waste and the coats. Freight and tax
+            follow the contract. The cost is shared back by what each place needs, so that rooms, trades and categories
+            add up to the same cent.
           </li>
           <li>
             <strong>Differences.</strong> What another choice would do is found by computing the whole house with it:
