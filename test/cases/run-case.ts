@@ -30,11 +30,16 @@ export async function runCase({ steps }: Case): Promise<readonly string[]> {
   return outputs;
 }
 
-/** What a command line prints on the house; words in double quotes stay together, and HOUSE is its folder. */
+/** What a command line prints on the house; words in quotes stay together, and HOUSE is its folder. */
 async function printed(house: string, line: string): Promise<string> {
   let text = '';
   const take = (more: string): void => void (text += more);
-  const words = (line.match(/"[^"]*"|\S+/g) ?? []).map((word) => word.replaceAll('"', '').replaceAll('HOUSE', house));
+  const words = (line.match(/"[^"]*"|'[^']*'|\S+/g) ?? []).map((word) =>
+    word
+      .replace(/^'(.*)'$/u, '$1')
+      .replaceAll('"', '')
+      .replaceAll('HOUSE', house),
+  );
   const code = await run([...words, '--house', house], makeConsole({ out: take, error: take }));
   return `${text.replaceAll(house, 'HOUSE').replace(/\n*$/, '\n')}exit ${code}\n`;
 }

@@ -25,11 +25,14 @@ afterAll(() => void vi.unstubAllEnvs());
 const blocksOf = (text: string, language: string): readonly string[] =>
   [...text.matchAll(new RegExp(`^\`\`\`${language}\\n([\\s\\S]*?)^\`\`\`$`, 'gmu'))].map(([, block]) => block ?? '');
 
-/** Words as a shell parts them, with double quotes. */
+/** Words as a shell parts them, with quotes. */
 function wordsOf(line: string): readonly string[] {
-  const words = line.match(/(?:[^\s"]|"(?:\\.|[^"\\])*")+/gu) ?? [];
+  const words = line.match(/(?:[^\s"']|'[^']*'|"(?:\\.|[^"\\])*")+/gu) ?? [];
   return words.map((word) =>
-    word.replace(/"((?:\\.|[^"\\])*)"/gu, (_, inner: string) => inner.replace(/\\(.)/gu, '$1')),
+    word.replace(
+      /'([^']*)'|"((?:\\.|[^"\\])*)"/gu,
+      (_, single: string | undefined, double = '') => single ?? String(double).replace(/\\(.)/gu, '$1'),
+    ),
   );
 }
 
@@ -79,6 +82,13 @@ test('what the how-to pages tell to type does what they say', async () => {
     expect(existsSync(join(dir, made)), made).toBe(true);
   expect(readFileSync(join(dir, 'content/rooms/kitchen.md'), 'utf8')).toContain('oak-plank');
 }, 300_000);
+
+test('no page writes money where a shell takes a part of it away', () => {
+  for (const { path, text } of pages) {
+    const shell = [...text.matchAll(/^```(?:sh)?\n([\s\S]*?)^```$/gmu)].flatMap(([, block = '']) => block.split('\n'));
+    for (const line of shell) expect(line.replace(/'[^']*'/gu, ''), path).not.toMatch(/\$\d/u);
+  }
+});
 
 test('no page is longer than a screen or two', () => {
   for (const { path, text } of pages) expect(text.split('\n').length, path).toBeLessThan(60);

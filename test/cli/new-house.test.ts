@@ -35,7 +35,7 @@ async function type(words: readonly string[], asker?: Asker): Promise<Said> {
 const feet = {
   name: 'feet',
   start: [
-    'new DIR --name “Fern Hill” --place “Alder County” --units feet --currency USD --sum 480000',
+    'new DIR --name “Fern Hill” --place “Alder County” --units feet --currency USD --sum $480000',
     `--room “Kitchen 14' x 12'”`,
     `--room “Living room 18' x 16'”`,
     `--room “Bath 8' x 6'”`,
@@ -44,7 +44,7 @@ const feet = {
     `--room “Hall 4' x 14'”`,
   ],
   floor: [
-    'new option floor --house DIR --name “Oak strip” --price 8.50 --labor 5 --lead “6 weeks” --for all',
+    'new option floor --house DIR --name “Oak strip” --price $8.50 --labor $5 --lead “6 weeks” --for all',
     `--set kind=solid --set species=Oak --set grade=Select --set “face=2 1/4"” --set “build-up=3/4"” --set finish=Oiled --set laid=nailed`,
   ],
   // 14 × 12 = 168 sq ft, with nothing added: 168 × 13.50.
@@ -55,7 +55,7 @@ const feet = {
 const metres = {
   name: 'metres',
   start: [
-    'new DIR --name “Fern Hill” --place “Alder Valley” --units metres --currency EUR --sum 480000',
+    'new DIR --name “Fern Hill” --place “Alder Valley” --units metres --currency EUR --sum €480000',
     '--room “Kitchen 4.2 x 3.6 m”',
     '--room “Living room 5.4 x 4.8 m”',
     '--room “Bath 2.4 x 1.8 m”',
@@ -64,7 +64,7 @@ const metres = {
     '--room “Hall 1.2 x 4.2 m”',
   ],
   floor: [
-    'new option floor --house DIR --name “Oak strip” --price 80 --labor 20 --lead “6 weeks” --for all',
+    'new option floor --house DIR --name “Oak strip” --price €80 --labor €20 --lead “6 weeks” --for all',
     '--set kind=solid --set species=Oak --set grade=Select --set “face=60 mm” --set “build-up=20 mm” --set finish=Oiled --set laid=nailed',
   ],
   // 4.2 × 3.6 = 15.12 m² at 100 each.
@@ -73,7 +73,7 @@ const metres = {
 };
 
 const paint = [
-  'new option paint --house DIR --name Oat --price 2 --lead “1 week” --for kitchen',
+  'new option paint --house DIR --name Oat --price $2 --lead “1 week” --for kitchen',
   '--set sheen=matte --set coats=2 --set color=Oat --set code=none --set coverage=10 --set primer=none',
 ];
 
@@ -203,6 +203,12 @@ describe('what cannot be a house', () => {
       /--currency {2}there is no currency 'XQQ'/u,
     ],
     ['a sum of less than nothing', { sum: '-$5' }, ["Hall 9' x 9'"], /--sum {2}'-\$5' is less than nothing/u],
+    [
+      'a sum that a shell took the sign from',
+      { sum: '80,000' },
+      ["Hall 9' x 9'"],
+      /--sum {2}'80,000' has no currency sign/u,
+    ],
     ['a zone that there is not', { 'climate-zone': 'hot' }, ["Hall 9' x 9'"], /--climate-zone .*5A/u],
     ['a ceiling of nothing', { ceiling: "0'" }, ["Hall 9' x 9'"], /--ceiling {2}'0'' is no height/u],
     ['a day that there is not', { start: '2026-02-31' }, ["Hall 9' x 9'"], /--start .*February 2026 has 28 days/u],

@@ -22,7 +22,7 @@ export * from './working-days.js';
 export * from './pitch.js';
 export * from './weight.js';
 export * from './bearing.js';
-export { currency, isCurrency, oneCurrency, withSign } from './currency.js';
+export { currency, isCurrency, namesCurrency, oneCurrency, withSign } from './currency.js';
 export * from './words.js';
 export * from './in-house-words.js';
 export { writtenUnit } from './unit.js';

@@ -1,10 +1,12 @@
 import type { Command } from 'commander';
-import { appendItem } from '../../core/records/index.js';
-import { didYouMean } from '../../base/problem/index.js';
-import { read, unread, type Reading } from '../../base/units/index.js';
+import type { House } from '../../core/model/index.js';
+import { appendItem, valueAt } from '../../core/records/index.js';
+import { didYouMean, sourceOf } from '../../base/problem/index.js';
+import { read, unread, withSign, type Reading } from '../../base/units/index.js';
 import { draftAllowance, freshSlug, readName, readTyped } from '../../draft/index.js';
 import type { Console } from '../console.js';
 import { addingCommand, addRecords, openToAdd } from './add-records.js';
+import { readSigned } from './signed-amount.js';
 import { take, valueOf } from './take.js';
 
 interface AllowanceFlags {
@@ -13,12 +15,12 @@ interface AllowanceFlags {
   readonly for?: string;
 }
 
-/** `bookmatch new allowance Railing --amount $9,000 --for railing`: money that the contract sets aside, written into house.md. */
+/** `bookmatch new allowance Railing --amount '$9,000' --for railing`: money that the contract sets aside, written into house.md. */
 export function newAllowance(console: Console, done: (code: number) => void): Command {
   return addingCommand('allowance')
     .description('money that the contract sets aside, in house.md')
     .argument('[name]', 'its name')
-    .option('--amount <money>', 'a lump sum')
+    .option('--amount <money>', "a lump sum, such as '$9,000'")
     .option('--for <categories>', 'categories that it pays for, by their file names, with commas')
     .action(async (named: string | undefined, flags: AllowanceFlags) => {
       const adding = await openToAdd(flags.house, 'allowance', console);
@@ -27,8 +29,15 @@ export function newAllowance(console: Console, done: (code: number) => void): Co
       const slugs = categories.map(({ slug }) => slug);
       const said = await take(
         {
-          name: { flag: 'its name', given: named, asks: 'What is it for?', read: readName },
-          amount: { flag: '--amount', given: flags.amount, asks: 'How much?', usual: '0', read: readTyped.sum },
+          name: { flag: 'its name', given: named, asks: 'What is it for?', read: (text) => readNew(text, house) },
+          amount: {
+            flag: '--amount',
+            given: flags.amount,
+            asks: 'How much?',
+            usual: '0',
+            read: readTyped.sum,
+            readGiven: (text) => readSigned(text, readTyped.sum, withSign('9,000')),
+          },
           categories: {
             flag: '--for',
             given: flags.for,
@@ -53,6 +62,19 @@ export function newAllowance(console: Console, done: (code: number) => void): Co
       );
       done(0);
     });
+}
+
+/** A name that no allowance has. One that is there gets its amount where it stands: a second one would leave it at what it is. */
+function readNew(text: string, { allowances, origin }: House): Reading<string> {
+  const name = readName(text);
+  const wanted = text.trim().toLowerCase();
+  const index = allowances.findIndex((one) => one.name.toLowerCase() === wanted || one.id === wanted);
+  const there = allowances[index];
+  if (!name.ok || !there) return name;
+  const path = ['allowances', index, 'amount'];
+  const { source, line } = sourceOf(origin, path);
+  const amount = String(valueAt(origin.text, path));
+  return unread(`there is an allowance '${there.name}' already, ${amount}`, `write its amount in ${source}:${line}`);
 }
 
 function readCategories(text: string, known: readonly string[]): Reading<readonly string[]> {

@@ -49,7 +49,7 @@ export const houseQuestions: readonly HouseQuestion[] = [
   {
     is: 'sum',
     flag: '--sum <money>',
-    about: 'contract sum; 0 for now',
+    about: "contract sum, such as '$480,000'; without it, nothing for now",
     asks: 'What is the contract sum?',
     usual: () => '0',
   },

@@ -27,6 +27,7 @@ import type { Console } from '../console.js';
 import { demoRecords } from '../demo-records.js';
 import { readModel } from '../read-model.js';
 import { UsageError } from '../usage-error.js';
+import { readSignedIn } from './signed-amount.js';
 import { houseQuestions, type HouseQuestion } from './house-questions.js';
 
 /** Flags of `bookmatch new DIR`, as commander names them. */
@@ -136,7 +137,9 @@ function refuseWrong(given: Partial<Typed>, rooms: readonly string[]): void {
   const refused = house.ok ? [] : house.refused;
   const isRead = !refused.some(({ question }) => question === 'units');
   const inRooms = isRead && rooms.length > 0 ? readRooms(rooms, localeOf(typed)).refused : [];
-  tell([...refused, ...inRooms]);
+  const sum = given.sum === undefined ? undefined : readSignedIn(localeOf(typed), given.sum, readTyped.sum);
+  const unsigned: readonly Refused[] = sum && !sum.ok && house.ok ? [{ question: 'sum', ...sum }] : [];
+  tell([...refused, ...unsigned, ...inRooms]);
 }
 
 /** Answers that are taken whatever the others are. */
@@ -154,7 +157,7 @@ const harmless: Typed = {
 };
 
 function localeOf(typed: Typed): HouseAnswers['locale'] {
-  const read = readAnswers({ ...harmless, units: typed.units });
+  const read = readAnswers({ ...harmless, units: typed.units, currency: typed.currency });
   return read.ok ? read.answers.locale : { units: 'customary', currency: 'USD' };
 }
 

@@ -9,6 +9,7 @@ import type { Console } from '../console.js';
 import { eachGiven } from '../each-given.js';
 import { UsageError } from '../usage-error.js';
 import { addingCommand, addRecords, openToAdd } from './add-records.js';
+import { readSigned } from './signed-amount.js';
 import { take, valueOf, type Wanted } from './take.js';
 
 interface OptionFlags {
@@ -31,7 +32,7 @@ export function newOption(console: Console, done: (code: number) => void): Comma
     .option('--name <name>', 'name as printed')
     .option(
       '--price <price>',
-      'material, such as "$6.50 / sq ft"; PART=PRICE for each part of what is bought in parts',
+      "material, such as '$6.50 / sq ft'; PART=PRICE for each part of what is bought in parts",
       eachGiven,
       [],
     )
@@ -95,12 +96,14 @@ function wantedOf(category: Category, flags: OptionFlags): Readonly<Record<strin
     const pair = part === 'main' ? '' : `${part}=`;
     const example = `${withSign('6.50')} / ${unitName(unit)}`;
     const reader = (text: string): Reading<unknown> => readPrice(text, unit);
+    const given = (text: string): Reading<unknown> => readSigned(text, reader, example);
     wanted[`price ${part}`] = {
-      flag: `--price "${pair}${example}"`,
+      flag: `--price '${pair}${example}'`,
       given: prices.get(part),
       asks: `Price${of}, material for one ${unitName(unit)}`,
       example,
       read: reader,
+      readGiven: given,
     };
     wanted[`labor ${part}`] = {
       flag: '--labor',
@@ -108,6 +111,7 @@ function wantedOf(category: Category, flags: OptionFlags): Readonly<Record<strin
       asks: `Installation${of} for one ${unitName(unit)}`,
       usual: '0',
       read: reader,
+      readGiven: given,
     };
   }
   // What else an option has to tell is asked for when it is chosen.

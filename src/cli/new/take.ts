@@ -5,9 +5,11 @@ import { UsageError } from '../usage-error.js';
 
 /** One thing that a record is made of: given with a flag or an argument, else asked for, else what usually holds. */
 export interface Wanted extends Question {
-  /** As it is told to who gave nothing: `--price "$6.50 / sq ft"`, or for an argument `its name`. */
+  /** As it is told to who gave nothing: `--price '$6.50 / sq ft'`, or for an argument `its name`. */
   readonly flag: string;
   readonly given: string | undefined;
+  /** How the flag is read, where that is stricter than the answer to a question. */
+  readonly readGiven?: (text: string) => Reading<unknown>;
   /** What it may be, where it is one of a few. */
   readonly choices?: readonly Choice[];
 }
@@ -42,7 +44,9 @@ export async function take<Key extends string>(
   asker: Asker | undefined,
 ): Promise<Readonly<Record<Key, string>>> {
   const entries = Object.entries(wanted) as [Key, Wanted][];
-  const wrong = entries.flatMap(([, one]) => (one.given === undefined ? [] : refusal(one, one.read(one.given))));
+  const wrong = entries.flatMap(([, one]) =>
+    one.given === undefined ? [] : refusal(one, (one.readGiven ?? one.read)(one.given)),
+  );
   const missing = entries.filter(([, { given, usual }]) => !asker && given === undefined && usual === undefined);
   const lines = [
     ...wrong,

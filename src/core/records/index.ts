@@ -3,7 +3,7 @@
 export { readRecords, recordReader, type ReadRecords } from './read-records.js';
 export { largestRecord, readFrontMatter } from './front-matter.js';
 export { splice, type Edit } from './splice.js';
-export { setKeys, spliceKeys, type SetKeys } from './splice-keys.js';
+export { setKeys, spliceKeys, valueAt, type SetKeys } from './splice-keys.js';
 export { appendItem } from './splice-items.js';
 export { writeChoices, writeOverride, type NewChoice } from './write-choice.js';
 export { identityOf, isShared, pathInHouse, readNumbered, sharedKinds, slugFor, slugOfPath } from './record-path.js';
