@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { chmod } from 'node:fs/promises';
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
+import { signerRoles, type SignerRole } from '../signoff/index.js';
 import { makeOwnCertificate } from '../signoff/sign/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import { printable } from '../base/problem/index.js';
@@ -11,6 +12,7 @@ import { UsageError } from './usage-error.js';
 
 interface CertificateOptions {
   readonly out: string;
+  readonly as?: SignerRole;
   readonly passphraseFile?: string;
 }
 
@@ -25,8 +27,14 @@ export function certificate(console: Console, done: (code: number) => void): Com
   return new Command('certificate')
     .argument('<name>', 'whose it is, as it shall stand in the signature')
     .requiredOption('--out <file>', 'the file to write, such as owner.p12')
+    .addOption(
+      new Option(
+        '--as <role>',
+        'who signs with it (default: told by the name, where it says owner or builder)',
+      ).choices(signerRoles),
+    )
     .option('--passphrase-file <file>', 'a file that holds the passphrase, on one line')
-    .action(async (name: string, { out, passphraseFile }: CertificateOptions) => {
+    .action(async (name: string, { out, as: role = roleIn(name), passphraseFile }: CertificateOptions) => {
       if (name.trim() === '' || printable(name) !== name)
         throw new UsageError('the name is empty, or holds what cannot be printed');
       if (existsSync(out)) throw new UsageError(`${out} is there already: name another file with --out`);
@@ -41,8 +49,15 @@ export function certificate(console: Console, done: (code: number) => void): Com
         `${out}  a certificate of ${name}, good for two years from today. Keep it and its passphrase to yourself, outside the house folder.\n` +
           `It vouches only for itself: it proves that whoever signs has this file, not who that is. Compare its fingerprint with the\n` +
           `other side by telephone or face to face, then write it in content/house.md under signers:\n` +
-          `  - { role: owner, fingerprint: "${printFingerprint(fingerprint)}" }\n`,
+          `  - { role: ${role ?? '…'}, fingerprint: "${printFingerprint(fingerprint)}" }\n` +
+          (role === undefined ? `The role is ${signerRoles.join(' or ')}: whose it is.\n` : ''),
       );
       done(0);
     });
+}
+
+/** The role that a name says, such as `The builder`; undefined where it says none, or more than one. */
+function roleIn(name: string): SignerRole | undefined {
+  const said = signerRoles.filter((role) => name.toLowerCase().includes(role));
+  return said.length === 1 ? said[0] : undefined;
 }

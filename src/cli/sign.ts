@@ -5,6 +5,7 @@ import { Command, Option } from 'commander';
 import { printable } from '../base/problem/index.js';
 import { signatureField, signerRoles, type SignerRole } from '../signoff/index.js';
 import { findSignable, openCertificate, printInstant, signPdf, type CertificateFacts } from '../signoff/sign/index.js';
+import type { Signer } from '../core/records/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import type { Console } from './console.js';
 import { passphraseVariable, readPassphrase } from './passphrase.js';
@@ -82,7 +83,8 @@ export function sign(console: Console, done: (code: number) => void): Command {
         if (!signed.ok) return refuse(signed.message);
         await writeAtomically(out, signed.pdf);
         console.tell(`${out}  signed as ${role} by ${printable(name)}, ${printInstant(at)}\n`);
-        console.tell(describeCertificate(signed.certificate, role));
+        const known = await signersAround(file);
+        console.tell(describeCertificate(signed.certificate, role, known));
         done(0);
       })
   );
@@ -124,13 +126,30 @@ function shortened(name: string): string {
   return [...name].slice(0, longestName).join('');
 }
 
+/** The signers of the house that a printed book lies in, else of the folder that the command runs in; none where neither is a house. */
+async function signersAround(file: string): Promise<readonly Signer[]> {
+  const { loadSigning } = await import('../disk/load/index.js');
+  for (const dir of [join(dirname(file), '..'), '.']) {
+    const signing = existsSync(join(dir, 'content', 'house.md')) ? await loadSigning(dir) : undefined;
+    if (signing) return signing.signers;
+  }
+  return [];
+}
+
 function describeCertificate(
   { name, issuer, selfSigned, to, fingerprint }: CertificateFacts,
   role: SignerRole,
+  known: readonly Signer[],
 ): string {
   const by = selfSigned ? 'by itself' : `by ${printable(issuer)}`;
+  const certificate = `certificate of ${printable(name)}, issued ${by}, valid until ${printInstant(to)}\n`;
+  const named = known.filter((signer) => signer.fingerprint === fingerprint);
+  if (named.some((signer) => signer.role === role))
+    return `${certificate}content/house.md names it under signers, as ${role}.\n`;
+  const other = named[0] && `content/house.md names it under signers as ${named[0].role}, not as ${role}.\n`;
   return (
-    `certificate of ${printable(name)}, issued ${by}, valid until ${printInstant(to)}\n` +
+    certificate +
+    (other ?? '') +
     `So that verify knows it, content/house.md can name it under signers:\n` +
     `  - { role: ${role}, fingerprint: "${printFingerprint(fingerprint)}" }\n`
   );

@@ -41,15 +41,25 @@ describe('owner, then builder', () => {
     expect(one.said).toContain(`${first()}  signed as owner by A. Owner, 2026-05-01 10:00 UTC\n`);
     expect(one.said).toMatch(/fingerprint: "(?:[0-9A-F]{2}:){31}[0-9A-F]{2}"/u);
     expect([one.code, one.asked]).toEqual([0, [`Passphrase of ${join(keys, 'owner.p12')}: `]]);
+    const shown = /fingerprint: "([^"]*)"/u.exec(one.said)?.[1] ?? '';
     // Only the builder is left: it need not be said.
     const two = await sign(first(), 'builder');
+    const known = await sign(house.pdfPath, 'owner', '--as', 'owner', '--out', join(keys, 'again.pdf'));
+    expect(known.said).toContain(`fingerprint: "${shown}"`);
+    const record = join(house.dir, 'content', 'house.md');
+    const before = readFileSync(record, 'utf8');
+    writeFileSync(record, before.replace('---\n', `---\nsigners: [{ role: owner, fingerprint: '${shown}' }]\n`));
+    const named = await sign(house.pdfPath, 'owner', '--as', 'owner', '--out', join(keys, 'named.pdf'));
+    writeFileSync(record, before);
+    expect(named.said).toContain('content/house.md names it under signers, as owner.');
+    expect(named.said).not.toContain('fingerprint:');
     expect([two.code, two.said.split('\n')[0]]).toEqual([
       0,
       `${second()}  signed as builder by Project manager, 2026-05-01 10:00 UTC`,
     ]);
-    const [before, after, last] = [house.pdfPath, first(), second()].map((path) => readFileSync(path));
-    expect(before).toEqual(Buffer.from(house.pdf));
-    expect(after?.subarray(0, before?.length)).toEqual(before);
+    const [plain, after, last] = [house.pdfPath, first(), second()].map((path) => readFileSync(path));
+    expect(plain).toEqual(Buffer.from(house.pdf));
+    expect(after?.subarray(0, plain?.length)).toEqual(plain);
     expect(last?.subarray(0, after?.length)).toEqual(after);
     expect(readdirSync(join(house.dir, 'issued')).sort()).toEqual([
       '001-signed-owner-builder.pdf',
