@@ -106,6 +106,7 @@ describe.each([feet, metres])('somebody who knows nothing builds a book of six r
   });
 
   it('and each room has its page', () => {
+    expect(readFileSync(join(dir, 'README.md'), 'utf8')).toMatch(/^git add --all .*\ngit commit -m /mu);
     const start = readFileSync(join(dir, '_site/book/index.html'), 'utf8');
     for (const room of ['Kitchen', 'Living room', 'Bath', 'Bedroom', 'Bedroom 2', 'Hall'])
       expect(start).toContain(room);

@@ -13,14 +13,15 @@ thing; the book is made from it, and nothing is written twice.
 | \`categories/\` | the kinds of finishes, and how each is measured |
 | \`trades/\` | who does what |
 
-Five commands, in this folder:
+Commands, in this folder:
 
 \`\`\`sh
 bookmatch check                      # what is wrong or missing: where, and what to do
 bookmatch new option floor           # a finish that can be chosen
 bookmatch new room "Loft 12' x 10'"  # one more room
 bookmatch build                      # the book: open _site/book/index.html
-git commit -am "What we decided"     # keep this state, to compare with later
+git add --all                        # all that is new or changed …
+git commit -m "What we decided"      # … is kept, to compare with later
 \`\`\`
 
 To choose, write \`chosen:\` with the option's file name under the selection in the room's file:
