@@ -1,7 +1,8 @@
 import { commitFiles } from '../disk/history/index.js';
 import type { Console } from './console.js';
 
-/** Commits files that were just written, and answers the command's exit code: files that git would not take stay, and are told. */
+/** Commits files that were just written, and answers the command's exit code: that is said, and so are
+ *  files that git would not take, which stay. */
 export async function commitWritten(
   dir: string,
   files: readonly string[],
@@ -9,7 +10,10 @@ export async function commitWritten(
   console: Console,
 ): Promise<number> {
   const committed = await commitFiles(dir, files, message);
-  if (committed.ok) return 0;
+  if (committed.ok) {
+    console.out(`Committed to git: ${message}\n`);
+    return 0;
+  }
   console.error(`These files are written but git would not commit them: ${committed.why}. Commit them yourself.\n`);
   return 1;
 }

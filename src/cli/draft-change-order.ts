@@ -39,10 +39,15 @@ export async function draftChangeOrder(
   if (!read.ok) throw new UsageError(`--days ${days}: ${read.why}${read.fix === undefined ? '' : `; ${read.fix}`}`);
   const until = validUntil === undefined ? undefined : parseDay(validUntil);
   if (until && !until.ok) throw new UsageError(`--valid-until ${validUntil}: ${until.why}`);
-  const to = versionOf(asked.comparison.to);
+  const { label } = asked.comparison.from;
+  const to = versionOf(asked.comparison.to, label);
   const { files } = await readHouseFolder(open.dir);
   const agreed = signingOf(files) ?? { changeOrders: [], issues: [] };
-  const { version: from, covered } = await draftStart(open.dir, { from: versionOf(asked.comparison.from), to }, agreed);
+  const { version: from, covered } = await draftStart(
+    open.dir,
+    { from: versionOf(asked.comparison.from, label), to },
+    agreed,
+  );
   for (const order of covered) console.error(leftOutWords(order));
   const loaded = covered.length === 0 ? asked : await loadComparison(open, from, to, asked.comparison.to.on);
   if (!loaded.ok) {
@@ -81,7 +86,8 @@ export async function draftChangeOrder(
   await writeAtomically(join(open.dir, path), record);
   console.tell(
     `Change order ${number}, proposed: ${printMoneyChange(draft.money, 'always')}\n${join(open.dir, path)}\n` +
-      `To sign: bookmatch print-change ${number}\n`,
+      `To sign: bookmatch print-change ${number}\n` +
+      `It is not committed yet: git add --all, then git commit -m "Change order ${number} proposed"\n`,
   );
   return 0;
 }
@@ -105,10 +111,10 @@ function refusal(twice: readonly AgreedTwice[], { from, to }: ChangeOrder): stri
 }
 
 /** An issue by its name, anything else by its commit: a branch or a tag may move. */
-function versionOf({ label, commit }: Comparison['from']): string {
+function versionOf({ label, commit }: Comparison['from'], from: string): string {
   if (/^issue-[1-9]\d*$/u.test(label)) return label;
   if (commit !== undefined) return commit;
   throw new UsageError(
-    'a change order is drafted between two versions that are committed: commit first, then name HEAD',
+    `a change order is drafted between two versions that are committed: git add --all, git commit, then bookmatch compare ${from} HEAD --draft …`,
   );
 }

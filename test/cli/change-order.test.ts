@@ -22,6 +22,7 @@ describe('compare --draft', () => {
   test('writes the next change order with frozen lines that the records are checked with', async () => {
     const said = await draft('--days "2 days" --title "Oak in the study"');
     expect(said).toMatchObject({ code: 0, error: '' });
+    expect(said.out).toContain('It is not committed yet: git add --all, then git commit');
     const record = house.read(order);
     const total = /^Change order 1, proposed: \+(\$[\d,.]+)$/m.exec(said.out)?.[1] ?? '';
     expect(record).toContain(
@@ -149,7 +150,9 @@ describe('compare --draft', () => {
   test('wrong usage: no reason, the working tree, nothing to say', async () => {
     expect((await house.run('compare HEAD~1 HEAD --draft')).error).toContain('--draft wants --reason');
     house.edit(room, 'chosen: oak', 'chosen: pine');
-    expect(await house.run('compare HEAD --draft --reason Pine')).toMatchObject({ code: 2, out: '' });
+    const onDisk = await house.run('compare HEAD --draft --reason Pine');
+    expect(onDisk).toMatchObject({ code: 2, out: '' });
+    expect(onDisk.error).toContain('git commit, then bookmatch compare HEAD HEAD --draft');
     expect(await house.run('compare HEAD HEAD --draft --reason Nothing')).toMatchObject({ code: 1, out: '' });
     expect((await house.run('compare HEAD~1 HEAD --draft --reason x --days 2')).error).toContain("'2' has no unit");
   });

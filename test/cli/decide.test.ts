@@ -31,6 +31,7 @@ describe('approve, decline, void', () => {
     const said = await house.run(line, '2026-04-22');
     expect(said).toMatchObject({ code: 0, error: '' });
     expect(said.out).toContain(`${words} on 22 April 2026 by `);
+    expect(said.out).toContain(`Committed to git: ${words}\n`);
     const after = house.read(order);
     const name = line.includes('owner') ? 'The owner' : 'The builder';
     expect(after).toContain(`state: ${state}\n`);
