@@ -111,14 +111,14 @@ export const col = {
     value: (row: Row, names: Names) => Cell,
     options?: Options,
   ): Column<Row> => ({ key, head, kind, ...options, value }),
-  /** For the house alone: a trade's table has no such column. `change`: with its sign. */
+  /** For the house alone: a trade's table has no such column. `change`: with its sign; `zero`: nothing as an amount. */
   money: <Row>(
     key: string,
     head: string,
     of: (row: Row) => Cents | undefined,
-    options?: Options & { readonly change?: boolean | ((row: Row) => boolean) },
+    options?: Options & Pick<MoneyCell, 'zero'> & { readonly change?: boolean | ((row: Row) => boolean) },
   ): Column<Row, MoneyCell | Is<'nothing'>> => {
-    const { change = false, ...rest } = options ?? {};
+    const { change = false, zero, ...rest } = options ?? {};
     return {
       key,
       head,
@@ -127,10 +127,15 @@ export const col = {
       value: (row) => {
         const cents = of(row);
         if (cents === undefined) return nothing;
-        return money(cents, typeof change === 'boolean' ? change : change(row));
+        return money(cents, typeof change === 'boolean' ? change : change(row), zero);
       },
     };
   },
 };
 
-export const money = (cents: Cents, change = false): MoneyCell => ({ is: 'money', cents, ...(change && { change }) });
+export const money = (cents: Cents, change = false, zero?: 'told'): MoneyCell => ({
+  is: 'money',
+  cents,
+  ...(change && { change }),
+  ...(zero && { zero }),
+});

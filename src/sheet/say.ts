@@ -105,10 +105,10 @@ function line(cell: HouseCell): Line {
   }
 }
 
-function moneyRun({ cents, change = false, strong = false }: Extract<HouseCell, { is: 'money' }>): Run {
-  if (cents === 0) return { ...dash, figure: 2 };
+function moneyRun({ cents, change = false, strong = false, zero }: Extract<HouseCell, { is: 'money' }>): Run {
+  if (cents === 0 && zero === undefined) return { ...dash, figure: 2 };
   const figure = { figure: 2, ...(strong && { tone: 'strong' as const }) };
-  if (!change) return { text: printMoney(cents, 'always'), ...figure };
+  if (!change || cents === 0) return { text: printMoney(cents, 'always'), ...figure };
   return { text: printMoneyChange(cents, 'always'), figure: 2, tone: cents > 0 ? 'more' : 'less' };
 }
 

@@ -142,7 +142,7 @@ describe('a version that is not there', () => {
     git(house, 'checkout', '-q', '--', '.');
     git(house, 'stash', 'pop', '-q');
     expect(broken).toMatchObject({ code: 1, out: '' });
-    expect(broken.error).toContain(`the records of 'working tree' have errors.`);
+    expect(broken.error).toContain(`the records of 'the records on disk' have errors.`);
   });
 });
 

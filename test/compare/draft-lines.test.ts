@@ -121,6 +121,20 @@ describe('money', () => {
 });
 
 describe('lines of a change order', () => {
+  test('a draft of an option, filled in and chosen, is told apart from prices and terms', () => {
+    const fir = 'content/options/ceiling-board/fir-tg-1x6.md';
+    const draftFir = '---\nname: Fir board\nprice: { material: $9.00 / sq ft, labor: $5.00 / sq ft }\n---\n';
+    const from = smallBook({ [fir]: draftFir }, undefined, () => true);
+    const to = smallBook({
+      'content/rooms/study.md': [['fir-tg-1x6]\n', 'fir-tg-1x6]\n    chosen: fir-tg-1x6\n']],
+    });
+    const { lines, note, money } = draftLines(compareBooks(from, to, labels));
+    expect(note).toBeUndefined();
+    expect(lines.map(({ kind }) => kind)).toEqual(['selection', 'allowance', 'mark-up']);
+    expect(lines[0]).toMatchObject({ from: 'open', to: expect.stringMatching(/fir/iu) as string });
+    expect(sum(lines.map((line) => line.money))).toBe(money);
+  });
+
   test('a choice, what it moves in packs that another room shares, and the price book apart', () => {
     // Before: 120 + 81 sq ft of pine, 5 % waste: 211.05 sq ft in 11 cartons of 20.
     // The den takes oak, its standard; the study's pine alone is 126 sq ft in 7 cartons.

@@ -68,6 +68,7 @@ const cells: readonly (readonly [HouseCell, string, string | number])[] = [
   [{ is: 'money', cents: 124000 as Cents }, '$1,240.00', 1240],
   [{ is: 'money', cents: -31050 as Cents, change: true }, '−$310.50', -310.5],
   [{ is: 'money', cents: 0 as Cents }, '–', 0],
+  [{ is: 'money', cents: 0 as Cents, zero: 'told' }, '$0.00', 0],
   [
     {
       is: 'list',

@@ -35,7 +35,7 @@ export interface Comparison {
 }
 
 export interface Side {
-  /** The git version, issue or 'working tree' it was read from. */
+  /** The git version, issue or records on disk that it was read from. */
   readonly label: string;
   /** Its commit, when it was read from git. */
   readonly commit?: string;

@@ -129,7 +129,10 @@ export function togetherWords(together: MoneyChange['together']): string | undef
     'choices-and-terms': 'Choices and new terms',
     everything: 'Choices, new terms and new prices',
   }[together];
-  return `${what} cannot be told apart: the newer rooms use something that the older records do not have.`;
+  return (
+    `${what} cannot be told apart: the newer rooms use something that the older records do not have. ` +
+    'The sum is what the whole house differs by; single lines may hold a part that is another line’s.'
+  );
 }
 
 /** Measures worth telling aloud: a wall's own only when the walls together stay the same. */

@@ -1,4 +1,4 @@
-import type { Book } from '../../core/book/index.js';
+import { optionId, type Book } from '../../core/book/index.js';
 import { compare, matchOptions, type Between, type Comparison } from '../../core/compare/index.js';
 import { diffTexts } from '../history/index.js';
 import { isShared, pathInHouse } from '../../core/records/index.js';
@@ -18,7 +18,7 @@ export type LoadedComparison =
   /** A version that cannot be had, in words; or one whose records have errors. */
   | { readonly ok: false; readonly why: string; readonly problems: readonly Problem[] };
 
-/** Compares two versions of a house (git versions, issues as `issue-2`, or `working tree`) on one day, so that only records differ. */
+/** Compares two versions of a house (git versions, issues as `issue-2`, or what is on disk) on one day, so that only records differ. */
 export async function loadComparison(
   open: OpenHouse,
   from: string,
@@ -80,13 +80,35 @@ function priceBetween(from: Book, to: Book, { read, price }: Composer): Between 
   const rooms = (path: string) => /^content\/(rooms|changes)\//.test(path);
   const house = (path: string) => path === 'content/house.md';
   const rules = (path: string) => /^content\/(categories|trades)\//.test(pathInHouse(path));
-  const choices = mixed(rooms) ?? mixed((path) => rooms(path) || rules(path));
+  // An option that nothing counted before has no older price: it may have been a draft then, which cannot be chosen.
+  const fresh = freshOptions(from, to);
+  const choices =
+    mixed(rooms) ??
+    mixed((path) => rooms(path) || rules(path)) ??
+    mixed((path) => rooms(path) || rules(path) || fresh.has(path));
   const bothNew = (path: string) => rooms(path) || house(path);
   const sameHouse = textOf(from, 'content/house.md') === textOf(to, 'content/house.md');
-  const terms = sameHouse && choices ? choices : (mixed(bothNew) ?? mixed((path) => bothNew(path) || rules(path)));
+  const terms =
+    sameHouse && choices
+      ? choices
+      : (mixed(bothNew) ??
+        mixed((path) => bothNew(path) || rules(path)) ??
+        mixed((path) => bothNew(path) || rules(path) || fresh.has(path)));
   const isSame = sharedText(from) === sharedText(to);
   const ownRecords = isSame ? undefined : mixed((path) => !isShared(path));
   return { ...(choices && { choices }), ...(terms && { terms }), ...(ownRecords && { ownRecords }) };
+}
+
+/** Records of options that the newer house counts and the older one did not. */
+function freshOptions(from: Book, to: Book): ReadonlySet<string> {
+  const counted = ({ selections, options }: Book): ReadonlySet<string> => {
+    const ids = new Set(
+      selections.flatMap(({ category, counted: slug }) => (slug === undefined ? [] : optionId(category, slug))),
+    );
+    return new Set(options.filter(({ id }) => ids.has(id)).map(({ source }) => source));
+  };
+  const before = counted(from);
+  return new Set([...counted(to)].filter((path) => !before.has(path)));
 }
 
 /** All that shared folders give a house. */

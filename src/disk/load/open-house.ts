@@ -9,7 +9,7 @@ import { signingOf } from './load-signing.js';
 import { proveSnapshot, readSnapshot, type Snapshot } from './read-snapshot.js';
 
 /** The name of the records as they lie on disk, beside git versions. */
-export const onDisk = 'working tree';
+export const onDisk = 'the records on disk';
 
 /** A house at a version, or why it cannot be had. */
 type Version =
@@ -21,7 +21,7 @@ export interface OpenHouse extends Composer {
   readonly dir: string;
   /** The records as they lie on disk. */
   readonly current: () => Promise<LoadedHouse>;
-  /** The records of a commit, tag or branch, of an issue as `issue-2`, or of the `working tree`. Of a commit, shared folders are read as
+  /** The records of a commit, tag or branch, of an issue as `issue-2`, or `onDisk`. Of a commit, shared folders are read as
    *  they are now; an issue's snapshot has them as they were. */
   readonly version: (name: string) => Promise<Version>;
   /** The records that an issue was made from. */

@@ -19,7 +19,7 @@ const columns: readonly Column<Line, HouseCell>[] = [
   col.words('from', 'Was', ({ from }) => from, { not: people }),
   col.words('to', 'Now', ({ to }) => to, { not: people }),
   col.words('quantity', 'Quantity', ({ quantity }) => quantity, { width: 'short' }),
-  col.money('amount', 'Amount', ({ amount }) => amount, { change: true }),
+  col.money('amount', 'Amount', ({ amount }) => amount, { change: true, zero: 'told' }),
 ];
 
 const table = { columns, named: 'what', rowId: ({ at }: Line) => String(at) } as const;
@@ -39,7 +39,7 @@ export const changeLines = houseSchedule<Line>(
 /** Those of one, with their sum. */
 export function linesTable(order: BookChangeOrder, look: LookUp): HouseBlock {
   const { number, amount } = order;
-  const sum = { what: 'Sum', strong: true, cells: { amount: money(amount, true) } };
+  const sum = { what: 'Sum', strong: true, cells: { amount: money(amount, true, 'told') } };
   const caption = `Lines of change order ${number}`;
   return layOut({ ...table, id: `change-${number}-lines`, caption, sums: () => [sum] }, linesOf(order), namesOf(look));
 }

@@ -72,7 +72,7 @@ function factsBlock(order: BookChangeOrder): Block {
       { label: 'Status', cell: words(capital(state)) },
       {
         label: state === 'approved' ? 'Added to the contract sum' : 'Would add to the contract sum',
-        cell: money(amount, true),
+        cell: money(amount, true, 'told'),
       },
       { label: 'Contract time', cell: words(timeWords(days)) },
       ...(requestedBy === undefined ? [] : [{ label: 'Requested by', cell: words(requestedBy) }]),
@@ -81,7 +81,7 @@ function factsBlock(order: BookChangeOrder): Block {
       ...(decided.length === 0
         ? []
         : [{ label: capital(state), cell: { is: 'list', of: decided, parted: ', ' } as const }]),
-      { label: 'Between', cell: words(`${versionWords(from)} and ${versionWords(to)}`) },
+      { label: 'Between', cell: words(`${versionWords(from, 'before')} and ${versionWords(to, 'with it')}`) },
     ],
   };
 }
@@ -98,10 +98,10 @@ function timeWords(days: number): string {
   return `${printDays(Math.abs(days))} ${days > 0 ? 'longer' : 'shorter'}`;
 }
 
-/** `issue-2` as people say it; a commit by its first digits. */
-function versionWords(version: string): string {
+/** `issue-2` as people say it; a commit by what it is here, and its first digits. */
+function versionWords(version: string, as: string): string {
   const [, number] = /^issue-(\d+)$/u.exec(version) ?? [];
-  return number === undefined ? `version ${version.slice(0, 10)}` : `issue ${number}`;
+  return number === undefined ? `the records ${as} (version ${version.slice(0, 10)})` : `issue ${number}`;
 }
 
 interface Sum {
@@ -121,7 +121,7 @@ const sums: HouseTable<Sum> = {
   strong: ({ is }) => is === 'sum',
   columns: [
     col.words('what', 'Contract', ({ what }) => what, { width: 'long' }),
-    col.money('amount', 'Sum', ({ amount }) => amount, { change: ({ is }) => is === 'change' }),
+    col.money('amount', 'Sum', ({ amount }) => amount, { change: ({ is }) => is === 'change', zero: 'told' }),
     col.words('days', 'Time, working days', ({ days }) => (days === undefined ? undefined : dayWords(days)), {
       width: 'short',
     }),
