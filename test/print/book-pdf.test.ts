@@ -1,5 +1,6 @@
 import { PDFDocument } from 'pdf-lib';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { makeSchedules } from '../../src/core/book/index.js';
 import { makeBookPdf, type BookPdf } from '../../src/print/index.js';
 import { makeFixture } from './fixture.js';
 import { putDown, type Printed } from './tool.js';
@@ -198,4 +199,12 @@ describe('the tags', () => {
     expect(text).toContain('(https://example.com/oak)');
     expect(text.match(/\/Subtype \/Link/g)?.length).toBeGreaterThan(14);
   });
+});
+
+it('an open choice for which nothing is considered says so, and has no table', async () => {
+  const bare = { ...book, selections: book.selections.map((selection) => ({ ...selection, alternatives: [] })) };
+  const { pdf } = await makeBookPdf({ ...bare, schedules: makeSchedules(bare) });
+  const text = putDown(pdf).text();
+  expect(text).toContain('Nothing is considered yet.');
+  expect(text).not.toContain('Moves the total by');
 });
