@@ -7,7 +7,7 @@ import type { Sheet } from '../sheet/index.js';
 import { blocksText, tableCsv } from '../write/index.js';
 import { alternativeNamed } from './alternative-named.js';
 import type { Console } from './console.js';
-import { loadFor, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
+import { loadFor, reportBriefly, withHouseOptions, type HouseOptions } from './house-options.js';
 
 interface AlternativesOptions extends HouseOptions {
   readonly json?: boolean;
@@ -25,7 +25,7 @@ export function alternatives(console: Console, done: (code: number) => void): Co
     .option('--pdf <file>', 'write as a PDF')
     .action(async (name: string | undefined, options: AlternativesOptions) => {
       const loaded = await loadFor(options, console);
-      reportProblems(loaded, '', console);
+      reportBriefly(loaded, '', console);
       if (!loaded.book) return done(1);
       const look = lookUp(loaded.book);
       const one = name === undefined ? undefined : alternativeNamed(name, loaded.book.alternatives);

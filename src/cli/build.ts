@@ -8,7 +8,14 @@ import type { Beside } from '../site/index.js';
 import { writeAtomically, writeTree } from '../disk/store/index.js';
 import { recordNumber } from '../base/units/index.js';
 import type { Console } from './console.js';
-import { loadFor, reportProblems, withHandoutProblems, withHouseOptions, type HouseOptions } from './house-options.js';
+import {
+  loadFor,
+  reportBriefly,
+  reportProblems,
+  withHandoutProblems,
+  withHouseOptions,
+  type HouseOptions,
+} from './house-options.js';
 import { changesSince, type IssueChanges } from './issue-changes.js';
 import { handoutStamps } from './stamp-handout.js';
 
@@ -24,7 +31,7 @@ export function build(console: Console, done: (code: number) => void): Command {
     .option('--json', 'print the computed Book as JSON instead of writing anything')
     .action(async (options: BuildOptions) => {
       const loaded = withHandoutProblems(await loadFor(options, console));
-      reportProblems(loaded, loaded.book ? '' : 'Nothing was written.', console);
+      reportBriefly(loaded, loaded.book ? '' : 'Nothing was written.', console);
       if (!loaded.book) return done(1);
       if (options.json) {
         console.out(`${JSON.stringify(loaded.book, null, 2)}\n`);

@@ -6,7 +6,7 @@ import { openHouse } from '../disk/load/index.js';
 import { calendarBlocks, movedDecisions, movedMilestones } from '../table/index.js';
 import { parseDays, speakAs } from '../base/units/index.js';
 import type { Console } from './console.js';
-import { checkHouseDir, dayOf, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
+import { checkHouseDir, dayOf, reportBriefly, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
 
 interface CalendarOptions extends HouseOptions {
@@ -39,7 +39,9 @@ export function calendar(console: Console, done: (code: number) => void): Comman
       const on = dayOf(options.on, console);
       const recorded = open.compose(house, on);
       const slipped = slips.size === 0 ? recorded : open.compose(house, on, slips);
-      reportProblems(recorded.book ? slipped : recorded, '', console);
+      // What a slip does is told by nothing else.
+      const report = slips.size === 0 ? reportBriefly : reportProblems;
+      report(recorded.book ? slipped : recorded, '', console);
       if (!recorded.book || !slipped.book) return done(1);
       speakAs(recorded.book.house);
       console.out(options.ics ? bookCalendar(slipped.book, sequence) : print(recorded.book, slipped.book, options));

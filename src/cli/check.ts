@@ -1,21 +1,35 @@
 import { counted } from '../base/units/index.js';
-import { Command } from 'commander';
-import { lookUp, type Book } from '../core/book/index.js';
+import { Command, Option } from 'commander';
+import type { Book } from '../core/book/index.js';
 import { checkAgreed, unreadableIssues, type ComposedBook } from '../disk/load/index.js';
-import { hasErrors, problemIn, sortProblems, type Problem } from '../base/problem/index.js';
+import { didYouMean, hasErrors, sortProblems, type Problem } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import { cautionLine, printCautions } from './print-cautions.js';
+import { scopeWarnings } from './scope-warnings.js';
+import { UsageError } from './usage-error.js';
 import { loadFor, reportProblems, withHandoutProblems, withHouseOptions, type HouseOptions } from './house-options.js';
+
+interface CheckOptions extends HouseOptions {
+  readonly json?: boolean;
+  readonly cautions?: boolean;
+  readonly room?: string;
+  readonly only?: Problem['severity'];
+}
 
 /** `bookmatch check`: every problem in the records, nothing written. */
 export function check(console: Console, done: (code: number) => void): Command {
   return withHouseOptions(new Command('check'))
     .option('--json', 'print the problems as JSON')
     .option('--cautions', 'list what wants a second look as well: what was seen, what the source says, whom to ask')
-    .action(async (options: HouseOptions & { json?: boolean; cautions?: boolean }) => {
+    .option('--room <room>', "what is in the record of one room, by its file's name, one by one")
+    .addOption(new Option('--only <severity>', 'what is so grave').choices(['error', 'warning', 'notice']))
+    .action(async (options: CheckOptions) => {
       const loaded = await loadChecked(options, console);
-      if (options.json) console.out(`${JSON.stringify(loaded.problems, null, 2)}\n`);
-      else reportProblems(loaded, '', console);
+      const problems = askedFor(loaded.problems, options);
+      if (options.json) console.out(`${JSON.stringify(problems, null, 2)}\n`);
+      else reportProblems({ problems }, '', console);
+      const hidden = loaded.problems.length - problems.length;
+      if (!options.json && hidden > 0) console.error(`${hidden} more outside of what was asked for.\n`);
       if (!options.json && loaded.book) {
         if (options.cautions) console.out(printCautions(loaded.book));
         console.tell(summary(loaded.files, loaded.book));
@@ -28,29 +42,28 @@ export function check(console: Console, done: (code: number) => void): Command {
 }
 
 /** The Book and every problem, with each change order computed again from its two versions. */
-async function loadChecked(options: HouseOptions, console: Console): Promise<ComposedBook> {
+async function loadChecked(options: CheckOptions, console: Console): Promise<ComposedBook> {
   const { book, ...loaded } = withHandoutProblems(await loadFor(options, console, { marked: false }));
   if (!book) return loaded;
+  const rooms = book.rooms.map(({ slug }) => slug);
+  if (options.room !== undefined && !rooms.includes(options.room))
+    throw new UsageError(
+      `--room  there is no room '${options.room}': ${didYouMean(options.room, rooms) ?? `rooms are ${rooms.join(', ')}`}`,
+    );
+  const each = options.json === true || options.room !== undefined;
   console.doing('figuring the change orders again');
   const stale = await checkAgreed(loaded.open, book.on);
   const issued = await unreadableIssues(loaded.open, [loaded.signed, loaded.before, loaded.since]);
-  const problems = sortProblems([...loaded.problems, ...issued, ...scopeWarnings(book), ...stale]);
+  const problems = sortProblems([...loaded.problems, ...issued, ...scopeWarnings(book, { each }), ...stale]);
   return { ...loaded, problems, ...(!hasErrors(stale) && { book }) };
 }
 
-/** What nobody or two do, as warnings at the lines to mend. */
-function scopeWarnings(book: Book): readonly Problem[] {
-  const texts = new Map(book.sources.map(({ path, text }) => [path, text]));
-  const look = lookUp(book);
-  return book.scope.findings.map(({ kind, room, what, fix, source, line }) => {
-    const text = texts.get(source) ?? '';
-    const column = (text.split('\n')[line - 1] ?? '').search(/\S/) + 1;
-    const message = `${look.roomTitle(room)}: ${what}`;
-    return problemIn({ file: source, text }, { line, column: Math.max(1, column) }, `scope-${kind}`, message, {
-      fix,
-      severity: 'warning',
-    });
-  });
+/** Those that are asked for: of a room's record, of a severity. */
+function askedFor(problems: readonly Problem[], { room, only }: CheckOptions): readonly Problem[] {
+  const file = room === undefined ? undefined : `content/rooms/${room}.md`;
+  return problems.filter(
+    (problem) => (file === undefined || problem.file === file) && (only === undefined || problem.severity === only),
+  );
 }
 
 function summary(files: number, { rooms, options, selections }: Book): string {

@@ -5,7 +5,14 @@ import { didYouMean } from '../base/problem/index.js';
 import type { BookTrade } from '../core/book/index.js';
 import { OutputRefused } from '../disk/store/index.js';
 import type { Console } from './console.js';
-import { loadFor, reportProblems, withHandoutProblems, withHouseOptions, type HouseOptions } from './house-options.js';
+import {
+  loadFor,
+  reportBriefly,
+  reportProblems,
+  withHandoutProblems,
+  withHouseOptions,
+  type HouseOptions,
+} from './house-options.js';
 import { changesSince } from './issue-changes.js';
 import { handoutStamps } from './stamp-handout.js';
 import { UsageError } from './usage-error.js';
@@ -24,7 +31,7 @@ export function handout(console: Console, done: (code: number) => void): Command
     .addOption(new Option('--json', 'print the handout as JSON instead of writing anything').conflicts('out'))
     .action(async (slug: string, options: HandoutCommandOptions) => {
       const loaded = withHandoutProblems(await loadFor(options, console));
-      reportProblems(loaded, loaded.book ? '' : 'Nothing was written.', console);
+      reportBriefly(loaded, loaded.book ? '' : 'Nothing was written.', console);
       const { book, since, before, open } = loaded;
       if (!book) return done(1);
       const trade = findTrade(slug, book.trades);

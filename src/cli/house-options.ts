@@ -4,7 +4,7 @@ import type { Command } from 'commander';
 import { handoutProblems } from '../handout/index.js';
 import { printProblems, sortProblems } from '../base/problem/index.js';
 import { bookOf, openHouse, type ComposedBook, type LoadedBook, type OpenHouse } from '../disk/load/index.js';
-import { parseDay, speakAs } from '../base/units/index.js';
+import { counted, joinWords, parseDay, speakAs } from '../base/units/index.js';
 import type { Console } from './console.js';
 import { UsageError } from './usage-error.js';
 
@@ -58,6 +58,17 @@ export function dayOf(on: string | undefined, console: Console): string {
 export function withHandoutProblems(loaded: LoadedFor): LoadedFor {
   if (!loaded.book) return loaded;
   return { ...loaded, problems: sortProblems([...loaded.problems, ...handoutProblems(loaded.book)]) };
+}
+
+/** Of a command that is not about problems: what stops it in full, and of the rest how many there are. `check` tells all of them. */
+export function reportBriefly({ problems }: Pick<ComposedBook, 'problems'>, outcome: string, console: Console): void {
+  const errors = problems.filter(({ severity }) => severity === 'error');
+  reportProblems({ problems: errors }, outcome, console);
+  const others = (['warning', 'notice'] as const).flatMap((severity) => {
+    const count = problems.filter((problem) => problem.severity === severity).length;
+    return count === 0 ? [] : [counted(count, severity)];
+  });
+  if (others.length > 0) console.error(`${joinWords(others)} in the records: bookmatch check tells them.\n`);
 }
 
 /** Writes problems to the error stream, with what became of the command. */

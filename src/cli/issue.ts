@@ -20,7 +20,14 @@ import { writeAtomically } from '../disk/store/index.js';
 import { printDay, recordNumber, shortDigest, speakAs } from '../base/units/index.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
-import { checkHouseDir, dayOf, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
+import {
+  checkHouseDir,
+  dayOf,
+  reportBriefly,
+  reportProblems,
+  withHouseOptions,
+  type HouseOptions,
+} from './house-options.js';
 import { UsageError } from './usage-error.js';
 
 interface IssueOptions extends HouseOptions {
@@ -47,12 +54,14 @@ export function issue(console: Console, done: (code: number) => void): Command {
       const open = openHouse(dir);
       console.doing('reading the records');
       const loaded = await bookOf(open, on);
-      reportProblems(loaded, loaded.book ? '' : 'Nothing was issued.', console);
-      if (!loaded.book) return done(1);
+      if (!loaded.book) {
+        reportBriefly(loaded, 'Nothing was issued.', console);
+        return done(1);
+      }
       speakAs(loaded.book.house);
       console.doing('figuring the change orders again');
       const stale = await checkAgreed(open, on);
-      if (stale.length > 0) console.error(printProblems(stale, { color: console.color, outcome: '' }));
+      reportBriefly({ problems: [...loaded.problems, ...stale] }, '', console);
       const { house } = await open.current();
       const hasSlots = (house?.records.house.slots ?? []).length > 0;
       const blockers = options.for === 'construction' ? issueBlockers(loaded.book, { hasSlots }) : [];

@@ -6,7 +6,7 @@ import { changeOrderDigest } from '../signoff/index.js';
 import { shortDigest } from '../base/units/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import type { Console } from './console.js';
-import { loadFor, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
+import { loadFor, reportBriefly, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
 
 /** `bookmatch print-change N`: the paper that owner and builder sign, kept in issued/ so that verify can hold a signed one against it. */
@@ -15,7 +15,7 @@ export function printChange(console: Console, done: (code: number) => void): Com
     .argument('<number>', 'the number of the change order')
     .action(async (named: string, options: HouseOptions) => {
       const loaded = await loadFor(options, console, { marked: false });
-      reportProblems(loaded, loaded.book ? '' : 'Nothing was written.', console);
+      reportBriefly(loaded, loaded.book ? '' : 'Nothing was written.', console);
       if (!loaded.book) return done(1);
       const { book } = loaded;
       const order = book.changeOrders.find(({ number }) => String(number) === named.replace(/^0+/u, ''));

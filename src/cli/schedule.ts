@@ -7,7 +7,7 @@ import type { Sheet, TableBlock } from '../sheet/index.js';
 import { dataTables, tableNames } from '../table/index.js';
 import { tableCsv, tableJson, tableText } from '../write/index.js';
 import type { Console } from './console.js';
-import { loadFor, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
+import { loadFor, reportBriefly, withHouseOptions, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
 
 interface ScheduleOptions extends HouseOptions {
@@ -26,7 +26,7 @@ export function schedule(console: Console, done: (code: number) => void): Comman
     .action(async (name: string, options: ScheduleOptions) => {
       if (!tableNames.includes(name)) throw new UsageError(unknownSchedule(name));
       const loaded = await loadFor(options, console);
-      reportProblems(loaded, '', console);
+      reportBriefly(loaded, '', console);
       if (!loaded.book) return done(1);
       const table = dataTables(lookUp(loaded.book)).get(name);
       if (!table) {

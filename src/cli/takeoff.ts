@@ -1,7 +1,7 @@
 import { Command, Option } from 'commander';
 import { lookUp, type Book } from '../core/book/index.js';
 import type { Console } from './console.js';
-import { loadFor, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
+import { loadFor, reportBriefly, withHouseOptions, type HouseOptions } from './house-options.js';
 import { orderTables, quantityTables, takeoffBlocks } from '../table/index.js';
 import { blocksText, tableCsv, tableJson } from '../write/index.js';
 
@@ -27,7 +27,7 @@ export function takeoff(console: Console, done: (code: number) => void): Command
     .option('--csv', 'print as CSV')
     .action(async (options: TakeoffOptions) => {
       const loaded = await loadFor(options, console);
-      reportProblems(loaded, '', console);
+      reportBriefly(loaded, '', console);
       if (!loaded.book) return done(1);
       console.out(printTakeoff(loaded.book, options));
       done(0);

@@ -55,6 +55,11 @@ export class HouseUnderGit {
     return readFileSync(join(this.dir, path), 'utf8');
   }
 
+  /** Writes a new record. */
+  write(path: string, text: string): void {
+    writeFileSync(join(this.dir, path), text);
+  }
+
   /** Replaces a text that must be there. */
   edit(path: string, from: string, to: string): void {
     const text = this.read(path);
