@@ -121,7 +121,7 @@ describe('what the schema has against a record', () => {
     [
       `face: 6 3/4", `,
       '',
-      `options/ceiling-board/fir-tg-1x6.md:2:7 (warning) option-draft a draft: it does not tell its face coverage (for the layouts and the take-off) | write attributes: { face: … }`,
+      `options/ceiling-board/fir-tg-1x6.md:2:7 (warning) option-draft a draft: it does not tell its face (face coverage) (for the layouts and the take-off) | write attributes: { face: … }`,
     ],
     [
       'grade: clear',

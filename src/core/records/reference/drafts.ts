@@ -54,16 +54,23 @@ function isFigured({ key }: Untold, { measuredFrom }: CategoryDraft): boolean {
 }
 
 function untoldProblem({ slug, record }: OptionDraft, { room, path }: Chosen, untold: readonly Untold[]): Problem {
-  const message = `'${slug}' is chosen, and does not tell its ${untoldWords(untold)}`;
+  const message = `'${slug}' is chosen, and does not tell its ${untoldWords(untold.map(byKey))}`;
   const fix = `write ${keysOf(untold)} in ${record.origin.file}`;
   return problemAt(room.record.origin, path, 'option-untold', message, { fix });
 }
 
 function draftProblem({ record }: OptionDraft, untold: readonly Untold[], stands: boolean): Problem {
-  const message = `a draft: it does not tell its ${untoldWords(untold)}`;
+  const message = `a draft: it does not tell its ${untoldWords(untold.map(byKey))}`;
   const fix = `write ${keysOf(untold)}${stands ? '' : ' by the time it is chosen'}`;
   const severity = stands ? 'warning' : 'notice';
   return problemAt(record.origin, ['name'], 'option-draft', message, { fix, severity });
+}
+
+/** An attribute by the key that is to be written, then as its category calls it: `face (width)`. */
+function byKey(untold: Untold): Untold {
+  const [, name] = untold.key.split('.');
+  const isAttribute = untold.key.startsWith('attributes.') && name !== undefined;
+  return isAttribute && name !== untold.what ? { ...untold, what: `${name} (${untold.what})` } : untold;
 }
 
 /** `lead, attributes (face, stock) and care`, as they are written in the record. */
