@@ -113,9 +113,17 @@ export function quantityText(figure: Decimal, unit: ListUnit): string {
   return `${printDecimal(figure)} ${unit}`;
 }
 
-/** A lead time as records write it; of a range the longer one. */
+/** Words of lists for weeks, days and what is there already. Source: from memory, of lists in English and German. */
+function leadWords(written: string): string {
+  if (/^(?:in stock|stock|stocked|(?:ab|auf|am) lager|lager|lagerware|sofort)$/iu.test(written)) return '0 days';
+  return written
+    .replace(/(?<=\d) ?(?:wks?|woche|wochen|wo)\.?$/iu, ' weeks')
+    .replace(/(?<=\d) ?(?:dys?|d|tage?|werktage?|at)\.?$/iu, ' days');
+}
+
+/** A lead time as records write it; of a range the longer one, of what is in stock none. */
 export function readLead(cell: Cell, leadIn: PriceList['leadIn']): Reading<string> {
-  const written = plainText(String(cell)).replace(/^\d+ ?- ?(?=\d)/u, '');
+  const written = leadWords(plainText(String(cell)).replace(/^\d+ ?- ?(?=\d)/u, ''));
   if (!/^\d+$/u.test(written)) {
     const days = parseDays(written);
     return days.ok ? read(written) : unread(days.why, days.fix ?? 'write such as 4 weeks');

@@ -91,6 +91,17 @@ describe('a unit', () => {
   });
 });
 
+test.each([
+  ['4 wks', '4 weeks'],
+  ['4 Wochen', '4 weeks'],
+  ['2-3 wk.', '3 weeks'],
+  ['10 Tage', '10 days'],
+  ['In stock', '0 days'],
+  ['ab Lager', '0 days'],
+])('a lead time as lists have it: %s', (cell, expected) => {
+  expect(readLead(cell, undefined)).toEqual({ ok: true, value: expected });
+});
+
 test('of a range of lead times the longer one counts', () => {
   expect(readLead('4–6 weeks', undefined)).toEqual({ ok: true, value: '6 weeks' });
   expect(readLead('4 - 6', 'weeks')).toEqual({ ok: true, value: '6 weeks' });
