@@ -4,7 +4,7 @@ import type { Book, Stamp } from '../core/book/index.js';
 import { nextNumber, workingTree } from '../disk/history/index.js';
 import { bookOf, checkAgreed, issuedPath, openHouse } from '../disk/load/index.js';
 import { issuePurposes, type Issue, type IssuePurpose } from '../core/model/index.js';
-import { hasErrors, printProblems } from '../base/problem/index.js';
+import { hasErrors } from '../base/problem/index.js';
 import { makeBookPdf, undrawnProblems } from '../print/index.js';
 import {
   canonicalJson,

@@ -35,7 +35,9 @@ import {
 } from '../draft/index.js';
 import { choiceText } from '../table/index.js';
 import { categoryNamed } from './category-named.js';
+import { consider, considerWords, roomsNamed } from './consider.js';
 import type { Console } from './console.js';
+import { eachGiven } from './each-given.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
 import { changedOnDisk, tryRecords, writeAllOrNone } from './write-records.js';
@@ -47,6 +49,7 @@ interface TakeInOptions extends HouseOptions {
   readonly dated?: string;
   readonly until?: string;
   readonly withdraw?: boolean;
+  readonly for?: readonly string[];
   readonly write?: boolean;
 }
 
@@ -67,6 +70,11 @@ export function takeIn(console: Console, done: (code: number) => void): Command 
     .option('--dated <day>', 'the day of the list, YYYY-MM-DD (default: the day computed for)')
     .option('--until <day>', 'the last day that its prices are good for, where the list says one')
     .option('--withdraw', 'mark as withdrawn what an earlier list of the supplier had and this one has not')
+    .option(
+      '--for <room>',
+      'consider its new options in this room, by its file name, or in all; again for each',
+      eachGiven,
+    )
     .option('--write', 'write it; without this it is only shown')
     .action(async (path: string, options: TakeInOptions) => {
       const open = openHouse(checkHouseDir(options.house));
@@ -85,6 +93,7 @@ export function takeIn(console: Console, done: (code: number) => void): Command 
         throw new UsageError(
           `--into ${options.into}: content/house.md shares ${joinWords(records.house.shared) || 'no folder'}`,
         );
+      const rooms = roomsNamed(options.for, records) ?? [];
       const list = priceListNamed(options, records);
       const grid = await gridOf(path, list?.sheet, console);
       if (!grid) return done(1);
@@ -100,7 +109,8 @@ export function takeIn(console: Console, done: (code: number) => void): Command 
         console.error(`${file}: ${taken.why}\n      | ${taken.fix ?? ''}\n\nNothing was taken in.\n`);
         return done(1);
       }
-      const { written, report, found } = taken.value;
+      const { written: priced, added, report, found } = taken.value;
+      const written = [...priced, ...consider(added, category.slug, rooms, records)];
       const errors = found.filter(({ severity }) => severity === 'error');
       if (found.length > 0) console.error(`${printListProblems(file, found)}\n`);
       if (errors.length > 0) {
@@ -113,7 +123,9 @@ export function takeIn(console: Console, done: (code: number) => void): Command 
         return done(1);
       }
       console.out(`${report}${movedText(book, tried.book)}\n`);
-      done(await finish(written, { open, records, write: options.write === true, console }));
+      const code = await finish(written, { open, records, write: options.write === true, console });
+      if (code === 0 && rooms.length === 0) console.out(considerWords(added, category, options.write === true));
+      done(code);
     });
 }
 
@@ -181,6 +193,8 @@ interface Taking {
 
 interface Taken {
   readonly written: readonly Source[];
+  /** File names of options that are new. */
+  readonly added: readonly string[];
   readonly report: string;
   readonly found: readonly ListProblem[];
 }
@@ -204,6 +218,7 @@ function readTaken(grid: Grid, { list, category, records, quoted, file, options 
     ok: true,
     value: {
       written,
+      added: difference.added.map(({ slug }) => slug),
       report: reportList(products, difference, { file, list, root, quoted, withdraw, ordered }),
       found,
     },

@@ -1,11 +1,12 @@
 import type { Command } from 'commander';
 import type { AttributeRule, Category, Records, Source } from '../../core/model/index.js';
-import { setKeys, slugOfPath, type SetKeys } from '../../core/records/index.js';
-import { didYouMean, placeWritten } from '../../base/problem/index.js';
+import { slugOfPath } from '../../core/records/index.js';
+import { didYouMean } from '../../base/problem/index.js';
 import { counted, parseDays, unitName, withSign, type Reading, type Unit } from '../../base/units/index.js';
 import { draftOption, freshSlug, pricedParts, readAttribute, readName, readPrice } from '../../draft/index.js';
 import { categoryNamed } from '../category-named.js';
 import type { Console } from '../console.js';
+import { consider, roomsNamed } from '../consider.js';
 import { eachGiven } from '../each-given.js';
 import { UsageError } from '../usage-error.js';
 import { addingCommand, addRecords, openToAdd } from './add-records.js';
@@ -61,23 +62,13 @@ export function newOption(console: Console, done: (code: number) => void): Comma
         ...(said['lead'] !== undefined && { lead: said['lead'] }),
         attributes: attributesOf(category, said),
       });
-      const considered = consider(option, category, everywhere, adding.records);
+      const considered = consider([slugOfPath(option.path)], category.slug, everywhere, adding.records);
       if (!(await addRecords(adding, [option, ...considered], console))) return done(1);
-      console.tell(told(option, considered, category, adding.house, flags.for !== undefined));
+      console.tell(
+        told(option, considered, category, adding.house, flags.for !== undefined, !asker && flags.labor.length === 0),
+      );
       done(0);
     });
-}
-
-/** Rooms by their file names; undefined where none is named. */
-function roomsNamed(named: readonly string[] | undefined, { rooms }: Records): readonly string[] | undefined {
-  if (named === undefined) return undefined;
-  const slugs = rooms.map(({ slug }) => slug);
-  if (named.includes('all')) return slugs;
-  const wrong = named.find((slug) => !slugs.includes(slug));
-  if (wrong === undefined) return named;
-  throw new UsageError(
-    `--for  there is no room '${wrong}': ${didYouMean(wrong, slugs) ?? `rooms are ${slugs.join(', ')}`}; or all. Nothing was written.`,
-  );
 }
 
 function wantedOf(category: Category, flags: OptionFlags): Readonly<Record<string, Wanted>> {
@@ -201,40 +192,13 @@ async function whereConsidered(
   return answer === 'all' ? 'all' : [];
 }
 
-/** Rooms' records with the option among what is considered. */
-function consider(
-  option: Source,
-  { slug }: Category,
-  where: 'all' | readonly string[],
-  { rooms, sources }: Records,
-): readonly Source[] {
-  const name = slugOfPath(option.path);
-  const texts = new Map(sources.map(({ path, text }) => [path, text]));
-  // What rooms have from a finish set is written once, where the set is.
-  const sets = new Map<string, Map<string, SetKeys>>();
-  for (const { slug: room, selections, origin } of rooms) {
-    if (where !== 'all' && !where.includes(room)) continue;
-    for (const { category, chosen, considering, path } of selections) {
-      if (category !== slug || chosen !== undefined) continue;
-      const written = placeWritten(origin, path);
-      const { file } = written.origin;
-      const values = { considering: [...considering, name] };
-      const own = sets.get(file) ?? new Map<string, SetKeys>();
-      sets.set(
-        file,
-        own.set(written.path.join('.'), { in: written.path, values, after: ['allowance', 'standard', 'category'] }),
-      );
-    }
-  }
-  return [...sets].map(([path, own]) => ({ path, text: setKeys(texts.get(path) ?? '', [...own.values()]) }));
-}
-
 function told(
   option: Source,
   considered: readonly Source[],
   { slug, name }: Category,
   house: string,
   isNamed: boolean,
+  isFree: boolean,
 ): string {
   const where =
     considered.length === 0 && isNamed
@@ -242,5 +206,6 @@ function told(
       : considered.length === 0
         ? `Write its file name under considering, or chosen, of a ${name.toLowerCase()} in a room's record; --for all does so everywhere.\n`
         : `It is considered in ${considered.map(({ path }) => path).join(', ')}.\n`;
-  return `${option.path}\n${where}\n  bookmatch check${house}\n  bookmatch new option ${slug}${house}\n`;
+  const labor = isFree ? 'No --labor was given: installation stands at nothing in its price.\n' : '';
+  return `${option.path}\n${labor}${where}\n  bookmatch check${house}\n  bookmatch new option ${slug}${house}\n`;
 }
