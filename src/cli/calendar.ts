@@ -6,7 +6,14 @@ import { openHouse } from '../disk/load/index.js';
 import { calendarBlocks, movedDecisions, movedMilestones } from '../table/index.js';
 import { parseDays, speakAs } from '../base/units/index.js';
 import type { Console } from './console.js';
-import { checkHouseDir, dayOf, reportBriefly, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
+import {
+  checkHouseDir,
+  dayOf,
+  reportBriefly,
+  reportProblems,
+  withHouseOptions,
+  type HouseOptions,
+} from './house-options.js';
 import { UsageError } from './usage-error.js';
 
 interface CalendarOptions extends HouseOptions {

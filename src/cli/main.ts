@@ -1,6 +1,8 @@
 import { getSystemErrorMap } from 'node:util';
 import { Command, CommanderError } from 'commander';
 import type { Console, Terminal } from './console.js';
+import { programVersion } from '../disk/program/index.js';
+import { tellingHowItIsCalled } from './called-as.js';
 import { inLocale, usualLocale } from '../base/units/index.js';
 import { UsageError } from './usage-error.js';
 
@@ -151,7 +153,7 @@ const exitCodes =
 
 /** Runs one command line and answers its exit code, as `exitCodes` has them. */
 export function run(argv: readonly string[], terminal: Terminal): Promise<number> {
-  return inLocale(usualLocale, () => runCommand(argv, terminal));
+  return inLocale(usualLocale, () => tellingHowItIsCalled(terminal, (own) => runCommand(argv, own)));
 }
 
 async function runCommand(argv: readonly string[], terminal: Terminal): Promise<number> {
@@ -190,6 +192,7 @@ async function makeProgram(
 ): Promise<Command> {
   const program = new Command('bookmatch')
     .description("Makes a custom house's selections and specification book from its records")
+    .version(await programVersion(), '--version', 'print the version of the program')
     .exitOverride()
     // What stands behind a command is its own, so that a command within it may have a flag of the same name.
     .enablePositionalOptions()

@@ -210,6 +210,7 @@ describe('what cannot be a house', () => {
       ["Hall 9' x 9'"],
       /--sum {2}'80,000' has no currency sign/u,
     ],
+    ['an amount for who decides', { owner: '$485,000' }, ["Hall 9' x 9'"], /--owner {2}'\$485,000' is nobody's name/u],
     ['a zone that there is not', { 'climate-zone': 'hot' }, ["Hall 9' x 9'"], /--climate-zone .*5A/u],
     ['a ceiling of nothing', { ceiling: "0'" }, ["Hall 9' x 9'"], /--ceiling {2}'0'' is no height/u],
     ['a day that there is not', { start: '2026-02-31' }, ["Hall 9' x 9'"], /--start .*February 2026 has 28 days/u],

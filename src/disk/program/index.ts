@@ -3,3 +3,4 @@
 export { programDigest } from './digest.js';
 export { pathBelow } from './path-below.js';
 export { packagePath, programPath } from './folder.js';
+export { programVersion } from './version.js';

@@ -62,12 +62,19 @@ const units: Readonly<Record<string, Locale['units']>> = {
 /** Ceilings are no higher than this, in nanometres: 100 ft. */
 const highest = 100 * 304_800_000;
 
+/** Whoever decides has a letter in their name: an amount was meant for another question. */
+function readPerson(text: string): Reading<string> {
+  const name = readName(text);
+  if (!name.ok || /\p{L}/u.test(name.value)) return name;
+  return unread(`'${text.trim()}' is nobody's name`, 'write a name or a role, such as The owners');
+}
+
 /** Reads the answer to one question, in the locale in force; what comes back is how it is to be written. */
 export const readTyped: Readonly<Record<Question, (text: string) => Reading<string>>> = {
   name: readName,
   place: readName,
-  owner: readName,
-  builder: readName,
+  owner: readPerson,
+  builder: readPerson,
   units: (text) => {
     const found = units[text.trim().toLowerCase()];
     return found ? read(found) : unread(`'${text}' is no unit of a house`, 'write feet or metres');
