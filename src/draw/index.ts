@@ -8,6 +8,7 @@ export { drawStep } from './elevation/step.js';
 export { drawCeilingPlan } from './ceiling/index.js';
 export { breastDrawer } from './feature/chimney-breast.js';
 export { edgeDrawer } from './feature/edge-section.js';
+export { drawSection, sectionsOf, type LetteredSection, type SectionOptions } from './section/index.js';
 export { roomViews, type RoomView, type RoomViews } from './room-views.js';
 export {
   drawKeyPlan,

@@ -8,11 +8,12 @@ import { breastDrawer } from './feature/chimney-breast.js';
 import { edgeDrawer } from './feature/edge-section.js';
 import { wallNotes } from './length-text.js';
 import { drawPlan } from './plan/index.js';
+import { drawSection, placeWords, sectionsOf, timbersIn } from './section/index.js';
 
 /** A view that a room is drawn in. */
 export interface RoomView {
-  readonly kind: 'plan' | 'ceiling' | 'step' | 'breast' | 'edge' | 'wall';
-  /** Of the step, feature or wall; `plan` and `ceiling` are their own. */
+  readonly kind: 'plan' | 'ceiling' | 'section' | 'step' | 'breast' | 'edge' | 'wall';
+  /** Of the step, feature or wall, or a section's letter; `plan` and `ceiling` are their own. */
   readonly id: string;
   readonly name: string;
   /** What its subject is, where a drawing without its title block would not say so: a wall unfolded, or in its own plane. */
@@ -24,6 +25,8 @@ export interface RoomView {
 export interface RoomViews {
   readonly plan: RoomView;
   readonly ceiling: RoomView;
+  /** Those that the record has, else what shows a flight, slopes or a breast. */
+  readonly sections: readonly RoomView[];
   /** Upright steps of the ceiling. */
   readonly steps: readonly RoomView[];
   /** Chimney breasts and open edges: what the walls and the plan do not say. */
@@ -47,13 +50,31 @@ export function roomViews(room: DrawnRoom): RoomViews {
     name: of.name,
     draw: (options) => draw({ ...options, id: `${options.id}-${key}`, number, name }),
   });
+  const sections = sectionsOf(measure, room.sections);
+  const marked = sections.filter(({ isChosen }) => !isChosen);
+  const shownIn = timbersIn(measure, sections);
   return {
     plan: view('plan', { id: 'plan', name: 'Plan' }, 'plan', (options) =>
-      drawPlan(measure, { ...options, neighbours, posts, ...(room.floor && { courses: room.floor }) }),
+      drawPlan(measure, {
+        ...options,
+        neighbours,
+        posts,
+        sections: marked,
+        shownIn,
+        ...(room.floor && { courses: room.floor }),
+      }),
     ),
     ceiling: view('ceiling', { id: 'ceiling', name: 'Ceiling' }, 'ceiling', (options) =>
-      drawCeilingPlan(measure, { ...options, ...(room.ceiling && { courses: room.ceiling }) }),
+      drawCeilingPlan(measure, { ...options, shownIn, ...(room.ceiling && { courses: room.ceiling }) }),
     ),
+    sections: sections.map((section) => {
+      const { letter, name: of, looks } = section;
+      const about = { id: letter, name: `Section ${letter}: ${of}, looking ${looks}` };
+      const cut = view('section', about, `section-${letter}`, (options) =>
+        drawSection(measure, section, { ...options, neighbours, seen: room.seen }),
+      );
+      return { ...cut, note: `Cut ${placeWords(section)}. Thickness of floor, walls and ceiling as drawn.` };
+    }),
     steps: uprightFaces(measure).map((step) => view('step', step, step.id, (options) => drawStep(step, options))),
     features: measure.features.flatMap((feature) => {
       const key = `feature-${feature.id}`;

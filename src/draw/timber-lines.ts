@@ -75,9 +75,14 @@ function lineOf(from: Spot, to: Spot, half: number): TimberLine {
   return { line: [start, end], corners };
 }
 
-/** What is not drawn, in words. */
-export function timberNote({ name }: FeatureMeasure, { count, length }: OverheadMark): string {
-  return `Not drawn: ${name}, ${count} of ${lengthText(length)}`;
+/** What is not drawn, in words; `shownIn` is the section that shows it. */
+export function timberNote(
+  { name }: FeatureMeasure,
+  { count, length }: OverheadMark,
+  shownIn: string | undefined,
+): string {
+  const words = `${name}, ${count} of ${lengthText(length)}`;
+  return shownIn === undefined ? `Not drawn: ${words}` : `In ${shownIn}: ${words}`;
 }
 
 function runsEastWest(measure: TimberedRoom, piece: number, eastWest: number, northSouth: number): boolean {

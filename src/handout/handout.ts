@@ -1,5 +1,5 @@
 import type { DrawnCourses, DrawnGuard, DrawnPost, KeyLevel, KeyRoom } from '../core/book/index.js';
-import type { IssuePurpose, RoomMeasure, Swatch } from '../core/model/index.js';
+import type { IssuePurpose, RoomMeasure, RoomSection, Swatch } from '../core/model/index.js';
 import type { Cell, Ref, Sieved, Status, TradeBlock } from '../sheet/index.js';
 import type { Locale } from '../base/units/index.js';
 import type { Cleared } from './cleared.js';
@@ -154,9 +154,11 @@ export interface HandoutDrawings {
   /** Ids of walls that carry this trade's work and are more than a plain rectangle. */
   readonly walls: readonly Sieved[];
   readonly features: readonly Sieved[];
+  /** Cuts of the room: absent, those that are chosen for it; none where they show nothing that this trade works at. */
+  readonly sections?: Cleared<readonly RoomSection[]>;
   /** Of these, what paper has room for: not a flat ceiling without boards; walls whose faces it works on and that the plan and
    *  the list of openings do not say, with a raked top or with something on them. */
-  readonly printed: { readonly ceiling: boolean; readonly walls: readonly Sieved[] };
+  readonly printed: { readonly ceiling: boolean; readonly sections: boolean; readonly walls: readonly Sieved[] };
   /** Its boards or sheets, with the line to start from. */
   readonly courses: { readonly ceiling?: Cleared<DrawnCourses>; readonly floor?: Cleared<DrawnCourses> };
   /** What it puts on each wall and feature last. */

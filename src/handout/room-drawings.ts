@@ -1,5 +1,6 @@
 import { drawnRoom, postsIn, type BookRoom, type BookSelection, type DrawnCourses } from '../core/book/index.js';
-import { uprightFaces, type RoomMeasure, type WallMeasure } from '../core/model/index.js';
+import { breastOf, stairOf, timberOf } from '../core/feature/index.js';
+import { uprightFaces, type FeatureMeasure, type RoomMeasure, type WallMeasure } from '../core/model/index.js';
 import { isOn } from '../core/takeoff/index.js';
 import { cleared } from './cleared.js';
 import type { HandoutDrawings } from './handout.js';
@@ -18,6 +19,11 @@ export function drawingsOf(
   const drawn = drawnRoom(room, { ...look, selectionsOf: () => selections });
   const walls = wallsConcerned(measure, places);
   const ceiling = places.has('ceiling') && (hasShape(measure) || drawn.ceiling !== undefined);
+  const isStanding = measure.features.some(
+    (feature) => isCutFor(feature) && [...places].some((place) => isOn(feature.id, place)),
+  );
+  const isShown = isStanding || (places.has('ceiling') && isSloped(measure));
+  const sections = isShown ? room.sections && { sections: cleared(room.sections) } : { sections: [] };
   return {
     ceiling,
     steps: uprightFaces(measure)
@@ -27,7 +33,9 @@ export function drawingsOf(
     features: measure.features
       .filter(({ id }) => [...places].some((place) => isOn(id, place)))
       .map(({ id }) => sieve(id)),
+    ...sections,
     printed: {
+      sections: isStanding,
       ceiling: ceiling && (hasShape(measure) || isBoarded(drawn.ceiling)),
       walls: walls.filter((id) => places.has(id) && !isListed(id, measure)).map(sieve),
     },
@@ -42,6 +50,15 @@ export function drawingsOf(
     guards: [...drawn.guards].map(([at, guard]) => ({ at: sieve(at), guard: cleared(guard) })),
     posts: [...postsIn(room, look)].map(([at, along]) => ({ at: sieve(at), along })),
   };
+}
+
+/** Is it one of those that a section is chosen for? */
+function isCutFor(feature: FeatureMeasure): boolean {
+  return (stairOf(feature) ?? timberOf(feature) ?? breastOf(feature)) !== undefined;
+}
+
+function isSloped({ ceiling }: RoomMeasure): boolean {
+  return ceiling.facets.some(({ slope }) => slope > 0);
 }
 
 /** What the trade puts on a wall last. */

@@ -37,6 +37,7 @@ const coverBox = { width: 6.3, height: 5.2 };
 const wallBox = { width: 3.45, height: 2.2 };
 /** What dimensions take beside and above a wall, and the inches for a foot below which openings no longer read. */
 const featureBox = { width: 4.2, height: 4.4 };
+const sectionBox = { width: 4.9, height: 4.4 };
 const ceilingBox = { width: 4.9, height: 3.9 };
 const wallDimensions = { width: 1.4, height: 1.5 };
 const leastScale = 1 / 8;
@@ -59,13 +60,13 @@ interface RoomPrints {
   readonly besidePlan: boolean;
   /** The walls at the scales that they say, in the order of the walk. */
   readonly elevations: readonly PrintDrawing[];
-  /** The ceiling where it slopes or something is laid on it, and what stands or falls in the room. */
+  /** The ceiling where it slopes or something is laid on it, sections, and what stands or falls in the room. */
   readonly features: readonly PrintDrawing[];
 }
 
 export function printRoom(room: BookRoom, look: LookUp): RoomPrints {
   const drawn = drawnRoom(room, look);
-  const { plan, ceiling, steps, features, walls } = roomViews(withShortNames(drawn, longestName));
+  const { plan, ceiling, sections, steps, features, walls } = roomViews(withShortNames(drawn, longestName));
   const print = (view: RoomView, box: Box): Drawing => drawForPrint(view, room.slug, box);
   const beside = print(plan, besideBox);
   const isWide = beside.ratio > smallest;
@@ -80,6 +81,7 @@ export function printRoom(room: BookRoom, look: LookUp): RoomPrints {
       ...(isPlainCeiling(drawn)
         ? []
         : [ready(print(ceiling, ceilingBox), 'Reflected ceiling plan', ceilingNote(drawn))]),
+      ...sections.map((section) => ready(print(section, sectionBox), section.name, section.note)),
       ...steps.map((step) => ready(print(step, featureBox), step.name)),
       ...features.map((feature) => printFeature(feature, print(feature, featureBox), drawn)),
     ],

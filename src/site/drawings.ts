@@ -6,6 +6,7 @@ import type { View } from './view.js';
 interface RoomDrawings {
   readonly plan: Drawing;
   readonly ceiling: Drawing;
+  readonly sections: readonly Drawing[];
   /** Steps of the ceiling, and what stands or falls in the room. */
   readonly features: readonly Drawing[];
   readonly elevations: readonly Drawing[];
@@ -13,10 +14,11 @@ interface RoomDrawings {
 
 /** The drawings of a room, for pages. */
 export function drawRoom(room: BookRoom, view: View): RoomDrawings {
-  const { plan, ceiling, steps, features, walls } = roomViews(drawnRoom(room, view));
+  const { plan, ceiling, sections, steps, features, walls } = roomViews(drawnRoom(room, view));
   return {
     plan: drawForPage(plan),
     ceiling: drawForPage(ceiling),
+    sections: sections.map((section) => drawForPage(section)),
     features: [...steps, ...features].map((one) => drawForPage(one)),
     elevations: walls.map((wall) => drawForPage(wall)),
   };

@@ -20,6 +20,11 @@ export function without(patches: readonly Patch[], others: readonly Patch[]): re
   return patchesOf(Clipper.difference(pathsOf(patches), pathsOf(others), FillRule.NonZero));
 }
 
+/** What patches have in common with others. */
+export function common(patches: readonly Patch[], others: readonly Patch[]): readonly Patch[] {
+  return patchesOf(Clipper.intersect(pathsOf(patches), pathsOf(others), FillRule.NonZero));
+}
+
 /** The shapes grown by so many feet all around, square at their corners; drawn in where that is below 0. */
 export function grown(patches: readonly Patch[], by: number): readonly Patch[] {
   const offset = new ClipperOffset(miter);

@@ -1,5 +1,5 @@
 import { factOf } from '../fact/index.js';
-import type { Region, RoomMeasure } from '../model/index.js';
+import type { Region, RoomMeasure, RoomSection } from '../model/index.js';
 import { isOn, type LayoutSummary, type RailPiece, type SharedEnd } from '../takeoff/index.js';
 import type { CompassBearing, Length } from '../../base/units/index.js';
 import type { BookRoom, BookSelection } from './book.js';
@@ -29,6 +29,8 @@ export interface DrawnRoom {
   readonly seen: readonly SeenFinish[];
   /** Side from which its record says that its picture is seen. */
   readonly viewFrom?: CompassBearing;
+  /** Cuts that its record has; absent: what shows most is cut. */
+  readonly sections?: readonly RoomSection[];
 }
 
 export interface DrawnPost {
@@ -87,6 +89,7 @@ export function drawnRoom(room: BookRoom, look: LookUp, instead?: Instead): Draw
     posts: postsIn(room, look),
     seen: seenIn(room, look, instead),
     ...(room.viewFrom && { viewFrom: room.viewFrom }),
+    ...(room.sections && { sections: room.sections }),
   };
 }
 

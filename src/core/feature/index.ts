@@ -22,6 +22,7 @@ export { facetPlane } from './ceiling-plane.js';
 export { box, levelFace, sidesOf, solidSpace, standing, type SolidFace, type SolidSpace } from './solid.js';
 export type { ChimneyBreast } from './chimney-breast/read.js';
 export { flightOf } from './stair/measure.js';
+export { flightProfile } from './stair/solids.js';
 export { edgeStretch, type DropEdge } from './drop-edge/read.js';
 export type { Skylight } from './skylight/read.js';
 export type { Stair } from './stair/read.js';

@@ -28,11 +28,13 @@ interface CeilingPlanOptions extends DrawOptions {
   readonly name: string;
   /** Boards or sheets as laid out on the ceiling. */
   readonly courses?: DrawnCourses;
+  /** Where a section shows what a plan can't, by feature: `section A`. */
+  readonly shownIn?: ReadonlyMap<string, string>;
 }
 
 /** The ceiling as if the floor were a mirror: planes with their slopes, seams, heights above the floor, timbers, courses. */
 export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOptions): Drawing {
-  const { number, name, courses } = options;
+  const { number, name, courses, shownIn = new Map<string, string>() } = options;
   const title = {
     title: `Reflected ceiling plan – ${number} ${name}`,
     description: describe(measure, name, courses),
@@ -66,7 +68,7 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
       for (const mark of planMarks(feature)) {
         if (mark.role !== 'overhead') continue;
         const label = drawOverhead({ sheet, measure, feature }, mark);
-        if (label === undefined) notes.push(timberNote(feature, mark));
+        if (label === undefined) notes.push(timberNote(feature, mark, shownIn.get(feature.id)));
         else labels.push(label);
       }
     }
@@ -98,7 +100,7 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
     drawSideStrings(sheet, measure, lines);
     return { ...title, notes };
   };
-  const shows = { number, name, courses };
+  const shows = { number, name, courses, shownIn };
   const span = planSpan(measure);
   return fitDrawing({ of: measure, view: 'ceiling', shows, largest: 24, span, draw }, options);
 }

@@ -20,7 +20,7 @@ import { footOver, heightAt, onSide, topOver, type Height, type Side } from './o
 import { patchOf } from './region.js';
 
 /** Thickness of the floor and of the ceiling where they are cut, in feet. As drawn. */
-const cutThickness = { floor: 0.85, ceiling: 0.4 };
+export const cutThickness = { floor: 0.85, ceiling: 0.4 };
 
 /** A part of the ceiling as a facet of the picture. */
 export type CeilingPart = Facet & { readonly facet: CeilingFacet };

@@ -73,7 +73,7 @@ export function shellOf(measure: RoomMeasure, sides: readonly Side[], view: View
   };
 }
 
-function wallFacet(side: Side): Facet {
+export function wallFacet(side: Side): Facet {
   const { wall, from, to } = side;
   const whole = wall.regions.map(patchOf);
   const patches = wall.arc ? between(whole, from, to) : whole;
@@ -114,7 +114,7 @@ function floorFacets({ floor }: RoomMeasure): readonly Facet[] {
   }));
 }
 
-function ceilingFacets({ ceiling }: RoomMeasure): readonly CeilingPart[] {
+export function ceilingFacets({ ceiling }: RoomMeasure): readonly CeilingPart[] {
   return ceiling.facets.map((facet, part) => {
     const plane = slopedPlane(facetPlane(facet));
     return {
@@ -129,7 +129,7 @@ function ceilingFacets({ ceiling }: RoomMeasure): readonly CeilingPart[] {
   });
 }
 
-function uprights({ id, regions, lines }: UprightFace): readonly Facet[] {
+export function uprights({ id, regions, lines }: UprightFace): readonly Facet[] {
   let start = 0;
   return lines.map(({ from, to }, i) => {
     const [a, b] = [pointInFeet(from), pointInFeet(to)];

@@ -1,5 +1,6 @@
 import type { FeatureMeasure } from '../../core/model/index.js';
 import type { Length } from '../../base/units/index.js';
+import { drawBreak } from '../break-line.js';
 import type { Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
 import type { Drawing } from '../drawing.js';
@@ -111,22 +112,6 @@ function drawEdge(feature: FeatureMeasure, drop: number, options: EdgeSectionOpt
   };
   const shows = { number, name, guard, guardHeight };
   return fitDrawing({ of: feature, view: 'edge', shows, largest: 16, draw }, options);
-}
-
-/** A break line where the floor runs on. */
-function drawBreak(sheet: Sheet, [x, y]: Spot, height: number): void {
-  const half = height / 2 + 6;
-  sheet.polyline(
-    [
-      [x, y - half],
-      [x, y - 3],
-      [x - 3, y - 1.5],
-      [x + 3, y + 1.5],
-      [x, y + 3],
-      [x, y + half],
-    ],
-    { pen: 'fine', layer: 'cut' },
-  );
 }
 
 function describe(feature: FeatureMeasure, { name, guardHeight, guard }: EdgeSectionOptions): string {

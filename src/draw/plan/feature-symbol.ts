@@ -32,6 +32,8 @@ interface Place {
 interface FeaturePlace extends Pick<Place, 'sheet' | 'lines' | 'posts'> {
   readonly measure: RoomMeasure;
   readonly feature: FeatureMeasure;
+  /** The section that shows it. */
+  readonly shownIn?: string | undefined;
 }
 
 /** Words for a symbol that wait until all lines stand, and a note for what has no place. */
@@ -189,9 +191,9 @@ function recess({ sheet, name, lines }: Place, { wall, from, to, depth: deep }: 
   return { label };
 }
 
-function overhead({ sheet, measure, feature }: FeaturePlace, mark: Mark<'overhead'>): Said {
+function overhead({ sheet, measure, feature, shownIn }: FeaturePlace, mark: Mark<'overhead'>): Said {
   const lines = drawTimbers(sheet, measure, mark);
-  if (lines.length === 0) return { note: timberNote(feature, mark) };
+  if (lines.length === 0) return { note: timberNote(feature, mark, shownIn) };
   const label = (): void => {
     const middle = lines[Math.floor((lines.length - 1) / 2)]?.line;
     if (middle === undefined) return;

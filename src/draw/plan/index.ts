@@ -14,7 +14,9 @@ import { textWidth } from '../text-width.js';
 import { centered, drawFeature, readable } from './feature-symbol.js';
 import { drawOpening, drawOpeningAbove, swingsInward } from './opening-symbol.js';
 import { drawPoche } from './poche.js';
+import type { LetteredSection } from '../section/index.js';
 import { drawRoomLabel } from './room-label.js';
+import { drawSectionMarks } from './section-mark.js';
 import { drawAlignedStrings, drawSideStrings } from './strings.js';
 import { drawLevels } from './levels.js';
 import { drawVoid } from './void.js';
@@ -30,13 +32,17 @@ interface PlanOptions extends DrawOptions {
   readonly courses?: DrawnCourses;
   /** Posts along open edges, by the edge's id. */
   readonly posts?: DrawnRoom['posts'];
+  /** Cuts whose ends it marks. */
+  readonly sections?: readonly LetteredSection[];
+  /** Where a section shows what a plan can't, by feature: `section A`. */
+  readonly shownIn?: ReadonlyMap<string, string>;
 }
 
 /** The plan of a room: cut walls, openings, features, voids, dimensions to the inside faces. */
 export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
-  const { number, name, courses, posts = new Map() } = options;
+  const { number, name, courses, posts = new Map(), sections = [], shownIn = new Map<string, string>() } = options;
   const neighbours = neighboursOf(measure, options.neighbours);
-  const shows = { number, name, neighbours, courses, posts };
+  const shows = { number, name, neighbours, courses, posts, sections, shownIn };
   const title = { title: `Plan – ${number} ${name}`, description: describe(measure, name, neighbours), north: 0 };
   const draw = (sheet: Sheet): Title => {
     const lines = wallLines(sheet, measure);
@@ -60,6 +66,7 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
         feature,
         lines,
         posts: posts.get(feature.id) ?? [],
+        shownIn: shownIn.get(feature.id),
       })) {
         if (label !== undefined) labels.push(label);
         if (note !== undefined) notes.push(note);
@@ -80,6 +87,7 @@ export function drawPlan(measure: RoomMeasure, options: PlanOptions): Drawing {
     drawRoomLabel(sheet, measure, { number, name });
     notes.push(...new Set(starts.flatMap((start) => start() ?? [])));
     drawNeighbours(sheet, lines, neighbours);
+    drawSectionMarks(sheet, measure, lines, sections);
     drawAlignedStrings(sheet, lines);
     drawSideStrings(sheet, measure, lines);
     if (unmarked.length > 0) notes.push(`Not marked for want of space: ${unmarked.join(', ')}`);

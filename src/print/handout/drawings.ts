@@ -9,6 +9,7 @@ const boxes = {
   plan: [2, 2.4, 2.8, 3.2, 3.8, 4.6].map((height) => ({ width: 3.67, height })),
   ceiling: [1.6, 2, 2.6, 3.6].map((height) => ({ width: 2.6, height })),
   step: [0.9, 1.2, 1.6, 2.2].map((height) => ({ width: 2.6, height })),
+  section: [2, 2.6, 3.4].map((height) => ({ width: 3.67, height })),
   wall: [1.5, 1.9, 2.4, 3.2].map((height) => ({ width: 3.67, height })),
 } as const;
 /** A plan with more marks than a column holds goes across the page. */
@@ -37,6 +38,9 @@ export function roomDrawings(room: HandoutRoom, handout: Handout): RoomDrawings 
     plan: ready(plan, planTitle),
     others: [
       ...(printed.ceiling ? [ready(fit(views.ceiling, slug, boxes.ceiling), 'Reflected ceiling plan')] : []),
+      ...(printed.sections ? views.sections : []).map((section) =>
+        ready(fit(section, slug, boxes.section), section.name, section.note),
+      ),
       ...needed(views.steps, drawings.steps).map((step) => ready(fit(step, slug, boxes.step), step.name)),
       ...needed(views.features, drawings.features).map((feature) =>
         ready(drawForPrint(feature, slug, featureBox), feature.name),

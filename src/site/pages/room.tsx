@@ -49,7 +49,7 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
   const lines = quantityLines(view, view.selectionsOf(room));
   const open = selections.filter((selection) => selection.state === 'open');
   const decided = selections.filter((selection) => selection.state !== 'open');
-  const { plan, ceiling, features, elevations } = drawRoom(room, view);
+  const { plan, ceiling, sections, features, elevations } = drawRoom(room, view);
   return (
     <>
       <div class="room-top">
@@ -94,10 +94,13 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
         </ul>
       </nav>
       <section class="drawings" aria-labelledby="plan-title">
-        <h2 id="plan-title">Plan and ceiling</h2>
+        <h2 id="plan-title">{sections.length > 0 ? 'Plan, ceiling and sections' : 'Plan and ceiling'}</h2>
         <div class="drawing-set">
           <DrawingFigure drawing={plan} />
           <DrawingFigure drawing={ceiling} />
+          {sections.map((drawing) => (
+            <DrawingFigure drawing={drawing} />
+          ))}
         </div>
       </section>
       {room.body.trim() !== '' && (

@@ -1,4 +1,4 @@
-import { distance, patchFrom, pointOf, uprightPlane, type Xy } from '../../../base/geometry/index.js';
+import { distance, patchFrom, pointOf, uprightPlane, type Ring, type Xy } from '../../../base/geometry/index.js';
 import { feet } from '../../../base/units/index.js';
 import type { FeatureMeasure } from '../../model/index.js';
 import { footprint } from '../wall-frame.js';
@@ -33,13 +33,15 @@ export function solids(data: Stair, { id }: FeatureMeasure, { corner }: SolidSpa
   const topLeft = place(leftFoot, feet(run));
   return [
     ...steps.flat(),
-    { plane: uprightPlane(rightFoot, top), patches: [stringer(treads, going, riser, false)], places: [id] },
-    { plane: uprightPlane(topLeft, leftFoot), patches: [stringer(treads, going, riser, true)], places: [id] },
+    { plane: uprightPlane(rightFoot, top), patches: [stringer(data, false)], places: [id] },
+    { plane: uprightPlane(topLeft, leftFoot), patches: [stringer(data, true)], places: [id] },
   ];
 }
 
-/** The stepped side, from its foot at the left, or at the right where it is seen from the other hand. */
-function stringer(treads: number, going: number, riser: number, isTurned: boolean): ReturnType<typeof patchFrom> {
+/** A flight from its side, from its foot at x = 0 and with its way up to the right, in feet: steps over, and as deep under them as stringers are drawn. */
+export function flightProfile(data: Pick<Stair, 'rise' | 'risers' | 'going'>): Ring {
+  const { treads } = flightOf(data);
+  const [going, riser] = [feet(data.going), feet(data.rise) / data.risers];
   const length = treads * going;
   const corners: Xy[] = [{ x: 0, y: 0 }];
   for (let step = 0; step < treads; step += 1)
@@ -48,6 +50,13 @@ function stringer(treads: number, going: number, riser: number, isTurned: boolea
   corners.push({ x: length, y: Math.max(0, length * (riser / going) - drop) });
   const foot = drop * (going / riser);
   if (foot < length) corners.push({ x: foot, y: 0 });
+  return corners;
+}
+
+/** The stepped side, from its foot at the left, or at the right where it is seen from the other hand. */
+function stringer(data: Stair, isTurned: boolean): ReturnType<typeof patchFrom> {
+  const length = feet(flightOf(data).run);
+  const corners = flightProfile(data);
   return patchFrom(isTurned ? corners.map(({ x, y }) => ({ x: length - x, y })) : corners);
 }
 

@@ -1,0 +1,131 @@
+import { bounds, type Patch } from '../../base/geometry/index.js';
+import { feet, type Length } from '../../base/units/index.js';
+import { flightOf, stairOf, timberOf } from '../../core/feature/index.js';
+import type { FeatureMeasure, RoomMeasure } from '../../core/model/index.js';
+import type { Spot } from '../convex.js';
+import { drawDimensions } from '../dimension.js';
+import { spotsInside } from '../inside.js';
+import { lengthText, levelText } from '../length-text.js';
+import { drawMark } from '../mark.js';
+import { sizes } from '../pen.js';
+import type { Sheet } from '../sheet.js';
+import { lineOf } from './body-cut.js';
+import { rightOf, type Cut } from './cut.js';
+import { isInAny, spotOn } from './on-sheet.js';
+import type { SectionScene } from './scene.js';
+
+/** Steps of a flight, undersides of timbers, heights of the floor's parts, marks of openings seen. */
+export function labelBodies(sheet: Sheet, measure: RoomMeasure, scene: SectionScene): void {
+  for (const { mark } of measure.openings) markOpening(sheet, scene, mark);
+  for (const feature of measure.features) {
+    const shown = shownOf(scene, feature);
+    if (shown.length === 0) continue;
+    const headroom = headroomLine(feature, scene);
+    if (headroom) {
+      drawDimensions(sheet, {
+        origin: spotOn(sheet, headroom.foot),
+        along: [0, -1],
+        outward: [1, 0],
+        stops: [0, headroom.height],
+        texts: [`${lengthText(headroom.height)} headroom`],
+      });
+    }
+    const words = wordsOf(feature);
+    if (words === undefined) continue;
+    const { west, east, south, north } = bounds(shown.flatMap(({ outline }) => outline));
+    const under = [0, 0.15, -0.15, 0.3, -0.3].map((share): Spot => {
+      const [x, y] = spotOn(sheet, { x: (west + east) / 2 + (east - west) * share, y: south });
+      return [x, y + 9];
+    });
+    const box = [
+      { x: west, y: south },
+      { x: east, y: south },
+      { x: east, y: north },
+      { x: west, y: north },
+    ].map((corner) => spotOn(sheet, corner));
+    const inside = spotsInside(box, 12).map(([x, y]): Spot => [x, y + 2.5]);
+    // On what it is about, where that is seen from its side; what lies behind it is painted over there.
+    const isOn = timberOf(feature) && !isCut(scene, feature) && (north - south) * pointsInFoot(sheet) > 11;
+    if (isOn && sheet.tryWrite(inside, words, { size: sizes.note, ground: 'tone' })) continue;
+    const places = timberOf(feature) ? under : [...inside, ...under];
+    sheet.tryWrite(places, words, { size: sizes.note, ground: 'paper' });
+  }
+  labelLevels(sheet, scene);
+}
+
+/** What a section shows of a feature, cut or beyond, in feet. */
+export function shownOf({ bodies, seen }: SectionScene, { id }: FeatureMeasure): readonly Patch[] {
+  return [
+    ...bodies.filter(({ feature }) => feature.id === id).flatMap(({ shown }) => shown),
+    ...seen
+      .filter(({ facet }) => facet.side === undefined && facet.id.startsWith(`${id}/`))
+      .flatMap(({ patches }) => patches),
+  ];
+}
+
+function isCut({ bodies }: SectionScene, { id }: FeatureMeasure): boolean {
+  return bodies.some(({ feature }) => feature.id === id);
+}
+
+function pointsInFoot({ perNanometre }: Sheet): number {
+  return perNanometre * 304_800_000;
+}
+
+function wordsOf(feature: FeatureMeasure): string | undefined {
+  const stair = stairOf(feature);
+  if (stair) return stepWords(stair);
+  const timber = timberOf(feature);
+  const underside = timber?.place?.run === 'upright' ? undefined : timber?.place?.underside;
+  return underside === undefined ? undefined : `${feature.name}, underside ${levelText(underside)}`;
+}
+
+/** `15 R at 7 1/2", 14 T at 10"`, as stair builders write it. */
+export function stepWords(stair: { readonly rise: Length; readonly risers: number; readonly going: Length }): string {
+  const { riser, treads } = flightOf(stair);
+  return `${stair.risers} R at ${lengthText(riser)}, ${treads} T at ${lengthText(stair.going)}`;
+}
+
+/** Where over a flight the least headroom is, if the section runs along the flight and reaches as high there. */
+export function headroomLine(
+  feature: FeatureMeasure,
+  { cut, shell }: SectionScene,
+): { readonly foot: { readonly x: number; readonly y: number }; readonly height: Length } | undefined {
+  const [stair, line, { headroom }] = [stairOf(feature), lineOf(feature), feature];
+  if (!stair || !line || !headroom) return undefined;
+  const side = sideOf(cut, line);
+  if (Math.abs(side) < 0.5) return undefined;
+  const along = feet(headroom.along);
+  const x = rightOf(cut, line.foot) + side * along;
+  const y = (feet(stair.rise) / stair.risers) * (1 + along / feet(stair.going));
+  const reaches = isInAny(shell.open, { x: x + side * 1e-3, y: y + feet(headroom.height) - 0.05 });
+  return reaches ? { foot: { x, y }, height: headroom.height } : undefined;
+}
+
+function sideOf(cut: Cut, { foot, top }: NonNullable<ReturnType<typeof lineOf>>): number {
+  return Math.sign(Math.round(rightOf(cut, top) - rightOf(cut, foot)));
+}
+
+/** A mark in the opening, as far as it is seen. */
+function markOpening(sheet: Sheet, { seen }: SectionScene, mark: string): void {
+  const shown = seen
+    .filter(({ facet }) => facet.id === `${mark}/glass` || facet.id === `${mark}/leaf` || facet.id === `${mark}/beyond`)
+    .flatMap(({ patches }) => patches);
+  if (shown.length === 0) return;
+  const { west, east, south, north } = bounds(shown.flatMap(({ outline }) => outline));
+  const places = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8].map((share) =>
+    spotOn(sheet, { x: (west + east) / 2, y: south + (north - south) * share }),
+  );
+  drawMark(sheet, places, mark, true);
+}
+
+/** Heights of what is not level with the rest of the floor. */
+function labelLevels(sheet: Sheet, { shell }: SectionScene): void {
+  for (const { floor } of shell.spaces)
+    floor.slice(1).forEach((end, i) => {
+      const start = floor[i]!;
+      if (end.along - start.along < 0.5 || start.height !== end.height || Math.abs(start.height) < 1e-6) return;
+      const [x, y] = spotOn(sheet, { x: (start.along + end.along) / 2, y: start.height });
+      const height = Math.round(start.height * 304_800_000);
+      sheet.tryWrite([[x, y - 4]], levelText(height), { size: sizes.note, ground: 'paper' });
+    });
+}
