@@ -23,6 +23,8 @@ export { drawScaleBar } from './issue.js';
 export { drawnAlike } from './drawn-sheet.js';
 export {
   drawCutaway,
+  looksSame,
+  roomView,
   type Cutaway,
   type CutawayOptions,
   type CutawayRoom,

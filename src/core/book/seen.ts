@@ -57,15 +57,16 @@ export interface SeenFacts {
   readonly panelGap?: Length;
 }
 
-/** Options to be drawn in place of those that stand, by selection. */
-export type Instead = ReadonlyMap<string, string>;
+/** Options to be drawn in place of those that stand, by selection; undefined for a deliberate none. */
+export type Instead = ReadonlyMap<string, string | undefined>;
 
 /** What is seen in a room, in working order: the last at a place lies on top. */
 export function seenIn(room: BookRoom, look: LookUp, instead: Instead = new Map()): readonly SeenFinish[] {
   return look.selectionsOf(room).flatMap((selection) => {
     const role = roleOf(selection, look);
-    if (role === undefined || selection.state === 'none') return [];
-    return [seen(selection, role, room, look, instead.get(selection.id))];
+    const { id, state } = selection;
+    const isNone = instead.has(id) ? instead.get(id) === undefined : state === 'none';
+    return role === undefined || isNone ? [] : [seen(selection, role, room, look, instead.get(id))];
   });
 }
 

@@ -1,6 +1,7 @@
-import { circle, element, path, PathBuilder, text, type SvgNode } from '../../base/svg/index.js';
+import { circle, element, group, path, PathBuilder, text, type SvgNode } from '../../base/svg/index.js';
 import type { SeenFinish } from '../../core/book/index.js';
 import type { Bearing, RoomMeasure } from '../../core/model/index.js';
+import { findPlaces, placeText } from '../../core/takeoff/index.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
 import { chooseView } from './choose-view.js';
 import { ink } from './ink.js';
@@ -12,6 +13,7 @@ import { sidesOf } from './outline.js';
 import { Painter } from './paint.js';
 import { railFacets, railsKey } from './railing.js';
 import { sceneOf } from './scene.js';
+import { unseenOf } from './unseen.js';
 import type { View } from './view.js';
 
 /** A room with what is seen of its choices. */
@@ -31,13 +33,27 @@ export interface CutawayOptions extends DrawOptions {
   readonly plain?: boolean;
   /** Places that the picture is cut to, with what is around them; absent, or where none of them is seen: all of the room. */
   readonly focus?: readonly string[];
+  /** What the picture is called; absent: `101 Great room, as it will look`. */
+  readonly title?: string;
 }
 
 export interface Cutaway {
   readonly drawing: Drawing;
   /** In order of their numbers. */
   readonly keys: readonly Key[];
+  /** Finishes of the room that nothing of the picture shows, without numbers. */
+  readonly unseen: readonly Key[];
   readonly view: View;
+  /** What is drawn, without ids and words. */
+  readonly nodes: readonly SvgNode[];
+}
+
+/** The picture as drawn: its ids begin with a mark, in place of which each who asks for it has its own. */
+interface Picture extends Pick<Cutaway, 'keys' | 'unseen' | 'view' | 'nodes'> {
+  readonly defs: readonly SvgNode[];
+  /** Left, top, width and height in points. */
+  readonly frame: readonly [number, number, number, number];
+  readonly isCut: boolean;
 }
 
 /** Points around the picture, and the most for a foot. */
@@ -47,35 +63,78 @@ const numberRadius = 7;
 /** What is shown around a place, as a share of its size and in feet. */
 const focusShare = 0.25;
 const focusMargin = 2.5;
+const idMark = '~';
 
-/** Not to scale, and not to be measured from: planes are seen at an angle. */
+const kept = new WeakMap<RoomMeasure, Map<string, Picture>>();
+
+/** From where a room is seen when nothing else is asked for. */
+export function roomView({ measure, viewFrom }: Pick<CutawayRoom, 'measure' | 'viewFrom'>): View {
+  return chooseView(measure, sidesOf(measure), viewFrom);
+}
+
+/** Do two pictures show the same? */
+export function looksSame(one: Cutaway, other: Cutaway): boolean {
+  return one.nodes === other.nodes || JSON.stringify(one.nodes) === JSON.stringify(other.nodes);
+}
+
+/** Not to scale, and not to be measured from: planes are seen at an angle. A picture is drawn once for as long as the room's measure lives. */
 export function drawCutaway(room: CutawayRoom, options: CutawayOptions): Cutaway {
-  const { measure, number, name, seen } = room;
-  const view = options.view ?? chooseView(measure, sidesOf(measure), room.viewFrom);
+  const { measure, seen } = room;
+  const { plain = false, focus = [], box } = options;
+  const view = options.view ?? roomView(room);
+  const pictures = kept.get(measure) ?? new Map<string, Picture>();
+  kept.set(measure, pictures);
+  const name = JSON.stringify([seen, view, plain, focus, box]);
+  const picture = pictures.get(name) ?? drawPicture(room, { plain, focus, view, ...(box && { box }) });
+  pictures.set(name, picture);
+  const { keys, unseen, nodes } = picture;
+  return { drawing: issue(picture, room, options), keys, unseen, view, nodes };
+}
+
+function drawPicture(
+  { measure, seen }: CutawayRoom,
+  { view, focus, plain, box }: Required<Pick<CutawayOptions, 'view' | 'focus' | 'plain'>> & Pick<CutawayOptions, 'box'>,
+): Picture {
   const looks = looksOf(seen);
   const { camera, laid, away } = sceneOf(measure, view, railsKey(seen), () => railFacets(seen, measure));
-  const bounds = focusOn(laid, options.focus ?? []) ?? boundsOf(laid);
-  const scale = scaleFor(bounds, options.box ?? { width: 7, height: 7 });
-  const painter = new Painter(camera, scale, looks, options.id);
-  const placed = options.plain ? [] : placeKeys(laid, looks, measure, (numberRadius + 1.5) / scale);
-  const shown = laid.filter((one) => meetsBounds(one, bounds));
-  const nodes = shown.flatMap((one) => painter.facet(one, decalsOf(one.facet, measure, looks)));
+  const around = focusOn(laid, focus);
+  const bounds = around ?? boundsOf(laid);
+  const scale = scaleFor(bounds, box ?? { width: 7, height: 7 });
+  const painter = new Painter(camera, scale, looks, idMark);
+  const placed = placeKeys(laid, looks, measure, plain ? undefined : (numberRadius + 1.5) / scale);
+  const decals = laid.map(({ facet }) => decalsOf(facet, measure, looks));
+  const nodes = laid.flatMap((one, i) => (meets(one, bounds, margin / scale) ? painter.facet(one, decals[i]!) : []));
   const lines = away.map((line) => awayLine(line.map(camera.spot), scale));
-  const title = `${number} ${name}, as it will look`;
-  const description = describe(placed);
-  const [x, y] = [bounds.left * scale - margin, bounds.top * scale - margin];
-  const [width, height] = [
-    (bounds.right - bounds.left) * scale + 2 * margin,
-    (bounds.bottom - bounds.top) * scale + 2 * margin,
-  ];
-  const { id, font = 'Public Sans' } = options;
+  return {
+    view,
+    keys: placed.map(({ spot: _spot, ...key }) => key),
+    unseen: unseenOf(seen, { laid, decals: decals.flat(), looks, keys: placed, measure }),
+    defs: painter.defs,
+    nodes: [...nodes, ...lines, ...placed.flatMap((key) => numberAt(key, scale))],
+    frame: [
+      bounds.left * scale - margin,
+      bounds.top * scale - margin,
+      (bounds.right - bounds.left) * scale + 2 * margin,
+      (bounds.bottom - bounds.top) * scale + 2 * margin,
+    ],
+    isCut: around !== undefined,
+  };
+}
+
+function issue(
+  { defs, nodes, frame, keys, isCut }: Picture,
+  { number, name, measure }: CutawayRoom,
+  { id, font = 'Public Sans', focus = [], title = `${number} ${name}, as it will look` }: CutawayOptions,
+): Drawing {
+  const [width, height] = [frame[2], frame[3]];
+  const description = isCut ? describePart(focus, measure) : describe(keys);
   const svg = element(
     'svg',
     {
       xmlns: 'http://www.w3.org/2000/svg',
       width: `${round(width / 72, 3)}in`,
       height: `${round(height / 72, 3)}in`,
-      viewBox: [x, y, width, height].map((value) => round(value, 1)).join(' '),
+      viewBox: frame.map((value) => round(value, 1)).join(' '),
       role: 'img',
       'aria-labelledby': `${id}-title ${id}-desc`,
       'font-family': font,
@@ -83,12 +142,10 @@ export function drawCutaway(room: CutawayRoom, options: CutawayOptions): Cutaway
     },
     element('title', { id: `${id}-title` }, title),
     element('desc', { id: `${id}-desc` }, description),
-    ...(painter.defs.length > 0 ? [element('defs', {}, ...painter.defs)] : []),
-    ...nodes,
-    ...lines,
-    ...placed.flatMap((key) => numberAt(key, scale)),
+    ...(defs.length > 0 ? [element('defs', {}, ...defs.map((node) => withId(node, id)))] : []),
+    ...nodes.map((node) => withId(node, id)),
   );
-  const drawing = {
+  return {
     id,
     title,
     description,
@@ -98,14 +155,32 @@ export function drawCutaway(room: CutawayRoom, options: CutawayOptions): Cutaway
     height: height / 72,
     svg,
   };
-  return { drawing, view, keys: placed.map(({ spot: _spot, ...key }) => key) };
 }
+
+function withId(node: SvgNode, id: string): SvgNode {
+  const attributes = Object.entries(node.attributes).map(([key, value]) => [
+    key,
+    typeof value === 'string' ? value.replace(idMark, id) : value,
+  ]);
+  const children = node.children.map((child) => (typeof child === 'string' ? child : withId(child, id)));
+  return { ...node, attributes: Object.fromEntries(attributes) as SvgNode['attributes'], children };
+}
+
+const closing = 'A drawing, not the sample.';
 
 function describe(keys: readonly Key[]): string {
   const list = keys
     .map(({ number, at, finish }) => `${number === undefined ? '' : `${number}: `}${at}, ${finish}`)
     .join('; ');
-  return `The room with its near walls taken away. ${list === '' ? 'No finish is recorded.' : `${list}.`} A drawing, not the sample.`;
+  return `The room with its near walls taken away. ${list === '' ? 'No finish is recorded.' : `${list}.`} ${closing}`;
+}
+
+function describePart(focus: readonly string[], measure: RoomMeasure): string {
+  const place = placeText(
+    [],
+    focus.flatMap((id) => findPlaces(id, measure) ?? []),
+  );
+  return `${place}, and what is around, in the room with its near walls taken away. ${closing}`;
 }
 
 function scaleFor(
@@ -125,10 +200,10 @@ function awayLine(line: readonly (readonly [number, number])[], scale: number): 
 function numberAt({ number, spot }: PlacedKey, scale: number): readonly SvgNode[] {
   if (!spot) return [];
   const [x, y] = [round(spot[0] * scale, 1), round(spot[1] * scale, 1)];
-  return [
-    circle(x, y, numberRadius, { fill: ink.paper, stroke: ink.line, 'stroke-width': 0.6 }),
-    text(x, y + 2.7, String(number), { 'text-anchor': 'middle', 'font-size': 7.6, 'font-weight': 600, fill: ink.line }),
-  ];
+  const disc = circle(x, y, numberRadius, { fill: ink.paper, stroke: ink.line, 'stroke-width': 0.6 });
+  const look = { 'text-anchor': 'middle', 'font-size': 7.6, 'font-weight': 600, fill: ink.line };
+  // A group, so that a small screen can show it larger.
+  return [group({ class: 'number' }, [disc, text(x, y + 2.7, String(number), look)])];
 }
 
 interface Bounds {
@@ -147,8 +222,14 @@ function boundsOf(laid: readonly Laid[]): Bounds {
   };
 }
 
-function meetsBounds(one: Bounds, other: Bounds): boolean {
-  return one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
+function meets(one: Bounds, other: Bounds, play: number): boolean {
+  const apart = Math.max(
+    one.left - other.right,
+    other.left - one.right,
+    one.top - other.bottom,
+    other.top - one.bottom,
+  );
+  return apart < play;
 }
 
 /** Around facets at some places, with some of what stands beside them. */

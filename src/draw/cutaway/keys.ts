@@ -32,17 +32,17 @@ interface Group {
   readonly facets: { readonly laid: Laid; readonly index: number; readonly size: number }[];
 }
 
-/** One number for a finish, where the freest part of it is seen; `radius` is what a number takes, in feet of the sheet. */
+/** One number for a finish, where the freest part of it is seen; `radius` is what a number takes, in feet of the sheet. Without it there are no numbers. */
 export function placeKeys(
   laid: readonly Laid[],
   looks: Looks,
   measure: RoomMeasure,
-  radius: number,
+  radius: number | undefined,
 ): readonly PlacedKey[] {
   const taken: Spot[] = [];
   const found = groupsOf(laid, looks).map((group) => {
     const largest = group.facets.toSorted((one, other) => other.size - one.size).slice(0, looked);
-    const spot = freest(largest, laid, taken, radius);
+    const spot = radius === undefined ? undefined : freest(largest, laid, taken, radius);
     if (spot) taken.push(spot);
     return { group, spot };
   });
@@ -51,24 +51,30 @@ export function placeKeys(
     .toSorted((one, other) => rank(one.group, measure) - rank(other.group, measure))
     .map(({ group, spot }) => ({
       ...(spot && { number: (number += 1), spot }),
-      at: placeText(
-        [],
-        placesOf(group).flatMap((place) => findPlaces(place, measure) ?? []),
-      ),
-      finish: group.isOpen ? `${group.finish}: to be decided` : group.finish,
-      isOpen: group.isOpen,
+      ...keyOf(group, measure),
     }));
 }
 
-/** A feature's name says its faces too, where it is here itself or by more than one of them. */
-function placesOf({ places }: Group): readonly string[] {
-  const features = places.map((place) => place.split('/')[0] ?? place);
-  const named = places.map((place, i) => {
-    const feature = features[i]!;
-    const isAll = places.includes(feature) || features.filter((other) => other === feature).length > 1;
-    return isAll ? feature : place;
+/** A finish at its places, in words. */
+export function keyOf(
+  { finish, isOpen, places }: Pick<Group, 'finish' | 'isOpen' | 'places'>,
+  measure: RoomMeasure,
+): Key {
+  const at = placeText(
+    [],
+    wholePlaces(places, measure).flatMap((place) => findPlaces(place, measure) ?? []),
+  );
+  return { at, finish: isOpen ? `${finish}: to be decided` : finish, isOpen };
+}
+
+/** A feature's name says its faces too, and stands for several of them. */
+function wholePlaces(places: readonly string[], { features }: RoomMeasure): readonly string[] {
+  const whole = places.map((place) => {
+    const feature = features.find(({ id }) => place.startsWith(`${id}/`));
+    const faces = places.filter((other) => feature && other.startsWith(`${feature.id}/`));
+    return feature && faces.length > 1 ? feature.id : place;
   });
-  return [...new Set(named)];
+  return [...new Set(whole)].filter((place) => !whole.some((other) => place.startsWith(`${other}/`)));
 }
 
 /** Floor, walls, ceiling, and what stands in the room. */

@@ -8,8 +8,8 @@ import type { Spot } from '../convex.js';
 import { courseEdges } from '../courses/course-lines.js';
 import { stretchesInside } from '../inside.js';
 import { outlineData } from '../swatch/canvas.js';
-import { mix } from '../swatch/color.js';
 import { boardInk, boardTones, washedColor, type MaterialCell } from '../swatch/index.js';
+import { laidOver } from '../swatch/color.js';
 import { seeded } from '../swatch/random.js';
 import type { Decal, Facet } from './facet.js';
 import { ink } from './ink.js';
@@ -47,13 +47,13 @@ export class Painter {
     const shadow = this.shadowOn(facet);
     // Pieces of what is curved have edges of their own color, so that they close.
     const edge = {
-      stroke: facet.isSmooth ? mix(color, ink.shadow, shadow) : ink.line,
+      stroke: facet.isSmooth ? laidOver(ink.shadow, color, shadow) : ink.line,
       'stroke-width': penOf(facet),
       'fill-rule': 'evenodd',
     } as const;
     // What has nothing on it is one path, its shadow in its color.
     if (laid.length === 0 && decals.length === 0)
-      return [path(data, { fill: mix(color, ink.shadow, shadow), 'fill-opacity': opacity, ...edge })];
+      return [path(data, { fill: laidOver(ink.shadow, color, shadow), 'fill-opacity': opacity, ...edge })];
     return [
       path(data, { fill: color, 'fill-opacity': opacity, 'fill-rule': 'evenodd' }),
       ...laid,

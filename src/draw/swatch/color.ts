@@ -23,6 +23,17 @@ export function mix(one: string, other: string, share: number): string {
   return toHex({ l: p.l + (q.l - p.l) * share, a: p.a + (q.a - p.a) * share, b: p.b + (q.b - p.b) * share });
 }
 
+/** What is seen where one colour lies over another, as screens and printers lay it: `opacity` 0 is the colour beneath. */
+export function laidOver(over: string, beneath: string, opacity: number): string {
+  const channel = (at: number): string => {
+    const [one, other] = [over, beneath].map((color) => parseInt(color.slice(at, at + 2), 16)) as [number, number];
+    return Math.round(other + (one - other) * opacity)
+      .toString(16)
+      .padStart(2, '0');
+  };
+  return `#${channel(1)}${channel(3)}${channel(5)}`;
+}
+
 /** 0 black to 1 white, as the eye takes it. */
 export function lightness(color: string): number {
   return toLab(color).l;
