@@ -7,6 +7,7 @@ import { assetCopies } from './assets.js';
 import { bookSet } from './chapters.js';
 import { comparisonPages, comparisonSet } from './comparison/index.js';
 import { swatchFile, swatchPath } from './drawings.js';
+import { pictureFiles, pictureText } from './pictures.js';
 import { manualPages, type ManualText } from './manual.js';
 import { checkPath, type Page, type SheetSet } from './page.js';
 import { renderPage } from './render-page.js';
@@ -29,6 +30,13 @@ export function bookConfig(book: Book, beside?: Beside): (config: UserConfig) =>
           render: () => swatchFile(option, size),
         });
       }
+    }
+    for (const picture of inLocale(book.house, () => pictureFiles(view))) {
+      const path = checkPath(picture.path);
+      config.addTemplate(`${path}.11ty.js`, {
+        data: () => ({ permalink: path, eleventyExcludeFromCollections: true }),
+        render: () => pictureText(picture),
+      });
     }
     config.addTemplate('search-index.11ty.js', {
       data: () => ({ permalink: 'assets/search-index.js', eleventyExcludeFromCollections: true }),

@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import { checkPath, type Page } from './page.js';
 import { chapters, type ChapterId } from './chapters.js';
+import { AlternativesPage } from './pages/alternatives.js';
 import { AgreedPage } from './pages/agreed.js';
 import { CalendarPage } from './pages/calendar.js';
 import { CautionsPage } from './pages/cautions.js';
@@ -9,7 +10,6 @@ import { HousePage } from './pages/house.js';
 import { MoneyPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
 import {
-  alternativeSheet,
   finishSheet,
   openingSheet,
   orderSheet,
@@ -102,7 +102,7 @@ const chapterContent: Readonly<Record<ChapterId, (view: View) => VNode>> = {
   orders: (view) => <SheetPage sheet={orderSheet(view, { withMoney: true })} />,
   money: () => <MoneyPage />,
   agreed: () => <AgreedPage />,
-  alternatives: (view) => <SheetPage sheet={alternativeSheet(view)} />,
+  alternatives: () => <AlternativesPage />,
   calendar: () => <CalendarPage />,
   records: () => <RecordsPage />,
   numbers: () => <NumbersPage />,

@@ -93,6 +93,7 @@ const styles = [
   'compare.css',
   'side.css',
   'drawn.css',
+  'picture.css',
   'key-plan.css',
   'start.css',
   'pages.css',

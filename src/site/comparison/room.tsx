@@ -19,6 +19,7 @@ import { Facts } from '../parts/facts.js';
 import { MoneyCell } from '../parts/figures.js';
 import { PageLink } from '../parts/link.js';
 import type { ComparisonContext } from './context.js';
+import { LookChanged } from './look.js';
 import { Notices } from './notices.js';
 import { recordOf, roomChangePath } from './place.js';
 import { RecordDiff } from './records.js';
@@ -66,6 +67,7 @@ export function RoomChanged({ room, ...context }: ComparisonContext & { room: Ro
         </section>
       )}
       <Shape room={room} context={context} />
+      <LookChanged room={room} context={context} />
       {own.length > 0 && (
         <section aria-labelledby="choices-title">
           <h2 id="choices-title">Selections</h2>

@@ -9,6 +9,7 @@ import { choiceTitle } from '../../table/index.js';
 import { candidatesOf, choiceRows, type Candidate } from '../choice-rows.js';
 import { Swatch } from '../parts/drawing.js';
 import { Day } from '../parts/figures.js';
+import { ChoicePictures } from '../parts/choice-pictures.js';
 import { ChoiceDays } from '../parts/choice-days.js';
 import { ChoiceLink, OptionLink, PageLink, RoomLink, SelectionLink, SelectionSource } from '../parts/link.js';
 import { Phrase, Told } from '../parts/prose.js';
@@ -32,6 +33,7 @@ export function ChoicePage({ selection }: { selection: BookSelection }): VNode {
   return (
     <>
       <ChoiceHead selection={selection} title={title} count={candidates.length} />
+      <ChoicePictures selection={selection} />
       <section aria-labelledby="side-title">
         <h2 id="side-title">Side by side</h2>
         <p class="side-key">

@@ -24,6 +24,7 @@ import { Facts } from '../parts/facts.js';
 import { AmountCell, AreaText, Len } from '../parts/figures.js';
 import { Locator } from '../parts/key-plan.js';
 import { PageLink, RecordLink } from '../parts/link.js';
+import { RoomPicture } from '../parts/picture.js';
 import { Prose } from '../parts/prose.js';
 import { RoomLayouts } from '../parts/room-layouts.js';
 import { RoomQuantities } from '../parts/room-quantities.js';
@@ -93,6 +94,7 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
           </li>
         </ul>
       </nav>
+      <RoomPicture room={room} />
       <section class="drawings" aria-labelledby="plan-title">
         <h2 id="plan-title">{sections.length > 0 ? 'Plan, ceiling and sections' : 'Plan and ceiling'}</h2>
         <div class="drawing-set">

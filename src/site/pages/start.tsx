@@ -8,13 +8,15 @@ import { Swatch } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
 import { Day } from '../parts/figures.js';
 import { PageLink, SelectionLink } from '../parts/link.js';
+import { FilePicture } from '../parts/picture.js';
 import { Prose } from '../parts/prose.js';
 import { RangeChart } from '../parts/range-chart.js';
 import { RoomGrid } from '../parts/room-grid.js';
 import { counted } from '../parts/words.js';
 import { placesOf } from '../../table/index.js';
 import { DueNext } from './due-next.js';
-import { anchorOf, pagePaths } from '../paths.js';
+import { anchorOf, pagePaths, roomPath } from '../paths.js';
+import { pictureRoom, todayPicture } from '../pictures.js';
 import { useView } from '../sheet-context.js';
 
 const shown = { recent: 6 };
@@ -26,19 +28,22 @@ export function StartPage(): VNode {
   return (
     <>
       <header class="cover">
-        <p class="cover-kind">Selections and specification book</p>
-        <h1>{house.name}</h1>
-        <p class="cover-place">{house.place}</p>
-        <Facts
-          class="cover-facts"
-          facts={[
-            { label: 'Job', value: house.number },
-            { label: 'Computed for', value: <Day day={book.on} /> },
-            house.climateZone !== undefined && { label: 'Climate zone', value: house.climateZone },
-            ...house.people.map((person) => ({ label: capital(person.role), value: person.name })),
-          ]}
-        />
-        <Onward />
+        <div class="cover-words">
+          <p class="cover-kind">Selections and specification book</p>
+          <h1>{house.name}</h1>
+          <p class="cover-place">{house.place}</p>
+          <Facts
+            class="cover-facts"
+            facts={[
+              { label: 'Job', value: house.number },
+              { label: 'Computed for', value: <Day day={book.on} /> },
+              house.climateZone !== undefined && { label: 'Climate zone', value: house.climateZone },
+              ...house.people.map((person) => ({ label: capital(person.role), value: person.name })),
+            ]}
+          />
+          <Onward />
+        </div>
+        <HousePicture />
       </header>
       <MoneyToday open={open.length} />
       <DueNext open={open} />
@@ -56,6 +61,23 @@ export function StartPage(): VNode {
         </section>
       )}
     </>
+  );
+}
+
+/** One room as it will look, which leads to its page. */
+function HousePicture(): VNode | null {
+  const view = useView();
+  const room = pictureRoom(view);
+  if (!room) return null;
+  return (
+    <div class="cover-picture">
+      <PageLink to={roomPath(room)}>
+        <FilePicture picture={todayPicture(room, view)} alt="">
+          {view.roomTitle(room.slug)}, as it will look
+        </FilePicture>
+      </PageLink>
+      <p class="why">A drawing, not the sample.</p>
+    </div>
   );
 }
 
