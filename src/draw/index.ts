@@ -24,6 +24,7 @@ export { drawnAlike } from './drawn-sheet.js';
 export {
   drawCutaway,
   looksSame,
+  pictureWords,
   roomView,
   type Cutaway,
   type CutawayOptions,

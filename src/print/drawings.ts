@@ -32,7 +32,6 @@ export type Box = NonNullable<DrawOptions['box']>;
 /** Inches of paper. The facts stand beside the plan, or under it when it is drawn for the whole width. */
 const besideBox = { width: 4.9, height: 5.2 };
 const wideBox = { width: 7, height: 5.2 };
-const coverBox = { width: 6.3, height: 5.2 };
 /** Two walls stand in a row. */
 const wallBox = { width: 3.45, height: 2.2 };
 /** What dimensions take beside and above a wall, and the inches for a foot below which openings no longer read. */
@@ -86,12 +85,6 @@ export function printRoom(room: BookRoom, look: LookUp): RoomPrints {
       ...features.map((feature) => printFeature(feature, print(feature, featureBox), drawn)),
     ],
   };
-}
-
-/** The plan as large as the cover has room for. */
-export function coverDrawing(room: BookRoom, look: LookUp): PrintDrawing {
-  const { plan } = roomViews(withShortNames(drawnRoom(room, look), longestName));
-  return ready(drawForPrint(plan, 'cover', coverBox), planTitle);
 }
 
 /** Names cut to what a drawing has room for. */

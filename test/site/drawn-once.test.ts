@@ -5,7 +5,7 @@ import type * as DrawnSheet from '../../src/draw/drawn-sheet.js';
 import { printPalette, screenPalette } from '../../src/draw/index.js';
 import { makeHandout } from '../../src/handout/index.js';
 import { loadBook } from '../../src/disk/load/index.js';
-import { coverDrawing, printRoom } from '../../src/print/drawings.js';
+import { printRoom } from '../../src/print/drawings.js';
 import { roomDrawings } from '../../src/print/handout/drawings.js';
 import { drawRoom } from '../../src/site/drawings.js';
 import { drawHandoutRoom } from '../../src/site/handout/drawings.js';
@@ -45,7 +45,6 @@ function drawAll(): void {
   for (const room of book.rooms.filter(({ slug }) => slugs.includes(slug))) {
     drawRoom(room, makeView(book));
     printRoom(room, lookUp(book));
-    coverDrawing(room, lookUp(book));
   }
   for (const handout of book.trades.map((trade) => makeHandout(book, trade, {})))
     for (const room of handout.rooms.filter(({ slug }) => slugs.includes(slug))) {

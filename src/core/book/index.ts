@@ -18,5 +18,6 @@ export { seenIn, type Instead, type SeenFinish, type SeenRail, type SeenRole } f
 export { keyLevels, type KeyLevel, type KeyRoom, type PlanOpening, type PlanWall } from './key-level.js';
 export { wallsBetween, type WallBetween } from './walls-between.js';
 export { openIn } from './open-in.js';
+export { picturedRoom } from './pictured-room.js';
 export { lookUp, type LookUp } from './look-up.js';
 export { lastIssue } from './last-issue.js';

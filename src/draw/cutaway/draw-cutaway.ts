@@ -56,10 +56,14 @@ interface Picture extends Pick<Cutaway, 'keys' | 'unseen' | 'view' | 'nodes'> {
   readonly isCut: boolean;
 }
 
+/** What pictures must not be taken for. */
+export const pictureWords = 'A drawing, not the sample. Not to be measured from.';
+
 /** Points around the picture, and the most for a foot. */
 const margin = 8;
 const largest = 26;
-const numberRadius = 7;
+/** Points of a number's radius: less in a small picture, where less has room. */
+const numberRadius = { most: 7, least: 4.4, forInch: 1.25 };
 /** What is shown around a place, as a share of its size and in feet. */
 const focusShare = 0.25;
 const focusMargin = 2.5;
@@ -101,7 +105,8 @@ function drawPicture(
   const bounds = around ?? boundsOf(laid);
   const scale = scaleFor(bounds, box ?? { width: 7, height: 7 });
   const painter = new Painter(camera, scale, looks, idMark);
-  const placed = placeKeys(laid, looks, measure, plain ? undefined : (numberRadius + 1.5) / scale);
+  const radius = radiusIn(bounds, scale);
+  const placed = placeKeys(laid, looks, measure, plain ? undefined : (radius + 1.5) / scale);
   const decals = laid.map(({ facet }) => decalsOf(facet, measure, looks));
   const nodes = laid.flatMap((one, i) => (meets(one, bounds, margin / scale) ? painter.facet(one, decals[i]!) : []));
   const lines = away.map((line) => awayLine(line.map(camera.spot), scale));
@@ -110,7 +115,7 @@ function drawPicture(
     keys: placed.map(({ spot: _spot, ...key }) => key),
     unseen: unseenOf(seen, { laid, decals: decals.flat(), looks, keys: placed, measure }),
     defs: painter.defs,
-    nodes: [...nodes, ...lines, ...placed.flatMap((key) => numberAt(key, scale))],
+    nodes: [...nodes, ...lines, ...placed.flatMap((key) => numberAt(key, scale, radius))],
     frame: [
       bounds.left * scale - margin,
       bounds.top * scale - margin,
@@ -191,19 +196,24 @@ function scaleFor(
   return Math.min(largest, wide / (right - left), high / (bottom - top));
 }
 
+function radiusIn({ left, right, top, bottom }: Bounds, scale: number): number {
+  const inches = (Math.max(right - left, bottom - top) * scale) / 72;
+  return round(Math.min(numberRadius.most, Math.max(numberRadius.least, inches * numberRadius.forInch)), 1);
+}
+
 function awayLine(line: readonly (readonly [number, number])[], scale: number): SvgNode {
   const spots = line.map(([x, y]) => [x * scale, y * scale] as const);
   const look = { fill: 'none', stroke: ink.away, 'stroke-width': 0.5, 'stroke-dasharray': '3.5 2' };
   return path(new PathBuilder(1).polyline(spots).data, look);
 }
 
-function numberAt({ number, spot }: PlacedKey, scale: number): readonly SvgNode[] {
+function numberAt({ number, spot }: PlacedKey, scale: number, radius: number): readonly SvgNode[] {
   if (!spot) return [];
   const [x, y] = [round(spot[0] * scale, 1), round(spot[1] * scale, 1)];
-  const disc = circle(x, y, numberRadius, { fill: ink.paper, stroke: ink.line, 'stroke-width': 0.6 });
-  const look = { 'text-anchor': 'middle', 'font-size': 7.6, 'font-weight': 600, fill: ink.line };
+  const disc = circle(x, y, radius, { fill: ink.paper, stroke: ink.line, 'stroke-width': 0.6 });
+  const look = { 'text-anchor': 'middle', 'font-size': round(radius * 1.086, 1), 'font-weight': 600, fill: ink.line };
   // A group, so that a small screen can show it larger.
-  return [group({ class: 'number' }, [disc, text(x, y + 2.7, String(number), look)])];
+  return [group({ class: 'number' }, [disc, text(x, round(y + radius * 0.386, 1), String(number), look)])];
 }
 
 interface Bounds {

@@ -3,6 +3,7 @@
 export {
   drawCutaway,
   looksSame,
+  pictureWords,
   roomView,
   type Cutaway,
   type CutawayOptions,

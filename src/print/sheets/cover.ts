@@ -1,7 +1,7 @@
-import { floorArea } from '../../core/model/index.js';
-import type { BookRoom, LookUp } from '../../core/book/index.js';
+import { picturedRoom, type LookUp } from '../../core/book/index.js';
 import { capital, printDay } from '../../base/units/index.js';
-import { coverDrawing, type PrintDrawing } from '../drawings.js';
+import type { PrintDrawing } from '../drawings.js';
+import { coverPicture } from '../picture.js';
 
 export interface Cover {
   readonly house: string;
@@ -12,12 +12,13 @@ export interface Cover {
   /** Short digest of an issued copy; empty for any other. */
   readonly digest: string;
   readonly people: readonly { readonly role: string; readonly name: string; readonly contact: string }[];
-  readonly drawing: PrintDrawing | null;
+  /** A room that stands for the house. */
+  readonly picture: PrintDrawing | null;
 }
 
 export function makeCover(look: LookUp, standing: string, digest: string): Cover {
-  const { house, on, rooms } = look.book;
-  const room = greatestRoom(rooms);
+  const { house, on } = look.book;
+  const room = picturedRoom(look.book);
   return {
     house: house.name,
     number: house.number,
@@ -26,14 +27,6 @@ export function makeCover(look: LookUp, standing: string, digest: string): Cover
     standing,
     digest,
     people: house.people.map(({ role, name, contact }) => ({ role: capital(role), name, contact: contact ?? '' })),
-    drawing: room ? coverDrawing(room, look) : null,
+    picture: room ? coverPicture(room, look) : null,
   };
-}
-
-/** The room people would know the house by: the living room, else the one with the largest floor. */
-function greatestRoom(rooms: readonly BookRoom[]): BookRoom | undefined {
-  const living = rooms.filter(({ use }) => use === 'living');
-  return [...(living.length > 0 ? living : rooms)].sort(
-    (a, b) => floorArea(b.measure.floor) - floorArea(a.measure.floor),
-  )[0];
 }

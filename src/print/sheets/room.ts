@@ -11,6 +11,7 @@ import {
   type Length,
 } from '../../base/units/index.js';
 import { printRoom, type PrintDrawing } from '../drawings.js';
+import { printPicture, type PrintPicture } from '../picture.js';
 import { fromOtherSide, layoutsOnPaper, otherSideWords, quantityLines, saidOnce } from '../../table/index.js';
 import { printTable, readProse, type PrintTable, type ProseBlock as Block } from '../../write/index.js';
 import { locator } from '../levels.js';
@@ -33,6 +34,8 @@ export interface RoomSheet {
   readonly plan: PrintDrawing;
   /** Is there room for the facts beside the plan? */
   readonly besidePlan: boolean;
+  /** Null where nothing that is selected is seen. */
+  readonly picture: PrintPicture | null;
   readonly elevations: readonly PrintDrawing[];
   /** Ceiling, chimney breast, section of an edge. */
   readonly features: readonly PrintDrawing[];
@@ -75,6 +78,7 @@ export function roomSheet(room: BookRoom, look: LookUp, digest: string, levels: 
     body: readProse(room.body),
     plan,
     besidePlan,
+    picture: printPicture(room, look, !besidePlan),
     elevations,
     features,
     layouts: layoutsOnPaper(lines, look).map((table) => printTable(table, () => undefined)),
