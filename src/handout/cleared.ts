@@ -10,9 +10,8 @@ export type Cleared<T> = T extends string
     ? T
     : unknown extends T
       ? Plain
-      : T extends readonly (infer Item)[]
-        ? readonly Cleared<Item>[]
-        : { readonly [K in keyof T]: Cleared<T[K]> };
+      : // Lists stay lists, and pairs stay pairs.
+        { readonly [K in keyof T]: Cleared<T[K]> };
 
 /** Plain data: what JSON keeps. */
 export type Plain =

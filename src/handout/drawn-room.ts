@@ -3,7 +3,7 @@ import type { Handout, HandoutRoom } from './handout.js';
 
 /** What the drawings of a handout's room show: its shape, and what this trade puts on it. */
 export function handoutDrawnRoom({ shape, number, name, drawings }: HandoutRoom, { roomNames }: Handout): DrawnRoom {
-  const { courses, finishes, guards, posts, sections } = drawings;
+  const { courses, finishes, guards, posts, sections, seen, viewFrom } = drawings;
   const labels = new Map(finishes.map(({ at, label }) => [at, label]));
   return {
     measure: shape,
@@ -20,7 +20,8 @@ export function handoutDrawnRoom({ shape, number, name, drawings }: HandoutRoom,
     features: labels,
     guards: new Map(guards.map(({ at, guard }) => [at, guard])),
     posts: new Map(posts.map(({ at, along }) => [at, along])),
-    seen: [],
+    seen,
+    ...(viewFrom && { viewFrom }),
     ...(sections && { sections }),
   };
 }

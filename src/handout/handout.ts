@@ -1,4 +1,12 @@
-import type { DrawnCourses, DrawnGuard, DrawnPost, KeyLevel, KeyRoom } from '../core/book/index.js';
+import type {
+  DrawnCourses,
+  DrawnGuard,
+  DrawnPost,
+  DrawnRoom,
+  KeyLevel,
+  KeyRoom,
+  SeenFinish,
+} from '../core/book/index.js';
 import type { IssuePurpose, RoomMeasure, RoomSection, Swatch } from '../core/model/index.js';
 import type { Cell, Ref, Sieved, Status, TradeBlock } from '../sheet/index.js';
 import type { Locale } from '../base/units/index.js';
@@ -167,6 +175,10 @@ export interface HandoutDrawings {
   readonly guards: readonly { readonly at: Sieved; readonly guard: Cleared<DrawnGuard> }[];
   /** Posts at the house's open edges, whoever sets them: what is behind them is another trade's. */
   readonly posts: readonly { readonly at: Sieved; readonly along: readonly DrawnPost[] }[];
+  /** What a picture of the room shows of its own choices, in working order: what others put there is not in it. */
+  readonly seen: readonly Cleared<SeenFinish>[];
+  /** Side from which the room's record says that its picture is seen. */
+  readonly viewFrom?: NonNullable<DrawnRoom['viewFrom']>;
 }
 
 export interface HandoutPlace {

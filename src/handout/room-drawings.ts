@@ -49,6 +49,8 @@ export function drawingsOf(
     ],
     guards: [...drawn.guards].map(([at, guard]) => ({ at: sieve(at), guard: cleared(guard) })),
     posts: [...postsIn(room, look)].map(([at, along]) => ({ at: sieve(at), along })),
+    seen: drawn.seen.map((finish) => ({ ...cleared(finish), name: sieveName(finish.name) })),
+    ...(room.viewFrom && { viewFrom: room.viewFrom }),
   };
 }
 

@@ -1,5 +1,6 @@
 import { roomViews, type Drawing, type RoomView } from '../../draw/index.js';
 import { handoutDrawnRoom, type Handout, type HandoutRoom } from '../../handout/index.js';
+import { pictureOf, type PrintPicture } from '../picture.js';
 import { drawForPrint, planTitle, ready, withShortNames, type Box, type PrintDrawing } from '../drawings.js';
 
 /** The ratio beyond which figures no longer read: 1/16 of an inch to the foot, or 1:200. */
@@ -18,11 +19,15 @@ const acrossPage = { width: 5.4, height: 3.6 };
 /** What no column holds at the least scale. */
 const acrossColumns = { width: 5, height: 3.2 };
 const featureBox = { width: 3.5, height: 3.4 };
+/** Its keys stand beside it in the column. */
+const pictureBox = { width: 2.1, height: 2 };
 
 const longestName = 24;
 
 interface RoomDrawings {
   readonly plan: PrintDrawing;
+  /** With the trade's own finishes; null where none of them is seen. */
+  readonly picture: PrintPicture | null;
   readonly others: readonly PrintDrawing[];
 }
 
@@ -30,12 +35,14 @@ interface RoomDrawings {
 export function roomDrawings(room: HandoutRoom, handout: Handout): RoomDrawings {
   const { shape, slug, drawings } = room;
   const { printed } = drawings;
-  const views = roomViews(withShortNames(handoutDrawnRoom(room, handout), longestName));
+  const drawn = handoutDrawnRoom(room, handout);
+  const views = roomViews(withShortNames(drawn, longestName));
   const needed = (list: readonly RoomView[], ids: readonly string[]) => list.filter(({ id }) => ids.includes(id));
   const isAcross = shape.openings.length > marksInColumn;
   const plan = isAcross ? drawForPrint(views.plan, slug, acrossPage) : fit(views.plan, slug, boxes.plan);
   return {
     plan: ready(plan, planTitle),
+    picture: pictureOf(drawn, `${slug}-picture`, pictureBox),
     others: [
       ...(printed.ceiling ? [ready(fit(views.ceiling, slug, boxes.ceiling), 'Reflected ceiling plan')] : []),
       ...(printed.sections ? views.sections : []).map((section) =>

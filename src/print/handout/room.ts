@@ -2,6 +2,7 @@ import type { Handout, HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom }
 import { plainWords, type TradeCell } from '../../sheet/index.js';
 import { printAmount, lastDigits } from '../../base/units/index.js';
 import type { PrintDrawing } from '../drawings.js';
+import type { PrintPicture } from '../picture.js';
 import { printLine, readProse, type ProseBlock as Block } from '../../write/index.js';
 import { amountFigure, type Figure } from '../sheets/figure.js';
 import { shorten } from '../shorten.js';
@@ -17,6 +18,7 @@ export interface RoomBlock {
   readonly facts: string;
   readonly notes: readonly Block[];
   readonly plan: PrintDrawing;
+  readonly picture: PrintPicture | null;
   readonly drawings: readonly PrintDrawing[];
   readonly places: readonly PlaceRow[];
   readonly openings: readonly OpeningLine[];
@@ -60,7 +62,7 @@ interface OpeningLine {
 }
 
 export function roomBlock(room: HandoutRoom, handout: Handout): RoomBlock {
-  const { plan, others } = roomDrawings(room, handout);
+  const { plan, picture, others } = roomDrawings(room, handout);
   const cautions = new Set(room.places.flatMap((place) => place.cautions));
   return {
     slug: room.slug,
@@ -71,6 +73,7 @@ export function roomBlock(room: HandoutRoom, handout: Handout): RoomBlock {
     facts: room.facts.map(({ label, text }) => `${label} ${text}`).join('   '),
     notes: readProse(room.notes),
     plan,
+    picture,
     drawings: others,
     places: room.places.map(placeRow),
     openings: room.openings.map(({ mark, kind, at, to, size, action, note }) => ({
