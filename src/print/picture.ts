@@ -5,6 +5,8 @@ import { palette, ready, type Box, type PrintDrawing } from './drawings.js';
 /** A room as it will look, with what its numbers stand for. */
 export interface PrintPicture extends PrintDrawing {
   readonly keys: readonly PictureKey[];
+  /** On what was taken away, or without a recorded place. */
+  readonly unseen: readonly Omit<PictureKey, 'number'>[];
 }
 
 interface PictureKey {
@@ -31,10 +33,11 @@ export function coverPicture(room: BookRoom, look: LookUp): PrintDrawing {
 }
 
 export function pictureOf(room: CutawayRoom, id: string, box: Box): PrintPicture | null {
-  const { drawing, keys } = drawCutaway(room, { id, palette, box });
+  const { drawing, keys, unseen } = drawCutaway(room, { id, palette, box });
   if (keys.length === 0) return null;
   return {
     ...ready(drawing, 'As it will look', pictureWords),
     keys: keys.map(({ number = 0, at, finish }) => ({ number, at, finish })),
+    unseen: unseen.map(({ at, finish }) => ({ at, finish })),
   };
 }

@@ -1,4 +1,13 @@
-import { drawKeyPlan, roomViews, screenPalette, type Drawing, type RoomView, type Shade } from '../../draw/index.js';
+import {
+  drawCutaway,
+  drawKeyPlan,
+  roomViews,
+  screenPalette,
+  type Cutaway,
+  type Drawing,
+  type RoomView,
+  type Shade,
+} from '../../draw/index.js';
 import { handoutDrawnRoom, type Handout, type HandoutLevel, type HandoutRoom } from '../../handout/index.js';
 import { drawForPage } from '../drawings.js';
 
@@ -15,6 +24,12 @@ export function drawHandoutRoom(room: HandoutRoom, handout: Handout): readonly D
     ...needed(features, drawings.features),
     ...needed(walls, drawings.walls),
   ].map((view) => drawForPage(view));
+}
+
+/** A room with what its trade puts there, the rest plain; undefined where nothing of that is seen. */
+export function drawHandoutPicture(room: HandoutRoom, handout: Handout): Cutaway | undefined {
+  const picture = drawCutaway(handoutDrawnRoom(room, handout), { id: 'look', palette: screenPalette });
+  return picture.keys.length === 0 ? undefined : picture;
 }
 
 /** A level small, with the trade's rooms marked, and of these the one that is read filled. Those of them lead to their pages. */

@@ -37,7 +37,7 @@ export function HandoutFrame({ page }: { page: HandoutPage }): VNode {
         <meta name="robots" content="noindex" />
         <meta name="referrer" content="no-referrer" />
         <link rel="icon" href="data:," />
-        {['type.css', 'sheet.css', 'table.css', 'key-plan.css', 'handout.css'].map((style) => (
+        {['type.css', 'sheet.css', 'table.css', 'key-plan.css', 'picture.css', 'handout.css'].map((style) => (
           <link rel="stylesheet" href={link(`assets/${style}`)} />
         ))}
         <script src={link('assets/theme.js')} />

@@ -2,13 +2,15 @@ import type { VNode } from 'preact';
 import type { HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
 import { printAmount, printDay, lastDigits } from '../../base/units/index.js';
 import { cautionWords } from '../../core/caution/index.js';
+import { pictureWords } from '../../draw/index.js';
 import { CellHtml } from '../../write/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { DrawingFigure } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
+import { DrawnPicture, Keys } from '../parts/picture.js';
 import { Phrase, Prose } from '../parts/prose.js';
 import { useHandout, useHandoutLink, usePlaceLinks } from './context.js';
-import { drawHandoutRoom } from './drawings.js';
+import { drawHandoutPicture, drawHandoutRoom } from './drawings.js';
 import { RoomLevel } from './levels.js';
 import { handoutPaths, roomPath } from './paths.js';
 
@@ -59,6 +61,7 @@ export function RoomPage({ room }: { room: HandoutRoom }): VNode {
           <Place place={place} />
         ))}
       </section>
+      <Picture room={room} />
       <section aria-labelledby="drawings-title">
         <h2 id="drawings-title">Drawings</h2>
         <div class="drawing-set">
@@ -70,6 +73,26 @@ export function RoomPage({ room }: { room: HandoutRoom }): VNode {
       <Openings room={room} />
       <Turn room={room} />
     </>
+  );
+}
+
+function Picture({ room }: { room: HandoutRoom }): VNode | null {
+  const picture = drawHandoutPicture(room, useHandout());
+  if (!picture) return null;
+  const { drawing, keys, unseen } = picture;
+  return (
+    <section aria-labelledby="look-title">
+      <h2 id="look-title">As it will look</h2>
+      <p class="why">Your own work only, the rest plain. {pictureWords}</p>
+      <div class="look">
+        <DrawnPicture drawing={drawing} />
+        <div class="look-words">
+          <Keys keys={keys} />
+          {unseen.length > 0 && <p>Not drawn, since it is on what was taken away or has no recorded place:</p>}
+          <Keys keys={unseen} />
+        </div>
+      </div>
+    </section>
   );
 }
 

@@ -86,7 +86,7 @@ function renderPage(page: HandoutPage, handout: Handout): string {
 async function readAssets(): Promise<Map<string, Uint8Array>> {
   const files = new Map<string, Uint8Array>();
   for (const name of await readdir(webFonts)) files.set(`fonts/${name}`, await readFile(join(webFonts, name)));
-  for (const name of ['type.css', 'sheet.css', 'table.css', 'key-plan.css', 'theme.js'])
+  for (const name of ['type.css', 'sheet.css', 'table.css', 'key-plan.css', 'picture.css', 'theme.js'])
     files.set(name, await readFile(join(shared, name)));
   for (const name of await readdir(own)) files.set(name, await readFile(join(own, name)));
   return files;

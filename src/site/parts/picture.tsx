@@ -31,7 +31,8 @@ export function RoomPicture({ room }: { room: BookRoom }): VNode | null {
   );
 }
 
-function Keys({ keys }: { keys: readonly Key[] }): VNode | null {
+/** What numbers stand for. */
+export function Keys({ keys }: { keys: readonly Key[] }): VNode | null {
   if (keys.length === 0) return null;
   return (
     <dl class="look-keys">
