@@ -6,6 +6,7 @@ import { alternativeLines, alternativeSection, alternatives as compared, alterna
 import type { Sheet } from '../sheet/index.js';
 import { blocksText, tableCsv } from '../write/index.js';
 import { alternativeNamed } from './alternative-named.js';
+import { printableJson } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportBriefly, withHouseOptions, type HouseOptions } from './house-options.js';
 
@@ -39,7 +40,7 @@ export function alternatives(console: Console, done: (code: number) => void): Co
 }
 
 function print(one: BookHouseAlternative | undefined, look: LookUp, { json, csv }: AlternativesOptions): string {
-  if (json) return `${JSON.stringify(one ?? look.book.alternatives, null, 2)}\n`;
+  if (json) return `${printableJson(one ?? look.book.alternatives)}\n`;
   if (!csv) return blocksText(sheetOf(one, look).blocks);
   const book = one ? { ...look.book, alternatives: [one] } : look.book;
   return tableCsv((one ? alternativeLines : compared).lay(lookUp(book)));

@@ -7,6 +7,7 @@ import { withTextDiffs } from '../disk/load/index.js';
 import type { Beside } from '../site/index.js';
 import { writeAtomically, writeTree } from '../disk/store/index.js';
 import { recordNumber } from '../base/units/index.js';
+import { printableJson } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import {
   loadFor,
@@ -34,7 +35,7 @@ export function build(console: Console, done: (code: number) => void): Command {
       reportBriefly(loaded, loaded.book ? '' : 'Nothing was written.', console);
       if (!loaded.book) return done(1);
       if (options.json) {
-        console.out(`${JSON.stringify(loaded.book, null, 2)}\n`);
+        console.out(`${printableJson(loaded.book)}\n`);
         return done(0);
       }
       const out = resolve(options.out ?? resolve(options.house, '_site'));

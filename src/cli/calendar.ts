@@ -5,6 +5,7 @@ import { bookCalendar, blocksText, tableText } from '../write/index.js';
 import { openHouse } from '../disk/load/index.js';
 import { calendarBlocks, movedDecisions, movedMilestones } from '../table/index.js';
 import { parseDays, speakAs } from '../base/units/index.js';
+import { printableJson } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import {
   checkHouseDir,
@@ -83,7 +84,7 @@ function print(recorded: Book, slipped: Book, options: CalendarOptions): string 
   const effects = slipEffects(datesOf(recorded), datesOf(slipped), workingDays(recorded.calendar.rules));
   if (options.json) {
     const decisions = slipped.selections.map(({ id, decision }) => ({ id, ...decision }));
-    return `${JSON.stringify({ milestones: slipped.calendar.milestones, decisions, moved: effects }, null, 2)}\n`;
+    return `${printableJson({ milestones: slipped.calendar.milestones, decisions, moved: effects })}\n`;
   }
   const look = lookUp(slipped);
   return options.slip.length === 0 ? blocksText(calendarBlocks(look)) : printEffects(look, effects);

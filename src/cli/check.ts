@@ -2,7 +2,7 @@ import { counted } from '../base/units/index.js';
 import { Command, Option } from 'commander';
 import type { Book } from '../core/book/index.js';
 import { checkAgreed, unreadableIssues, type ComposedBook } from '../disk/load/index.js';
-import { didYouMean, hasErrors, sortProblems, type Problem } from '../base/problem/index.js';
+import { didYouMean, hasErrors, printableJson, sortProblems, type Problem } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import { cautionLine, printCautions } from './print-cautions.js';
 import { scopeWarnings } from './scope-warnings.js';
@@ -26,7 +26,7 @@ export function check(console: Console, done: (code: number) => void): Command {
     .action(async (options: CheckOptions) => {
       const loaded = await loadChecked(options, console);
       const problems = askedFor(loaded.problems, options);
-      if (options.json) console.out(`${JSON.stringify(problems, null, 2)}\n`);
+      if (options.json) console.out(`${printableJson(problems)}\n`);
       else reportProblems({ problems }, '', console);
       const hidden = loaded.problems.length - problems.length;
       if (!options.json && hidden > 0) console.error(`${hidden} more outside of what was asked for.\n`);

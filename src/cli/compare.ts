@@ -9,7 +9,7 @@ import {
   type LoadedComparison,
   type OpenHouse,
 } from '../disk/load/index.js';
-import { printProblems } from '../base/problem/index.js';
+import { printableJson } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import { draftChangeOrder, type DraftOptions } from './draft-change-order.js';
 import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './house-options.js';
@@ -42,7 +42,7 @@ export function compare(console: Console, done: (code: number) => void): Command
       const loaded = await loadComparison(open, from, to ?? onDisk, dayOf(options.on, console));
       if (!loaded.ok && loaded.problems.length === 0) throw new UsageError(loaded.why);
       if (!loaded.ok) {
-        console.error(printProblems(loaded.problems, { color: console.color, outcome: `${loaded.why}.` }));
+        console.problems(loaded.problems, `${loaded.why}.`);
         return done(1);
       }
       const { comparison } = loaded;
@@ -54,7 +54,7 @@ export function compare(console: Console, done: (code: number) => void): Command
         const written = await writePages(loaded, options.out, console);
         if (!options.json) console.tell(written);
       }
-      if (options.json) console.out(`${JSON.stringify(comparison, null, 2)}\n`);
+      if (options.json) console.out(`${printableJson(comparison)}\n`);
       else if (options.out === undefined) console.out(printComparison(comparison));
       done(0);
     });

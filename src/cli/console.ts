@@ -1,3 +1,4 @@
+import type { Problem } from '../base/problem/index.js';
 import type { Asker } from './asker.js';
 
 /** Where a command line writes, what time it is, and what it may ask for: given from outside so that commands can be tested. */
@@ -20,8 +21,11 @@ export interface Terminal {
   readonly color: boolean;
 }
 
-/** What a command has of it. */
-export interface Console extends Terminal {
+/** What a command has of it: what it writes reaches the terminal without control characters (`plainConsole`). */
+export interface Console extends Omit<Terminal, 'color'> {
+  /** Writes problems to `error`, with what became of the command as the last sentence; nothing where there are none. Absent: 'Nothing was
+   *  written.' when there is an error. */
+  problems(problems: readonly Problem[], outcome?: string): void;
   /** Writes to `out` what was not asked for: which files were written, what may come next. Nothing with --quiet. */
   tell(text: string): void;
 }

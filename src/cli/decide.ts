@@ -1,8 +1,8 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { Command } from 'commander';
+import type { Problem } from '../base/problem/index.js';
 import { documentPath, loadHouse } from '../disk/load/index.js';
-import { printProblems } from '../base/problem/index.js';
 import {
   decideChangeOrder,
   decidedVerbs,
@@ -50,19 +50,18 @@ function deciding(name: string, state: DecidedState, console: Console, done: Don
     const dir = checkHouseDir(options.house);
     const on = dayOf(options.on, console);
     const { house, problems } = await loadHouse(dir);
-    const refuse = (text: string): void => {
-      console.error(text);
+    const refuse = (found: readonly Problem[]): void => {
+      console.problems(found, 'Nothing was recorded.');
       done(1);
     };
-    if (!house) return refuse(printProblems(problems, { color: console.color, outcome: 'Nothing was recorded.' }));
+    if (!house) return refuse(problems);
     speakAs(house.records.house);
     const person = personNamed(house.records.house.people, options.by);
     if (!person.ok) throw new UsageError(`--by: ${person.why}`);
     if (options.why?.trim() === '') throw new UsageError('--why is empty');
     const decision = { by: person.name, on, ...(options.why !== undefined && { why: options.why }) };
     const { words, file, paper, decided } = decide(house.records, number, state, decision);
-    if (!decided.ok)
-      return refuse(printProblems([decided.problem], { color: console.color, outcome: 'Nothing was recorded.' }));
+    if (!decided.ok) return refuse([decided.problem]);
     await writeRecord(dir, house.records, file, decided.text);
     console.tell(`${words} ${decidedVerbs[state]} on ${printDay(on)} by ${person.name}\n${join(dir, file)}\n`);
     // The paper that was signed is kept with the decision.

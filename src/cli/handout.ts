@@ -1,7 +1,7 @@
 import { join, resolve } from 'node:path';
 import { Command, Option } from 'commander';
 import { makeHandout } from '../handout/index.js';
-import { didYouMean } from '../base/problem/index.js';
+import { didYouMean, printableJson } from '../base/problem/index.js';
 import type { BookTrade } from '../core/book/index.js';
 import { OutputRefused } from '../disk/store/index.js';
 import type { Console } from './console.js';
@@ -39,7 +39,7 @@ export function handout(console: Console, done: (code: number) => void): Command
       const stamps = handoutStamps(book, sinceLast, changesSince(book, before, open, console));
       const made = makeHandout(book, trade, stamps(trade));
       if (options.json) {
-        console.out(`${JSON.stringify(made, null, 2)}\n`);
+        console.out(`${printableJson(made)}\n`);
         return done(0);
       }
       const dir = resolve(options.out ?? join(options.house, '_site', 'handout', slug));

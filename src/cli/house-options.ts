@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Command } from 'commander';
 import { handoutProblems } from '../handout/index.js';
-import { printProblems, sortProblems } from '../base/problem/index.js';
+import { sortProblems } from '../base/problem/index.js';
 import { bookOf, openHouse, type ComposedBook, type LoadedBook, type OpenHouse } from '../disk/load/index.js';
 import { counted, joinWords, parseDay, speakAs } from '../base/units/index.js';
 import type { Console } from './console.js';
@@ -73,5 +73,5 @@ export function reportBriefly({ problems }: Pick<ComposedBook, 'problems'>, outc
 
 /** Writes problems to the error stream, with what became of the command. */
 export function reportProblems({ problems }: Pick<ComposedBook, 'problems'>, outcome: string, console: Console): void {
-  if (problems.length > 0) console.error(printProblems(problems, { color: console.color, outcome }));
+  console.problems(problems, outcome);
 }

@@ -1,7 +1,6 @@
 import type { Book } from '../core/book/index.js';
 import type { Comparison } from '../core/compare/index.js';
 import { compareBooks, type Composer, type SinceIssue } from '../disk/load/index.js';
-import { printProblems } from '../base/problem/index.js';
 import type { IsoDate } from '../base/units/index.js';
 import type { Console } from './console.js';
 
@@ -37,7 +36,7 @@ function compareWith(
   console: Console,
 ): IssueChanges | undefined {
   const { value: then, problems } = read();
-  if (problems.length > 0) console.error(printProblems(problems, { color: console.color }));
+  console.problems(problems);
   if (!then) return undefined;
   const comparison = compareBooks(then, book, { from: `issue-${issue}`, to: 'the records today' }, composer);
   return { issue, date, then, comparison };

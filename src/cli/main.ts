@@ -4,6 +4,7 @@ import type { Console, Terminal } from './console.js';
 import { programVersion } from '../disk/program/index.js';
 import { tellingHowItIsCalled } from './called-as.js';
 import { inLocale, usualLocale } from '../base/units/index.js';
+import { plainConsole } from './plain-console.js';
 import { UsageError } from './usage-error.js';
 
 /** A command as `--help` lists it. Its file is read only when it is asked for: most of the program is behind one of them. */
@@ -159,7 +160,8 @@ export function run(argv: readonly string[], terminal: Terminal): Promise<number
 async function runCommand(argv: readonly string[], terminal: Terminal): Promise<number> {
   let code = 0;
   let isQuiet = false;
-  const console: Console = { ...terminal, tell: (text) => (isQuiet ? undefined : terminal.out(text)) };
+  const plain = plainConsole(terminal);
+  const console: Console = { ...plain, tell: (text) => (isQuiet ? undefined : plain.out(text)) };
   const done = (result: number): void => {
     code = result;
   };

@@ -1,7 +1,7 @@
 import type { Book } from '../core/book/index.js';
 import { selectionId, type Records, type Room, type Source } from '../core/model/index.js';
 import { writeChoices, writeOverride, type NewChoice } from '../core/records/index.js';
-import { placeWritten, printProblems } from '../base/problem/index.js';
+import { placeWritten } from '../base/problem/index.js';
 import { workingTree } from '../disk/history/index.js';
 import type { OpenHouse } from '../disk/load/index.js';
 import type { IsoDate } from '../base/units/index.js';
@@ -30,7 +30,7 @@ export async function recordChoices(
   const texts = new Map(written.map(({ path, text }) => [path, text]));
   const { book, problems } = tryRecords(open, records, written, on);
   if (!book) {
-    console.error(printProblems(problems, { color: console.color, outcome: 'Nothing was chosen.' }));
+    console.problems(problems, 'Nothing was chosen.');
     return undefined;
   }
   const own = await uncommitted(open.dir, texts);

@@ -1,6 +1,6 @@
 import { Command, Option } from 'commander';
 import { resolve } from 'node:path';
-import { didYouMean } from '../base/problem/index.js';
+import { didYouMean, printableJson } from '../base/problem/index.js';
 import { lookUp } from '../core/book/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import type { Sheet, TableBlock } from '../sheet/index.js';
@@ -39,7 +39,7 @@ export function schedule(console: Console, done: (code: number) => void): Comman
         await writeAtomically(resolve(options.pdf), (await makeSheetPdf(loaded.book, sheetOf(table))).pdf);
         console.tell(`${options.pdf}  ${table.caption}\n`);
       } else if (options.csv) console.out(tableCsv(table));
-      else if (options.json) console.out(`${JSON.stringify(tableJson(table), null, 2)}\n`);
+      else if (options.json) console.out(`${printableJson(tableJson(table))}\n`);
       else console.out(`${table.caption}\n\n${tableText(table)}`);
       done(0);
     });

@@ -3,7 +3,6 @@ import { Command } from 'commander';
 import { lookUp, type Book } from '../core/book/index.js';
 import type { Category, PriceList, Records, Source } from '../core/model/index.js';
 import { slugFor } from '../core/records/index.js';
-import { printProblems } from '../base/problem/index.js';
 import {
   counted,
   joinWords,
@@ -119,7 +118,7 @@ export function takeIn(console: Console, done: (code: number) => void): Command 
       }
       const tried = tryRecords(open, records, written, on);
       if (!tried.book) {
-        console.error(printProblems(tried.problems, { color: console.color, outcome: 'Nothing was taken in.' }));
+        console.problems(tried.problems, 'Nothing was taken in.');
         return done(1);
       }
       console.out(`${report}${movedText(book, tried.book)}\n`);
@@ -306,7 +305,7 @@ async function propose(grid: Grid, { path, category, open, records, options, con
   }
   const tried = tryRecords(open, records, [proposed.value], dayOf(options.on, console));
   if (!tried.book) {
-    console.error(printProblems(tried.problems, { color: console.color, outcome: 'Nothing was written.' }));
+    console.problems(tried.problems, 'Nothing was written.');
     return 1;
   }
   const code = await finish([proposed.value], { open, records, write: true, console });

@@ -1,5 +1,6 @@
 import { Command, Option } from 'commander';
 import { lookUp, type Book } from '../core/book/index.js';
+import { printableJson } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportBriefly, withHouseOptions, type HouseOptions } from './house-options.js';
 import { orderTables, quantityTables, takeoffBlocks } from '../table/index.js';
@@ -38,6 +39,6 @@ function printTakeoff(book: Book, { by, arithmetic, csv, json }: TakeoffOptions)
   const look = lookUp(book);
   const tables = by === 'option' ? orderTables(look) : quantityTables(look);
   if (csv) return tableCsv(...tables);
-  if (json) return `${JSON.stringify(tableJson(...tables), null, 2)}\n`;
+  if (json) return `${printableJson(tableJson(...tables))}\n`;
   return blocksText(by === 'option' ? tables : takeoffBlocks(look, { by, ...(arithmetic && { arithmetic }) }));
 }

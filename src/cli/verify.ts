@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { Command } from 'commander';
 import { verifySigned } from '../disk/load/signed/index.js';
 import { holdsCertificate } from '../signoff/verify/index.js';
+import { printableJson } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import { checkHouseDir } from './house-options.js';
 import { readNamed } from './read-named.js';
@@ -40,7 +41,7 @@ export function verify(console: Console, done: (code: number) => void): Command 
       const roots = await Promise.all((options.trust ?? []).map(readRoot));
       const pdf = await readNamed(file, 'the PDF');
       const verification = await verifySigned(pdf, { roots, ...(houseDir !== undefined && { houseDir }) });
-      if (options.json) console.out(`${JSON.stringify(verificationJson(verification), null, 2)}\n`);
+      if (options.json) console.out(`${printableJson(verificationJson(verification))}\n`);
       else console.out(printVerification(file, verification));
       done(verification.holds ? 0 : 1);
     });

@@ -5,4 +5,5 @@ export * from './problem.js';
 export * from './problem-at.js';
 export * from './sort-problems.js';
 export * from './nearest.js';
+export * from './printable.js';
 export * from './print-problems.js';

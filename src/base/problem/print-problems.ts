@@ -1,5 +1,6 @@
 import { counted, joinWords } from '../units/index.js';
 import picocolors from 'picocolors';
+import { printable } from './printable.js';
 import type { Problem } from './problem.js';
 import { hasErrors, sortProblems } from './sort-problems.js';
 
@@ -51,11 +52,6 @@ function crop(line: string, column: number): { shown: string; caret: number } {
     shown: printable(`${lead}${line.slice(start, end)}${end < line.length ? '…' : ''}`).trimEnd(),
     caret: lead.length + at - start,
   };
-}
-
-/** Control characters would move the cursor or ring the bell; each becomes one plain sign so that columns stay. */
-export function printable(text: string): string {
-  return text.replace(/\t/gu, ' ').replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069]/gu, '�');
 }
 
 function count(problems: readonly Problem[]): string {

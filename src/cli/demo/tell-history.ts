@@ -6,7 +6,7 @@ import { git } from '../../disk/history/index.js';
 import type { Source } from '../../core/model/index.js';
 import { writeAtomically } from '../../disk/store/index.js';
 import { recordNumber, type IsoDate } from '../../base/units/index.js';
-import type { Terminal } from '../console.js';
+import type { Console, Terminal } from '../console.js';
 import { passphraseVariable } from '../passphrase.js';
 import { history, type Step } from './history.js';
 import { recordsAsOf } from './records-as-of.js';
@@ -17,7 +17,7 @@ export type Run = (argv: readonly string[], terminal: Terminal) => Promise<numbe
 
 /** Makes the demo house with its history in an empty folder, by the commands themselves. Rejects when one of them fails:
  *  that is a fault of the program or of its demo, not of the person. */
-export async function tellHistory(dir: string, sources: readonly Source[], run: Run, console: Terminal): Promise<void> {
+export async function tellHistory(dir: string, sources: readonly Source[], run: Run, console: Console): Promise<void> {
   await mkdir(dir, { recursive: true });
   const telling: Telling = { dir, sources, run, console };
   await inGit(dir, ['init', '--quiet', '--initial-branch=main']);
@@ -36,7 +36,7 @@ interface Telling {
   readonly dir: string;
   readonly sources: readonly Source[];
   readonly run: Run;
-  readonly console: Terminal;
+  readonly console: Console;
 }
 
 async function tell(step: Step, telling: Telling): Promise<void> {
@@ -99,6 +99,7 @@ async function runAs({ run, console }: Telling, on: IsoDate, argv: readonly stri
   let said = '';
   const code = await run(argv, {
     ...console,
+    color: false,
     out: (text) => void (said += text),
     error: (text) => void (said += text),
     doing: () => undefined,

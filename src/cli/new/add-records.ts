@@ -2,7 +2,6 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { Command } from 'commander';
 import type { Records, Source } from '../../core/model/index.js';
-import { printProblems } from '../../base/problem/index.js';
 import { speakAs } from '../../base/units/index.js';
 import { openHouse, type OpenHouse } from '../../disk/load/index.js';
 import { makeLibrary, type Library } from '../../draft/index.js';
@@ -38,7 +37,7 @@ export async function openToAdd(dir: string, what: string, console: Console): Pr
   const { house, problems } = await open.current();
   if (!house) {
     const errors = problems.filter(({ severity }) => severity === 'error');
-    console.error(printProblems(errors, { color: console.color }));
+    console.problems(errors);
     return undefined;
   }
   speakAs(house.records.house);
@@ -58,7 +57,7 @@ export async function addRecords(
 ): Promise<boolean> {
   const { book, problems } = tryRecords(open, records, written, console.today());
   if (!book) {
-    console.error(printProblems(problems, { color: console.color }));
+    console.problems(problems);
     return false;
   }
   await writeAllOrNone(open.dir, records.sources, written);

@@ -62,11 +62,11 @@ export async function newHouse(dir: string, flags: HouseFlags, console: Console)
   const { typed, lines } = await askTheRest(given, flags, asker, usual);
   const { answers, rooms } = taken(typed, lines);
   speakAs(answers.locale);
-  const drafted = flags.from === undefined ? ofLines(rooms, answers.ceiling) : await ofModel(flags.from, console);
+  const drafted = flags.from === undefined ? ofLines(rooms, answers.ceiling) : await ofModel(flags.from);
   const files = draftHouse(answers, drafted, await demoRecords(), console.today());
   const records = files.filter(({ path }) => path.startsWith('content/'));
   const { problems } = composeBook(measureFiles(records), console.today());
-  if (hasErrors(problems)) throw new UsageError(printProblems(problems, { color: console.color }).trimEnd());
+  if (hasErrors(problems)) throw new UsageError(printProblems(problems).trimEnd());
   const texts = new Map(files.map(({ path, text }) => [path, text]));
   let history: History = { ok: true };
   await refuse(() =>
@@ -98,10 +98,9 @@ function ofLines(lines: readonly RoomLine[], ceiling: string): Drafted {
   return { rooms, levels: [], guessed, report: '', isWhole: true };
 }
 
-async function ofModel(file: string, console: Console): Promise<Drafted> {
+async function ofModel(file: string): Promise<Drafted> {
   const { value: model, problems } = await readModel(file);
-  if (!model)
-    throw new UsageError(`${printProblems(problems, { color: console.color }).trimEnd()}\nNothing was written.`);
+  if (!model) throw new UsageError(`${printProblems(problems).trimEnd()}\nNothing was written.`);
   if (model.files.size === 0) throw new UsageError(`${modelReport(model)}Nothing was written.`);
   const levels = model.levels.map((level) => ({ ...level, isKnown: true }));
   const isWhole = model.spaces.every(({ path }) => path !== undefined);
