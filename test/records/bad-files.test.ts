@@ -99,8 +99,8 @@ describe('a file that is no record', () => {
 
   it('has no anchors and no aliases', () => {
     expect(toldOfFile(attic, '---\na: &x [1]\nb: *x\n---\n')).toEqual([
-      `rooms/attic.md:2:7 yaml-anchor '&x' is a YAML anchor, which records do without | write the value out in each place`,
-      `rooms/attic.md:3:4 yaml-anchor '*x' is a YAML anchor, which records do without | write the value out in each place`,
+      `rooms/attic.md:2:7 yaml-anchor '&x' is a YAML anchor, which records do without | write the value out in each place; a text that begins with & or * goes inside quotes`,
+      `rooms/attic.md:3:4 yaml-anchor '*x' is a YAML anchor, which records do without | write the value out in each place; a text that begins with & or * goes inside quotes`,
     ]);
   });
 

@@ -33,7 +33,7 @@ describe('money', () => {
   it.each([
     ['12,450', `'12,450' has no currency sign`, 'did you mean $12,450?'],
     ['12450', `'12450' has no currency sign`, 'did you mean $12,450?'],
-    ['$12,45', `'$12,45' has a comma in the wrong place`, 'did you mean $1,245?'],
+    ['$12,45', `'$12,45' has a comma in the wrong place`, 'did you mean $12.45 or $1,245?'],
     ['$7.405', `'$7.405' has parts of a cent`, 'write dollars and whole cents, such as $7.40'],
     ...['€20', '£7.40', 'CAD 12', 'CAD12', '12 CAD', 'CA$12', 'US$ 12', '$12 USD', '12,50 €', '12 euros'].map(
       (text) => [text, `'${text}' names a currency of its own`, oneCurrency()] as [string, string, string],

@@ -73,7 +73,35 @@ describe('days', () => {
     });
     expect(parseDay('2026-13-01')).toMatchObject({ why: `'2026-13-01' has no month 13` });
     expect(parseDay('2026-5-4')).toMatchObject({ fix: 'did you mean 2026-05-04?' });
-    expect(parseDay('5/4/2026')).toMatchObject({ fix: 'write year-month-day, such as 2026-05-04' });
+    expect(parseDay('26-5-4')).toMatchObject({ fix: 'write year-month-day, such as 2026-05-04' });
+  });
+
+  it.each([
+    ['5/4/2026', '2026-05-04 or 2026-04-05'],
+    ['3/27/2026', '2026-03-27'],
+    ['27/3/2026', '2026-03-27'],
+    ['4/4/2026', '2026-04-04'],
+    ['3.4.2026', '2026-04-03'],
+    ['2026/3/27', '2026-03-27'],
+    ['20260327', '2026-03-27'],
+    ['2026-03-27T10:00:00Z', '2026-03-27'],
+    ['27 March 2026', '2026-03-27'],
+    ['March 27th, 2026', '2026-03-27'],
+    ['Mar. 27 2026', '2026-03-27'],
+  ])('%s was meant as %s', (written, meant) => {
+    expect(parseDay(written)).toEqual({
+      ok: false,
+      why: `'${written}' is not a day`,
+      fix: `did you mean ${meant}? Days are written year-month-day`,
+    });
+  });
+
+  it.each(['31/31/2026', 'March 2026', '27 Brumaire 2026', '2026-03-27x', ''])('%j was meant as no day', (written) => {
+    expect(parseDay(written)).toMatchObject({ ok: false });
+    expect(parseDay(written)).not.toMatchObject({ fix: expect.stringContaining('did you mean') as string });
+  });
+
+  it('are real, too', () => {
     expect(parseDay('2026-04-31').ok).toBe(false);
   });
 

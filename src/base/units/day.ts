@@ -23,7 +23,7 @@ const months = [
 export function parseDay(text: string): Reading<IsoDate> {
   const written = plainText(text);
   const [, year = '', month = '', day = ''] = /^(\d{4})-(\d{1,2})-(\d{1,2})$/u.exec(written) ?? [];
-  if (year === '') return unread(`'${text}' is not a day`, 'write year-month-day, such as 2026-05-04');
+  if (year === '') return unread(`'${text}' is not a day`, otherwise(written));
   if (month.length < 2 || day.length < 2) {
     return unread(
       `'${text}' is not a day in full`,
@@ -31,12 +31,38 @@ export function parseDay(text: string): Reading<IsoDate> {
     );
   }
   const name = months[Number(month) - 1];
-  if (name === undefined)
-    return unread(`'${text}' has no month ${Number(month)}`, 'write year-month-day, such as 2026-05-04');
+  if (name === undefined) return unread(`'${text}' has no month ${Number(month)}`, asRecordsDo);
   const days = Temporal.PlainYearMonth.from({ year: Number(year), month: Number(month) }).daysInMonth;
   if (Number(day) < 1 || Number(day) > days)
     return unread(`'${text}' is no day: ${name} ${Number(year)} has ${days} days`, 'check the month and the day');
   return read(written);
+}
+
+const asRecordsDo = 'write year-month-day, such as 2026-05-04';
+
+/** What a day in another form was meant to be, where it can be told: both days where it cannot. */
+function otherwise(written: string): string {
+  const meant = [...new Set(daysMeant(written))].filter((day) => parseDay(day).ok);
+  if (meant.length === 0) return asRecordsDo;
+  return `did you mean ${meant.join(' or ')}? Days are written year-month-day`;
+}
+
+function daysMeant(written: string): readonly string[] {
+  const day = (year = '', month = '', date = ''): string =>
+    `${year}-${month.padStart(2, '0')}-${date.padStart(2, '0')}`;
+  const ahead = /^(\d{4})[./](\d{1,2})[./](\d{1,2})\.?$|^(\d{4})(\d\d)(\d\d)$|^(\d{4})-(\d\d)-(\d\d)[T ]/u.exec(
+    written,
+  );
+  if (ahead) return [day(...ahead.slice(1).filter((part) => part !== undefined))];
+  const [, first, sign, second, last] = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4})$/u.exec(written) ?? [];
+  // With points the day comes first everywhere; otherwise the month does in some countries.
+  if (sign === '.') return [day(last, second, first)];
+  if (sign !== undefined) return [day(last, first, second), day(last, second, first)];
+  const [, date, dateName = '', dateYear] = /^(\d{1,2})\.? ([A-Za-z]{3,9})\.?,? (\d{4})$/u.exec(written) ?? [];
+  const [, name = dateName, nameDate = date, nameYear = dateYear] =
+    /^([A-Za-z]{3,9})\.? (\d{1,2})(?:st|nd|rd|th)?,? (\d{4})$/u.exec(written) ?? [];
+  const month = months.findIndex((one) => name !== '' && one.toLowerCase().startsWith(name.toLowerCase()));
+  return month < 0 ? [] : [day(nameYear, String(month + 1), nameDate)];
 }
 
 /** `4 May 2026`: no order of numbers to mistake; or in the form of the house's language, such as `May 4, 2026`. */

@@ -35,11 +35,10 @@ function refuse(written: string, text: string): Reading<Cents> {
   }
   const misgrouped = sign === '$' ? /^\$ ?([\d,]+)(\.\d{1,2})?$/u.exec(written) : null;
   if (misgrouped?.[1]?.includes(',')) {
-    const digits = misgrouped[1].replaceAll(',', '');
-    return unread(
-      `'${text}' has a comma in the wrong place`,
-      `did you mean $${groupDigits(digits)}${misgrouped[2] ?? ''}?`,
-    );
+    const whole = `$${groupDigits(misgrouped[1].replaceAll(',', ''))}${misgrouped[2] ?? ''}`;
+    const withCents = written.replace(/,(\d\d)$/u, '.$1');
+    const meant = withCents !== written && parseMoney(withCents).ok ? `${withCents} or ${whole}` : whole;
+    return unread(`'${text}' has a comma in the wrong place`, `did you mean ${meant}?`);
   }
   const examples = `${withSign('12,450')} or ${withSign(digits === 0 ? '740' : '7.40')}`;
   const fix = `write ${sign === '$' ? 'dollars' : 'amounts'} such as ${examples}`;

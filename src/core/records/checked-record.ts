@@ -2,6 +2,7 @@ import type { Origin, Path, Problem } from '../../base/problem/index.js';
 import type { FrontMatter } from './front-matter.js';
 import { findingProblems, findings } from './schema-problems.js';
 import type { Finding } from './finding.js';
+import { oncePerRecord, quoteWarnings, trapFindings } from './trap-findings.js';
 import { validatorOf } from './validators.js';
 
 /** A record as written, with a way to ask which of it may be believed. */
@@ -30,7 +31,7 @@ export function checkRecord<Raw>(
   front: FrontMatter,
   more: readonly Finding[] = [],
 ): Checked<Raw> {
-  const found = [...findings(validatorOf(schema), front.data), ...more];
+  const found = trapFindings([...findings(validatorOf(schema), front.data), ...more], front.data, front.origin);
   const harm = found.filter(({ code }) => code !== 'key-unknown');
   const sound = (path: Path): boolean =>
     !harm.some((one) => {
@@ -39,7 +40,8 @@ export function checkRecord<Raw>(
     });
   const meant = (key: string): boolean => found.some((one) => one.path.length === 1 && one.meant === key);
   const { body, origin } = front;
-  return { slug, raw: front.data as Raw, body, origin, problems: findingProblems(found, origin), sound, meant };
+  const problems = oncePerRecord([...findingProblems(found, origin), ...quoteWarnings(front.data, found, origin)]);
+  return { slug, raw: front.data as Raw, body, origin, problems, sound, meant };
 }
 
 /** Entries of the list at `key` that are sound; none when the list is not there. */

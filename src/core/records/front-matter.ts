@@ -12,6 +12,7 @@ import {
 import { conflictProblems } from './merge-conflict.js';
 import { locate } from './locate.js';
 import { deepestYaml, yamlDepth } from './yaml-depth.js';
+import { cutTexts, indentProblems } from './yaml-traps.js';
 import { yamlWords } from './yaml-words.js';
 
 /** Bytes a record may have. A long room is 10 KB; a megabyte is something else that went astray. */
@@ -50,7 +51,7 @@ export function readFrontMatter(source: Source): Outcome<FrontMatter> {
     };
   const conflicts = conflictProblems(at);
   if (conflicts.length > 0) return { problems: conflicts };
-  if (!/^---(?!-)/u.test(text)) return refuse('front-matter-missing', 'the file has no front matter', shape);
+  if (!/^---(?!-)/u.test(text)) return refuse('front-matter-missing', ...missingWords(text));
   // gray-matter would run `---js` as a program: the word after the dashes is read before anything else is.
   const language = matter.language(text).name;
   if (language !== '' && language !== 'yaml') {
@@ -62,9 +63,7 @@ export function readFrontMatter(source: Source): Outcome<FrontMatter> {
   }
   const end = text.indexOf('\n---');
   if (end < 0 || !/^\n---[ \t]*\r?(?:\n|$)/u.test(text.slice(end, end + 200))) {
-    const fix = 'write --- on a line of its own after the last key';
-    const place = end < 0 ? start : { line: text.slice(0, end).split('\n').length + 1, column: 1 };
-    return refuse('front-matter-open', 'the front matter does not end', fix, place);
+    return refuse('front-matter-open', ...openWords(text, end));
   }
   if (yamlDepth(text.slice(0, end)) > deepestYaml) {
     return refuse(
@@ -81,11 +80,47 @@ interface File {
   readonly text: string;
 }
 
+/** Dashes that are there, and not where they belong. */
+function missingWords(text: string): readonly [message: string, fix: string, place: Position] {
+  const lines = text.split('\n');
+  const line = lines.findIndex((one) => one.trim() !== '');
+  if (!/^\s*---\s*$/u.test(lines[line] ?? '')) return ['the file has no front matter', shape, start];
+  const what = line > 0 ? 'an empty line stands' : 'a space stands';
+  const fix = 'the file begins with ---, and nothing before it';
+  return [`${what} before the --- that begins the front matter`, fix, { line: line + 1, column: 1 }];
+}
+
+/** Where the front matter should end: at a line that looks like ---, or at the first empty line that no key follows. */
+function openWords(text: string, end: number): readonly [message: string, fix: string, place: Position] {
+  const message = 'the front matter does not end';
+  const fix = 'write --- on a line of its own after the last key';
+  const lines = text.split('\n');
+  const at = (index: number): Position => ({ line: index + 1, column: 1 });
+  if (end >= 0) return [message, fix, at(text.slice(0, end).split('\n').length)];
+  const almost = lines.findIndex((line, index) => index > 0 && /^\s*(?:-{2,}|[–—―_=*]+)\s*$/u.test(line));
+  if (almost > 0)
+    return [
+      `${message}: '${(lines[almost] ?? '').trimEnd()}' is not ---`,
+      'write --- alone, from the first column',
+      at(almost),
+    ];
+  const isYaml = (line: string): boolean => /^(?:[ #-]|[^\s:]+:(?:\s|$))/u.test(line);
+  const gap = lines.findIndex(
+    (line, index) =>
+      index > 0 && line.trim() === '' && !isYaml(lines.slice(index).find((one) => one.trim() !== '') ?? 'x'),
+  );
+  const hasProse = gap > 0 && lines.slice(gap).some((one) => one.trim() !== '');
+  if (!hasProse) return [message, fix, start];
+  return [message, 'write --- on a line of its own after this one', at(gap - 1)];
+}
+
 function readYaml(at: File): Outcome<FrontMatter> {
   const lines = new LineCounter();
   let document: Document.Parsed | undefined;
+  let given = '';
   const yaml = (text: string): object => {
-    document = parseDocument(text.replace(/\r$/u, ''), {
+    given = text.replace(/\r$/u, '');
+    document = parseDocument(given, {
       version: '1.2',
       uniqueKeys: true,
       stringKeys: true,
@@ -105,17 +140,28 @@ function readYaml(at: File): Outcome<FrontMatter> {
       ],
     };
   }
-  return takeData(at, document, lines, body);
+  return takeData(at, { document, yaml: given, lines, body });
 }
 
-function takeData(at: File, document: Document.Parsed, lines: LineCounter, body: string): Outcome<FrontMatter> {
+interface Parsed {
+  readonly document: Document.Parsed;
+  /** What it was parsed from: the file from the end of its first line to the second line of dashes. */
+  readonly yaml: string;
+  readonly lines: LineCounter;
+  readonly body: string;
+}
+
+function takeData(at: File, { document, yaml, lines, body }: Parsed): Outcome<FrontMatter> {
   // The YAML that the engine is given begins at the end of the line of dashes, so its lines count as the file's.
   const position = (offset: number): Position => {
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(1, line), column: Math.max(1, col) };
   };
   const broken = onceACause([...document.errors, ...document.warnings]);
-  if (broken.length > 0) return { problems: broken.map((error) => yamlProblem(at, error, position)) };
+  if (broken.length > 0) {
+    const indents = broken.every(({ code }) => code === 'DUPLICATE_KEY') ? [] : indentProblems(at, yaml);
+    return { problems: indents.length > 0 ? indents : broken.map((error) => yamlProblem(at, error, position)) };
+  }
   const anchors = anchorProblems(at, document, position);
   if (anchors.length > 0) return { problems: anchors };
   if (!isMap(document.contents)) {
@@ -135,29 +181,28 @@ function takeData(at: File, document: Document.Parsed, lines: LineCounter, body:
     };
   }
   const data = document.toJS({ maxAliasCount: 0 }) as Record<string, unknown>;
-  return { value: { data, body: body.trim(), origin: locate(at, document, position) }, problems: [] };
+  const value = { data, body: body.trim(), origin: locate(at, document, position) };
+  return { value, problems: cutTexts(at, yaml, document, position) };
 }
 
-/** What follows the first slip of syntax is mostly its echo; tabs and keys written twice stand for themselves. */
+/** What follows the first slip of syntax is mostly its echo; keys written twice stand for themselves. */
 function onceACause(errors: readonly YAMLError[]): readonly YAMLError[] {
-  const own = (error: YAMLError): boolean => error.code === 'TAB_AS_INDENT' || error.code === 'DUPLICATE_KEY';
-  if (errors.some((error) => error.code === 'TAB_AS_INDENT'))
-    return errors.filter((error) => error.code === 'TAB_AS_INDENT');
-  const first = errors.find((error) => !own(error));
-  return errors.filter((error) => own(error) || error === first);
+  const isTwice = (error: YAMLError): boolean => error.code === 'DUPLICATE_KEY';
+  const first = errors.find((error) => !isTwice(error));
+  return errors.filter((error) => isTwice(error) || error === first);
 }
 
 function yamlProblem(at: File, error: YAMLError, position: (offset: number) => Position): Problem {
   const place = position(error.pos[0]);
   if (error.code === 'TAB_AS_INDENT') {
-    return problemIn(at, place, 'yaml-tab', 'a tab stands where YAML wants spaces', { fix: 'indent with two spaces' });
+    return problemIn(at, place, 'yaml-tab', 'a tab stands where YAML wants spaces', { fix: 'write spaces instead' });
   }
   if (error.code === 'DUPLICATE_KEY') {
     const key = /^[^:\s]+/u.exec(at.text.split('\n')[place.line - 1]?.slice(place.column - 1) ?? '')?.[0] ?? '';
     return problemIn(at, place, 'key-duplicate', `the key '${key}' is written twice`, { fix: 'keep one of the two' });
   }
-  const { message, fix, where } = yamlWords(error.code, error.message, { text: at.text, place });
-  return problemIn(at, where, 'yaml-broken', `the YAML cannot be read: ${message}`, { fix });
+  const { message, fix, where, code = 'yaml-broken' } = yamlWords(error.code, error.message, { text: at.text, place });
+  return problemIn(at, where, code, `the YAML cannot be read: ${message}`, { fix });
 }
 
 function anchorProblems(
@@ -173,7 +218,7 @@ function anchorProblems(
       const place = position(node.range?.[0] ?? 0);
       problems.push(
         problemIn(at, place, 'yaml-anchor', `'${name}' is a YAML anchor, which records do without`, {
-          fix: 'write the value out in each place',
+          fix: 'write the value out in each place; a text that begins with & or * goes inside quotes',
         }),
       );
     },

@@ -28,15 +28,32 @@ const fixHere = 'keep one of the two versions, and delete the lines <<<<<<<, ===
 
 /** Places of a record where a merge left two versions: what each has, in words, and who chose it when where it is a choice. */
 export function conflictProblems(at: File): readonly Problem[] {
-  if (!at.text.includes('<<<<<<<')) return [];
-  const conflicts = findConflicts(at.text.split(/\r?\n/u));
+  if (!/<{7}|={7}|>{7}/u.test(at.text)) return [];
+  const lines = at.text.split(/\r?\n/u);
+  const conflicts = findConflicts(lines);
   const record = readNumbered(at.file);
   const [first] = conflicts;
   if (record && first && conflicts.some((one) => isTwice(one))) return [twice(at, first, record)];
-  return conflicts.map((conflict) => {
+  const whole = conflicts.map((conflict) => {
     const message = `two versions met here in a merge: ${whatMet(at.text, conflict)}`;
     return problemIn(at, { line: conflict.from, column: 1 }, 'merge-conflict', message, { fix: fixHere });
   });
+  return [...whole, ...leftProblem(at, lines, conflicts)];
+}
+
+/** A line of a merge whose other lines were deleted or moved: the first of them speaks for the record. */
+function leftProblem(at: File, lines: readonly string[], conflicts: readonly Conflict[]): readonly Problem[] {
+  const end = lines.findIndex((line, index) => index > 0 && line === '---');
+  const left = lines.findIndex((line, index) => {
+    if (conflicts.some(({ from, to }) => index + 1 >= from && index + 1 <= to)) return false;
+    // In prose, a line of = underlines a title, and one of < or > is a sign of git only where it names a version.
+    return end < 0 || index < end ? /^\s*(?:<{7}|>{7}|={7})(?:\s|$)/u.test(line) : /^<{7} \S+$|^>{7} \S/u.test(line);
+  });
+  if (left < 0) return [];
+  const message = `'${lines[left]?.trim() ?? ''}' is left of a merge`;
+  const fix =
+    'delete the lines <<<<<<<, ======= and >>>>>>>, and keep one of the two versions of what stands between them';
+  return [problemIn(at, { line: left + 1, column: 1 }, 'merge-conflict', message, { fix })];
 }
 
 function findConflicts(lines: readonly string[]): readonly Conflict[] {

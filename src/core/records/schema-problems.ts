@@ -9,7 +9,7 @@ import {
 } from '../../base/problem/index.js';
 import { bestBranch } from './best-branch.js';
 import type { Finding } from './finding.js';
-import { isUsual } from '../../base/units/index.js';
+import { isMetric, isUsual } from '../../base/units/index.js';
 import { notations, patternWords, slugPattern, type Notation } from './formats.js';
 import { answerOf, quoted, typeWords } from './value-words.js';
 
@@ -269,8 +269,26 @@ function typeFix(
 function wrongText(notation: Notation, text: string, path: Path): Finding | undefined {
   const reading = notation.read(text);
   if (reading.ok) return undefined;
-  const { why: message, fix } = reading;
+  const { why: message, fix } = otherComma(notation, text, reading.why) ?? reading;
   return { path, code: notation.code, message, ...(fix !== undefined && { fix }), onKey: false };
+}
+
+/** Where decimals follow a comma, or thousands a point, as they do elsewhere: what it is here. A metric house reads both. */
+function otherComma(
+  { read }: Notation,
+  text: string,
+  said: string,
+): { readonly why: string; readonly fix: string } | undefined {
+  if (isMetric()) return undefined;
+  const turned = text.replace(/[.,]/gu, (sign) => (sign === ',' ? '.' : ','));
+  const meant = (plain: string): string => `decimals follow a point, thousands may have commas: did you mean ${plain}?`;
+  if (/\d(?:\.\d{3})+,\d|\d(?:\.\d{3}){2,}/u.test(text) && read(turned).ok)
+    return { why: `'${text}' has points between its thousands`, fix: meant(turned) };
+  if (/\d,(?!\d{3}(?!\d))\d/u.test(text) && read(turned).ok)
+    return { why: `'${text}' has a comma before its decimals`, fix: meant(turned) };
+  const bare = text.replace(/(?<=\d),(?=\d)/gu, '');
+  if (bare === text || said.includes('comma') || !read(bare).ok) return undefined;
+  return { why: `'${text}' has a comma in the wrong place`, fix: meant(bare) };
 }
 
 /** `did you mean 'gable'?`, or the choices. */
