@@ -22,8 +22,18 @@ const board = 'options/ceiling-board/spruce-20x120.md';
 test('a board that is priced for a metre, where the ceiling is measured by area', () => {
   expect(toldOf(board, '€19.80 / m2', '€19.80 / m')).toEqual([
     'unit-unsuited ceiling-board is measured by area, priced for m², not for m | write €… / m²',
-    'unit-differs labor is for m², material for m | price both for the same unit',
-    'unit-differs the weight is for m², the price for m | say the weight of one m',
+  ]);
+});
+
+test('labor that is priced for a metre', () => {
+  expect(toldOf(board, '€31.00 / m2', '€31.00 / m')).toEqual([
+    'unit-differs labor is for m, material for m² | price both for the same unit',
+  ]);
+});
+
+test('a weight of a metre', () => {
+  expect(toldOf(board, 'kg / m2', 'kg / m')).toEqual([
+    'unit-differs the weight is for m, the price for m² | say the weight of one m²',
   ]);
 });
 

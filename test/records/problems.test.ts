@@ -67,7 +67,7 @@ describe('what the schema has against a record', () => {
     [
       `ceiling: { form: gable, ridge: east-west, plate: 8'-0", pitch: 6/12 }`,
       'ceiling: 9',
-      `rooms/study.md:8:10 value-type 'ceiling': expected a ceiling such as flat 9'-0" or a group of keys or a list, got the number 9`,
+      `rooms/study.md:8:10 value-type 'ceiling': expected a ceiling such as flat 9'-0" or a group of keys or a list, got the number 9 | write { form: …, … }, where form is one of flat, shed, gable, hip, planes`,
     ],
     [
       `ceiling: { form: gable, ridge: east-west, plate: 8'-0", pitch: 6/12 }`,
@@ -104,7 +104,7 @@ describe('what the schema has against a record', () => {
     [
       'covers: [material, tax]',
       'covers: material',
-      `house.md:26:13 value-type 'covers': expected a list, got 'material' | write a list, such as [ … ]`,
+      `house.md:26:13 value-type 'covers': expected a list, got 'material' | write a list, such as [material]`,
     ],
     [
       'covers: [material, tax]',

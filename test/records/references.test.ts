@@ -180,8 +180,8 @@ describe('what one record says about another', () => {
       'by: area',
       'by: stone',
       `categories/ceiling-board.md:10:16 attribute-needed measuring by stone works with the attribute 'corner-covers', which is not among the attributes | add corner-covers: { label: Corner coverage, kind: number, required: true }`,
-      'options/ceiling-board/fir-tg-1x6.md:6:1 parts-unsuited ceiling-board is measured by stone and priced in parts | write parts: with flats and corners',
-      'options/ceiling-board/pine-shiplap-1x8.md:6:1 parts-unsuited ceiling-board is measured by stone and priced in parts | write parts: with flats and corners',
+      'options/ceiling-board/fir-tg-1x6.md:6:1 parts-unsuited ceiling-board is measured by stone and priced in parts | replace price: with parts: { flats: { material: … / sq ft, labor: … / sq ft }, corners: { material: … / lin ft, labor: … / lin ft } }',
+      'options/ceiling-board/pine-shiplap-1x8.md:6:1 parts-unsuited ceiling-board is measured by stone and priced in parts | replace price: with parts: { flats: { material: … / sq ft, labor: … / sq ft }, corners: { material: … / lin ft, labor: … / lin ft } }',
     ],
   ]);
   cases(fir, [

@@ -1,6 +1,7 @@
 import type { ErrorObject, ValidateFunction } from 'ajv';
 import { nearest, type Path } from '../../base/problem/index.js';
 import type { Finding } from './finding.js';
+import { groupFix, type Part } from './group-words.js';
 import { formFinding } from './named-form.js';
 import { validatorOf } from './validators.js';
 import { answerOf, quoted } from './value-words.js';
@@ -25,7 +26,7 @@ export function bestBranch(error: ErrorObject, path: Path, check: Check): readon
   const typed = branches.filter(
     (found) => !found.some((one) => one.code === 'value-type' && one.path.length === path.length),
   );
-  if (typed.length === 0) return [wrongType(branches.flat(), error.data, path)];
+  if (typed.length === 0) return [wrongType(branches.flat(), refs, error.data, path)];
   const forms = typed.flatMap((found) => found.filter((one) => isForm(one, path)));
   const lacking = typed.every((found) =>
     found.some((one) => one.code === 'key-missing' && one.message.endsWith(`lacks 'form'`)),
@@ -58,10 +59,15 @@ function wrongForm(found: readonly Finding[]): Finding {
   };
 }
 
-function wrongType(found: readonly Finding[], data: unknown, path: Path): Finding {
+function wrongType(found: readonly Finding[], refs: readonly Part[], data: unknown, path: Path): Finding {
   const asked = [...new Set(found.flatMap((one) => (one.path.length === path.length && one.asked ? [one.asked] : [])))];
   const name = String(path.findLast((part) => typeof part === 'string') ?? '');
   const got = typeof data === 'number' ? `the number ${data}` : quoted(data);
   const message = `'${name}': expected ${asked.join(' or ')}, got ${got}`;
-  return { path, code: 'value-type', message, asked: asked.join(' or '), onKey: data === null };
+  // What a bare number was meant to be says more than the group that could stand there.
+  const fix =
+    found.find((one) => one.path.length === path.length && one.fix?.startsWith('did you mean'))?.fix ??
+    groupFix({ oneOf: refs }, data);
+  const onKey = data === null;
+  return { path, code: 'value-type', message, asked: asked.join(' or '), onKey, ...(fix !== undefined && { fix }) };
 }

@@ -14,6 +14,8 @@ export interface Checked<Raw> {
   readonly problems: readonly Problem[];
   /** Has the schema nothing against what is at `path`? Keys it does not know do no harm there. */
   sound(path: Path): boolean;
+  /** Its problems but those at `path` and below: where all of that is to be written otherwise. */
+  without(path: Path): readonly Problem[];
   /** Was a key of the record misspelt that should have been this one? That it is missing has then been said. */
   meant(key: string): boolean;
 }
@@ -31,7 +33,10 @@ export function checkRecord<Raw>(
   front: FrontMatter,
   more: readonly Finding[] = [],
 ): Checked<Raw> {
-  const found = trapFindings([...findings(validatorOf(schema), front.data), ...more], front.data, front.origin);
+  // A part's own schema knows better what belongs there.
+  const isTold = (one: Finding): boolean => more.some(({ path, code }) => code === one.code && isSame(path, one.path));
+  const own = findings(validatorOf(schema), front.data).filter((one) => !isTold(one));
+  const found = trapFindings([...own, ...more], front.data, front.origin);
   const harm = found.filter(({ code }) => code !== 'key-unknown');
   const sound = (path: Path): boolean =>
     !harm.some((one) => {
@@ -40,8 +45,10 @@ export function checkRecord<Raw>(
     });
   const meant = (key: string): boolean => found.some((one) => one.path.length === 1 && one.meant === key);
   const { body, origin } = front;
-  const problems = oncePerRecord([...findingProblems(found, origin), ...quoteWarnings(front.data, found, origin)]);
-  return { slug, raw: front.data as Raw, body, origin, problems, sound, meant };
+  const told = (some: readonly Finding[]): readonly Problem[] =>
+    oncePerRecord([...findingProblems(some, origin), ...quoteWarnings(front.data, found, origin)]);
+  const without = (path: Path): readonly Problem[] => told(found.filter((one) => !isAtOrBelow(one.path, path)));
+  return { slug, raw: front.data as Raw, body, origin, problems: told(found), sound, without, meant };
 }
 
 /** Entries of the list at `key` that are sound; none when the list is not there. */
@@ -61,6 +68,10 @@ export function looseItems(record: Checked<unknown>, key: string): readonly unkn
 export function looseNames(record: Checked<unknown>, list: string, key: string): ReadonlySet<string> {
   const names = looseItems(record, list).map((item) => (item as Readonly<Record<string, unknown>> | null)?.[key]);
   return new Set(names.filter((name): name is string => typeof name === 'string'));
+}
+
+function isSame(path: Path, other: Path): boolean {
+  return path.length === other.length && isAtOrBelow(path, other);
 }
 
 /** Is `path` the place `above`, or below it? */

@@ -182,7 +182,7 @@ function attributeFindings(
   rules: readonly AttributeRule[] | undefined,
 ): readonly Finding[] {
   const attributes = option['attributes'] ?? {};
-  if (!rules || typeof attributes !== 'object') return [];
+  if (!rules) return [];
   return findings(attributeValidator(rules), attributes, ['attributes']);
 }
 

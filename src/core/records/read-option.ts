@@ -7,7 +7,8 @@ import { passed, readDimension, readMoney } from './formats.js';
 import type { RawCategory } from './raw/category.js';
 import { quoteProblems } from './quote-problems.js';
 import { placeShared, withShared } from './share-facts.js';
-import { priceProblems, readParts, type LocatedPart } from './read-parts.js';
+import { priceForm, pricingOf } from './price-form.js';
+import { readParts, unitsProblems, type LocatedPart } from './read-parts.js';
 import type { RawInsulationLayer, RawOption } from './raw/option.js';
 
 /** An option's record, as far as it can be read. */
@@ -27,11 +28,14 @@ export function readOption(
   category: string,
   from: { readonly rules?: readonly AttributeRule[]; readonly record?: Checked<RawCategory> } = {},
 ): OptionDraft {
-  const parts = readParts(record);
   const { rules } = from;
+  const pricing = pricingOf(category, from.record);
+  const form = priceForm(record, pricing);
+  const parts = readParts(record).filter(({ path }) => path[0] !== form.instead);
   const { quoted } = record.raw;
   const quotes = record.sound(['quoted']) ? quoteProblems(quoted, ['quoted'], record.origin) : [];
-  const problems = [...record.problems, ...priceProblems(record, parts), ...quotes];
+  const own = form.instead === undefined ? record.problems : record.without([form.instead]);
+  const problems = [...own, ...form.problems, ...unitsProblems(record, parts, pricing), ...quotes];
   return {
     slug: record.slug,
     category,

@@ -1,8 +1,17 @@
 import type { OptionPart } from '../model/index.js';
 import { problemAt, type Path, type Problem } from '../../base/problem/index.js';
-import { parsePercent, parseQuantity, parseRate, parseWeight, unitName, type Decimal } from '../../base/units/index.js';
+import {
+  parsePercent,
+  parseQuantity,
+  parseRate,
+  parseWeight,
+  unitName,
+  type Decimal,
+  type Unit,
+} from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
 import { passed } from './formats.js';
+import type { Pricing } from './price-form.js';
 import type { RawOption, RawPack, RawPrice } from './raw/option.js';
 
 /** A part of an option and where its material price stands. */
@@ -43,14 +52,19 @@ function readPart(part: string, { material, labor, pack, waste }: Priced): Optio
   };
 }
 
-/** An option has a price or parts, and every figure of a part is for one and the same unit. */
-export function priceProblems(record: Checked<RawOption>, parts: readonly LocatedPart[]): readonly Problem[] {
+/** Every figure of a part is for one and the same unit: for the category's, where that is known. That the material's is another is then
+ *  told by `reference/option.ts`, and what agrees with the category is not at fault. */
+export function unitsProblems(
+  record: Checked<RawOption>,
+  parts: readonly LocatedPart[],
+  pricing: Pricing | undefined,
+): readonly Problem[] {
   const { raw, origin, sound } = record;
-  const problems = [...formProblems(record), ...parts.flatMap((part) => unitProblems(part, record))];
+  const problems = parts.flatMap((part) => unitProblems(part, record, pricing));
   const first = parts[0]?.part;
   if (raw.weight !== undefined && first && sound(['weight'])) {
     const { per } = passed(parseWeight(raw.weight));
-    if (per !== first.unit) {
+    if (per !== first.unit && per !== pricing?.asked[first.part]) {
       const message = `the weight is for ${unitName(per)}, the price for ${unitName(first.unit)}`;
       problems.push(
         problemAt(origin, ['weight'], 'unit-differs', message, {
@@ -62,32 +76,16 @@ export function priceProblems(record: Checked<RawOption>, parts: readonly Locate
   return problems;
 }
 
-function formProblems({ raw, origin, meant }: Checked<RawOption>): readonly Problem[] {
-  if (raw.price === undefined && raw.parts === undefined) {
-    if (meant('price') || meant('parts')) return [];
-    const fix = 'write price: { material: …, labor: … }, or parts when it is bought in parts';
-    return [problemAt(origin, [], 'price-missing', 'the option has no price', { fix })];
-  }
-  if (raw.price !== undefined && raw.parts !== undefined) {
-    const fix = 'keep one: price for a finish bought as one thing, parts for one bought in parts';
-    return [problemAt(origin, ['parts'], 'price-twice', 'the option has a price and parts', { fix, onKey: true })];
-  }
-  if (raw.parts === undefined) return [];
-  return (['pack', 'waste'] as const)
-    .filter((key) => raw[key] !== undefined)
-    .map((key) =>
-      problemAt(origin, [key], 'price-twice', `'${key}' stands beside parts`, {
-        fix: `write a ${key} in each part`,
-        onKey: true,
-      }),
-    );
-}
-
-function unitProblems({ part, path }: LocatedPart, { raw, origin }: Checked<RawOption>): readonly Problem[] {
+function unitProblems(
+  { part, path }: LocatedPart,
+  { raw, origin }: Checked<RawOption>,
+  pricing: Pricing | undefined,
+): Problem[] {
+  const differs = (unit: Unit): boolean => unit !== part.unit && unit !== pricing?.asked[part.part];
   const written = (part.part === 'main' && path[0] === 'price' ? raw.price : raw.parts?.[part.part]) as Priced;
   const problems: Problem[] = [];
   const labor = passed(parseRate(written.labor));
-  if (labor.unit !== part.unit) {
+  if (differs(labor.unit)) {
     const message = `labor is for ${unitName(labor.unit)}, material for ${unitName(part.unit)}`;
     problems.push(
       problemAt(origin, [...path, 'labor'], 'unit-differs', message, { fix: 'price both for the same unit' }),
@@ -97,7 +95,7 @@ function unitProblems({ part, path }: LocatedPart, { raw, origin }: Checked<RawO
   if (!pack) return problems;
   const holds = passed(parseQuantity(pack.holds));
   const place: Path = path[0] === 'price' ? ['pack', 'holds'] : [...path, 'pack', 'holds'];
-  if (holds.unit !== part.unit) {
+  if (differs(holds.unit)) {
     const message = `the pack holds ${unitName(holds.unit)}, the price is for ${unitName(part.unit)}`;
     problems.push(
       problemAt(origin, place, 'unit-differs', message, { fix: `say how many ${unitName(part.unit)} it holds` }),

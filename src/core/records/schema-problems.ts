@@ -10,6 +10,7 @@ import {
 import { bestBranch } from './best-branch.js';
 import type { Finding } from './finding.js';
 import { isMetric, isUsual } from '../../base/units/index.js';
+import { groupFix, type Part } from './group-words.js';
 import { notations, patternWords, slugPattern, type Notation } from './formats.js';
 import { answerOf, quoted, typeWords } from './value-words.js';
 
@@ -38,11 +39,26 @@ export function findingProblems(found: readonly Finding[], origin: Origin): read
   const misspelt = new Set(
     found.flatMap(({ path, meant }) => (meant === undefined ? [] : [placeName([...path.slice(0, -1), meant])])),
   );
-  return found
+  return oncePerList(found)
     .filter(({ path, missing }) => missing === undefined || !misspelt.has(placeName([...path, missing])))
     .map(({ path, code, message, fix, onKey }) =>
       problemAt(origin, path, code, message, { onKey, ...(fix !== undefined && { fix }) }),
     );
+}
+
+/** Of entries of one list that are all of the same wrong kind, the first. */
+function oncePerList(found: readonly Finding[]): readonly Finding[] {
+  const isOfList = (one: Finding): boolean => one.code === 'value-type' && typeof one.path.at(-1) === 'number';
+  const listOf = (one: Finding): string => placeName([...one.path.slice(0, -1), one.asked ?? '']);
+  const first = new Map<string, Finding>();
+  for (const one of found) if (isOfList(one) && !first.has(listOf(one))) first.set(listOf(one), one);
+  return found.flatMap((one) => {
+    if (!isOfList(one)) return [one];
+    const name = listOf(one);
+    if (first.get(name) !== one) return [];
+    const more = found.filter((other) => isOfList(other) && listOf(other) === name).length - 1;
+    return [more === 0 ? one : { ...one, message: `${one.message}; so with ${more} more of its entries` }];
+  });
 }
 
 function placeName(path: Path): string {
@@ -214,15 +230,13 @@ function missingKey(key: string, error: ErrorObject, path: Path): Finding {
   };
 }
 
+interface Wanted extends Part {
+  readonly pattern?: string;
+}
+
 function wrongType(error: ErrorObject, path: Path, name: string): Finding {
   const data: unknown = error.data;
-  const schema = (error.parentSchema ?? {}) as {
-    readonly type?: unknown;
-    readonly format?: string;
-    readonly enum?: readonly unknown[];
-    readonly pattern?: string;
-    readonly properties?: object;
-  };
+  const schema = (error.parentSchema ?? {}) as Wanted;
   const notation = schema.format === undefined ? undefined : notations[schema.format];
   const asked = notation ? `${notation.what} such as ${notation.example()}` : typeWords(schema.type);
   const message = `${name}: expected ${asked}, got ${data === null ? 'nothing' : typeof data === 'number' ? `the number ${data}` : quoted(data)}`;
@@ -230,16 +244,7 @@ function wrongType(error: ErrorObject, path: Path, name: string): Finding {
   return { path, code: 'value-type', message, asked, ...(fix !== undefined && { fix }), onKey: data === null };
 }
 
-function typeFix(
-  data: unknown,
-  schema: {
-    readonly type?: unknown;
-    readonly enum?: readonly unknown[];
-    readonly pattern?: string;
-    readonly properties?: object;
-  },
-  notation?: (typeof notations)[string],
-): string | undefined {
+function typeFix(data: unknown, schema: Wanted, notation?: Notation): string | undefined {
   if (notation) {
     if (typeof data !== 'number') return undefined;
     if (notation.fromNumber) return `did you mean ${notation.fromNumber(data)}?`;
@@ -257,12 +262,7 @@ function typeFix(
   if (schema.type === 'string' && data !== null && typeof data === 'object' && !Array.isArray(data))
     return 'a text that holds a colon and a space goes inside quotes';
   if (schema.type === 'string' && Array.isArray(data)) return 'write one of them, without [ and ]';
-  if (schema.type === 'object' && schema.properties) {
-    const [first, ...more] = Object.keys(schema.properties);
-    if (first !== undefined)
-      return `write { ${first}: … }${more.length > 0 ? `; keys here: ${[first, ...more].join(', ')}` : ''}`;
-  }
-  if (schema.type === 'array' && data !== null) return 'write a list, such as [ … ]';
+  if (schema.type === 'object' || schema.type === 'array') return groupFix(schema, data);
   return undefined;
 }
 

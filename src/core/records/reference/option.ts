@@ -81,18 +81,8 @@ function partProblems(
   const asked: Readonly<Record<string, Unit>> = by in measureParts ? measureParts[by as keyof typeof measureParts] : {};
   const names = Object.keys(asked);
   const simple = names.length === 1 && names[0] === 'main';
-  if (simple !== (raw.parts === undefined) && (raw.price === undefined) !== (raw.parts === undefined)) {
-    const [message, fix] = simple
-      ? [
-          `${category} is measured by ${by} and has one price`,
-          `write price: { material: … / ${unitName(asked['main'] ?? '')}, labor: … }`,
-        ]
-      : [
-          `${category} is measured by ${by} and priced in parts`,
-          `write parts: with ${names.filter((name) => !partsInTheFirst.includes(name)).join(' and ')}`,
-        ];
-    return [problemAt(origin, [simple ? 'parts' : 'price'], 'parts-unsuited', message, { fix, onKey: true })];
-  }
+  // Which of the two there must be was told when the option was read (`price-form.ts`).
+  if (simple !== (raw.parts === undefined)) return [];
   // Of a price beside parts, which is a problem of its own, the parts are looked at.
   const looked = simple ? parts : parts.filter(({ path }) => path[0] === 'parts');
   const problems: Problem[] = [];
