@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import {
+  byCause,
   didYouMean,
+  namedAs,
   nearest,
   printProblems,
   problemAt,
@@ -42,6 +44,27 @@ describe('printProblems', () => {
     expect(printProblems([warning])).toContain('option-unknown  warning: ceiling');
     expect(printProblems([slip], { outcome: 'The old book stands.' })).toMatch(/ The old book stands\.\n$/u);
     expect(printProblems([])).toBe('');
+  });
+
+  it('tells many of one cause by the first and the places of the others', () => {
+    const at = (line: number): Problem => ({
+      ...slip,
+      cause: 'pine',
+      at: { line, column: 13 },
+      message: `line ${line}`,
+    });
+    const many = [1, 2, 3, 4, 5, 6, 7, 8].map(at);
+    const printed = printProblems([...many, { ...slip, file: 'content/rooms/zoo.md' }]);
+    expect(printed.match(/option-unknown/gu)).toHaveLength(2);
+    expect(printed).toContain(
+      '\n      | the same in 7 more places: content/rooms/study.md:2:13, content/rooms/study.md:3:13, ' +
+        'content/rooms/study.md:4:13, content/rooms/study.md:5:13, content/rooms/study.md:6:13 and 2 more\n',
+    );
+    expect(printed).toContain('9 problems in 2 files.');
+    expect(byCause(many)).toHaveLength(1);
+    expect(byCause(many.slice(0, 2))).toHaveLength(2);
+    expect(byCause(many.map(({ cause: _cause, ...one }) => one))).toHaveLength(8);
+    expect(byCause([at(1), { ...at(2), severity: 'warning' }, at(3), at(4)])).toHaveLength(2);
   });
 
   it('colours only when asked', () => {
@@ -112,5 +135,29 @@ describe('nearest', () => {
     expect(nearest('oak', ['ash', 'elm'])).toBeUndefined();
     expect(nearest('x', ['y'])).toBeUndefined();
     expect(didYouMean('nort', ['north'])).toBe(`did you mean 'north'?`);
+  });
+});
+
+describe('namedAs', () => {
+  const records = [
+    { slug: 'pine-shiplap-1x8', name: 'Pine shiplap, 1 x 8' },
+    { slug: 'fir-tg-1x6', name: 'Fir tongue and groove' },
+    { slug: 'great-room', name: 'Café hall' },
+  ];
+
+  it.each([
+    ['Pine shiplap, 1 x 8', 'pine-shiplap-1x8'],
+    ['pine SHIPLAP 1x8', 'pine-shiplap-1x8'],
+    ['Pine_Shiplap_1x8.md', 'pine-shiplap-1x8'],
+    ['ceiling-board/fir-tg-1x6', 'fir-tg-1x6'],
+    ['Fir tounge and groove', 'fir-tg-1x6'],
+    ['fir-tongue-and-groove', 'fir-tg-1x6'],
+    ['cafe hall', 'great-room'],
+  ])('%j is %s', (text, slug) => {
+    expect(namedAs(text, records)?.slug).toBe(slug);
+  });
+
+  it.each(['Oak', '', '…'])('%j is none', (text) => {
+    expect(namedAs(text, records)).toBeUndefined();
   });
 });

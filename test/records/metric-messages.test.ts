@@ -42,3 +42,12 @@ test('a pack that holds metres', () => {
     'unit-differs the pack holds m, the price is for m² | say how many m² it holds',
   ]);
 });
+
+test('a house record that does not parse, whose lines still tell the units and the currency of all others', () => {
+  expect(toldOf('house.md', 'name: ', 'name: "')).toEqual([expect.stringMatching(/^yaml-broken /u)]);
+});
+
+test('no house record, so that nobody knows what others are written in', () => {
+  const rest = texts.filter(({ path }) => path !== 'content/house.md');
+  expect(readRecords(rest).problems.map(({ code }) => code)).toEqual(['house-missing']);
+});

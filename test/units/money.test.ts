@@ -34,13 +34,14 @@ describe('money', () => {
     ['12,450', `'12,450' has no currency sign`, 'did you mean $12,450?'],
     ['12450', `'12450' has no currency sign`, 'did you mean $12,450?'],
     ['$12,45', `'$12,45' has a comma in the wrong place`, 'did you mean $12.45 or $1,245?'],
+    ['$1,4860', `'$1,4860' has a comma in the wrong place`, 'did you mean $14,860?'],
     ['$7.405', `'$7.405' has parts of a cent`, 'write dollars and whole cents, such as $7.40'],
     ...['€20', '£7.40', 'CAD 12', 'CAD12', '12 CAD', 'CA$12', 'US$ 12', '$12 USD', '12,50 €', '12 euros'].map(
       (text) => [text, `'${text}' names a currency of its own`, oneCurrency()] as [string, string, string],
     ),
     ['CAD', `'CAD' is not an amount of money`, 'write dollars such as $12,450 or $7.40'],
   ])('refuses %s', (text, why, fix) => {
-    expect(parseMoney(text)).toEqual({ ok: false, why, fix });
+    expect(parseMoney(text)).toMatchObject({ ok: false, why, fix });
   });
 
   it('prints with thousands, without empty cents, with a true minus', () => {

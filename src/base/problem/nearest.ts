@@ -1,4 +1,5 @@
 import { distance } from 'fastest-levenshtein';
+import { slugFor } from '../units/index.js';
 
 /** The candidate that was probably meant, or undefined when none is near: a slip in every third letter, three at most.
  *  Of equally near ones the first counts. */
@@ -26,4 +27,29 @@ function slipsBetween(a: string, b: string): number {
 export function didYouMean(word: string, candidates: Iterable<string>): string | undefined {
   const meant = nearest(word, candidates);
   return meant === undefined ? undefined : `did you mean '${meant}'?`;
+}
+
+/** A record, by its file's name or its id, and by the name that is printed. */
+export interface Named {
+  readonly slug: string;
+  readonly name: string;
+}
+
+/** The record that was probably meant by a text: its printed name, its file's name in capitals, with spaces or with its ending, or what
+ *  is near to either. Undefined when none is. */
+export function namedAs<T extends Named>(text: string, records: readonly T[]): T | undefined {
+  const word = slugFor(text.replace(/^.*\//u, '').replace(/\.md$/u, ''));
+  if (word === '') return undefined;
+  const found = records.find(({ slug }) => slug === word) ?? records.find(({ name }) => slugFor(name) === word);
+  if (found) return found;
+  const slug = nearest(
+    word,
+    records.map((one) => one.slug),
+  );
+  if (slug !== undefined) return records.find((one) => one.slug === slug);
+  const name = nearest(
+    word,
+    records.map((one) => slugFor(one.name)),
+  );
+  return name === undefined ? undefined : records.find((one) => slugFor(one.name) === name);
 }

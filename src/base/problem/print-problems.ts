@@ -24,7 +24,37 @@ export function printProblems(problems: readonly Problem[], { color = false, out
   const paint = picocolors.createColors(color);
   const ending = outcome ?? (hasErrors(sorted) ? 'Nothing was written.' : '');
   const last = `${count(sorted)}${ending === '' ? '' : ` ${ending}`}`;
-  return `${[...sorted.map((problem) => printProblem(problem, paint)), paint.bold(last)].join('\n\n')}\n`;
+  return `${[...byCause(sorted).map((group) => printGroup(group, paint)), paint.bold(last)].join('\n\n')}\n`;
+}
+
+/** So many problems of one cause are printed one by one; more are told by the first and the places of the others. */
+const mostOfOne = 2;
+/** Places that are listed at most. */
+const mostPlaces = 5;
+
+/** Problems that are one to whoever mends them: of one cause, or said in the same words. Each group stands where its first does; where
+ *  they are few, each is a group of its own. */
+export function byCause(problems: readonly Problem[]): readonly (readonly Problem[])[] {
+  const groups = new Map<string, Problem[]>();
+  for (const problem of problems) {
+    const { code, severity, message, fix, cause } = problem;
+    const name = JSON.stringify(cause === undefined ? [severity, code, message, fix] : [severity, cause]);
+    groups.set(name, [...(groups.get(name) ?? []), problem]);
+  }
+  const place = new Map(problems.map((problem, index) => [problem, index]));
+  const first = (group: readonly Problem[]): number => (group[0] && place.get(group[0])) ?? 0;
+  return [...groups.values()]
+    .flatMap((group) => (group.length > mostOfOne ? [group] : group.map((one) => [one])))
+    .sort((a, b) => first(a) - first(b));
+}
+
+function printGroup([first, ...more]: readonly Problem[], paint: Paint): string {
+  if (!first) return '';
+  const said = printProblem(first, paint);
+  if (more.length === 0) return said;
+  const places = more.slice(0, mostPlaces).map(({ file, at }) => `${printable(file)}:${at.line}:${at.column}`);
+  const rest = more.length > mostPlaces ? ` and ${more.length - mostPlaces} more` : '';
+  return `${said}\n      ${paint.dim('|')} the same in ${counted(more.length, 'more place')}: ${places.join(', ')}${rest}`;
 }
 
 function printProblem(problem: Problem, paint: Paint): string {

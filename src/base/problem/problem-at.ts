@@ -4,6 +4,7 @@ import { placeWritten, type Origin, type Path, type Position, type Problem } fro
 interface ProblemDetail {
   /** What to do about it, in one line. */
   readonly fix?: string;
+  readonly cause?: string;
   /** Absent: an error. */
   readonly severity?: Problem['severity'];
   /** Point at the key rather than at its value. */
@@ -32,7 +33,7 @@ export function problemIn(
   at: Position,
   code: ProblemCode,
   message: string,
-  { fix, severity = 'error' }: ProblemDetail = {},
+  { fix, cause, severity = 'error' }: ProblemDetail = {},
 ): Problem {
   const excerpt = source.text === '' ? undefined : lineOf(source.text, at.line);
   return {
@@ -41,6 +42,7 @@ export function problemIn(
     at,
     message,
     ...(fix !== undefined && { fix }),
+    ...(cause !== undefined && { cause }),
     ...(excerpt !== undefined && { excerpt }),
     severity,
   };

@@ -19,6 +19,8 @@ export interface Problem {
   readonly message: string;
   /** What to do about it, in one line. */
   readonly fix?: string;
+  /** What it comes from, where many places may have it from one cause: problems of one are printed together. */
+  readonly cause?: string;
   /** The line of the file that `at` points to. */
   readonly excerpt?: string;
   /** An error stops the book; a notice is something to look at once. */

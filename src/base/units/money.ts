@@ -24,7 +24,7 @@ export function parseMoney(text: string): Reading<Cents> {
 }
 
 function refuse(written: string, text: string): Reading<Cents> {
-  if (namesCurrency(written)) return unread(`'${text}' names a currency of its own`, oneCurrency());
+  if (namesCurrency(written)) return unread(`'${text}' names a currency of its own`, oneCurrency(), 'currency');
   const { digits, sign } = currency();
   const bare = readDecimal(written);
   if (bare && bare.scale <= digits) {

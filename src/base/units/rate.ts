@@ -18,7 +18,7 @@ export interface Rate {
 export function parseRate(text: string): Reading<Rate> {
   const written = plainText(text);
   const { money = '', unit: unitText = '' } = pattern().exec(written)?.groups ?? {};
-  if (namesCurrency(written)) return unread(`'${text}' names a currency of its own`, oneCurrency());
+  if (namesCurrency(written)) return unread(`'${text}' names a currency of its own`, oneCurrency(), 'currency');
   const { digits, isSigned } = takeSign(money.trim());
   const rate = readDecimal(digits);
   const usual = unitName('sq ft');

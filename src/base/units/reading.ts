@@ -12,12 +12,14 @@ interface Unread {
   readonly why: string;
   /** What to write instead, in one line. */
   readonly fix?: string;
+  /** What other texts of the house may have it from too, such as its currency. */
+  readonly cause?: string;
 }
 
 export function read<T>(value: T): Read<T> {
   return { ok: true, value };
 }
 
-export function unread(why: string, fix?: string): Unread {
-  return fix === undefined ? { ok: false, why } : { ok: false, why, fix };
+export function unread(why: string, fix?: string, cause?: string): Unread {
+  return { ok: false, why, ...(fix !== undefined && { fix }), ...(cause !== undefined && { cause }) };
 }

@@ -48,3 +48,13 @@ export function byText(a: string, b: string): number {
 
 /** What stands where a record does not tell something yet. */
 export const notToldYet = 'not told yet';
+
+/** A name as the file of its record is called: small letters, digits and single hyphens. Empty where it has none of them. */
+export function slugFor(name: string): string {
+  return name
+    .normalize('NFD')
+    .toLowerCase()
+    .replace(/\p{M}/gu, '')
+    .replace(/[^a-z0-9]+/gu, '-')
+    .replace(/^-|-$/gu, '');
+}

@@ -2,6 +2,8 @@ import type { Origin, Path, Problem } from '../../base/problem/index.js';
 import type { FrontMatter } from './front-matter.js';
 import { findingProblems, findings } from './schema-problems.js';
 import type { Finding } from './finding.js';
+import { slugPattern } from './formats.js';
+import { valueAt } from './lookalikes.js';
 import { oncePerRecord, quoteWarnings, trapFindings } from './trap-findings.js';
 import { validatorOf } from './validators.js';
 
@@ -16,8 +18,15 @@ export interface Checked<Raw> {
   sound(path: Path): boolean;
   /** Its problems but those at `path` and below: where all of that is to be written otherwise. */
   without(path: Path): readonly Problem[];
-  /** Was a key of the record misspelt that should have been this one? That it is missing has then been said. */
+  /** Texts that stand where the name of a record's file, or an id, belongs. */
+  readonly misnamed: readonly Misnamed[];
+  /** Was a key of the record misspelt that should have been this one, or may have been? That it is missing has then been said. */
   meant(key: string): boolean;
+}
+
+interface Misnamed {
+  readonly path: Path;
+  readonly text: string;
 }
 
 /** An entry of a list that the schema has nothing against. */
@@ -43,12 +52,23 @@ export function checkRecord<Raw>(
       const at = one.missing === undefined ? one.path : [...one.path, one.missing];
       return isAtOrBelow(at, path) || isAtOrBelow(path, at);
     });
-  const meant = (key: string): boolean => found.some((one) => one.path.length === 1 && one.meant === key);
+  // A key that is like none of those known may be any that is not there.
+  const isElsewhere = (key: string, one: Finding): boolean =>
+    one.code === 'key-unknown' &&
+    one.meant === undefined &&
+    !Object.hasOwn(front.data, key) &&
+    isGroup(valueAt(front.data, one.path));
+  const meant = (key: string): boolean =>
+    found.some((one) => one.path.length === 1 && (one.meant === key || isElsewhere(key, one)));
   const { body, origin } = front;
   const told = (some: readonly Finding[]): readonly Problem[] =>
     oncePerRecord([...findingProblems(some, origin), ...quoteWarnings(front.data, found, origin)]);
   const without = (path: Path): readonly Problem[] => told(found.filter((one) => !isAtOrBelow(one.path, path)));
-  return { slug, raw: front.data as Raw, body, origin, problems: told(found), sound, without, meant };
+  const misnamed = found.flatMap(({ path, code, form }) => {
+    const text = valueAt(front.data, path);
+    return code === 'text-form' && form === slugPattern && typeof text === 'string' ? [{ path, text }] : [];
+  });
+  return { slug, raw: front.data as Raw, body, origin, problems: told(found), sound, without, misnamed, meant };
 }
 
 /** Entries of the list at `key` that are sound; none when the list is not there. */
@@ -66,12 +86,33 @@ export function looseItems(record: Checked<unknown>, key: string): readonly unkn
 
 /** Texts under a key of each entry of a list, sound or not: names that other records may rightly refer to. */
 export function looseNames(record: Checked<unknown>, list: string, key: string): ReadonlySet<string> {
-  const names = looseItems(record, list).map((item) => (item as Readonly<Record<string, unknown>> | null)?.[key]);
+  const names = looseItems(record, list).map((item) => nameOf(item, key));
   return new Set(names.filter((name): name is string => typeof name === 'string'));
+}
+
+function isGroup(value: unknown): boolean {
+  return typeof value === 'object' && value !== null;
 }
 
 function isSame(path: Path, other: Path): boolean {
   return path.length === other.length && isAtOrBelow(path, other);
+}
+
+/** The same where they are all known: undefined where the list is not there under its name, or an entry cannot be read. Nothing can then
+ *  be said of a name that is not among them. */
+export function knownNames(record: Checked<unknown>, list: string, key: string): ReadonlySet<string> | undefined {
+  const names = looseNames(record, list, key);
+  if (record.meant(list) || !isListOrNone(record, list)) return undefined;
+  return names.size < new Set(looseItems(record, list).map((item) => nameOf(item, key))).size ? undefined : names;
+}
+
+function isListOrNone({ raw, sound }: Checked<unknown>, list: string): boolean {
+  const value = (raw as Readonly<Record<string, unknown>>)[list];
+  return value === undefined ? sound([list]) : Array.isArray(value);
+}
+
+function nameOf(item: unknown, key: string): unknown {
+  return (item as Readonly<Record<string, unknown>> | null)?.[key];
 }
 
 /** Is `path` the place `above`, or below it? */

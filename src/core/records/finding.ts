@@ -12,6 +12,10 @@ export interface Finding {
   readonly asked?: string;
   /** Of a value that is none of a few: those. */
   readonly choices?: readonly string[];
+  /** Of a text in another form than is asked for: the pattern. */
+  readonly form?: string;
+  /** What other records may have it from too. */
+  readonly cause?: string;
   /** Of a missing key: the key, which `path` does not hold. */
   readonly missing?: string;
   /** Of an unknown key: the known one that was probably meant. */

@@ -26,9 +26,10 @@ const workedWith: Readonly<Record<string, ReturnType<typeof attributeFor> & { re
 };
 
 export function readCategory(record: Checked<RawCategory>): CategoryDraft {
-  const rules = record.sound(['attributes'])
-    ? Object.entries(record.raw.attributes ?? {}).map(([name, raw]) => readRule(name, raw))
-    : undefined;
+  const rules =
+    record.sound(['attributes']) && !record.meant('attributes')
+      ? Object.entries(record.raw.attributes ?? {}).map(([name, raw]) => readRule(name, raw))
+      : undefined;
   const errors = [
     ...record.problems,
     ...sharedProblems(record),

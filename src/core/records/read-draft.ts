@@ -1,5 +1,5 @@
 import type { FeatureKind } from '../feature/index.js';
-import type { AttributeRule, Source } from '../model/index.js';
+import type { Source } from '../model/index.js';
 import type { Problem } from '../../base/problem/index.js';
 import { inLocale, keepBy, keepEach, type Locale } from '../../base/units/index.js';
 import { checkRecord } from './checked-record.js';
@@ -17,7 +17,7 @@ import type { RawTrade } from './raw/trade.js';
 import { readAlternative } from './read-alternative.js';
 import { readCategory, type CategoryDraft } from './read-category.js';
 import { readChangeOrder } from './read-change-order.js';
-import { localeOfData } from './house-locale.js';
+import { localeOfHouse } from './house-locale.js';
 import { featureFindings } from './read-features.js';
 import { finishSets, withSets } from './finish-sets.js';
 import { readHouse, type HouseDraft } from './read-house.js';
@@ -59,9 +59,9 @@ export function draftReader(kinds: readonly FeatureKind<unknown>[]): (files: rea
   );
   return (files) => {
     const apart = files.map(takeApart);
-    const found = apart.flatMap((file) => file.found ?? []);
+    const found = apart.flatMap((file) => (file.found && !standsElsewhere(file, apart) ? file.found : []));
     const misplaced = apart.flatMap((file) => file.misplaced);
-    const own = localeOfData(found.find(({ kind }) => kind === 'house')?.front?.data);
+    const own = localeOfHouse(files.find(({ path }) => path === 'content/house.md'));
     const { draft, problems } = inLocale(own, () => draftOf(found, misplaced.length > 0, readersFor(own)));
     return {
       draft,
@@ -71,9 +71,21 @@ export function draftReader(kinds: readonly FeatureKind<unknown>[]): (files: rea
   };
 }
 
+/** Is it a file of a wrong name, beside the record that its name would be if it were right? */
+function standsElsewhere({ found, misplaced }: TakenApart, all: readonly TakenApart[]): boolean {
+  if (!found || misplaced.length === 0) return false;
+  const { kind, slug, category } = found;
+  return all.some(
+    ({ found: other, misplaced: wrong }) =>
+      wrong.length === 0 && other?.kind === kind && other.slug === slug && other.category === category,
+  );
+}
+
 function takeFileApart(file: Source): TakenApart {
   const path = readPath(file);
   if (!path.value) return { misplaced: path.problems, broken: [] };
+  // Of a record under a wrong name its name is what to mend; others may refer to it as it will be called.
+  if (path.problems.length > 0) return { found: path.value, misplaced: path.problems, broken: [] };
   const front = readFrontMatter(file);
   return {
     found: { ...path.value, ...(front.value && { front: front.value }) },
@@ -89,7 +101,7 @@ function recordReaders(kinds: readonly FeatureKind<unknown>[]) {
   const optionBy = (category: CategoryDraft | undefined) =>
     keepEach((one: Readable) =>
       readOption(
-        checked<RawOption>(one, 'option', attributeFindings(one.front.data, category?.rules)),
+        checked<RawOption>(one, 'option', attributeFindings(one.front.data, category)),
         one.category ?? '',
         category,
       ),
@@ -179,11 +191,21 @@ function isReadable(one: Found): one is Readable {
 
 function attributeFindings(
   option: Readonly<Record<string, unknown>>,
-  rules: readonly AttributeRule[] | undefined,
+  category: CategoryDraft | undefined,
 ): readonly Finding[] {
+  const rules = category?.rules;
   const attributes = option['attributes'] ?? {};
   if (!rules) return [];
-  return findings(attributeValidator(rules), attributes, ['attributes']);
+  if (rules.length === 0 && option['attributes'] !== undefined) {
+    const message = `${category?.slug ?? ''} lists no attributes`;
+    const fix = `list them under attributes: in content/categories/${category?.slug ?? ''}.md, or leave them out here`;
+    return [{ path: ['attributes'], code: 'key-unknown', message, fix, onKey: true }];
+  }
+  // What many options say otherwise than their category is the category's, more likely than theirs.
+  return findings(attributeValidator(rules), attributes, ['attributes']).map((one) => ({
+    ...one,
+    ...(one.code !== 'value-unknown' && { cause: `${category.slug} ${one.path.join('.')}` }),
+  }));
 }
 
 function optionSlugs(options: readonly RecordPath[]): ReadonlyMap<string, ReadonlySet<string>> {

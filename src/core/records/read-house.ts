@@ -15,7 +15,7 @@ import type {
 } from '../model/index.js';
 import { hasErrors, problemAt, type Path, type Problem } from '../../base/problem/index.js';
 import { parseCalendarDays, parseDay, parseDays, parseLength, parsePercent } from '../../base/units/index.js';
-import { looseNames, soundItems, type Checked, type SoundItem } from './checked-record.js';
+import { knownNames, soundItems, type Checked, type SoundItem } from './checked-record.js';
 import { passed, readDimension, readMoney, readSum } from './formats.js';
 import type {
   RawAllowance,
@@ -32,10 +32,10 @@ import type {
 /** The house's record, as far as it can be read. */
 export interface HouseDraft {
   readonly record: Checked<RawHouse>;
-  /** Names that others may refer to, even where the rest of the entry is wrong. */
-  readonly levelIds: ReadonlySet<string>;
-  readonly allowanceIds: ReadonlySet<string>;
-  readonly milestoneIds: ReadonlySet<string>;
+  /** Names that others may refer to, even where the rest of the entry is wrong; absent where not all are known. */
+  readonly levelIds?: ReadonlySet<string>;
+  readonly allowanceIds?: ReadonlySet<string>;
+  readonly milestoneIds?: ReadonlySet<string>;
   /** Sound entries with their place in the list. */
   readonly allowances: readonly Placed<Allowance>[];
   readonly milestones: readonly Placed<Milestone>[];
@@ -60,11 +60,14 @@ export function readHouse(record: Checked<RawHouse>): HouseDraft {
   const milestones = milestoneItems
     .filter((item) => whenProblems(item, record).length === 0)
     .map((item) => placed(item, readMilestone));
+  const [levelIds, allowanceIds, milestoneIds] = (['levels', 'allowances', 'milestones'] as const).map((list) =>
+    knownNames(record, list, 'id'),
+  );
   return {
     record,
-    levelIds: looseNames(record, 'levels', 'id'),
-    allowanceIds: looseNames(record, 'allowances', 'id'),
-    milestoneIds: looseNames(record, 'milestones', 'id'),
+    ...(levelIds && { levelIds }),
+    ...(allowanceIds && { allowanceIds }),
+    ...(milestoneIds && { milestoneIds }),
     allowances,
     milestones,
     problems,

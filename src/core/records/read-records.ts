@@ -3,10 +3,12 @@ import { featureKinds, type FeatureKind } from '../feature/index.js';
 import type { Category, Records, Source } from '../model/index.js';
 import { hasErrors, problemIn, sortProblems, type Outcome, type Problem } from '../../base/problem/index.js';
 import type { Draft } from './draft.js';
+import { notations } from './formats.js';
 import { unknownMarks } from './marks.js';
 import { byNumber } from './order.js';
 import { draftReader } from './read-draft.js';
 import { references } from './reference/index.js';
+import { withPrintedNames } from './reference/printed-name.js';
 
 /** Reads the files of a house into records: taken apart, checked against the schemas and each other. Everything that is wrong
  *  is reported at once, in order of place; there is a value only when nothing is an error. */
@@ -30,15 +32,19 @@ function checkReferences(files: readonly Source[], readDraft: ReturnType<typeof 
 }
 
 function checkDraft(sources: readonly Source[], draft: Draft, own: readonly Problem[]): Outcome<Records> {
+  const hasHouse = sources.some(({ path }) => path === 'content/house.md');
   const problems = sortProblems([
-    ...own,
-    ...(sources.some(({ path }) => path === 'content/house.md') ? [] : [houseMissing()]),
+    ...withPrintedNames(hasHouse ? own : own.filter(({ code }) => !readings.has(code)), draft),
+    ...(hasHouse ? [] : [houseMissing()]),
     ...references.flatMap((check) => check(draft)),
     ...sources.flatMap(unknownMarks),
   ]);
   const value = hasErrors(problems) ? undefined : wholeRecords(draft, sources);
   return { problems, ...(value && { value }) };
 }
+
+/** What cannot be said of a record while nobody knows in which units and which currency it is written. */
+const readings: ReadonlySet<string> = new Set(Object.values(notations).map(({ code }) => code));
 
 function houseMissing(): Problem {
   const fix = 'a house folder holds content/house.md';

@@ -1,7 +1,7 @@
 import type { FeatureKind } from '../feature/index.js';
 import type { FeatureRecord, Opening, Room, RoomPlace, RoomSection, Selection } from '../model/index.js';
 import { hasErrors, type Problem } from '../../base/problem/index.js';
-import { looseNames, type Checked } from './checked-record.js';
+import { knownNames, looseNames, type Checked } from './checked-record.js';
 import type { RawRoom, RawRoomSection } from './raw/room.js';
 import { readCeiling } from './read-ceiling.js';
 import { readFloor } from './read-floor.js';
@@ -26,6 +26,9 @@ export interface RoomDraft {
   /** Names that selections may refer to, even where the rest of the entry is wrong. */
   readonly marks: ReadonlySet<string>;
   readonly featureIds: ReadonlySet<string>;
+  /** Are these all there are? Where not, a name that is not among them may be right. */
+  readonly knowsMarks: boolean;
+  readonly knowsFeatures: boolean;
   readonly whole?: Room;
   readonly problems: readonly Problem[];
 }
@@ -53,6 +56,8 @@ export function readRoom(record: Checked<RawRoom>, kinds: readonly FeatureKind<u
     selections: selections.value ?? [],
     marks: looseNames(record, 'openings', 'mark'),
     featureIds: looseNames(record, 'features', 'id'),
+    knowsMarks: knownNames(record, 'openings', 'mark') !== undefined,
+    knowsFeatures: knownNames(record, 'features', 'id') !== undefined,
     problems,
   };
   if (hasErrors(problems) || !shape.value || !ceiling.value) return draft;

@@ -1,4 +1,5 @@
 import { didYouMean, problemIn, type Outcome, type Problem, type ProblemCode } from '../../base/problem/index.js';
+import { slugFor } from '../../base/units/index.js';
 import type { Source } from '../model/index.js';
 
 export type RecordKind =
@@ -77,7 +78,9 @@ export function readPath(source: Source): Outcome<RecordPath> {
     return refuse('folder-unknown', `content/ has no folder '${folder}'`, fix);
   }
   const file = rest[rest.length - 1] ?? '';
-  if (!file.endsWith('.md'))
+  const bare = file.replace(/\.(?:md|markdown|mdown|txt|md\.txt)$/iu, '');
+  const isRecord = file === `${bare}.md`;
+  if (bare === file)
     return refuse('file-unknown', `'${file}' is not a record`, 'a record is a Markdown file: its name ends in .md');
   if (rest.length !== (known === 'options' ? 2 : 1)) {
     const fix =
@@ -86,15 +89,31 @@ export function readPath(source: Source): Outcome<RecordPath> {
         : `these records live in content/${known}/ itself`;
     return refuse('file-misplaced', `'${file}' is in the wrong folder`, fix);
   }
-  const slug = file.slice(0, -'.md'.length);
+  if (!isRecord) {
+    const ending = refuse(
+      'file-unknown',
+      `'${file}' is not a record`,
+      `a record's name ends in .md: ${slugFor(bare)}.md`,
+    );
+    return { ...ending, value: meantPath(known, bare, rest) };
+  }
+  const slug = bare;
   if (numbered.includes(known) && !numberForm.test(slug))
     return refuse('number-form', `'${slug}' is not a number`, `name it by its number, such as content/${known}/003.md`);
   const [category] = known === 'options' ? rest : [];
   for (const name of [slug, ...(category === undefined ? [] : [category])]) {
-    if (!slugForm.test(name))
-      return refuse('slug-form', `'${name}' is not a slug`, slugFix(name, name === slug ? '.md' : ''));
+    if (!slugForm.test(name)) {
+      const refused = refuse('slug-form', `'${name}' is not a slug`, slugFix(name, name === slug ? '.md' : ''));
+      return slugFor(slug) === '' ? refused : { ...refused, value: meantPath(known, slug, rest) };
+    }
   }
   return { value: { kind: known, slug, ...(category !== undefined && { category }) }, problems: [] };
+}
+
+/** What a record is that is there under a name that is slightly wrong: what refers to it is then no problem of its own. */
+function meantPath(kind: (typeof folders)[number], name: string, rest: readonly string[]): RecordPath {
+  const [category] = kind === 'options' ? rest : [];
+  return { kind, slug: slugFor(name), ...(category !== undefined && { category: slugFor(category) }) };
 }
 
 /** Files of one wrong folder make one problem. */
@@ -119,14 +138,4 @@ function slugFix(name: string, ending: string): string {
 /** The name of a record's file without its ending: of `content/rooms/great-room.md`, `great-room`. */
 export function slugOfPath(path: string): string {
   return path.split('/').at(-1)?.replace(/\.md$/u, '') ?? '';
-}
-
-/** A name as the file of its record is called: small letters, digits and single hyphens. Empty where it has none of them. */
-export function slugFor(name: string): string {
-  return name
-    .normalize('NFD')
-    .toLowerCase()
-    .replace(/\p{M}/gu, '')
-    .replace(/[^a-z0-9]+/gu, '-')
-    .replace(/^-|-$/gu, '');
 }

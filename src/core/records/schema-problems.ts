@@ -9,7 +9,9 @@ import {
 } from '../../base/problem/index.js';
 import { bestBranch } from './best-branch.js';
 import type { Finding } from './finding.js';
-import { isMetric, isUsual } from '../../base/units/index.js';
+import { isUsual } from '../../base/units/index.js';
+import { oncePerGroup, oncePerList, placeName } from './once-a-cause.js';
+import { otherComma } from './other-comma.js';
 import { groupFix, type Part } from './group-words.js';
 import { notations, patternWords, slugPattern, type Notation } from './formats.js';
 import { answerOf, quoted, typeWords } from './value-words.js';
@@ -39,30 +41,15 @@ export function findingProblems(found: readonly Finding[], origin: Origin): read
   const misspelt = new Set(
     found.flatMap(({ path, meant }) => (meant === undefined ? [] : [placeName([...path.slice(0, -1), meant])])),
   );
-  return oncePerList(found)
+  return oncePerGroup(oncePerList(found))
     .filter(({ path, missing }) => missing === undefined || !misspelt.has(placeName([...path, missing])))
-    .map(({ path, code, message, fix, onKey }) =>
-      problemAt(origin, path, code, message, { onKey, ...(fix !== undefined && { fix }) }),
+    .map(({ path, code, message, fix, cause, onKey }) =>
+      problemAt(origin, path, code, message, {
+        onKey,
+        ...(fix !== undefined && { fix }),
+        ...(cause !== undefined && { cause }),
+      }),
     );
-}
-
-/** Of entries of one list that are all of the same wrong kind, the first. */
-function oncePerList(found: readonly Finding[]): readonly Finding[] {
-  const isOfList = (one: Finding): boolean => one.code === 'value-type' && typeof one.path.at(-1) === 'number';
-  const listOf = (one: Finding): string => placeName([...one.path.slice(0, -1), one.asked ?? '']);
-  const first = new Map<string, Finding>();
-  for (const one of found) if (isOfList(one) && !first.has(listOf(one))) first.set(listOf(one), one);
-  return found.flatMap((one) => {
-    if (!isOfList(one)) return [one];
-    const name = listOf(one);
-    if (first.get(name) !== one) return [];
-    const more = found.filter((other) => isOfList(other) && listOf(other) === name).length - 1;
-    return [more === 0 ? one : { ...one, message: `${one.message}; so with ${more} more of its entries` }];
-  });
-}
-
-function placeName(path: Path): string {
-  return JSON.stringify(path);
 }
 
 function isBelow(path: string, above: string, strictly: boolean): boolean {
@@ -120,8 +107,10 @@ function findingOf(error: ErrorObject, path: Path): Finding | undefined {
       return { ...on('value-unknown', `${name} cannot be ${quoted(data)}`, choiceFix(data, choices)), choices };
     }
     case 'pattern': {
-      const words = patternWords[String(params['pattern'])];
-      return on('text-form', `${quoted(data)} is not ${words?.what ?? 'in the form asked for'}`, words?.fix);
+      const form = String(params['pattern']);
+      const words = patternWords[form];
+      const message = `${quoted(data)} is not ${words?.what ?? 'in the form asked for'}`;
+      return { ...on('text-form', message, words?.fix), form };
     }
     case 'minLength':
       return on('text-empty', `${name} is empty`, 'write it, or leave the key out where it may be absent');
@@ -270,25 +259,15 @@ function wrongText(notation: Notation, text: string, path: Path): Finding | unde
   const reading = notation.read(text);
   if (reading.ok) return undefined;
   const { why: message, fix } = otherComma(notation, text, reading.why) ?? reading;
-  return { path, code: notation.code, message, ...(fix !== undefined && { fix }), onKey: false };
-}
-
-/** Where decimals follow a comma, or thousands a point, as they do elsewhere: what it is here. A metric house reads both. */
-function otherComma(
-  { read }: Notation,
-  text: string,
-  said: string,
-): { readonly why: string; readonly fix: string } | undefined {
-  if (isMetric()) return undefined;
-  const turned = text.replace(/[.,]/gu, (sign) => (sign === ',' ? '.' : ','));
-  const meant = (plain: string): string => `decimals follow a point, thousands may have commas: did you mean ${plain}?`;
-  if (/\d(?:\.\d{3})+,\d|\d(?:\.\d{3}){2,}/u.test(text) && read(turned).ok)
-    return { why: `'${text}' has points between its thousands`, fix: meant(turned) };
-  if (/\d,(?!\d{3}(?!\d))\d/u.test(text) && read(turned).ok)
-    return { why: `'${text}' has a comma before its decimals`, fix: meant(turned) };
-  const bare = text.replace(/(?<=\d),(?=\d)/gu, '');
-  if (bare === text || said.includes('comma') || !read(bare).ok) return undefined;
-  return { why: `'${text}' has a comma in the wrong place`, fix: meant(bare) };
+  const { cause } = reading;
+  return {
+    path,
+    code: notation.code,
+    message,
+    ...(fix !== undefined && { fix }),
+    ...(cause !== undefined && { cause }),
+    onKey: false,
+  };
 }
 
 /** `did you mean 'gable'?`, or the choices. */

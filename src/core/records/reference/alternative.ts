@@ -35,13 +35,16 @@ function choiceProblems(
   { selection: id, option }: HouseAlternative['choices'][number],
   { origin }: HouseAlternative,
   places: Places,
-  { rooms, slugs, ...draft }: Draft,
+  draft: Draft,
 ): readonly Problem[] {
+  const { rooms, slugs } = draft;
   const path: Path = ['choices', id];
   const selection = places.get(id);
   if (!selection) {
     // The room that has it may be one that cannot be read.
-    const isBroken = rooms.length < slugs.rooms.size || rooms.some(({ record }) => !record.sound(['selections']));
+    const isBroken =
+      rooms.length < slugs.rooms.size ||
+      rooms.some(({ record }) => !record.sound(['selections']) || record.meant('selections'));
     if (isBroken) return [];
     const [room = ''] = id.split('/');
     const own = [...places.keys()].filter((each) => each.startsWith(`${room}/`));
@@ -56,7 +59,7 @@ function choiceProblems(
   if (option === 'none') return orderedProblems(selection, option, origin, path);
   const { category, standard, considering, chosen } = selection;
   const among = slugs.options.get(category) ?? [];
-  if (![...among].includes(option)) return [unknownOption(origin, path, option, { category, among })];
+  if (![...among].includes(option)) return [unknownOption(origin, path, option, { category, draft })];
   const known = [standard, ...considering, chosen].includes(option);
   const withdrawn = draft.options.find((each) => each.category === category && each.slug === option)?.whole?.withdrawn;
   return [
@@ -122,13 +125,14 @@ function throughoutProblems(
   { category, option }: HouseAlternative['throughout'][number],
   { origin }: HouseAlternative,
   places: Places,
-  { slugs }: Draft,
+  draft: Draft,
 ): readonly Problem[] {
+  const { slugs } = draft;
   const path: Path = ['throughout', category];
   if (!slugs.categories.has(category))
     return [unknownCategory(origin, path, category, slugs.categories, { onKey: true })];
   const among = slugs.options.get(category) ?? [];
-  if (![...among].includes(option)) return [unknownOption(origin, path, option, { category, among })];
+  if (![...among].includes(option)) return [unknownOption(origin, path, option, { category, draft })];
   if ([...places.values()].some((selection) => mayTake(selection, category, option))) return [];
   const message = `'${option}' is nowhere the standard or considered where it could still be chosen`;
   return [warning(origin, path, 'alternative-nowhere', message, 'name places under choices, or leave it out')];

@@ -13,7 +13,8 @@ export function categoryReferences({ categories, house, slugs }: Draft): readonl
         unknown(origin, ['trade'], { code: 'trade-unknown', message, name: raw.trade, among: slugs.trades, lives }),
       );
     }
-    if (!house) return problems;
+    const among = house?.milestoneIds;
+    if (!among) return problems;
     const early = raw['fixes-early'];
     const milestones = [
       { path: ['needed-at'], name: raw['needed-at'] },
@@ -23,12 +24,10 @@ export function categoryReferences({ categories, house, slugs }: Draft): readonl
         : [{ path: ['fixes-early', 'milestone'], name: early?.milestone }]),
     ];
     for (const { path, name } of milestones) {
-      if (!sound(path) || typeof name !== 'string' || house.milestoneIds.has(name)) continue;
+      if (!sound(path) || typeof name !== 'string' || among.has(name)) continue;
       const message = `the house has no milestone '${name}'`;
-      const lives = `Milestones are ${some(house.milestoneIds)}`;
-      problems.push(
-        unknown(origin, path, { code: 'milestone-unknown', message, name, among: house.milestoneIds, lives }),
-      );
+      const lives = `Milestones are ${some(among)}`;
+      problems.push(unknown(origin, path, { code: 'milestone-unknown', message, name, among, lives }));
     }
     return problems;
   });

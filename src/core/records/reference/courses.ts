@@ -2,6 +2,7 @@ import type { CourseRun, Selection } from '../../model/index.js';
 import { problemAt, type Problem } from '../../../base/problem/index.js';
 import type { Draft } from '../draft.js';
 import type { RoomDraft } from '../read-room.js';
+import { isUnknownPlace } from './place.js';
 
 const onPlan: readonly CourseRun[] = ['east-west', 'north-south'];
 const onWalls: readonly CourseRun[] = ['horizontal', 'vertical'];
@@ -30,8 +31,10 @@ function notLaid(
   return [problemAt(origin, [...path, 'courses'], 'courses-not-laid', message, { fix, onKey: true })];
 }
 
-function wrongWay({ at, courses, path }: Selection, { record: { origin } }: RoomDraft): readonly Problem[] {
-  if (courses === undefined) return [];
+function wrongWay({ at, courses, path }: Selection, room: RoomDraft): readonly Problem[] {
+  const { origin } = room.record;
+  // What is no place has been told.
+  if (courses === undefined || at.some((place) => isUnknownPlace(place, path, room))) return [];
   const isFlat = (place: string): boolean => place === 'ceiling' || place === 'floor';
   const fits = (place: string): boolean => (isFlat(place) ? onPlan : onWalls).includes(courses);
   const place = at.find((one) => !fits(one));

@@ -38,8 +38,9 @@ export function draftReferences({ options, categories, rooms }: Draft): readonly
 }
 
 /** May be asked what its options tell: what it says wrong may be what they have from it. */
-function isAsking({ record: { sound } }: CategoryDraft): boolean {
-  return sound(['measure']) && sound(['options']) && sound(['families']);
+function isAsking({ record: { sound, meant } }: CategoryDraft): boolean {
+  const isThere = (key: string): boolean => sound([key]) && !meant(key);
+  return sound(['measure']) && isThere('options') && isThere('families');
 }
 
 /** That there is no such family has been said, and may be all that is missing. */

@@ -5,7 +5,8 @@ import type { HouseDraft } from '../read-house.js';
 import { some, unknown, unknownOption } from './unknown.js';
 
 /** Names of levels, allowances and milestones are each written once; allowances list known categories. */
-export function houseReferences({ house, slugs }: Draft): readonly Problem[] {
+export function houseReferences(draft: Draft): readonly Problem[] {
+  const { house, slugs } = draft;
   if (!house) return [];
   const { origin } = house.record;
   const twice = ['levels', 'allowances', 'milestones'].flatMap((list) => {
@@ -32,7 +33,7 @@ export function houseReferences({ house, slugs }: Draft): readonly Problem[] {
     ...unlisted,
     ...pictureProblems(house, slugs.rooms),
     ...zeroProblems(house),
-    ...invoiceReferences(house, slugs),
+    ...invoiceReferences(house, draft),
   ];
 }
 
@@ -75,7 +76,7 @@ function zeroProblem(origin: Origin, path: Path, message: string, fix: string): 
 }
 
 /** An invoice is for an option that there is, of a category that the allowance pays for. */
-function invoiceReferences(house: NonNullable<Draft['house']>, slugs: Draft['slugs']): readonly Problem[] {
+function invoiceReferences(house: NonNullable<Draft['house']>, draft: Draft): readonly Problem[] {
   const { origin } = house.record;
   return house.allowances.flatMap(({ value, index }) =>
     (value.invoices ?? []).flatMap(({ option }, place): readonly Problem[] => {
@@ -87,8 +88,8 @@ function invoiceReferences(house: NonNullable<Draft['house']>, slugs: Draft['slu
         const lives = `It covers ${some(among)}`;
         return [unknown(origin, path, { code: 'allowance-category', message, name: category, among, lives })];
       }
-      const options = slugs.options.get(category) ?? new Set<string>();
-      return options.has(slug) ? [] : [unknownOption(origin, path, slug, { category, among: options })];
+      const options = draft.slugs.options.get(category) ?? new Set<string>();
+      return options.has(slug) ? [] : [unknownOption(origin, path, slug, { category, draft })];
     }),
   );
 }
@@ -96,6 +97,7 @@ function invoiceReferences(house: NonNullable<Draft['house']>, slugs: Draft['slu
 /** Milestones follow known ones, and none follows itself by way of others. */
 export function milestoneReferences({ house }: Draft): readonly Problem[] {
   if (!house) return [];
+  const { milestoneIds } = house;
   const { origin } = house.record;
   const problems: Problem[] = [];
   const after = new Map<string, string>();
@@ -104,13 +106,11 @@ export function milestoneReferences({ house }: Draft): readonly Problem[] {
     if (value.when.by !== 'after' || after.has(value.id)) continue;
     const name = value.when.after;
     after.set(value.id, name);
-    if (house.milestoneIds.has(name)) continue;
+    if (!milestoneIds || milestoneIds.has(name)) continue;
     const message = `milestone '${value.id}' follows '${name}', which there is not`;
-    const lives = `Milestones are ${some(house.milestoneIds)}`;
+    const lives = `Milestones are ${some(milestoneIds)}`;
     const path = ['milestones', index, 'after'];
-    problems.push(
-      unknown(origin, path, { code: 'milestone-unknown', message, name, among: house.milestoneIds, lives }),
-    );
+    problems.push(unknown(origin, path, { code: 'milestone-unknown', message, name, among: milestoneIds, lives }));
   }
   const told = new Set<string>();
   for (const { value, index } of house.milestones) {

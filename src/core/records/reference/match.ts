@@ -27,7 +27,7 @@ function placeProblems(text: string, category: string, path: Path, { house, room
   }
   const room = rooms.find((each) => each.slug === slug);
   // A selection that cannot be read may be the one.
-  if (!room?.record.sound(['selections'])) return [];
+  if (!room?.record.sound(['selections']) || room.record.meant('selections')) return [];
   const own = room.selections.filter((selection) => selection.category === category).flatMap(({ at }) => at);
   if (place === undefined ? own.length > 0 : own.includes(place)) return [];
   const message =

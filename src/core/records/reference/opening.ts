@@ -68,7 +68,7 @@ function ownProblems({ mark, kind, to, swing, path }: OwnOpening, room: RoomDraf
     const there = draft.rooms.find(({ slug }) => slug === to);
     // An open way into a room that is open to this one has no wall on the other side to be recorded in.
     const runsOn = kind === 'open' && (there?.sides?.some(({ openTo }) => openTo === room.slug) ?? false);
-    if (there && !runsOn && !there.marks.has(mark)) {
+    if (there?.knowsMarks && !runsOn && !there.marks.has(mark)) {
       const message = `${there.name} does not record the other side of ${mark}, so its wall is measured without it`;
       const fix = `add to ${there.record.origin.file}: { mark: ${mark}, recorded-in: ${room.slug}, wall: …, at: … }`;
       problems.push(problemAt(origin, path, 'opening-one-sided', message, { fix, severity: 'warning' }));
@@ -99,7 +99,7 @@ function seenProblems({ mark, recordedIn, path }: SeenOpening, room: RoomDraft, 
     ];
   }
   const there = draft.rooms.find(({ slug }) => slug === recordedIn);
-  if (!there) return [];
+  if (!there?.knowsMarks) return [];
   if (!there.marks.has(mark)) {
     const message = `${there.name} records no opening '${mark}'`;
     const lives = `Openings there: ${some(there.marks)}`;

@@ -45,10 +45,10 @@ export function optionReferences(draft: Draft): readonly Problem[] {
 /** A family is one of the option's category. */
 function familyProblems(
   { record, category }: OptionDraft,
-  { record: { raw, sound } }: CategoryDraft,
+  { record: { raw, sound, meant } }: CategoryDraft,
 ): readonly Problem[] {
   const name = record.raw.family;
-  if (name === undefined || !record.sound(['family']) || !sound(['families'])) return [];
+  if (name === undefined || !record.sound(['family']) || !sound(['families']) || meant('families')) return [];
   const among = Object.keys(raw.families ?? {});
   if (among.includes(name)) return [];
   const message = `${category} has no family '${name}'`;
@@ -67,7 +67,7 @@ function coatingProblems({ record: { raw, origin, sound } }: OptionDraft, draft:
   return coatings.flatMap((name) => {
     const slug = raw.attributes?.[name];
     if (typeof slug !== 'string' || !asks || paints.includes(slug)) return [];
-    return [unknownOption(origin, ['attributes', name], slug, { category: asks.slug, among: paints })];
+    return [unknownOption(origin, ['attributes', name], slug, { category: asks.slug, draft })];
   });
 }
 
@@ -124,7 +124,8 @@ function partProblems(
 }
 
 /** Milestones of an option are those of the house, and what is offered instead of it is an option of its category. */
-function dayProblems({ record, category }: OptionDraft, { slugs, house }: Draft): readonly Problem[] {
+function dayProblems({ record, category }: OptionDraft, draft: Draft): readonly Problem[] {
+  const { slugs, house } = draft;
   const { origin, raw, sound } = record;
   const known = house?.milestoneIds;
   const milestones = (['needed-at', 'measured-after'] as const).flatMap((key) => {
@@ -137,7 +138,7 @@ function dayProblems({ record, category }: OptionDraft, { slugs, house }: Draft)
   const instead = sound(['withdrawn']) ? raw.withdrawn?.instead : undefined;
   const among = slugs.options.get(category) ?? new Set<string>();
   if (instead === undefined || among.has(instead)) return milestones;
-  return [...milestones, unknownOption(origin, ['withdrawn', 'instead'], instead, { category, among })];
+  return [...milestones, unknownOption(origin, ['withdrawn', 'instead'], instead, { category, draft })];
 }
 
 function needProblems({ record }: OptionDraft, { slugs, house }: Draft): readonly Problem[] {
@@ -151,15 +152,16 @@ function needProblems({ record }: OptionDraft, { slugs, house }: Draft): readonl
         unknown(origin, [...path, 'by'], { code: 'trade-unknown', message, name: raw.by, among: slugs.trades, lives }),
       );
     }
-    if (house && !house.milestoneIds.has(raw.before)) {
-      const lives = `Milestones are ${some(house.milestoneIds)}`;
+    const among = house?.milestoneIds;
+    if (among && !among.has(raw.before)) {
+      const lives = `Milestones are ${some(among)}`;
       const message = `the house has no milestone '${raw.before}'`;
       problems.push(
         unknown(origin, [...path, 'before'], {
           code: 'milestone-unknown',
           message,
           name: raw.before,
-          among: house.milestoneIds,
+          among,
           lives,
         }),
       );

@@ -25,13 +25,18 @@ function placePath({ path }: Selection, { record }: RoomDraft, index: number): P
   return Array.isArray(written) ? [...path, 'at', index] : [...path, 'at'];
 }
 
+/** Was a place said to be none of the room? */
+export function isUnknownPlace(place: string, path: Path, room: RoomDraft): boolean {
+  return unknownPlace(place, path, room)?.length !== undefined;
+}
+
 function unknownPlace(place: string, path: Path, room: RoomDraft): readonly Problem[] | undefined {
   const { sides, marks, featureIds, record } = room;
   if (placeWords.some((word) => word === place)) return undefined;
   const [feature = ''] = place.split('/');
   if (marks.has(place) || featureIds.has(feature) || place.startsWith('step-')) return undefined;
-  // Without a shape the walls are not known, and the place may be one of them.
-  if (!sides) return [];
+  // Without a shape the walls are not known, and the place may be one of them; so with openings and features.
+  if (!sides || !room.knowsMarks || !room.knowsFeatures) return [];
   const side = sides.find(({ name }) => name === place);
   if (side?.openTo !== undefined) {
     const message = `no wall stands at '${place}': it is open to ${side.openTo}`;
@@ -40,7 +45,11 @@ function unknownPlace(place: string, path: Path, room: RoomDraft): readonly Prob
   if (side) return undefined;
   const own = [...sides.map(({ name }) => name), ...marks, ...featureIds];
   const message = `${room.name} has no place '${place}'`;
-  const lives = `Places here: ${some([...own, ...placeWords])}`;
+  const several = place.split(/\s*,\s*|\s+and\s+/u);
+  const isList = several.length > 1 && several.every((one) => [...own, ...placeWords].includes(one));
+  const lives = isList
+    ? `write several as a list: [${several.join(', ')}]`
+    : `Places here: ${some([...own, ...placeWords])}`;
   return [
     unknown(record.origin, path, {
       code: 'place-unknown',

@@ -20,7 +20,7 @@ export function roomReferences({ rooms, house, slugs }: Draft): readonly Problem
         problems.push(problemAt(origin, ['number'], 'number-duplicate', message, { fix }));
       } else numbers.set(raw.number, room);
     }
-    if (house && sound(['level']) && typeof raw.level === 'string' && !house.levelIds.has(raw.level)) {
+    if (house?.levelIds && sound(['level']) && typeof raw.level === 'string' && !house.levelIds.has(raw.level)) {
       const [among, name] = [house.levelIds, raw.level];
       const message = `the house has no level '${name}'`;
       problems.push(

@@ -18,7 +18,8 @@ export function selectionReferences(draft: Draft): readonly Problem[] {
   );
 }
 
-function optionProblems(selection: Selection, { record: { origin } }: RoomDraft, { slugs }: Draft): readonly Problem[] {
+function optionProblems(selection: Selection, { record: { origin } }: RoomDraft, draft: Draft): readonly Problem[] {
+  const { slugs } = draft;
   const { category, standard, considering, chosen, facts, insteadOf, path } = selection;
   if (!slugs.categories.has(category)) {
     return [unknownCategory(origin, [...path, 'category'], category, slugs.categories)];
@@ -35,7 +36,7 @@ function optionProblems(selection: Selection, { record: { origin } }: RoomDraft,
   ];
   return named
     .filter(({ name }) => !among.has(name))
-    .map(({ name, at }) => unknownOption(origin, at, name, { category, among }));
+    .map(({ name, at }) => unknownOption(origin, at, name, { category, draft }));
 }
 
 function allowanceProblems(
@@ -43,7 +44,7 @@ function allowanceProblems(
   { record: { origin } }: RoomDraft,
   { house, slugs }: Draft,
 ): readonly Problem[] {
-  if (allowance === undefined || !house) return [];
+  if (allowance === undefined || !house?.allowanceIds) return [];
   const at = [...path, 'allowance'];
   if (!house.allowanceIds.has(allowance)) {
     const among = house.allowanceIds;
@@ -135,6 +136,8 @@ export function chosenDays({ rooms }: Draft): readonly Problem[] {
 export function allowanceUse({ house, rooms, slugs, hasStrays }: Draft): readonly Problem[] {
   // A room that cannot be read may be the one that draws on it.
   if (!house || hasStrays || rooms.length < slugs.rooms.size) return [];
+  const { allowanceIds } = house;
+  if (!allowanceIds || rooms.some(({ record }) => record.meant('selections'))) return [];
   const used = new Set(
     rooms.flatMap(({ record }) =>
       looseItems(record, 'selections').map((item) => (item as { allowance?: unknown } | null)?.allowance),
@@ -143,7 +146,7 @@ export function allowanceUse({ house, rooms, slugs, hasStrays }: Draft): readonl
   // A name that is nearly right has been reported where it stands.
   const misspelt = new Set(
     [...used].flatMap((name) =>
-      typeof name === 'string' && !house.allowanceIds.has(name) ? (nearest(name, house.allowanceIds) ?? []) : [],
+      typeof name === 'string' && !allowanceIds.has(name) ? (nearest(name, allowanceIds) ?? []) : [],
     ),
   );
   return house.allowances.flatMap(({ value, index }) => {

@@ -19,7 +19,8 @@ export function undecidedSelections(draft: Draft): readonly Problem[] {
 /** A house that says of nothing what it must have or what it may cost. */
 function bareProblems(all: readonly Found[], { house, rooms, slugs }: Draft): readonly Problem[] {
   // A room that cannot be read may be the one that has a standard.
-  if (!house?.whole || house.whole.slots || house.allowanceIds.size > 0 || rooms.length < slugs.rooms.size) return [];
+  if (!house?.whole || house.whole.slots || house.whole.allowances.length > 0 || rooms.length < slugs.rooms.size)
+    return [];
   if (all.length === 0 || all.some(({ selection: { standard } }) => standard !== undefined)) return [];
   const message =
     'the house has no slots, no allowance and no standard: nothing says what its rooms must have, or what the contract holds for it';

@@ -1,5 +1,6 @@
 import {
   didYouMean,
+  namedAs,
   problemAt,
   type Origin,
   type Path,
@@ -31,7 +32,7 @@ export function unknown(
 ): Problem {
   const meant = didYouMean(name, among);
   const fix = meant === undefined ? lives : `${meant} ${lives}`;
-  return problemAt(origin, path, code, message, { fix, onKey });
+  return problemAt(origin, path, code, message, { fix, onKey, cause: `${name} ${lives}` });
 }
 
 export function unknownCategory(
@@ -46,16 +47,24 @@ export function unknownCategory(
   return unknown(origin, path, { code: 'category-unknown', message, name, among, lives, ...detail });
 }
 
-/** An option that its category does not have. */
+/** An option that its category does not have: perhaps another one's, or called by the name that is printed. */
 export function unknownOption(
   origin: Origin,
   path: Path,
   name: string,
-  { category, among }: { readonly category: string; readonly among: Iterable<string> },
+  { category, draft }: { readonly category: string; readonly draft: Pick<Draft, 'options' | 'slugs'> },
 ): Problem {
   const message = `${category} has no option '${name}'`;
-  const lives = `Options live in content/options/${category}/`;
-  return unknown(origin, path, { code: 'option-unknown', message, name, among, lives });
+  const elsewhere = [...draft.slugs.options].find(([other, slugs]) => other !== category && slugs.has(name))?.[0];
+  const lives =
+    elsewhere === undefined ? `Options live in content/options/${category}/` : `'${name}' is an option of ${elsewhere}`;
+  const named = draft.options.flatMap(({ slug, category: own, record: { raw } }) =>
+    own === category ? [{ slug, name: typeof raw.name === 'string' ? raw.name : slug }] : [],
+  );
+  const own = [...(draft.slugs.options.get(category) ?? [])].map((slug) => ({ slug, name: slug }));
+  const meant = elsewhere === undefined ? namedAs(name, [...named, ...own]) : undefined;
+  const fix = meant === undefined ? lives : `did you mean '${meant.slug}'? ${lives}`;
+  return problemAt(origin, path, 'option-unknown', message, { fix });
 }
 
 /** Who did something is one of the house's people, by name or by role: a warning. */
