@@ -176,6 +176,22 @@ it('cuts a breast with its firebox and says the height of the hearth', () => {
   expect(words(drawSection(room, section!, base))).toContain(`10"`);
 });
 
+it('closes the ceiling over a breast that it cuts along, ridge and all', () => {
+  const breast = {
+    kind: 'chimney-breast',
+    id: 'breast',
+    name: 'Breast',
+    wall: 'north',
+    at: `7'`,
+    width: `6'`,
+    depth: `2'`,
+  };
+  const through = sectionScene(measured({ ...gable, features: [breast] }), { at: ft(29), looks: 'south' });
+  const before = sectionScene(measured(gable), { at: ft(29), looks: 'south' });
+  expect(areaOf(through.poche)).toBeCloseTo(areaOf(before.poche), 4);
+  expect(through.poche).toHaveLength(1);
+});
+
 it('goes by the record where that has sections, and by none where it has an empty list', () => {
   const measure = measured(gable);
   const recorded = [

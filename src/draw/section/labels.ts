@@ -2,7 +2,7 @@ import { bounds, type Patch } from '../../base/geometry/index.js';
 import { feet, type Length } from '../../base/units/index.js';
 import { flightOf, stairOf, timberOf } from '../../core/feature/index.js';
 import type { FeatureMeasure, RoomMeasure } from '../../core/model/index.js';
-import type { Spot } from '../convex.js';
+import type { Convex, Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
 import { spotsInside } from '../inside.js';
 import { lengthText, levelText } from '../length-text.js';
@@ -17,6 +17,7 @@ import type { SectionScene } from './scene.js';
 /** Steps of a flight, undersides of timbers, heights of the floor's parts, marks of openings seen. */
 export function labelBodies(sheet: Sheet, measure: RoomMeasure, scene: SectionScene): void {
   for (const { mark } of measure.openings) markOpening(sheet, scene, mark);
+  const solid = scene.bodies.flatMap((body) => body.shown);
   for (const feature of measure.features) {
     const shown = shownOf(scene, feature);
     if (shown.length === 0) continue;
@@ -46,7 +47,9 @@ export function labelBodies(sheet: Sheet, measure: RoomMeasure, scene: SectionSc
     const inside = spotsInside(box, 12).map(([x, y]): Spot => [x, y + 2.5]);
     // On what it is about, where that is seen from its side; what lies behind it is painted over there.
     const isOn = timberOf(feature) && !isCut(scene, feature) && (north - south) * pointsInFoot(sheet) > 11;
-    if (isOn && sheet.tryWrite(inside, words, { size: sizes.note, ground: 'tone' })) continue;
+    const isClear = (figure: Convex): boolean =>
+      figure.every((spot) => !isInAny(solid, { x: spot[0] / pointsInFoot(sheet), y: -spot[1] / pointsInFoot(sheet) }));
+    if (isOn && sheet.tryWrite(inside, words, { size: sizes.note, ground: 'tone' }, 1, isClear)) continue;
     const places = timberOf(feature) ? under : [...inside, ...under];
     sheet.tryWrite(places, words, { size: sizes.note, ground: 'paper' });
   }
@@ -85,7 +88,7 @@ export function stepWords(stair: { readonly rise: Length; readonly risers: numbe
   return `${stair.risers} R at ${lengthText(riser)}, ${treads} T at ${lengthText(stair.going)}`;
 }
 
-/** Where over a flight the least headroom is, if the section runs along the flight and reaches as high there. */
+/** Where over a flight the least headroom is, if the section runs along the flight and the ceiling is as high there. */
 export function headroomLine(
   feature: FeatureMeasure,
   { cut, shell }: SectionScene,
@@ -97,8 +100,10 @@ export function headroomLine(
   const along = feet(headroom.along);
   const x = rightOf(cut, line.foot) + side * along;
   const y = (feet(stair.rise) / stair.risers) * (1 + along / feet(stair.going));
-  const reaches = isInAny(shell.open, { x: x + side * 1e-3, y: y + feet(headroom.height) - 0.05 });
-  return reaches ? { foot: { x, y }, height: headroom.height } : undefined;
+  const top = y + feet(headroom.height);
+  // The ceiling may be lower beside the cut: then nothing is there to measure to.
+  const isAt = (height: number): boolean => [-1e-3, 1e-3].some((by) => isInAny(shell.open, { x: x + by, y: height }));
+  return isAt(top - 0.05) && !isAt(top + 0.05) ? { foot: { x, y }, height: headroom.height } : undefined;
 }
 
 function sideOf(cut: Cut, { foot, top }: NonNullable<ReturnType<typeof lineOf>>): number {
@@ -106,16 +111,30 @@ function sideOf(cut: Cut, { foot, top }: NonNullable<ReturnType<typeof lineOf>>)
 }
 
 /** A mark in the opening, as far as it is seen. */
-function markOpening(sheet: Sheet, { seen }: SectionScene, mark: string): void {
-  const shown = seen
+function markOpening(sheet: Sheet, scene: SectionScene, mark: string): void {
+  const shown = scene.seen
     .filter(({ facet }) => facet.id === `${mark}/glass` || facet.id === `${mark}/leaf` || facet.id === `${mark}/beyond`)
     .flatMap(({ patches }) => patches);
   if (shown.length === 0) return;
   const { west, east, south, north } = bounds(shown.flatMap(({ outline }) => outline));
-  const places = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8].map((share) =>
-    spotOn(sheet, { x: (west + east) / 2, y: south + (north - south) * share }),
+  const last = scene.seen.findLastIndex(({ facet }) => facet.id.startsWith(`${mark}/`));
+  const nearer = [
+    ...scene.seen.slice(last + 1).flatMap(({ facet, patches }) => (facet.role === 'rail' ? [] : patches)),
+    ...scene.bodies.flatMap((body) => body.shown),
+  ];
+  const places = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8].flatMap((across) =>
+    [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8].map((up) => ({
+      x: west + (east - west) * across,
+      y: south + (north - south) * up,
+    })),
   );
-  drawMark(sheet, places, mark, true);
+  const clear = places.filter((place) => !isInAny(nearer, place));
+  drawMark(
+    sheet,
+    clear.map((place) => spotOn(sheet, place)),
+    mark,
+    true,
+  );
 }
 
 /** Heights of what is not level with the rest of the floor. */

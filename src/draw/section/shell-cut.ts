@@ -8,6 +8,7 @@ import {
   rectangle,
   ringInFeet,
   stretchesIn,
+  stretchLess,
   unite,
   without,
   type Patch,
@@ -19,7 +20,7 @@ import { facetPlane } from '../../core/feature/index.js';
 import type { OpeningMeasure, RoomMeasure, WallMeasure } from '../../core/model/index.js';
 import { outlineOf } from '../../core/opening/index.js';
 import { cutThickness } from '../cutaway/cuts.js';
-import type { Side } from '../cutaway/outline.js';
+import { heightAt, type Side } from '../cutaway/outline.js';
 import { uprights } from '../cutaway/shell.js';
 import { beyond, rightOf, stretchesOf, tracesOf, type Cut } from './cut.js';
 import { piecesOf, profileOver, regionRings, type Piece } from './profile.js';
@@ -180,13 +181,10 @@ function shellOf(
     return high - low < nearFeet ? [] : [thickened(piece.at, low, high)];
   });
   // Over what stands up to it the ceiling goes on.
-  const gaps = ceiling.slice(1).flatMap((point, i) => {
-    const before = ceiling[i]!;
-    const middle = (before.along + point.along) / 2;
-    const isCovered = [...slabs, ...leans].some((piece) => middle > piece.from && middle < piece.to);
-    return isCovered || point.along - before.along < nearFeet
-      ? []
-      : [thickened(lineBetween(before, point), before.along, point.along)];
+  const gaps = stretchLess({ from, to }, [...slabs, ...leans]).flatMap((gap) => {
+    const inner = ceiling.map(({ along }) => along).filter((x) => x > gap.from + nearFeet && x < gap.to - nearFeet);
+    const stops = [gap.from, ...inner, gap.to];
+    return stops.slice(1).map((end, i) => thickened((x) => heightAt(ceiling, x), stops[i]!, end));
   });
   return [
     ...faceBetween(lower, floor),
@@ -195,10 +193,6 @@ function shellOf(
     ...wall(left, first, start),
     ...wall(right, last, end),
   ].filter((patch) => areaOf([patch]) > 1e-6);
-}
-
-function lineBetween(a: Profile[number], b: Profile[number]): (x: number) => number {
-  return (x) => a.height + ((b.height - a.height) * (x - a.along)) / (b.along - a.along);
 }
 
 function leaningWall({ from, to, at }: Piece, { width }: SideCut): readonly Patch[] {
