@@ -56,21 +56,39 @@ export function choicePictures(selection: BookSelection, view: View): readonly O
   const room = view.room(selection.room);
   const page = view.choicePath(selection);
   if (!room || page === undefined) return [];
-  const from = roomView(room);
-  const pictures = candidatesOf(selection, view).map(({ option }): OptionPicture => ({
+  const asked = {
+    id: 'look',
+    view: roomView(room),
+    plain: true,
+    box: small,
+    focus: selection.places.map(({ id }) => id),
+  };
+  const draw = (option: BookOption, bounds?: Cutaway['bounds']): OptionPicture => ({
     option,
     path: `assets/pictures/${page.replace(/\.html$/, '')}/${option.slug}.svg`,
     cutaway: drawPicture(room, view, {
-      id: 'look',
-      view: from,
-      plain: true,
-      box: small,
-      focus: selection.places.map(({ id }) => id),
+      ...asked,
       title: `${view.roomTitle(room.slug)} with ${option.name}`,
       instead: new Map([[selection.id, option.slug]]),
+      ...(bounds && { bounds }),
     }),
-  }));
+  });
+  const options = candidatesOf(selection, view).map(({ option }) => option);
+  const own = options.map((option) => draw(option));
+  // Posts and caps reach further than others: what is compared stands at the same place and scale.
+  const all = spanOf(own.map(({ cutaway }) => cutaway.bounds));
+  const isOne = own.every(({ cutaway: { bounds } }) => JSON.stringify(bounds) === JSON.stringify(all));
+  const pictures = isOne ? own : options.map((option) => draw(option, all));
   return alike(pictures).length > 1 ? pictures : [];
+}
+
+function spanOf(bounds: readonly Cutaway['bounds'][]): Cutaway['bounds'] {
+  return {
+    left: Math.min(...bounds.map(({ left }) => left)),
+    right: Math.max(...bounds.map(({ right }) => right)),
+    top: Math.min(...bounds.map(({ top }) => top)),
+    bottom: Math.max(...bounds.map(({ bottom }) => bottom)),
+  };
 }
 
 /** Pictures that show the same, together. */

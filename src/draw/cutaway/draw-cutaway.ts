@@ -26,6 +26,14 @@ export interface CutawayRoom {
   readonly viewFrom?: Bearing;
 }
 
+/** On the sheet, in feet. */
+export interface Bounds {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
 export interface CutawayOptions extends DrawOptions {
   /** Absent: the room's own view. */
   readonly view?: View;
@@ -33,6 +41,8 @@ export interface CutawayOptions extends DrawOptions {
   readonly plain?: boolean;
   /** Places that the picture is cut to, with what is around them; absent, or where none of them is seen: all of the room. */
   readonly focus?: readonly string[];
+  /** What is shown, as other pictures of the room tell it; it goes before `focus`. */
+  readonly bounds?: Bounds;
   /** What the picture is called; absent: `101 Great room, as it will look`. */
   readonly title?: string;
 }
@@ -44,12 +54,16 @@ export interface Cutaway {
   /** Finishes of the room that nothing of the picture shows, without numbers. */
   readonly unseen: readonly Key[];
   readonly view: View;
+  readonly bounds: Bounds;
   /** What is drawn, without ids and words. */
   readonly nodes: readonly SvgNode[];
 }
 
+type PictureOptions = Required<Pick<CutawayOptions, 'view' | 'focus' | 'plain'>> &
+  Pick<CutawayOptions, 'box' | 'bounds'>;
+
 /** The picture as drawn: its ids begin with a mark, in place of which each who asks for it has its own. */
-interface Picture extends Pick<Cutaway, 'keys' | 'unseen' | 'view' | 'nodes'> {
+interface Picture extends Pick<Cutaway, 'keys' | 'unseen' | 'view' | 'bounds' | 'nodes'> {
   readonly defs: readonly SvgNode[];
   /** Left, top, width and height in points. */
   readonly frame: readonly [number, number, number, number];
@@ -84,25 +98,26 @@ export function looksSame(one: Cutaway, other: Cutaway): boolean {
 /** Not to scale, and not to be measured from: planes are seen at an angle. A picture is drawn once for as long as the room's measure lives. */
 export function drawCutaway(room: CutawayRoom, options: CutawayOptions): Cutaway {
   const { measure, seen } = room;
-  const { plain = false, focus = [], box } = options;
+  const { plain = false, focus = [], box, bounds } = options;
   const view = options.view ?? roomView(room);
   const pictures = kept.get(measure) ?? new Map<string, Picture>();
   kept.set(measure, pictures);
-  const name = JSON.stringify([seen, view, plain, focus, box]);
-  const picture = pictures.get(name) ?? drawPicture(room, { plain, focus, view, ...(box && { box }) });
+  const name = JSON.stringify([seen, view, plain, focus, box, bounds]);
+  const picture =
+    pictures.get(name) ?? drawPicture(room, { plain, focus, view, ...(box && { box }), ...(bounds && { bounds }) });
   pictures.set(name, picture);
   const { keys, unseen, nodes } = picture;
-  return { drawing: issue(picture, room, options), keys, unseen, view, nodes };
+  return { drawing: issue(picture, room, options), keys, unseen, view, bounds: picture.bounds, nodes };
 }
 
 function drawPicture(
   { measure, seen }: CutawayRoom,
-  { view, focus, plain, box }: Required<Pick<CutawayOptions, 'view' | 'focus' | 'plain'>> & Pick<CutawayOptions, 'box'>,
+  { view, focus, plain, box, bounds: wanted }: PictureOptions,
 ): Picture {
   const looks = looksOf(seen);
   const { camera, laid, away } = sceneOf(measure, view, railsKey(seen), () => railFacets(seen, measure));
   const around = focusOn(laid, focus);
-  const bounds = around ?? boundsOf(laid);
+  const bounds = wanted ?? around ?? boundsOf(laid);
   const scale = scaleFor(bounds, box ?? { width: 7, height: 7 });
   const painter = new Painter(camera, scale, looks, idMark);
   const radius = radiusIn(bounds, scale);
@@ -112,6 +127,7 @@ function drawPicture(
   const lines = away.map((line) => awayLine(line.map(camera.spot), scale));
   return {
     view,
+    bounds,
     keys: placed.map(({ spot: _spot, ...key }) => key),
     unseen: unseenOf(seen, { laid, decals: decals.flat(), looks, keys: placed, measure }),
     defs: painter.defs,
@@ -214,13 +230,6 @@ function numberAt({ number, spot }: PlacedKey, scale: number, radius: number): r
   const look = { 'text-anchor': 'middle', 'font-size': round(radius * 1.086, 1), 'font-weight': 600, fill: ink.line };
   // A group, so that a small screen can show it larger.
   return [group({ class: 'number' }, [disc, text(x, round(y + radius * 0.386, 1), String(number), look)])];
-}
-
-interface Bounds {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
 }
 
 function boundsOf(laid: readonly Laid[]): Bounds {

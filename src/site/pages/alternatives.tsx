@@ -3,32 +3,35 @@ import { BlocksHtml } from '../../write/index.js';
 import { alternativeSheet } from '../../table/index.js';
 import { FilePicture } from '../parts/picture.js';
 import { PageLink } from '../parts/link.js';
-import { pictureWords, setPictures } from '../pictures.js';
+import { counted } from '../parts/words.js';
+import { pictureWords, setPictures, type SetPictures } from '../pictures.js';
 import { placeLinks } from '../place-links.js';
 import { roomPath } from '../paths.js';
-import { useSheet } from '../sheet-context.js';
+import { useSheet, useView } from '../sheet-context.js';
 
-/** The sheet of alternatives, with the rooms that they would change to the eye between what is side by side and each alone. */
+/** The sheet of alternatives, and after it the rooms that they would change to the eye. */
 export function AlternativesPage(): VNode {
   const { view, path } = useSheet();
   const { title, blocks } = alternativeSheet(view);
-  const links = placeLinks(view, path);
-  const alone = blocks.findIndex((block) => block.block === 'section' && block.id !== 'side-by-side');
-  const at = alone < 0 ? blocks.length : alone;
+  const rooms = setPictures(view);
   return (
     <>
       <h1>{title}</h1>
-      <BlocksHtml blocks={blocks.slice(0, at)} links={links} />
-      <InTheRooms />
-      <BlocksHtml blocks={blocks.slice(at)} links={links} />
+      {rooms.length > 0 && (
+        <p>
+          <a href="#look-heading" class="onward">
+            How {counted(rooms.length, 'room')} would look
+          </a>
+        </p>
+      )}
+      <BlocksHtml blocks={blocks} links={placeLinks(view, path)} />
+      {rooms.length > 0 && <InTheRooms rooms={rooms} />}
     </>
   );
 }
 
-function InTheRooms(): VNode | null {
-  const { view } = useSheet();
-  const rooms = setPictures(view);
-  if (rooms.length === 0) return null;
+function InTheRooms({ rooms }: { rooms: readonly SetPictures[] }): VNode {
+  const view = useView();
   return (
     <section aria-labelledby="look-heading">
       <h2 id="look-heading">In the rooms</h2>

@@ -1,6 +1,5 @@
 import type { VNode } from 'preact';
 import type { BookSelection } from '../../core/book/index.js';
-import { joinWords } from '../../base/units/index.js';
 import { alike, choicePictures, pictureWords } from '../pictures.js';
 import { useView } from '../sheet-context.js';
 import { FilePicture } from './picture.js';
@@ -20,7 +19,7 @@ export function ChoicePictures({ selection }: { selection: BookSelection }): VNo
         ))}
       </div>
       {same.map((group) => (
-        <p>{joinWords(group.map(({ option }) => option.name))} cannot be told apart in the drawing.</p>
+        <p>These cannot be told apart in the drawing: {group.map(({ option }) => option.name).join('; ')}.</p>
       ))}
     </section>
   );
