@@ -1,12 +1,4 @@
-import {
-  direction,
-  distance,
-  planeOf,
-  pointInFeet,
-  uprightPlane,
-  type SpacePlane,
-  type Xy,
-} from '../../base/geometry/index.js';
+import { direction, planeOf, pointInFeet, uprightPlane, type SpacePlane, type Xy } from '../../base/geometry/index.js';
 import { feet } from '../../base/units/index.js';
 import {
   wallFoot,
