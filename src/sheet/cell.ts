@@ -94,6 +94,8 @@ export interface Finish<Words extends string = string> {
   readonly keyOnly?: boolean;
   readonly place?: Place<Words>;
   readonly selection?: Words;
+  /** Its kind, of what is open or none beside others: two that are not decided would not be told apart. */
+  readonly kind?: Words;
 }
 
 /** Money is the house's affair. `change`: with its sign. */

@@ -69,7 +69,7 @@ export function gated<Words extends string>(cell: Cell, gate: Gate<Words>): Cell
 
 /** Who must not build yet reads 'if chosen' at whatever stands only for now; how urgent a choice is, is the house's affair. */
 function finish<Words extends string>(
-  { name, key, place, selection, standing, urgency: _, ...rest }: Finish,
+  { name, key, place, selection, kind, standing, urgency: _, ...rest }: Finish,
   gate: Gate<Words>,
 ): Finish<Words> {
   return {
@@ -79,6 +79,7 @@ function finish<Words extends string>(
     ...(key !== undefined && { key: gate(key, 'name') }),
     ...placed(place, gate),
     ...(selection !== undefined && { selection: gate(selection, 'name') }),
+    ...(kind !== undefined && { kind: gate(kind, 'name') }),
   };
 }
 

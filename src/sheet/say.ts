@@ -113,7 +113,7 @@ function moneyRun({ cents, change = false, strong = false, zero }: Extract<House
 }
 
 /** What stands, how certain it is, and who furnishes it. */
-function finish({ name, standing, urgency, by, key, keyOnly = false, place, selection }: Finish): Line {
+function finish({ name, standing, urgency, by, key, keyOnly = false, place, selection, kind }: Finish): Line {
   const toChoice = selection === undefined ? {} : { place: { to: 'selection', id: selection } as const };
   const isKey = key !== undefined && (keyOnly || standing !== 'open');
   const isForNow = standing === 'standard' || standing === 'considered';
@@ -122,7 +122,12 @@ function finish({ name, standing, urgency, by, key, keyOnly = false, place, sele
     keyOnly && isKey
       ? []
       : standing === 'none' || standing === 'open'
-        ? [{ text: statusWords[standing === 'none' ? 'none' : 'undecided'], ...(isKey ? {} : toChoice) }]
+        ? [
+            {
+              text: `${kind === undefined ? '' : `${kind} `}${statusWords[standing === 'none' ? 'none' : 'undecided']}`,
+              ...(isKey ? {} : toChoice),
+            },
+          ]
         : [{ text: name, ...(place && { place }) }];
   return [
     ...keyed,

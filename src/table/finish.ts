@@ -1,11 +1,13 @@
 import type { FinishGroup, FinishKey, FinishNote, FinishRow, LookUp } from '../core/book/index.js';
 import { scheduleColumns, type ScheduleColumn } from '../core/model/index.js';
 import { col, words, type Cell, type Column, type Finish, type Names, type Width } from '../sheet/index.js';
-import { capital } from '../base/units/index.js';
+import { capital, lower } from '../base/units/index.js';
 import { saidOnce } from './places-of.js';
 import { schedule } from './schedule.js';
 import { finishOf } from './scheduled.js';
 import { sharePlace } from './share-place.js';
+
+type Finishes = FinishGroup['finishes'];
 
 const widths: Readonly<Record<ScheduleColumn, Width>> = {
   floor: 'fit',
@@ -104,9 +106,20 @@ const remarkOf = (number: number): Cell => words(String(number), { to: 'remark',
 
 /** Keys of places that are finished alike, and which places where they differ within the room. */
 function groupOf({ at, finishes: own }: FinishGroup, names: Names): { readonly cell: Cell; readonly after?: string } {
-  const all = own.flatMap((one) => finishOf(one, names) ?? []);
-  const cell: Cell = { is: 'list', of: all.map((finish, index) => keyOf(finish, all.slice(index + 1))), parted: ' ' };
+  const all = own.flatMap((one) => {
+    const finish = finishOf(one, names);
+    const kind = own.length > 1 ? kindOf(one, names) : undefined;
+    return finish ? [{ ...finish, ...(kind !== undefined && { kind }) }] : [];
+  });
+  const parted = all.some(({ key }) => key === undefined) ? ', ' : ' ';
+  const cell: Cell = { is: 'list', of: all.map((finish, index) => keyOf(finish, all.slice(index + 1))), parted };
   return at === '' ? { cell } : { cell, after: saidOnce(at) };
+}
+
+function kindOf({ standing, selection }: Finishes[number], names: Names): string | undefined {
+  if (standing !== 'open' && standing !== 'none') return undefined;
+  const [, category = ''] = selection.split('/');
+  return lower(names.category(category));
 }
 
 /** A key alone; how urgent it is stands after the last of those that are alike. */

@@ -60,6 +60,7 @@ const cells: readonly (readonly [HouseCell, string, string | number])[] = [
   [finish({ standing: 'standard', urgency: 'late' }), 'Flat alder, standard for now Late', 'Flat alder'],
   [finish({ standing: 'considered' }), 'Flat alder, if chosen', 'Flat alder'],
   [finish({ standing: 'open', urgency: 'open' }), 'not decided Open', 'open'],
+  [finish({ standing: 'open', kind: 'paint' }), 'paint not decided', 'open'],
   [finish({ standing: 'none' }), 'Deliberately none', 'none'],
   [finish({ by: 'owner-furnished' }), 'Flat alder Owner-furnished', 'Flat alder'],
   [finish({ key: 'CS1' }), 'CS1 Flat alder', 'Flat alder'],
