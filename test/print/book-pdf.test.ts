@@ -201,6 +201,12 @@ describe('the tags', () => {
   });
 });
 
+it('day and page stand on one line in the foot, also on the longest day and page', async () => {
+  const { pdf } = await makeBookPdf({ ...book, on: '2026-11-28' });
+  const pages = putDown(pdf).text().split('\f').slice(1, -1);
+  for (const page of pages) expect(page).toMatch(/28 November 2026 +\d+ of \d+/u);
+});
+
 it('an open choice for which nothing is considered says so, and has no table', async () => {
   const bare = { ...book, selections: book.selections.map((selection) => ({ ...selection, alternatives: [] })) };
   const { pdf } = await makeBookPdf({ ...bare, schedules: makeSchedules(bare) });
