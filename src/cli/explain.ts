@@ -18,12 +18,14 @@ export function explain(console: Console, done: (code: number) => void): Command
       const own = (await readHouseFolder(checkHouseDir(house))).files;
       // The demo house has examples of what this house does not have.
       const other = await demoRecords();
-      console.out(explanationText(answer(key, { own, other }), key));
+      const [first = ''] = key.split('.');
+      const whole = answer(first, { own, other }).is === 'group' ? first : 'room';
+      console.out(explanationText(answer(key, { own, other }), key, whole));
       done(0);
     });
 }
 
-function explanationText(explanation: Explanation, question: string): string {
+function explanationText(explanation: Explanation, question: string, whole: string): string {
   switch (explanation.is) {
     case 'keys':
       return explanation.keys.map(keyText).join('\n');
@@ -38,7 +40,7 @@ function explanationText(explanation: Explanation, question: string): string {
         .join('\n');
     case 'unknown': {
       const meant = explanation.nearest === undefined ? '' : `: did you mean '${explanation.nearest}'?`;
-      throw new UsageError(`no record has a key '${question}'${meant}\nKeys of a record: bookmatch explain room`);
+      throw new UsageError(`no record has a key '${question}'${meant}\nKeys of a record: bookmatch explain ${whole}`);
     }
   }
 }

@@ -50,7 +50,8 @@ export function checkHouseDir(house: string): string {
 export function dayOf(on: string | undefined, console: Console): string {
   if (on === undefined) return console.today();
   const day = parseDay(on);
-  if (!day.ok) throw new UsageError(`--on ${on}: ${day.why}`);
+  if (!day.ok)
+    throw new UsageError(`--on ${on}: ${day.why}; ${day.fix ?? 'write it as YYYY-MM-DD, such as 2026-04-20'}`);
   return day.value;
 }
 
