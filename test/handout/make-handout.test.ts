@@ -77,6 +77,14 @@ describe('the handout of the small house', () => {
     expect(JSON.stringify(handout)).not.toMatch(/"P\d"/);
   });
 
+  test('a picture of a room shows what the trade puts there, and nothing of others', () => {
+    for (const { places, drawings } of handout.rooms) {
+      const own = new Set<string>(places.map(({ id }) => id));
+      expect(drawings.seen.filter(({ selection }) => !own.has(selection))).toEqual([]);
+    }
+    expect(handout.rooms.flatMap(({ drawings }) => drawings.seen)).not.toEqual([]);
+  });
+
   test('what is past its day was due then', () => {
     const whens = (on: string) =>
       handoutOf(smallBook({}, on, ({ code }) => code === 'decide-late')).questions.map(({ when }) => when);

@@ -181,7 +181,7 @@ describe('the pages', () => {
 });
 
 describe('the tags', () => {
-  it('have headings, table heads, row heads, figures with words, and forms', () => {
+  it('have headings, table heads, row heads, figures with words, pictures with a list of their keys, and forms', () => {
     const tags = printed.tags();
     expect(tags).toMatch(/^ +H1 "Contents"/m);
     expect(tags).toMatch(/^ +H2 "101 Great room"/m);
@@ -190,6 +190,10 @@ describe('the tags', () => {
     expect(tags).toMatch(/\/Scope \/Row/);
     expect(tags.match(/^ +Form/gm)).toHaveLength(12);
     expect(tags).not.toMatch(/field:/);
+    const picture = tags.slice(tags.indexOf('H3 "As it will look"')).slice(0, 2500);
+    expect(picture).toContain('A drawing, not the sample. Not to be measured from.');
+    expect(picture).toMatch(/Figure:?\s/u);
+    expect(picture).toMatch(/LI \(block\)/u);
   });
 
   it('keep bookmarks and links', async () => {
