@@ -127,7 +127,8 @@ export class Painter {
   private pattern(data: string, at: OnSheet, cell: Cell): SvgNode {
     const [o, u, v] = [at({ x: 0, y: 0 }), at({ x: 1, y: 0 }), at({ x: 0, y: 1 })];
     const matrix = [u[0] - o[0], u[1] - o[1], v[0] - o[0], v[1] - o[1], o[0], o[1]].map(
-      (value, i) => Math.round((i < 4 ? value / 12 : value) * 1000) / 1000,
+      // Where it begins goes by the tenth of a point, as outlines do.
+      (value, i) => (i < 4 ? Math.round((value / 12) * 1000) / 1000 : Math.round(value * 10) / 10),
     );
     let source = this.cells.get(cell.id);
     if (source === undefined) {

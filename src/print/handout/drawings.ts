@@ -1,3 +1,4 @@
+import type { DrawnRoom } from '../../core/book/index.js';
 import { roomViews, type Drawing, type RoomView } from '../../draw/index.js';
 import { handoutDrawnRoom, type Handout, type HandoutRoom } from '../../handout/index.js';
 import { pictureOf, type PrintPicture } from '../picture.js';
@@ -19,15 +20,16 @@ const acrossPage = { width: 5.4, height: 3.6 };
 /** What no column holds at the least scale. */
 const acrossColumns = { width: 5, height: 3.2 };
 const featureBox = { width: 3.5, height: 3.4 };
-/** Its keys stand beside it in the column. */
-const pictureBox = { width: 2.1, height: 2 };
+/** Where the plan leaves so much of the column, the picture stands beside it, its keys beneath; else by itself, its keys beside it. */
+const besidePlan = { least: 1.3, most: 2.1, column: 3.67, gap: 0.12, height: 1.8 };
+const pictureBox = { width: 1.9, height: 1.6 };
 
 const longestName = 24;
 
 interface RoomDrawings {
   readonly plan: PrintDrawing;
   /** With the trade's own finishes; null where none of them is seen. */
-  readonly picture: PrintPicture | null;
+  readonly picture: (PrintPicture & { readonly isBesidePlan: boolean }) | null;
   readonly others: readonly PrintDrawing[];
 }
 
@@ -42,7 +44,7 @@ export function roomDrawings(room: HandoutRoom, handout: Handout): RoomDrawings 
   const plan = isAcross ? drawForPrint(views.plan, slug, acrossPage) : fit(views.plan, slug, boxes.plan);
   return {
     plan: ready(plan, planTitle),
-    picture: pictureOf(drawn, `${slug}-picture`, pictureBox),
+    picture: pictureIn(drawn, slug, plan),
     others: [
       ...(printed.ceiling ? [ready(fit(views.ceiling, slug, boxes.ceiling), 'Reflected ceiling plan')] : []),
       ...(printed.sections ? views.sections : []).map((section) =>
@@ -55,6 +57,15 @@ export function roomDrawings(room: HandoutRoom, handout: Handout): RoomDrawings 
       ...needed(views.walls, printed.walls).map((wall) => ready(fit(wall, slug, boxes.wall), wall.name, wall.note)),
     ],
   };
+}
+
+function pictureIn(drawn: DrawnRoom, slug: string, plan: Drawing): RoomDrawings['picture'] {
+  const { least, most, column, gap, height } = besidePlan;
+  const left = column - plan.width - gap;
+  const isBesidePlan = left >= least;
+  const box = isBesidePlan ? { width: Math.min(left, most), height } : pictureBox;
+  const picture = pictureOf(drawn, `${slug}-picture`, box);
+  return picture && { ...picture, isBesidePlan };
 }
 
 /** The drawing in the first box that holds it at the least scale. */

@@ -2,7 +2,6 @@ import type { Handout, HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom }
 import { plainWords, type TradeCell } from '../../sheet/index.js';
 import { printAmount, lastDigits } from '../../base/units/index.js';
 import type { PrintDrawing } from '../drawings.js';
-import type { PrintPicture } from '../picture.js';
 import { printLine, readProse, type ProseBlock as Block } from '../../write/index.js';
 import { amountFigure, type Figure } from '../sheets/figure.js';
 import { shorten } from '../shorten.js';
@@ -18,7 +17,7 @@ export interface RoomBlock {
   readonly facts: string;
   readonly notes: readonly Block[];
   readonly plan: PrintDrawing;
-  readonly picture: PrintPicture | null;
+  readonly picture: ReturnType<typeof roomDrawings>['picture'];
   readonly drawings: readonly PrintDrawing[];
   readonly places: readonly PlaceRow[];
   readonly openings: readonly OpeningLine[];
