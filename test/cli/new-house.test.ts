@@ -48,6 +48,7 @@ const feet = {
     `--set kind=solid --set species=Oak --set grade=Select --set “face=2 1/4"” --set “build-up=3/4"” --set finish=Oiled --set laid=nailed`,
   ],
   // 14 × 12 = 168 sq ft, with nothing added: 168 × 13.50.
+  paint: '$2',
   share: '$2,268',
   shown: '168',
 };
@@ -68,12 +69,13 @@ const metres = {
     '--set kind=solid --set species=Oak --set grade=Select --set “face=60 mm” --set “build-up=20 mm” --set finish=Oiled --set laid=nailed',
   ],
   // 4.2 × 3.6 = 15.12 m² at 100 each.
+  paint: '€2',
   share: '€1,512',
   shown: '15.12',
 };
 
-const paint = [
-  'new option paint --house DIR --name Oat --price $2 --lead “1 week” --for kitchen',
+const paint = (price: string): readonly string[] => [
+  `new option paint --house DIR --name Oat --price ${price} --lead “1 week” --for kitchen`,
   '--set sheen=matte --set coats=2 --set color=Oat --set code=none --set coverage=10 --set primer=none',
 ];
 
@@ -95,7 +97,7 @@ describe.each([feet, metres])('somebody who knows nothing builds a book of six r
   beforeAll(async () => {
     expect(await enter(house.start)).toMatchObject({ code: 0 });
     expect(await enter(house.floor)).toMatchObject({ code: 0 });
-    expect(await enter(paint)).toMatchObject({ code: 0 });
+    expect(await enter(paint(house.paint))).toMatchObject({ code: 0 });
     addLine('content/rooms/kitchen.md', '      - oak-strip', '    chosen: oak-strip');
     addLine('content/rooms/kitchen.md', '      - oat', '    chosen: oat');
     expect(await enter(['build --house DIR'])).toMatchObject({ code: 0 });

@@ -73,8 +73,9 @@ test('whatever is answered, the house has no errors', { timeout: 240_000 }, () =
       const typed = {
         name,
         place,
-        owner,
-        builder,
+        // A name of a person has a letter at least.
+        owner: `A ${owner}`,
+        builder: `B ${builder}`,
         zone,
         sum,
         start,
