@@ -23,12 +23,14 @@ const featureBox = { width: 3.5, height: 3.4 };
 /** Where the plan leaves so much of the column, the picture stands beside it, its keys beneath; else by itself, its keys beside it. */
 const besidePlan = { least: 1.3, most: 2.1, column: 3.67, gap: 0.12, height: 1.8 };
 const pictureBox = { width: 1.9, height: 1.6 };
+/** A handout of more rooms than this shows on paper only pictures that stand beside their plans: a sheet more is one more to carry. Its pages show all. */
+const fewRooms = 4;
 
 const longestName = 24;
 
 interface RoomDrawings {
   readonly plan: PrintDrawing;
-  /** With the trade's own finishes; null where none of them is seen. */
+  /** With the trade's own finishes; null where none of them is seen, and of many rooms where it would stand by itself. */
   readonly picture: (PrintPicture & { readonly isBesidePlan: boolean }) | null;
   readonly others: readonly PrintDrawing[];
 }
@@ -44,7 +46,7 @@ export function roomDrawings(room: HandoutRoom, handout: Handout): RoomDrawings 
   const plan = isAcross ? drawForPrint(views.plan, slug, acrossPage) : fit(views.plan, slug, boxes.plan);
   return {
     plan: ready(plan, planTitle),
-    picture: pictureIn(drawn, slug, plan),
+    picture: pictureIn(drawn, slug, plan, handout.rooms.length <= fewRooms),
     others: [
       ...(printed.ceiling ? [ready(fit(views.ceiling, slug, boxes.ceiling), 'Reflected ceiling plan')] : []),
       ...(printed.sections ? views.sections : []).map((section) =>
@@ -59,10 +61,11 @@ export function roomDrawings(room: HandoutRoom, handout: Handout): RoomDrawings 
   };
 }
 
-function pictureIn(drawn: DrawnRoom, slug: string, plan: Drawing): RoomDrawings['picture'] {
+function pictureIn(drawn: DrawnRoom, slug: string, plan: Drawing, isAlways: boolean): RoomDrawings['picture'] {
   const { least, most, column, gap, height } = besidePlan;
   const left = column - plan.width - gap;
   const isBesidePlan = left >= least;
+  if (!isBesidePlan && !isAlways) return null;
   const box = isBesidePlan ? { width: Math.min(left, most), height } : pictureBox;
   const picture = pictureOf(drawn, `${slug}-picture`, box);
   return picture && { ...picture, isBesidePlan };
