@@ -1,4 +1,5 @@
 import {
+  picturedRoom,
   drawnRoom,
   type BookHouseAlternative,
   type BookOption,
@@ -38,13 +39,6 @@ export function pictureText({ cutaway }: PictureFile): string {
 export function todayPicture(room: BookRoom, view: View): PictureFile {
   const cutaway = drawPicture(room, view, { id: 'look', plain: true, box: small });
   return { path: `assets/pictures/${room.slug}.svg`, cutaway };
-}
-
-/** The room that stands for the house: the one its record names, else the one with most to decide. */
-export function pictureRoom({ book }: View): BookRoom | undefined {
-  const { house, rooms } = book;
-  const named = rooms.find(({ slug }) => slug === house.picture);
-  return named ?? rooms.toSorted((a, b) => b.open - a.open)[0];
 }
 
 export interface OptionPicture extends PictureFile {
@@ -136,7 +130,7 @@ function setPicture({ slug, name, lines }: BookHouseAlternative, room: BookRoom,
 /** All pictures that pages of a book show from files. */
 export function pictureFiles(view: View): readonly PictureFile[] {
   const { selections, alternatives } = view.book;
-  const first = pictureRoom(view);
+  const first = picturedRoom(view.book);
   const sets = alternatives.length === 0 ? [] : setPictures(view);
   const files = [
     ...(first ? [todayPicture(first, view)] : []),

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { Book, BookRoom, BookSelection } from '../../src/core/book/index.js';
+import { picturedRoom, type Book, type BookRoom, type BookSelection } from '../../src/core/book/index.js';
 import { keepBy, type IsoDate } from '../../src/base/units/index.js';
 import { svgText } from '../../src/base/svg/index.js';
 import { compareBooks } from '../../src/disk/load/index.js';
@@ -9,7 +9,6 @@ import {
   choicePictures,
   drawPicture,
   pictureFiles,
-  pictureRoom,
   pictureWords,
   setPictures,
 } from '../../src/site/pictures.js';
@@ -174,13 +173,13 @@ describe('sets of choices in the rooms', () => {
 
 describe('the start page', () => {
   test('shows the room that the house names, and leads to it', () => {
-    expect(pictureRoom(view)?.slug).toBe('great-room');
+    expect(picturedRoom(view.book)?.slug).toBe('great-room');
     expect(html('index.html')).toMatch(/<a href="rooms\/great-room\.html"[^>]*><figure class="picture">/);
   });
 
   test('else the room with most to decide', () => {
     const most = Math.max(...book.rooms.map(({ open }) => open));
-    expect(pictureRoom(makeView({ ...book, house: { ...book.house, picture: 'gone' } }))?.open).toBe(most);
+    expect(picturedRoom({ ...book, house: { ...book.house, picture: 'gone' } })?.open).toBe(most);
   });
 });
 

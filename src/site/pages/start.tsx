@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { lastIssue } from '../../core/book/index.js';
+import { picturedRoom, lastIssue } from '../../core/book/index.js';
 import { cautionWords, countWords } from '../../core/caution/index.js';
 import { changeWords } from '../../sheet/index.js';
 import { capital, lower, printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
@@ -16,7 +16,7 @@ import { counted } from '../parts/words.js';
 import { placesOf } from '../../table/index.js';
 import { DueNext } from './due-next.js';
 import { anchorOf, pagePaths, roomPath } from '../paths.js';
-import { pictureRoom, todayPicture } from '../pictures.js';
+import { todayPicture } from '../pictures.js';
 import { useView } from '../sheet-context.js';
 
 const shown = { recent: 6 };
@@ -67,7 +67,7 @@ export function StartPage(): VNode {
 /** One room as it will look, which leads to its page. */
 function HousePicture(): VNode | null {
   const view = useView();
-  const room = pictureRoom(view);
+  const room = picturedRoom(view.book);
   if (!room) return null;
   return (
     <div class="cover-picture">
