@@ -73,6 +73,16 @@ export function rectangle(x: number, y: number, width: number, height: number): 
   return { outline, holes: [] };
 }
 
+/** Height at a place along a profile, on the straight lines between its points; at a step that of the nearer end that comes first. */
+export function heightAlong(profile: Profile, along: number): number {
+  const after = profile.findIndex((point) => point.along >= along - 1e-6);
+  const [a, b] = [profile[Math.max(0, after - 1)], profile[after]];
+  if (!a || !b) return profile.at(-1)?.height ?? 0;
+  return b.along - a.along < 1e-6
+    ? b.height
+    : a.height + ((b.height - a.height) * (along - a.along)) / (b.along - a.along);
+}
+
 interface Stretch {
   readonly from: number;
   readonly to: number;

@@ -1,4 +1,5 @@
 import { feet, fromFeet, type Length } from '../units/index.js';
+import { patchFrom } from './patch.js';
 import type { Patch, Ring, Xy } from './xy.js';
 
 interface LengthPoint {
@@ -27,10 +28,16 @@ export function pointsOf(ring: Ring): readonly LengthPoint[] {
   return ring.map(pointOf);
 }
 
-/** A patch as points in whole nanometres, keeping the turn of its rings. */
-export function regionOf(patch: Patch): {
+interface LengthRegion {
   readonly outline: readonly LengthPoint[];
   readonly holes: readonly (readonly LengthPoint[])[];
-} {
+}
+
+export function patchInFeet({ outline, holes }: LengthRegion): Patch {
+  return patchFrom(ringInFeet(outline), holes.map(ringInFeet));
+}
+
+/** A patch as points in whole nanometres, keeping the turn of its rings. */
+export function regionOf(patch: Patch): LengthRegion {
   return { outline: pointsOf(patch.outline), holes: patch.holes.map(pointsOf) };
 }

@@ -5,6 +5,7 @@ import {
   distance,
   edges,
   patchFrom,
+  patchInFeet,
   planeOf,
   ringInFeet,
   uprightPlane,
@@ -86,7 +87,7 @@ export function standing(outline: Ring, from: number, to: number, places: readon
 /** Faces of a feature by the end of its id, as its measure has them: true-size, over the floor that it stands on. */
 export function faceNamed({ id, faces }: FeatureMeasure, name: string): readonly Patch[] {
   const found = faces.find((face) => face.id === `${id}/${name}`);
-  return (found?.regions ?? []).map(({ outline, holes }) => patchFrom(ringInFeet(outline), holes.map(ringInFeet)));
+  return (found?.regions ?? []).map(patchInFeet);
 }
 
 /** An upright plane before a wall or square to it, between two places given along the wall and out from it. */

@@ -1,8 +1,8 @@
-import { areaOf, intersect, ringInFeet, type Xy } from '../../base/geometry/index.js';
+import { areaOf, heightOn, intersect } from '../../base/geometry/index.js';
 import { feet, joinWords, printLength, type Length } from '../../base/units/index.js';
 import { problemAt, type Path, type Problem } from '../../base/problem/index.js';
-import { edgeOf, stairOf } from '../feature/index.js';
-import type { CeilingFacet, House, Level } from '../model/index.js';
+import { edgeOf, facetPlane, stairOf } from '../feature/index.js';
+import type { House, Level } from '../model/index.js';
 import { elevationsOf } from './elevation.js';
 import type { LayRoom } from './laid-room.js';
 import { patchAt, type Placed } from './placed.js';
@@ -145,7 +145,11 @@ function throughFloors(
         const common = intersect([patchAt(facet.plan, at)], above.plan);
         return areaOf(common) < leastArea
           ? -Infinity
-          : Math.max(...common.flatMap(({ outline }) => outline.map((point) => heightAt(facet, point, at))));
+          : Math.max(
+              ...common.flatMap(({ outline }) =>
+                outline.map((point) => heightOn(facetPlane(facet), { x: point.x - at.x, y: point.y - at.y })),
+              ),
+            );
       }),
     );
     if (highest <= rise + play) return [];
@@ -153,12 +157,4 @@ function throughFloors(
     const fix = 'mend the ceiling, the height of the level, or the tapes that put the one room over the other';
     return [problemAt(room.record.origin, ['ceiling'], 'ceiling-through-floor', message, { fix, severity: 'warning' })];
   });
-}
-
-/** Of a facet's plane over the room's floor, in feet, at a place in the coordinates of the group. */
-function heightAt({ plan, slope, riseDirection, highest }: CeilingFacet, point: Xy, at: Xy): number {
-  const turn = (riseDirection * Math.PI) / 180;
-  const up = ({ x, y }: Xy): number => x * Math.cos(turn) + y * Math.sin(turn);
-  const top = Math.max(...ringInFeet(plan.outline).map(up));
-  return feet(highest) - slope * (top - up({ x: point.x - at.x, y: point.y - at.y }));
 }

@@ -4,6 +4,7 @@ import {
   bounds,
   distance,
   edges,
+  heightAlong,
   lengthOf,
   pointOf,
   profileAlong,
@@ -131,15 +132,6 @@ function stretchesBetween(higher: Part, lower: Part, from: Xy, to: Xy, start: nu
     ];
     return [{ outline, holes: [] }];
   });
-}
-
-function heightAlong(profile: Profile, along: number): number {
-  const after = profile.findIndex((point) => point.along >= along - tiny);
-  const [a, b] = [profile[Math.max(0, after - 1)], profile[after]];
-  if (!a || !b) return profile.at(-1)?.height ?? 0;
-  return b.along - a.along < tiny
-    ? b.height
-    : a.height + ((b.height - a.height) * (along - a.along)) / (b.along - a.along);
 }
 
 /** Where two profiles cross. */

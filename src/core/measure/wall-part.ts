@@ -1,4 +1,4 @@
-import { areaOf, intersect, patchFrom, regionOf, ringInFeet, type Patch } from '../../base/geometry/index.js';
+import { areaOf, intersect, patchFrom, patchInFeet, regionOf, type Patch } from '../../base/geometry/index.js';
 import { feet, type Area } from '../../base/units/index.js';
 import {
   wallFoot,
@@ -21,21 +21,18 @@ export function wallWithin(
   patches: readonly Patch[],
   openings: readonly Pick<OpeningMeasure, 'mark'>[],
 ): Surface {
-  const clip = (region: Region): readonly Patch[] => patches.flatMap((patch) => intersect([patchOf(region)], patch));
+  const clip = (region: Region): readonly Patch[] =>
+    patches.flatMap((patch) => intersect([patchInFeet(region)], patch));
   const deductions = wall.deductions.flatMap((deduction): readonly Deduction[] => {
     if (deduction.kind === 'opening') return openings.some(({ mark }) => mark === deduction.of) ? [deduction] : [];
     const { hidden } = deduction;
     if (!hidden) return [];
     const pieces = hidden.pieces.flatMap(({ region }) => clip(region).map((patch) => ({ region: regionOf(patch) })));
-    const area = areaOf(pieces.map(({ region }) => patchOf(region)));
+    const area = areaOf(pieces.map(({ region }) => patchInFeet(region)));
     return area > 0 ? [{ ...deduction, area: area as Area, hidden: { by: hidden.by, pieces } }] : [];
   });
   const gross = areaOf(patches);
   const net = deductions.reduce((sum, { area }) => sum - area, gross);
   const regions = wall.regions.flatMap(clip).map(regionOf);
   return { id: wall.id, name: wall.name, gross: gross as Area, deductions, net: Math.max(0, net) as Area, regions };
-}
-
-function patchOf({ outline, holes }: Region): Patch {
-  return patchFrom(ringInFeet(outline), holes.map(ringInFeet));
 }

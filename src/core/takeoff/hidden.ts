@@ -1,4 +1,4 @@
-import { patchFrom, regionOf, ringInFeet, weld, type Patch } from '../../base/geometry/index.js';
+import { patchInFeet, regionOf, weld } from '../../base/geometry/index.js';
 import type { Convention, Deduction, Region } from '../model/index.js';
 
 /** Does a feature of that kind hide a surface from what is measured so? What is built before the feature lies behind it. */
@@ -23,9 +23,5 @@ export function coveredRegions(
     .flatMap(({ hidden }) => hidden?.pieces ?? [])
     .filter((piece) => piece.facet === facet)
     .map(({ region }) => region);
-  return behind.length === 0 ? seen : weld([...seen, ...behind].map(patchOf)).map(regionOf);
-}
-
-function patchOf({ outline, holes }: Region): Patch {
-  return { ...patchFrom(ringInFeet(outline)), holes: holes.map(ringInFeet) };
+  return behind.length === 0 ? seen : weld([...seen, ...behind].map(patchInFeet)).map(regionOf);
 }

@@ -1,9 +1,8 @@
-import { areaOf, contains, headings, ringInFeet, type Ring, type Xy } from '../../base/geometry/index.js';
+import { areaOf, contains, headings, ringInFeet, type Ring, type Xy, patchInFeet } from '../../base/geometry/index.js';
 import { feet } from '../../base/units/index.js';
 import { worthSeeing } from '../../core/feature/index.js';
 import type { Bearing, CeilingFacet, RoomMeasure } from '../../core/model/index.js';
 import type { Side } from './outline.js';
-import { patchOf } from './region.js';
 import { radians, type View } from './view.js';
 
 /** How steep a level ceiling's room is looked into, and the most and least for a sloped one, in degrees. */
@@ -65,7 +64,7 @@ function wallScore(side: Side, toward: Xy, plan: Ring, { openings, features }: R
   const cosine = -(out.x * toward.x + out.y * toward.y);
   if (isOpen || cosine <= 0.02) return 0;
   const share = (to - from) / feet(wall.run);
-  const net = areaOf(wall.regions.map(patchOf)) * share;
+  const net = areaOf(wall.regions.map(patchInFeet)) * share;
   // What faces the viewer with room behind it hides that room.
   const hidden = shareThatHides(a, b, toward, plan);
   const windows = openings.filter((opening) => opening.wall === wall.id && opening.kind === 'window').length;

@@ -3,6 +3,7 @@ import {
   distance,
   edges,
   faceThrough,
+  heightAlong,
   heightOn,
   intersect,
   patchFrom,
@@ -11,13 +12,13 @@ import {
   xyz,
   type Xy,
   type Xyz,
+  patchInFeet,
 } from '../../base/geometry/index.js';
 import { feet } from '../../base/units/index.js';
 import { facetPlane } from '../../core/feature/index.js';
 import type { CeilingFacet, RoomMeasure } from '../../core/model/index.js';
 import type { Facet, FacetRole } from './facet.js';
-import { footOver, heightAt, onSide, topOver, type Height, type Side } from './outline.js';
-import { patchOf } from './region.js';
+import { footOver, onSide, topOver, type Height, type Side } from './outline.js';
 
 /** Thickness of the floor and of the ceiling where they are cut, in feet. As drawn. */
 export const cutThickness = { floor: 0.85, ceiling: 0.4 };
@@ -41,7 +42,7 @@ export function holeEdges({ voids }: RoomMeasure): readonly Facet[] {
 export function nearCut(side: Side, { openings }: RoomMeasure, index: number): readonly Facet[] {
   const { wall, from, to, isOpen, outerA, outerB } = side;
   const foot = footOver(side);
-  const level = (along: number): number => heightAt(foot, along);
+  const level = (along: number): number => heightAlong(foot, along);
   const low = Math.min(...foot.map(({ height }) => height)) - cutThickness.floor;
   const edge = facet(`${wall.id}/slab-${index}`, 'slab', [
     xyz(outerB, low),
@@ -115,10 +116,10 @@ export function endCuts(side: Side, sides: readonly Side[], isSeen: (side: Side)
 
 /** The ceiling's thickness along edges where it was cut. */
 export function ceilingCuts(seen: readonly CeilingPart[], standing: readonly Side[]): readonly Facet[] {
-  const others = seen.map(({ facet: one }) => patchOf(one.plan));
+  const others = seen.map(({ facet: one }) => patchInFeet(one.plan));
   return seen.flatMap(({ id, facet: one }) => {
     const plane = facetPlane(one);
-    const ring = patchOf(one.plan).outline;
+    const ring = patchInFeet(one.plan).outline;
     return edges(ring).flatMap(([a, b], i) => {
       const length = distance(a, b);
       if (length < 0.05) return [];
@@ -165,7 +166,7 @@ export function awayLines(
 
 export function awayFacet({ facet: one }: Pick<CeilingPart, 'facet'>): readonly (readonly Xyz[])[] {
   const plane = facetPlane(one);
-  return one.slope === 0 ? [] : [patchOf(one.plan).outline.map((place) => xyz(place, heightOn(plane, place)))];
+  return one.slope === 0 ? [] : [patchInFeet(one.plan).outline.map((place) => xyz(place, heightOn(plane, place)))];
 }
 
 /** Pieces of an arc are one. */

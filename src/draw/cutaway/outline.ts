@@ -1,4 +1,12 @@
-import { direction, planeOf, pointInFeet, uprightPlane, type SpacePlane, type Xy } from '../../base/geometry/index.js';
+import {
+  direction,
+  heightAlong,
+  planeOf,
+  pointInFeet,
+  uprightPlane,
+  type SpacePlane,
+  type Xy,
+} from '../../base/geometry/index.js';
 import { feet } from '../../base/units/index.js';
 import {
   wallFoot,
@@ -91,17 +99,9 @@ export interface Height {
 /** A profile's points over a side, with its ends. */
 function over(profile: readonly WallPoint[], from: number, to: number): readonly Height[] {
   const points = profile.map(({ along, height }) => ({ along: feet(along), height: feet(height) }));
-  const at = (along: number): number => heightAt(points, along);
+  const at = (along: number): number => heightAlong(points, along);
   const inner = points.filter(({ along }) => along > from + 1e-6 && along < to - 1e-6);
   return [{ along: from, height: at(from) }, ...inner, { along: to, height: at(to) }];
-}
-
-export function heightAt(points: readonly Height[], along: number): number {
-  const i = points.findIndex((point, index) => index > 0 && point.along >= along - 1e-6);
-  const [a, b] = [points[i - 1], points[i]];
-  if (!a || !b) return points.at(-1)?.height ?? 0;
-  const run = b.along - a.along;
-  return run < 1e-6 ? b.height : a.height + ((b.height - a.height) * (along - a.along)) / run;
 }
 
 export function topOver({ wall, from, to }: Side): readonly Height[] {

@@ -10,6 +10,7 @@ import {
   uprightPlane,
   type Patch,
   type Xyz,
+  patchInFeet,
 } from '../../base/geometry/index.js';
 import { feet, type Length } from '../../base/units/index.js';
 import { facetPlane } from '../../core/feature/index.js';
@@ -27,7 +28,6 @@ import {
 } from './cuts.js';
 import type { Facet } from './facet.js';
 import { sidePlane, type Side } from './outline.js';
-import { patchOf } from './region.js';
 import type { Axonometry, View } from './view.js';
 
 /** Below this a face is seen so flat that nothing of it is. */
@@ -75,7 +75,7 @@ export function shellOf(measure: RoomMeasure, sides: readonly Side[], view: View
 
 export function wallFacet(side: Side): Facet {
   const { wall, from, to } = side;
-  const whole = wall.regions.map(patchOf);
+  const whole = wall.regions.map(patchInFeet);
   const patches = wall.arc ? between(whole, from, to) : whole;
   const id = wall.arc ? `${wall.id}/${tag(from)}` : wall.id;
   return {
@@ -101,7 +101,7 @@ function floorFacets({ floor }: RoomMeasure): readonly Facet[] {
   if (!levels) {
     const plane = slopedPlane({ a: 0, b: 0, c: 0 });
     return [
-      { id: 'floor', role: 'finish', places: ['floor'], plane, patches: [...floor.regions, ...under].map(patchOf) },
+      { id: 'floor', role: 'finish', places: ['floor'], plane, patches: [...floor.regions, ...under].map(patchInFeet) },
     ];
   }
   return levels.map((level, part) => ({
@@ -110,7 +110,7 @@ function floorFacets({ floor }: RoomMeasure): readonly Facet[] {
     places: ['floor'],
     part,
     plane: slopedPlane(facetPlane(level)),
-    patches: [patchOf(level.shape)],
+    patches: [patchInFeet(level.shape)],
   }));
 }
 
@@ -123,7 +123,7 @@ export function ceilingFacets({ ceiling }: RoomMeasure): readonly CeilingPart[] 
       places: ['ceiling'],
       part,
       plane: { ...plane, faces: opposed(plane.faces) },
-      patches: [patchOf(facet.shape)],
+      patches: [patchInFeet(facet.shape)],
       facet,
     };
   });
@@ -137,7 +137,7 @@ export function uprights({ id, regions, lines }: UprightFace): readonly Facet[] 
     const plane = uprightPlane(a, b);
     const shift = start;
     start += run;
-    const patches = between(regions.map(patchOf), shift, shift + run).map(({ outline, holes }) => ({
+    const patches = between(regions.map(patchInFeet), shift, shift + run).map(({ outline, holes }) => ({
       outline: outline.map(({ x, y }) => ({ x: x - shift, y })),
       holes: holes.map((hole) => hole.map(({ x, y }) => ({ x: x - shift, y }))),
     }));

@@ -1,6 +1,7 @@
 import {
   areaOf,
   faceBetween,
+  heightAlong,
   nearFeet,
   patchFrom,
   planeFrom,
@@ -20,7 +21,7 @@ import { facetPlane } from '../../core/feature/index.js';
 import type { OpeningMeasure, RoomMeasure, WallMeasure } from '../../core/model/index.js';
 import { outlineOf } from '../../core/opening/index.js';
 import { cutThickness } from '../cutaway/cuts.js';
-import { heightAt, type Side } from '../cutaway/outline.js';
+import type { Side } from '../cutaway/outline.js';
 import { uprights } from '../cutaway/shell.js';
 import { beyond, rightOf, stretchesOf, tracesOf, type Cut } from './cut.js';
 import { piecesOf, profileOver, regionRings, type Piece } from './profile.js';
@@ -184,7 +185,7 @@ function shellOf(
   const gaps = stretchLess({ from, to }, [...slabs, ...leans]).flatMap((gap) => {
     const inner = ceiling.map(({ along }) => along).filter((x) => x > gap.from + nearFeet && x < gap.to - nearFeet);
     const stops = [gap.from, ...inner, gap.to];
-    return stops.slice(1).map((end, i) => thickened((x) => heightAt(ceiling, x), stops[i]!, end));
+    return stops.slice(1).map((end, i) => thickened((x) => heightAlong(ceiling, x), stops[i]!, end));
   });
   return [
     ...faceBetween(lower, floor),

@@ -3,7 +3,7 @@ import {
   headings,
   heightOn,
   nearTape,
-  patchFrom,
+  patchInFeet,
   ringInFeet,
   stretchesIn,
   type Patch,
@@ -170,8 +170,7 @@ export function ceilingOf({ ceiling }: TimberedRoom): readonly CeilingPiece[] {
 }
 
 function pieceOf(facet: CeilingFacet): CeilingPiece {
-  const { outline, holes } = facet.plan;
-  return { plane: facetPlane(facet), patch: patchFrom(ringInFeet(outline), holes.map(ringInFeet)) };
+  return { plane: facetPlane(facet), patch: patchInFeet(facet.plan) };
 }
 
 export function ringsOf({ outline, holes }: Patch): readonly Ring[] {
