@@ -20,7 +20,6 @@ import { courseNote, drawCourses } from '../courses/course-lines.js';
 import type { Sheet } from '../sheet.js';
 import { timberLines, timberNote } from '../timber-lines.js';
 import { onPlan } from './on-plan.js';
-import { facetHeights, type HeightAt } from './facet-height.js';
 import { seamsOf, type Seam } from './seam.js';
 
 interface CeilingPlanOptions extends DrawOptions {
@@ -47,7 +46,6 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
     for (const line of lines)
       if (line.isOpen) sheet.polyline(faceSpots(line, 0, line.length), { pen: 'fine', dash: 'open', color: 'ink' });
     const { facets } = measure.ceiling;
-    const heightAt = facetHeights(measure);
     const labels: (() => void)[] = [];
     const starts: (() => string | undefined)[] = [];
     const notes = [...title.notes];
@@ -55,7 +53,7 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
       starts.push(...drawFacetCourses(sheet, facets, courses));
       notes.push(courseNote(courses));
     }
-    const seams = seamsOf(facets, heightAt);
+    const seams = seamsOf(facets);
     seams.forEach((seam) => drawSeam(sheet, seam));
     const leaning = measure.walls.flatMap((wall) => (wall.lean?.plan ?? []).map(({ outline }) => outline));
     for (const outline of leaning) {
@@ -89,7 +87,7 @@ export function drawCeilingPlan(measure: RoomMeasure, options: CeilingPlanOption
         'open above',
       ),
     );
-    facets.forEach((facet, index) => labelFacet(sheet, facet, heightAt[index]!));
+    for (const facet of facets) labelFacet(sheet, facet);
     labelSeams(sheet, seams);
     labelEaves(sheet, measure, lines);
     voids.forEach((label) => label());
@@ -164,12 +162,11 @@ function drawFacetCourses(
 }
 
 /** An arrow up the slope with its pitch, or the height of a flat. */
-function labelFacet(sheet: Sheet, facet: CeilingFacet, heightAt: HeightAt): void {
+function labelFacet(sheet: Sheet, facet: CeilingFacet): void {
   const outline = facet.plan.outline.map((point) => sheet.spot(point));
   const spots = spotsInside(outline, 18);
   if (facet.slope === 0) {
-    const height = heightAt(facet.plan.outline[0]!);
-    const words = height === undefined ? 'flat' : `flat ${lengthText(height)}`;
+    const words = `flat ${lengthText(facet.highest)}`;
     sheet.tryWrite(
       spots.map(([x, y]): Spot => [x, y + 2.5]),
       words,
@@ -187,9 +184,8 @@ function labelSeams(sheet: Sheet, seams: readonly Seam[]): void {
     if (kind === 'break' || kind === 'step') continue;
     const ends = [sheet.spot(a), sheet.spot(b)] as const;
     const turn = readable([ends[1][0] - ends[0][0], ends[1][1] - ends[0][1]]);
-    const isLevel =
-      heights[0] !== undefined && heights[1] !== undefined && Math.abs(heights[0] - heights[1]) < 1_600_000;
-    const words = isLevel ? `${kind} ${lengthText(heights[0]!)}` : kind;
+    const isLevel = Math.abs(heights[0] - heights[1]) < 1_600_000;
+    const words = isLevel ? `${kind} ${lengthText(heights[0])}` : kind;
     const length = Math.hypot(ends[1][0] - ends[0][0], ends[1][1] - ends[0][1]);
     if (sheet.textBox([0, 0], words, { size: sizes.note })[1]![0] * 2 > length * 0.8) continue;
     const radians = (turn * Math.PI) / 180;
