@@ -39,7 +39,7 @@ const originals = new WeakMap<object, object>();
 /** The sheets of a subject by scale, each drawn once: pages, book, handouts and comparison issue the same one. */
 export function sheetsOf(subject: Subject): (scale: Scale) => DrawnSheet {
   const { of, view, shows } = subject;
-  const original = originals.get(of) ?? of;
+  const original = originalOf(of);
   const sheets = kept.get(original) ?? new Map<string, DrawnSheet>();
   kept.set(original, sheets);
   const key = `${view} ${JSON.stringify(shows, plain)}`;
@@ -53,8 +53,13 @@ export function sheetsOf(subject: Subject): (scale: Scale) => DrawnSheet {
 
 /** Says that a copy of a measure looks like its original, such as one that lost words of its record: they share their sheets. */
 export function drawnAlike<Copy extends object>(copy: Copy, original: object): Copy {
-  originals.set(copy, originals.get(original) ?? original);
+  originals.set(copy, originalOf(original));
   return copy;
+}
+
+/** What it looks like, and what was drawn of it is kept under. */
+export function originalOf(of: object): object {
+  return originals.get(of) ?? of;
 }
 
 function drawSheet({ draw }: Subject, scale: Scale): DrawnSheet {

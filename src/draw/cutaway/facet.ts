@@ -1,5 +1,6 @@
 import type { Patch, SpaceFace } from '../../base/geometry/index.js';
-import type { SwatchRole } from '../../core/model/index.js';
+import { solidsOf, type SolidSpace } from '../../core/feature/index.js';
+import type { FeatureMeasure, SwatchRole } from '../../core/model/index.js';
 import type { Side } from './outline.js';
 
 /** What a facet is: with a finish; cut through; the floor's edge; a hollow; glass; a frame or a leaf; what lies beyond an opening;
@@ -30,4 +31,13 @@ export interface Decal {
   readonly role: 'base' | 'trim' | 'panel' | 'knob';
   /** Place whose finish it has. */
   readonly place: string;
+}
+
+/** The faces of a feature's solids, by their place among them. */
+export function solidFacets(feature: FeatureMeasure, space: SolidSpace): readonly Facet[] {
+  return solidsOf(feature, space).map((face, i) => ({
+    ...face,
+    id: `${feature.id}/${i}`,
+    role: face.role ?? 'finish',
+  }));
 }

@@ -1,6 +1,6 @@
 import { spaceDot, unitOf, placeOn, type Patch, type Xy } from '../../base/geometry/index.js';
 import { element, path, PathBuilder, type SvgNode } from '../../base/svg/index.js';
-import { feet } from '../../base/units/index.js';
+import { feet, fromFeet } from '../../base/units/index.js';
 import type { SeenFinish } from '../../core/book/index.js';
 import type { SwatchRole } from '../../core/model/index.js';
 import { fromFrame } from '../../core/takeoff/layout/index.js';
@@ -256,7 +256,8 @@ function boards(
   ];
 }
 
-const unit = 304_800_000;
+/** Layouts are in nanometres. */
+const unit = fromFeet(1);
 
 /** Of boards whose record has no swatch. */
 const bareWood = { pattern: 'boards', colors: [ink.bare] } as const;

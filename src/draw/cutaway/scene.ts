@@ -1,7 +1,8 @@
 import { areaOf, spaceDot, type Xyz } from '../../base/geometry/index.js';
-import { solidSpace, solidsOf } from '../../core/feature/index.js';
+import { solidSpace } from '../../core/feature/index.js';
 import type { FeatureMeasure, RoomMeasure } from '../../core/model/index.js';
-import type { Facet } from './facet.js';
+import { originalOf } from '../drawn-sheet.js';
+import { solidFacets, type Facet } from './facet.js';
 import { openingFacets } from './opening.js';
 import { backToFront, layFacet, type Laid } from './order.js';
 import { sidesOf, type Side } from './outline.js';
@@ -17,13 +18,14 @@ export interface Scene {
   readonly away: readonly (readonly Xyz[])[];
 }
 
-const kept = new WeakMap<RoomMeasure, Map<string, Scene>>();
+const kept = new WeakMap<object, Map<string, Scene>>();
 
 /** The order of facets is the slow part and goes by the room's shape alone: it is worked out once for each view. `more` is what stands in the room beside
  *  its features, such as rails, and `key` tells it apart. */
 export function sceneOf(measure: RoomMeasure, view: View, key: string, more: () => readonly Facet[]): Scene {
-  const scenes = kept.get(measure) ?? new Map<string, Scene>();
-  kept.set(measure, scenes);
+  const original = originalOf(measure);
+  const scenes = kept.get(original) ?? new Map<string, Scene>();
+  kept.set(original, scenes);
   const name = `${view.azimuth} ${view.elevation} ${view.ceiling} ${key}`;
   const scene = scenes.get(name) ?? makeScene(measure, view, more());
   scenes.set(name, scene);
@@ -34,10 +36,13 @@ function makeScene(measure: RoomMeasure, view: View, more: readonly Facet[]): Sc
   const camera = axonometry(view);
   const sides = sidesOf(measure);
   const { facets, standing, away } = shellOf(measure, sides, view, camera);
+  const space = solidSpace(measure);
   const all = [
     ...facets,
     ...standing.flatMap((side) => openingFacets(side, measure)),
-    ...measure.features.flatMap((feature) => featureFacets(feature, measure, standing)),
+    ...measure.features.flatMap((feature) =>
+      isAway(feature, standing) ? trace(feature) : solidFacets(feature, space),
+    ),
     ...more,
   ];
   const seen = all.filter(
@@ -55,10 +60,6 @@ function makeScene(measure: RoomMeasure, view: View, more: readonly Facet[]): Sc
 }
 
 /** What stands against a wall that was taken away went with it: its place on the floor is left. */
-function featureFacets(feature: FeatureMeasure, measure: RoomMeasure, standing: readonly Side[]): readonly Facet[] {
-  const walls = feature.covers.map(({ wall }) => wall);
-  const isAway = walls.length > 0 && !walls.some((id) => standing.some(({ wall }) => wall.id === id));
-  const faces = solidsOf(feature, solidSpace(measure));
-  if (!isAway) return faces.map((face, i) => ({ ...face, id: `${feature.id}/${i}`, role: face.role ?? 'finish' }));
-  return trace(feature);
+function isAway({ covers }: FeatureMeasure, standing: readonly Side[]): boolean {
+  return covers.length > 0 && !covers.some((cover) => standing.some(({ wall }) => wall.id === cover.wall));
 }

@@ -11,10 +11,10 @@ import {
   type Patch,
   type SpaceFace,
 } from '../../base/geometry/index.js';
-import { solidSpace, solidsOf } from '../../core/feature/index.js';
+import { solidSpace } from '../../core/feature/index.js';
 import type { RoomMeasure } from '../../core/model/index.js';
 import type { SeenFinish } from '../../core/book/index.js';
-import type { Facet } from '../cutaway/facet.js';
+import { solidFacets, type Facet } from '../cutaway/facet.js';
 import { openingFacets } from '../cutaway/opening.js';
 import { backToFront, layFacet } from '../cutaway/order.js';
 import { footOver, sidePlane, topOver, type Side } from '../cutaway/outline.js';
@@ -38,13 +38,7 @@ export function facesOf(measure: RoomMeasure, sides: readonly Side[], seen: read
   const space = solidSpace(measure);
   return [
     ...shellFaces(measure, sides),
-    ...measure.features.flatMap((feature) =>
-      solidsOf(feature, space).map((face, i) => ({
-        ...face,
-        id: `${feature.id}/${i}`,
-        role: face.role ?? ('finish' as const),
-      })),
-    ),
+    ...measure.features.flatMap((feature) => solidFacets(feature, space)),
     ...railFacets(seen, measure),
   ];
 }

@@ -1,5 +1,6 @@
 import {
   areaOf,
+  bounds,
   direction,
   grown,
   nearFeet,
@@ -10,7 +11,6 @@ import {
   unite,
   without,
   type Patch,
-  type Ring,
   type Xy,
 } from '../../base/geometry/index.js';
 import { feet, type Length } from '../../base/units/index.js';
@@ -88,7 +88,7 @@ export function lineOf(feature: FeatureMeasure): { readonly foot: Xy; readonly t
   const stair = stairOf(feature);
   const corners = (feature.footprint ?? []).map(pointInFeet);
   if (!stair || corners.length !== 4) return undefined;
-  const { west, east, south, north } = extentOf(corners);
+  const { west, east, south, north } = bounds(corners);
   const middle = { x: (west + east) / 2, y: (south + north) / 2 };
   switch (stair.go) {
     case 'north':
@@ -102,11 +102,6 @@ export function lineOf(feature: FeatureMeasure): { readonly foot: Xy; readonly t
     default:
       return undefined;
   }
-}
-
-function extentOf(ring: Ring) {
-  const [xs, ys] = [ring.map(({ x }) => x), ring.map(({ y }) => y)];
-  return { west: Math.min(...xs), east: Math.max(...xs), south: Math.min(...ys), north: Math.max(...ys) };
 }
 
 function tracesIn(cut: Cut, faces: readonly SolidFace[], isOf: (face: SolidFace) => boolean): readonly Trace[] {

@@ -1,5 +1,5 @@
 import { bounds, headings, pointInFeet, ringInFeet } from '../../base/geometry/index.js';
-import { feet, type Length } from '../../base/units/index.js';
+import { feet, fromFeet, type Length } from '../../base/units/index.js';
 import { breastOf, stairOf, timberOf } from '../../core/feature/index.js';
 import type { RoomMeasure, RoomSection } from '../../core/model/index.js';
 import { lineOf } from './body-cut.js';
@@ -88,11 +88,11 @@ function throughBreast(measure: RoomMeasure): RoomSection | undefined {
 }
 
 function fromWest({ plan }: RoomMeasure, x: number): Length {
-  return Math.round((x - bounds(ringInFeet(plan)).west) * 304_800_000) as Length;
+  return fromFeet(x - bounds(ringInFeet(plan)).west);
 }
 
 function fromSouth({ plan }: RoomMeasure, y: number): Length {
-  return Math.round((y - bounds(ringInFeet(plan)).south) * 304_800_000) as Length;
+  return fromFeet(y - bounds(ringInFeet(plan)).south);
 }
 
 /** `main stair` of `Main stair`, within a sentence. */

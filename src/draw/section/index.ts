@@ -1,4 +1,5 @@
 import { bounds, convexPieces, stretchesIn, type Patch } from '../../base/geometry/index.js';
+import { feet } from '../../base/units/index.js';
 import type { SeenFinish } from '../../core/book/index.js';
 import { timberOf } from '../../core/feature/index.js';
 import type { RoomMeasure } from '../../core/model/index.js';
@@ -14,7 +15,7 @@ import type { Seen } from './beyond.js';
 import type { LetteredSection } from './choose.js';
 import { drawHeights, drawWidths } from './dimensions.js';
 import { labelBodies } from './labels.js';
-import { ringsOn, spotOn } from './on-sheet.js';
+import { pointsInFoot, ringsOn, spotOn } from './on-sheet.js';
 import { sectionScene, type SectionScene } from './scene.js';
 import type { Gap } from './shell-cut.js';
 import { describeSection, sectionNotes, sectionTitle } from './words.js';
@@ -86,7 +87,7 @@ function lookOf({ facet: { role, side, tint }, isShell }: Seen): Stroke {
 function drawCut(sheet: Sheet, { bodies, poche }: SectionScene): void {
   for (const { feature, shown } of bodies) {
     const timber = timberOf(feature);
-    const section = timber ? (timber.width * timber.depth) / 304_800_000 ** 2 : 0;
+    const section = timber ? feet(timber.width) * feet(timber.depth) : 0;
     for (const patch of shown) {
       const isAcross = timber !== undefined && patch.outline.length === 4 && areaNear(patch, section);
       sheet.region(ringsOn(sheet, patch), { pen: 'cut', fill: isAcross ? 'paper' : 'deep', layer: 'cut' });
@@ -147,11 +148,7 @@ function labelOpenEnds(sheet: Sheet, scene: SectionScene, openTo: ReadonlyMap<st
       const outer = x + width;
       const rise = thicknessAt(scene, outer - Math.sign(width) * 0.01);
       for (const [low, high] of rise)
-        drawBreak(
-          sheet,
-          spotOn(sheet, { x: outer, y: (low + high) / 2 }),
-          (high - low) * sheet.perNanometre * 304_800_000,
-        );
+        drawBreak(sheet, spotOn(sheet, { x: outer, y: (low + high) / 2 }), (high - low) * pointsInFoot(sheet));
       const line = [foot.height, top.height].map((y) => spotOn(sheet, { x, y }));
       sheet.polyline(line, { pen: 'fine', dash: 'open', color: 'ink', layer: 'cut' });
       const words = `open to ${openTo.get(side.wall.openTo ?? '') ?? ''}`;

@@ -11,7 +11,7 @@ import { sizes } from '../pen.js';
 import type { Sheet } from '../sheet.js';
 import { lineOf } from './body-cut.js';
 import { rightOf, type Cut } from './cut.js';
-import { isInAny, spotOn } from './on-sheet.js';
+import { isInAny, pointsInFoot, spotOn } from './on-sheet.js';
 import type { SectionScene } from './scene.js';
 
 /** Steps of a flight, undersides of timbers, heights of the floor's parts, marks of openings seen. */
@@ -68,10 +68,6 @@ export function shownOf({ bodies, seen }: SectionScene, { id }: FeatureMeasure):
 
 function isCut({ bodies }: SectionScene, { id }: FeatureMeasure): boolean {
   return bodies.some(({ feature }) => feature.id === id);
-}
-
-function pointsInFoot({ perNanometre }: Sheet): number {
-  return perNanometre * 304_800_000;
 }
 
 function wordsOf(feature: FeatureMeasure): string | undefined {

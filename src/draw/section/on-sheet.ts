@@ -1,4 +1,4 @@
-import { contains, type Patch, type Xy } from '../../base/geometry/index.js';
+import { patchContains, type Patch, type Xy } from '../../base/geometry/index.js';
 import { fromFeet } from '../../base/units/index.js';
 import type { Spot } from '../convex.js';
 import type { Sheet } from '../sheet.js';
@@ -14,5 +14,9 @@ export function spotOn(sheet: Sheet, { x, y }: Xy): Spot {
 
 /** Does a place lie in one of the shapes? */
 export function isInAny(patches: readonly Patch[], place: Xy): boolean {
-  return patches.some(({ outline, holes }) => contains(outline, place) && !holes.some((hole) => contains(hole, place)));
+  return patches.some((patch) => patchContains(patch, place));
+}
+
+export function pointsInFoot({ perNanometre }: Sheet): number {
+  return perNanometre * fromFeet(1);
 }
