@@ -1,5 +1,6 @@
 import { execFileSync } from 'node:child_process';
-import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
+import { rmSync } from 'node:fs';
+import { cp, mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
@@ -38,10 +39,22 @@ try {
 async function benchCommands(): Promise<void> {
   const node = (...args: readonly string[]): unknown => execFileSync(process.execPath, args, { stdio: 'ignore' });
   const bare = await best(5, () => node('-e', '0'));
-  const ours = [['--help'], ['check', '--house', 'test/cases/small-house', '--on', day], ['check', '--on', day]];
-  for (const words of ours) {
-    const ms = await best(5, () => node('dist/bookmatch.js', ...words));
-    report(`bookmatch ${words.join(' ')}`, ms, bare, 'bare Node');
+  const bookmatch = (...words: readonly string[]): unknown => node('dist/bookmatch.js', ...words);
+  report('bookmatch --help', await best(5, () => bookmatch('--help')), bare, 'bare Node');
+  for (const [name, from] of [
+    ['a small house', 'test/cases/small-house'],
+    ['the demo', '.'],
+  ] as const) {
+    const house = join(scratch, 'checked');
+    await cp(join(from, 'content'), join(house, 'content'), { recursive: true });
+    const check = (): unknown => bookmatch('check', '--house', house, '--on', day);
+    const first = await best(3, () => {
+      rmSync(join(house, '.bookmatch'), { recursive: true, force: true });
+      check();
+    });
+    report(`bookmatch check, ${name}, for the first time`, first, bare, 'bare Node');
+    report(`bookmatch check, ${name}, again`, await best(5, check), bare, 'bare Node');
+    await rm(house, { recursive: true });
   }
 }
 

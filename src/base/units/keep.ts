@@ -18,3 +18,22 @@ export function keepBy<Inputs extends readonly unknown[], Answer>(
 export function keepEach<Input extends object, Answer>(make: (input: Input) => Answer): (input: Input) => Answer {
   return keepBy((input) => input, make);
 }
+
+/** Where answers are kept for longer than a run, by a text that holds all that they came from. */
+export interface Shelf<Answer> {
+  readonly get: (key: string) => Answer | undefined;
+  readonly set: (key: string, answer: Answer) => void;
+}
+
+/** What the shelf has under a key; else it is made, and kept if it may be. */
+export function fromShelf<Answer>(
+  shelf: Shelf<Answer> | undefined,
+  key: string,
+  make: () => Answer,
+  mayKeep: (answer: Answer) => boolean = () => true,
+): Answer {
+  const known = shelf?.get(key);
+  const answer = known ?? make();
+  if (known !== undefined || mayKeep(answer)) shelf?.set(key, answer);
+  return answer;
+}

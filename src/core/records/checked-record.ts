@@ -1,6 +1,6 @@
 import type { Origin, Path, Problem } from '../../base/problem/index.js';
 import type { FrontMatter } from './front-matter.js';
-import { findingProblems, findings } from './schema-problems.js';
+import { finder, findingProblems, type Find } from './schema-problems.js';
 import type { Finding } from './finding.js';
 import { slugPattern } from './formats.js';
 import { valueAt } from './lookalikes.js';
@@ -35,16 +35,17 @@ export interface SoundItem<Raw> {
   readonly path: Path;
 }
 
-/** Checks a record against its schema; `more` are findings of parts that have a schema of their own. */
+/** Checks a record against its schema; `more` are findings of parts that have a schema of their own, `find` finds them. */
 export function checkRecord<Raw>(
   schema: string,
   slug: string,
   front: FrontMatter,
   more: readonly Finding[] = [],
+  find: Find = finder(),
 ): Checked<Raw> {
   // A part's own schema knows better what belongs there.
   const isTold = (one: Finding): boolean => more.some(({ path, code }) => code === one.code && isSame(path, one.path));
-  const own = findings(validatorOf(schema), front.data).filter((one) => !isTold(one));
+  const own = find(schema, () => validatorOf(schema), front.data).filter((one) => !isTold(one));
   const found = trapFindings([...own, ...more], front.data, front.origin);
   const harm = found.filter(({ code }) => code !== 'key-unknown');
   const sound = (path: Path): boolean =>

@@ -1,6 +1,7 @@
 import matter from 'gray-matter';
 import { isAlias, isMap, isNode, LineCounter, parseDocument, visit, type Document, type YAMLError } from 'yaml';
 import type { Source } from '../model/index.js';
+import { fromShelf, type Shelf } from '../../base/units/index.js';
 import {
   problemIn,
   type Origin,
@@ -10,7 +11,7 @@ import {
   type ProblemCode,
 } from '../../base/problem/index.js';
 import { conflictProblems } from './merge-conflict.js';
-import { locate } from './locate.js';
+import { locate, placesOf, type Places } from './locate.js';
 import { deepestYaml, yamlDepth } from './yaml-depth.js';
 import { cutTexts, indentProblems } from './yaml-traps.js';
 import { yamlWords } from './yaml-words.js';
@@ -26,15 +27,36 @@ export interface FrontMatter {
   readonly origin: Origin;
 }
 
+/** What a record says, as plain data. */
+export interface TakenApart extends Pick<FrontMatter, 'data' | 'body'> {
+  readonly places: Places;
+}
+
 const start: Position = { line: 1, column: 1 };
 const shape = 'a record begins with --- on its first line, YAML, and --- again';
 
-/** Takes a record apart into YAML front matter and Markdown. The YAML is 1.2 core, with each key once and without
- *  anchors, so that every value has one place in the file. */
-export function readFrontMatter(source: Source): Outcome<FrontMatter> {
-  const text = source.text.replace(/^\uFEFF/u, '');
-  const at = { file: source.path, text };
-  const refuse = (code: ProblemCode, message: string, fix?: string, place = start): Outcome<FrontMatter> => ({
+const known = new WeakMap<Source, Outcome<FrontMatter>>();
+
+/** Takes a record apart into YAML front matter and Markdown, once. The YAML is 1.2 core, with each key once and without
+ *  anchors, so that every value has one place in the file. `shelf` may have it of a record of the same text. */
+export function readFrontMatter(source: Source, shelf?: Shelf<Outcome<TakenApart>>): Outcome<FrontMatter> {
+  const read = known.get(source) ?? readSource(source, shelf);
+  known.set(source, read);
+  return read;
+}
+
+function readSource({ path, text }: Source, shelf?: Shelf<Outcome<TakenApart>>): Outcome<FrontMatter> {
+  const at = { file: path, text: text.replace(/^\uFEFF/u, '') };
+  const isClean = ({ problems }: Outcome<TakenApart>): boolean => problems.length === 0;
+  const { value, problems } = fromShelf(shelf, at.text, () => takeApart(at), isClean);
+  if (!value) return { problems };
+  const { places, ...said } = value;
+  return { value: { ...said, origin: locate(at, places) }, problems };
+}
+
+function takeApart(at: File): Outcome<TakenApart> {
+  const { file, text } = at;
+  const refuse = (code: ProblemCode, message: string, fix?: string, place = start): Outcome<TakenApart> => ({
     problems: [problemIn(at, place, code, message, fix === undefined ? {} : { fix })],
   });
   if (text.length > largestRecord) {
@@ -47,7 +69,7 @@ export function readFrontMatter(source: Source): Outcome<FrontMatter> {
   if (text.includes('\0')) return refuse('file-binary', 'the file is not text', 'a record is Markdown in UTF-8');
   if (text.trim() === '')
     return {
-      problems: [problemIn({ file: source.path, text: '' }, start, 'file-empty', 'the file is empty', { fix: shape })],
+      problems: [problemIn({ file, text: '' }, start, 'file-empty', 'the file is empty', { fix: shape })],
     };
   const conflicts = conflictProblems(at);
   if (conflicts.length > 0) return { problems: conflicts };
@@ -114,7 +136,7 @@ function openWords(text: string, end: number): readonly [message: string, fix: s
   return [message, 'write --- on a line of its own after this one', at(gap - 1)];
 }
 
-function readYaml(at: File): Outcome<FrontMatter> {
+function readYaml(at: File): Outcome<TakenApart> {
   const lines = new LineCounter();
   let document: Document.Parsed | undefined;
   let given = '';
@@ -151,7 +173,7 @@ interface Parsed {
   readonly body: string;
 }
 
-function takeData(at: File, { document, yaml, lines, body }: Parsed): Outcome<FrontMatter> {
+function takeData(at: File, { document, yaml, lines, body }: Parsed): Outcome<TakenApart> {
   // The YAML that the engine is given begins at the end of the line of dashes, so its lines count as the file's.
   const position = (offset: number): Position => {
     const { line, col } = lines.linePos(offset);
@@ -181,7 +203,7 @@ function takeData(at: File, { document, yaml, lines, body }: Parsed): Outcome<Fr
     };
   }
   const data = document.toJS({ maxAliasCount: 0 }) as Record<string, unknown>;
-  const value = { data, body: body.trim(), origin: locate(at, document, position) };
+  const value = { data, body: body.trim(), places: placesOf(document, position) };
   return { value, problems: cutTexts(at, yaml, document, position) };
 }
 

@@ -1,6 +1,7 @@
 /** The records room. In: a house's files as text. Out: records read, checked and cross-referenced, or every problem with its
  *  place. Absent: the disk (src/store reads it) and any measuring or money. */
 export { readRecords, recordReader, type ReadRecords } from './read-records.js';
+export type { RecordShelves } from './read-draft.js';
 export { largestRecord, readFrontMatter } from './front-matter.js';
 export { splice, type Edit } from './splice.js';
 export { setKeys, spliceKeys, valueAt, type SetKeys } from './splice-keys.js';

@@ -1,10 +1,10 @@
 import type { FeatureKind } from '../feature/index.js';
 import type { Source } from '../model/index.js';
-import type { Problem } from '../../base/problem/index.js';
-import { inLocale, keepBy, keepEach, type Locale } from '../../base/units/index.js';
+import type { Outcome, Problem } from '../../base/problem/index.js';
+import { inLocale, keepBy, keepEach, type Locale, type Shelf } from '../../base/units/index.js';
 import { checkRecord } from './checked-record.js';
 import type { Draft } from './draft.js';
-import { readFrontMatter, type FrontMatter } from './front-matter.js';
+import { readFrontMatter, type FrontMatter, type TakenApart } from './front-matter.js';
 import type { RawAlternative } from './raw/alternative.js';
 import type { RawCategory } from './raw/category.js';
 import type { RawChangeOrder } from './raw/change-order.js';
@@ -27,9 +27,15 @@ import { readPriceList } from './read-price-list.js';
 import { readRoom, type RoomDraft } from './read-room.js';
 import { readTrade } from './read-trade.js';
 import { oncePerFolder, readPath, type RecordKind, type RecordPath } from './record-path.js';
-import { findings } from './schema-problems.js';
+import { finder, type Find } from './schema-problems.js';
 import type { Finding } from './finding.js';
 import { attributeValidator } from './validators.js';
+
+/** What may be kept of records for longer than a run: records taken apart, and what schemas have nothing against. */
+export interface RecordShelves {
+  readonly apart?: Shelf<Outcome<TakenApart>>;
+  readonly sound?: Shelf<readonly Finding[]>;
+}
 
 /** A file that is a record by its path. */
 interface Found extends RecordPath {
@@ -37,7 +43,7 @@ interface Found extends RecordPath {
   readonly front?: FrontMatter;
 }
 
-interface TakenApart {
+interface Taken {
   readonly found?: Found;
   readonly misplaced: readonly Problem[];
   readonly broken: readonly Problem[];
@@ -47,32 +53,38 @@ type Readable = Found & { readonly front: FrontMatter };
 
 /** Reads the files of houses, every file as far as it can be read. A record that several houses have is read once, and is
  *  the same object in each of them. */
-export function draftReader(kinds: readonly FeatureKind<unknown>[]): (files: readonly Source[]) => {
+export function draftReader(
+  kinds: readonly FeatureKind<unknown>[],
+  { apart, sound }: RecordShelves = {},
+): (files: readonly Source[]) => {
   readonly draft: Draft;
   readonly problems: readonly Problem[];
   readonly locale: Locale;
 } {
-  const takeApart = keepBy(({ path, text }: Source) => `${path}\n${text}`, takeFileApart);
+  const takeApart = keepBy(
+    ({ path, text }: Source) => `${path}\n${text}`,
+    (file) => takeFileApart(file, apart),
+  );
   const readersFor = keepBy(
     (of: Locale) => JSON.stringify(of),
-    () => recordReaders(kinds),
+    () => recordReaders(kinds, finder(sound)),
   );
   return (files) => {
-    const apart = files.map(takeApart);
-    const found = apart.flatMap((file) => (file.found && !standsElsewhere(file, apart) ? file.found : []));
-    const misplaced = apart.flatMap((file) => file.misplaced);
+    const taken = files.map(takeApart);
+    const found = taken.flatMap((file) => (file.found && !standsElsewhere(file, taken) ? file.found : []));
+    const misplaced = taken.flatMap((file) => file.misplaced);
     const own = localeOfHouse(files.find(({ path }) => path === 'content/house.md'));
     const { draft, problems } = inLocale(own, () => draftOf(found, misplaced.length > 0, readersFor(own)));
     return {
       draft,
       locale: own,
-      problems: [...oncePerFolder(misplaced), ...apart.flatMap((file) => file.broken), ...problems],
+      problems: [...oncePerFolder(misplaced), ...taken.flatMap((file) => file.broken), ...problems],
     };
   };
 }
 
 /** Is it a file of a wrong name, beside the record that its name would be if it were right? */
-function standsElsewhere({ found, misplaced }: TakenApart, all: readonly TakenApart[]): boolean {
+function standsElsewhere({ found, misplaced }: Taken, all: readonly Taken[]): boolean {
   if (!found || misplaced.length === 0) return false;
   const { kind, slug, category } = found;
   return all.some(
@@ -81,12 +93,12 @@ function standsElsewhere({ found, misplaced }: TakenApart, all: readonly TakenAp
   );
 }
 
-function takeFileApart(file: Source): TakenApart {
+function takeFileApart(file: Source, shelf: RecordShelves['apart']): Taken {
   const path = readPath(file);
   if (!path.value) return { misplaced: path.problems, broken: [] };
   // Of a record under a wrong name its name is what to mend; others may refer to it as it will be called.
   if (path.problems.length > 0) return { found: path.value, misplaced: path.problems, broken: [] };
-  const front = readFrontMatter(file);
+  const front = readFrontMatter(file, shelf);
   return {
     found: { ...path.value, ...(front.value && { front: front.value }) },
     misplaced: path.problems,
@@ -95,19 +107,19 @@ function takeFileApart(file: Source): TakenApart {
 }
 
 /** Each record is read once, an option once for each record of its category, a room that has finish sets once for each of the house. */
-function recordReaders(kinds: readonly FeatureKind<unknown>[]) {
+function recordReaders(kinds: readonly FeatureKind<unknown>[], find: Find) {
   const checked = <Raw>({ slug, front }: Readable, schema: string, more?: readonly Finding[]) =>
-    checkRecord<Raw>(schema, slug, front, more);
+    checkRecord<Raw>(schema, slug, front, more, find);
   const optionBy = (category: CategoryDraft | undefined) =>
     keepEach((one: Readable) =>
       readOption(
-        checked<RawOption>(one, 'option', attributeFindings(one.front.data, category)),
+        checked<RawOption>(one, 'option', attributeFindings(one.front.data, category, find)),
         one.category ?? '',
         category,
       ),
     );
   const room = (one: Readable): RoomDraft =>
-    readRoom(checked<RawRoom>(one, 'room', featureFindings(one.front.data, kinds)), kinds);
+    readRoom(checked<RawRoom>(one, 'room', featureFindings(one.front.data, kinds, find)), kinds);
   return {
     house: keepEach((one: Readable) => readHouse(checked<RawHouse>(one, 'house'))),
     room: keepEach((one: Readable) => {
@@ -192,6 +204,7 @@ function isReadable(one: Found): one is Readable {
 function attributeFindings(
   option: Readonly<Record<string, unknown>>,
   category: CategoryDraft | undefined,
+  find: Find,
 ): readonly Finding[] {
   const rules = category?.rules;
   const attributes = option['attributes'] ?? {};
@@ -202,7 +215,8 @@ function attributeFindings(
     return [{ path: ['attributes'], code: 'key-unknown', message, fix, onKey: true }];
   }
   // What many options say otherwise than their category is the category's, more likely than theirs.
-  return findings(attributeValidator(rules), attributes, ['attributes']).map((one) => ({
+  const name = `attributes ${JSON.stringify(rules)}`;
+  return find(name, () => attributeValidator(rules), attributes, ['attributes']).map((one) => ({
     ...one,
     ...(one.code !== 'value-unknown' && { cause: `${category.slug} ${one.path.join('.')}` }),
   }));

@@ -3,7 +3,7 @@ import type { FeatureRecord } from '../model/index.js';
 import { nearest } from '../../base/problem/index.js';
 import { soundItems, type Checked } from './checked-record.js';
 import type { RawFeature, RawRoom } from './raw/room.js';
-import { findings } from './schema-problems.js';
+import { finder, type Find } from './schema-problems.js';
 import type { Finding } from './finding.js';
 import { featureValidator } from './validators.js';
 
@@ -11,13 +11,15 @@ import { featureValidator } from './validators.js';
 export function featureFindings(
   room: Readonly<Record<string, unknown>>,
   kinds: readonly FeatureKind<unknown>[],
+  find: Find = finder(),
 ): readonly Finding[] {
   const features = Array.isArray(room['features']) ? (room['features'] as readonly unknown[]) : [];
   return features.flatMap((feature, index) => {
     const written = (feature as Partial<RawFeature> | null)?.kind;
     if (typeof written !== 'string') return [];
     const kind = kinds.find((candidate) => candidate.kind === written);
-    return kind ? findings(featureValidator(kind), feature, ['features', index]) : [unknownKind(written, index, kinds)];
+    if (!kind) return [unknownKind(written, index, kinds)];
+    return find(`feature ${kind.kind}`, () => featureValidator(kind), feature, ['features', index]);
   });
 }
 

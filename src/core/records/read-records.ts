@@ -6,7 +6,7 @@ import type { Draft } from './draft.js';
 import { notations } from './formats.js';
 import { unknownMarks } from './marks.js';
 import { byNumber } from './order.js';
-import { draftReader } from './read-draft.js';
+import { draftReader, type RecordShelves } from './read-draft.js';
 import { references } from './reference/index.js';
 import { withPrintedNames } from './reference/printed-name.js';
 
@@ -15,8 +15,11 @@ import { withPrintedNames } from './reference/printed-name.js';
 export type ReadRecords = (files: readonly Source[]) => Outcome<Records>;
 
 /** Reads one house after another. A record that several of them have is read once, and is the same object in each. */
-export function recordReader(kinds: readonly FeatureKind<unknown>[] = featureKinds): ReadRecords {
-  const readDraft = draftReader(kinds);
+export function recordReader(
+  kinds: readonly FeatureKind<unknown>[] = featureKinds,
+  shelves: RecordShelves = {},
+): ReadRecords {
+  const readDraft = draftReader(kinds, shelves);
   return (files) => checkReferences(files, readDraft);
 }
 

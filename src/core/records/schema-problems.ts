@@ -9,7 +9,7 @@ import {
 } from '../../base/problem/index.js';
 import { bestBranch } from './best-branch.js';
 import type { Finding } from './finding.js';
-import { isUsual } from '../../base/units/index.js';
+import { fromShelf, isUsual, locale, type Shelf } from '../../base/units/index.js';
 import { oncePerGroup, oncePerList, placeName } from './once-a-cause.js';
 import { otherComma } from './other-comma.js';
 import { groupFix, type Part } from './group-words.js';
@@ -34,6 +34,26 @@ export function findings(validate: ValidateFunction, value: unknown, path: Path 
     ...outer.flatMap((form) => bestBranch(form, [...path, ...pointer(form.instancePath)], findings)),
   ];
   return firstOfPlace(found);
+}
+
+/** What schemas have against values, the known ones and those of parts that have a schema of their own. */
+export type Find = (
+  schema: string,
+  validator: () => ValidateFunction,
+  value: unknown,
+  path?: Path,
+) => readonly Finding[];
+
+/** `schema` tells the validator from all others. That there is nothing against a value is kept: a house's records are mostly as they were, and compiling
+ *  the schemas takes longer than reading them. */
+export function finder(shelf?: Shelf<readonly Finding[]>): Find {
+  return (schema, validator, value, path) =>
+    fromShelf(
+      shelf,
+      JSON.stringify([schema, locale(), value]),
+      () => findings(validator(), value, path),
+      (found) => found.length === 0,
+    );
 }
 
 /** Findings as problems. A key that is missing because it is misspelt is one problem, not two. */

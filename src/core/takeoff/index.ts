@@ -33,7 +33,7 @@ export {
 export { sumStock } from './stock.js';
 export { cuttingWords } from './timber/cut.js';
 export { layPlaces } from './lay-places.js';
-export { keptLayouts, type LayOut } from './layout/index.js';
+export { keptLayouts, type Layout, type LayOut } from './layout/index.js';
 export { countedBefore, type SelectingRoom } from './shared-walls.js';
 export { exceptProblems } from './except.js';
 export { weightInPlace, type WeightInPlace } from './weight-in-place.js';

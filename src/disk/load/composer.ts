@@ -4,10 +4,10 @@ import { houseLayer } from '../../core/lay/index.js';
 import { houseMeasurer } from '../../core/measure/index.js';
 import type { Source } from '../../core/model/index.js';
 import { hasErrors } from '../../base/problem/index.js';
-import { recordReader } from '../../core/records/index.js';
+import { recordReader, type RecordShelves } from '../../core/records/index.js';
 import { digestOfBytes } from '../../signoff/index.js';
-import { keptLayouts } from '../../core/takeoff/index.js';
-import { keepBy, keepEach, type Cents, type IsoDate } from '../../base/units/index.js';
+import { keptLayouts, type Layout } from '../../core/takeoff/index.js';
+import { keepBy, keepEach, type Cents, type IsoDate, type Shelf } from '../../base/units/index.js';
 import { composeBook, type ComposedBook } from './compose-book.js';
 import { measureFiles, type LoadedHouse } from './load-house.js';
 
@@ -23,9 +23,15 @@ export interface Composer {
   readonly price: (house: LoadedHouse) => PricedChoices | undefined;
 }
 
-export function makeComposer(): Composer {
-  const [readRecords, measureHouse, layHouse] = [recordReader(), houseMeasurer(), houseLayer()];
-  const layOut = keptLayouts();
+/** What earlier runs made of parts of a house. */
+export interface Shelves extends RecordShelves {
+  readonly layouts?: Shelf<Layout>;
+}
+
+export function makeComposer(shelves: Shelves = {}): Composer {
+  const readRecords = recordReader(undefined, shelves);
+  const [measureHouse, layHouse] = [houseMeasurer(), houseLayer()];
+  const layOut = keptLayouts(shelves.layouts);
   const books = keepEach((house: LoadedHouse) =>
     keepBy(
       (on: IsoDate, slips?: Slips, agreedSum?: Cents) => JSON.stringify([on, agreedSum, ...(slips ?? [])]),

@@ -32,10 +32,12 @@ export function loadBook(houseDir: string, on: IsoDate): Promise<LoadedBook> {
 
 /** The Book of a house's records on disk for a day, marked with what is signed, unless nobody asks for that. */
 export async function bookOf(open: OpenHouse, on: IsoDate, { marked = true } = {}): Promise<LoadedBook> {
+  await open.shelves.fetch();
   const current = await open.current();
   const issues = (current.house?.records.issues ?? []).filter((issue) => !issue.void);
   const first = await firstContract(open, issues);
   const loaded = open.compose(current, on, undefined, first && 'sum' in first ? first.sum : undefined);
+  await open.shelves.store();
   if (!loaded.book || issues.length === 0) return loaded;
   const issued = await withIssues(open, loaded, loaded.book, issues, first?.issue);
   return marked ? markLoaded(issued, loaded.book) : issued;

@@ -4,6 +4,7 @@ import type { Issue } from '../../core/model/index.js';
 import { readHouseFolder, readShared } from '../store/index.js';
 import { keepBy } from '../../base/units/index.js';
 import { makeComposer, type Composer } from './composer.js';
+import { diskShelves, type DiskShelves } from './disk-shelves.js';
 import type { LoadedHouse } from './load-house.js';
 import { signingOf } from './load-signing.js';
 import { proveSnapshot, readSnapshot, type Snapshot } from './read-snapshot.js';
@@ -26,12 +27,14 @@ export interface OpenHouse extends Composer {
   readonly version: (name: string) => Promise<Version>;
   /** The records that an issue was made from. */
   readonly snapshot: (issue: Issue) => Promise<Snapshot>;
+  readonly shelves: DiskShelves;
   /** The digest of an issue named as `issue-2`, when its snapshot is there and has it; undefined for anything else. */
   readonly proof: (name: string) => Promise<string | undefined>;
 }
 
 export function openHouse(dir: string): OpenHouse {
-  const composer = makeComposer();
+  const shelves = diskShelves(dir);
+  const composer = makeComposer(shelves);
   const folder = keepBy(
     () => dir,
     () => readHouseFolder(dir),
@@ -69,6 +72,7 @@ export function openHouse(dir: string): OpenHouse {
   return {
     ...composer,
     dir,
+    shelves,
     current,
     snapshot,
     proof: keepBy((name) => name, proof),

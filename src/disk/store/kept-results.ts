@@ -14,10 +14,11 @@ export interface KeptResults {
   readonly put: (key: string, value: unknown) => Promise<void>;
 }
 
-/** `key` is text that holds everything the value came from. */
-export function keptResults(houseDir: string): KeptResults {
+/** `key` is text that holds everything the value came from. Under a name of their own only the last of them is kept. */
+export function keptResults(houseDir: string, name?: string): KeptResults {
   const folder = join(houseDir, keptFolder);
-  const pathOf = (key: string): string => join(folder, 'compared', `${sha256(key)}.json`);
+  const pathOf = (key: string): string =>
+    name === undefined ? join(folder, 'compared', `${sha256(key)}.json`) : join(folder, `${name}.json`);
   return {
     get: async (key) => {
       const text = await readFile(pathOf(key), 'utf8').catch(() => '');

@@ -15,7 +15,8 @@ interface SharedFolders {
  *  lie on disk now. A record that the house has itself, or that an earlier folder has, stands before a later one, which is told. */
 export async function readShared(root: string, own: readonly Source[]): Promise<SharedFolders> {
   const house = own.find(({ path }) => path === 'content/house.md');
-  const front = house && readFrontMatter(house).value;
+  // Most houses share none; what does not name the key needs no reading.
+  const front = house?.text.includes('shared') ? readFrontMatter(house).value : undefined;
   const declared: unknown = front?.data['shared'];
   if (!front || !Array.isArray(declared)) return { files: [], problems: [] };
   const standing = new Map(own.map(({ path }) => [path, path]));

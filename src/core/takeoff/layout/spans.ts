@@ -50,7 +50,8 @@ function downToGrid(value: number): number {
 }
 
 function upToGrid(value: number): number {
-  return Math.ceil((value - 1) / frameGrid) * frameGrid;
+  // Ceilings of what is a little below nothing are -0, which JSON has not.
+  return Math.ceil((value - 1) / frameGrid) * frameGrid + 0;
 }
 
 function merged(stretches: readonly Stretch[]): readonly Stretch[] {
