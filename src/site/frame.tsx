@@ -7,7 +7,8 @@ import { TitleBlock } from './parts/title-block.js';
 
 /** A whole page of a book: head, sheet index, the sheet itself and its title block. */
 export function Frame({ page }: { page: Page }): VNode {
-  const { view, set } = useSheet();
+  const { view, set, desk } = useSheet();
+  const { strip, styles = [], scripts = [] } = desk?.(page) ?? {};
   const { book } = view;
   const searchable = set.index.some((entry) => entry.path === pagePaths.search);
   return (
@@ -22,7 +23,9 @@ export function Frame({ page }: { page: Page }): VNode {
       foot={<TitleBlock title={page.title} sheet={page.sheet} />}
       {...(searchable && { search: pagePaths.search })}
       {...(page.style !== undefined && { style: page.style })}
-      {...(page.scripts && { scripts: page.scripts })}
+      styles={styles}
+      scripts={[...(page.scripts ?? []), ...scripts]}
+      strip={strip}
     >
       {page.content()}
     </Shell>

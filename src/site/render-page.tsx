@@ -12,10 +12,11 @@ export function renderPage(
   view: View,
   highlight: SheetContext['highlight'],
   set: SheetSet = bookSet(view),
+  desk?: SheetContext['desk'],
 ): string {
   const html = inLocale(view.book.house, () =>
     render(
-      <SheetProvider value={{ view, set, path: page.path, highlight }}>
+      <SheetProvider value={{ view, set, path: page.path, highlight, ...(desk && { desk }) }}>
         <Frame page={page} />
       </SheetProvider>,
     ),

@@ -1,6 +1,7 @@
-import { createContext } from 'preact';
+import { createContext, type VNode } from 'preact';
 import { useContext } from 'preact/hooks';
-import { relativeLink, type SheetSet } from './page.js';
+
+import { relativeLink, type Page, type SheetSet } from './page.js';
 import type { View } from './view.js';
 
 /** What every part of a page may ask for without being handed it. */
@@ -11,6 +12,15 @@ export interface SheetContext {
   readonly path: string;
   /** Coloured HTML of a record's text, escaped. */
   readonly highlight: (language: string, text: string) => string;
+  /** What stands above a page where the house is worked on rather than read. */
+  readonly desk?: (page: Page) => Desk;
+}
+
+export interface Desk {
+  readonly strip: VNode;
+  /** Paths in the book's folder. */
+  readonly styles: readonly string[];
+  readonly scripts: readonly string[];
 }
 
 const Context = createContext<SheetContext | undefined>(undefined);

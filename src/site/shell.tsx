@@ -16,6 +16,10 @@ interface ShellProps {
   readonly search?: string;
   readonly style?: string;
   readonly scripts?: readonly string[];
+  /** Paths of styles after those that every page has. */
+  readonly styles?: readonly string[];
+  /** What stands above the sheet. */
+  readonly strip?: ComponentChildren;
   /** The class of the sheet. */
   readonly sheet: string;
   /** What stands below it. */
@@ -25,7 +29,21 @@ interface ShellProps {
 
 /** A whole page: head, strip above, index beside, the sheet itself. */
 export function Shell(props: ShellProps): VNode {
-  const { title, home, index, of, link, search, style, scripts, sheet, foot, children } = props;
+  const {
+    title,
+    home,
+    index,
+    of,
+    link,
+    search,
+    style,
+    styles: more = [],
+    scripts,
+    strip,
+    sheet,
+    foot,
+    children,
+  } = props;
   return (
     <html lang="en">
       <head>
@@ -37,6 +55,9 @@ export function Shell(props: ShellProps): VNode {
         <link rel="icon" href="data:," />
         {styles.map((file) => (
           <link rel="stylesheet" href={link(`assets/${file}`)} />
+        ))}
+        {more.map((path) => (
+          <link rel="stylesheet" href={link(path)} />
         ))}
         {style !== undefined && <style dangerouslySetInnerHTML={{ __html: style }} />}
         <script src={link('assets/theme.js')} />
@@ -74,6 +95,7 @@ export function Shell(props: ShellProps): VNode {
           </ol>
         </nav>
         <main id="sheet" class={`sheet ${sheet}`} tabIndex={-1}>
+          {strip}
           {children}
         </main>
         {foot}
