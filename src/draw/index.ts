@@ -33,3 +33,4 @@ export {
   type View,
 } from './cutaway/index.js';
 export { drawSwatch } from './swatch/index.js';
+export { drawWalk } from './walk.js';

@@ -3,14 +3,20 @@ import type { House } from '../../core/model/index.js';
 import { read, unread } from '../../base/units/index.js';
 import {
   readRoomLine,
+  readRoomName,
   readTyped,
   recordText,
   roomOfLine,
   selectionsFor,
   usualCeiling,
   usualUse,
+  readWalk,
+  type Walk,
 } from '../../draft/index.js';
+import { misclosureOf } from '../../core/records/index.js';
 import type { Console } from '../console.js';
+import { eachGiven } from '../each-given.js';
+import { UsageError } from '../usage-error.js';
 import { addingCommand, addRecords, openToAdd } from './add-records.js';
 import { take, valueOf } from './take.js';
 
@@ -18,15 +24,22 @@ interface RoomFlags {
   readonly house: string;
   readonly level?: string;
   readonly ceiling?: string;
+  readonly wall: readonly string[];
 }
 
-/** `bookmatch new room "Loft 12' x 10'"`: one more rectangular room, with what is to be chosen in it. */
+/** `bookmatch new room "Loft 12' x 10'"`: one more room, with what is to be chosen in it; by its walls where it is no rectangle. */
 export function newRoom(console: Console, done: (code: number) => void): Command {
   return addingCommand('room')
-    .description('a rectangular room, with what is to be chosen in it')
+    .description('a room, with what is to be chosen in it')
     .argument(
       '[name-and-size]',
       `its name and size, such as "Loft 12' x 10'" or "Loft 3.6 x 3 m"; as study where the name does not tell`,
+    )
+    .option(
+      '--wall <way-and-length>',
+      `a wall as walked with a tape, clockwise, in place of the size: "east 14' 2\\""; again for each`,
+      eachGiven,
+      [],
     )
     .option('--level <level>', 'the level it is on')
     .option('--ceiling <height>', 'height of its ceiling')
@@ -34,15 +47,17 @@ export function newRoom(console: Console, done: (code: number) => void): Command
       const adding = await openToAdd(flags.house, 'room', console);
       if (!adding) return done(1);
       const { rooms, house, categories } = adding.records;
+      const walk = walkOf(flags.wall);
+      const readLine = walk ? readRoomName : readRoomLine;
       const said = await take(
         {
           line: {
-            flag: `its name and size, such as "Loft 12' x 10'"`,
+            flag: walk ? 'its name' : `its name and size, such as "Loft 12' x 10'"`,
             given: line,
-            asks: 'Name and size, east-west by north-south',
-            example: `Loft 12' x 10', or Loft 3.6 x 3 m`,
+            asks: walk ? 'Name' : 'Name and size, east-west by north-south',
+            example: walk ? 'Loft' : `Loft 12' x 10', or Loft 3.6 x 3 m`,
             read: (text) => {
-              const room = readRoomLine(text);
+              const room = readLine(text);
               if (!room.ok || !rooms.some(({ name }) => name.toLowerCase() === room.value.name.toLowerCase()))
                 return room;
               return unread(`there is a room '${room.value.name}' already`, 'give it another name');
@@ -59,7 +74,9 @@ export function newRoom(console: Console, done: (code: number) => void): Command
         },
         console.asker(),
       );
-      const asked = valueOf(readRoomLine(said.line));
+      const asked = walk
+        ? { ...valueOf(readRoomName(said.line)), walls: walk.walls }
+        : valueOf(readRoomLine(said.line));
       const { slug, values } = roomOfLine(asked, {
         number: nextNumber(rooms.map(({ number }) => number)),
         level: said.level,
@@ -76,6 +93,18 @@ export function newRoom(console: Console, done: (code: number) => void): Command
       console.tell(`${path}  ${values.number} ${values.name}\n${guessed}\n  bookmatch check${adding.house}\n`);
       done(0);
     });
+}
+
+/** Walls that come back to where they began; undefined where the room is said by its size. */
+function walkOf(lines: readonly string[]): Walk | undefined {
+  if (lines.length === 0) return undefined;
+  const walk = readWalk(lines);
+  if (!walk.ok)
+    throw new UsageError(`--wall  ${walk.why}${walk.fix === undefined ? '' : `: ${walk.fix}`}. Nothing was written.`);
+  const open = misclosureOf(walk.value.walked);
+  if (!open) return walk.value;
+  const at = walk.value.walls[open.index]?.name ?? '';
+  throw new UsageError(`--wall  ${open.message}. At wall ${open.index + 1}, ${at}: ${open.fix}. Nothing was written.`);
 }
 
 function levelWanted({ levels }: House, given: string | undefined): Parameters<typeof take>[0][string] {

@@ -23,3 +23,4 @@ export type { RawAllowance, RawHouse, RawMilestone, RawSlot } from './raw/house.
 export type { RawOption } from './raw/option.js';
 export type { RawRoom, RawSelection } from './raw/room.js';
 export type { RawTrade } from './raw/trade.js';
+export { misclosureOf, type Misclosure } from './walk-closure.js';

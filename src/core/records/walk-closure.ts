@@ -12,19 +12,29 @@ interface Step {
 /** A tape is read to a sixteenth; what is missing below that is shared out by the measure. */
 const tape = 25_400_000 / 16;
 
-/** Does a walk come back to where it began? Reported as a surveyor does: how far it misses, which way, and what mends it. */
-export function walkProblems(walls: readonly WalkedWall[], origin: Origin): readonly Problem[] {
+/** How a walk does not come back to where it began, as a surveyor says it. */
+export interface Misclosure extends Mend {
+  readonly message: string;
+}
+
+/** Does a walk come back to where it began? Else: how far it misses, which way, and what mends it. */
+export function misclosureOf(walls: readonly WalkedWall[]): Misclosure | undefined {
   const end = walls.map(stepOf).reduce((sum, step) => ({ x: sum.x + step.x, y: sum.y + step.y }), { x: 0, y: 0 });
   const short = { x: -end.x, y: -end.y };
-  if (Math.hypot(short.x, short.y) < tape) return [];
-  const { index, fix } = mendTurn(walls, short) ??
+  if (Math.hypot(short.x, short.y) < tape) return undefined;
+  const mend = mendTurn(walls, short) ??
     mendRun(walls, short) ??
     mendTwo(walls, short) ?? {
       index: walls.length - 1,
       fix: 'measure again: no one wall closes it',
     };
-  const message = `the walls do not close: ${missWords(short)}`;
-  return [problemAt(origin, ['walls', index], 'walk-open', message, { fix })];
+  return { ...mend, message: `the walls do not close: ${missWords(short)}` };
+}
+
+export function walkProblems(walls: readonly WalkedWall[], origin: Origin): readonly Problem[] {
+  const found = misclosureOf(walls);
+  if (!found) return [];
+  return [problemAt(origin, ['walls', found.index], 'walk-open', found.message, { fix: found.fix })];
 }
 
 interface Mend {

@@ -1,6 +1,6 @@
 import type { RawRoom, RawSelection } from '../../core/records/index.js';
 import { freshSlug } from '../record/slug.js';
-import type { RoomLine } from './room-line.js';
+import type { RoomLine, RoomName } from './room-line.js';
 import { usualUse } from '../record/use.js';
 import { starterAllowances, starterSelections } from './starter.js';
 
@@ -26,6 +26,8 @@ export function roomsOfLines(lines: readonly RoomLine[], ceiling: string): reado
   });
 }
 
+type Shaped = { readonly size: string } | { readonly walls: NonNullable<RawRoom['walls']> };
+
 interface AsRoom {
   readonly number: string;
   readonly level: string;
@@ -34,10 +36,14 @@ interface AsRoom {
   readonly taken: ReadonlySet<string>;
 }
 
-export function roomOfLine({ name, size, use }: RoomLine, { number, level, ceiling, taken }: AsRoom): DraftedRoom {
+/** A room by its name and its shape: a size, or walls as they were walked. */
+export function roomOfLine(
+  { name, use, ...shape }: RoomName & Shaped,
+  { number, level, ceiling, taken }: AsRoom,
+): DraftedRoom {
   return {
     slug: freshSlug(name, taken, `room-${number.toLowerCase().replace(/[^a-z0-9]/gu, '')}`),
-    values: { name, number, level, use: use ?? usualUse, size, ceiling: `flat ${ceiling}` },
+    values: { name, number, level, use: use ?? usualUse, ...shape, ceiling: `flat ${ceiling}` },
   };
 }
 

@@ -13,13 +13,17 @@ import {
 import { readName } from '../record/name.js';
 import { isRoomUse, useNamed } from '../record/use.js';
 
-/** A rectangular room as people say it in one line. */
-export interface RoomLine {
+/** What a line says of a room beside its shape. */
+export interface RoomName {
   readonly name: string;
-  /** East-west by north-south, as written: `14' x 12'`. */
-  readonly size: string;
   /** Absent where neither the line nor the name tells. */
   readonly use?: RoomUse;
+}
+
+/** A rectangular room as people say it in one line. */
+export interface RoomLine extends RoomName {
+  /** East-west by north-south, as written: `14' x 12'`. */
+  readonly size: string;
 }
 
 /** No side of a room is longer: 500 ft, in nanometres. */
@@ -28,17 +32,33 @@ const longestSide = 500 * 304_800_000;
 /** Reads `Kitchen 14' x 12'`, `Kitchen 4.2 x 3.6 m`, and `Sun room 12' x 10' as study` where the name does not tell the use. A unit that
  *  stands once, behind both, is of both. */
 export function readRoomLine(text: string): Reading<RoomLine> {
-  const [, before = text, word] = /^(.*\S)\s+as\s+([a-z]+)\s*$/isu.exec(text) ?? [];
-  if (word !== undefined && !isRoomUse(word)) {
-    const fix = didYouMean(word, roomUses) ?? `uses are ${roomUses.join(', ')}`;
-    return unread(`there is no use '${word}'`, fix);
-  }
-  const parted = nameAndSize(before.trim());
+  const used = withUse(text);
+  if (!used.ok) return used;
+  const parted = nameAndSize(used.value.before);
   if (!parted.ok) return parted;
-  const name = readName(parted.value.name);
+  const named = nameOf(parted.value.name, used.value.use);
+  return named.ok ? read({ ...named.value, size: parted.value.size }) : named;
+}
+
+/** Reads `Kitchen`, and `Sun room as study`. */
+export function readRoomName(text: string): Reading<RoomName> {
+  const used = withUse(text);
+  return used.ok ? nameOf(used.value.before, used.value.use) : used;
+}
+
+function nameOf(text: string, said: RoomUse | undefined): Reading<RoomName> {
+  const name = readName(text);
   if (!name.ok) return unread(`its name: ${name.why}`, name.fix);
-  const use = word ?? useNamed(name.value);
-  return read({ name: name.value, size: parted.value.size, ...(use !== undefined && { use }) });
+  const use = said ?? useNamed(name.value);
+  return read({ name: name.value, ...(use !== undefined && { use }) });
+}
+
+/** What stands before `as study`, and the use. */
+function withUse(text: string): Reading<{ readonly before: string; readonly use?: RoomUse }> {
+  const [, before = text, word] = /^(.*\S)\s+as\s+([a-z]+)\s*$/isu.exec(text) ?? [];
+  if (word === undefined) return read({ before: before.trim() });
+  if (isRoomUse(word)) return read({ before: before.trim(), use: word });
+  return unread(`there is no use '${word}'`, didYouMean(word, roomUses) ?? `uses are ${roomUses.join(', ')}`);
 }
 
 /** A size by itself, with its unit once or twice. */
