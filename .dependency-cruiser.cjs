@@ -22,11 +22,12 @@ const flow = [
   ['signoff', 'disk/store', 'disk/history'],
   ['disk/load'],
   ['site', 'print'],
+  ['desk'],
   ['cli', 'api'],
 ];
 
 /** Rooms that reach outside the program. */
-const shells = ['disk/program', 'signoff', 'disk/store', 'disk/history', 'disk/load', 'site', 'print', 'cli', 'api'];
+const shells = ['disk/program', 'signoff', 'disk/store', 'disk/history', 'disk/load', 'site', 'print', 'desk', 'cli', 'api'];
 
 const folder = (rooms) => `^src/(${rooms.join('|')})/`;
 

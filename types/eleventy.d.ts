@@ -57,5 +57,9 @@ declare module '@11ty/eleventy-plugin-syntaxhighlight' {
     readonly templateFormats?: readonly string[];
   }
 
-  export default function syntaxHighlight(config: UserConfig, options: HighlightOptions): void;
+  function syntaxHighlight(config: UserConfig, options: HighlightOptions): void;
+  namespace syntaxHighlight {
+    function pairedShortcode(content: string, language: string, lines: string, options: HighlightOptions): string;
+  }
+  export default syntaxHighlight;
 }

@@ -42,6 +42,11 @@ export const commands: readonly Listed[] = [
     load: async () => (await import('./build.js')).build,
   },
   {
+    name: 'desk',
+    does: 'open the book in a browser and write in it: choices, records, versions; for this machine alone',
+    load: async () => (await import('./desk.js')).makeDesk(run),
+  },
+  {
     name: 'handout',
     does: "make one trade's handout: a folder of pages with its PDF, without any money",
     load: async () => (await import('./handout.js')).handout,

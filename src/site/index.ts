@@ -2,5 +2,12 @@
  *  `comparison/` for what lies between two Books. Absent: arithmetic; every figure is the Book's own. */
 export { writeComparison, writeManual, writeSite } from './write-site.js';
 export type { ManualText } from './manual.js';
-export type { Beside } from './view.js';
+export { assetCopies } from './assets.js';
+export { bookFiles, type BookFile } from './book-files.js';
+export { makeView, type Beside, type View } from './view.js';
+export { Shell } from './shell.js';
+export { bookSet } from './chapters.js';
+export { checkPath, relativeLink, type Page } from './page.js';
+export { choicePaths, pagePaths, recordPath, roomPath } from './paths.js';
+export type { Desk } from './sheet-context.js';
 export { currentFile, currentScript, handoutFolders } from './handout/index.js';

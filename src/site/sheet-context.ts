@@ -1,6 +1,5 @@
 import { createContext, type VNode } from 'preact';
 import { useContext } from 'preact/hooks';
-
 import { relativeLink, type Page, type SheetSet } from './page.js';
 import type { View } from './view.js';
 

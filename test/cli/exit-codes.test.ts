@@ -52,6 +52,7 @@ const inOrder: readonly (readonly [line: string, code: number, quiet: Quiet])[] 
   ['certificate Me --out HOUSE/list.csv', 2, 'nothing'],
   ['manual --out HOUSE/list.csv', 2, 'nothing'],
   ['editor --server no-such-server-of-yaml', 2, 'nothing'],
+  ['desk --port 70000', 2, 'nothing'],
   ['completion bash', 0, 'asked'],
   ['completion ksh', 2, 'nothing'],
 ];

@@ -32,9 +32,31 @@ export interface OpenHouse extends Composer {
   readonly proof: (name: string) => Promise<string | undefined>;
 }
 
+/** What runs on one house have in common, one after the other. */
+interface Shared {
+  readonly dir: string;
+  readonly shelves: DiskShelves;
+  readonly composer: Composer;
+  times: number;
+}
+
+/** A composer keeps every Book that it made: after so many runs it is made anew. */
+const mostRuns = 60;
+
+let last: Shared | undefined;
+
+/** Of the house that was opened last: a desk, and the commands that it runs, make one Book of the same records. */
+function sharedBy(dir: string): Shared {
+  if (last?.dir !== dir || last.times >= mostRuns) {
+    const shelves = diskShelves(dir);
+    last = { dir, shelves, composer: makeComposer(shelves), times: 0 };
+  }
+  last.times += 1;
+  return last;
+}
+
 export function openHouse(dir: string): OpenHouse {
-  const shelves = diskShelves(dir);
-  const composer = makeComposer(shelves);
+  const { shelves, composer } = sharedBy(dir);
   const folder = keepBy(
     () => dir,
     () => readHouseFolder(dir),

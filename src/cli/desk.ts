@@ -1,0 +1,116 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import process from 'node:process';
+import { Command } from 'commander';
+import type { IsoDate } from '../base/units/index.js';
+import { commitFiles } from '../disk/history/index.js';
+import type { Said } from '../desk/index.js';
+import type { Console, Terminal } from './console.js';
+import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './house-options.js';
+import { UsageError } from './usage-error.js';
+
+interface DeskOptions extends HouseOptions {
+  readonly port: string;
+}
+
+/** One command line, run with what it writes taken down. */
+type RunIn = (words: readonly string[], terminal: Terminal) => Promise<number>;
+
+/** `bookmatch desk`: the book of a house in the browser, written where it stands. Ends when it is interrupted. */
+export function makeDesk(run: RunIn) {
+  return (console: Console, done: (code: number) => void): Command =>
+    withHouseOptions(new Command('desk'))
+      .option('--port <number>', 'the port of 127.0.0.1 that it answers at (default: one that is free)', '0')
+      .action(async ({ house, port, on }: DeskOptions) => {
+        const dir = checkHouseDir(house);
+        if (!/^\d{1,5}$/u.test(port) || Number(port) > 65_535)
+          throw new UsageError(`--port ${port} is no port: 0 to 65535`);
+        console.doing('reading the records');
+        const at = { dir, port: Number(port), today: () => dayOf(on, console) };
+        const desk = await openDesk(at, run, console).catch((error: unknown) => {
+          throw isTaken(error) ? new UsageError(`--port ${port} is taken: name another, or none`) : error;
+        });
+        console.out(`${desk.address}\n`);
+        console.tell(
+          'Open this address in a browser. It is for this machine alone, and has its key. Ctrl-C ends the desk.\n',
+        );
+        await new Promise<void>((resolve) => {
+          for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
+        });
+        await desk.close();
+        done(0);
+      });
+}
+
+function isTaken(error: unknown): boolean {
+  const code = error instanceof Error && 'code' in error ? error.code : undefined;
+  return code === 'EADDRINUSE' || code === 'EACCES';
+}
+
+export interface OpenDesk {
+  readonly address: string;
+  readonly close: () => Promise<void>;
+}
+
+interface At {
+  readonly dir: string;
+  /** 0 takes one that is free. */
+  readonly port: number;
+  readonly today: () => IsoDate;
+}
+
+/** A desk that answers until it is closed. */
+export async function openDesk({ dir, port, today }: At, run: RunIn, console: Console): Promise<OpenDesk> {
+  const { actOn, deskAbove, newSecret, serveDesk, watchHouse } = await import('../desk/index.js');
+  const secret = newSecret();
+  const watched = await watchHouse(dir, today, (page, standing) => deskAbove(page, standing, secret));
+  const runHere = (words: readonly string[]): Promise<Said> => runIn(dir, words, run, console);
+  const act = actOn(dir, watched, {
+    run: runHere,
+    commit: async (files, sentence) => {
+      const committed = await commitFiles(dir, files, sentence);
+      return committed.ok
+        ? { isDone: true, words: `Recorded: ${sentence}` }
+        : { isDone: false, words: `git would not record it: ${committed.why}` };
+    },
+    slip: (text, write) => withFile(text, (file) => runHere(['choose', ...(write ? [] : ['--dry-run']), file])),
+    difference: async () => (await runHere(['compare', 'HEAD'])).words,
+  });
+  return serveDesk({ watched, act, secret }, port);
+}
+
+async function runIn(
+  dir: string,
+  [name = '', ...words]: readonly string[],
+  run: RunIn,
+  console: Console,
+): Promise<Said> {
+  let text = '';
+  const take = (said: string): void => {
+    text += said;
+  };
+  const terminal: Terminal = {
+    ...console,
+    out: take,
+    error: take,
+    doing: () => undefined,
+    asker: () => undefined,
+    color: false,
+  };
+  const at = words.indexOf('--');
+  const before = at < 0 ? words : words.slice(0, at);
+  const code = await run([name, ...before, `--house=${dir}`, ...(at < 0 ? [] : words.slice(at))], terminal);
+  return { isDone: code === 0, words: text.trim() };
+}
+
+async function withFile<T>(text: string, use: (path: string) => Promise<T>): Promise<T> {
+  const folder = await mkdtemp(join(tmpdir(), 'bookmatch-slip-'));
+  try {
+    const path = join(folder, 'slip.txt');
+    await writeFile(path, text, { mode: 0o600 });
+    return await use(path);
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}

@@ -1,0 +1,184 @@
+import { readFile, rm } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Source } from '../core/model/index.js';
+import { workingTree } from '../disk/history/index.js';
+import { writeAtomically } from '../disk/store/index.js';
+import { askChoice, askWalk, asksForNew, asksToAgree, wordsOf, type Ask } from './ask.js';
+import type { Unsaved } from './record-page.js';
+import type { Said } from './said.js';
+import { digestOfText, type Standing, type Watched } from './standing.js';
+
+/** Runs one command line of the program on the house, and answers whether it was done, and what it said. */
+export type Run = (words: readonly string[]) => Promise<Said>;
+
+/** What the desk does beside running commands. */
+export interface Means {
+  readonly run: Run;
+  /** Commits records with a sentence, as whoever git says is here. */
+  readonly commit: (files: readonly string[], sentence: string) => Promise<Said>;
+  /** Holds a slip against the records, or takes it in. */
+  readonly slip: (text: string, write: boolean) => Promise<Said>;
+  /** What the records on disk change against the last version, in words and money. */
+  readonly difference: () => Promise<string | undefined>;
+}
+
+export interface Performed {
+  readonly said: Said;
+  /** Shown instead of leading back: what was written is still there. */
+  readonly page?:
+    | { readonly is: 'record'; readonly path: string; readonly unsaved: Unsaved }
+    | { readonly is: 'slip'; readonly slip: string };
+}
+
+export interface Act {
+  /** One after the other: two forms that come at once never write into each other. */
+  readonly perform: (form: URLSearchParams) => Promise<Performed>;
+  readonly lastDone: () => string | undefined;
+  readonly unrecorded: () => Promise<{ readonly changed?: readonly string[]; readonly difference?: string }>;
+}
+
+interface Done {
+  readonly what: string;
+  readonly files: readonly { readonly path: string; readonly before?: string; readonly after?: string }[];
+}
+
+/** How many things can be taken back. */
+const mostUndone = 100;
+
+export function actOn(dir: string, watched: Watched, means: Means): Act {
+  const journal: Done[] = [];
+  let line: Promise<unknown> = Promise.resolve();
+  const inTurn = <T>(act: () => Promise<T>): Promise<T> => {
+    const next = line.then(act);
+    line = next.catch(() => undefined);
+    return next;
+  };
+  const perform = async (form: URLSearchParams): Promise<Performed> => {
+    const before = await watched.refresh();
+    const id = form.get('ask') ?? '';
+    if (id === 'undo') return { said: await undo(dir, journal) };
+    const performed = await performOne(dir, id, form, before, means);
+    const after = await watched.refresh();
+    const files = differing(before.sources, after.sources);
+    if (files.length > 0 && performed.said.isDone) journal.push({ what: whatOf(id, form, before), files });
+    if (journal.length > mostUndone) journal.shift();
+    return performed;
+  };
+  return {
+    perform: (form) => inTurn(() => perform(form)),
+    lastDone: () => journal.at(-1)?.what,
+    unrecorded: async () => {
+      const tree = await workingTree(dir);
+      if (!tree.ok) return {};
+      const difference = tree.changed.length > 0 ? await means.difference() : undefined;
+      return { changed: tree.changed, ...(difference !== undefined && { difference }) };
+    },
+  };
+}
+
+async function performOne(
+  dir: string,
+  id: string,
+  form: URLSearchParams,
+  standing: Standing,
+  means: Means,
+): Promise<Performed> {
+  if (id === 'save') return save(dir, form, standing);
+  if (id === 'version') return { said: await recordVersion(dir, form, means) };
+  if (id === 'slip') {
+    const text = form.get('slip') ?? '';
+    const write = form.get('do') === 'take';
+    const said = await means.slip(text, write);
+    return write && said.isDone ? { said } : { said, page: { is: 'slip', slip: text } };
+  }
+  const ask = askNamed(id, standing);
+  if (!ask) return { said: { isDone: false, words: 'There is no such form any more: the records changed.' } };
+  if (ask.was !== undefined && ask.was !== form.get('was'))
+    return {
+      said: {
+        isDone: false,
+        words: `It is ${ask.was} meanwhile, no longer ${form.get('was') ?? ''}. Look again, then choose.`,
+      },
+    };
+  const filled = new URLSearchParams(form);
+  // What the form is about stands in the form's own name, and is never taken from what was sent.
+  for (const { name, kind, value = '' } of ask.fields) if (kind === 'picked') filled.set(name, value);
+  return { said: await means.run(wordsOf(ask, filled)) };
+}
+
+function askNamed(id: string, standing: Standing): Ask | undefined {
+  const { view } = standing;
+  if (!view) return undefined;
+  const selection = view.book.selections.find((one) => `choose/${one.id}` === id);
+  if (selection) return askChoice(selection, standing);
+  return [...asksForNew(view), askWalk(view), ...asksToAgree(view)].find((ask) => ask.id === id);
+}
+
+/** Saves a record's text as it was written, right or wrong, unless it is no longer what the writer saw. */
+async function save(dir: string, form: URLSearchParams, { sources }: Standing): Promise<Performed> {
+  const path = form.get('path') ?? '';
+  const source = sources.find((one) => one.path === path);
+  // Only records that are there, inside the house.
+  if (!source || path.startsWith('..')) return { said: { isDone: false, words: `There is no record ${path}.` } };
+  const theirs = await readFile(join(dir, path), 'utf8').catch(() => undefined);
+  const text = withEndsOf(theirs ?? source.text, form.get('text') ?? '');
+  if (theirs === undefined || digestOfText(theirs) !== form.get('digest')) {
+    const words = theirs === undefined ? 'The record is gone.' : 'The record changed on disk since you opened it.';
+    return {
+      said: { isDone: false, words },
+      page: { is: 'record', path, unsaved: { text, ...(theirs !== undefined && { theirs }) } },
+    };
+  }
+  if (text !== theirs) await writeAtomically(join(dir, path), text);
+  return { said: { isDone: true, words: text === theirs ? 'It says what it said.' : `Saved ${path}` } };
+}
+
+/** Forms send lines that end in CR LF; a record keeps the ends that it had. */
+function withEndsOf(before: string, text: string): string {
+  const lines = text.replaceAll('\r\n', '\n').replaceAll('\r', '\n');
+  return before.includes('\r\n') ? lines.replaceAll('\n', '\r\n') : lines;
+}
+
+async function recordVersion(dir: string, form: URLSearchParams, { commit }: Means): Promise<Said> {
+  const sentence = (form.get('sentence') ?? '').replaceAll(/\s+/gu, ' ').trim();
+  if (sentence === '') return { isDone: false, words: 'Say in a sentence what changed.' };
+  const tree = await workingTree(dir);
+  if (!tree.ok) return { isDone: false, words: tree.why };
+  if (tree.changed.length === 0) return { isDone: false, words: 'Nothing changed since the last version.' };
+  return commit(tree.changed, sentence);
+}
+
+/** Puts back what was done last, unless it was changed since. */
+async function undo(dir: string, journal: Done[]): Promise<Said> {
+  const last = journal.at(-1);
+  if (!last) return { isDone: false, words: 'There is nothing to take back.' };
+  for (const { path, after } of last.files) {
+    const now = await readFile(join(dir, path), 'utf8').catch(() => undefined);
+    if (now !== after) return { isDone: false, words: `${path} changed since: it is not taken back.` };
+  }
+  for (const { path, before } of last.files)
+    await (before === undefined ? rm(join(dir, path)) : writeAtomically(join(dir, path), before));
+  journal.pop();
+  return { isDone: true, words: `Taken back: ${last.what}` };
+}
+
+function differing(before: readonly Source[], after: readonly Source[]): Done['files'] {
+  const [was, is] = [before, after].map((all) => new Map(all.map(({ path, text }) => [path, text])));
+  const paths = new Set([...(was?.keys() ?? []), ...(is?.keys() ?? [])]);
+  return [...paths].flatMap((path) => {
+    const [a, b] = [was?.get(path), is?.get(path)];
+    return a === b || path.startsWith('..')
+      ? []
+      : [{ path, ...(a !== undefined && { before: a }), ...(b !== undefined && { after: b }) }];
+  });
+}
+
+function whatOf(id: string, form: URLSearchParams, standing: Standing): string {
+  if (id === 'save') return `saved ${form.get('path') ?? ''}`;
+  if (id === 'slip') return 'took in a choice slip';
+  const option = form.get('option');
+  const title = askNamed(id, standing)?.title.toLowerCase() ?? id;
+  return id.startsWith('choose/')
+    ? `${option ?? ''} at ${id.slice('choose/'.length)}`
+    : `${title}: ${form.get('name') ?? form.get('line') ?? form.get('title') ?? ''}`;
+}

@@ -1,0 +1,61 @@
+/* A page of the desk shows the records as they are: when they change, it is loaded again, unless something is being written in it. */
+(function () {
+  'use strict';
+  var mark = document.querySelector('[data-standing]');
+  if (!mark || typeof EventSource === 'undefined') return;
+  var shown = Number(mark.dataset.standing);
+  var isWritten = false;
+  document.addEventListener('input', function (event) {
+    if (event.target.closest('form')) isWritten = true;
+  });
+  var isSent = false;
+  document.addEventListener('submit', function (event) {
+    if (isSent) event.preventDefault();
+    isSent = true;
+  });
+  window.addEventListener('pageshow', function () {
+    isSent = false;
+  });
+  new EventSource('/desk/changes').addEventListener('message', function (event) {
+    if (Number(event.data) <= shown) return;
+    shown = Number(event.data);
+    if (isSent) return;
+    if (!isWritten) return location.reload();
+    if (document.querySelector('.desk-changed')) return;
+    var note = document.createElement('p');
+    note.className = 'desk-changed';
+    note.setAttribute('role', 'status');
+    note.textContent =
+      'The records changed meanwhile: what you have written here is held against them when it is saved.';
+    mark.prepend(note);
+  });
+})();
+
+/* What is walked draws itself: the desk draws it, and nothing is written. */
+(function () {
+  'use strict';
+  var plan = document.querySelector('[data-draws]');
+  var walls = plan && document.getElementById(plan.dataset.draws);
+  if (!walls) return;
+  var asked = 0;
+  var waiting;
+  function draw() {
+    var mine = ++asked;
+    var form = new URLSearchParams({ ask: 'draw', secret: walls.form.elements.secret.value, walls: walls.value });
+    fetch(walls.form.action, { method: 'POST', body: form })
+      .then(function (answer) {
+        return answer.ok ? answer.text() : '';
+      })
+      .then(function (html) {
+        if (mine === asked && html) plan.innerHTML = html;
+      })
+      .catch(function () {
+        // The desk has ended: the walls are still there to be written down.
+      });
+  }
+  walls.addEventListener('input', function () {
+    clearTimeout(waiting);
+    waiting = setTimeout(draw, 120);
+  });
+  if (walls.value) draw();
+})();

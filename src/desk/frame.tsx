@@ -1,0 +1,74 @@
+import type { ComponentChildren } from 'preact';
+import { render } from 'preact-render-to-string';
+import { bookSet, relativeLink, Shell } from '../site/index.js';
+import { deskAssets, deskPaths } from './paths.js';
+import { SaidWords, type Said } from './said.js';
+import type { Standing } from './standing.js';
+
+/** What pages of the desk are made with. */
+export interface DeskContext {
+  readonly standing: Standing;
+  /** Proves that a form was made by this desk. */
+  readonly secret: string;
+  readonly said?: Said;
+  /** What can be taken back. */
+  readonly undo?: string;
+  /** Records that are written and not committed, or why git does not say. */
+  readonly changed?: readonly string[];
+}
+
+/** A whole page of the desk's own. */
+export function deskPage(
+  path: string,
+  title: string,
+  { standing, said }: DeskContext,
+  content: ComponentChildren,
+): string {
+  const { view } = standing;
+  const link = (to: string): string => relativeLink(path, to);
+  const index = [
+    { id: 'home', sheet: '', title: 'Desk', path: deskPaths.home },
+    { id: 'add', sheet: '', title: 'Add a record', path: deskPaths.add },
+    { id: 'walk', sheet: '', title: 'Walk a room', path: deskPaths.walk },
+    { id: 'slip', sheet: '', title: 'Take in a choice slip', path: deskPaths.slip },
+    { id: 'agree', sheet: '', title: 'Record and agree', path: deskPaths.agree },
+    ...(view ? bookSet(view).index : []),
+  ];
+  const html = render(
+    <Shell
+      title={`${title} – desk`}
+      home={{ name: view?.book.house.name ?? 'The house', path: 'index.html', beside: 'desk' }}
+      index={index}
+      of="Sheets"
+      current={(entry) => (entry.path === path ? 'page' : undefined)}
+      link={link}
+      styles={[deskAssets.style]}
+      scripts={[deskAssets.script]}
+      sheet="sheet-desk"
+    >
+      <div data-standing={standing.number} class="desk-page">
+        <h1 class={title.includes('/') ? 'file-name' : undefined}>{title}</h1>
+        {said && <SaidWords said={said} />}
+        {content}
+      </div>
+    </Shell>,
+  );
+  return `<!DOCTYPE html>\n${html}\n`;
+}
+
+/** A page that says one thing. */
+export function plainPage(title: string, words: string): string {
+  return `<!DOCTYPE html>\n${render(
+    <html lang="en">
+      <head>
+        <meta charset="utf-8" />
+        <title>{title}</title>
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+      </head>
+      <body>
+        <h1>{title}</h1>
+        <p>{words}</p>
+      </body>
+    </html>,
+  )}\n`;
+}

@@ -1,0 +1,73 @@
+import type { VNode } from 'preact';
+import { printDay } from '../base/units/index.js';
+import { relativeLink, type View } from '../site/index.js';
+import { choiceTitle } from '../table/index.js';
+import { SecretField } from './form.js';
+import { deskPage, type DeskContext } from './frame.js';
+import { deskPaths } from './paths.js';
+import { ProblemList } from './problems.js';
+import { Soundness } from './strip.js';
+
+/** What is to be decided next, what is wrong, what was done last. */
+export function homePage(context: DeskContext): string {
+  const { standing, secret, undo } = context;
+  const link = (to: string): string => relativeLink(deskPaths.home, to);
+  const { view, problems } = standing;
+  return deskPage(
+    deskPaths.home,
+    'Desk',
+    context,
+    <>
+      <p>
+        <Soundness standing={standing} />
+      </p>
+      {undo !== undefined && (
+        <form method="post" action={link('desk/do')} class="desk-form">
+          <SecretField secret={secret} back={deskPaths.home} ask="undo" />
+          <p>
+            Last: {undo} <button>Take it back</button>
+          </p>
+        </form>
+      )}
+      {view && <NextChoices view={view} link={link} />}
+      <ProblemList problems={problems} link={link} />
+      {view && <EditList view={view} link={link} />}
+    </>,
+  );
+}
+
+function NextChoices({ view, link }: { view: View; link: (to: string) => string }): VNode {
+  const open = view.openChoices();
+  return (
+    <section>
+      <h2>To be decided, by day</h2>
+      {open.length === 0 && <p>Nothing is open.</p>}
+      <ol class="plain-list">
+        {open.map((selection) => (
+          <li>
+            <a href={link(view.choicePath(selection) ?? '')}>
+              {view.book.rooms.find(({ slug }) => slug === selection.room)?.name}: {choiceTitle(selection, view)}
+            </a>{' '}
+            by {printDay(selection.decision.by)}
+            {selection.decision.state === 'late' && <strong> late</strong>}
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function EditList({ view, link }: { view: View; link: (to: string) => string }): VNode {
+  return (
+    <details>
+      <summary>Records</summary>
+      <ul class="plain-list">
+        {view.book.sources.map(({ path }) => (
+          <li>
+            <a href={`${link(deskPaths.record)}?path=${encodeURIComponent(path)}`}>{path}</a>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}

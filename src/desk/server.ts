@@ -1,0 +1,257 @@
+import { randomBytes } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import { extname, join, sep } from 'node:path';
+import { assetCopies } from '../site/index.js';
+import { programPath } from '../disk/program/index.js';
+import type { Act } from './act.js';
+import { cookieName, cookieOf, isKey, mostBytes, refusal, safeguards, type Asked, type Own } from './guard.js';
+import { addPage, agreePage, slipPage } from './form-pages.js';
+import { plainPage, type DeskContext } from './frame.js';
+import { homePage } from './home-page.js';
+import { deskPaths } from './paths.js';
+import { noRecordWords, recordPage } from './record-page.js';
+import { saidHtml, type Said } from './said.js';
+import { walkedHtml, walkPage } from './walk-page.js';
+import type { Standing, Watched } from './standing.js';
+
+/** What a desk works on, and how. */
+export interface DeskHouse {
+  readonly watched: Watched;
+  readonly act: Act;
+  /** What a form is proven by that a page of this start made. */
+  readonly secret: string;
+}
+
+export interface Served {
+  /** The address that opens it, with its key. */
+  readonly address: string;
+  readonly close: () => Promise<void>;
+}
+
+interface Answer {
+  readonly status: number;
+  readonly type: string;
+  readonly body: string | Uint8Array;
+  readonly headers?: Readonly<Record<string, string>>;
+}
+
+/** Nobody guesses it. */
+export function newSecret(): string {
+  return randomBytes(24).toString('base64url');
+}
+
+/** Serves a house's book and its desk to this machine alone. `port` 0 takes one that is free. Rejects where the port is taken. */
+export async function serveDesk({ watched, act, secret }: DeskHouse, port: number): Promise<Served> {
+  const key = newSecret();
+  const streams = new Set<ServerResponse>();
+  let own: Own = { host: '', key };
+  let said: Said | undefined;
+  const takeSaid = (): Said | undefined => {
+    const words = said;
+    said = undefined;
+    return words;
+  };
+  const server = createServer((request, response) => {
+    void answerFor(request)
+      .catch(() =>
+        page(500, plainPage('Something went wrong', 'The records are as they were before this page was asked for.')),
+      )
+      .then((answer) => (answer === 'stream' ? stream(response) : send(response, answer, request.method === 'HEAD')));
+  });
+  const answerFor = async (request: IncomingMessage): Promise<Answer | 'stream'> => {
+    const asked = askedBy(request);
+    const refused = refusal(asked, own);
+    if (refused) return page(refused.status, plainPage('Not answered', refused.why));
+    const url = new URL(asked.target, `http://${own.host}`);
+    const given = url.searchParams.get('key');
+    if (given !== null && isKey(given, own) && asked.method !== 'POST')
+      return { ...redirect('/index.html'), headers: { location: '/index.html', 'set-cookie': cookie(own) } };
+    if (!isKey(cookieOf(asked.headers['cookie'], own), own))
+      return page(
+        403,
+        plainPage('Not opened yet', 'Open the address that the terminal prints: it has the key of this desk.'),
+      );
+    if (asked.method !== 'POST') return url.pathname === '/desk/changes' ? 'stream' : shown(url);
+    if (url.pathname !== '/desk/do') return page(404, plainPage('No such page', 'Forms go to the desk.'));
+    return posted(new URLSearchParams(await bodyOf(request)));
+  };
+  const context = async (): Promise<DeskContext> => {
+    const words = takeSaid();
+    const undo = act.lastDone();
+    const standing = await watched.refresh();
+    return { standing, secret, ...(words && { said: words }), ...(undo !== undefined && { undo }) };
+  };
+  const shown = async (url: URL): Promise<Answer> => {
+    const path = decodeURIComponent(url.pathname.slice(1)) || 'index.html';
+    if (path.startsWith('desk/') && path.endsWith('.html')) {
+      const html = await deskPageAt(path, url, await context());
+      return html === undefined ? missing() : page(200, html);
+    }
+    const file = await assetAt(path);
+    if (file) return file;
+    const text = (await watched.refresh()).file(path);
+    if (text === undefined) return path === 'index.html' ? redirect(`/${deskPaths.home}`) : missing();
+    if (!path.endsWith('.html')) return { status: 200, type: typeOf(path), body: text };
+    const words = takeSaid();
+    return page(200, words ? text.replace(place, saidHtml(words)) : text);
+  };
+  const deskPageAt = async (path: string, url: URL, has: DeskContext): Promise<string | undefined> => {
+    switch (path) {
+      case deskPaths.home:
+        return homePage(has);
+      case deskPaths.add:
+        return addPage(has);
+      case deskPaths.walk:
+        return walkPage(has);
+      case deskPaths.slip:
+        return slipPage(has);
+      case deskPaths.agree: {
+        const { changed, difference } = await act.unrecorded();
+        return agreePage({ ...has, ...(changed && { changed }) }, difference);
+      }
+      case deskPaths.record: {
+        const name = url.searchParams.get('path') ?? '';
+        return recordPage(name, has) ?? plainPage('No such record', noRecordWords(name, has.standing));
+      }
+      default:
+        return undefined;
+    }
+  };
+  const posted = async (form: URLSearchParams): Promise<Answer> => {
+    if (!isKey(form.get('secret') ?? '', { ...own, key: secret }))
+      return page(
+        403,
+        plainPage(
+          'Not taken',
+          'The form was not made by this desk, or by an earlier start of it. Load its page again.',
+        ),
+      );
+    if (form.get('ask') === 'draw') return page(200, walkedHtml(form.get('walls') ?? ''));
+    const done = await act.perform(form);
+    const standing = await watched.refresh();
+    if (done.page) {
+      const has = { standing, secret, said: done.said };
+      const html =
+        done.page.is === 'record'
+          ? recordPage(done.page.path, has, done.page.unsaved)
+          : slipPage(has, done.page.slip, done.said.isDone);
+      return page(done.said.isDone ? 200 : 409, html ?? plainPage('No such record', done.said.words));
+    }
+    said = done.said;
+    return redirect(backOf(form, standing));
+  };
+  await listen(server, port);
+  const address = server.address();
+  if (address === null || typeof address === 'string') throw new Error('a desk listens at a port');
+  own = { host: `127.0.0.1:${address.port}`, key };
+  const stop = watched.onChange(({ number }) => {
+    for (const one of streams) one.write(`data: ${number}\n\n`);
+  });
+  const stream = (response: ServerResponse): void => {
+    response.writeHead(200, { ...safeguards, 'content-type': 'text/event-stream' });
+    response.write(`data: ${watched.now().number}\n\n`);
+    streams.add(response);
+    response.on('close', () => streams.delete(response));
+  };
+  return {
+    address: `http://${own.host}/?key=${key}`,
+    close: async () => {
+      stop();
+      watched.close();
+      for (const one of streams) one.end();
+      server.closeAllConnections();
+      await new Promise((resolve) => server.close(resolve));
+    },
+  };
+}
+
+/** As the strip has it, empty: where what was done is set in. */
+const place = '<div data-said></div>';
+
+function listen(server: Server, port: number): Promise<void> {
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, '127.0.0.1', resolve);
+  });
+}
+
+function askedBy({ method = '', url = '', headers, socket }: IncomingMessage): Asked {
+  const single = Object.entries(headers).map(([name, value]) => [
+    name,
+    Array.isArray(value) ? value.join(', ') : value,
+  ]);
+  return {
+    method,
+    target: url,
+    headers: Object.fromEntries(single) as Asked['headers'],
+    from: socket.remoteAddress ?? '',
+  };
+}
+
+/** Read no further than a form may be long, whatever its head says. */
+async function bodyOf(request: IncomingMessage): Promise<string> {
+  const parts: Buffer[] = [];
+  let length = 0;
+  for await (const part of request as AsyncIterable<Buffer>) {
+    length += part.length;
+    if (length > mostBytes) throw new Error('the form is too large');
+    parts.push(part);
+  }
+  return Buffer.concat(parts).toString('utf8');
+}
+
+function cookie(own: Own): string {
+  return `${cookieName(own)}=${own.key}; Path=/; HttpOnly; SameSite=Strict`;
+}
+
+function redirect(location: string): Answer {
+  return { status: 303, type: 'text/plain; charset=utf-8', body: '', headers: { location } };
+}
+
+/** Only to a page that there is. */
+function backOf(form: URLSearchParams, standing: Standing): string {
+  const back = form.get('back') ?? '';
+  const path = form.get('path') ?? '';
+  if (back === deskPaths.record) return `/${back}?path=${encodeURIComponent(path)}`;
+  const isOwn = Object.values<string>(deskPaths).includes(back) || standing.file(back) !== undefined;
+  return `/${isOwn ? back : deskPaths.home}`;
+}
+
+function page(status: number, body: string): Answer {
+  return { status, type: 'text/html; charset=utf-8', body };
+}
+
+function missing(): Answer {
+  return page(404, plainPage('No such page', 'The book has no such page, or has it no longer.'));
+}
+
+function send(response: ServerResponse, { status, type, body, headers = {} }: Answer, isHead: boolean): void {
+  response.writeHead(status, { ...safeguards, 'content-type': type, ...headers });
+  response.end(isHead ? undefined : body);
+}
+
+const types: Readonly<Record<string, string>> = {
+  '.css': 'text/css; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.woff2': 'font/woff2',
+  '.txt': 'text/plain; charset=utf-8',
+};
+
+function typeOf(path: string): string {
+  return types[extname(path)] ?? 'application/octet-stream';
+}
+
+/** What lies beside the pages, from the program's own folders and from no other. */
+async function assetAt(path: string): Promise<Answer | undefined> {
+  const folders = { ...assetCopies(), [programPath('src/desk/assets')]: 'desk/assets' };
+  for (const [from, to] of Object.entries(folders)) {
+    if (path !== to && !path.startsWith(`${to}/`)) continue;
+    const file = path === to ? from : join(from, path.slice(to.length + 1));
+    if (file !== from && !file.startsWith(`${from}${sep}`)) continue;
+    const body = await readFile(file).catch(() => undefined);
+    if (body) return { status: 200, type: typeOf(path), body };
+  }
+  return undefined;
+}

@@ -1,0 +1,100 @@
+import { join } from 'node:path';
+import syntaxHighlight from '@11ty/eleventy-plugin-syntaxhighlight';
+import type { Source } from '../core/model/index.js';
+import { sortProblems, type Problem } from '../base/problem/index.js';
+import { keepBy, speakAs, type IsoDate } from '../base/units/index.js';
+import { bookOf, openHouse } from '../disk/load/index.js';
+import { digestOfBytes } from '../signoff/index.js';
+import { bookFiles, makeView, type BookFile, type Desk, type Page, type View } from '../site/index.js';
+import { watchFolders } from './watch-folders.js';
+
+/** A house as the desk has it now. */
+export interface Standing {
+  /** One more with every change of the records. */
+  readonly number: number;
+  readonly on: IsoDate;
+  /** The records' text as it lies on disk. */
+  readonly sources: readonly Source[];
+  readonly problems: readonly Problem[];
+  /** Of the records where they are sound, else of the last ones that were. */
+  readonly view?: View;
+  /** Are the pages those of earlier records, since these have errors? */
+  readonly isEarlier: boolean;
+  /** Text of a file of the book, by its path; undefined where there is none. */
+  readonly file: (path: string) => string | undefined;
+}
+
+/** What stands above a page of the book. */
+type DeskOf = (page: Page, standing: Standing) => Desk;
+
+/** A house that is looked at while it is worked on. */
+export interface Watched {
+  readonly now: () => Standing;
+  /** Reads the records again; the same standing where nothing changed. */
+  readonly refresh: () => Promise<Standing>;
+  readonly onChange: (tell: (standing: Standing) => void) => () => void;
+  readonly close: () => void;
+}
+
+export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf): Promise<Watched> {
+  const listeners = new Set<(standing: Standing) => void>();
+  const read = async (before: Standing | undefined): Promise<Standing> => {
+    const open = openHouse(dir);
+    const on = today();
+    const { sources } = await open.current();
+    if (before?.on === on && isSame(before.sources, sources)) return before;
+    const { book, problems } = await bookOf(open, on);
+    if (book) speakAs(book.house);
+    const number = (before?.number ?? 0) + 1;
+    const view = book ? makeView(book) : before?.view;
+    const standing = { number, on, sources, problems: sortProblems(problems), isEarlier: !book && view !== undefined };
+    const files = keepBy(
+      () => 'files',
+      () => new Map((view ? bookFiles(view, (page) => desk(page, whole)) : []).map((file) => [file.path, file])),
+    );
+    const text = keepBy(
+      (path: string) => path,
+      (path: string) => textOf(files().get(path)),
+    );
+    const whole: Standing = { ...standing, ...(view && { view }), file: text };
+    return whole;
+  };
+  let standing = await read(undefined);
+  let reading = Promise.resolve(standing);
+  const refresh = (): Promise<Standing> => {
+    reading = reading.then(async (before) => {
+      const next = await read(before);
+      standing = next;
+      if (next !== before) for (const tell of listeners) tell(next);
+      return next;
+    });
+    return reading;
+  };
+  const stop = watchFolders(join(dir, 'content'), () => void refresh());
+  return {
+    now: () => standing,
+    refresh,
+    onChange: (tell) => {
+      listeners.add(tell);
+      return () => void listeners.delete(tell);
+    },
+    close: stop,
+  };
+}
+
+function isSame(before: readonly Source[], now: readonly Source[]): boolean {
+  return (
+    before.length === now.length && before.every(({ path, text }, i) => now[i]?.path === path && now[i].text === text)
+  );
+}
+
+function textOf(file: BookFile | undefined): string | undefined {
+  return file?.text((language, text) =>
+    syntaxHighlight.pairedShortcode(text, language, '', { trim: false, lineSeparator: '\n' }),
+  );
+}
+
+/** What an editor saw of a record when it was opened. */
+export function digestOfText(text: string): string {
+  return digestOfBytes(new TextEncoder().encode(text));
+}

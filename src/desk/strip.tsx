@@ -1,0 +1,58 @@
+import type { VNode } from 'preact';
+import { counted, printDay } from '../base/units/index.js';
+import { recordPath, relativeLink, type Desk, type Page, type View } from '../site/index.js';
+import { askChoice } from './ask.js';
+import { AskForm } from './form.js';
+import { deskAssets, deskPaths } from './paths.js';
+import type { Standing } from './standing.js';
+
+/** What the desk adds to a page of the book. */
+export function deskAbove(page: Page, standing: Standing, secret: string): Desk {
+  return {
+    strip: <Strip page={page} standing={standing} secret={secret} />,
+    styles: [deskAssets.style],
+    scripts: [deskAssets.script],
+  };
+}
+
+/** What stands above each page of the book. The words of what was done are set in by the server, since pages are kept. */
+function Strip({ page, standing, secret }: { page: Page; standing: Standing; secret: string }): VNode {
+  const { view } = standing;
+  const link = (to: string): string => relativeLink(page.path, to);
+  const selection = view?.book.selections.find((one) => view.choicePath(one) === page.path);
+  const source =
+    view?.book.sources.find(({ path }) => recordPath(path) === page.path)?.path ?? recordBehind(page.path, view);
+  return (
+    <aside class="desk" aria-label="Desk" data-standing={standing.number}>
+      <p class="desk-line">
+        <a href={link(deskPaths.home)}>Desk</a>
+        {source !== undefined && !source.startsWith('..') && (
+          <a href={`${link(deskPaths.record)}?path=${encodeURIComponent(source)}`}>Edit {source}</a>
+        )}
+        <Soundness standing={standing} />
+      </p>
+      <div data-said="" />
+      {selection && view && (
+        <AskForm ask={askChoice(selection, standing)} secret={secret} link={link} back={page.path} />
+      )}
+    </aside>
+  );
+}
+
+export function Soundness({ standing: { problems, isEarlier, on } }: { standing: Standing }): VNode {
+  const errors = problems.filter(({ severity }) => severity === 'error').length;
+  if (errors === 0) return <span>Computed for {printDay(on)}, as the records are.</span>;
+  return (
+    <strong>
+      {counted(errors, 'error')} in the records{isEarlier && ': what you see is made of those before'}.
+    </strong>
+  );
+}
+
+/** The record that a page of a room or an option is made of. */
+function recordBehind(path: string, view: View | undefined): string | undefined {
+  const [kind, ...rest] = path.replace(/\.html$/u, '').split('/');
+  if (kind === 'rooms') return view?.book.rooms.find(({ slug }) => slug === rest.join('/'))?.source;
+  if (kind === 'options') return view?.book.options.find(({ id }) => id === rest.join('/'))?.source;
+  return undefined;
+}

@@ -1,0 +1,57 @@
+import type { VNode } from 'preact';
+import { render } from 'preact-render-to-string';
+import { svgText } from '../base/svg/index.js';
+import { capital } from '../base/units/index.js';
+import { misclosureOf } from '../core/records/index.js';
+import { readWalk } from '../draft/index.js';
+import { drawWalk, screenPalette } from '../draw/index.js';
+import { relativeLink } from '../site/index.js';
+import { askWalk } from './ask.js';
+import { AskForm } from './form.js';
+import { deskPage, type DeskContext } from './frame.js';
+import { deskPaths } from './paths.js';
+
+/** A room as it is walked: the plan draws itself beside the form, and says what is missing. */
+export function walkPage(context: DeskContext): string {
+  const { standing, secret } = context;
+  const link = (to: string): string => relativeLink(deskPaths.walk, to);
+  return deskPage(
+    deskPaths.walk,
+    'Walk a room',
+    context,
+    <div class="desk-walk">
+      {standing.view && <AskForm ask={askWalk(standing.view)} secret={secret} link={link} back={deskPaths.walk} />}
+      <div id="walked" aria-live="polite" data-draws="walk-walls">
+        <p>Start in a corner, and go along the walls clockwise, as seen from above.</p>
+      </div>
+    </div>,
+  );
+}
+
+/** What was walked so far, drawn, with what is missing. */
+export function walkedHtml(text: string): string {
+  const lines = text.split(/\r?\n/u).filter((line) => line.trim() !== '');
+  return render(<Walked lines={lines} />);
+}
+
+function Walked({ lines }: { lines: readonly string[] }): VNode {
+  const whole = readWalk(lines);
+  // The line that is being written is not there yet.
+  const walk = whole.ok ? whole : readWalk(lines.slice(0, -1));
+  if (!walk.ok) return <p>{walk.why}</p>;
+  const { walked, walls } = walk.value;
+  const open = misclosureOf(walked);
+  return (
+    <>
+      {walked.length > 0 && <div dangerouslySetInnerHTML={{ __html: svgText(drawWalk(walked, screenPalette)) }} />}
+      {!whole.ok && <p>{[whole.why, whole.fix].filter((words) => words !== undefined).join(': ')}</p>}
+      {walked.length > 2 && (
+        <p>
+          {open
+            ? `${capital(open.message)}. At wall ${open.index + 1}, ${walls[open.index]?.name ?? ''}: ${open.fix}.`
+            : 'The walls close.'}
+        </p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,239 @@
+import { cp, mkdtemp, readFile, realpath, rm, stat, writeFile } from 'node:fs/promises';
+import { request } from 'node:http';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { run } from '../../src/cli/main.js';
+import { openDesk, type OpenDesk } from '../../src/cli/desk.js';
+import { makeConsole } from '../cli/make-console.js';
+import { plainConsole } from '../../src/cli/plain-console.js';
+
+let dir: string;
+let desk: OpenDesk;
+let own: { readonly host: string; readonly cookie: string };
+
+beforeAll(async () => {
+  dir = await realpath(await mkdtemp(join(tmpdir(), 'bookmatch-desk-')));
+  await cp(join(import.meta.dirname, '../cases/small-house'), dir, { recursive: true });
+  const terminal = makeConsole({ out: () => undefined, error: () => undefined });
+  desk = await openDesk({ dir, port: 0, today: () => '2026-04-20' }, run, {
+    ...plainConsole(terminal),
+    tell: () => undefined,
+  });
+  const opened = await ask('GET', new URL(desk.address).pathname + new URL(desk.address).search, { cookie: '' });
+  own = {
+    host: new URL(desk.address).host,
+    cookie: (opened.headers['set-cookie'] as unknown as string[])[0]!.split(';')[0]!,
+  };
+});
+
+afterAll(async () => {
+  await desk.close();
+  await rm(dir, { recursive: true, force: true });
+});
+
+interface Answered {
+  readonly status: number;
+  readonly headers: Readonly<Record<string, unknown>>;
+  readonly text: string;
+}
+
+function ask(
+  method: string,
+  path: string,
+  more: { readonly cookie?: string; readonly body?: string; readonly headers?: Record<string, string> } = {},
+): Promise<Answered> {
+  const { host, port } = new URL(desk.address);
+  const { cookie = own?.cookie, body, headers = {} } = more;
+  const sent: Record<string, string> = {
+    host,
+    ...(cookie !== '' && cookie !== undefined && { cookie }),
+    ...(body !== undefined && {
+      origin: `http://${host}`,
+      'content-type': 'application/x-www-form-urlencoded',
+      'content-length': String(Buffer.byteLength(body)),
+    }),
+    ...headers,
+  };
+  return new Promise((resolve, reject) => {
+    const asked = request({ host: '127.0.0.1', port, method, path, headers: sent, agent: false }, (response) => {
+      let text = '';
+      response.setEncoding('utf8').on('data', (part: string) => (text += part));
+      response.on('end', () => resolve({ status: response.statusCode ?? 0, headers: response.headers, text }));
+    });
+    asked.on('error', reject);
+    asked.end(body);
+  });
+}
+
+/** The fields of the form that a page holds for `ask`, by their names. */
+async function formOf(path: string, id: string): Promise<URLSearchParams> {
+  const { text } = await ask('GET', path);
+  const form = text.split('<form').find((one) => one.includes(`name="ask" value="${id}"`)) ?? '';
+  expect(form, `${path} has the form ${id}`).not.toBe('');
+  const fields = [...form.matchAll(/<input type="hidden" name="([^"]+)" value="([^"]*)"/gu)];
+  return new URLSearchParams(fields.map(([, name = '', value = '']) => [name, value]));
+}
+
+const study = 'content/rooms/study.md';
+const textOf = (path = study): Promise<string> => readFile(join(dir, path), 'utf8');
+
+async function send(form: URLSearchParams, filled: Readonly<Record<string, string>> = {}): Promise<Answered> {
+  for (const [name, value] of Object.entries(filled)) form.set(name, value);
+  return ask('POST', '/desk/do', { body: form.toString() });
+}
+
+async function save(text: string): Promise<Answered> {
+  return send(await formOf(`/desk/record.html?path=${study}`, 'save'), { text });
+}
+
+describe('a desk', () => {
+  it('answers nobody who has not its key, and writes for nobody whose form is not its own', async () => {
+    expect((await ask('GET', '/index.html', { cookie: '' })).status).toBe(403);
+    expect((await ask('GET', '/?key=wrong', { cookie: '' })).status).toBe(403);
+    const form = await formOf(`/desk/record.html?path=${study}`, 'save');
+    const before = await textOf();
+    form.set('secret', 'x'.repeat(32));
+    expect((await send(form, { text: 'nothing' })).status).toBe(403);
+    const other = await formOf(`/desk/record.html?path=${study}`, 'save');
+    other.set('text', 'nothing');
+    const stranger = { origin: 'http://evil.example' };
+    expect((await ask('POST', '/desk/do', { body: other.toString(), headers: stranger })).status).toBe(403);
+    expect((await ask('POST', '/desk/do', { body: other.toString(), cookie: '' })).status).toBe(403);
+    expect(await textOf()).toBe(before);
+  });
+
+  it('writes by no GET, whatever is asked', async () => {
+    const before = await stat(join(dir, study));
+    const form = await formOf(`/desk/record.html?path=${study}`, 'save');
+    form.set('text', 'nothing');
+    for (const path of [`/desk/do?${form.toString()}`, '/desk/do', `/desk/record.html?${form.toString()}`])
+      await ask('GET', path);
+    expect((await stat(join(dir, study))).mtimeMs).toBe(before.mtimeMs);
+  });
+
+  it('has every page of the book, with its safeguards, and nothing of the folder', async () => {
+    const { status, headers, text } = await ask('GET', '/rooms/study.html');
+    expect(status).toBe(200);
+    expect(String(headers['content-security-policy'])).toContain("script-src 'self'");
+    expect(headers['x-content-type-options']).toBe('nosniff');
+    expect(text).toContain('Edit content/rooms/study.md');
+    for (const path of ['/content/house.md', '/desk/assets/nothing.css', '/assets/../content/house.md', '/book.pdf'])
+      expect((await ask('GET', path)).status, path).toBeGreaterThanOrEqual(400);
+  });
+
+  it('saves a record as it was written, keeps the last sound pages beside its problems, and takes it back', async () => {
+    const before = await textOf();
+    const wrong = before.replace(/^level: .*$/mu, 'level: nowhere');
+    expect(wrong).not.toBe(before);
+    expect((await save(wrong)).status).toBe(303);
+    expect(await textOf()).toBe(wrong);
+    expect((await ask('GET', `/desk/record.html?path=${study}`)).text).toContain('nowhere');
+    const room = await ask('GET', '/rooms/study.html');
+    expect(room.status).toBe(200);
+    expect(room.text).toContain('what you see is made of those before');
+    await send(await formOf('/desk/index.html', 'undo'));
+    expect(await textOf()).toBe(before);
+    expect((await ask('GET', '/rooms/study.html')).text).toContain('as the records are');
+  });
+
+  it('never writes over what changed meanwhile: both are shown', async () => {
+    const before = await textOf();
+    const form = await formOf(`/desk/record.html?path=${study}`, 'save');
+    const theirs = `${before}\nWritten in an editor.\n`;
+    await writeFile(join(dir, study), theirs);
+    const answer = await send(form, { text: `${before}\nWritten at the desk.\n` });
+    expect(answer.status).toBe(409);
+    expect(answer.text).toContain('Written in an editor.');
+    expect(answer.text).toContain('Written at the desk.');
+    expect(await textOf()).toBe(theirs);
+    await writeFile(join(dir, study), before);
+  });
+
+  it('writes no file but a record that there is', async () => {
+    for (const path of ['../x.md', 'content/new.md', '/etc/hosts', 'package.json', 'content/rooms/../house.md']) {
+      const form = await formOf(`/desk/record.html?path=${study}`, 'save');
+      const { text } = await send(form, { path, text: 'x' });
+      expect(text).not.toContain('Saved');
+      await expect(stat(join(dir, 'content/new.md'))).rejects.toThrow();
+    }
+  });
+
+  it('loses none of fifty who save at once: one of them writes, the others are told', async () => {
+    const before = await textOf();
+    const forms = await Promise.all(
+      Array.from({ length: 50 }, () => formOf(`/desk/record.html?path=${study}`, 'save')),
+    );
+    const answers = await Promise.all(forms.map((form, i) => send(form, { text: `${before}\nBy ${i}.\n` })));
+    expect(answers.filter(({ status }) => status === 303)).toHaveLength(1);
+    expect(answers.filter(({ status }) => status === 409)).toHaveLength(49);
+    expect(await textOf()).toBe(`${before}\nBy ${answers.findIndex(({ status }) => status === 303)}.\n`);
+    await writeFile(join(dir, study), before);
+  });
+
+  it('adds a record by the command that a person would type, and tells what it said', async () => {
+    const form = await formOf('/desk/add.html', 'new-trade');
+    expect((await send(form, { name: '--house=/tmp', contact: 'site office' })).status).toBe(303);
+    const said = (await ask('GET', '/desk/add.html')).text;
+    expect(said).toContain('desk-said');
+    const good = await formOf('/desk/add.html', 'new-trade');
+    await send(good, { name: 'Glazing', contact: 'glass shop' });
+    expect((await ask('GET', '/desk/add.html')).text).toContain('content/trades/glazing.md');
+    expect(await textOf('content/trades/glazing.md')).toContain('glass shop');
+  });
+
+  it('draws a walk, and says what is missing, and writes nothing', async () => {
+    const form = await formOf('/desk/walk.html', 'walk');
+    form.set('ask', 'draw');
+    const { text, status } = await send(form, { walls: "east 14' 2\"\nsouth 10'\nwest 14'\nn 10'" });
+    expect(status).toBe(200);
+    expect(text).toContain('<svg');
+    expect(text).toContain('2&quot; short going west');
+    expect((await send(form, { walls: 'up 3' })).text).toContain('which way it goes cannot be told');
+  });
+
+  it('adds a room that was walked', async () => {
+    const form = await formOf('/desk/walk.html', 'walk');
+    const level = /<option value="([^"]+)"/u.exec((await ask('GET', '/desk/walk.html')).text)?.[1] ?? '';
+    const walls = "east 14'\nsouth 10'\nwest 6'\nsouth 4'\nwest 8'\nnorth 14'";
+    await send(form, { name: 'Loft as study', level, ceiling: "8'", walls });
+    const record = await textOf('content/rooms/loft.md');
+    expect(record).toContain('go: east');
+    expect(record).toContain('south-2');
+    expect((await ask('GET', '/rooms/loft.html')).status).toBe(200);
+  });
+
+  it('says in a sentence that its port is taken', async () => {
+    let told = '';
+    const terminal = makeConsole({ out: () => undefined, error: (text) => (told += text) });
+    expect(await run(['desk', '--house', dir, '--port', new URL(desk.address).port], terminal)).toBe(2);
+    expect(told).toContain('is taken: name another, or none');
+  });
+
+  it('tells a page that the records changed', async () => {
+    const before = await textOf();
+    const heard = new Promise<string>((resolve, reject) => {
+      const { host, port } = new URL(desk.address);
+      const asked = request(
+        { host: '127.0.0.1', port, path: '/desk/changes', headers: { host, cookie: own.cookie } },
+        (response) => {
+          let text = '';
+          response.setEncoding('utf8').on('data', (part: string) => {
+            text += part;
+            if (text.split('data:').length > 2) {
+              resolve(text);
+              asked.destroy();
+            }
+          });
+        },
+      );
+      asked.on('error', reject);
+      asked.end();
+    });
+    await new Promise((resolve) => setTimeout(resolve, 100));
+    await writeFile(join(dir, study), `${before}\nSeen at once.\n`);
+    const [first, second] = (await heard).match(/\d+/gu)!.map(Number);
+    expect(second).toBeGreaterThan(first!);
+    await writeFile(join(dir, study), before);
+  });
+});
