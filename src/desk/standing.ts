@@ -3,7 +3,7 @@ import syntaxHighlight from '@11ty/eleventy-plugin-syntaxhighlight';
 import type { Source } from '../core/model/index.js';
 import { sortProblems, type Problem } from '../base/problem/index.js';
 import { keepBy, speakAs, type IsoDate } from '../base/units/index.js';
-import { bookOf, openHouse } from '../disk/load/index.js';
+import { bookOf, keepOpen, openHouse } from '../disk/load/index.js';
 import { digestOfBytes } from '../signoff/index.js';
 import { bookFiles, makeView, type BookFile, type Desk, type Page, type View } from '../site/index.js';
 import { watchFolders } from './watch-folders.js';
@@ -37,6 +37,7 @@ export interface Watched {
 }
 
 export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf): Promise<Watched> {
+  const letGo = keepOpen(dir);
   const listeners = new Set<(standing: Standing) => void>();
   const read = async (before: Standing | undefined): Promise<Standing> => {
     const open = openHouse(dir);
@@ -78,7 +79,10 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
       listeners.add(tell);
       return () => void listeners.delete(tell);
     },
-    close: stop,
+    close: () => {
+      stop();
+      letGo();
+    },
   };
 }
 

@@ -1,6 +1,6 @@
 export { composeBook, type ComposedBook } from './compose-book.js';
 export { makeComposer, type Composer } from './composer.js';
-export { onDisk, openHouse, type OpenHouse } from './open-house.js';
+export { keepOpen, onDisk, openHouse, type OpenHouse } from './open-house.js';
 export * from './load-book.js';
 export * from './load-comparison.js';
 export * from './load-house.js';

@@ -34,7 +34,6 @@ export interface OpenHouse extends Composer {
 
 /** What runs on one house have in common, one after the other. */
 interface Shared {
-  readonly dir: string;
   readonly shelves: DiskShelves;
   readonly composer: Composer;
   times: number;
@@ -43,16 +42,22 @@ interface Shared {
 /** A composer keeps every Book that it made: after so many runs it is made anew. */
 const mostRuns = 60;
 
-let last: Shared | undefined;
+const kept = new Map<string, Shared | undefined>();
 
-/** Of the house that was opened last: a desk, and the commands that it runs, make one Book of the same records. */
+/** From now on whoever opens the house shares what was made of it before: a desk, and the commands that it runs, make one Book of the same
+ *  records. Answers what ends it. */
+export function keepOpen(dir: string): () => void {
+  kept.set(dir, undefined);
+  return () => void kept.delete(dir);
+}
+
 function sharedBy(dir: string): Shared {
-  if (last?.dir !== dir || last.times >= mostRuns) {
-    const shelves = diskShelves(dir);
-    last = { dir, shelves, composer: makeComposer(shelves), times: 0 };
-  }
-  last.times += 1;
-  return last;
+  const before = kept.get(dir);
+  const shelves = diskShelves(dir);
+  const shared = before && before.times < mostRuns ? before : { shelves, composer: makeComposer(shelves), times: 0 };
+  shared.times += 1;
+  if (kept.has(dir)) kept.set(dir, shared);
+  return shared;
 }
 
 export function openHouse(dir: string): OpenHouse {
