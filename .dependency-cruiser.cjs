@@ -16,7 +16,7 @@ const flow = [
   ['core/book'],
   ['core/compare', 'draw', 'draft', 'manual'],
   ['table'],
-  ['handout'],
+  ['handout', 'slip'],
   ['write'],
   ['disk/program'],
   ['signoff', 'disk/store', 'disk/history'],
