@@ -8,7 +8,7 @@ import { alternativeNamed } from './alternative-named.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
-import { recordChoices, type Choices } from './record-choices.js';
+import { tryChoices, writeTried } from './record-choices.js';
 import { UsageError } from './usage-error.js';
 
 interface TakeOverOptions extends HouseOptions {
@@ -46,13 +46,15 @@ export function takeOver(console: Console, done: (code: number) => void): Comman
         console.tell(`${what} ${alternative.name} names.\n`);
         return done(0);
       }
-      const recorded = await recordChoices(open, house.records, choices, { on, by: person.name }, console);
-      if (!recorded) return done(1);
+      const made = new Map([...choices].map(([id, option]) => [id, { option, on, by: person.name }]));
+      const tried = tryChoices(open, house.records, made, on, console);
+      const files = tried && (await writeTried(open, house.records, tried, { isCommitted: true }, console));
+      if (!tried || !files) return done(1);
       const message = `${alternative.name}: ${counted(choices.size, 'choice')} by ${person.name}`;
       console.tell(
-        `${message}, ${printDay(on)}\n${movedText(book, recorded.book)}${restText(alternative, book)}${recorded.files.join('\n')}\n`,
+        `${message}, ${printDay(on)}\n${movedText(book, tried.book)}${restText(alternative, book)}${files.join('\n')}\n`,
       );
-      done(await commitWritten(open.dir, [...recorded.files, alternative.source], message, console));
+      done(await commitWritten(open.dir, [...files, alternative.source], message, console));
     });
 }
 
@@ -61,7 +63,7 @@ function takenFrom(
   { lines }: BookHouseAlternative,
   book: Book,
   openOnly: boolean,
-): { readonly choices: Choices; readonly ordered: readonly BookSelection[] } {
+): { readonly choices: ReadonlyMap<string, string>; readonly ordered: readonly BookSelection[] } {
   const look = lookUp(book);
   const changed = lines.flatMap(({ selection: id, option, isRest, isOpen }) => {
     const selection = look.selection(id);

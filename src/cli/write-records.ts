@@ -7,16 +7,21 @@ import type { IsoDate } from '../base/units/index.js';
 import type { OpenHouse } from '../disk/load/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 
-/** The Book of a house with records in it, new ones or in place of its own; without one, the errors that there would be. */
+/** The Book and the records of a house with records in it, new ones or in place of its own; without a Book, the errors that there would be. */
 export function tryRecords(
   open: OpenHouse,
   { sources }: Pick<Records, 'sources'>,
   written: readonly Source[],
   on: IsoDate,
-): { readonly book?: Book; readonly problems: readonly Problem[] } {
+): { readonly book?: Book; readonly records?: Records; readonly problems: readonly Problem[] } {
   const texts = new Map([...sources, ...written].map(({ path, text }) => [path, text]));
-  const { book, problems } = open.compose(open.read([...texts].map(([path, text]) => ({ path, text }))), on);
-  return { problems: problems.filter(({ severity }) => severity === 'error'), ...(book && { book }) };
+  const read = open.read([...texts].map(([path, text]) => ({ path, text })));
+  const { book, problems } = open.compose(read, on);
+  return {
+    problems: problems.filter(({ severity }) => severity === 'error'),
+    ...(book && { book }),
+    ...(read.house && { records: read.house.records }),
+  };
 }
 
 /** Paths among those to be written whose files are no longer as they were read: changed, gone, or there meanwhile. */

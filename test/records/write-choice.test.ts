@@ -60,8 +60,63 @@ describe('a choice is written down', () => {
     expect(folded).toBe(list.replace('the short way.\n', 'the short way.\n    waste: 12 %\n'));
   });
 
+  test('with the slip that handed it over; the next choice without one takes it away', () => {
+    const open = room('  - at: ceiling\n    category: board\n    note: Across.\n');
+    const handed = writeChoices(open, [{ ...choice, slip: '4F2A-91C0-77BE' }]);
+    expect(handed).toContain('    chosen-by: The owners\n    slip: 4F2A-91C0-77BE\n    note: Across.\n');
+    expect(writeChoices(handed, [choice])).toBe(writeChoices(open, [choice]));
+  });
+
   test('refuses a path that is no selection: a fault of the program', () => {
     expect(() => writeChoices(room(''), [choice])).toThrow('no map');
+  });
+});
+
+describe('a choice is taken away', () => {
+  const away = { ...choice, option: null };
+  const chosen = '    chosen: fir\n    chosen-on: 2026-03-01\n    chosen-by: The owners\n    slip: 4F2A-91C0-77BE\n';
+
+  test.each<[string, string, string]>([
+    [
+      'with its lines',
+      `  - at: ceiling\n    category: board\n${chosen}    note: Across.\n`,
+      '  - at: ceiling\n    category: board\n    note: Across.\n',
+    ],
+    [
+      'at the end of a record',
+      `  - at: ceiling\n    category: board\n${chosen}`,
+      '  - at: ceiling\n    category: board\n',
+    ],
+    [
+      'and its remarks stay',
+      '  - at: ceiling\n    category: board\n    chosen: fir   # hook 7\n    # as they saw it\n    chosen-on: 2026-03-01\n    note: Across.\n',
+      '  - at: ceiling\n    category: board\n    # hook 7\n    # as they saw it\n    note: Across.\n',
+    ],
+    [
+      'where it is the first that is said',
+      '  - chosen: fir\n    chosen-on: 2026-03-01\n    at: ceiling\n    category: board\n',
+      '  - at: ceiling\n    category: board\n',
+    ],
+    [
+      'where a remark is behind the first that is said',
+      '  - chosen: fir # hook 7\n    at: ceiling\n    category: board\n',
+      '  - # hook 7\n    at: ceiling\n    category: board\n',
+    ],
+    [
+      'between braces',
+      '  - { at: ceiling, chosen: fir, chosen-on: 2026-03-01, category: board, slip: 4F2A-91C0-77BE }\n',
+      '  - { at: ceiling, category: board }\n',
+    ],
+    [
+      'between braces from the beginning',
+      '  - { chosen: fir, chosen-by: The owners, at: ceiling, category: board }\n',
+      '  - { at: ceiling, category: board }\n',
+    ],
+    ['that was never made', '  - at: ceiling\n    category: board\n', '  - at: ceiling\n    category: board\n'],
+  ])('%s', (_, before, after) => {
+    expect(writeChoices(room(before), [away])).toBe(room(after));
+    const windows = (text: string): string => room(text).replaceAll('\n', '\r\n');
+    expect(writeChoices(windows(before), [away])).toBe(windows(after));
   });
 });
 
@@ -74,6 +129,9 @@ test('a choice for each selection of the demo is written in lines of its own, an
     // Nothing is selected in a garage.
     if (!data.selections) continue;
     const all = data.selections.map((_, index) => ({ ...choice, path: ['selections', index] }));
+    const open = all.filter((_, index) => data.selections?.[index]?.['chosen'] === undefined);
+    const away = open.map((one) => ({ ...one, option: null }));
+    expect(writeChoices(writeChoices(text, open), away), file).toBe(text);
     const after = writeChoices(text, all);
     const chosen = { chosen: 'fir', 'chosen-on': '2026-04-20', 'chosen-by': 'The owners' };
     const selections = data.selections.map((one) => ({ ...one, ...chosen }));

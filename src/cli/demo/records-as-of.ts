@@ -18,7 +18,7 @@ function drawnUpOn(text: string): unknown {
 }
 
 /** What goes with a choice. */
-const decision = ['chosen', 'chosen-on', 'chosen-by', ...factSteps, 'instead-of'];
+const decision = ['chosen', 'chosen-on', 'chosen-by', 'slip', ...factSteps, 'instead-of'];
 
 /** Facts with a day of their own, and those that are days. */
 const facts = [...decision, 'kept-open-by', 'needs-done', 'withdrawn', 'invoices'];

@@ -177,6 +177,8 @@ export interface BookSelection {
   readonly chosen?: string;
   readonly chosenOn?: IsoDate;
   readonly chosenBy?: string;
+  /** Short digest of the choice slip by which it was handed over, such as `4F2A-91C0-77BE`. */
+  readonly slip?: string;
   readonly supply: 'contractor' | 'owner-furnished';
   readonly state: SelectionState;
   readonly note?: string;

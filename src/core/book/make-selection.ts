@@ -47,6 +47,7 @@ export function makeSelection(
     ...(selection.chosen !== undefined && selection.chosen !== 'none' && { chosen: selection.chosen }),
     ...(selection.chosenOn !== undefined && { chosenOn: selection.chosenOn }),
     ...(selection.chosenBy !== undefined && { chosenBy: selection.chosenBy }),
+    ...(selection.slip !== undefined && { slip: selection.slip }),
     supply: selection.supply,
     state: stateOf(selection),
     ...(selection.note !== undefined && { note: selection.note }),

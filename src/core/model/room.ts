@@ -381,6 +381,8 @@ export interface Selection {
   readonly chosen?: string;
   readonly chosenOn?: IsoDate;
   readonly chosenBy?: string;
+  /** Short digest of the choice slip by which it was handed over. */
+  readonly slip?: string;
   readonly supply: 'contractor' | 'owner-furnished';
   /** Who installs what the owner furnishes: a trade's slug, or `owner`. Absent: the category's trade, where the contract
    *  includes that installation. */

@@ -265,6 +265,10 @@ export const patternWords: Readonly<Record<string, { readonly what: string; read
   },
   '^#[0-9a-fA-F]{6}$': { what: 'a color', fix: 'write it in quotes as "#rrggbb", such as "#b98a5a"' },
   '^[0-9a-f]{64}$': { what: 'a SHA-256 digest', fix: 'leave it as the program wrote it: 64 digits and letters a to f' },
+  '^[0-9A-F]{4}(-[0-9A-F]{4}){2}$': {
+    what: 'the short digest of a choice slip',
+    fix: 'leave it as bookmatch choose wrote it, such as 4F2A-91C0-77BE',
+  },
   '^[0-9a-f]{40}$': { what: 'a commit', fix: 'write the whole id that git rev-parse prints' },
   '^(issue-[1-9][0-9]*|[0-9a-f]{40})$': { what: 'a version', fix: 'write issue-2, or the whole id of a commit' },
   '^issued/[A-Za-z0-9._-]+$': { what: 'a signed file', fix: 'signed files lie in issued/' },

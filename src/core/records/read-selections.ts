@@ -21,7 +21,7 @@ function readException(raw: NonNullable<RawSelection['except']>[number]): Except
 }
 
 function readSelection(raw: RawSelection, path: Path): Selection {
-  const { standard, allowance, chosen, note, waste, install, courses } = raw;
+  const { standard, allowance, chosen, slip, note, waste, install, courses } = raw;
   const [chosenOn, chosenBy] = [raw['chosen-on'], raw['chosen-by']];
   const [keptOpen, needsDone, insteadOf] = [raw['kept-open-by'], raw['needs-done'], raw['instead-of']];
   return {
@@ -34,6 +34,7 @@ function readSelection(raw: RawSelection, path: Path): Selection {
     ...(chosen !== undefined && { chosen }),
     ...(chosenOn !== undefined && { chosenOn }),
     ...(chosenBy !== undefined && { chosenBy }),
+    ...(slip !== undefined && { slip }),
     supply: raw.supply ?? 'contractor',
     ...(install !== undefined && { install }),
     ...(keptOpen && { keptOpen: Object.entries(keptOpen).map(([milestone, done]) => ({ milestone, ...done })) }),

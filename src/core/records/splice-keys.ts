@@ -7,6 +7,7 @@ import { splice, type Edit } from './splice.js';
 export interface SetKeys {
   /** Where the map stands: `[]` for the record itself, `['selections', 2]` for a selection. */
   readonly in: Path;
+  /** What is undefined is taken away. */
   readonly values: Readonly<Record<string, unknown>>;
   /** Keys that are not there come after the first of these that is there, in order; else last. */
   readonly after: readonly string[];
@@ -17,7 +18,7 @@ export function spliceKeys(text: string, values: Readonly<Record<string, unknown
   return setKeys(text, [{ in: [], values, after: [after] }]);
 }
 
-/** A record with keys of its maps set by splicing: every byte outside these keys stays as it was, remarks and the other keys'
+/** A record with keys of its maps set or taken away by splicing: every byte outside these keys stays as it was, remarks and the other keys'
  *  notation too. What comes of it is read again, and must hold what was meant and nothing else. `text` is a record that was
  *  read without errors; throws on any other, and on a path that is no map: a fault of the program. */
 export function setKeys(text: string, sets: readonly SetKeys[]): string {
@@ -93,16 +94,45 @@ function mapEdits(map: YAMLMap, { values, after }: SetKeys, { yaml, eol }: Writt
   const indent = map.flow ? '' : ' '.repeat(first[0] - (yaml.lastIndexOf('\n', first[0] - 1) + 1));
   const print = (name: string): string =>
     map.flow ? printInLine(name, values[name]) : printLines(name, values[name]).replaceAll('\n', eol + indent);
-  const names = Object.keys(values);
-  const edits = names.flatMap((name): readonly Edit[] => {
+  const names = Object.keys(values).filter((name) => values[name] !== undefined);
+  const gone = new Set(Object.keys(values).filter((name) => values[name] === undefined && spans.has(name)));
+  const replaced = names.flatMap((name): readonly Edit[] => {
     const span = spans.get(name);
     return span ? [{ from: span[0], to: span[1], text: print(name) }] : [];
   });
+  const edits = [...replaced, ...removals([...spans], gone, { yaml, isFlow: map.flow === true })];
   const fresh = names.filter((name) => !spans.has(name)).map(print);
-  const anchor = spans.get(after.find((name) => spans.has(name)) ?? '') ?? [...spans.values()].at(-1) ?? first;
+  const anchor =
+    spans.get(after.find((name) => spans.has(name) && !gone.has(name)) ?? '') ?? [...spans.values()].at(-1) ?? first;
   const place = map.flow ? anchor[1] : yaml.indexOf('\n', anchor[1]) + 1;
   const added = fresh.map((pair) => (map.flow ? `, ${pair}` : `${indent}${pair}${eol}`)).join('');
   return fresh.length === 0 ? edits : [...edits, { from: place, to: place, text: added }];
+}
+
+type Spans = readonly (readonly [name: string, span: readonly [from: number, to: number]])[];
+
+/** What takes pairs away: between braces with one comma each, else with their lines. A remark behind a pair stays, on a line of its own. */
+function removals(
+  spans: Spans,
+  gone: ReadonlySet<string>,
+  { yaml, isFlow }: { readonly yaml: string; readonly isFlow: boolean },
+): readonly Edit[] {
+  return spans.flatMap(([name, [from, to]], index) => {
+    if (!gone.has(name)) return [];
+    const next = spans[index + 1]?.[1][0];
+    if (isFlow) {
+      const before = spans[index - 1]?.[1][1];
+      const isFirst = spans.slice(0, index).every(([other]) => gone.has(other));
+      return [isFirst || before === undefined ? { from, to: next ?? to, text: '' } : { from: before, to, text: '' }];
+    }
+    const line = yaml.lastIndexOf('\n', from - 1) + 1;
+    const end = yaml.indexOf('\n', to);
+    const behind = yaml.slice(to, end);
+    if (behind.trim() !== '') return [{ from, to: to + behind.length - behind.trimStart().length, text: '' }];
+    if (yaml.slice(line, from).trim() === '') return [{ from: line, to: end + 1, text: '' }];
+    // Behind the dash of a list: the next pair takes its place.
+    return [{ from, to: next !== undefined && yaml.slice(to, next).trim() === '' ? next : to, text: '' }];
+  });
 }
 
 /** Where a pair stands, by its name; without the line break at which a list, a map or a folded text may end. */
@@ -129,7 +159,9 @@ function printInLine(name: string, value: unknown): string {
 function prove(before: Document.Parsed, after: Document.Parsed, sets: readonly SetKeys[]): void {
   const meant = before.clone();
   for (const { in: path, values } of sets)
-    for (const [name, value] of Object.entries(values)) meant.setIn([...path, name], meant.createNode(value));
+    for (const [name, value] of Object.entries(values))
+      if (value === undefined) meant.deleteIn([...path, name]);
+      else meant.setIn([...path, name], meant.createNode(value));
   if (inOrder(meant) !== inOrder(after)) throw new Error('a record was not spliced as meant');
 }
 

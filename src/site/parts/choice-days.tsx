@@ -27,14 +27,17 @@ function OpenDays({ selection }: { selection: BookSelection }): VNode {
   );
 }
 
-function DaysSince({ selection: { category, facts, insteadOf } }: { selection: BookSelection }): VNode | null {
+function DaysSince({ selection }: { selection: BookSelection }): VNode | null {
   const { view } = useSheet();
-  if (facts.length === 0 && !insteadOf) return null;
+  const { category, facts, insteadOf } = selection;
+  const handed = handedOverWords(selection);
+  if (facts.length === 0 && !insteadOf && handed === undefined) return null;
   const nameOf = (slug: string): string => view.option(category, slug)?.name ?? slug;
   return (
     <section aria-labelledby="since-title">
       <h2 id="since-title">After the choice</h2>
       <ul class="plain-list">
+        {handed !== undefined && <li>{handed}</li>}
         {facts.map((fact) => (
           <li>
             {capital(factWords(fact))}
@@ -52,4 +55,11 @@ function DaysSince({ selection: { category, facts, insteadOf } }: { selection: B
       </ul>
     </section>
   );
+}
+
+/** Who chose what a slip handed over, when, and by which slip. */
+function handedOverWords({ chosenBy, chosenOn, slip }: BookSelection): string | undefined {
+  if (slip === undefined) return undefined;
+  const by = chosenBy === undefined ? '' : ` by ${chosenBy}`;
+  return `Chosen${by}${chosenOn === undefined ? '' : ` on ${printDay(chosenOn)}`}, handed over by choice slip ${slip}.`;
 }

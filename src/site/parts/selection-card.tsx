@@ -100,8 +100,8 @@ export function SelectionCard({ selection }: { selection: BookSelection }): VNod
 }
 
 function ChoiceFacts({ selection }: { selection: BookSelection }): VNode {
-  const { change, cost, takeoff, pounds, chosenOn, chosenBy, allowance, standard, supply, decision, state, facts } =
-    selection;
+  const { change, cost, takeoff, pounds, chosenOn, chosenBy, slip } = selection;
+  const { allowance, standard, supply, decision, state, facts } = selection;
   return (
     <Facts
       class="choice-facts"
@@ -123,6 +123,7 @@ function ChoiceFacts({ selection }: { selection: BookSelection }): VNode {
         pounds !== undefined && { label: 'Weight in place', value: printWeight(pounds) },
         chosenOn !== undefined && { label: 'Chosen', value: <Day day={chosenOn} /> },
         chosenBy !== undefined && { label: 'Chosen by', value: chosenBy },
+        slip !== undefined && { label: 'By choice slip', value: slip },
         state === 'chosen' && { label: 'Order by', value: <Day day={decision.orderBy} /> },
         facts.length > 0 && { label: 'Where it stands', value: standingWords(facts) },
       ]}
