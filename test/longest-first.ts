@@ -12,6 +12,7 @@ const startingMany = [
   'test/cli/change-order.test.ts',
   'test/cli/issue.test.ts',
   'test/cli/take-over.test.ts',
+  'test/cli/choose.test.ts',
   'test/cli/new-house.test.ts',
   'test/cli/compare.test.ts',
   'test/cli/line-ends.test.ts',

@@ -8,10 +8,11 @@ export async function commitWritten(
   files: readonly string[],
   message: string,
   console: Console,
+  author?: string,
 ): Promise<number> {
-  const committed = await commitFiles(dir, files, message);
+  const committed = await commitFiles(dir, files, message, author);
   if (committed.ok) {
-    console.out(`Committed to git: ${message}\n`);
+    console.out(`Committed to git: ${message.split('\n', 1).join('')}\n`);
     return 0;
   }
   console.error(`These files are written but git would not commit them: ${committed.why}. Commit them yourself.\n`);

@@ -13,6 +13,8 @@ export interface Terminal {
   now(): Date;
   /** A variable of the environment. */
   environment(name: string): string | undefined;
+  /** All that is handed to the command by a pipe or typed up to the end of file, as bytes; at most `most` of them, and one more where there are more. */
+  input(most: number): Promise<Uint8Array>;
   /** Asks for a word that is not shown while it is typed; undefined when there is nobody to ask or nothing was given. */
   askSecret(question: string): Promise<string | undefined>;
   /** Who answers questions; undefined when there is nobody to ask. */

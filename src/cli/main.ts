@@ -82,6 +82,11 @@ export const commands: readonly Listed[] = [
     load: async () => (await import('./take-over.js')).takeOver,
   },
   {
+    name: 'choose',
+    does: 'take in choice slips, or choose straight: the choices are written into the rooms’ records',
+    load: async () => (await import('./choose.js')).choose,
+  },
+  {
     name: 'compare',
     does: 'show what changed between two versions of the house, and what it costs',
     load: async () => (await import('./compare.js')).compare,

@@ -17,6 +17,7 @@ export function plainConsole(terminal: Terminal): Omit<Console, 'tell'> {
     today: () => terminal.today(),
     now: () => terminal.now(),
     environment: (name) => terminal.environment(name),
+    input: (most) => terminal.input(most),
     askSecret: (question) => terminal.askSecret(printableLines(question)),
     asker: () => plainAsker(terminal.asker()),
   };

@@ -8,9 +8,8 @@ import {
   joinWords,
   parseDay,
   printMoney,
-  printMoneyChange,
+  printMoneyMove,
   speakAs,
-  type Cents,
   type Reading,
 } from '../base/units/index.js';
 import { bookOf, openHouse, type OpenHouse } from '../disk/load/index.js';
@@ -233,19 +232,15 @@ function movedText(before: Book, after: Book): string {
     if (!was) return [];
     const how = chosen === undefined ? 'at its standard' : 'chosen';
     const lines = [
-      ...(was.cost.total === cost.total ? [] : [`${how}, costs ${change(was.cost.total, cost.total)}`]),
-      ...(was.change === now ? [] : [`against its standard or allowance ${change(was.change, now)}`]),
+      ...(was.cost.total === cost.total ? [] : [`${how}, costs ${printMoneyMove(was.cost.total, cost.total)}`]),
+      ...(was.change === now ? [] : [`against its standard or allowance ${printMoneyMove(was.change, now)}`]),
     ];
     return lines.length === 0 ? [] : [`  ${choiceText(id, look)}: ${lines.join('; ')}`];
   });
   const [was, is] = [before.money.today, after.money.today];
-  const total = was === is ? `Total ${printMoney(was, 'always')}, as before` : `Total ${change(was, is)}`;
+  const total = was === is ? `Total ${printMoney(was, 'always')}, as before` : `Total ${printMoneyMove(was, is)}`;
   const head = moved.length > 0 ? 'What moves' : 'No money of a place moves.';
   return `\n${head}\n${moved.map((line) => `${line}\n`).join('')}${total}\n`;
-}
-
-function change(was: Cents, is: Cents): string {
-  return `${printMoney(was, 'always')} → ${printMoney(is, 'always')}, ${printMoneyChange((is - was) as Cents, 'always')}`;
 }
 
 interface Finish {

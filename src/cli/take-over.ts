@@ -1,9 +1,10 @@
 import { Command } from 'commander';
 import { lookUp, type Book, type BookHouseAlternative, type BookSelection } from '../core/book/index.js';
 import { bookOf, openHouse } from '../disk/load/index.js';
+import { orderedWords, standing } from '../slip/index.js';
 import { choiceText } from '../table/index.js';
 import { personNamed } from '../signoff/index.js';
-import { counted, printDay, printMoney, printMoneyChange, type Cents, speakAs } from '../base/units/index.js';
+import { counted, lower, printDay, printMoneyMove, speakAs } from '../base/units/index.js';
 import { alternativeNamed } from './alternative-named.js';
 import { commitWritten } from './commit-written.js';
 import type { Console } from './console.js';
@@ -52,7 +53,7 @@ export function takeOver(console: Console, done: (code: number) => void): Comman
       if (!tried || !files) return done(1);
       const message = `${alternative.name}: ${counted(choices.size, 'choice')} by ${person.name}`;
       console.tell(
-        `${message}, ${printDay(on)}\n${movedText(book, tried.book)}${restText(alternative, book)}${files.join('\n')}\n`,
+        `${message}, ${printDay(on)}\nTotal ${printMoneyMove(book.money.today, tried.book.money.today)}\n${restText(alternative, book)}${files.join('\n')}\n`,
       );
       done(await commitWritten(open.dir, [...files, alternative.source], message, console));
     });
@@ -69,8 +70,7 @@ function takenFrom(
     const selection = look.selection(id);
     if (!selection || isRest || (openOnly && !isOpen)) return [];
     const slug = option?.slice(selection.category.length + 1) ?? 'none';
-    const stands = selection.state === 'none' ? 'none' : selection.chosen;
-    return slug === stands ? [] : [{ selection, slug }];
+    return slug === standing(selection) ? [] : [{ selection, slug }];
   });
   return {
     choices: new Map(changed.map(({ selection: { id }, slug }) => [id, slug])),
@@ -81,10 +81,7 @@ function takenFrom(
 function orderedText(ordered: readonly BookSelection[], book: Book): string {
   const look = lookUp(book);
   const lines = ordered.map(({ id, source, line, facts }) => {
-    const fact = facts.findLast(({ option }) => option !== undefined);
-    const number = fact?.number === undefined ? '' : ` as order ${fact.number}`;
-    const what = fact ? `${fact.step} on ${printDay(fact.on)}${number}` : 'ordered';
-    return `${source}:${line}: ${choiceText(id, look)} is ${what}`;
+    return `${source}:${line}: ${choiceText(id, look)} is ${lower(orderedWords({ facts }))}`;
   });
   const fix =
     'Change what is ordered in the room’s record, with instead-of; or take over only what is open: --open-only.';
@@ -97,9 +94,4 @@ function restText({ lines }: BookHouseAlternative, book: Book): string {
   const rest = lines.filter(({ isRest }) => isRest).map(({ selection }) => choiceText(selection, look));
   if (rest.length === 0) return '';
   return `Still open on the same allowances, and in the alternative’s total at its standard: ${rest.join('; ')}\n`;
-}
-
-function movedText(before: Book, after: Book): string {
-  const [was, is] = [before.money.today, after.money.today];
-  return `Total ${printMoney(was, 'always')} → ${printMoney(is, 'always')}, ${printMoneyChange((is - was) as Cents, 'always')}\n`;
 }

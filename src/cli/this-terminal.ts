@@ -26,6 +26,7 @@ export function thisTerminal(): Terminal & { readonly end: () => void } {
     today: () => new Date().toLocaleDateString('sv-SE'),
     now: () => new Date(),
     environment: (name) => process.env[name],
+    input: (most) => bytesOf(process.stdin, most),
     askSecret: (question) => {
       line.clear();
       return askSecret(question);
@@ -60,4 +61,16 @@ export function progressLine(stream: Stream): { readonly show: (what: string) =>
     isShown = true;
   };
   return { show, clear };
+}
+
+/** Bytes of a stream, at most one more than `most`: who gets that many knows that there are more. */
+export async function bytesOf(stream: AsyncIterable<Buffer | string>, most: number): Promise<Uint8Array> {
+  const parts: Buffer[] = [];
+  let length = 0;
+  for await (const part of stream) {
+    parts.push(Buffer.from(part));
+    length += part.length;
+    if (length > most) break;
+  }
+  return Buffer.concat(parts).subarray(0, most + 1);
 }

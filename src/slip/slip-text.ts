@@ -1,5 +1,5 @@
 import { lookUp, type Book, type LookUp } from '../core/book/index.js';
-import { lower, printDay, printMoney, printMoneyChange, type Cents } from '../base/units/index.js';
+import { lower, printDay, printMoneyMove, type Cents } from '../base/units/index.js';
 import { choiceTitle } from '../table/index.js';
 import { encodeSlip } from './encode-slip.js';
 import type { Slip } from './slip.js';
@@ -24,8 +24,8 @@ export function slipWords(book: Book, slip: Pick<Slip, 'choices'>, after?: Book)
     house: `${book.house.name}, job ${book.house.number}`,
     choices: slip.choices.map(({ selection, was, now }) => ({
       where: whereOf(selection, book, look),
-      was: nameOf(selection, was, look),
-      now: nameOf(selection, now, look),
+      was: optionWords(selection, was, look),
+      now: optionWords(selection, now, look),
     })),
     ...(after && { total: { was: book.money.today, now: after.money.today } }),
   };
@@ -37,17 +37,12 @@ export function slipText(slip: Slip, { house, choices, total }: SlipWords): stri
   const parts = [
     `Choice slip\n${house}`,
     lines.join('\n'),
-    ...(total ? [totalLine(total)] : []),
+    ...(total ? [`Total of the house: ${printMoneyMove(total.was, total.now)}`] : []),
     `Chosen by ${slip.by} on ${printDay(slip.on)}`,
     ...(slip.note === undefined ? [] : [slip.note]),
     `For bookmatch choose; please leave these lines as they are:\n${inLines(encodeSlip(slip))}`,
   ];
   return `${parts.join('\n\n')}\n`;
-}
-
-function totalLine({ was, now }: { readonly was: Cents; readonly now: Cents }): string {
-  const change = printMoneyChange((now - was) as Cents, 'always');
-  return `Total of the house: ${printMoney(was, 'always')} → ${printMoney(now, 'always')}, ${change}`;
 }
 
 function whereOf(id: string, book: Book, look: LookUp): string {
@@ -58,7 +53,7 @@ function whereOf(id: string, book: Book, look: LookUp): string {
 }
 
 /** An option by its name, `not wanted`, or `open`. */
-function nameOf(id: string, slug: string | null, look: LookUp): string {
+export function optionWords(id: string, slug: string | null, look: LookUp): string {
   if (slug === null) return 'open';
   if (slug === 'none') return 'not wanted';
   const selection = look.selection(id);

@@ -33,6 +33,7 @@ describe('at a Tab', () => {
     ['new option --house HOUSE ', ['ceiling-board', 'floor']],
     ['new option --house HOUSE floor --for ', ['study']],
     ['take-in --house HOUSE prices.csv --category fl', ['floor']],
+    ['choose --house HOUSE ', ['study']],
     ['handout --house HOUSE ', ['carpentry']],
     ['handout --house=HOUSE c', ['carpentry']],
     ['handout --house = HOUSE c', ['carpentry']],

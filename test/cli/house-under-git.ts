@@ -70,10 +70,11 @@ export class HouseUnderGit {
     );
   }
 
-  /** Runs a command line on this house; words in double quotes stay together. */
+  /** Runs a command line on this house; words in double quotes stay together. `input` is what a pipe hands it. */
   async run(
     line: string,
     on = '2026-04-20',
+    input = '',
   ): Promise<{ readonly code: number; readonly out: string; readonly error: string }> {
     const printed = { out: '', error: '' };
     const code = await run(
@@ -82,6 +83,7 @@ export class HouseUnderGit {
         out: (text) => void (printed.out += text),
         error: (text) => void (printed.error += text),
         today: () => on,
+        input: () => Promise.resolve(Buffer.from(input)),
       }),
     );
     const plain = (text: string): string => text.replaceAll(this.dir, 'HOUSE');

@@ -7,6 +7,7 @@ export function makeConsole(given: Pick<Terminal, 'out' | 'error'> & Partial<Ter
     doing: () => undefined,
     today: () => now().toISOString().slice(0, 10),
     environment: () => undefined,
+    input: () => Promise.resolve(new Uint8Array()),
     askSecret: () => Promise.resolve(undefined),
     asker: () => undefined,
     color: false,

@@ -162,6 +162,11 @@ describe('a choice for what a finish set gives to several rooms', () => {
     expect([house.read(study), house.read(den)]).toEqual(rooms);
     expect(house.git('log', '-1', '--format=', '--name-only').trim()).toBe(record);
     expect(await house.run('check')).toMatchObject({ code: 0 });
+    // One of them leaves it open again, in its own record.
+    const set = house.read(record);
+    expect((await house.run('choose den floor open --by owner')).code).toBe(0);
+    expect(house.read(den)).toContain('    considering:\n      - oak\n      - pine\n---');
+    expect(house.read(record)).toBe(set);
   });
 
   test('goes into the room, as a selection of its own, where one of them chooses for itself', async () => {
@@ -180,6 +185,12 @@ describe('a choice for what a finish set gives to several rooms', () => {
     expect(book.selections).toContainEqual(
       expect.objectContaining({ id: 'study/floor/floor', finishSet: 'Rooms to work in', state: 'open' }),
     );
+    // It is taken away there, and the set stays as it is.
+    const [chosenHere, chosenInSet] = [house.read(den), house.read(record)];
+    expect((await house.run('choose den floor open --by owner')).code).toBe(0);
+    expect(house.read(den)).toBe(chosenHere.replace(chosen('    '), ''));
+    expect(house.read(record)).toBe(chosenInSet);
+    writeFileSync(join(house.dir, den), chosenHere);
     // A second choice there stands after the first.
     house.edit('content/alternatives/one.md', 'den/floor/floor: pine', 'den/floor/floor: oak');
     house.commit('Oak after all');

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { run } from '../../src/cli/main.js';
-import { isColored, progressLine } from '../../src/cli/this-terminal.js';
+import { bytesOf, isColored, progressLine } from '../../src/cli/this-terminal.js';
 import { makeConsole } from './make-console.js';
 import { HouseUnderGit } from './house-under-git.js';
 
@@ -11,6 +11,21 @@ function screen(columns: number) {
   const shown = (): string => written.replace(/[^\n]*\r\u001B\[K/gu, '');
   return { stream, shown };
 }
+
+describe('what a pipe hands over', () => {
+  const pipe = async function* (): AsyncGenerator<string> {
+    yield* ['slip1:', 'AAAA', 'BBBB.'];
+    await Promise.resolve();
+  };
+
+  test('is read to its end', async () => {
+    expect(Buffer.from(await bytesOf(pipe(), 100)).toString()).toBe('slip1:AAAABBBB.');
+  });
+
+  test('is read no further than one byte past what may be', async () => {
+    expect(Buffer.from(await bytesOf(pipe(), 8)).toString()).toBe('slip1:AAA');
+  });
+});
 
 describe('progress', () => {
   test('one line says what is being done, and is gone when all is said', () => {

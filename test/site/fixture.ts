@@ -177,6 +177,7 @@ selections:
     chosen: alder-nickel-gap-1x8
     chosen-on: 2026-03-02
     chosen-by: The owners
+    slip: 4F2A-91C0-77BE
     note: ${quoted(`Boards run across the short way. ${hostile}`)}
   - at: floor
     category: wood-floor

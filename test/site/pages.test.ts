@@ -117,6 +117,14 @@ describe('options side by side', () => {
     expect(shown).toContain('Source: A code, 2018, 312. Adopted code: the figure is of the 2018 edition. Ask: The');
   });
 
+  test('say by which slip a choice was handed over; so does its room', () => {
+    const handed = fixtureBook.selections.find(({ slip }) => slip !== undefined)!;
+    expect(words(view.choicePath(handed)!)).toContain(
+      'Chosen by The owners on 2 March 2026, handed over by choice slip 4F2A-91C0-77BE.',
+    );
+    expect(words(`rooms/${handed.room}.html`)).toContain('By choice slip4F2A-91C0-77BE');
+  });
+
   test('have no page where there is one candidate', () => {
     const single = fixtureBook.selections.find(({ alternatives }) => alternatives.length < 2)!;
     expect(view.choicePath(single)).toBeUndefined();

@@ -60,6 +60,12 @@ export function printMoneyChange(amount: Cents, cents: 'always' | 'when-any' = '
   return `${amount > 0 ? '+' : ''}${printMoney(amount, cents)}`;
 }
 
+/** What a sum moves: `$99,118.00 → $100,000.00, +$882.00`. */
+export function printMoneyMove(was: Cents, now: Cents): string {
+  const change = printMoneyChange((now - was) as Cents, 'always');
+  return `${printMoney(was, 'always')} → ${printMoney(now, 'always')}, ${change}`;
+}
+
 /** Money as a number of the currency's whole units: 7.4 for $7.40. */
 export function moneyNumber(amount: Cents): number {
   const { digits } = currency();

@@ -39,14 +39,14 @@ export function makeComposer(shelves: Shelves = {}): Composer {
     ),
   );
   return {
-    read: keepBy(digestOfSources, (sources) => measureFiles(sources, [], { readRecords, measureHouse, layHouse })),
+    read: keepBy(recordsDigest, (sources) => measureFiles(sources, [], { readRecords, measureHouse, layHouse })),
     compose: (house, on, slips, agreedSum) => books(house)(on, slips, agreedSum),
     price: keepEach(priceHouse),
   };
 }
 
-/** The same records have the same digest, in whatever order they come. */
-function digestOfSources(sources: readonly Source[]): string {
+/** SHA-256 of a house's records, 64 hexadecimal digits: the same records have the same digest, in whatever order they come. */
+export function recordsDigest(sources: readonly Source[]): string {
   const records = new Map(sources.map(({ path, text }) => [path, text]));
   return digestOfBytes(new TextEncoder().encode(JSON.stringify([...records].sort(([a], [b]) => (a < b ? -1 : 1)))));
 }

@@ -1,5 +1,5 @@
 export { composeBook, type ComposedBook } from './compose-book.js';
-export { makeComposer, type Composer } from './composer.js';
+export { makeComposer, recordsDigest, type Composer } from './composer.js';
 export { keepOpen, onDisk, openHouse, type OpenHouse } from './open-house.js';
 export * from './load-book.js';
 export * from './load-comparison.js';
