@@ -5,7 +5,7 @@ import { sortProblems, type Problem } from '../base/problem/index.js';
 import { keepBy, speakAs, type IsoDate } from '../base/units/index.js';
 import { bookOf, keepOpen, openHouse } from '../disk/load/index.js';
 import { digestOfBytes } from '../signoff/index.js';
-import { bookFiles, makeView, type BookFile, type Desk, type Page, type View } from '../site/index.js';
+import { besidePages, bookPages, makeView, type BookFile, type Desk, type Page, type View } from '../site/index.js';
 import { watchFolders } from './watch-folders.js';
 
 /** A house as the desk has it now. */
@@ -49,13 +49,12 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
     const number = (before?.number ?? 0) + 1;
     const view = book ? makeView(book) : before?.view;
     const standing = { number, on, sources, problems: sortProblems(problems), isEarlier: !book && view !== undefined };
-    const files = keepBy(
-      () => 'files',
-      () => new Map((view ? bookFiles(view, (page) => desk(page, whole)) : []).map((file) => [file.path, file])),
-    );
+    const pages = onDemand(() => (view ? bookPages(view, (page) => desk(page, whole)) : []));
+    // Pictures are made when one is asked for: most pages show none of them.
+    const beside = onDemand(() => (view ? besidePages(view) : []));
     const text = keepBy(
       (path: string) => path,
-      (path: string) => textOf(files().get(path)),
+      (path: string) => textOf(pages().get(path) ?? beside().get(path)),
     );
     const whole: Standing = { ...standing, ...(view && { view }), file: text };
     return whole;
@@ -84,6 +83,13 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
       letGo();
     },
   };
+}
+
+function onDemand(files: () => readonly BookFile[]): () => ReadonlyMap<string, BookFile> {
+  return keepBy(
+    () => 'all',
+    () => new Map(files().map((file) => [file.path, file])),
+  );
 }
 
 function isSame(before: readonly Source[], now: readonly Source[]): boolean {

@@ -16,8 +16,19 @@ export interface BookFile {
   readonly text: (highlight: SheetContext['highlight']) => string;
 }
 
-/** All that is made of a Book but what is copied: pages, samples, pictures, and what the search knows. */
-export function bookFiles(view: View, desk?: SheetContext['desk']): readonly BookFile[] {
+/** All that is made of a Book but what is copied. */
+export function bookFiles(view: View): readonly BookFile[] {
+  return [...bookPages(view), ...besidePages(view)];
+}
+
+/** A Book's pages. `desk` stands above what they show. */
+export function bookPages(view: View, desk?: SheetContext['desk']): readonly BookFile[] {
+  const pages = inLocale(view.book.house, () => allSheets(view));
+  return pageFiles(pages, view, bookSet(view), desk);
+}
+
+/** What pages show from files of their own: samples, pictures, and what the search knows. */
+export function besidePages(view: View): readonly BookFile[] {
   const { book } = view;
   const swatches = book.options.flatMap((option) =>
     (['small', 'large'] as const).map((size) => ({
@@ -33,13 +44,12 @@ export function bookFiles(view: View, desk?: SheetContext['desk']): readonly Boo
     path: 'assets/search-index.js',
     text: () => inLocale(book.house, () => searchScript(searchEntries(view))),
   };
-  const pages = inLocale(book.house, () => allSheets(view));
-  const files = [...pageFiles(pages, view, bookSet(view), desk), ...swatches, ...pictures, search];
+  const files = [...swatches, ...pictures, search];
   for (const { path } of files) checkPath(path);
   return files;
 }
 
-/** Pages of a set as files. `desk` stands above what they show. */
+/** Pages of a set as files. */
 export function pageFiles(
   pages: readonly Page[],
   view: View,
