@@ -112,7 +112,7 @@ export function takeIn(console: Console, done: (code: number) => void): Command 
       const errors = found.filter(({ severity }) => severity === 'error');
       if (found.length > 0) console.error(`${printListProblems(file, found)}\n`);
       if (errors.length > 0) {
-        console.error(`${counted(errors.length, 'problem')} in ${file}. Nothing was taken in.\n`);
+        console.error(`${counted(errors.length, 'error')} in ${file}. Nothing was taken in.\n`);
         return done(1);
       }
       const tried = tryRecords(open, records, written, on);

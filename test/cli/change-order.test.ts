@@ -71,7 +71,7 @@ describe('compare --draft', () => {
     const said = await house.run('check');
     expect(said.code).toBe(1);
     expect(said.error).toMatch(
-      /changes\/001\.md:\d+:\d+ +change-disagrees +change order 1: 'The floor[^']*' is not so/,
+      /changes\/001\.md:\d+:\d+ +change-disagrees  error: change order 1: 'The floor[^']*' is not so/,
     );
   });
 

@@ -22,7 +22,7 @@ test('a contract sum that nobody agreed to is an error of check and of issue, an
   const said = await house.run('check');
   expect(said.code).toBe(1);
   expect(said.error).toMatch(
-    /content\/house\.md:\d+:8 +contract-not-covered +Contract sum: agreed is \$100,000, as issue 1 .* and the record says \$110,000/,
+    /content\/house\.md:\d+:8 +contract-not-covered  error: Contract sum: agreed is \$100,000, as issue 1 .* and the record says \$110,000/,
   );
   expect(await house.run('issue --for pricing')).toMatchObject({ code: 1, out: '' });
   const compared = (await house.run('compare issue-1')).out;
@@ -65,7 +65,7 @@ test.each([
   house.commit('Terms');
   const said = await house.run('check');
   expect(said.code).toBe(1);
-  expect(said.error).toContain(`contract-not-covered  ${what}: agreed is`);
+  expect(said.error).toContain(`contract-not-covered  error: ${what}: agreed is`);
   await house.run('compare issue-1 HEAD --draft --reason "Agreed on the phone."');
   await house.run('approve 1 --by "The owner"');
   expect(await house.run('check')).toMatchObject({ code: 0, error: '' });

@@ -50,7 +50,7 @@ describe('approve, decline, void', () => {
       const said = await house.run(line);
       expect(said).toMatchObject({ code: 1, out: '' });
       expect(said.error).toMatch(
-        /content\/changes\/001\.md:3:8 +decision-refused +change order 1 was approved on 20 April 2026 by The owner/,
+        /content\/changes\/001\.md:3:8 +decision-refused  error: change order 1 was approved on 20 April 2026 by The owner/,
       );
     }
     expect(house.read(order)).toBe(before);
@@ -85,7 +85,7 @@ describe('an issue taken back', () => {
     expect((await house.run('issue --for pricing')).out).toContain('Issue 2 for pricing');
     const verified = await house.run('void issue-1 --by builder --why Again');
     expect((await house.run('accept issued/001.pdf --by-hand --issue 1 --as owner --name "The owner"')).code).toBe(2);
-    expect(verified.error).toMatch(/decision-refused +issue 1 was voided on 20 April 2026 by The builder/);
+    expect(verified.error).toMatch(/decision-refused  error: issue 1 was voided on 20 April 2026 by The builder/);
   });
 });
 
@@ -125,7 +125,7 @@ describe('numbers', () => {
     const met = await house.run('check');
     expect(met.code).toBe(1);
     expect(met.error).toMatch(
-      /issues\/001\.md:\d+:1 +merge-conflict +two clones gave the number 1 to another issue each/,
+      /issues\/001\.md:\d+:1 +merge-conflict  error: two clones gave the number 1 to another issue each/,
     );
     house.git('checkout', '--theirs', '--', 'content/issues/001.md', 'issued/001.json', 'issued/001.pdf');
     house.commit('Merged');

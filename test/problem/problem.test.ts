@@ -27,19 +27,28 @@ describe('printProblems', () => {
   it('says where and what, shows the line, and says what to do', () => {
     expect(printProblems([slip])).toBe(
       [
-        `content/rooms/study.md:3:13  option-unknown  ceiling has no option 'pine-shiplp-1x8'`,
+        `content/rooms/study.md:3:13  option-unknown  error: ceiling has no option 'pine-shiplp-1x8'`,
         `    3 |     chosen: pine-shiplp-1x8`,
         `      |             ^ did you mean 'pine-shiplap-1x8'? Options live in content/options/ceiling-board/`,
         ``,
-        `1 problem in 1 file. Nothing was written.`,
+        `1 error in 1 file. Nothing was written.`,
         ``,
       ].join('\n'),
     );
   });
 
-  it('counts problems, warnings and files', () => {
+  it('says in words how grave each is, as colour adds nothing to them', () => {
+    const severities = ['error', 'warning', 'notice'] as const;
+    for (const severity of severities) {
+      const graded: Problem = { ...slip, severity };
+      expect(printProblems([graded])).toContain(`option-unknown  ${severity}: ceiling has no option`);
+      expect(printProblems([graded], { color: true }).replace(/\u001b\[\d+m/gu, '')).toBe(printProblems([graded]));
+    }
+  });
+
+  it('counts errors, warnings and files', () => {
     const warning: Problem = { ...slip, file: 'content/house.md', severity: 'warning' };
-    expect(printProblems([slip, warning])).toMatch(/\n1 problem and 1 warning in 2 files\. Nothing was written\.\n$/u);
+    expect(printProblems([slip, warning])).toMatch(/\n1 error and 1 warning in 2 files\. Nothing was written\.\n$/u);
     expect(printProblems([warning])).toMatch(/\n1 warning in 1 file\.\n$/u);
     expect(printProblems([warning])).toContain('option-unknown  warning: ceiling');
     expect(printProblems([slip], { outcome: 'The old book stands.' })).toMatch(/ The old book stands\.\n$/u);
@@ -60,7 +69,7 @@ describe('printProblems', () => {
       '\n      | the same in 7 more places: content/rooms/study.md:2:13, content/rooms/study.md:3:13, ' +
         'content/rooms/study.md:4:13, content/rooms/study.md:5:13, content/rooms/study.md:6:13 and 2 more\n',
     );
-    expect(printed).toContain('9 problems in 2 files.');
+    expect(printed).toContain('9 errors in 2 files.');
     expect(byCause(many)).toHaveLength(1);
     expect(byCause(many.slice(0, 2))).toHaveLength(2);
     expect(byCause(many.map(({ cause: _cause, ...one }) => one))).toHaveLength(8);

@@ -62,7 +62,7 @@ describe('a shared folder', () => {
     edit(join(book, 'options/floor/pine.md'), '$4.00 / sq ft', '$4.00');
     const { code, text } = await command('check');
     expect(code).toBe(1);
-    expect(text).toContain("../book/options/floor/pine.md:6:20  rate-unreadable  '$4.00' does not say for what");
+    expect(text).toContain("../book/options/floor/pine.md:6:20  rate-unreadable  error: '$4.00' does not say for what");
   });
 
   test('is stood before by the house, which is told', async () => {
@@ -121,7 +121,7 @@ describe('taking a list in', () => {
     const before = readFileSync(join(book, 'options/floor/pine.md'), 'utf8');
     const { code, text } = await command(`take-in ${house}/list.csv --category floor --write`);
     expect(code).toBe(1);
-    expect(text).toContain('row 2  it is ../book/options/floor/pine.md, which is not in content/');
+    expect(text).toContain('row 2  error: it is ../book/options/floor/pine.md, which is not in content/');
     expect(readFileSync(join(book, 'options/floor/pine.md'), 'utf8')).toBe(before);
     expect((await command(`take-in ${house}/list.csv --category floor --into ../elsewhere`)).code).toBe(2);
   });

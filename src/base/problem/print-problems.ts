@@ -17,7 +17,8 @@ type Paint = ReturnType<typeof picocolors.createColors>;
 const before = 90;
 const after = 70;
 
-/** Problems as text for a terminal: where and what, the line of the file, what to do, and how many there are. */
+/** Problems as text for a terminal: where, how grave and what, the line of the file, what to do, and how many there are. Colour adds nothing
+ *  that the words do not say. */
 export function printProblems(problems: readonly Problem[], { color = false, outcome }: PrintOptions = {}): string {
   const sorted = sortProblems(problems);
   if (sorted.length === 0) return '';
@@ -61,7 +62,7 @@ function printProblem(problem: Problem, paint: Paint): string {
   const place = `${printable(problem.file)}:${problem.at.line}:${problem.at.column}`;
   const { severity } = problem;
   const color = { error: paint.red, warning: paint.yellow, notice: paint.cyan }[severity];
-  const head = `${paint.bold(place)}  ${color(problem.code)}  ${severity === 'error' ? '' : `${severity}: `}${printable(problem.message)}`;
+  const head = `${paint.bold(place)}  ${color(problem.code)}  ${severity}: ${printable(problem.message)}`;
   if (problem.excerpt === undefined) {
     return problem.fix === undefined ? head : `${head}\n      ${paint.dim('|')} ${printable(problem.fix)}`;
   }
@@ -90,7 +91,7 @@ function count(problems: readonly Problem[]): string {
   ) as [number, number, number];
   const files = new Set(problems.map((problem) => problem.file)).size;
   const kinds = [
-    ...(errors > 0 ? [counted(errors, 'problem')] : []),
+    ...(errors > 0 ? [counted(errors, 'error')] : []),
     ...(warnings > 0 ? [counted(warnings, 'warning')] : []),
     ...(notices > 0 ? [counted(notices, 'notice')] : []),
   ];

@@ -13,7 +13,7 @@ export interface ListProblem {
   readonly severity: 'error' | 'notice';
 }
 
-/** `list.csv row 5, C  '12,4O' is not a price`, and below it what to do. In order of row and column. */
+/** `list.csv row 5, C  error: '12,4O' is not a price`, and below it what to do. In order of row and column. */
 export function printListProblems(file: string, problems: readonly ListProblem[]): string {
   const sorted = problems.toSorted(
     (a, b) => a.row - b.row || (a.column ?? -1) - (b.column ?? -1) || byText(a.what, b.what),
@@ -21,7 +21,7 @@ export function printListProblems(file: string, problems: readonly ListProblem[]
   return sorted
     .map(({ row, column, what, fix, severity }) => {
       const place = `${file} row ${row + 1}${column === undefined ? '' : `, ${columnLetters(column)}`}`;
-      return `${printable(`${place}  ${severity === 'notice' ? 'notice: ' : ''}${what}`)}\n      | ${printable(fix)}\n`;
+      return `${printable(`${place}  ${severity}: ${what}`)}\n      | ${printable(fix)}\n`;
     })
     .join('');
 }

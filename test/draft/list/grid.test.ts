@@ -92,5 +92,5 @@ test('what a list holds moves no cursor where it is told', () => {
   const told = printListProblems('list.csv', [
     { row: 4, column: 2, what: "'\u001b[2J' is no price", fix: 'correct it', severity: 'error' },
   ]);
-  expect(told).toBe("list.csv row 5, C  '�[2J' is no price\n      | correct it\n");
+  expect(told).toBe("list.csv row 5, C  error: '�[2J' is no price\n      | correct it\n");
 });
