@@ -20,10 +20,18 @@ export function changeOrderReferences({ changes, slugs }: Draft): readonly Probl
       if (!record.sound([key]) || !version.startsWith('issue-')) return [];
       const name = recordNumber(Number(version.slice('issue-'.length)));
       if (slugs.issues.has(name)) return [];
-      const fix = slugs.issues.size === 0 ? 'nothing was issued yet' : `the last issue is issue-${slugs.issues.size}`;
-      return [problemAt(record.origin, [key], 'issue-unknown', `there is no ${version}`, { fix })];
+      const message = `there is no ${version}`;
+      return [problemAt(record.origin, [key], 'issue-unknown', message, { fix: fixForUnknown(name, slugs.issues) })];
     }),
   );
+}
+
+/** An issue before the last one was there once: its record was taken away. */
+function fixForUnknown(name: string, issues: ReadonlySet<string>): string {
+  const last = Math.max(0, ...[...issues].map(Number));
+  if (Number(name) < last)
+    return `its record content/issues/${name}.md was taken away: git restore content/issues/${name}.md, or an older commit, brings it back`;
+  return last === 0 ? 'nothing was issued yet' : `the last issue is issue-${last}`;
 }
 
 function gaps(
