@@ -29,6 +29,10 @@ function explanationText(explanation: Explanation, question: string, whole: stri
   switch (explanation.is) {
     case 'keys':
       return explanation.keys.map(keyText).join('\n');
+    case 'several': {
+      const lines = explanation.keys.map(({ name, meaning }) => `  ${name}  ${meaning}\n`);
+      return `'${question}' is a key of ${lines.length} things:\n${lines.join('')}\nOne of them: bookmatch explain ${explanation.keys[0]?.name ?? ''}\n`;
+    }
     case 'group':
       return explanation.groups
         .map(({ title, meaning, keys }) => {

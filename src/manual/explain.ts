@@ -22,9 +22,10 @@ export interface Explained {
   readonly here: readonly Example[];
 }
 
-/** The answer to one question: keys that it may mean, or all keys of what it names, or what was perhaps meant. */
+/** The answer to one question: keys that it may mean, at length or, where they are too many for that, to choose among; or all keys of what
+ *  it names, or what was perhaps meant. */
 export type Explanation =
-  | { readonly is: 'keys'; readonly keys: readonly Explained[] }
+  | { readonly is: 'keys' | 'several'; readonly keys: readonly Explained[] }
   | { readonly is: 'group'; readonly groups: readonly Group[] }
   | { readonly is: 'unknown'; readonly nearest?: string };
 
@@ -34,8 +35,11 @@ export interface Houses {
   readonly other: readonly Source[];
 }
 
+/** So many keys of one name are explained at once. */
+const mostAtOnce = 3;
+
 /** Explains `option.waste`, `ceiling-board.waste`, `waste`, `ceiling-board.face`, or `room`: a key by its group, by a record of the
- *  house, or by itself; an attribute of a category; a group with all its keys. */
+ *  house, or by itself; an attribute by its category or by itself; a group with all its keys. */
 export function explain(question: string, houses: Houses): Explanation {
   const all = groups();
   const [first = '', ...rest] = question.toLowerCase().split('.');
@@ -52,9 +56,11 @@ export function explain(question: string, houses: Houses): Explanation {
         ),
       )
     : keysAt(all, /^/u);
-  const keys = [...attributes, ...explained(found, isWithin ? rest : [first, ...rest], houses)];
-  if (keys.length > 0) return { is: 'keys', keys };
-  const meant = nearest(question, namesIn(isWithin ? groupsAsked : all, first, isWithin));
+  const named = [...attributes, ...explained(found, isWithin ? rest : [first, ...rest], houses)];
+  const keys = named.length > 0 || rest.length > 0 ? named : attributesAnywhere(first, all, houses.own);
+  if (keys.length > 0) return { is: keys.length > mostAtOnce ? 'several' : 'keys', keys };
+  const names = namesIn(isWithin ? groupsAsked : all, first, isWithin);
+  const meant = nearest(question, isWithin ? names : [...names, ...attributeNames(houses.own)]);
   return meant === undefined ? { is: 'unknown' } : { is: 'unknown', nearest: meant };
 }
 
@@ -138,6 +144,27 @@ function meaningOf({ meaning, only }: Key): string {
   return only.length === 0 ? meaning : `${meaning} Only with ${only.join(', ')}.`;
 }
 
+/** An attribute by its name alone, of every category that asks for one. */
+function attributesAnywhere(name: string, all: readonly Group[], sources: readonly Source[]): readonly Explained[] {
+  return categoriesIn(sources).flatMap(({ slug }) => attributesNamed(name, slug, all, sources));
+}
+
+function attributeNames(sources: readonly Source[]): readonly string[] {
+  return categoriesIn(sources).flatMap(({ source }) => Object.keys(attributesOf(source)));
+}
+
+function categoriesIn(sources: readonly Source[]): readonly { readonly slug: string; readonly source: Source }[] {
+  return sources.flatMap((source) => {
+    const slug = /^content\/categories\/([^/]+)\.md$/u.exec(source.path)?.[1];
+    return slug === undefined ? [] : [{ slug, source }];
+  });
+}
+
+function attributesOf(category: Source): object {
+  const attributes = readFrontMatter(category).value?.data['attributes'];
+  return typeof attributes === 'object' && attributes !== null ? attributes : {};
+}
+
 /** An attribute that a category asks its options for. */
 function attributesNamed(
   name: string,
@@ -146,7 +173,7 @@ function attributesNamed(
   sources: readonly Source[],
 ): readonly Explained[] {
   const record = sources.find(({ path }) => path === `content/categories/${category}.md`);
-  const attributes = record && readFrontMatter(record).value?.data['attributes'];
+  const attributes = record && attributesOf(record);
   const rule = attributeRule(attributes, name);
   if (!rule) return [];
   // The same name may be another thing of another product: a board's face is a length, a door's what it is faced with.

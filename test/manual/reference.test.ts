@@ -115,6 +115,17 @@ describe('explain', () => {
     });
   });
 
+  test('an attribute by its name alone, and of many that have it which may be meant', () => {
+    expect(named('coverage')).toEqual(['paint.coverage']);
+    expect(explain('coverag', houses)).toEqual({ is: 'unknown', nearest: 'coverage' });
+    const faces = explain('face', houses);
+    expect(faces).toMatchObject({ is: 'several' });
+    const names = faces.is === 'several' ? faces.keys.map(({ name }) => name) : [];
+    expect(names).toEqual(expect.arrayContaining(['ceiling-board.face', 'floor.face', 'interior-door.face']));
+    expect(explain('name', houses)).toMatchObject({ is: 'several' });
+    expect(explain('floor.coverage', houses)).toMatchObject({ is: 'unknown' });
+  });
+
   test('a whole group, and what was perhaps meant', () => {
     expect(named('room')).toEqual(['group']);
     expect(explain('opening.swng', houses)).toEqual({ is: 'unknown', nearest: 'opening.swing' });
