@@ -9,6 +9,8 @@ import { printFingerprint } from './print-fingerprint.js';
 /** A verification for the terminal. Names in it were written by whoever made the PDF, so nothing of it moves the cursor. */
 export function printVerification(file: string, verification: Verification): string {
   const { report, signatures, problems } = verification;
+  if (report.verdict === 'unreadable')
+    return `${printable(`${file}: ${problems.join('; ')}`)}\nNothing is proven by it.\n`;
   const left = report.toSign.length === 0 ? '' : `; not signed: ${report.toSign.join(', ')}`;
   const ending =
     problems.length === 0

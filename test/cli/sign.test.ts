@@ -189,11 +189,9 @@ describe('refused in clear words, and nothing written', () => {
       [1, 0],
       [1, 0],
     ]);
-    expect(ran[0]?.said).toContain('text.pdf: the file is not a PDF that can be read');
+    expect(ran[0]?.said).toContain('text.pdf: it is no PDF; name the PDF');
     expect(ran[1]?.said).toContain('foreign.pdf: the PDF is not one of this program');
-    expect(ran[2]?.said).toMatch(
-      /altered\.pdf: the (?:PDF is not as it was signed|file is not a PDF that can be read)/u,
-    );
+    expect(ran[2]?.said).toMatch(/altered\.pdf: the (?:PDF is not as it was signed|PDF is damaged)/u);
   });
 
   test('a file that is there already, one that is not, an empty name, nobody named', async () => {

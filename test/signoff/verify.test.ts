@@ -95,6 +95,15 @@ describe('500 bytes altered one at a time, anywhere in the signed ranges', () =>
   });
 });
 
+test('what cannot be read is told by what is wrong with it', async () => {
+  const why = async (bytes: Uint8Array): Promise<string> => (await verifyPdf(bytes)).problems.join();
+  const pdf = await makeSmallPdf({ withFields: false });
+  expect(await why(new Uint8Array())).toContain('the file is empty');
+  expect(await why(Buffer.from('---\nname: Larch Hollow\n---\n'))).toContain('it is no PDF');
+  expect(await why(pdf.subarray(0, pdf.length / 2))).toContain('its end is missing');
+  expect(await why(Buffer.concat([pdf.subarray(0, 20), Buffer.from('\n%%EOF\n')]))).toContain('is damaged');
+});
+
 test('a file that is cut off anywhere is not whole', async () => {
   const random = seeded(11);
   const cuts = [1, 2, 6, 20, ...Array.from({ length: 80 }, () => 1 + Math.floor(random() * (one.length - 1)))];

@@ -9,3 +9,4 @@ export { Allowance, TooMuchWork } from './malformed.js';
 export { lastStart, openPdf, type PdfFile, type Revision } from './pdf-file.js';
 export { pageTexts } from './page-text.js';
 export { pagesOf } from './pages.js';
+export { whyUnreadable } from './why-unreadable.js';

@@ -10,6 +10,7 @@ import {
   isFilled,
   openPdf,
   startAdditions,
+  whyUnreadable,
   type FormField,
   type PdfFacts,
   type PdfFile,
@@ -150,16 +151,16 @@ async function openToSign(
   try {
     file = openPdf(pdf, new Allowance(20_000));
     const [newest] = file.revisions;
-    if (!newest) return refuse('not-pdf', 'the file is not a PDF');
+    if (!newest) return refuse('not-pdf', whyUnreadable(pdf));
     if (newest.trailer.has(PDFName.of('Encrypt'))) {
       return refuse('encrypted', 'the PDF is encrypted; sign the one that was printed');
     }
     facts = factsOf(file, newest);
   } catch {
-    return refuse('not-pdf', 'the file is not a PDF that can be read; it may be cut off');
+    return refuse('not-pdf', whyUnreadable(pdf));
   }
   const [revision] = file.revisions;
-  if (!revision) return refuse('not-pdf', 'the file is not a PDF');
+  if (!revision) return refuse('not-pdf', whyUnreadable(pdf));
   if (!isOurs(facts))
     return refuse('not-ours', 'the PDF is not one of this program: the data it was printed from is not in it');
   const { verdict, problems } = await verifyPdf(pdf);

@@ -1,6 +1,14 @@
 import { PDFDict, PDFName, PDFRef } from 'pdf-lib';
 import { digestOfBytes } from '../digest/index.js';
-import { Allowance, attachmentsOf, formFields, openPdf, TooMuchWork, type PdfFile } from '../pdf/index.js';
+import {
+  Allowance,
+  attachmentsOf,
+  formFields,
+  openPdf,
+  TooMuchWork,
+  whyUnreadable,
+  type PdfFile,
+} from '../pdf/index.js';
 import { changesAfter } from './changes-after.js';
 import { checkSignature, type CheckedSignature, type FoundSignature } from './check-signature.js';
 import { describeChange, type LaterChange, type PdfReport, type SignatureReport } from './report.js';
@@ -29,8 +37,11 @@ export async function verifyPdf(pdf: Uint8Array, options: VerifyOptions = {}): P
   } catch (error) {
     if (error instanceof TooMuchWork) return failed('unreadable', error.message);
     return holdsSignature(pdf)
-      ? failed('altered', 'it holds a signature, but is damaged or cut off: it is not the file that was signed')
-      : failed('unreadable', 'it is not a PDF that can be read; it may be damaged or cut off');
+      ? failed(
+          'altered',
+          'it holds a signature, but is damaged or cut off: it is not the file that was signed; ask for it again',
+        )
+      : failed('unreadable', whyUnreadable(pdf));
   }
 }
 
