@@ -54,10 +54,13 @@ describe('a comma before the decimals', () => {
   it('is refused where it may set off thousands, with both ways to write it', () => {
     inMetres(() => {
       expect(parseLength('1,250 m')).toMatchObject({ ok: false, fix: 'write 1250 m or 1.250 m' });
-      expect(parseMoney('€1,250')).toMatchObject({
-        ok: false,
-        fix: 'the comma can be read in two ways: write 1250 or 1.250',
-      });
+      for (const sum of ['€320,000', '€320.000', '320.000 €'])
+        expect(parseMoney(sum)).toEqual({
+          ok: false,
+          why: `'${sum}' can be read in two ways`,
+          fix: 'write €320000 or €320.00',
+        });
+      expect(parseMoney('320.000,00 €')).toEqual({ ok: true, value: 32_000_000 });
       expect(parseQuantity('1,250 m2')).toMatchObject({ ok: false });
     });
   });

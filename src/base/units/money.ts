@@ -1,5 +1,6 @@
 import { currency, namesCurrency, oneCurrency, takeSign, withSign } from './currency.js';
 import { fixFor, readDecimal } from './decimal.js';
+import { isMetric } from './locale.js';
 import { groupDigits, plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
 import type { Cents } from './quantity.js';
@@ -12,8 +13,11 @@ export function parseMoney(text: string): Reading<Cents> {
   const { digits, isSigned } = takeSign(written.replace(/^- ?/u, ''));
   if (!isSigned || !/^[\d.,' ]+$/u.test(digits)) return refuse(written, text);
   const amount = readDecimal(digits);
-  if (!amount) return refuse(written, text);
   const { digits: kept, sign, code } = currency();
+  const isTwofold = !amount || amount.scale > kept;
+  const twoWays = isTwofold ? inTwoWays(digits) : undefined;
+  if (twoWays !== undefined) return unread(`'${text}' can be read in two ways`, twoWays);
+  if (!amount) return refuse(written, text);
   if (amount.scale > kept) {
     if (sign === '$') return unread(`'${text}' has parts of a cent`, 'write dollars and whole cents, such as $7.40');
     return unread(`'${text}' has more digits than ${code} has`, `write at most ${kept} after the point`);
@@ -21,6 +25,15 @@ export function parseMoney(text: string): Reading<Cents> {
   const cents = amount.amount * 10 ** (kept - amount.scale);
   if (!Number.isSafeInteger(cents)) return unread(`'${text}' is more money than can be counted to the cent`);
   return read((!minus || cents === 0 ? cents : -cents) as Cents);
+}
+
+/** `320.000` and `320,000` are thousands to some and coins to others: both ways to write it, where that is so. */
+function inTwoWays(digits: string): string | undefined {
+  const [, whole = '', part = ''] = (isMetric() && /^([1-9]\d{0,2})[.,](\d{3})$/u.exec(digits)) || [];
+  if (whole === '') return undefined;
+  const { digits: kept } = currency();
+  const coins = kept === 0 ? '' : `.${part.slice(0, kept)}`;
+  return `write ${withSign(`${whole}${part}`)} or ${withSign(`${whole}${coins}`)}`;
 }
 
 function refuse(written: string, text: string): Reading<Cents> {

@@ -17,7 +17,7 @@ export interface Rate {
  *  or a square metre is turned into the program's units without losing a digit. */
 export function parseRate(text: string): Reading<Rate> {
   const written = plainText(text);
-  const { money = '', unit: unitText = '' } = pattern().exec(written)?.groups ?? {};
+  const { money, unit: unitText } = partsOfRate(written);
   if (namesCurrency(written)) return unread(`'${text}' names a currency of its own`, oneCurrency(), 'currency');
   const { digits, isSigned } = takeSign(money.trim());
   const rate = readDecimal(digits);
@@ -41,6 +41,12 @@ export function parseRate(text: string): Reading<Rate> {
   const amount = rate.amount * unit.metric.over;
   if (!Number.isSafeInteger(amount)) return unread(`'${text}' has too many digits`, 'write fewer digits');
   return read({ rate: { amount, scale: rate.scale + unit.metric.scale }, unit: unit.unit });
+}
+
+/** What stands before the unit and what behind it, both empty where no figure stands: `5` and `sf` of `5 sf`, `$6.50` and nothing of `$6.50`. */
+export function partsOfRate(text: string): { readonly money: string; readonly unit: string } {
+  const { money = '', unit = '' } = pattern().exec(plainText(text))?.groups ?? {};
+  return { money, unit };
 }
 
 /** `$7.40`, `7.40 €`, then what it is for. */

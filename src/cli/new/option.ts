@@ -131,16 +131,21 @@ function unitExample(): string {
   return unitName('lin ft') === 'm' ? '90 mm' : '3 1/2"';
 }
 
-/** `key=value` of a flag that may come again. */
+/** `key=value` of a flag that may come again. A UsageError tells of each that is none. */
 function pairsOf(given: readonly string[], flag: string, known: readonly string[]): ReadonlyMap<string, string> {
-  return new Map(
-    given.map((pair) => {
-      const [, key = '', value = ''] = /^([^=]*)=(.*)$/su.exec(pair) ?? [];
-      if (known.includes(key)) return [key, value] as const;
-      const meant = didYouMean(key, known) ?? `it takes ${known.map((name) => `${name}=…`).join(', ')}`;
-      throw new UsageError(`${flag} ${pair}  ${meant}. Nothing was written.`);
-    }),
+  const pairs = given.map((pair) => /^([^=]*)=(.*)$/su.exec(pair) ?? [pair, '', pair]);
+  const wrong = pairs.flatMap(([pair, key = '', value = '']) =>
+    known.includes(key) ? [] : [`${flag} ${pair}  ${whyNoPair(key, value, known)}`],
   );
+  if (wrong.length > 0) throw new UsageError(`${wrong.join('\n')}\nNothing was written.`);
+  return new Map(pairs.map(([, key = '', value = '']) => [key, value] as const));
+}
+
+function whyNoPair(key: string, value: string, known: readonly string[]): string {
+  const all = known.length === 0 ? 'this category asks nothing of its options' : `keys are ${known.join(', ')}`;
+  if (key !== '') return `there is no key '${key}': ${didYouMean(key, known) ?? all}`;
+  if (known.includes(value)) return `it has no value: write ${value}=VALUE`;
+  return value === '' ? `it is empty: write KEY=VALUE; ${all}` : `it has no key: write KEY=${value}; ${all}`;
 }
 
 function byPart(

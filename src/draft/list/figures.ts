@@ -2,6 +2,7 @@ import type { ListUnit, PriceList } from '../../core/model/index.js';
 import {
   currency,
   isMetric,
+  namesCurrency,
   parseDays,
   plainText,
   printDecimal,
@@ -59,6 +60,12 @@ export function readPrice(
   if (cell === '') return unread('there is no price', 'write one, or name the row under leave-out');
   const [amount = '', unit = ''] = typeof cell === 'number' ? [cell] : cell.split(/\/|\bper\b/iu, 2);
   const bare = typeof amount === 'number' ? amount : withoutSign(amount);
+  const [, figures = '', word = ''] = (typeof bare === 'string' && /^([\d.,' ]*\d) *(\p{L}.*)$/u.exec(bare)) || [];
+  if (word !== '' && !namesCurrency(String(cell)))
+    return unread(
+      `'${cell}' is no price: nothing stands between the figure and '${word}'`,
+      `write ${figures} / ${word}; where it is what a pack holds, name another head under columns.price`,
+    );
   if (typeof bare === 'string' && /[\p{L}\p{Sc}]/u.test(bare))
     return /\d/u.test(bare)
       ? unread(

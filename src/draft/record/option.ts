@@ -8,6 +8,7 @@ import {
 import {
   parseLength,
   parseRate,
+  partsOfRate,
   read,
   unitName,
   unread,
@@ -34,11 +35,14 @@ export function pricedParts({ measure }: Pick<Category, 'measure'>): readonly (r
   return Object.entries(parts).filter(([part]) => !partsInTheFirst.includes(part));
 }
 
-/** Reads a price for a unit: `$6.50 / sq ft`, or `6.50` alone for the unit that the category is measured in. */
+/** Reads a price for a unit: `$6.50 / sq ft`, `6.50 sf`, or `6.50` alone for the unit that the category is measured in. */
 export function readPrice(text: string, unit: Unit): Reading<string> {
-  const [amount = '', per] = text.trim().split(/\s*(?:\/|\bper\b)\s*/u);
+  const { money, unit: per } = partsOfRate(text);
+  const example = `${withSign('6.50')} / ${unitName(unit)}`;
+  if (money === '') return unread(text.trim() === '' ? 'it is empty' : `'${text}' is not a price`, `write ${example}`);
+  const amount = money.trim();
   const signed = /^[\d.,' ]+$/u.test(amount) ? withSign(amount) : amount;
-  const written = `${signed} / ${per ?? unitName(unit)}`;
+  const written = `${signed} / ${per === '' ? unitName(unit) : per}`;
   const rate = parseRate(written);
   if (!rate.ok) return rate;
   if (rate.value.unit === unit) return read(written);

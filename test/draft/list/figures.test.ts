@@ -69,6 +69,14 @@ describe('a price', () => {
     expect(read).toEqual({ ok: true, value: { figure: { amount: 107_120, scale: 2 }, unit: 'm²' } });
   });
 
+  test('and a unit have something between them: a figure with a word may be what a pack holds', () => {
+    expect(readPrice('5 sf', 'point')).toMatchObject({
+      ok: false,
+      why: "'5 sf' is no price: nothing stands between the figure and 'sf'",
+      fix: expect.stringMatching(/^write 5 \/ sf; .*columns\.price/u) as string,
+    });
+  });
+
   test.each(['', 'on request', '0', 0, '0,00'])('%s is none', (cell) => {
     expect(readPrice(cell, 'comma').ok).toBe(false);
   });
