@@ -98,6 +98,22 @@ describe('the pages', () => {
     expect(at).toEqual([...at].sort((a, b) => a - b));
   });
 
+  it('keep how to read the book together where the contents leave too little room for it', async () => {
+    const [room] = book.rooms;
+    if (!room) throw new Error('the fixture has no room');
+    // As many rooms as fill a page of contents but for a few lines.
+    const more = Array.from({ length: 24 }, (_, index) => ({
+      ...room,
+      slug: `room-${index}`,
+      number: `3${10 + index}`,
+    }));
+    const { pdf } = await makeBookPdf({ ...book, rooms: [...book.rooms, ...more] });
+    const pages = putDown(pdf).text().split('\f');
+    const reading = pages.filter((page) => /^ *How to read this book$/mu.test(page) || /Precedence/u.test(page));
+    expect(reading).toHaveLength(1);
+    expect(reading[0]).toMatch(/Owner-furnished/u);
+  });
+
   it('give the contents the page on which each part begins', () => {
     const pages = printed.text().split('\f');
     const contents = pages.find(isContents) ?? '';
