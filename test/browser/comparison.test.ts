@@ -125,6 +125,16 @@ test('opens from a disk, asks nothing of the network, runs nothing from a record
   expect(complaints).toEqual([]);
 });
 
+test('has every column of the changes in sight on a small laptop', async () => {
+  await visit(1280, async (page) => {
+    await page.goto(url('index.html'));
+    const beyond = await page
+      .locator('.scroll', { hasText: 'Trade to tell' })
+      .evaluate((scroll) => scroll.scrollWidth - scroll.clientWidth);
+    expect(beyond).toBe(0);
+  });
+});
+
 test('prints both sides of a drawing beside each other', async () => {
   await visit(800, async (page) => {
     await page.goto(url('rooms/great-room.html'));

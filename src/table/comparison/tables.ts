@@ -42,17 +42,19 @@ const changes: HouseTable<Listed> = {
     col.words('from', 'Was', ({ from }) => from, { width: 'words' }),
     col.words('to', 'Now', ({ to }) => to, { width: 'words' }),
     col.money('money', 'Money', ({ money: amount }) => amount, { change: true }),
-    col.words('days', 'Days', ({ days }) => days, { width: 'short' }),
     col.words('trade', 'Trade to tell', ({ trade }) => trade, { width: 'short' }),
-    col.words('page', 'Page to initial again', ({ page }) => page, { width: 'short' }),
+    col.words('days', 'Days', ({ days }) => days, { under: 'trade' }),
+    // More columns would be wider than a page of the site, where the note says the same.
+    col.words('page', 'Page to initial again', ({ page }) => page, { width: 'short', not: ['html'] }),
   ],
 };
 
 /** Every change in one flat list, with the difference of the totals as its sum. */
 export function changesTable(comparison: Comparison): HouseBlock {
   const sum = { what: 'Difference', strong: true, cells: { money: money(comparison.money.difference, true) } };
+  const note = 'To initial again: the page of each room named; for what is of no room, the sign-off page.';
   return lay(
-    { ...changes, sums: () => [sum] },
+    { ...changes, sums: () => [sum], notes: () => [note] },
     changeList(comparison).map((change, at) => ({ ...change, at: at + 1 })),
   );
 }
