@@ -168,6 +168,30 @@ describe('cautions', () => {
     expect(words('index.html')).toContain('2 cautions, 1 of them accepted');
   });
 
+  test('say first how many there are, and fold many of a kind with their count and rooms', () => {
+    const [first] = fixtureBook.cautions;
+    if (!first) throw new Error('the fixture has no caution');
+    const rooms = fixtureBook.rooms.map(({ slug }) => slug);
+    const many = [0, 1, 2, 3, 4].map((index) => ({
+      ...first,
+      id: `${first.rule}/${index}`,
+      room: rooms[index % 2] ?? '',
+      accepted: undefined,
+    }));
+    const page = (cautions: Book['cautions']): string => {
+      const book = makeView({ ...fixtureBook, cautions });
+      const sheet = allSheets(book).find(({ path }) => path === 'cautions.html');
+      return sheet ? renderPage(sheet, book, (_language, text) => text) : '';
+    };
+    const folded = page(many);
+    expect(folded.indexOf('5 cautions.')).toBeLessThan(folded.indexOf('None is a verdict'));
+    const summary = /<details class="caution-kind"><summary>(.*?)<\/summary>/u.exec(folded)?.[1] ?? '';
+    const [one, two] = fixtureBook.rooms.map(({ name }) => name);
+    expect(summary.replace(/<[^>]+>/gu, '')).toBe(`${first.title} 5 cautions: ${one ?? ''} and ${two ?? ''}`);
+    expect(page(many.slice(0, 2))).toContain('<details class="caution-kind" open>');
+    expect(folded).toMatch(/\d+ rules looked at this house, and \d+ of them saw nothing/u);
+  });
+
   test('a rule that saw nothing is listed as having looked', () => {
     expect(words('cautions.html')).toMatch(/Headroom in a gallery or under a slope.*nothing/);
   });

@@ -178,7 +178,7 @@ function CautionCount(): VNode {
       <p>{cautions.length === 0 ? cautionWords.none : `${countWords(cautions)}. ${cautionWords.lead}`}</p>
       <p>
         <PageLink to={pagePaths.cautions} class="onward">
-          The register, by room and by rule
+          The register, by room and by kind
         </PageLink>
       </p>
     </section>

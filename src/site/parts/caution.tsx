@@ -6,10 +6,11 @@ import { useView } from '../sheet-context.js';
 import { Facts } from './facts.js';
 import { Day } from './figures.js';
 import { PageLink } from './link.js';
-import { joinWords } from '../../base/units/index.js';
+import { joinWords, lower } from '../../base/units/index.js';
 
-/** One caution in full, at its place: what was seen, what the source says, whom to ask, and who accepts it. */
-export function CautionCard({ caution }: { caution: Caution }): VNode {
+/** One caution in full, at its place: what was seen, what the source says, whom to ask, and who accepts it. `room` names its room where
+ *  it stands among those of its kind. */
+export function CautionCard({ caution, room }: { caution: Caution; room?: string }): VNode {
   const view = useView();
   const anchor = cautionAnchor(caution);
   const { accepted, trades } = caution;
@@ -17,7 +18,10 @@ export function CautionCard({ caution }: { caution: Caution }): VNode {
     <article class={accepted ? 'caution caution-accepted' : 'caution'} id={anchor} aria-labelledby={`${anchor}-title`}>
       <header class="caution-head">
         <h3 id={`${anchor}-title`}>
-          {caution.placeText} <span class="choice-kind">{caution.title}</span>
+          {room === undefined || room === caution.placeText
+            ? caution.placeText
+            : `${room}: ${lower(caution.placeText)}`}{' '}
+          {room === undefined && <span class="choice-kind">{caution.title}</span>}
         </h3>
         <CautionState caution={caution} />
       </header>
