@@ -293,6 +293,18 @@ describe('what cannot be a house', () => {
     expect(code).toBe(2);
   });
 
+  it('no folder named, which would be the one that one stands in', async () => {
+    const { code, said } = await type(['new', '', ...flags]);
+    expect(said).toBe('no folder is named: write its name, or . for this one. Nothing was written.\n');
+    expect(code).toBe(2);
+  });
+
+  it('a folder whose name a shell would part stands in quotes in the commands that come next', async () => {
+    const dir = join(mkdtempSync(join(scratch, 'parted-')), "Our house's");
+    const { said } = await type(['new', dir, ...flags]);
+    expect(said).toContain(`bookmatch build --house '${dir.replace("'", String.raw`'\''`)}'\n`);
+  });
+
   it('an empty folder stays the folder that it was', async () => {
     const dir = mkdtempSync(join(scratch, 'empty-'));
     expect((await type(['new', dir, ...flags])).code).toBe(0);

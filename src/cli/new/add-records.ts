@@ -8,6 +8,7 @@ import { makeLibrary, type Library } from '../../draft/index.js';
 import type { Console } from '../console.js';
 import { demoRecords } from '../demo-records.js';
 import { checkHouseDir, withHouse } from '../house-options.js';
+import { shellWord } from '../shell-word.js';
 import { UsageError } from '../usage-error.js';
 import { tryRecords, writeAllOrNone } from '../write-records.js';
 
@@ -41,7 +42,7 @@ export async function openToAdd(dir: string, what: string, console: Console): Pr
     return undefined;
   }
   speakAs(house.records.house);
-  return { open, records: house.records, house: dir === '.' ? '' : ` --house ${dir}` };
+  return { open, records: house.records, house: dir === '.' ? '' : ` --house ${shellWord(dir)}` };
 }
 
 /** The conventions that come with the program, in the units in force. */

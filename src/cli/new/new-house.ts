@@ -26,6 +26,7 @@ import type { Asker } from '../asker.js';
 import type { Console } from '../console.js';
 import { demoRecords } from '../demo-records.js';
 import { readModel } from '../read-model.js';
+import { shellWord } from '../shell-word.js';
 import { UsageError } from '../usage-error.js';
 import { readSignedIn } from './signed-amount.js';
 import { houseQuestions, type HouseQuestion } from './house-questions.js';
@@ -267,7 +268,7 @@ function told(dir: string, { name }: HouseAnswers, { rooms, guessed }: Drafted, 
       ? ''
       : `${joinWords(unsure)} ${unsure.length === 1 ? 'is' : 'are'} written as ${usualUse}: change use there if it is something else.\n`;
   const kept = isKept ? 'It is under git, with its first commit.\n' : '';
-  const house = dir === '.' ? '' : ` --house ${dir}`;
+  const house = dir === '.' ? '' : ` --house ${shellWord(dir)}`;
   return (
     `${resolve(dir)}  ${name}, ${counted(rooms.length, 'room')}; README.md there says what is what\n${uses}${kept}\n` +
     `  bookmatch check${house}\n  bookmatch new option floor${house}\n  bookmatch build${house}\n`

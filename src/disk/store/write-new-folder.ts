@@ -5,6 +5,8 @@ import { OutputRefused } from './write-tree.js';
 
 /** Rejects with OutputRefused, in words that follow its name, for a folder that cannot become a new one: a file, or one that has something in it. */
 export async function refuseTaken(dir: string): Promise<void> {
+  // An empty path would be the folder that one stands in.
+  if (dir.trim() === '') throw new OutputRefused('no folder is named: write its name, or . for this one');
   let names: readonly string[];
   try {
     names = await readdir(resolve(dir));
