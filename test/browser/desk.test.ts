@@ -1,0 +1,105 @@
+import { cp, mkdtemp, readFile, realpath, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openDesk, type OpenDesk } from '../../src/cli/desk.js';
+import { run } from '../../src/cli/main.js';
+import { plainConsole } from '../../src/cli/plain-console.js';
+import { makeConsole } from '../cli/make-console.js';
+import { violationsOn } from './axe.js';
+import { openBrowser } from './open-browser.js';
+
+let dir: string;
+let desk: OpenDesk;
+let browser: Browser;
+let page: Page;
+const wrong: string[] = [];
+
+beforeAll(async () => {
+  dir = await realpath(await mkdtemp(join(tmpdir(), 'bookmatch-desk-')));
+  await cp(join(import.meta.dirname, '../cases/small-house'), dir, { recursive: true });
+  const console = plainConsole(makeConsole({ out: () => undefined, error: () => undefined }));
+  const at = { dir, port: 0, today: () => '2026-04-20' };
+  [desk, browser] = await Promise.all([openDesk(at, run, { ...console, tell: () => undefined }), openBrowser()]);
+  page = await browser.newPage();
+  page.on('pageerror', ({ message }) => wrong.push(message));
+  page.on('console', (said) => {
+    if (said.type() === 'error') wrong.push(said.text());
+  });
+  await page.goto(desk.address);
+});
+
+afterAll(async () => {
+  await browser.close();
+  await desk.close();
+  await rm(dir, { recursive: true, force: true });
+});
+
+const urlOf = (path: string): string => new URL(path, desk.address).href.split('?key')[0] ?? '';
+const own = [
+  'desk/index.html',
+  'desk/add.html',
+  'desk/walk.html',
+  'desk/slip.html',
+  'desk/agree.html',
+  'desk/record.html?path=content/rooms/study.md',
+];
+const record = (): Promise<string> => readFile(join(dir, 'content/rooms/study.md'), 'utf8');
+
+describe('a desk in a browser', () => {
+  it('has no violation that axe finds, on its own pages and above those of the book', async () => {
+    const choice = 'choices/study/ceiling-board/ceiling.html';
+    expect(await violationsOn(page, [...own, choice, 'rooms/study.html'], urlOf)).toEqual({ light: [], dark: [] });
+    expect(wrong).toEqual([]);
+  });
+
+  it('fits a phone', async () => {
+    await page.setViewportSize({ width: 390, height: 800 });
+    for (const path of own) {
+      await page.goto(urlOf(path));
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), path).toBeLessThanOrEqual(390);
+    }
+    await page.setViewportSize({ width: 1280, height: 900 });
+  });
+
+  it('chooses by keyboard, tells it, and takes it back', async () => {
+    const before = await record();
+    await page.goto(urlOf('desk/index.html'));
+    await page
+      .getByRole('link', { name: /Ceiling/u })
+      .first()
+      .click();
+    const fir = page.getByRole('radio', { name: /fir/iu });
+    await fir.focus();
+    await page.keyboard.press('Space');
+    await page.getByRole('button', { name: 'Write the choice' }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('status').getByText('Done.').waitFor();
+    expect(await record()).toContain('chosen: fir-tg-1x6');
+    await page.goto(urlOf('desk/index.html'));
+    await page.getByRole('button', { name: 'Take it back' }).click();
+    await page.getByText('Taken back').waitFor();
+    expect(await record()).toBe(before);
+  });
+
+  it('draws a room as it is walked', async () => {
+    await page.goto(urlOf('desk/walk.html'));
+    await page.getByLabel('Walls').pressSequentially("east 14'\nsouth 10'\nwest 13'\n");
+    await page.getByText('1\'-0" short going west', { exact: false }).waitFor();
+    expect(await page.locator('#walked svg').count()).toBe(1);
+  });
+
+  it('shows a record that changed by itself, and keeps what is being written', async () => {
+    const before = await record();
+    await page.goto(urlOf('rooms/study.html'));
+    await writeFile(join(dir, 'content/rooms/study.md'), before.replace('name: Study', 'name: Library'));
+    await page.getByRole('heading', { name: 'Library' }).waitFor();
+    await page.goto(urlOf('desk/record.html?path=content/rooms/study.md'));
+    await page.getByLabel('Text of the record').fill('half written');
+    await writeFile(join(dir, 'content/rooms/study.md'), before);
+    await page.getByText('The records changed meanwhile').waitFor();
+    expect(await page.getByLabel('Text of the record').inputValue()).toBe('half written');
+    expect(wrong).toEqual([]);
+  });
+});
