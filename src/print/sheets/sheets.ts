@@ -25,6 +25,7 @@ import { roomSheet, type RoomSheet } from './room.js';
 import { shorten } from '../shorten.js';
 import { standingOf } from '../standing.js';
 import { makeSignOff, type SignOff } from './sign-off.js';
+import { makeToDecide, type ToDecide } from './to-decide.js';
 
 /** All that the printed book says. Everything is text, so the page layout does no arithmetic. */
 interface Sheets {
@@ -47,6 +48,8 @@ interface Sheets {
   /** Labels that rows carry, and the signs of what is said of them. */
   readonly anchors: readonly string[];
   readonly signs: Readonly<Record<string, string>>;
+  /** Absent where nothing is open, and in what is issued. */
+  readonly toDecide?: ToDecide;
   readonly signOff: SignOff;
   /** SVG text by option id. */
   readonly swatches: Readonly<Record<string, string>>;
@@ -68,6 +71,7 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   const digests = roomDigests(book);
   const levels = keyLevels(look);
   const findings = findingSheet(look);
+  const toDecide = makeToDecide(look);
   const sheets = [
     houseSheet(look),
     roomList(look),
@@ -97,6 +101,7 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     set: Object.fromEntries(sheets.map((sheet) => [sheet.id, printSheet(sheet, targets.labels)])),
     anchors: targets.anchors,
     signs: printSigns,
+    ...(toDecide.choices.length > 0 && !stamp && { toDecide }),
     signOff: makeSignOff(look, stamp),
     swatches: Object.fromEntries(book.options.map((option) => [option.id, swatchSvg(option)])),
   };
