@@ -56,6 +56,8 @@ test('holds the built program, what it reads, licences, and neither sources nor 
       'fonts/web/public-sans-OFL.txt',
       'schemas/book.schema.json',
       'schemas/house.schema.json',
+      'src/desk/assets/desk.css',
+      'src/desk/assets/desk.js',
       'src/site/pages-root/.gitkeep',
     ]),
   );
