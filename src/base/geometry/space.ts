@@ -1,5 +1,6 @@
-import type { Patch, Ring, Xy } from './xy.js';
+import { clipAll } from './half-plane.js';
 import type { Plane } from './plane.js';
+import type { Patch, Ring, Xy } from './xy.js';
 
 /** A place or a direction in a room: x east, y north, z up, in feet. */
 export interface Xyz extends Xy {
@@ -103,6 +104,14 @@ export function slopedPlane({ a, b, c }: Plane): SpacePlane {
   const [x, y] = [a / slope, b / slope];
   const factor = Math.hypot(1, slope);
   return planeOf({ x: 0, y: 0, z: c }, { x: y, y: -x, z: 0 }, { x: x / factor, y: y / factor, z: slope / factor });
+}
+
+/** What of a face lies at least `ahead` feet along a direction, from the origin; all of it or nothing where it is square to that. */
+export function faceBeyond({ plane, patches }: SpaceFace, way: Xyz, ahead: number): readonly Patch[] {
+  const [a, b, c] = [spaceDot(plane.u, way), spaceDot(plane.v, way), spaceDot(plane.at, way) - ahead];
+  const steep = Math.hypot(a, b);
+  if (steep < 1e-9) return c > 0 ? patches : [];
+  return clipAll(patches, { a: a / steep, b: b / steep, c: c / steep });
 }
 
 /** The same shape as seen from its back. */

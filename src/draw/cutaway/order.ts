@@ -1,6 +1,7 @@
-import { placeOn, spaceDot, type Xyz } from '../../base/geometry/index.js';
+import { areaOf, placeOn, spaceDot, type Xyz } from '../../base/geometry/index.js';
 import type { Spot } from '../convex.js';
 import type { Facet } from './facet.js';
+import { unhidden } from './hide.js';
 import type { Axonometry } from './view.js';
 
 /** A facet as it lies on the sheet. */
@@ -40,8 +41,8 @@ const near = 2e-3;
 
 /**
  * Facets from back to front. One lies behind another where they overlap on the sheet and it is wholly on the far side of the other's plane, or the other
- * wholly on the near side of its own: Newell, Newell and Sancha (1972), tests 2 to 4. Where neither plane parts two facets, the place on the sheet that
- * both cover says which is nearer. What is left in a ring, which only pieces that pass through each other make, goes by its depth.
+ * wholly on the near side of its own: Newell, Newell and Sancha (1972), tests 2 to 4. Where neither plane parts two facets, the places on the sheet that
+ * both cover say which is nearer. Of two that pass through each other, and of a ring, what is drawn later loses what the earlier hides of it.
  */
 export function backToFront<Kind extends Facet>(
   laid: readonly Laid<Kind>[],
@@ -50,15 +51,18 @@ export function backToFront<Kind extends Facet>(
   const count = laid.length;
   const before: number[][] = laid.map(() => []);
   const waiting: number[] = laid.map(() => 0);
+  const pierced: (readonly [number, number])[] = [];
   for (let i = 0; i < count; i += 1)
     for (let j = i + 1; j < count; j += 1) {
       const order = compare(laid[i]!, laid[j]!, camera);
       if (order === 0) continue;
-      const [back, front] = order < 0 ? [i, j] : [j, i];
+      const isFirst = order === 'through' ? isCutLast(laid[j]!, laid[i]!) : order < 0;
+      const [back, front] = isFirst ? ([i, j] as const) : ([j, i] as const);
+      if (order === 'through') pierced.push([back, front]);
       before[back]!.push(front);
       waiting[front]! += 1;
     }
-  const sorted: Laid<Kind>[] = [];
+  const sorted: number[] = [];
   const open = new Set(laid.keys());
   while (open.size > 0) {
     let best = -1;
@@ -66,10 +70,29 @@ export function backToFront<Kind extends Facet>(
       if (best < 0 || isSooner(i, best)) best = i;
     }
     open.delete(best);
-    sorted.push(laid[best]!);
+    sorted.push(best);
     for (const front of before[best]!) waiting[front]! -= 1;
   }
-  return sorted;
+  const rankOf: number[] = [];
+  sorted.forEach((i, rank) => (rankOf[i] = rank));
+  const inRings = before.flatMap((fronts, back) =>
+    fronts.filter((front) => rankOf[front]! < rankOf[back]!).map((front) => [front, back] as const),
+  );
+  const hiders = new Map<number, number[]>();
+  for (const [one, other] of [...pierced, ...inRings]) {
+    const [earlier, later] = rankOf[one]! < rankOf[other]! ? [one, other] : [other, one];
+    hiders.set(later, [...(hiders.get(later) ?? []), earlier]);
+  }
+  return sorted.flatMap((i) => {
+    const hidden = hiders.get(i);
+    if (!hidden) return [laid[i]!];
+    const { facet } = laid[i]!;
+    const patches = hidden.reduce(
+      (left, j) => unhidden({ ...facet, patches: left }, laid[j]!.facet, camera),
+      facet.patches,
+    );
+    return areaOf(patches) > 1e-6 ? [layFacet({ ...facet, patches }, camera)] : [];
+  });
 
   function isSooner(i: number, j: number): boolean {
     const [a, b] = [waiting[i]!, waiting[j]!];
@@ -78,8 +101,14 @@ export function backToFront<Kind extends Facet>(
   }
 }
 
-/** Under 0 when the first is to be drawn before the second, 0 when it does not matter. */
-function compare(one: Laid, other: Laid, camera: Axonometry): number {
+/** Of two facets that pass through each other, is it the first that is cut? Nothing lies on it that would have to be cut too. */
+function isCutLast({ facet: one }: Laid, { facet: other }: Laid): boolean {
+  const carries = ({ side, decals }: Facet): boolean => side !== undefined || decals !== undefined;
+  return !carries(one) || carries(other);
+}
+
+/** Under 0 when the first is to be drawn before the second, 0 when it does not matter; `through` when each hides a part of the other. */
+function compare(one: Laid, other: Laid, camera: Axonometry): number | 'through' {
   const play = 1e-6;
   if (one.right <= other.left + play || other.right <= one.left + play) return 0;
   if (one.bottom <= other.top + play || other.bottom <= one.top + play) return 0;
@@ -107,12 +136,16 @@ function sideOf({ corners }: Laid, { facet: { plane } }: Laid): 'front' | 'back'
   return most <= near ? 'back' : 'across';
 }
 
-function byDepth(one: Laid, other: Laid, camera: Axonometry): number {
+function byDepth(one: Laid, other: Laid, camera: Axonometry): number | 'through' {
+  let [least, most] = [0, 0];
   for (const spot of sharedSpots(one, other)) {
-    const [a, b] = [depthAt(one, spot, camera), depthAt(other, spot, camera)];
-    if (Math.abs(a - b) > 10 * near) return a - b;
+    const nearer = depthAt(one, spot, camera) - depthAt(other, spot, camera);
+    least = Math.min(least, nearer);
+    most = Math.max(most, nearer);
   }
-  return 0;
+  const play = 10 * near;
+  if (least < -play && most > play) return 'through';
+  return Math.max(-least, most) <= play ? 0 : most + least;
 }
 
 /** Depth of a facet's plane at a place of the sheet. */

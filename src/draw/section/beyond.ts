@@ -1,15 +1,14 @@
 import {
   areaOf,
-  clipAll,
   common,
   faceBetween,
+  faceBeyond,
   patchFrom,
   placeOn,
   spaceDot,
   unite,
   xyz,
   type Patch,
-  type SpaceFace,
 } from '../../base/geometry/index.js';
 import { solidSpace } from '../../core/feature/index.js';
 import type { RoomMeasure } from '../../core/model/index.js';
@@ -67,7 +66,7 @@ export function seenBeyond(cut: Cut, faces: readonly Facet[], open: readonly Pat
   const { camera } = cut;
   const ahead = faces
     .filter(({ plane }) => spaceDot(plane.faces, camera.toward) > grazing)
-    .map((face) => ({ ...face, patches: aheadOf(cut, face) }))
+    .map((face) => ({ ...face, patches: faceBeyond(face, xyz(cut.looks, 0), cut.ahead) }))
     .filter(({ patches }) => areaOf(patches) > 1e-5);
   const laid = backToFront(
     ahead.map((facet) => layFacet(facet, camera)),
@@ -90,13 +89,4 @@ export function seenBeyond(cut: Cut, faces: readonly Facet[], open: readonly Pat
 /** Jambs are of the wall that they are in. */
 function isShell({ side, id }: Facet): boolean {
   return side !== undefined || id.startsWith('ceiling/') || id.includes('/reveal-');
-}
-
-/** What of a face lies beyond the plane. */
-function aheadOf({ looks, ahead }: Cut, { plane, patches }: SpaceFace): readonly Patch[] {
-  const way = xyz(looks, 0);
-  const [a, b, c] = [spaceDot(plane.u, way), spaceDot(plane.v, way), spaceDot(plane.at, way) - ahead];
-  const steep = Math.hypot(a, b);
-  if (steep < 1e-9) return c > 0 ? patches : [];
-  return clipAll(patches, { a: a / steep, b: b / steep, c: c / steep });
 }
