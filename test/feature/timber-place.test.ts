@@ -192,6 +192,22 @@ describe('what a place must say', () => {
       { count: 2, run: 'north-south', at: `4'`, spacing: `6'`, follows: 'ceiling' },
       'timber-stations at features.0.follows: Beams follows the ceiling, which has no slope along the line of station 1',
     ],
+    [
+      { run: 'east-west', at: `40'`, underside: `8'` },
+      `feature-outside-room at features.0.at: Beams stands 40'-0" out at station 1, and the room is 22'-0" from south to north`,
+    ],
+    [
+      { count: 5, run: 'east-west', at: `4'`, spacing: `6'`, underside: `8'` },
+      `feature-outside-room at features.0.spacing: Beams stands 28'-0" out at station 5, and the room is 22'-0" from south to north`,
+    ],
+    [
+      { run: 'east-west', at: `4'`, from: `24'`, underside: `8'` },
+      `feature-outside-room at features.0.from: Beams begins 24'-0" out, and the room is 24'-0" that way`,
+    ],
+    [
+      { run: 'upright', at: `4'`, underside: `80'` },
+      `feature-outside-room at features.0.underside: Beams lies 80'-0" up, and the ceiling is at most 22'-0" high`,
+    ],
   ])('%o', (more, message) => {
     expect(problems(gable, more)).toEqual([message]);
   });

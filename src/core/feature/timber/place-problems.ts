@@ -1,16 +1,69 @@
+import { bounds, heightOn, nearTape, ringInFeet } from '../../../base/geometry/index.js';
 import { problemAt, type Problem } from '../../../base/problem/index.js';
-import { counted } from '../../../base/units/index.js';
+import { counted, feet, fromFeet, printLength } from '../../../base/units/index.js';
 import type { FeatureRecord } from '../../model/index.js';
 import type { RoomSpace } from '../kind.js';
-import { slopesAt } from './pieces.js';
+import { acrossAt, slopesAt } from './pieces.js';
 import type { Timber, TimberPlace } from './read.js';
 
-/** A place that says how high its pieces lie, and as many stations as there are pieces. Whether they fit into the room is a caution's. */
+/** A place that says how high its pieces lie, as many stations as there are pieces, and none that is all beyond the room. Whether they fit into it is a
+ *  caution's. */
 export function placeProblems({ place, count }: Timber, feature: FeatureRecord, space: RoomSpace): readonly Problem[] {
   if (!place) return [];
   const height = heightProblem(place, feature, space);
   if (height) return [height];
-  return place.follows ? slopeProblems(place, count, feature, space) : spacingProblems(place, count, feature, space);
+  if (place.follows) return slopeProblems(place, count, feature, space);
+  const spacing = spacingProblems(place, count, feature, space);
+  return spacing.length > 0 ? spacing : beyondProblems(place, count, feature, space);
+}
+
+/** The last station is the furthest, since all that is measured here is 0 or more. */
+function beyondProblems(
+  { underside, ...place }: TimberPlace,
+  stations: number,
+  { name, path }: FeatureRecord,
+  { origin, plan, ceiling }: RoomSpace,
+): readonly Problem[] {
+  const { west, east, south, north } = bounds(ringInFeet(plan));
+  const isNorthSouth = place.run === 'north-south';
+  const [deep, wide] = [north - south, east - west];
+  const found = (key: keyof TimberPlace, message: string, fix: string): Problem =>
+    problemAt(origin, [...path, key], 'feature-outside-room', message, { fix });
+  const last = acrossAt(place, stations - 1);
+  const [across, way, along] = isNorthSouth ? [wide, 'west to east', deep] : [deep, 'south to north', wide];
+  const length = (value: number): string => printLength(fromFeet(value));
+  const top = Math.max(
+    ...ceiling.flatMap(({ plane, patch }) => patch.outline.map((corner) => heightOn(plane, corner))),
+  );
+  return [
+    ...(last > across + nearTape
+      ? [
+          found(
+            feet(place.at) > across ? 'at' : 'spacing',
+            `${name} stands ${length(last)} out at station ${stations}, and the room is ${length(across)} from ${way}`,
+            'check at, spacing and count: they are measured from the south-west corner of the room',
+          ),
+        ]
+      : []),
+    ...(feet(place.from) > along - nearTape
+      ? [
+          found(
+            'from',
+            `${name} begins ${length(feet(place.from))} out, and the room is ${length(along)} that way`,
+            'from: is where the clear length begins, from the south-west corner of the room',
+          ),
+        ]
+      : []),
+    ...(underside !== undefined && feet(underside) > top - nearTape
+      ? [
+          found(
+            'underside',
+            `${name} lies ${printLength(underside)} up, and the ceiling is at most ${length(top)} high`,
+            "underside: is measured from the room's floor",
+          ),
+        ]
+      : []),
+  ];
 }
 
 function heightProblem(
