@@ -31,6 +31,7 @@ const stones: readonly Covering[] = [
   ['ashlar', { pattern: 'ashlar', colors: buff, repeat: inches(12) }, { courses: [4, 6, 8] }],
   ['ledge by its repeat', { pattern: 'ledge', colors: gray, repeat: inches(5) }, {}],
   ['ledge of one height', { pattern: 'ledge', colors: gray }, { courses: [4] }],
+  ['ledge of courses that nobody lays', { pattern: 'ledge', colors: gray }, { courses: [1 / 64] }],
   ['ashlar of odd heights', { pattern: 'ashlar', colors: gray }, { courses: [3.625, 7.5] }],
   ['cobble', { pattern: 'cobble', colors: gray }, {}],
 ];

@@ -31,6 +31,9 @@ const usual = {
   bar: 0.5 / 12,
 };
 
+/** More posts in a run, or bars in a bay, than this cannot be told apart, and would make the picture slow and large. */
+const most = { posts: 24, bars: 60 } as const;
+
 /** Rails of a room: posts, cap and what fills the bays; of what is to be decided its outline. */
 export function railFacets(seen: readonly SeenFinish[], measure: RoomMeasure): readonly Facet[] {
   return seen
@@ -42,12 +45,12 @@ export function railFacets(seen: readonly SeenFinish[], measure: RoomMeasure): r
     });
 }
 
-/** By what the rails of a room differ as they stand. */
+/** By what the rails of a room differ as they stand: of one option in two versions of its record, too. */
 export function railsKey(seen: readonly SeenFinish[]): string {
-  return seen
-    .filter(({ role }) => role === 'railing')
-    .map(({ selection, option = '' }) => `${selection}=${option}`)
-    .join(' ');
+  const rails = seen.filter(({ role }) => role === 'railing');
+  return rails.length === 0
+    ? ''
+    : JSON.stringify(rails.map((one) => [one.selection, one.option, one.face, one.facts, one.places, one.rails]));
 }
 
 /** A line that a rail runs along, in space: level, or up a flight. */
@@ -82,10 +85,21 @@ function builtRail({ place, run, pieces }: SeenRail, finish: SeenFinish, measure
     const wide = finish.facts.postWidth === undefined ? usual.post : feet(finish.facts.postWidth);
     const named = (part: string, tint: SwatchRole, faces: readonly SpaceFace[]): readonly Facet[] =>
       faces.map((face, k) => ({ ...face, id: `${run.id}/${i}-${part}-${k}`, role: 'rail', places: [place], tint }));
+    const stood =
+      posts.length > most.posts
+        ? named(
+            'posts',
+            'posts',
+            sheet(
+              line,
+              posts.map((post) => rectangle(post - wide / 2, 0, wide, height)),
+            ),
+          )
+        : posts.flatMap((post, k) =>
+            named(`post-${k}`, 'posts', bar(at(line, post, 0), at(line, post, height), line.ahead, wide, wide)),
+          );
     return [
-      ...posts.flatMap((post, k) =>
-        named(`post-${k}`, 'posts', bar(at(line, post, 0), at(line, post, height), line.ahead, wide, wide)),
-      ),
+      ...stood,
       ...named(
         'cap',
         'cap',
@@ -108,13 +122,17 @@ function infill(
   { facts }: SeenFinish,
 ): readonly { readonly tint: SwatchRole; readonly patches: readonly Patch[] }[] {
   const fill = piece.infill;
-  const bays = posts.slice(1).map((end, i) => [posts[i]! + post / 2, end - post / 2] as const);
+  const bays = posts
+    .slice(1)
+    .map((end, i) => [posts[i]! + post / 2, end - post / 2] as const)
+    .filter(([from, to]) => to - from > 1e-3);
   if (!fill) return [];
   switch (fill.fill) {
     case 'balusters': {
       const each = Math.round(fill.count / Math.max(1, piece.bays));
       const wide = facts.balusterWidth === undefined ? usual.bar : feet(facts.balusterWidth);
       const bars = bays.flatMap(([from, to]) => {
+        if (each > most.bars) return [rectangle(from, usual.foot, to - from, height - usual.foot)];
         const gap = (to - from - each * wide) / (each + 1);
         return Array.from({ length: each }, (_, i) =>
           rectangle(from + gap + i * (gap + wide), usual.foot, wide, height - usual.foot),
@@ -125,6 +143,7 @@ function infill(
     }
     case 'cables': {
       const apart = facts.cableSpacing === undefined ? height / (fill.count + 1) : feet(facts.cableSpacing);
+      if (fill.count > most.bars) return [{ tint: 'infill', patches: [rectangle(0, 0, line.length, height)] }];
       const cables = Array.from({ length: fill.count }, (_, i) =>
         rectangle(0, (i + 1) * apart - usual.cable / 2, line.length, usual.cable),
       );

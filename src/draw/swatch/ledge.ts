@@ -6,6 +6,8 @@ import { toneBy, tonesOf, type Stuff } from './stuff.js';
 
 /** So many stones a repeat, that it stays small to write. */
 const stones = 60;
+/** So many courses a repeat at most: thinner ones than anybody lays come again sooner. */
+const mostCourses = 24;
 const [moldedWidth, moldedHeight] = [48, 36];
 
 /** Ledge stones in uneven courses, with shadows between. Molded ones come again after 4 feet. */
@@ -48,7 +50,9 @@ function molded(stuff: Stuff, shapes: number): Repeat {
   const nextTone = toneBy(random, tonesOf(stuff, 5, 0.035));
   const perHeight = Math.max(2, Math.round(shapes / heights.length));
   const sum = heights.reduce((all, high) => all + high, 0);
-  const courses = Array.from({ length: Math.max(1, Math.round(moldedHeight / sum)) }, () => heights).flat();
+  const inSet = heights.reduce((all, high) => all + moldedWidth / lengthOf(high), 0);
+  const times = Math.min(Math.round(moldedHeight / sum), Math.ceil(stones / inSet));
+  const courses = Array.from({ length: Math.max(1, times) }, () => heights).flat();
   let bottom = 0;
   for (const high of courses) {
     const wanted = Array.from({ length: perHeight }, (_, index) => lengthOf(high) * (0.7 + (0.7 * index) / perHeight));
@@ -81,7 +85,7 @@ function cutOf(high: number): Cut {
 /** Heights in no order, none twice running, up to about `wanted` inches. */
 function coursesOf(random: Random, heights: readonly number[], wanted: number): readonly number[] {
   const courses: number[] = [];
-  for (let sum = 0; sum < wanted; sum += courses.at(-1)!) {
+  for (let sum = 0; sum < wanted && courses.length < mostCourses; sum += courses.at(-1)!) {
     const others = heights.filter((high) => high !== courses.at(-1));
     courses.push(random.pick(others.length > 0 ? others : heights));
   }
