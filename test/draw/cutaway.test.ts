@@ -12,7 +12,7 @@ import { sidesOf } from '../../src/draw/cutaway/outline.js';
 import { railFacets, railsKey } from '../../src/draw/cutaway/railing.js';
 import { sceneOf, type Scene } from '../../src/draw/cutaway/scene.js';
 import { axonometry } from '../../src/draw/cutaway/view.js';
-import { drawCutaway, printPalette, type Cutaway, type View } from '../../src/draw/index.js';
+import { drawCutaway, looksSame, printPalette, type Cutaway, type View } from '../../src/draw/index.js';
 import { demoBook } from '../demo-house.js';
 import { atMost, processorTime } from '../processor-time.js';
 import { covers } from './nearest.js';
@@ -166,6 +166,15 @@ describe('a picture', () => {
     const stone = sceneFor('great-room').laid.filter(({ facet }) => facet.places.includes('breast')).length;
     // A face of stone is its ground, its pattern and its shadow; nothing else is another.
     expect(changed.length).toBeLessThanOrEqual(2 * stone);
+  });
+
+  test('is another where nothing but a pattern on the walls differs', () => {
+    const texture = look.selectionsOf(look.room('great-room')!).find(({ category }) => category === 'wall-texture')!;
+    const [peel, trowel] = ['light-orange-peel', 'hand-trowel'].map((option) =>
+      draw('great-room', { instead: new Map([[texture.id, option]]) }),
+    );
+    expect(looksSame(peel!, trowel!)).toBe(false);
+    expect(looksSame(peel!, draw('great-room', { instead: new Map([[texture.id, 'light-orange-peel']]) }))).toBe(true);
   });
 
   test('hatches what is open, and says so in its list and in its words', () => {

@@ -55,7 +55,7 @@ export interface Cutaway {
   readonly unseen: readonly Key[];
   readonly view: View;
   readonly bounds: Bounds;
-  /** What is drawn, without ids and words. */
+  /** What is drawn, with the materials that it refers to, without ids and words. */
   readonly nodes: readonly SvgNode[];
 }
 
@@ -64,7 +64,6 @@ type PictureOptions = Required<Pick<CutawayOptions, 'view' | 'focus' | 'plain'>>
 
 /** The picture as drawn: its ids begin with a mark, in place of which each who asks for it has its own. */
 interface Picture extends Pick<Cutaway, 'keys' | 'unseen' | 'view' | 'bounds' | 'nodes'> {
-  readonly defs: readonly SvgNode[];
   /** Left, top, width and height in points. */
   readonly frame: readonly [number, number, number, number];
   readonly isCut: boolean;
@@ -130,8 +129,12 @@ function drawPicture(
     bounds,
     keys: placed.map(({ spot: _spot, ...key }) => key),
     unseen: unseenOf(seen, { laid, decals: decals.flat(), looks, keys: placed, measure }),
-    defs: painter.defs,
-    nodes: [...nodes, ...lines, ...placed.flatMap((key) => numberAt(key, scale, radius))],
+    nodes: [
+      ...(painter.defs.length > 0 ? [element('defs', {}, ...painter.defs)] : []),
+      ...nodes,
+      ...lines,
+      ...placed.flatMap((key) => numberAt(key, scale, radius)),
+    ],
     frame: [
       bounds.left * scale - margin,
       bounds.top * scale - margin,
@@ -143,7 +146,7 @@ function drawPicture(
 }
 
 function issue(
-  { defs, nodes, frame, keys, isCut }: Picture,
+  { nodes, frame, keys, isCut }: Picture,
   { number, name, measure }: CutawayRoom,
   { id, font = 'Public Sans', focus = [], title = `${number} ${name}, as it will look` }: CutawayOptions,
 ): Drawing {
@@ -163,7 +166,6 @@ function issue(
     },
     element('title', { id: `${id}-title` }, title),
     element('desc', { id: `${id}-desc` }, description),
-    ...(defs.length > 0 ? [element('defs', {}, ...defs.map((node) => withId(node, id)))] : []),
     ...nodes.map((node) => withId(node, id)),
   );
   return {
