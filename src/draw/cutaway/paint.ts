@@ -1,4 +1,4 @@
-import { spaceDot, unitOf, placeOn, type Patch, type Xy } from '../../base/geometry/index.js';
+import { common, patchFrom, placeOn, spaceDot, unitOf, type Patch, type Xy } from '../../base/geometry/index.js';
 import { element, path, PathBuilder, type SvgNode } from '../../base/svg/index.js';
 import { feet, fromFeet } from '../../base/units/index.js';
 import type { SeenFinish } from '../../core/book/index.js';
@@ -227,6 +227,13 @@ function boards(
   const [lines, joints] = [new PathBuilder(1), new PathBuilder(1)];
   for (let course = 0; course < laid.courses; course += 1) {
     const [low, high] = [edges[course]!, edges[course + 1]!];
+    const stretchesAt = (across: number): string =>
+      stretchesInside(rings, spot(0, across), ahead)
+        .flat()
+        .map((end) => Math.round(alongOf(end) * 50))
+        .join(' ');
+    // Where a side runs askew to the courses, or ends within one, pieces end along it.
+    const isSquare = stretchesAt(low + sliver) === stretchesAt(high - sliver);
     for (const [a, b] of stretchesInside(rings, spot(0, (low + high) / 2), ahead)) {
       const stops = [alongOf(a), ...(laid.joints[course] ?? []).map((joint) => joint / unit), alongOf(b)]
         .filter(
@@ -238,8 +245,9 @@ function boards(
         if (share < 0.62) {
           const tone = tones[Math.floor((share / 0.62) * tones.length) % tones.length]!;
           const [from, to] = [stops[i]!, stops[i + 1]!];
-          const corners = [place(from, low), place(to, low), place(to, high), place(from, high)];
-          pieces.set(tone, (pieces.get(tone) ?? '') + outlineData(corners.map(at)));
+          const whole = patchFrom([place(from, low), place(to, low), place(to, high), place(from, high)]);
+          const shown = isSquare ? [whole] : common([whole], facet.patches);
+          pieces.set(tone, (pieces.get(tone) ?? '') + outlines(shown, at));
         }
         if (i > 0) joints.polyline([place(stops[i]!, low), place(stops[i]!, high)].map(at));
       }
@@ -258,6 +266,9 @@ function boards(
 
 /** Layouts are in nanometres. */
 const unit = fromFeet(1);
+
+/** Feet from the edge of a course at which it is told where it ends. */
+const sliver = 1e-3;
 
 /** Of boards whose record has no swatch. */
 const bareWood = { pattern: 'boards', colors: [ink.bare] } as const;
