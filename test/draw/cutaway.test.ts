@@ -6,8 +6,10 @@ import { drawnRoom, lookUp, type Book, type Instead, type LookUp, type SeenFinis
 import { solidSpace, solidsOf } from '../../src/core/feature/index.js';
 import type { Length } from '../../src/base/units/index.js';
 import { chooseView } from '../../src/draw/cutaway/choose-view.js';
-import { lookOf, looksOf } from '../../src/draw/cutaway/look.js';
+import { finishWords, lookOf, looksOf, partLook } from '../../src/draw/cutaway/look.js';
 import { placeKeys } from '../../src/draw/cutaway/keys.js';
+import { decalsOf } from '../../src/draw/cutaway/on-wall.js';
+import { layFacet } from '../../src/draw/cutaway/order.js';
 import { sidesOf } from '../../src/draw/cutaway/outline.js';
 import { railFacets, railsKey } from '../../src/draw/cutaway/railing.js';
 import { sceneOf, type Scene } from '../../src/draw/cutaway/scene.js';
@@ -94,16 +96,51 @@ describe('a picture', () => {
   test('has each number on its own finish, and nothing over it', () => {
     for (const { slug } of book.rooms) {
       const { measure, seen } = roomOf(slug);
-      const { laid } = sceneFor(slug);
+      const { laid, camera } = sceneFor(slug);
       const looks = looksOf(seen);
-      for (const { spot, finish, isOpen } of placeKeys(laid, looks, measure, 0.5)) {
+      const covered = laid.map((one) => ({ laid: one, decals: decalsOf(one.facet, measure, looks) }));
+      for (const { spot, finish } of placeKeys(covered, looks, { measure, camera }, 0.5)) {
         if (!spot) continue;
-        const last = laid.filter((one) => covers(one, spot)).at(-1);
-        const shown = last && lookOf(last.facet, looks);
-        const names = shown && shown.is !== 'bare' ? shown.names.join(', ') : 'nothing';
-        expect(isOpen ? `${names}: to be decided` : names, slug).toBe(finish);
+        const last = covered.filter((one) => covers(one.laid, spot)).at(-1)!;
+        const { facet } = last.laid;
+        const on = last.decals.findLast(
+          ({ role, patches }) => role !== 'panel' && covers(layFacet({ ...facet, patches }, camera), spot),
+        );
+        const role = on?.role === 'knob' ? 'hardware' : (on?.role as 'base' | 'trim' | undefined);
+        const shown = on && role ? partLook(role, [on.place], looks)! : lookOf(facet, looks);
+        expect(shown.is === 'bare' ? 'nothing' : finishWords(shown), slug).toBe(finish);
       }
     }
+  });
+
+  test('names all that is seen of a room: each finish has a key, or is said not to be drawn', () => {
+    for (const { slug } of book.rooms) {
+      const { seen } = roomOf(slug);
+      const { keys, unseen } = draw(slug);
+      const words = [...keys, ...unseen].map(({ finish }) => finish).join('\n');
+      const looks = looksOf(seen);
+      for (const { role, name, places } of seen) {
+        // What a board or a tile hides is not seen.
+        const isHidden =
+          ['coat', 'texture', 'surface'].includes(role) &&
+          places.every((place) => {
+            const look = looks.surface([place]);
+            return look.is === 'bare' || !finishWords(look).includes(name);
+          });
+        if (!isHidden && role !== 'unit') expect(words, `${slug}: ${name}`).toContain(name);
+      }
+    }
+  });
+
+  test('keeps names with commas apart, and shows a color whose texture is to be decided', () => {
+    const found = draw('great-room').keys.map(({ finish }) => finish);
+    expect(found).toContain('Hand trowel, soft + Tallow, matte');
+    const paint = look.selectionsOf(look.room('study')!).find(({ id }) => id === 'study/paint/walls')!;
+    const [tallow, juniper] = ['matte-tallow', 'eggshell-juniper'].map((option) =>
+      draw('study', { instead: new Map([[paint.id, option]]) }),
+    );
+    expect(tallow!.keys.map(({ finish }) => finish)).toContain('Tallow, matte + Wall texture: to be decided');
+    expect(looksSame(tallow!, juniper!)).toBe(false);
   });
 
   test('stays under 60 kB', () => {

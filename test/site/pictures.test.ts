@@ -69,7 +69,7 @@ describe('the picture on a room page', () => {
     const svg = svgText(drawing.svg);
     const numbers = [...svg.matchAll(/class="number".*?>(\d+)<\/text>/g)].map(([, number]) => Number(number));
     expect(numbers.toSorted()).toEqual(keys.flatMap(({ number }) => number ?? []));
-    for (const { at, finish } of keys) expect(drawing.description).toContain(`${at}, ${finish}`);
+    for (const { at, finish } of keys) expect(drawing.description).toContain(`${at}: ${finish}`);
     expect(page).toContain('role="img"');
     expect(wordsOf(page)).toContain(pictureWords);
     expect(page.indexOf('id="look-title"')).toBeLessThan(page.indexOf('id="draw-plan-title"'));
@@ -113,7 +113,7 @@ describe('a picture', () => {
     const whole = drawPicture(room('great-room'), view, { id: 'look', plain: true });
     expect(cut.nodes.length).toBeLessThan(whole.nodes.length / 2);
     expect(cut.drawing.description).toMatch(/^Chimney breast, Hearth, and what is around/);
-    expect(whole.drawing.description).toContain('Floor, White oak, engineered, 7 inch');
+    expect(whole.drawing.description).toContain('Floor: White oak, engineered, 7 inch');
   });
 });
 

@@ -120,8 +120,9 @@ function drawPicture(
   const scale = scaleFor(bounds, box ?? { width: 7, height: 7 });
   const painter = new Painter(camera, scale, looks, idMark);
   const radius = radiusIn(bounds, scale);
-  const placed = placeKeys(laid, looks, measure, plain ? undefined : (radius + 1.5) / scale);
   const decals = laid.map(({ facet }) => decalsOf(facet, measure, looks));
+  const covered = laid.map((one, i) => ({ laid: one, decals: decals[i]! }));
+  const placed = placeKeys(covered, looks, { measure, camera }, plain ? undefined : (radius + 1.5) / scale);
   const nodes = laid.flatMap((one, i) => (meets(one, bounds, margin / scale) ? painter.facet(one, decals[i]!) : []));
   const lines = away.map((line) => awayLine(line.map(camera.spot), scale));
   return {
@@ -193,7 +194,7 @@ const closing = 'A drawing, not the sample.';
 
 function describe(keys: readonly Key[]): string {
   const list = keys
-    .map(({ number, at, finish }) => `${number === undefined ? '' : `${number}: `}${at}, ${finish}`)
+    .map(({ number, at, finish }) => `${number === undefined ? '' : `${number}, `}${at}: ${finish}`)
     .join('; ');
   return `The room with its near walls taken away. ${list === '' ? 'No finish is recorded.' : `${list}.`} ${closing}`;
 }

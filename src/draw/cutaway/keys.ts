@@ -2,8 +2,10 @@ import { findPlaces, placeText } from '../../core/takeoff/index.js';
 import type { RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { isInside } from '../inside.js';
-import { lookOf, type Looks } from './look.js';
-import type { Laid } from './order.js';
+import type { Decal, Facet } from './facet.js';
+import { finishWords, hasOpen, lookOf, partLook, type Look, type Looks } from './look.js';
+import { layFacet, type Laid } from './order.js';
+import type { Axonometry } from './view.js';
 
 /** A finish that is seen. */
 export interface Key {
@@ -26,21 +28,34 @@ const steps = 14;
 const looked = 3;
 
 interface Group {
+  readonly part: Part;
+  /** As `finishWords` has it. */
   readonly finish: string;
   readonly isOpen: boolean;
   readonly places: string[];
   readonly facets: { readonly laid: Laid; readonly index: number; readonly size: number }[];
 }
 
+/** What of a room a finish is on, in the order of their numbers. */
+const parts = ['surface', 'railing', 'base', 'trim', 'door', 'hardware'] as const;
+type Part = (typeof parts)[number];
+
+/** A facet of the picture with what lies on it. */
+export interface Covered {
+  readonly laid: Laid;
+  readonly decals: readonly Decal[];
+}
+
 /** One number for a finish, where the freest part of it is seen; `radius` is what a number takes, in feet of the sheet. Without it there are no numbers. */
 export function placeKeys(
-  laid: readonly Laid[],
+  covered: readonly Covered[],
   looks: Looks,
-  measure: RoomMeasure,
+  { measure, camera }: { readonly measure: RoomMeasure; readonly camera: Axonometry },
   radius: number | undefined,
 ): readonly PlacedKey[] {
+  const laid = covered.map((one) => one.laid);
   const taken: Spot[] = [];
-  const found = groupsOf(laid, looks).map((group) => {
+  const found = groupsOf(covered, looks, camera).map((group) => {
     const largest = group.facets.toSorted((one, other) => other.size - one.size).slice(0, looked);
     const spot = radius === undefined ? undefined : freest(largest, laid, taken, radius);
     if (spot) taken.push(spot);
@@ -57,14 +72,21 @@ export function placeKeys(
 
 /** A finish at its places, in words. */
 export function keyOf(
-  { finish, isOpen, places }: Pick<Group, 'finish' | 'isOpen' | 'places'>,
+  { part, finish, isOpen, places }: Pick<Group, 'part' | 'finish' | 'isOpen' | 'places'>,
   measure: RoomMeasure,
 ): Key {
   const at = placeText(
     [],
-    wholePlaces(places, measure).flatMap((place) => findPlaces(place, measure) ?? []),
+    byMark(wholePlaces(places, measure), measure).flatMap((place) => findPlaces(place, measure) ?? []),
   );
-  return { at, finish: isOpen ? `${finish}: to be decided` : finish, isOpen };
+  const isAlong = part === 'base' && places[0] !== 'base';
+  return { at: isAlong ? `Base, ${at.charAt(0).toLowerCase()}${at.slice(1)}` : at, finish, isOpen };
+}
+
+/** Openings in the order of the record; all else as it is drawn. */
+function byMark(places: readonly string[], { openings }: RoomMeasure): readonly string[] {
+  const rankOf = (place: string): number => openings.findIndex(({ mark }) => mark === place);
+  return places.toSorted((one, other) => rankOf(one) - rankOf(other));
 }
 
 /** A feature's name says its faces too, and stands for several of them. */
@@ -77,28 +99,45 @@ function wholePlaces(places: readonly string[], { features }: RoomMeasure): read
   return [...new Set(whole)].filter((place) => !whole.some((other) => place.startsWith(`${other}/`)));
 }
 
-/** Floor, walls, ceiling, and what stands in the room. */
-function rank({ places: [first = ''] }: Group, { walls }: RoomMeasure): number {
+/** Floor, walls, ceiling, what stands in the room, and then what lies on all of these. */
+function rank({ part, places: [first = ''] }: Group, { walls }: RoomMeasure): number {
+  if (part !== 'surface') return 3 + parts.indexOf(part);
   if (first === 'floor') return 0;
   if (first === 'ceiling') return 2;
   return walls.some(({ id }) => id === first) ? 1 : 3;
 }
 
-function groupsOf(laid: readonly Laid[], looks: Looks): readonly Group[] {
+function groupsOf(covered: readonly Covered[], looks: Looks, camera: Axonometry): readonly Group[] {
   const groups = new Map<string, Group>();
-  laid.forEach((one, index) => {
-    const { facet } = one;
-    if (facet.role !== 'finish' && facet.role !== 'rail') return;
-    const look = lookOf(facet, looks);
+  const add = (part: Part, look: Look, laid: Laid, index: number): void => {
     if (look.is === 'bare') return;
-    const finish = look.names.join(', ');
-    const name = `${look.is} ${finish}`;
-    const group = groups.get(name) ?? { finish, isOpen: look.is === 'open', places: [], facets: [] };
+    const finish = finishWords(look);
+    const name = `${part} ${finish}`;
+    const group = groups.get(name) ?? { part, finish, isOpen: hasOpen(look), places: [], facets: [] };
     groups.set(name, group);
     if (!group.places.includes(look.place)) group.places.push(look.place);
-    group.facets.push({ laid: one, index, size: sizeOf(one) });
+    group.facets.push({ laid, index, size: sizeOf(laid) });
+  };
+  covered.forEach(({ laid, decals }, index) => {
+    const { facet } = laid;
+    const part = partOf(facet, looks);
+    if (part) add(part, lookOf(facet, looks), laid, index);
+    for (const { role, patches, place } of decals) {
+      if (role === 'panel') continue;
+      const of = role === 'knob' ? 'hardware' : role;
+      const look = partLook(of, [place], looks);
+      if (look) add(of, look, layFacet({ ...facet, patches }, camera), index);
+    }
   });
   return [...groups.values()];
+}
+
+/** A frame that has no trim of its own has the finish of its wall. */
+function partOf({ role, places }: Facet, looks: Looks): Part | undefined {
+  if (role === 'finish') return 'surface';
+  if (role === 'rail') return 'railing';
+  if (role === 'door') return 'door';
+  return role === 'frame' && partLook('trim', places, looks) ? 'trim' : undefined;
 }
 
 function sizeOf({ rings }: Laid): number {

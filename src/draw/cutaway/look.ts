@@ -5,17 +5,40 @@ import type { Facet } from './facet.js';
 export type Look =
   /** Nothing is recorded for it. */
   | { readonly is: 'bare' }
-  /** Still to be decided. */
-  | { readonly is: 'open'; readonly place: string; readonly names: readonly string[] }
+  /** Still to be decided: what of it is, and what is not. */
+  | {
+      readonly is: 'open';
+      readonly place: string;
+      readonly names: readonly string[];
+      readonly known?: readonly string[];
+    }
   | {
       readonly is: 'finish';
       readonly place: string;
       readonly main: SeenFinish;
       readonly under?: SeenFinish;
       readonly names: readonly string[];
+      /** What lies under it and is to be decided: its color is known, its texture is not. */
+      readonly toCome?: readonly string[];
     };
 
 const bare: Look = { is: 'bare' };
+
+/** A finish in words: each product by its name, which may have commas of its own, and whatever is to be decided called so. */
+export function finishWords(look: Exclude<Look, { is: 'bare' }>): string {
+  const { is, names } = look;
+  const [known, open] = is === 'open' ? [look.known ?? [], names] : [names, look.toCome ?? []];
+  return [...known, ...open.map(openWords)].join(' + ');
+}
+
+export function openWords(name: string): string {
+  return `${name}: to be decided`;
+}
+
+/** Is any of what is seen to be decided? */
+export function hasOpen(look: Look): boolean {
+  return look.is === 'open' || (look.is === 'finish' && look.toCome !== undefined);
+}
 
 /** Finds what is seen of a place. */
 export interface Looks {
@@ -41,7 +64,8 @@ export function looksOf(seen: readonly SeenFinish[]): Looks {
   };
 }
 
-/** A surface hides what is under it, and a coat on it is named with it; a coat alone gives its color to the texture under it. */
+/** A surface hides what is under it, and a coat on it is named with it; a coat alone gives its color to the texture under it, or is plain while that is
+ *  to be decided. */
 function lookAt(here: readonly SeenFinish[], place: string): Look {
   const surface = here.findLast(({ role }) => role === 'surface');
   const coat = here.findLast(({ role }) => role === 'coat');
@@ -51,8 +75,11 @@ function lookAt(here: readonly SeenFinish[], place: string): Look {
   if (!main) return bare;
   const open = shown.filter(({ option }) => option === undefined);
   const seenOpen = surface ? open.filter((one) => one === surface) : open;
-  if (seenOpen.length > 0) return { is: 'open', place, names: seenOpen.map(({ name }) => name) };
+  if (!surface && coat?.option !== undefined && seenOpen.length > 0)
+    return { is: 'finish', place, main: coat, names: [coat.name], toCome: seenOpen.map(({ name }) => name) };
   const named = shown.filter(({ option }) => option !== undefined);
+  const known = surface ? [] : named.map(({ name }) => name);
+  if (seenOpen.length > 0) return { is: 'open', place, names: seenOpen.map(({ name }) => name), known };
   return {
     is: 'finish',
     place,

@@ -88,7 +88,9 @@ function Picture({ room }: { room: HandoutRoom }): VNode | null {
         <DrawnPicture drawing={drawing} />
         <div class="look-words">
           <Keys keys={keys} />
-          {unseen.length > 0 && <p>Not drawn, since it is on what was taken away or has no recorded place:</p>}
+          {unseen.length > 0 && (
+            <p>Not drawn, since it is on what was taken away, or its place or size is not recorded:</p>
+          )}
           <Keys keys={unseen} />
         </div>
       </div>

@@ -22,7 +22,9 @@ export function RoomPicture({ room }: { room: BookRoom }): VNode | null {
           <Keys keys={numbered} />
           {others.length > 0 && <p>Drawn, with no room for a number:</p>}
           <Keys keys={others} />
-          {unseen.length > 0 && <p>Not drawn, since it is on what was taken away or has no recorded place:</p>}
+          {unseen.length > 0 && (
+            <p>Not drawn, since it is on what was taken away, or its place or size is not recorded:</p>
+          )}
           <Keys keys={unseen} />
           <p class="why">{pictureWords}</p>
         </div>
