@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { RoomView } from '../../src/core/caution/index.js';
+import type { FeatureMeasure } from '../../src/core/model/index.js';
 import { category, feature, hole, len, measuredBy, option, room, seenBy, selection, wall } from './house.js';
 
 const railing = category(['height', 'clear-opening'], { slug: 'railing', trade: 'metal', ...measuredBy('railing') });
@@ -188,5 +189,45 @@ describe('opening between the parts of a guard', () => {
 
   test('at a step of less than the guarded drop there is nothing to pass through', () => {
     expect(seenBy('guard-opening', edge('30"', { height: '36"', 'clear-opening': '6"' }))).toHaveLength(0);
+  });
+});
+
+describe('a rail that ends in the air', () => {
+  const along = (run: string, more: { openTo?: string; features?: readonly FeatureMeasure[] } = {}): RoomView => {
+    const of = feature('drop-edge', 'edge', { wall: 'north', at: len('0"'), run: len(run) }, { drop: len(`8'`) });
+    const north = wall('north', more.openTo === undefined ? {} : { openTo: more.openTo });
+    return room({ measure: { walls: [north], features: [of, ...(more.features ?? [])] } });
+  };
+
+  test.each([
+    [`9'-8 1/16"`, 0],
+    [`9'-8"`, 1],
+    [`7'-6 1/16"`, 1],
+    // To the outside, as wide as steps may be.
+    [`7'-6"`, 0],
+  ])('over %s of a side of ten feet: %i', (run, count) => {
+    expect(seenBy('rail-in-air', along(run))).toHaveLength(count);
+  });
+
+  test('is passed over where something stands that it ends at', () => {
+    const post = [`9'`, `10'`].flatMap((x) => [`9'-6"`, `10'`].map((y) => ({ x: len(x), y: len(y) })));
+    const nook = feature('built-in', 'nook', {}, { footprint: [post[0]!, post[1]!, post[3]!, post[2]!] });
+    expect(seenBy('rail-in-air', along(`9'`, { features: [nook] }))).toEqual([]);
+  });
+
+  test('is passed over where a stair may come up, and where the side is told as a drop', () => {
+    const stair = { rise: len(`10'`), risers: 17, going: len('10 1/2"'), width: len(`3'-6"`), rails: 1 };
+    const below = (level: string) =>
+      room({ slug: 'below', level, measure: { features: [feature('stair', 'stair', stair)] } });
+    expect(seenBy('rail-in-air', [along(`6'`, { openTo: 'below' }), below('main')])).toEqual([]);
+    expect(seenBy('rail-in-air', [along(`7'`, { openTo: 'below' }), below('main')])).toHaveLength(1);
+    const levels = ['low', 'main'];
+    expect(seenBy('rail-in-air', [along(`7'`, { openTo: 'below' }), below('low')], { levels })).toEqual([]);
+  });
+
+  test('says how far from the wall it ends, and whom to ask', () => {
+    const [caution] = seenBy('rail-in-air', along(`9'`));
+    expect(caution?.seen).toContain(`1'-0" short of the right end of north`);
+    expect(caution?.ask).toContain('the builder');
   });
 });

@@ -41,6 +41,17 @@ published(
   () => {
     expect(seenBy('guard-opening', gallery(`10'`, { height: '36"', 'clear-opening': '3 15/16"' }))).toHaveLength(0);
     expect(seenBy('guard-opening', gallery(`10'`, { height: '36"', 'clear-opening': '4"' }))).toHaveLength(1);
+    // Nor beside the end of a guard, along a side of 10'.
+    const ending = (run: string) =>
+      room({
+        measure: {
+          features: [
+            feature('drop-edge', 'edge', { wall: 'north', at: len('0"'), run: len(run) }, { drop: len(`10'`) }),
+          ],
+        },
+      });
+    expect(seenBy('rail-in-air', ending(`9'-8 1/16"`))).toHaveLength(0);
+    expect(seenBy('rail-in-air', ending(`9'-8"`))).toHaveLength(1);
   },
 );
 

@@ -24,6 +24,7 @@ import { mustMatch } from './must-match.js';
 import { onlyWayUp } from './only-way-up.js';
 import { overhang } from './overhang.js';
 import { privacyAtDoor } from './privacy-at-door.js';
+import { railInAir } from './rail-in-air.js';
 import { roughOpening } from './rough-opening.js';
 import type { Rule } from './rule.js';
 import { sheenOverLevel } from './sheen-over-level.js';
@@ -60,6 +61,7 @@ export const rules: readonly Rule[] = [
   adheredFacing,
   adheredFacingOutside,
   hungTimber,
+  railInAir,
   timberOutside,
   doorUnderSlope,
   swingMeets,
