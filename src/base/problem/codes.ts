@@ -230,6 +230,7 @@ export const codesByPage = {
     'part-unknown',
     'part-missing',
     'layers-differ',
+    'options-alike',
     'family-unknown',
     'option-draft',
     'option-untold',

@@ -16,6 +16,7 @@ import {
   describeOption,
   describeTrade,
 } from './describe.js';
+import { alikeProblems } from './alike-problems.js';
 import { choiceDayProblems, futureProblems, measureProblems } from './day-problems.js';
 import { draftSelections } from './draft.js';
 import { groupBy } from './group-by.js';
@@ -127,7 +128,14 @@ function composeLaid(
   const pricing = [...quoteProblems(records, money.quotes), ...invoiceProblems(records, money.allowances)];
   return {
     value: { ...book, schedules: makeSchedules(book) },
-    problems: [...problems, ...accepted.problems, ...layerProblems(records.options), ...days, ...pricing],
+    problems: [
+      ...problems,
+      ...accepted.problems,
+      ...layerProblems(records.options),
+      ...alikeProblems(records),
+      ...days,
+      ...pricing,
+    ],
   };
 }
 

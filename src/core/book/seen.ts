@@ -1,5 +1,5 @@
-import { carries, factOf, patternFacts, type PatternFacts } from '../fact/index.js';
-import type { Run, Swatch } from '../model/index.js';
+import { carries, factOf, patternFacts, type PatternFacts, type Telling } from '../fact/index.js';
+import type { Category, Run, Swatch } from '../model/index.js';
 import {
   buildRail,
   findPlaces,
@@ -63,7 +63,8 @@ export type Instead = ReadonlyMap<string, string | undefined>;
 /** What is seen in a room, in working order: the last at a place lies on top. */
 export function seenIn(room: BookRoom, look: LookUp, instead: Instead = new Map()): readonly SeenFinish[] {
   return look.selectionsOf(room).flatMap((selection) => {
-    const role = roleOf(selection, look);
+    const category = look.category(selection.category);
+    const role = category && roleOf(category, selection.places);
     const { id, state } = selection;
     const isNone = instead.has(id) ? instead.get(id) === undefined : state === 'none';
     return role === undefined || isNone ? [] : [seen(selection, role, room, look, instead.get(id))];
@@ -84,7 +85,6 @@ function seen(
   const isCounted = slug !== undefined && slug === selection.counted;
   const laid = isCounted ? selection.takeoff.find(({ layout }) => layout !== undefined)?.layout : undefined;
   const rails = role === 'railing' && option ? railsOf(selection, option, room) : [];
-  const face = faceOf(role, option);
   return {
     selection: id,
     category,
@@ -98,11 +98,18 @@ function seen(
     name: option?.name ?? look.categoryName(category),
     ...(option && { option: option.slug, ...(option.swatch && { swatch: option.swatch }) }),
     ...(laid && { laid: { lay: laid.lay, face: laid.face, surfaces: laid.surfaces } }),
-    ...(face !== undefined && { face }),
     ...(rails.length > 0 && { rails }),
-    facts: factsOf(option),
-    pattern: patternFacts(option),
+    ...shownFacts(role, option),
   };
+}
+
+/** What of an option's record, beside its swatch, changes how it looks. */
+export function shownFacts(
+  role: SeenRole,
+  option: Telling | undefined,
+): Pick<SeenFinish, 'face' | 'facts' | 'pattern'> {
+  const face = faceOf(role, option);
+  return { ...(face !== undefined && { face }), facts: factsOf(option), pattern: patternFacts(option) };
 }
 
 /** Base runs along the walls that its take-off lists; all else is where its record says. */
@@ -122,9 +129,11 @@ function railsOf({ places }: BookSelection, option: BookOption, { measure }: Boo
 }
 
 /** What hides behind others, such as boards and batts, is not seen. */
-function roleOf({ category, places }: BookSelection, look: LookUp): SeenRole | undefined {
-  const found = look.category(category);
-  if (!found || found.layer === 'insulation' || found.layer === 'backing') return undefined;
+export function roleOf(
+  found: Pick<Category, 'attributes' | 'layer' | 'measure'>,
+  places: readonly { readonly id: string }[],
+): SeenRole | undefined {
+  if (found.layer === 'insulation' || found.layer === 'backing') return undefined;
   if (carries(found, 'paint', 'sheen')) return 'coat';
   if (carries(found, 'texture', 'applied')) return 'texture';
   if (found.layer === 'substrate') return undefined;
@@ -135,13 +144,13 @@ function roleOf({ category, places }: BookSelection, look: LookUp): SeenRole | u
   return found.layer === 'fixture' ? 'unit' : 'surface';
 }
 
-function faceOf(role: SeenRole, option: BookOption | undefined): Length | undefined {
+function faceOf(role: SeenRole, option: Telling | undefined): Length | undefined {
   if (role === 'railing') return factOf(option, 'railing', 'height');
   if (role === 'base') return factOf(option, 'coated', 'height');
   return role === 'trim' ? factOf(option, 'coated', 'face') : undefined;
 }
 
-function factsOf(option: BookOption | undefined): SeenFacts {
+function factsOf(option: Telling | undefined): SeenFacts {
   const [postWidth, cableSpacing] = [
     factOf(option, 'railing', 'post-width'),
     factOf(option, 'railing', 'cable-spacing'),
