@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { areaOf } from '../../src/base/geometry/index.js';
+import { areaOf, patchFrom } from '../../src/base/geometry/index.js';
+import { flightProfile, stairOf } from '../../src/core/feature/index.js';
 import { svgText } from '../../src/base/svg/index.js';
 import type { Length } from '../../src/base/units/index.js';
 import type { RoomMeasure } from '../../src/core/model/index.js';
@@ -138,6 +139,26 @@ describe('a section along a flight', () => {
     expect(level).toHaveLength(14);
     expect(sectionScene(hall, { at: ft(3), looks: 'west' }).bodies).toEqual([]);
   });
+});
+
+it('cuts a flight that runs askew: all cuts together are the flight', () => {
+  const stair = { kind: 'stair', id: 'stair', name: 'Stair', rise: `9'-4 1/2"`, risers: 15, going: `10"`, width: `3'` };
+  const room = measured({
+    slug: 'hall',
+    shape: size(20, 24),
+    ceiling: { form: 'flat', height: ft(18) },
+    features: [{ ...stair, rails: 0, x: `4'`, y: `8'`, go: 'north-east' }],
+  });
+  const step = 0.25;
+  let volume = 0;
+  for (let at = step / 2; at < 24; at += step) {
+    const { bodies } = sectionScene(room, { at: ft(at), looks: 'north' });
+    volume += step * areaOf(bodies.flatMap(({ shown }) => shown));
+  }
+  const profile = flightProfile(room.features.map(stairOf).find((one) => one !== undefined)!);
+  expect(volume / (3 * areaOf([patchFrom(profile)]))).toBeCloseTo(1, 2);
+  const { svg } = drawSection(room, { at: ft(10), looks: 'north', letter: 'A', name: 'Askew' }, base);
+  expect(unfinite(svg)).toEqual([]);
 });
 
 it('cuts beams at their ends and says how far up they are', () => {

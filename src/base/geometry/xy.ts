@@ -22,6 +22,10 @@ export const nearTape = 1 / 16 / 12;
 /** Twice this area is no area. */
 export const nearArea = 1e-9;
 
+export function dot(a: Xy, b: Xy): number {
+  return a.x * b.x + a.y * b.y;
+}
+
 export function minus(a: Xy, b: Xy): Xy {
   return { x: a.x - b.x, y: a.y - b.y };
 }

@@ -1,8 +1,11 @@
 import {
   areaOf,
-  bounds,
+  between,
+  common,
   direction,
+  dot,
   grown,
+  minus,
   nearFeet,
   patchFrom,
   pointInFeet,
@@ -16,7 +19,7 @@ import {
 import { feet, type Length } from '../../base/units/index.js';
 import { flightProfile, solidsOf, stairOf, type SolidFace, type SolidSpace } from '../../core/feature/index.js';
 import type { FeatureMeasure } from '../../core/model/index.js';
-import { beyond, rightOf, stretchesOf, tracesOf, type Cut, type Trace } from './cut.js';
+import { placeAt, stretchesOf, tracesOf, type Cut, type Trace } from './cut.js';
 import { upright } from './shell-cut.js';
 
 /** What of a feature a plane goes through, in the plane's axes: where it is solid, or what it leaves out of the room's shell. */
@@ -64,7 +67,7 @@ function column({ from, to }: Trace, { footprint }: FeatureMeasure, foot: number
   return areaOf([patch]) > 1e-6 ? [patch] : [];
 }
 
-/** A flight through its length is its side; across it is a step as deep as the flight is there. */
+/** A flight through its length is its side, drawn out where it is cut askew; across it is a step as deep as the flight is there. */
 function flightCut(feature: FeatureMeasure, cut: Cut): readonly Patch[] {
   const stair = stairOf(feature);
   const ring = ringInFeet(feature.footprint ?? []);
@@ -72,36 +75,26 @@ function flightCut(feature: FeatureMeasure, cut: Cut): readonly Patch[] {
   const line = lineOf(feature);
   if (!stair || !stretch || !line) return [];
   const profile = flightProfile(stair);
-  const ahead = direction(line.foot, line.top);
-  const side = ahead.x * cut.right.x + ahead.y * cut.right.y;
-  const start = rightOf(cut, line.foot);
-  if (Math.abs(side) > 1 - 1e-6) return [patchFrom(profile.map(({ x, y }) => ({ x: start + side * x, y })))];
-  if (Math.abs(side) > 1e-6) return [];
-  const up = Math.abs(beyond(cut, line.foot));
-  return stretchesIn([profile], { x: up, y: 0 }, { x: 0, y: 1 }).map(({ from, to }) =>
-    upright(stretch.from, stretch.to, from, to),
-  );
+  const up = direction(line.foot, line.top);
+  // How far up the flight a place in the plane lies, and how far it goes up with a foot to the right.
+  const upAt = (x: number): number => dot(minus(placeAt(cut, x), line.foot), up);
+  const side = dot(up, cut.right);
+  if (Math.abs(side) < 1e-6) {
+    return stretchesIn([profile], { x: upAt(stretch.from), y: 0 }, { x: 0, y: 1 }).map(({ from, to }) =>
+      upright(stretch.from, stretch.to, from, to),
+    );
+  }
+  const start = upAt(0);
+  const shape = patchFrom(profile.map(({ x, y }) => ({ x: (x - start) / side, y })));
+  const within = upright(stretch.from, stretch.to, 0, Math.max(...profile.map(({ y }) => y)));
+  return Math.abs(side) > 1 - 1e-6 ? [shape] : common([shape], [within]);
 }
 
-/** Middle of a flight's foot, and of its top. */
+/** Middle of a flight's foot, and of its top. Its footprint begins with the two corners of its foot. */
 export function lineOf(feature: FeatureMeasure): { readonly foot: Xy; readonly top: Xy } | undefined {
-  const stair = stairOf(feature);
-  const corners = (feature.footprint ?? []).map(pointInFeet);
-  if (!stair || corners.length !== 4) return undefined;
-  const { west, east, south, north } = bounds(corners);
-  const middle = { x: (west + east) / 2, y: (south + north) / 2 };
-  switch (stair.go) {
-    case 'north':
-      return { foot: { x: middle.x, y: south }, top: { x: middle.x, y: north } };
-    case 'south':
-      return { foot: { x: middle.x, y: north }, top: { x: middle.x, y: south } };
-    case 'east':
-      return { foot: { x: west, y: middle.y }, top: { x: east, y: middle.y } };
-    case 'west':
-      return { foot: { x: east, y: middle.y }, top: { x: west, y: middle.y } };
-    default:
-      return undefined;
-  }
+  const [a, b, c, d] = (feature.footprint ?? []).map(pointInFeet);
+  if (!stairOf(feature) || !a || !b || !c || !d) return undefined;
+  return { foot: between(a, b, 1 / 2), top: between(c, d, 1 / 2) };
 }
 
 function tracesIn(cut: Cut, faces: readonly SolidFace[], isOf: (face: SolidFace) => boolean): readonly Trace[] {

@@ -1,4 +1,4 @@
-import { bounds, type Patch } from '../../base/geometry/index.js';
+import { bounds, direction, dot, type Patch } from '../../base/geometry/index.js';
 import { feet, type Length } from '../../base/units/index.js';
 import { flightOf, stairOf, timberOf } from '../../core/feature/index.js';
 import type { FeatureMeasure, RoomMeasure } from '../../core/model/index.js';
@@ -102,8 +102,10 @@ export function headroomLine(
   return isAt(top - 0.05) && !isAt(top + 0.05) ? { foot: { x, y }, height: headroom.height } : undefined;
 }
 
+/** 1 where the flight goes up to the right along the cut, -1 to the left, 0 across or askew. */
 function sideOf(cut: Cut, { foot, top }: NonNullable<ReturnType<typeof lineOf>>): number {
-  return Math.sign(Math.round(rightOf(cut, top) - rightOf(cut, foot)));
+  const side = dot(direction(foot, top), cut.right);
+  return Math.abs(side) > 1 - 1e-6 ? Math.sign(side) : 0;
 }
 
 /** A mark in the opening, as far as it is seen. */
