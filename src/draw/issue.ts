@@ -60,8 +60,13 @@ interface Layout {
   readonly y: number;
   readonly width: number;
   readonly height: number;
+  /** Lines of the title, and of the notes. */
+  readonly titles: readonly string[];
   readonly notes: readonly string[];
 }
+
+/** From one line of a title to the next. */
+const titleLeading = 12;
 
 function layOut(sheet: DrawnSheet, { box = usualBox, bare = false }: DrawOptions): Layout {
   const { title, bounds } = sheet;
@@ -71,18 +76,30 @@ function layOut(sheet: DrawnSheet, { box = usualBox, bare = false }: DrawOptions
   const room = box.width * 72 - 2 * margin;
   const wanted = bare ? 0 : Math.min(room, barSpace + 18 + textWidth(title.title, sizes.title, 600));
   const width = Math.ceil(Math.max(right - left, wanted) + 2 * margin);
-  const extra = notes.length * 9.5 - 8;
+  const titles = titleLines(title.title, width - 2 * margin - barSpace - 2);
+  const extra = notes.length * 9.5 - 8 + (titles.length - 1) * titleLeading;
   const foot = bare ? 0 : gap + blockHeight + extra;
   const height = Math.ceil(bottom - top + foot + 2 * margin);
-  return { x: left - margin - (width - 2 * margin - (right - left)) / 2, y: top - margin, width, height, notes };
+  return {
+    x: left - margin - (width - 2 * margin - (right - left)) / 2,
+    y: top - margin,
+    width,
+    height,
+    titles,
+    notes,
+  };
 }
 
 /** Frames the sheet with its title, scale bar and, for plans, north; sizes it in inches of paper. */
-function issueDrawing(sheet: DrawnSheet, { x, y, width, height, notes }: Layout, options: DrawOptions): Drawing {
+function issueDrawing(
+  sheet: DrawnSheet,
+  { x, y, width, height, titles, notes }: Layout,
+  options: DrawOptions,
+): Drawing {
   const { title, scale, bounds, groups } = sheet;
   const { id, palette, font = 'Public Sans', bare = false } = options;
   const frame = { left: x + margin, right: x + width - margin, top: bounds.bottom + gap };
-  const block = bare ? [] : [element('g', {}, ...titleBlock(scale, { ...title, notes }, frame))];
+  const block = bare ? [] : [element('g', {}, ...titleBlock(scale, { ...title, titles, notes }, frame))];
   const svg = element(
     'svg',
     {
@@ -110,6 +127,23 @@ function issueDrawing(sheet: DrawnSheet, { x, y, width, height, notes }: Layout,
   };
 }
 
+type TitleLines = Title & Pick<Layout, 'titles'>;
+
+/** Most lines of a title. */
+const mostTitles = 3;
+
+/** One line, or more where the sheet is narrow. */
+function titleLines(title: string, width: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of title.split(' ')) {
+    const longer = lines.length === 0 ? word : `${lines.at(-1) ?? ''} ${word}`;
+    const isLast = lines.length === mostTitles;
+    if (lines.length > 0 && !isLast && textWidth(longer, sizes.title, 600) > width) lines.push(word);
+    else lines.splice(-1, 1, longer);
+  }
+  return lines.map((one) => fitText(one, sizes.title, 600, width));
+}
+
 /** Short notes share a line. */
 function packed(notes: readonly string[], width: number): string[] {
   const lines: string[] = [];
@@ -121,20 +155,22 @@ function packed(notes: readonly string[], width: number): string[] {
   return lines;
 }
 
-function titleBlock(scale: Scale, title: Title, frame: { left: number; right: number; top: number }): SvgNode[] {
+function titleBlock(scale: Scale, title: TitleLines, frame: { left: number; right: number; top: number }): SvgNode[] {
   const { left, right, top } = frame;
   const barLeft = right - barWidth(scale) - 12;
-  const textSpace = barLeft - left - 16 - (title.north === undefined ? 0 : 38);
+  const down = top + (title.titles.length - 1) * titleLeading;
   const nodes: SvgNode[] = [
     line(left, top, right, top, { stroke: 'ink', 'stroke-width': pens.object }),
-    text(left, top + 13.5, fitText(title.title, sizes.title, 600, textSpace), {
-      'font-size': sizes.title,
-      'font-weight': 600,
-      fill: 'text',
-    }),
-    text(left, top + 24.5, `Scale ${scale.name}`, { 'font-size': sizes.dimension, fill: 'text' }),
+    ...title.titles.map((words, index) =>
+      text(left, top + 13.5 + titleLeading * index, words, {
+        'font-size': sizes.title,
+        'font-weight': 600,
+        fill: 'text',
+      }),
+    ),
+    text(left, down + 24.5, `Scale ${scale.name}`, { 'font-size': sizes.dimension, fill: 'text' }),
     ...(title.notes ?? []).map((note, index) =>
-      text(left, top + 36.5 + 9.5 * index, fitText(note, sizes.note, 400, right - left), {
+      text(left, down + 36.5 + 9.5 * index, fitText(note, sizes.note, 400, right - left), {
         'font-size': sizes.note,
         fill: 'muted',
       }),

@@ -141,6 +141,21 @@ describe('a section along a flight', () => {
   });
 });
 
+it('says its whole title on a narrow sheet, on more lines than one', () => {
+  const room = measured({ slug: 'closet', shape: size(3, 4), ceiling: { form: 'flat', height: ft(8) } });
+  const name = 'Across the shelves and the slopes of the ceiling';
+  const options = { ...base, name: 'Closet of the north bedroom', box: { width: 5, height: 5 } };
+  const drawing = drawSection(room, { at: ft(2), looks: 'north', letter: 'A', name }, options);
+  const all = words(drawing);
+  const lines = all.slice(
+    all.findIndex((text) => text.startsWith('Section')),
+    all.findIndex((text) => text.startsWith('Scale')),
+  );
+  expect(lines.length).toBeGreaterThan(1);
+  expect(lines.join(' ')).toBe(`Section A: ${name}, looking north – 101 Closet of the north bedroom`);
+  expect(outside(drawing.svg)).toEqual([]);
+});
+
 it('cuts a flight that runs askew: all cuts together are the flight', () => {
   const stair = { kind: 'stair', id: 'stair', name: 'Stair', rise: `9'-4 1/2"`, risers: 15, going: `10"`, width: `3'` };
   const room = measured({
