@@ -50,13 +50,8 @@ export function choicePictures(selection: BookSelection, view: View): readonly O
   const room = view.room(selection.room);
   const page = view.choicePath(selection);
   if (!room || page === undefined) return [];
-  const asked = {
-    id: 'look',
-    view: roomView(room),
-    plain: true,
-    box: small,
-    focus: selection.places.map(({ id }) => id),
-  };
+  const focus = selection.places.map(({ id }) => id);
+  const asked = { id: 'look', view: roomView(room, focus), plain: true, box: small, focus };
   const draw = (option: BookOption, bounds?: Cutaway['bounds']): OptionPicture => ({
     option,
     path: `assets/pictures/${page.replace(/\.html$/, '')}/${option.slug}.svg`,

@@ -33,7 +33,7 @@ function roomOf(slug: string, instead?: Instead) {
 
 function sceneFor(slug: string): Scene {
   const { measure, seen, viewFrom } = roomOf(slug);
-  const view = chooseView(measure, sidesOf(measure), viewFrom);
+  const view = chooseView(measure, sidesOf(measure), { from: viewFrom });
   return sceneOf(measure, view, railsKey(seen), () => railFacets(seen, measure));
 }
 
@@ -234,7 +234,7 @@ function differing(one: Cutaway, other: Cutaway): readonly string[] {
 describe('the view', () => {
   test('is from where the record says', () => {
     const { measure } = look.room('kitchen')!;
-    const { azimuth } = chooseView(measure, sidesOf(measure), 'north');
+    const { azimuth } = chooseView(measure, sidesOf(measure), { from: 'north' });
     expect(Math.sin((azimuth * Math.PI) / 180)).toBeGreaterThan(0.5);
   });
 

@@ -24,7 +24,7 @@ beforeAll(async () => {
 
 function sceneFor(slug: string): Scene {
   const { measure, seen, viewFrom } = drawnRoom(look.room(slug)!, look);
-  const view = chooseView(measure, sidesOf(measure), viewFrom);
+  const view = chooseView(measure, sidesOf(measure), { from: viewFrom });
   return sceneOf(measure, view, railsKey(seen), () => railFacets(seen, measure));
 }
 

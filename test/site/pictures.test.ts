@@ -133,6 +133,21 @@ describe('options in the room', () => {
     }
   });
 
+  test('are seen from where their place is seen, where the room’s own view has it not', () => {
+    const door = selection('kitchen/interior-door/D10');
+    const pictures = choicePictures(door, view);
+    expect(pictures.length).toBeGreaterThan(1);
+    const own = drawPicture(room('kitchen'), view, { id: 'look' });
+    expect(own.unseen.map(({ at }) => at)).toContain('Door D10');
+    for (const { cutaway } of pictures) {
+      expect(cutaway.view).not.toEqual(own.view);
+      expect(cutaway.keys.map(({ at }) => at)).toContain('Door D10');
+    }
+    // What the room's own view has is seen from there.
+    const [beams] = choicePictures(selection('kitchen/exposed-timber/beams'), view);
+    expect(beams!.cutaway.view).toEqual(own.view);
+  });
+
   test('are not drawn where the choice cannot be seen', () => {
     const insulation = selection('great-room/insulation/north');
     expect(choicePictures(insulation, view)).toEqual([]);

@@ -1,4 +1,13 @@
-import { areaOf, contains, headings, ringInFeet, type Ring, type Xy, patchInFeet } from '../../base/geometry/index.js';
+import {
+  areaOf,
+  contains,
+  dot,
+  headings,
+  ringInFeet,
+  type Ring,
+  type Xy,
+  patchInFeet,
+} from '../../base/geometry/index.js';
 import { feet } from '../../base/units/index.js';
 import { worthSeeing } from '../../core/feature/index.js';
 import type { Bearing, CeilingFacet, RoomMeasure } from '../../core/model/index.js';
@@ -15,23 +24,45 @@ const worth = { window: 12, ceiling: 0.5 };
 /** What a square foot of wall costs that hides a part of the room. */
 const hiddenCost = 3.5;
 
-/** The view in which most of the room is seen: of eight directions along its longest wall, or of those nearest to where its record says that it is seen from. */
-export function chooseView(measure: RoomMeasure, sides: readonly Side[], from?: Bearing): View {
+/** The view in which most of the room is seen: of eight directions along its longest wall, or of those nearest to where its record says that it is seen from.
+ *  Where none of some walls would stand in it, the best view in which one of these does. */
+export function chooseView(
+  measure: RoomMeasure,
+  sides: readonly Side[],
+  { from, walls = [] }: { readonly from?: Bearing | undefined; readonly walls?: readonly string[] } = {},
+): View {
   const longest = sides.toSorted((one, other) => other.to - other.from - (one.to - one.from))[0];
   const base = longest ? Math.atan2(longest.ahead.y, longest.ahead.x) : 0;
   const all = Array.from({ length: 8 }, (_, i) => {
     const turn = (base * 180) / Math.PI + 90 * Math.floor(i / 2) + (i % 2 === 0 ? 33 : 57);
     return ((turn % 360) + 360) % 360;
   });
-  const wanted = from === undefined ? all : nearest(all, headings[from]);
-  const views = wanted.map((azimuth) => viewAt(azimuth, measure));
-  const scored = views.map((view) => ({ view, score: scoreOf(view, measure, sides) }));
-  return scored.reduce((best, one) => (one.score > best.score + 1e-6 ? one : best)).view;
+  const best = (azimuths: readonly number[]): View => {
+    const views = azimuths.map((azimuth) => viewAt(azimuth, measure));
+    const scored = views.map((view) => ({ view, score: scoreOf(view, measure, sides) }));
+    return scored.reduce((first, one) => (one.score > first.score + 1e-6 ? one : first)).view;
+  };
+  const own = best(from === undefined ? all : nearest(all, headings[from]));
+  const asked = sides.filter(({ wall, isOpen }) => !isOpen && walls.includes(wall.id));
+  const isShown = (azimuth: number): boolean => asked.some(({ out }) => cosineOf(out, towardOf(azimuth)) > wellSeen);
+  const showing = all.filter(isShown);
+  return isShown(own.azimuth) || showing.length === 0 ? own : best(showing);
+}
+
+/** How square to the view a wall stands on which something is looked for. */
+const wellSeen = 0.35;
+
+function towardOf(azimuth: number): Xy {
+  return { x: Math.cos(radians(azimuth)), y: Math.sin(radians(azimuth)) };
+}
+
+function cosineOf(out: Xy, toward: Xy): number {
+  return 0 - dot(out, toward);
 }
 
 /** The two directions nearest to a bearing. */
 function nearest(azimuths: readonly number[], { x, y }: Xy): readonly number[] {
-  const likeness = (azimuth: number): number => Math.cos(radians(azimuth)) * x + Math.sin(radians(azimuth)) * y;
+  const likeness = (azimuth: number): number => dot(towardOf(azimuth), { x, y });
   return azimuths.toSorted((one, other) => likeness(other) - likeness(one)).slice(0, 2);
 }
 
@@ -51,7 +82,7 @@ function limitOf({ slope, riseDirection }: CeilingFacet, azimuth: number): numbe
 }
 
 function scoreOf(view: View, measure: RoomMeasure, sides: readonly Side[]): number {
-  const toward = { x: Math.cos(radians(view.azimuth)), y: Math.sin(radians(view.azimuth)) };
+  const toward = towardOf(view.azimuth);
   const plan = ringInFeet(measure.plan);
   const walls = sides.reduce((sum, side) => sum + wallScore(side, toward, plan, measure), 0);
   if (view.ceiling === 'away') return walls;
@@ -61,7 +92,7 @@ function scoreOf(view: View, measure: RoomMeasure, sides: readonly Side[]): numb
 
 function wallScore(side: Side, toward: Xy, plan: Ring, { openings, features }: RoomMeasure): number {
   const { wall, isOpen, out, a, b, from, to } = side;
-  const cosine = -(out.x * toward.x + out.y * toward.y);
+  const cosine = cosineOf(out, toward);
   if (isOpen || cosine <= 0.02) return 0;
   const share = (to - from) / feet(wall.run);
   const net = areaOf(wall.regions.map(patchInFeet)) * share;

@@ -84,9 +84,24 @@ const idMark = '~';
 
 const kept = new WeakMap<RoomMeasure, Map<string, Picture>>();
 
-/** From where a room is seen when nothing else is asked for. */
-export function roomView({ measure, viewFrom }: Pick<CutawayRoom, 'measure' | 'viewFrom'>): View {
-  return chooseView(measure, sidesOf(measure), viewFrom);
+/** From where a room is seen when nothing else is asked for; where it is drawn for some places, from where one of these is seen, if the room's own view has
+ *  none of them. */
+export function roomView(
+  { measure, viewFrom }: Pick<CutawayRoom, 'measure' | 'viewFrom'>,
+  focus: readonly string[] = [],
+): View {
+  return chooseView(measure, sidesOf(measure), { from: viewFrom, walls: wallsBehind(focus, measure) });
+}
+
+/** Walls that places are on; none where one of the places is on no wall, and seen from anywhere. */
+function wallsBehind(places: readonly string[], { walls, openings, features }: RoomMeasure): readonly string[] {
+  const found = places.map((place) => {
+    const feature = features.find(({ id }) => place === id || place.startsWith(`${id}/`));
+    const opening = openings.find(({ mark }) => mark === place);
+    if (feature) return feature.covers.map(({ wall }) => wall);
+    return opening ? [opening.wall] : walls.filter(({ id }) => id === place).map(({ id }) => id);
+  });
+  return found.some((one) => one.length === 0) ? [] : found.flat();
 }
 
 /** Do two pictures show the same? */
