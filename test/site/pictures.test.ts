@@ -143,6 +143,10 @@ describe('options in the room', () => {
       expect(cutaway.view).not.toEqual(own.view);
       expect(cutaway.keys.map(({ at }) => at)).toContain('Door D10');
     }
+    // Beams that stand before the door are seen through.
+    expect(svgText(pictures[0]!.cutaway.drawing.svg)).toContain('stroke-opacity="0.6"');
+    const [breast] = choicePictures(selection('great-room/stone-facing/breast'), view);
+    expect(svgText(breast!.cutaway.drawing.svg)).not.toContain('stroke-opacity');
     // What the room's own view has is seen from there.
     const [beams] = choicePictures(selection('kitchen/exposed-timber/beams'), view);
     expect(beams!.cutaway.view).toEqual(own.view);

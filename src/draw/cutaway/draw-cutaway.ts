@@ -3,6 +3,7 @@ import type { SeenFinish } from '../../core/book/index.js';
 import type { Bearing, RoomMeasure } from '../../core/model/index.js';
 import { findPlaces, placeText } from '../../core/takeoff/index.js';
 import type { DrawOptions, Drawing } from '../drawing.js';
+import { isOf, timbersBefore } from './before.js';
 import { chooseView } from './choose-view.js';
 import { ink } from './ink.js';
 import { placeKeys, type Key, type PlacedKey } from './keys.js';
@@ -138,7 +139,11 @@ function drawPicture(
   const decals = laid.map(({ facet }) => decalsOf(facet, measure, looks));
   const covered = laid.map((one, i) => ({ laid: one, decals: decals[i]! }));
   const placed = placeKeys(covered, looks, { measure, camera }, plain ? undefined : (radius + 1.5) / scale);
-  const nodes = laid.flatMap((one, i) => (meets(one, bounds, margin / scale) ? painter.facet(one, decals[i]!) : []));
+  const before = [...timbersBefore(laid, focus, measure)];
+  const nodes = laid.flatMap((one, i) => {
+    if (!meets(one, bounds, margin / scale)) return [];
+    return before.some((id) => isOf(id, one.facet)) ? painter.faint(one) : painter.facet(one, decals[i]!);
+  });
   const lines = away.map((line) => awayLine(line.map(camera.spot), scale));
   return {
     view,

@@ -1,10 +1,9 @@
 import { findPlaces, placeText } from '../../core/takeoff/index.js';
 import type { RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
-import { isInside } from '../inside.js';
 import type { Decal, Facet } from './facet.js';
 import { finishWords, hasOpen, lookOf, partLook, type Look, type Looks } from './look.js';
-import { layFacet, type Laid } from './order.js';
+import { covers, layFacet, type Laid } from './order.js';
 import type { Axonometry } from './view.js';
 
 /** A finish that is seen. */
@@ -185,11 +184,6 @@ function freest(
 
 function meets(one: Laid, other: Laid): boolean {
   return one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
-}
-
-function covers({ rings, left, right, top, bottom }: Laid, spot: Spot): boolean {
-  if (spot[0] < left || spot[0] > right || spot[1] < top || spot[1] > bottom) return false;
-  return rings.filter((ring) => isInside(spot, ring)).length % 2 === 1;
 }
 
 function distanceTo({ rings, left, right, top, bottom }: Laid, [x, y]: Spot, least: number): number {

@@ -36,6 +36,11 @@ export function layFacet<Kind extends Facet>(facet: Kind, camera: Axonometry): L
   };
 }
 
+/** Is a place of the sheet on a facet, and not in a hole of it? */
+export function covers({ rings, left, right, top, bottom }: Laid, [x, y]: Spot): boolean {
+  return x >= left && x <= right && y >= top && y <= bottom && isIn([x, y], rings);
+}
+
 /** Feet within which a corner lies in a plane. */
 const near = 2e-3;
 

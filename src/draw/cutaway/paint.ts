@@ -24,6 +24,7 @@ type OnSheet = (place: Xy) => Spot;
 /** The deepest shadow, and how much one sees of what is seen through. */
 const deepest = 0.19;
 const seenThrough = 0.45;
+const faintness = 0.12;
 
 const pens = { facet: 0.5, trim: 0.3, pattern: 0.28, joint: 0.4 } as const;
 
@@ -60,6 +61,18 @@ export class Painter {
       ...decals.flatMap((decal) => this.decal(decal, facet, at)),
       path(data, { fill: ink.shadow, 'fill-opacity': Math.round(shadow * 1000) / 1000, ...edge }),
     ];
+  }
+
+  /** A facet that stands before what a picture is for: one sees through it. */
+  faint({ facet }: Laid): readonly SvgNode[] {
+    const data = outlines(facet.patches, this.onSheet(facet));
+    const edge = {
+      stroke: ink.line,
+      'stroke-width': pens.trim,
+      'stroke-opacity': 0.6,
+      'fill-rule': 'evenodd',
+    } as const;
+    return [path(data, { fill: ink.paper, 'fill-opacity': faintness, ...edge })];
   }
 
   private onSheet({ plane }: Facet): OnSheet {
