@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { areaOf, planeOf, rectangle, type Xyz } from '../../src/base/geometry/index.js';
+import { areaOf, headings, planeOf, rectangle, spaceDistance, type Xyz } from '../../src/base/geometry/index.js';
 import { drawnRoom, lookUp, type Book, type LookUp } from '../../src/core/book/index.js';
 import type { RoomMeasure } from '../../src/core/model/index.js';
 import { chooseView } from '../../src/draw/cutaway/choose-view.js';
@@ -116,5 +116,37 @@ describe('what passes through each other', () => {
     const camera = axonometry({ azimuth: -90, elevation: 0, ceiling: 'away' });
     expect(areaOf(unhidden(one, other, camera))).toBeCloseTo(6, 6);
     expect(areaOf(unhidden(other, one, camera))).toBeCloseTo(6, 6);
+  });
+});
+
+describe('faces that meet', () => {
+  test('the end of a wall that is cut meets its top, also on a slope', () => {
+    const shed = measured({
+      slug: 'shed',
+      shape: { by: 'size', eastWest: ft(14), northSouth: ft(10), open: [] },
+      ceiling: { form: 'shed', low: headings.west, plate: ft(7), pitch: { rise: 9, run: 12 } },
+    });
+    for (const measure of [shed, ...Object.values(rooms).map((make) => make())]) {
+      const { laid } = bareScene(measure);
+      const tops = laid.filter(({ facet }) => facet.id.includes('/top-'));
+      for (const { facet, corners } of laid.filter((one) => one.facet.id.includes('/end-'))) {
+        const own = tops.filter((top) => top.facet.id.startsWith(`${facet.id.split('/')[0]}/`));
+        const upper = corners.toSorted((one, other) => other.z - one.z).slice(0, 2);
+        for (const corner of own.length > 0 ? upper : []) {
+          const apart = own.flatMap((top) => top.corners.map((other) => spaceDistance(other, corner)));
+          expect(Math.min(...apart), `${measure.room} ${facet.id}`).toBeLessThan(0.02);
+        }
+      }
+    }
+  });
+
+  test('a frame around curved glass is one piece with a hole', () => {
+    const { laid } = bareScene(rooms.chapel());
+    const sashes = laid.filter(({ facet }) => facet.id.endsWith('/sash'));
+    expect(sashes.length).toBeGreaterThan(0);
+    for (const { facet } of sashes) {
+      expect(facet.patches, facet.id).toHaveLength(1);
+      expect(facet.patches[0]!.holes, facet.id).toHaveLength(1);
+    }
   });
 });

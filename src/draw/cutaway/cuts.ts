@@ -1,11 +1,13 @@
 import {
   areaOf,
   distance,
+  dot,
   edges,
   faceThrough,
   heightAlong,
   heightOn,
   intersect,
+  minus,
   patchFrom,
   rectangle,
   ringInFeet,
@@ -79,12 +81,7 @@ export function topCuts(side: Side): readonly Facet[] {
   const cuts = top.slice(1).flatMap((end, i) => {
     const start = top[i]!;
     if (end.along - start.along < 1e-6) return [];
-    const slope = (end.height - start.height) / (end.along - start.along);
-    const outer = (along: number): Xyz => {
-      const place = onSide(side, along, true);
-      const shift = (place.x - side.a.x) * side.ahead.x + (place.y - side.a.y) * side.ahead.y + side.from;
-      return xyz(place, start.height + slope * (shift - start.along));
-    };
+    const outer = (along: number): Xyz => outerTop(side, [start, end], onSide(side, along, true));
     return facet(`${side.wall.id}/top-${tag(side.from)}-${i}`, 'cut', [
       xyz(onSide(side, start.along, false), start.height),
       xyz(onSide(side, end.along, false), end.height),
@@ -95,13 +92,33 @@ export function topCuts(side: Side): readonly Facet[] {
   return smoothed(cuts, side);
 }
 
+/** The top of a wall at a place of its outer face: a mitred corner lies beyond the inner face's end, on the same slope. */
+function outerTop({ a, from, ahead }: Side, [start, end]: readonly [Height, Height], place: Xy): Xyz {
+  const run = end.along - start.along;
+  const slope = run < 1e-6 ? 0 : (end.height - start.height) / run;
+  const along = dot(minus(place, a), ahead) + from;
+  return xyz(place, start.height + slope * (along - start.along));
+}
+
 /** Ends of a standing wall where its neighbour was taken away. */
 export function endCuts(side: Side, sides: readonly Side[], isSeen: (side: Side) => boolean): readonly Facet[] {
   const index = sides.indexOf(side);
   const [before, after] = [sides.at(index - 1)!, sides[(index + 1) % sides.length]!];
   const [foot, top] = [footOver(side), topOver(side)];
-  const end = (place: Xy, outer: Xy, low: Height, high: Height, isRight: boolean): readonly Facet[] => {
-    const corners = [xyz(place, low.height), xyz(outer, low.height), xyz(outer, high.height), xyz(place, high.height)];
+  const end = (
+    place: Xy,
+    outer: Xy,
+    low: Height,
+    run: readonly [Height, Height],
+    isRight: boolean,
+  ): readonly Facet[] => {
+    const high = isRight ? run[1] : run[0];
+    const corners = [
+      xyz(place, low.height),
+      xyz(outer, low.height),
+      outerTop(side, run, outer),
+      xyz(place, high.height),
+    ];
     return facet(
       `${side.wall.id}/end-${isRight ? 'right' : 'left'}-${tag(side.from)}`,
       'cut',
@@ -109,8 +126,8 @@ export function endCuts(side: Side, sides: readonly Side[], isSeen: (side: Side)
     );
   };
   return [
-    ...(isSeen(before) ? [] : end(side.a, side.outerA, foot[0]!, top[0]!, false)),
-    ...(isSeen(after) ? [] : end(side.b, side.outerB, foot.at(-1)!, top.at(-1)!, true)),
+    ...(isSeen(before) ? [] : end(side.a, side.outerA, foot[0]!, [top[0]!, top[1]!], false)),
+    ...(isSeen(after) ? [] : end(side.b, side.outerB, foot.at(-1)!, [top.at(-2)!, top.at(-1)!], true)),
   ];
 }
 

@@ -9,7 +9,7 @@ import {
   patchFrom,
   placeOn,
   rectangle,
-  subtract,
+  without,
   type Patch,
   type Ring,
   type SpacePlane,
@@ -129,7 +129,7 @@ function fillOf(hole: Patch, opening: OpeningMeasure, plane: SpacePlane, deep: n
       role: 'frame',
       places: [mark],
       plane: set(back),
-      patches: lights.reduce<readonly Patch[]>(subtract, [hole]),
+      patches: without([hole], lights),
     },
   ];
 }
@@ -145,7 +145,7 @@ function divided(inner: Patch, { across, up }: Division): readonly Patch[] {
     const middle = south + ((north - south) * (i + 1)) / up;
     return rectangle(west - 1, middle - bar / 2, east - west + 2, bar);
   });
-  return [...upright, ...level].reduce<readonly Patch[]>(subtract, [inner]);
+  return without([inner], [...upright, ...level]);
 }
 
 /** The seam of a pair, panels and the handle; which panels a leaf has is told by what it is made of. */
@@ -195,11 +195,8 @@ function trimOf(opening: OpeningMeasure, hole: Patch, face: Patch | undefined, w
   const around = moved(outlineOf(grown(opening, width)), feet((at - width) as Length), feet((sill - width) as Length));
   // Down to the floor, legs stand on it and no trim runs below.
   const low = kind === 'window' ? [] : [rectangle(-1e3, -1e3, 2e3, 1e3 + feet(opening.floor ?? sill))];
-  const whole = low.reduce<readonly Patch[]>(
-    subtract,
-    face ? intersect([patchFrom(around)], face) : [patchFrom(around)],
-  );
-  const patches = subtract(whole, hole);
+  const whole = without(face ? intersect([patchFrom(around)], face) : [patchFrom(around)], low);
+  const patches = without(whole, [hole]);
   return areaOf(patches) > 1e-4 ? [{ patches, role: 'trim', place: mark }] : [];
 }
 
