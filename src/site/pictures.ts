@@ -12,9 +12,6 @@ import { drawCutaway, looksSame, roomView, screenPalette, type Cutaway, type Cut
 import { candidatesOf } from './choice-rows.js';
 import type { View } from './view.js';
 
-/** What pictures must not be taken for. */
-export const pictureWords = 'A drawing, not the sample. Not to be measured from.';
-
 /** Inches that a picture may take beside others. */
 const small = { width: 3, height: 4 } as const;
 

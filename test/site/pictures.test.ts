@@ -2,16 +2,10 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { picturedRoom, type Book, type BookRoom, type BookSelection } from '../../src/core/book/index.js';
 import { keepBy, type IsoDate } from '../../src/base/units/index.js';
 import { svgText } from '../../src/base/svg/index.js';
+import { pictureWords } from '../../src/draw/index.js';
 import { compareBooks } from '../../src/disk/load/index.js';
 import { comparisonPages } from '../../src/site/comparison/index.js';
-import {
-  alike,
-  choicePictures,
-  drawPicture,
-  pictureFiles,
-  pictureWords,
-  setPictures,
-} from '../../src/site/pictures.js';
+import { alike, choicePictures, drawPicture, pictureFiles, setPictures } from '../../src/site/pictures.js';
 import type { Page } from '../../src/site/page.js';
 import { renderPage } from '../../src/site/render-page.js';
 import { allSheets } from '../../src/site/sheets.js';

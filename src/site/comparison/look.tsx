@@ -1,8 +1,8 @@
 import type { VNode } from 'preact';
 import type { RoomChange } from '../../core/compare/index.js';
-import { looksSame } from '../../draw/index.js';
-import { DrawnPicture } from '../parts/picture.js';
-import { drawPicture, pictureWords } from '../pictures.js';
+import { looksSame, pictureWords } from '../../draw/index.js';
+import { DrawnPicture } from '../../write/index.js';
+import { drawPicture } from '../pictures.js';
 import type { ComparisonContext } from './context.js';
 
 const box = { width: 4.5, height: 5 } as const;

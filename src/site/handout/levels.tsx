@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import { numberText } from '../../base/svg/index.js';
 import type { HandoutLevel, HandoutRoom } from '../../handout/index.js';
-import { Svg } from '../parts/drawing.js';
+import { Svg } from '../../write/index.js';
 import { useHandout, useHandoutLink } from './context.js';
 import { drawHandoutLevel } from './drawings.js';
 import { roomPath } from './paths.js';

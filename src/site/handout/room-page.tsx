@@ -3,11 +3,10 @@ import type { HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '..
 import { printAmount, printDay, lastDigits } from '../../base/units/index.js';
 import { cautionWords } from '../../core/caution/index.js';
 import { pictureWords } from '../../draw/index.js';
-import { CellHtml } from '../../write/index.js';
+import { CellHtml, DrawnPicture, Keys } from '../../write/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { DrawingFigure } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
-import { DrawnPicture, Keys } from '../parts/picture.js';
 import { Phrase, Prose } from '../parts/prose.js';
 import { useHandout, useHandoutLink, usePlaceLinks } from './context.js';
 import { drawHandoutPicture, drawHandoutRoom } from './drawings.js';

@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import type { BookSelection } from '../../core/book/index.js';
-import { alike, choicePictures, pictureWords } from '../pictures.js';
+import { pictureWords } from '../../draw/index.js';
+import { alike, choicePictures } from '../pictures.js';
 import { useView } from '../sheet-context.js';
 import { FilePicture } from './picture.js';
 

@@ -1,7 +1,8 @@
-import { h, type VNode } from 'preact';
+import type { VNode } from 'preact';
 import type { BookOption } from '../../core/book/index.js';
 import { drawSwatch, type Drawing } from '../../draw/index.js';
-import { numberText, type SvgNode } from '../../base/svg/index.js';
+import { numberText } from '../../base/svg/index.js';
+import { Svg } from '../../write/index.js';
 import { swatchPath, swatchSizes } from '../drawings.js';
 import { useLink } from '../sheet-context.js';
 
@@ -35,20 +36,5 @@ export function DrawnSwatch({ option }: { option: BookOption }): VNode {
     <span class="swatch swatch-card" aria-hidden="true">
       <Svg node={svg} style="display:block;width:100%;height:auto" />
     </span>
-  );
-}
-
-/** SVG data as elements of the page; text in it is escaped like all text. */
-export function Svg({ node, style }: { node: SvgNode; style?: string }): VNode<object> {
-  return h<object>(
-    node.name,
-    { ...shortNumbers(node.attributes), ...(style !== undefined && { style }) },
-    node.children.map((child) => (typeof child === 'string' ? child : <Svg node={child} />)),
-  );
-}
-
-function shortNumbers(attributes: SvgNode['attributes']): Record<string, string> {
-  return Object.fromEntries(
-    Object.entries(attributes).map(([name, value]) => [name, typeof value === 'number' ? numberText(value) : value]),
   );
 }

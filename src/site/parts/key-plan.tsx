@@ -2,10 +2,10 @@ import type { VNode } from 'preact';
 import type { BookRoom, KeyLevel } from '../../core/book/index.js';
 import { drawKeyPlan, drawShade, screenPalette, type FloorLink, type Shade } from '../../draw/index.js';
 import { numberText } from '../../base/svg/index.js';
+import { Svg } from '../../write/index.js';
 import { markClass, markLayer, roomWords, type Mark } from '../marks.js';
 import { levelAnchor, pagePaths, roomPath } from '../paths.js';
 import { useLink, useView } from '../sheet-context.js';
-import { Svg } from './drawing.js';
 import { PageLink } from './link.js';
 
 /** Inches that a level may take where there is room, and on a telephone. */
