@@ -7,13 +7,13 @@ import { compareRooms } from './compare-rooms.js';
 import { selectionComparer } from './compare-selections.js';
 import { compareAllowances, compareMilestones, compareTerms } from './compare-terms.js';
 import { compareContract, contractTerms } from './contract-terms.js';
-import type { Comparison, Side, TouchedTrade } from './comparison.js';
+import type { Comparison, Side } from './comparison.js';
 import { isSigned, type Source } from '../model/index.js';
 import { matchOptions, matchRooms } from './match.js';
-import { compareCautions, compareFindings, type NoticeChange } from './notice-change.js';
+import { compareCautions, compareFindings } from './notice-change.js';
 import type { MarkupRules } from '../price/index.js';
-import type { RoomChange } from './room-change.js';
 import { choicesAlone, splitMoney, type Between } from './split-money.js';
+import { touchedTrades } from './touched-trades.js';
 
 export interface CompareInput {
   readonly from: Book;
@@ -73,7 +73,11 @@ function compareBooks({ from, to, labels, commits = {}, between = {} }: CompareI
     records: compareRecords(from, to, [...matchedRooms, ...options]),
     money: splitMoney({ from, to, between }, rooms, allowances),
     rules: rulesOf(to),
-    trades: touchedTrades(rooms, [...cautions, ...scope], [to, from]),
+    trades: touchedTrades(
+      rooms.flatMap(({ selections }) => selections),
+      [...cautions, ...scope],
+      [to, from],
+    ),
   };
 }
 
@@ -105,20 +109,4 @@ function signingDay(issue: Book['issues'][number] | undefined): IsoDate | undefi
     .map(({ on }) => on)
     .sort()
     .at(-1);
-}
-
-/** In the order of the trades' slugs. */
-function touchedTrades(
-  rooms: readonly RoomChange[],
-  notices: readonly NoticeChange[],
-  books: readonly Book[],
-): TouchedTrade[] {
-  const own = rooms.flatMap((room) => room.selections.filter((selection) => selection.own));
-  const names = new Map(books.flatMap((book) => book.trades.map(({ slug, name }) => [slug, name] as const)).reverse());
-  const slugs = [...new Set([...own.map(({ trade }) => trade), ...notices.flatMap(({ trades }) => trades)])].sort();
-  return slugs.map((trade) => ({
-    trade,
-    name: names.get(trade) ?? trade,
-    selections: own.filter((selection) => selection.trade === trade).length,
-  }));
 }

@@ -4,6 +4,7 @@ export * from './comparison.js';
 export * from './room-change.js';
 export * from './words.js';
 export { compare } from './compare.js';
+export { compareChoices, type ChoiceChanges } from './compare-choices.js';
 export type { Between } from './split-money.js';
 export { matchOptions } from './match.js';
 export type { NoticeChange } from './notice-change.js';

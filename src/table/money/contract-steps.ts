@@ -13,7 +13,8 @@ export const contractSteps = houseSchedule(
 
 const isChoice = ({ kind }: ContractStep): boolean => kind === 'upgrade' || kind === 'credit';
 
-function foldedSteps({ book: { money, selections } }: LookUp): readonly ContractStep[] {
+/** All choices as one step. */
+export function foldedSteps({ book: { money, selections } }: LookUp): readonly ContractStep[] {
   const last = money.steps.findLast(isChoice);
   const choices = selections.filter(({ change }) => change !== 0).length;
   return money.steps.flatMap((step): ContractStep[] => {

@@ -1,4 +1,4 @@
-export { agreedSteps, contractSteps } from './contract-steps.js';
+export { agreedSteps, contractSteps, foldedSteps } from './contract-steps.js';
 export { forecast } from './forecast.js';
 export { forecastChoices } from './forecast-choices.js';
 export { jointDecisions } from './joint-decisions.js';

@@ -1,0 +1,1 @@
+export { whatFollows, type Tried, type WhatFollows } from './what-follows.js';

@@ -1,0 +1,138 @@
+import { lastMilestone, lookUp, type Book, type LookUp } from '../../core/book/index.js';
+import { compareChoices, poundsWords, type ChoiceChanges, type NoticeChange } from '../../core/compare/index.js';
+import { printWorkingDays } from '../../core/calendar/index.js';
+import {
+  counted,
+  inLocale,
+  joinWords,
+  printDay,
+  printMoney,
+  printMoneyChange,
+  type Cents,
+} from '../../base/units/index.js';
+import type { HouseBlock } from '../../sheet/index.js';
+import { choicesTable, triedChoices, type TriedChoice } from './choices.js';
+import { allowancesTable, stepsTable } from './money.js';
+import { ordersTable } from './orders.js';
+
+/** What choices that are tried bring with them, ready to be shown: two whole Books held beside each other. */
+export interface WhatFollows {
+  readonly total: { readonly before: Cents; readonly after: Cents };
+  /** `Total with 2 choices tried: $1,510,470.92, −$654.69 against $1,511,125.61 as it stands.` */
+  readonly summary: string;
+  readonly facts: readonly { readonly label: string; readonly words: string }[];
+  /** Those with rows. */
+  readonly tables: readonly HouseBlock[];
+  /** Cautions and findings of scope that come or go. */
+  readonly notices: readonly { readonly title: string; readonly items: readonly string[] }[];
+}
+
+export interface Tried {
+  /** As it stands, and with what is tried, for one day. */
+  readonly from: Book;
+  readonly to: Book;
+  /** Ids of the selections at which something is tried. */
+  readonly selections: readonly string[];
+  /** Slugs of rooms whose pages are signed as they stand. */
+  readonly signedRooms: readonly string[];
+}
+
+export function whatFollows(tried: Tried): WhatFollows {
+  return inLocale(tried.to.house, () => follows(tried));
+}
+
+function follows({ from, to, selections, signedRooms }: Tried): WhatFollows {
+  const [before, after] = [lookUp(from), lookUp(to)];
+  const choices = triedChoices(before, after, selections);
+  const changes = compareChoices(from, to);
+  const total = { before: from.money.today, after: to.money.today };
+  const tables = [
+    choicesTable(choices, after),
+    stepsTable(before, after),
+    allowancesTable(before, after),
+    ordersTable(before, after),
+  ];
+  return {
+    total,
+    summary: summaryOf(choices.length, total),
+    facts: factsOf(choices, changes, after, signedRooms),
+    tables: tables.filter(({ groups }) => groups.length > 0),
+    notices: noticesOf(changes, after),
+  };
+}
+
+function summaryOf(count: number, { before, after }: WhatFollows['total']): string {
+  const moved = (after - before) as Cents;
+  const against = moved === 0 ? 'no change' : printMoneyChange(moved, 'always');
+  return `Total with ${counted(count, 'choice')} tried: ${printMoney(after, 'always')}, ${against} against ${printMoney(before, 'always')} as it stands.`;
+}
+
+function factsOf(
+  choices: readonly TriedChoice[],
+  { selections, trades }: ChoiceChanges,
+  to: LookUp,
+  signedRooms: readonly string[],
+): WhatFollows['facts'] {
+  const pounds = selections.reduce((sum, change) => sum + (change.pounds ?? 0), 0);
+  const toInitial = [...new Set(choices.map(({ after }) => after.room))].filter((room) => signedRooms.includes(room));
+  return [
+    { label: 'End of the job', words: endWords(choices, to) },
+    { label: 'Weight in place', words: poundsWords(pounds) },
+    { label: 'Still open', words: counted(openIn(to), 'choice') },
+    { label: 'Trades to tell', words: trades.map(({ name }) => name).join(', ') || 'none' },
+    ...unsettledFacts(choices, to),
+    ...(toInitial.length > 0
+      ? [{ label: 'Pages to initial again', words: joinWords(toInitial.map((room) => to.roomTitle(room))) }]
+      : []),
+  ];
+}
+
+/** Why a choice on an allowance may move nothing yet. */
+function unsettledFacts(choices: readonly TriedChoice[], { book }: LookUp): WhatFollows['facts'] {
+  const drawn = new Set(choices.flatMap(({ after }) => after.allowance ?? []));
+  const open = book.money.allowances.filter(({ id, settled }) => drawn.has(id) && !settled);
+  if (open.length === 0) return [];
+  const names = joinWords(open.map(({ name }) => name));
+  return [
+    { label: 'Not all decided', words: `${names}: what is left of it moves the total with the last choice on it` },
+  ];
+}
+
+function openIn({ book }: LookUp): number {
+  return book.selections.filter(({ state }) => state === 'open').length;
+}
+
+/** The job's last milestone, and what a choice that is late moves it to when it is made on the Book's day. */
+function endWords(choices: readonly TriedChoice[], { book }: LookUp): string {
+  const end = lastMilestone(book.calendar.milestones);
+  if (!end) return 'no milestone is recorded';
+  const moves = choices.flatMap(({ decision }) => (decision.moves ?? []).filter(({ id }) => id === end.id));
+  const [latest] = moves.toSorted((a, b) => b.days - a.days);
+  const planned = `${end.name}, ${printDay(end.date)}`;
+  if (!latest) return `${planned}: nothing tried moves it`;
+  return `${end.name} moves ${printWorkingDays(latest.days)}, to ${printDay(latest.to)}, with what is late already`;
+}
+
+const noticeTitles = {
+  appears: 'Comes with it',
+  goes: 'Is settled by it',
+  changed: 'Reads otherwise with it',
+} as const;
+
+function noticesOf({ cautions, scope }: ChoiceChanges, look: LookUp): WhatFollows['notices'] {
+  const lists = [
+    ['To check before it is built', cautions],
+    ['Who does what', scope],
+  ] as const;
+  return lists.flatMap(([of, notices]) =>
+    (['appears', 'goes', 'changed'] as const).flatMap((kind) => {
+      const items = notices.filter((notice) => notice.kind === kind).map((notice) => noticeWords(notice, look));
+      return items.length === 0 ? [] : [{ title: `${of}. ${noticeTitles[kind]}:`, items }];
+    }),
+  );
+}
+
+function noticeWords({ room, title, from, to, then, kind }: NoticeChange, look: LookUp): string {
+  const seen = to ?? from ?? '';
+  return `${look.roomName(room)}: ${title}. ${seen}${kind === 'goes' ? '' : ` ${then}`}`;
+}

@@ -1,0 +1,19 @@
+/** What a page and the script that serves it call the same things. */
+export const tryFields = {
+  /** Of a fieldset: the id of the selection that its radio buttons are of. Their values are options' slugs; empty: nothing is chosen. */
+  place: 'data-try',
+  /** Of a picture: the slug of the room that it shows. */
+  picture: 'data-try-picture',
+  /** Where the bar and what follows are put. */
+  root: 'try-root',
+  follows: 'try-follows',
+  /** Read out when it changes. */
+  said: 'try-said',
+  /** Of the root: the name under which this browser keeps what is picked. */
+  store: 'data-store',
+} as const;
+
+/** The name under which a browser keeps what is picked of a house. */
+export function storeKey({ name, number }: { readonly name: string; readonly number: string }): string {
+  return `bookmatch-try ${number} ${name}`;
+}

@@ -1,0 +1,42 @@
+import { lookUp, type Book, type BookSelection } from '../core/book/index.js';
+import { chosenAt } from './pick.js';
+
+/** A pick as it is kept between visits, with what stood there when it was made. */
+export interface KeptPick {
+  readonly selection: string;
+  readonly was: string | null;
+  readonly now: string | null;
+}
+
+/** Picks by whether they still fit. */
+export interface SortedPicks {
+  readonly fit: readonly KeptPick[];
+  /** In words, one by one: what was picked and why it fits no longer. */
+  readonly unfit: readonly { readonly pick: KeptPick; readonly why: string }[];
+}
+
+/** Which picks of older records still fit newer ones: the place is there and free, stands as it stood, and what was picked can be picked. */
+export function sortPicks(
+  picks: readonly KeptPick[],
+  book: Book,
+  locks: Readonly<Record<string, string>>,
+): SortedPicks {
+  const look = lookUp(book);
+  const sorted = picks.map((pick) => {
+    const selection = look.selection(pick.selection);
+    return { pick, why: selection ? whyUnfit(pick, selection, locks[pick.selection]) : 'the place is no longer there' };
+  });
+  return {
+    fit: sorted.flatMap(({ pick, why }) => (why === undefined ? [pick] : [])),
+    unfit: sorted.flatMap(({ pick, why }) => (why === undefined ? [] : [{ pick, why }])),
+  };
+}
+
+function whyUnfit({ was, now }: KeptPick, selection: BookSelection, lock: string | undefined): string | undefined {
+  const stands = chosenAt(selection);
+  if (stands === now) return 'it is chosen now';
+  if (lock !== undefined) return 'it can no longer be changed here';
+  if (stands !== was) return 'something else was chosen there meanwhile';
+  const isThere = now === null || now === 'none' || selection.alternatives.some(({ option }) => option === now);
+  return isThere ? undefined : 'it is no longer considered there';
+}
