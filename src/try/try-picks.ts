@@ -1,4 +1,4 @@
-import { makeBook, type Book } from '../core/book/index.js';
+import { keptWork, makeBook, type Book } from '../core/book/index.js';
 import { keptLayouts } from '../core/takeoff/index.js';
 import type { Outcome } from '../base/problem/index.js';
 import type { IsoDate } from '../base/units/index.js';
@@ -11,6 +11,6 @@ export type TryPicks = (picks: readonly Pick[], on: IsoDate) => Outcome<Book>;
 /** Composes whole Books of one house with whatever is picked; nothing is added to another Book's figures. What several of them have in common is
  *  kept while the function lives. */
 export function tryPicks({ records, measures, laid, agreedSum }: TriableHouse): TryPicks {
-  const layOut = keptLayouts();
-  return (picks, on) => makeBook(withPicks(records, picks, on), measures, on, { laid, layOut, agreedSum });
+  const [layOut, kept] = [keptLayouts(), keptWork()];
+  return (picks, on) => makeBook(withPicks(records, picks, on), measures, on, { laid, layOut, kept, agreedSum });
 }

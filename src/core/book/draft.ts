@@ -37,10 +37,14 @@ export function optionId(category: string, slug: string): string {
   return `${category}/${slug}`;
 }
 
+/** A draft of a selection that is the same object as before, or one made now. */
+export type KeepDraft = (selection: Selection, make: () => Drafted) => Drafted;
+
 /** Drafts of every selection in the house, in order of room number and then the category's working order. */
 export function draftSelections(
   records: Records,
   measures: ReadonlyMap<string, RoomMeasure>,
+  kept?: { readonly draft: KeepDraft },
 ): Required<Outcome<readonly Draft[]>> {
   const categories = new Map(records.categories.map((category) => [category.slug, category]));
   const options = new Map(records.options.map((option) => [optionId(option.category, option.slug), option]));
@@ -53,7 +57,12 @@ export function draftSelections(
     const drafted = room.selections.flatMap((selection) => {
       const category = categories.get(selection.category);
       if (!category) return [];
-      return [draft({ room, selection, category, measure, options, problems, ...neighbours(room.slug, category) })];
+      const make = (): Drafted =>
+        draft({ room, selection, category, measure, options, ...neighbours(room.slug, category) });
+      // What others choose may move what counts by its neighbours.
+      const drafted = kept && !countsByNeighbours(category) ? kept.draft(selection, make) : make();
+      problems.push(...drafted.problems);
+      return [drafted.draft.room === room ? drafted.draft : { ...drafted.draft, room }];
     });
     return drafted.sort((a, b) => a.category.sequence - b.category.sequence);
   });
@@ -66,10 +75,16 @@ interface DraftInput extends Neighbours {
   readonly category: Category;
   readonly measure: RoomMeasure;
   readonly options: ReadonlyMap<string, Option>;
-  readonly problems: Problem[];
 }
 
-function draft({ room, selection, category, measure, options, problems, ...neighbours }: DraftInput): Draft {
+/** A draft with what was found while it was made. */
+export interface Drafted {
+  readonly draft: Draft;
+  readonly problems: readonly Problem[];
+}
+
+function draft({ room, selection, category, measure, options, ...neighbours }: DraftInput): Drafted {
+  const problems: Problem[] = [];
   const { places, unknown } = resolvePlaces(selection, measure);
   const at = [...selection.path, 'at'];
   const missing = recordedButNotMeasured(room, measure);
@@ -100,16 +115,8 @@ function draft({ room, selection, category, measure, options, problems, ...neigh
     }
     taken.set(slug, { option, takeoffs });
   }
-  return {
-    id: selectionId(room.slug, selection),
-    room,
-    selection,
-    category,
-    measure,
-    places,
-    ...neighbours,
-    options: taken,
-  };
+  const id = selectionId(room.slug, selection);
+  return { draft: { id, room, selection, category, measure, places, ...neighbours, options: taken }, problems };
 }
 
 /** Does a word name, or lie on, a feature or an opening that is recorded but could not be measured? Why not has been said. */

@@ -20,7 +20,8 @@ import { alikeProblems } from './alike-problems.js';
 import { choiceDayProblems, futureProblems, measureProblems } from './day-problems.js';
 import { draftSelections } from './draft.js';
 import { groupBy } from './group-by.js';
-import { makeDecider } from './make-decider.js';
+import type { KeptWork } from './kept-work.js';
+import { makeDecider, type Decider } from './make-decider.js';
 import { makeHouseAlternatives } from './house-alternatives.js';
 import { makeDecisions } from './make-decisions.js';
 import { makeMoney } from './make-money.js';
@@ -41,6 +42,8 @@ export interface Composing {
   readonly laid?: LaidHouse | undefined;
   /** The contract sum as it was first agreed; absent: the record's own. */
   readonly agreedSum?: Cents | undefined;
+  /** What other Books of the same records left to be used again, where only choices differ. */
+  readonly kept?: KeptWork | undefined;
 }
 
 /** Composes the Book: everything computed for a house on one day. The same records and day give the same Book.
@@ -70,17 +73,19 @@ function composeLaid(
   records: Records,
   measures: ReadonlyMap<string, RoomMeasure>,
   on: IsoDate,
-  { slips, layOut, laid, agreedSum = records.house.contract.sum }: Composing & { readonly laid: LaidHouse },
+  { slips, layOut, laid, kept, agreedSum = records.house.contract.sum }: Composing & { readonly laid: LaidHouse },
 ): Outcome<Book> {
-  const drafted = draftSelections(records, measures);
+  const drafted = draftSelections(records, measures, kept);
   const dated = dateMilestones(records.house, slips);
   const dates = new Map((dated.value ?? []).map(({ id, date }) => [id, date]));
   const problems = [...drafted.problems, ...dated.problems, ...measureProblems(records.house, records, dates)];
   if (!dated.value || problems.some((problem) => problem.severity === 'error')) return { problems };
-  const { drafts, house } = priceDrafts(records, drafted.value);
-  const decide = makeDecider(records.house, dated.value, on, slips);
+  const { drafts, house } = priceDrafts(records, drafted.value, kept);
+  const milestones = dated.value;
+  const make = (): Decider => makeDecider(records.house, milestones, on, slips);
+  const decide = kept ? kept.decider(JSON.stringify([on, ...(slips ?? [])]), make) : make();
   const selections = drafts.map(({ draft, item }) =>
-    makeSelection(draft, item, house, { decide, layOut, issues: records.issues }),
+    makeSelection(draft, item, house, { decide, layOut, kept, issues: records.issues }),
   );
   const decisions = makeDecisions(house, selections);
   const byRoom = groupBy(selections, (selection) => selection.room);

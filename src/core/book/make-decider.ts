@@ -45,7 +45,7 @@ export function makeDecider(
     const last = moves.find(({ id }) => id === end?.id);
     return { on: day, moved: moves.length, ...(first && { first }), ...(last && { last }) };
   };
-  return (input) => {
+  const one = (input: DecideInput): Decision => {
     const decided = decide(input, milestones, calendar, on);
     const { decision, late } = decided;
     if (decision.state === 'decided') return decision;
@@ -58,6 +58,22 @@ export function makeDecider(
       ...(pushed && { moves: pushedFirst(movesOf(late), pushed.id) }),
       dayAfter: dayAfter(day, then),
     };
+  };
+  return decidedOnce(one);
+}
+
+/** Doors and walls have one option in many places: what bears on it alike is worked out once. */
+function decidedOnce(decide: Decider): Decider {
+  const kept = new WeakMap<DecideInput['category'], Map<string, Decision>>();
+  return (input) => {
+    const { category, options, chosen, keptOpen, needsDone } = input;
+    if (keptOpen || needsDone) return decide(input);
+    const known = kept.get(category) ?? new Map<string, Decision>();
+    kept.set(category, known);
+    const key = `${chosen} ${options.map(({ slug }) => slug).join(' ')}`;
+    const decision = known.get(key) ?? decide(input);
+    known.set(key, decision);
+    return decision;
   };
 }
 

@@ -7,6 +7,7 @@ import type { FactStep, InsteadOf, Issue } from '../model/index.js';
 import { bearingOf } from './bearing-of.js';
 import { delayOf } from './cost-of-days.js';
 import type { Draft } from './draft.js';
+import type { KeptWork } from './kept-work.js';
 import { makeAlternatives, restOf } from './make-alternatives.js';
 import type { Decider } from './make-decider.js';
 import { openSince } from './open-since.js';
@@ -16,13 +17,14 @@ export interface SelectionMakers {
   readonly issues: readonly Issue[];
   readonly decide: Decider;
   readonly layOut?: LayOut | undefined;
+  readonly kept?: Pick<KeptWork, 'laid'> | undefined;
 }
 
 export function makeSelection(
   draft: Draft,
   item: Item,
   house: HousePrice,
-  { decide, layOut, issues }: SelectionMakers,
+  { decide, layOut, kept, issues }: SelectionMakers,
 ): BookSelection {
   const { id, room, selection, category, places, options } = draft;
   const { product, cost = noCost, reckoning, change, restocking } = countSelection(draft, item, house);
@@ -31,6 +33,7 @@ export function makeSelection(
   const pounds = product && weigh(product.option, product.takeoffs);
   const alternatives = makeAlternatives(draft, item, house, decide);
   const decision = decide({ ...bearingOf(draft), options: deciding, chosen: item.decided });
+  const laid = product && ((): readonly Takeoff[] => withLayout(draft, product, layOut));
   return {
     id,
     room: room.slug,
@@ -52,7 +55,7 @@ export function makeSelection(
     state: stateOf(selection),
     ...(selection.note !== undefined && { note: selection.note }),
     ...(product && { counted: product.slug }),
-    takeoff: product ? withLayout(draft, product, layOut) : [],
+    takeoff: product && laid ? (kept ? kept.laid(draft, product.slug, laid) : laid()) : [],
     cost,
     ...(pounds !== undefined && { pounds }),
     change,

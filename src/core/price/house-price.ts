@@ -6,6 +6,7 @@ import { priceWorld, type World } from './world.js';
 import { invoicedOrders } from './invoiced.js';
 import type { OnNet } from './markup.js';
 import { OpenChoices } from './open-choices.js';
+import { pricePool, type PricePool } from './pool.js';
 import type { ReasonedFigure } from './cost.js';
 import { restockingOf } from './restocking.js';
 
@@ -28,6 +29,8 @@ export interface HousePrice {
   readonly committed: ReadonlyMap<string, number>;
   /** What another choice would cost. */
   readonly choices: OpenChoices;
+  /** By which its orders are priced. */
+  readonly pricePool: PricePool;
 }
 
 /** The option that stands for an item today. An open selection on an allowance draws nothing yet: the allowance itself
@@ -41,19 +44,33 @@ export function priceHouse(
   unsorted: readonly Item[],
   allowances: readonly SizedAllowance[],
   records: PriceBook,
+  price: PricePool = pricePool,
 ): HousePrice {
   const book = { ...records, invoiced: invoicedOrders(allowances) };
   const items = [...unsorted].sort((a, b) => byText(a.selection, b.selection));
-  const today = priceWorld(items, countedOption, book);
-  const standard = priceWorld(items, (item) => item.standard, records);
+  const today = priceWorld(items, countedOption, book, price);
+  const standard = priceWorld(items, (item) => item.standard, records, price);
   const effects = new ContractEffects(items, allowances, book, standard);
   const base = effects.of(today.costs, (item) => item.decided);
-  const priced = { today, base, effects, book, standing: new Map() };
+  const priced = { today, base, effects, book, standing: new Map(), pricePool: price };
   const choices = new OpenChoices(items, priced);
   const { net, onNet, committed } = base;
   const restocking = restockingOf(items, choices, book);
   const change = (base.total + totalOf(restocking)) as Cents;
-  return { items, allowances, book, today, standard, change, restocking, net, onNet, committed, choices };
+  return {
+    items,
+    allowances,
+    book,
+    today,
+    standard,
+    change,
+    restocking,
+    net,
+    onNet,
+    committed,
+    choices,
+    pricePool: price,
+  };
 }
 
 /** Total change of the contract in a world where `choose` decides everything. What `isDecided` leaves out draws on its
@@ -63,7 +80,7 @@ export function changeInWorld(
   choose: (item: Item) => string | undefined,
   isDecided: (item: Item) => boolean = () => true,
 ): { world: World; change: Cents } {
-  const world = priceWorld(house.items, choose, house.book);
+  const world = priceWorld(house.items, choose, house.book, house.pricePool);
   const effects = new ContractEffects(house.items, house.allowances, house.book, house.standard);
   return { world, change: (effects.of(world.costs, isDecided).total + totalOf(house.restocking)) as Cents };
 }

@@ -8,6 +8,7 @@ export type { Item, PriceBook, SizedAllowance } from './item.js';
 export { makeLedger } from './ledger.js';
 export { lotsOf, orderList, type CountOrder } from './order-list.js';
 export { reckoningText } from './reason.js';
+export { pricePool, type PricePool } from './pool.js';
 export { priceOf, shareOf, shareOut } from './rounding.js';
 export { ownerPurchases, worldCost } from './world.js';
 export {

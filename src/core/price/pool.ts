@@ -38,6 +38,9 @@ export interface OrderQuantity {
   readonly quantity: number;
 }
 
+/** Prices orders; one that keeps its answers may serve several houses. */
+export type PricePool = typeof pricePool;
+
 /** Prices the pooled order of one option. Material and labor round half up once for each part of the option; tax once on
  *  their sum; freight once for the order. `items` must be in a fixed order: left-over cents go by it when remainders tie. */
 export function pricePool(id: string, items: readonly Item[], supply: Item['supply'], book: PriceBook): PricedPool {

@@ -5,7 +5,7 @@ import { byText, type Cents } from '../../base/units/index.js';
 import type { AllowanceMove, ContractEffects, EffectDifference, EffectTotals } from './contract-effects.js';
 import { costOf, noCost, type Cost } from './cost.js';
 import type { Item, PriceBook } from './item.js';
-import { pricePool, type PricedPool } from './pool.js';
+import type { PricedPool, PricePool } from './pool.js';
 import { keyOf, type World } from './world.js';
 
 /** How a place stands: what is counted there, and whether that is decided. Decided without an option is a deliberate none. */
@@ -68,6 +68,7 @@ export interface PricedToday {
   readonly book: PriceBook;
   /** What the products do as they stand today, by who buys which; filled as it is asked for. */
   readonly standing: Map<string, Taken>;
+  readonly pricePool: PricePool;
 }
 
 /** Today's house with a few of its places, the lines, standing otherwise. Only the products that lines can take are priced,
@@ -259,7 +260,7 @@ export class Together {
   }
 
   private price(option: string, supply: Item['supply'], members: readonly Item[]): Taken {
-    return this.weigh(pricePool(option, members, supply, this.house.book));
+    return this.weigh(this.house.pricePool(option, members, supply, this.house.book));
   }
 
   private weigh(pool: PricedPool): Taken {

@@ -1,7 +1,7 @@
 import type { Cents } from '../../base/units/index.js';
 import { addCosts, type Cost } from './cost.js';
 import type { Item, PriceBook } from './item.js';
-import { pricePool, type PricedPool } from './pool.js';
+import { pricePool, type PricedPool, type PricePool } from './pool.js';
 
 /** A house priced with one option for each selection. */
 export interface World {
@@ -17,7 +17,12 @@ export interface World {
 
 /** Prices the house with `choose` telling which option stands for each item. Items must be sorted by selection id, so
  *  that the order of files on disk changes no cent. Linear in the selections. */
-export function priceWorld(items: readonly Item[], choose: (item: Item) => string | undefined, book: PriceBook): World {
+export function priceWorld(
+  items: readonly Item[],
+  choose: (item: Item) => string | undefined,
+  book: PriceBook,
+  price: PricePool = pricePool,
+): World {
   const counted = new Map(items.map((item) => [item.selection, choose(item)]));
   const members = new Map<string, Item[]>();
   for (const item of items) {
@@ -28,7 +33,7 @@ export function priceWorld(items: readonly Item[], choose: (item: Item) => strin
     if (list) list.push(item);
     else members.set(key, [item]);
   }
-  const pools = new Map([...members].map(([key, list]) => [key, priceKey(key, list, book)]));
+  const pools = new Map([...members].map(([key, list]) => [key, priceKey(key, list, book, price)]));
   const costs = new Map<string, Cost>();
   for (const pool of pools.values()) for (const [selection, cost] of pool.costs) costs.set(selection, cost);
   return { pools, members, costs, counted };
@@ -56,7 +61,7 @@ export function keyOf(option: string, supply: Item['supply']): string {
   return `${supply} ${option}`;
 }
 
-function priceKey(key: string, items: readonly Item[], book: PriceBook): PricedPool {
+function priceKey(key: string, items: readonly Item[], book: PriceBook, price: PricePool): PricedPool {
   const [supply, option] = key.split(' ') as [Item['supply'], string];
-  return pricePool(option, items, supply, book);
+  return price(option, items, supply, book);
 }
