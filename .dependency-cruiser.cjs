@@ -21,7 +21,7 @@ const flow = [
   ['disk/program'],
   ['signoff', 'disk/store', 'disk/history'],
   ['disk/load'],
-  ['site', 'print'],
+  ['site', 'print', 'in-page'],
   ['desk'],
   ['cli', 'api'],
 ];

@@ -4,14 +4,19 @@ import { cp, mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
+import { pathToFileURL } from 'node:url';
+import { gzipSync } from 'node:zlib';
 import Eleventy, { type UserConfig } from '@11ty/eleventy';
 import type { Book } from '../src/core/book/index.js';
-import { composeBook, loadHouse, type LoadedHouse } from '../src/disk/load/index.js';
+import { composeBook, loadHouse, recordsDigest, type LoadedHouse } from '../src/disk/load/index.js';
+import { pageScript } from '../src/disk/program/index.js';
 import { makeBookPdf } from '../src/print/index.js';
 import { makeDrawable } from '../src/print/drawable.js';
 import { makeSheets } from '../src/print/sheets/index.js';
 import { typeset } from '../src/print/typeset.js';
 import { writeSite } from '../src/site/index.js';
+import { packHouse } from '../src/try/index.js';
+import { openBrowser } from '../test/browser/open-browser.js';
 import { rollUp } from './roll-up.js';
 
 /** Times the demo house's way through the program. Machines differ and are noisy, so what counts are the ratios, each
@@ -30,6 +35,7 @@ try {
   benchPricing(loaded);
   report(`compose the Book: ${book.selections.length} selections, every alternative priced, best of 10`, roll);
   await benchSite(book);
+  await benchPicks(loaded, book);
   await benchPdf(book);
 } finally {
   await rm(scratch, { recursive: true, force: true });
@@ -80,6 +86,41 @@ async function benchSite(book: Book): Promise<void> {
   if (written.length !== pages.length)
     throw new Error(`bare Eleventy wrote ${written.length} of ${pages.length} pages`);
   report(`${pages.length} pages`, ours, bare, 'bare Eleventy with the finished pages');
+}
+
+/** From a pick in a browser, of the page of all choices, to every figure on it: one place after the other, all of them staying picked. */
+async function benchPicks({ house, sources }: LoadedHouse, book: Book): Promise<void> {
+  if (!house) return;
+  const out = join(scratch, 'tried');
+  const packed = packHouse({ ...house, snapshot: recordsDigest(sources) }, book);
+  const script = await pageScript();
+  await writeSite(book, out, { trying: { house: packed, script } });
+  const browser = await openBrowser();
+  try {
+    const page = await browser.newPage();
+    await page.goto(pathToFileURL(join(out, 'book/try.html')).href);
+    const places = page.locator('[data-try]:has(input:not(:disabled))');
+    const first = await time(async () => {
+      await places.nth(0).locator('input').nth(1).check();
+      await page.locator('.try-sum strong').waitFor();
+    });
+    const zipped = (text: string): string => `${(gzipSync(text).length / 1024).toFixed(0)} kB`;
+    report(
+      `first pick: code of ${zipped(script)} and data of ${zipped(JSON.stringify(packed))} packed, read and run`,
+      first.ms,
+    );
+    const picks = await places.evaluateAll((groups) =>
+      groups.slice(1, 25).map((group) => {
+        const started = performance.now();
+        // A click is heard, and all that follows from it done, before it returns.
+        group.querySelectorAll('input')[1]?.click();
+        return performance.now() - started;
+      }),
+    );
+    report(`a pick and all figures, median of ${picks.length}`, picks.sort((a, b) => a - b)[picks.length >> 1] ?? NaN);
+  } finally {
+    await browser.close();
+  }
 }
 
 async function writeBare(pages: readonly { path: string; text: string }[]): Promise<void> {

@@ -1,18 +1,18 @@
 /** Builds dist/, what the package runs: the program as JavaScript in pieces, each read when a command first needs it, and the declarations of
  *  what a script may import. Packages stay outside; templates, styles, fonts, schemas and the demo's records are read from where they lie. */
-import { rm } from 'node:fs/promises';
+import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { execa } from 'execa';
-import { programDigest } from '../src/disk/program/index.js';
+import { builtPageScript, pageScript, programDigest } from '../src/disk/program/index.js';
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const dist = join(root, 'dist');
 const declared = join(dist, 'declared');
 
 await rm(dist, { recursive: true, force: true });
-await Promise.all([buildProgram(), declare()]);
+await Promise.all([buildProgram(), buildPageScript(), declare()]);
 
 async function buildProgram(): Promise<void> {
   await build({
@@ -31,6 +31,13 @@ async function buildProgram(): Promise<void> {
     define: { builtFrom: JSON.stringify(await programDigest()) },
     logLevel: 'warning',
   });
+}
+
+/** What runs in the book's pages, so that an installed program needs no bundler. */
+async function buildPageScript(): Promise<void> {
+  const path = join(root, builtPageScript);
+  await mkdir(dirname(path), { recursive: true });
+  await writeFile(path, await pageScript());
 }
 
 /** One file of declarations, with the types that the public ones are made of and no others. */

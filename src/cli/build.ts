@@ -3,14 +3,17 @@ import { Command } from 'commander';
 import { lookUp, type Book } from '../core/book/index.js';
 import { dataFile, dataTables, orderTables, quantityTables } from '../table/index.js';
 import { tableCsv, bookCalendar } from '../write/index.js';
-import { withTextDiffs } from '../disk/load/index.js';
+import { pageScript } from '../disk/program/index.js';
+import { recordsDigest, withTextDiffs } from '../disk/load/index.js';
 import type { Beside } from '../site/index.js';
+import { packHouse } from '../try/index.js';
 import { writeAtomically, writeTree } from '../disk/store/index.js';
 import { recordNumber } from '../base/units/index.js';
 import { printableJson } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import {
   loadFor,
+  type LoadedFor,
   reportBriefly,
   reportProblems,
   withHandoutProblems,
@@ -52,6 +55,7 @@ export function build(console: Console, done: (code: number) => void): Command {
         ...since,
         pdf: '../book.pdf',
         changeOrders: '../change-orders/',
+        ...(await tryingOf(loaded)),
       });
       await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
       await writeTree(join(out, 'data'), dataFiles(loaded.book));
@@ -70,6 +74,14 @@ export function build(console: Console, done: (code: number) => void): Command {
       );
       done(0);
     });
+}
+
+/** The house with which choices are tried in the book's pages. */
+async function tryingOf({ book, open }: Pick<LoadedFor, 'book' | 'open'>): Promise<Pick<Beside, 'trying'>> {
+  const { house } = await open.current();
+  if (!house || !book) return {};
+  const snapshot = recordsDigest(book.sources);
+  return { trying: { house: packHouse({ ...house, snapshot }, book), script: await pageScript() } };
 }
 
 /** What changed since the last issue, as pages beside the book; nothing when there is no issue to compare with. */

@@ -24,7 +24,7 @@ export function withHouseOptions(command: Command): Command {
 }
 
 /** A command's house, with the Book that its options ask for. */
-type LoadedFor = LoadedBook & { readonly open: OpenHouse };
+export type LoadedFor = LoadedBook & { readonly open: OpenHouse };
 
 /** Loads the Book that the options ask for, marked with what is signed unless told otherwise. A wrong day or a folder that is not there is wrong usage. */
 export async function loadFor(

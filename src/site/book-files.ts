@@ -4,7 +4,7 @@ import { swatchFile, swatchPath } from './drawings.js';
 import { checkPath, type Page, type SheetSet } from './page.js';
 import { pictureFiles, pictureText } from './pictures.js';
 import { renderPage } from './render-page.js';
-import { searchEntries, searchScript } from './search-index.js';
+import { scriptText, searchEntries, searchScript } from './search-index.js';
 import type { SheetContext } from './sheet-context.js';
 import { allSheets } from './sheets.js';
 import type { View } from './view.js';
@@ -27,7 +27,7 @@ export function bookPages(view: View, desk?: SheetContext['desk']): readonly Boo
   return pageFiles(pages, view, bookSet(view), desk);
 }
 
-/** What pages show from files of their own: samples, pictures, and what the search knows. */
+/** What pages show from files of their own: samples, pictures, what the search knows, and with what choices are tried. */
 export function besidePages(view: View): readonly BookFile[] {
   const { book } = view;
   const swatches = book.options.flatMap((option) =>
@@ -44,9 +44,23 @@ export function besidePages(view: View): readonly BookFile[] {
     path: 'assets/search-index.js',
     text: () => inLocale(book.house, () => searchScript(searchEntries(view))),
   };
-  const files = [...swatches, ...pictures, search];
+  const files = [...swatches, ...pictures, search, ...tryFiles(view)];
   for (const { path } of files) checkPath(path);
   return files;
+}
+
+/** What computes choices that are tried: the house as data, and the program's own code. Pages load both with the first pick. */
+function tryFiles({ beside: { trying } }: View): readonly BookFile[] {
+  if (!trying) return [];
+  const { house, script } = trying;
+  return [
+    {
+      path: 'assets/try-data.js',
+      // Read as JSON, since that is read faster than a script.
+      text: () => `window.bookmatchHouse = JSON.parse(${scriptText(JSON.stringify(house))});\n`,
+    },
+    { path: 'assets/try.js', text: () => script },
+  ];
 }
 
 /** Pages of a set as files. */

@@ -20,15 +20,23 @@ export const chapters = [
   { id: 'money', sheet: 'M-1', title: 'Money', path: pagePaths.money },
   { id: 'agreed', sheet: 'M-2', title: 'Issues and change orders', path: pagePaths.agreed },
   { id: 'alternatives', sheet: 'M-3', title: 'Alternatives', path: pagePaths.alternatives },
+  { id: 'try', sheet: 'M-4', title: 'Try choices', path: pagePaths.try },
   { id: 'calendar', sheet: 'C-1', title: 'Calendar', path: pagePaths.calendar },
   { id: 'records', sheet: 'R-1', title: 'Records', path: pagePaths.records },
   { id: 'numbers', sheet: 'G-2', title: 'About the numbers', path: pagePaths.numbers },
   { id: 'search', sheet: 'G-3', title: 'Search', path: pagePaths.search },
 ] as const;
 
-/** The book as a set of sheets. */
-export function bookSet({ book }: View): SheetSet {
-  return { title: `${book.house.name}: selections and specification book`, index: chapters };
+/** The chapters that a book has: choices are tried where the house lies beside its pages. */
+export function chaptersOf({ beside }: View): readonly Chapter[] {
+  return chapters.filter(({ id }) => id !== 'try' || beside.trying);
 }
+
+/** The book as a set of sheets. */
+export function bookSet(view: View): SheetSet {
+  return { title: `${view.book.house.name}: selections and specification book`, index: chaptersOf(view) };
+}
+
+type Chapter = (typeof chapters)[number];
 
 export type ChapterId = (typeof chapters)[number]['id'];

@@ -19,6 +19,7 @@ export const pagePaths = {
   money: 'money.html',
   agreed: 'agreed.html',
   alternatives: 'alternatives.html',
+  try: 'try.html',
   calendar: 'calendar.html',
   records: 'records.html',
   numbers: 'about-the-numbers.html',

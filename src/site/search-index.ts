@@ -2,7 +2,7 @@ import { sourceText, stateWords } from '../core/caution/index.js';
 import { withoutMarks } from '../core/records/index.js';
 import { choiceTitle } from '../table/index.js';
 import { cautionPath, optionPath, pagePaths, recordPath, roomPath, selectionPath } from './paths.js';
-import { chapters } from './chapters.js';
+import { chaptersOf } from './chapters.js';
 import type { View } from './view.js';
 
 /** Something that can be found. `path` is in the book's folder. */
@@ -18,7 +18,7 @@ interface SearchEntry {
 export function searchEntries(view: View): readonly SearchEntry[] {
   const { rooms, options, selections, sources, trades, cautions } = view.book;
   const entries: Omit<SearchEntry, 'id'>[] = [
-    ...chapters.map(({ title, sheet, path }) => ({ title, kind: 'Sheet', text: sheet, path })),
+    ...chaptersOf(view).map(({ title, sheet, path }) => ({ title, kind: 'Sheet', text: sheet, path })),
     ...rooms.map((room) => ({
       title: `${room.number} ${room.name}`,
       kind: 'Room',
@@ -61,7 +61,15 @@ export function searchEntries(view: View): readonly SearchEntry[] {
   return entries.map((entry, id) => ({ id, ...entry }));
 }
 
-/** The entries as a classic script that a page on a disk may load. `<` is written so that no text ends the script. */
+/** The entries as a classic script that a page on a disk may load. */
 export function searchScript(entries: readonly SearchEntry[]): string {
-  return `window.bookmatchSearch = ${JSON.stringify(entries).replaceAll('<', '\\u003c').replaceAll('\u2028', '\\u2028').replaceAll('\u2029', '\\u2029')};\n`;
+  return `window.bookmatchSearch = ${scriptText(entries)};\n`;
+}
+
+/** A value as a script has it. `<` is written so that no text ends the script. */
+export function scriptText(value: unknown): string {
+  return JSON.stringify(value)
+    .replaceAll('<', '\\u003c')
+    .replaceAll('\u2028', '\\u2028')
+    .replaceAll('\u2029', '\\u2029');
 }

@@ -1,6 +1,6 @@
 import type { VNode } from 'preact';
 import { checkPath, type Page } from './page.js';
-import { chapters, type ChapterId } from './chapters.js';
+import { chaptersOf, type ChapterId } from './chapters.js';
 import { AlternativesPage } from './pages/alternatives.js';
 import { AgreedPage } from './pages/agreed.js';
 import { CalendarPage } from './pages/calendar.js';
@@ -27,6 +27,7 @@ import { RoomPage } from './pages/room.js';
 import { RoomsPage } from './pages/rooms.js';
 import { SearchPage } from './pages/search.js';
 import { StartPage } from './pages/start.js';
+import { TryPage } from './pages/try.js';
 import { marksOf, markRules } from './marks.js';
 import { optionPath, recordPath, roomPath } from './paths.js';
 import type { View } from './view.js';
@@ -35,7 +36,7 @@ import type { View } from './view.js';
 export function allSheets(view: View): readonly Page[] {
   const { rooms, options, sources } = view.book;
   const pages: Page[] = [
-    ...chapters.map((chapter) => ({
+    ...chaptersOf(view).map((chapter) => ({
       path: chapter.path,
       sheet: chapter.sheet,
       title: chapter.title,
@@ -45,6 +46,7 @@ export function allSheets(view: View): readonly Page[] {
       ...(chapter.id === 'search' && {
         scripts: ['assets/minisearch.js', 'assets/search-index.js', 'assets/search.js'],
       }),
+      ...(chapter.id === 'try' && tryScripts(view)),
     })),
     ...rooms.map((room) => ({
       path: roomPath(room),
@@ -52,6 +54,7 @@ export function allSheets(view: View): readonly Page[] {
       title: room.name,
       chapter: 'rooms' as const,
       content: () => <RoomPage room={room} />,
+      ...tryScripts(view),
     })),
     ...rooms.flatMap((room) =>
       view.selectionsOf(room).flatMap((selection, index) => {
@@ -64,6 +67,7 @@ export function allSheets(view: View): readonly Page[] {
             title: `${view.categoryName(selection.category)}, ${room.name}`,
             chapter: 'rooms' as const,
             content: () => <ChoicePage selection={selection} />,
+            ...tryScripts(view),
           },
         ];
       }),
@@ -87,6 +91,11 @@ export function allSheets(view: View): readonly Page[] {
   return pages;
 }
 
+/** Of pages on which choices can be tried. */
+function tryScripts({ beside }: View): Pick<Page, 'scripts'> {
+  return beside.trying ? { scripts: ['assets/try-start.js'] } : {};
+}
+
 const chapterContent: Readonly<Record<ChapterId, (view: View) => VNode>> = {
   start: () => <StartPage />,
   house: () => <HousePage />,
@@ -103,6 +112,7 @@ const chapterContent: Readonly<Record<ChapterId, (view: View) => VNode>> = {
   money: () => <MoneyPage />,
   agreed: () => <AgreedPage />,
   alternatives: () => <AlternativesPage />,
+  try: () => <TryPage />,
   calendar: () => <CalendarPage />,
   records: () => <RecordsPage />,
   numbers: () => <NumbersPage />,

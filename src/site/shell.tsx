@@ -111,6 +111,7 @@ const styles = [
   'table.css',
   'parts.css',
   'choice.css',
+  'try.css',
   'caution.css',
   'compare.css',
   'side.css',

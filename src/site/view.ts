@@ -13,6 +13,7 @@ import {
 } from '../core/book/index.js';
 import type { DatedMilestone } from '../core/calendar/index.js';
 import type { Order } from '../core/price/index.js';
+import type { PackedHouse } from '../try/index.js';
 import { choicePaths } from './paths.js';
 
 /** What lies beside the book's pages, as links from a page at the top of the book; only what was written. */
@@ -22,6 +23,15 @@ export interface Beside {
   readonly comparison?: string;
   /** Folder of the change orders' PDFs, with a slash at its end. */
   readonly changeOrders?: string;
+  /** What choices are tried with in the pages. */
+  readonly trying?: Trying;
+}
+
+/** It holds every price: for owner and builder alone. */
+interface Trying {
+  readonly house: PackedHouse;
+  /** The program that computes, as the text of one script. */
+  readonly script: string;
 }
 
 /** A Book with its parts at hand by name. */

@@ -1,25 +1,34 @@
 import { mkdtemp } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Book } from '../../src/core/book/index.js';
+import { pageScript } from '../../src/disk/program/index.js';
+import { makeComposer, recordsDigest } from '../../src/disk/load/index.js';
 import { writeSite } from '../../src/site/index.js';
-import { demoBook } from '../demo-house.js';
-import { fixtureBook } from '../site/fixture.js';
+import { packHouse } from '../../src/try/index.js';
+import { fixtureBook, fixtureTexts } from '../site/fixture.js';
+import { packedDemo } from '../try/packed-demo.js';
 
 /** The day for which the demo house is built in tests. */
 export const demoDay = '2026-04-23';
 
-/** Builds the demo house's pages and answers their folder. */
+/** Builds the demo house's pages, with which choices can be tried, and answers their folder. */
 export async function buildDemo(): Promise<string> {
-  return write(await demoBook(demoDay));
+  const { book, packed } = await packedDemo(demoDay);
+  return write(book, { trying: { house: packed, script: await pageScript() } });
 }
 
-/** Builds the small house whose people write markup into their records. */
+/** Builds the small house whose people write markup into their records, with which choices can be tried. */
 export async function buildHostile(): Promise<string> {
-  return write(fixtureBook);
+  const sources = Object.entries(fixtureTexts).map(([path, text]) => ({ path, text }));
+  const { house } = makeComposer().read(sources);
+  if (!house) throw new Error('the small house cannot be read');
+  const packed = packHouse({ ...house, snapshot: recordsDigest(sources) }, fixtureBook);
+  return write(fixtureBook, { trying: { house: packed, script: await pageScript() } });
 }
 
-async function write(book: Parameters<typeof writeSite>[0]): Promise<string> {
+async function write(book: Book, beside?: Parameters<typeof writeSite>[2]): Promise<string> {
   const out = await mkdtemp(join(tmpdir(), 'bookmatch-site-'));
-  await writeSite(book, out);
+  await writeSite(book, out, beside);
   return join(out, 'book');
 }

@@ -10,6 +10,7 @@ import { webFonts } from '../../src/site/assets.js';
 import { currentFile, currentScript, handoutFolders } from '../../src/site/index.js';
 import { demoBook } from '../demo-house.js';
 import { smallBook } from '../book/small-house.js';
+import { packedDemo } from '../try/packed-demo.js';
 import { amountsOf, moneyIn, moneyInFiles, type Amounts } from './money-search.js';
 
 vi.setConfig({ testTimeout: 240_000, hookTimeout: 240_000 });
@@ -87,6 +88,13 @@ describe('the handouts of the demo house', () => {
     expect(sheets.filter((isUpright) => isUpright).length).toBeLessThan(most);
     // The order list, and the schedules that the trade asked for.
     expect(sheets.filter((isUpright) => !isUpright).length).toBeLessThan(5);
+  });
+
+  test('carry nothing with which choices are tried, and would be found out', async () => {
+    expect([...files.keys()].filter((path) => /\btry\b/u.test(path))).toEqual([]);
+    const { packed } = await packedDemo('2026-04-23');
+    const planted = new Map([['masonry/assets/data.js', `window.house=${JSON.stringify(packed)}`]]);
+    expect(await moneyInFiles(planted, amounts)).not.toEqual([]);
   });
 
   /** Each plants one leak in what was built; the search must find it. */

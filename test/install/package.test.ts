@@ -52,6 +52,7 @@ test('holds the built program, what it reads, licences, and neither sources nor 
       'content/house.md',
       'dist/bookmatch.js',
       'dist/index.d.ts',
+      'dist/page/try.js',
       'fonts/print/spectral-OFL.txt',
       'fonts/web/public-sans-OFL.txt',
       'schemas/book.schema.json',
@@ -68,6 +69,14 @@ test('installs what it runs on and no tools of its making', () => {
   expect(names).toContain('pdf-lib');
   for (const tool of ['typescript', 'tsx', 'esbuild', 'vitest', '@expo-google-fonts', 'subset-font'])
     expect(names).not.toContain(tool);
+});
+
+test('bundles nothing once it is installed', () => {
+  const parts = readdirSync(join(installed, 'dist'), { recursive: true, encoding: 'utf8' });
+  const scripts = parts.filter((path) => path.endsWith('.js') && !path.startsWith('page'));
+  expect(
+    scripts.filter((path) => /["']esbuild["']/u.test(readFileSync(join(installed, 'dist', path), 'utf8'))),
+  ).toEqual([]);
 });
 
 describe('the command', () => {
@@ -88,6 +97,7 @@ describe('the command', () => {
         'book/index.html',
         'book/assets/type.css',
         'book/assets/minisearch.js',
+        'book/assets/try-data.js',
         'book/assets/fonts/spectral-latin-400-normal.woff2',
         'book/assets/fonts/spectral-OFL.txt',
         'book.pdf',
@@ -97,6 +107,8 @@ describe('the command', () => {
       ])
         expect(existsSync(join(out, path)), path).toBe(true);
       expect(readFileSync(join(out, 'book.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+      const script = (path: string): string => readFileSync(path, 'utf8');
+      expect(script(join(out, 'book/assets/try.js'))).toBe(script(join(installed, 'dist/page/try.js')));
     },
     minutes,
   );

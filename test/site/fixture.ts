@@ -56,7 +56,8 @@ ${more}
 `;
 }
 
-const larchHollow: RecordTexts = {
+/** The records of the house below. */
+export const fixtureTexts: RecordTexts = {
   'content/house.md': `---
 name: Larch Hollow
 number: "2614"
@@ -240,4 +241,4 @@ ${hostile}
 
 /** A house of three rooms whose people write markup into their records. Ceiling 24 × 18.5 = 444 sq ft, with 10 % waste 488.4: 21
  *  bundles. Alder on the allowance: 504 × 7.40 + 185 freight = 3,914.60, with 6.25 % tax 4,159.26, 59.26 over 4,100. */
-export const fixtureBook = composeHouse(larchHollow, '2026-04-23', ({ code }) => code === 'decide-late');
+export const fixtureBook = composeHouse(fixtureTexts, '2026-04-23', ({ code }) => code === 'decide-late');

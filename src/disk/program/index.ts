@@ -3,4 +3,5 @@
 export { programDigest } from './digest.js';
 export { pathBelow } from './path-below.js';
 export { packagePath, programPath } from './folder.js';
+export { builtPageScript, pageScript } from './page-script.js';
 export { programVersion } from './version.js';

@@ -13,6 +13,7 @@ import { ChoicePictures } from '../parts/choice-pictures.js';
 import { ChoiceDays } from '../parts/choice-days.js';
 import { ChoiceLink, OptionLink, PageLink, RoomLink, SelectionLink, SelectionSource } from '../parts/link.js';
 import { Phrase, Told } from '../parts/prose.js';
+import { TryHere, TryRoot } from '../parts/try-place.js';
 import { RestWords } from '../parts/rest-words.js';
 import { SideBySide } from '../parts/side-by-side.js';
 import { StateMark } from '../parts/state-mark.js';
@@ -34,6 +35,7 @@ export function ChoicePage({ selection }: { selection: BookSelection }): VNode {
     <>
       <ChoiceHead selection={selection} title={title} count={candidates.length} />
       <ChoicePictures selection={selection} />
+      <TryHere selection={selection} />
       <section aria-labelledby="side-title">
         <h2 id="side-title">Side by side</h2>
         <p class="side-key">
@@ -72,6 +74,7 @@ export function ChoicePage({ selection }: { selection: BookSelection }): VNode {
         <SelectionSource selection={selection} />
       </p>
       <OpenNeighbours selection={selection} />
+      <TryRoot />
     </>
   );
 }

@@ -29,6 +29,7 @@ import { Prose } from '../parts/prose.js';
 import { RoomLayouts } from '../parts/room-layouts.js';
 import { RoomQuantities } from '../parts/room-quantities.js';
 import { SelectionCard } from '../parts/selection-card.js';
+import { TryRoot } from '../parts/try-place.js';
 import { SignedMark } from '../parts/signed-mark.js';
 import { counted, shownState } from '../parts/words.js';
 import { roomPath, selectionAnchor } from '../paths.js';
@@ -127,6 +128,7 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
       {selections.length > 0 && <RoomQuantities room={room} selections={selections} />}
       <RoomLayouts tables={layoutTables(lines, view)} links={placeLinks(view, path)} />
       <RoomNeighbours room={room} />
+      <TryRoot />
     </>
   );
 }

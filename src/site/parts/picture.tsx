@@ -1,5 +1,6 @@
 import type { ComponentChildren, VNode } from 'preact';
 import type { BookRoom } from '../../core/book/index.js';
+import { tryFields } from '../../try/index.js';
 import { LookHtml } from '../../write/index.js';
 import { drawPicture, type PictureFile } from '../pictures.js';
 import { useLink, useView } from '../sheet-context.js';
@@ -11,7 +12,7 @@ export function RoomPicture({ room }: { room: BookRoom }): VNode | null {
   return (
     <section aria-labelledby="look-heading">
       <h2 id="look-heading">As it will look</h2>
-      <div class="look">
+      <div class="look" {...{ [tryFields.picture]: room.slug }}>
         <LookHtml {...picture} />
       </div>
     </section>

@@ -4,6 +4,7 @@ import type { BookSelection } from '../../core/book/index.js';
 import { describePush, describeSlack } from '../../core/calendar/index.js';
 import { changeWords } from '../../sheet/index.js';
 import { printMoney, printMoneyChange, printWeight } from '../../base/units/index.js';
+import { lockOf } from '../../try/index.js';
 import { placesOf, standingWords } from '../../table/index.js';
 import { anchorOf, pagePaths, selectionAnchor } from '../paths.js';
 import { useView } from '../sheet-context.js';
@@ -18,6 +19,7 @@ import { ChoiceLink, OptionLink, PageLink, SelectionSource } from './link.js';
 import { Phrase } from './prose.js';
 import { SignedMark } from './signed-mark.js';
 import { StateMark } from './state-mark.js';
+import { TryPlace } from './try-place.js';
 import { shownState } from './words.js';
 
 /** One choice of a room: what is decided, what it costs, where the figures come from, or what is still to decide. */
@@ -73,6 +75,9 @@ export function SelectionCard({ selection }: { selection: BookSelection }): VNod
             {selection.allowance !== undefined && <AllowanceWords selection={selection} />}
           </p>
         </>
+      )}
+      {lockOf(selection) === undefined && (
+        <TryPlace selection={selection} legend={open ? 'Try one of them here' : 'Try another here'} />
       )}
       {option && selection.takeoff.length > 0 && (
         <details>

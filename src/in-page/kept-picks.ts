@@ -1,0 +1,56 @@
+import { storeKey, type KeptPick } from '../try/index.js';
+import type { IsoDate } from '../base/units/index.js';
+
+/** What a browser keeps of a house between pages and visits. */
+export interface Kept {
+  /** Digest of the records that it was picked from. */
+  readonly snapshot: string;
+  readonly picks: readonly KeptPick[];
+  /** The day that is computed for, where that is another than the pages'. */
+  readonly on?: IsoDate;
+}
+
+/** Picks of one house, kept in this browser and nowhere else. A browser that keeps nothing for pages on a disk has them for this page alone. */
+export interface PickStore {
+  readonly read: () => Kept | undefined;
+  readonly write: (kept: Kept | undefined) => void;
+}
+
+export function pickStore(house: Parameters<typeof storeKey>[0]): PickStore {
+  const key = storeKey(house);
+  return {
+    read: () => {
+      try {
+        return keptIn(JSON.parse(localStorage.getItem(key) ?? 'null'));
+      } catch {
+        return undefined;
+      }
+    },
+    write: (kept) => {
+      try {
+        if (kept) localStorage.setItem(key, JSON.stringify(kept));
+        else localStorage.removeItem(key);
+      } catch {
+        // Nothing is kept: what is picked stays on this page.
+      }
+    },
+  };
+}
+
+/** What another program or an older version left there is none of ours. */
+function keptIn(value: unknown): Kept | undefined {
+  if (typeof value !== 'object' || value === null) return undefined;
+  const { snapshot, picks, on } = value as Readonly<Record<string, unknown>>;
+  if (typeof snapshot !== 'string' || !Array.isArray(picks)) return undefined;
+  return { snapshot, picks: picks.flatMap(pickIn), ...(typeof on === 'string' && { on }) };
+}
+
+function pickIn(value: unknown): readonly KeptPick[] {
+  if (typeof value !== 'object' || value === null) return [];
+  const { selection, was, now } = value as Readonly<Record<string, unknown>>;
+  return typeof selection === 'string' && isStanding(was) && isStanding(now) ? [{ selection, was, now }] : [];
+}
+
+function isStanding(value: unknown): value is string | null {
+  return value === null || typeof value === 'string';
+}

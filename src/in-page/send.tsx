@@ -1,0 +1,132 @@
+import type { VNode } from 'preact';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import type { IsoDate } from '../base/units/index.js';
+import { slipText, slipWords, type Slip } from '../slip/index.js';
+import type { Trial, Trying } from './trying.js';
+
+/** Digits of the records' digest that a slip carries: enough to tell two versions of one house apart. */
+const snapshotDigits = 12;
+
+interface SendProps {
+  readonly trial: Trial;
+  readonly trying: Trying;
+  readonly today: IsoDate;
+  readonly close: () => void;
+}
+
+/** The choices as a slip: who chose, a sentence, the text, and ways to hand it over. */
+export function Send({ trial, trying: { from, to, picks }, today, close }: SendProps): VNode {
+  const people = choosers(trial);
+  const [by, setBy] = useState(people[0] ?? '');
+  const [note, setNote] = useState('');
+  const [said, setSaid] = useState('');
+  const dialog = useRef<HTMLDialogElement>(null);
+  const area = useRef<HTMLTextAreaElement>(null);
+  const id = useId();
+  useEffect(() => dialog.current?.showModal(), []);
+  const slip: Slip = {
+    house: trial.house.records.house.number,
+    snapshot: trial.house.snapshot.slice(0, snapshotDigits),
+    by,
+    on: today,
+    ...(note.trim() !== '' && { note: note.trim().replace(/\s+/gu, ' ') }),
+    choices: picks,
+  };
+  const text = slipText(slip, slipWords(from, slip, to));
+  const subject = `Choice slip, ${from.house.name}, job ${from.house.number}`;
+  return (
+    <dialog class="try-send" ref={dialog} onClose={close} aria-labelledby={`${id}-title`}>
+      <h2 id={`${id}-title`}>Send these choices</h2>
+      <p>Copy the slip into a message, or hand it over as a file or on paper. The builder takes it in as it is.</p>
+      <div class="try-fields">
+        <p>
+          <label for={`${id}-by`}>Who chooses</label>
+          <select id={`${id}-by`} value={by} onChange={({ currentTarget }) => setBy(currentTarget.value)}>
+            {people.map((name) => (
+              <option value={name}>{name}</option>
+            ))}
+          </select>
+        </p>
+        <p>
+          <label for={`${id}-note`}>A sentence to go with them, if you like</label>
+          <input
+            id={`${id}-note`}
+            type="text"
+            maxLength={300}
+            value={note}
+            autocomplete="off"
+            onInput={({ currentTarget }) => setNote(currentTarget.value)}
+          />
+        </p>
+      </div>
+      <p class="try-slip-label">
+        <label for={`${id}-text`}>The slip</label>
+      </p>
+      <textarea id={`${id}-text`} class="try-slip" readOnly ref={area} value={text} rows={14} />
+      <div class="try-tools">
+        <button type="button" class="try-tool try-main" onClick={() => copy(text, area.current, setSaid)}>
+          Copy
+        </button>
+        <a class="try-tool" href={fileOf(text)} download={`choice-slip-${slip.house}-${slip.on}.txt`}>
+          Save as a file
+        </a>
+        <a class="try-tool" href={mailTo(trial, subject, text)}>
+          Open in a mail
+        </a>
+        <button type="button" class="try-tool" onClick={() => printSlip(text)}>
+          Print
+        </button>
+        <button type="button" class="try-tool" onClick={() => dialog.current?.close()}>
+          Close
+        </button>
+      </div>
+      <p role="status" class="why">
+        {said}
+      </p>
+    </dialog>
+  );
+}
+
+/** The owners first; then whoever else is named. */
+function choosers({ house }: Trial): readonly string[] {
+  const { people } = house.records.house;
+  const owners = people.filter(({ role }) => role === 'owner');
+  return [...owners, ...people.filter(({ role }) => role !== 'owner')].map(({ name }) => name);
+}
+
+function fileOf(text: string): string {
+  return `data:text/plain;charset=utf-8,${encodeURIComponent(text)}`;
+}
+
+/** To the builder, where the records have an address. */
+function mailTo({ house }: Trial, subject: string, text: string): string {
+  const contact = house.records.house.people.find(({ role }) => role === 'builder')?.contact ?? '';
+  const address = /[^\s<>,;]+@[^\s<>,;]+/u.exec(contact)?.[0] ?? '';
+  return `mailto:${encodeURIComponent(address).replace('%40', '@')}?subject=${encodeURIComponent(subject)}&body=${encodeURIComponent(text.replaceAll('\n', '\r\n'))}`;
+}
+
+async function copy(text: string, area: HTMLTextAreaElement | null, say: (words: string) => void): Promise<void> {
+  try {
+    await navigator.clipboard.writeText(text);
+    say('Copied. Paste it into a message to the builder.');
+  } catch {
+    area?.focus();
+    area?.select();
+    say('This browser copies nothing by itself: the slip is marked, copy it with the keyboard.');
+  }
+}
+
+/** The slip alone on paper. */
+function printSlip(text: string): void {
+  const paper = document.createElement('pre');
+  paper.className = 'try-paper';
+  paper.textContent = text;
+  document.body.append(paper);
+  document.documentElement.classList.add('try-printing');
+  const done = (): void => {
+    document.documentElement.classList.remove('try-printing');
+    paper.remove();
+  };
+  window.addEventListener('afterprint', done, { once: true });
+  window.print();
+}

@@ -1,0 +1,54 @@
+import { render } from 'preact';
+import { speakAs, type IsoDate } from '../base/units/index.js';
+import { tryFields, unpackHouse, type PackedHouse } from '../try/index.js';
+import { Bar } from './bar.js';
+import { Follows } from './follows.js';
+import { pickStore } from './kept-picks.js';
+import { placesIn } from './places.js';
+import { roomPictures } from './room-pictures.js';
+import { startTrial, type Trying } from './trying.js';
+
+declare global {
+  interface Window {
+    /** Set by try-data.js. */
+    bookmatchHouse?: PackedHouse;
+  }
+}
+
+const root = document.getElementById(tryFields.root);
+if (root && window.bookmatchHouse) start(root, window.bookmatchHouse);
+
+function start(bar: HTMLElement, packed: PackedHouse): void {
+  const house = unpackHouse(packed);
+  speakAs(house.records.house);
+  const [follows, said] = [tryFields.follows, tryFields.said].map((id) => document.getElementById(id));
+  const [places, pictures, today] = [placesIn(document), roomPictures(document), dayNow()];
+  const trial = startTrial(house, pickStore(house.records.house), show);
+  // In the order in which they were made: what was kept, then what was picked while this was read.
+  const picked = places.picked();
+  bar.replaceChildren();
+  show(trial.now());
+  for (const { selection, option } of picked) trial.pick(selection, option);
+  places.listen(trial.pick);
+  window.addEventListener('storage', trial.refresh);
+  window.addEventListener('pageshow', (event) => event.persisted && trial.refresh());
+  document.documentElement.classList.add('trying');
+
+  function show(trying: Trying): void {
+    places.show(trying.picks);
+    render(<Bar trial={trial} trying={trying} today={today} isShownInPage={Boolean(follows)} />, bar);
+    if (said) said.textContent = trying.follows?.summary ?? '';
+    if (follows) render(trying.follows ? <Follows follows={trying.follows} /> : null, follows);
+    const selections = new Map(trying.to.selections.map(({ id, room }) => [id, room]));
+    const rooms = new Set(trying.picks.flatMap(({ selection }) => selections.get(selection) ?? []));
+    // Figures first: a picture takes longer than they do.
+    setTimeout(() => trial.now() === trying && pictures(trying.to, rooms));
+  }
+}
+
+/** The day in the reader's calendar. */
+function dayNow(): IsoDate {
+  const now = new Date();
+  const two = (part: number): string => String(part).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

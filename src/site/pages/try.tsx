@@ -1,0 +1,93 @@
+import type { VNode } from 'preact';
+import type { BookSelection } from '../../core/book/index.js';
+import { printDay, printMoney } from '../../base/units/index.js';
+import { choiceTitle } from '../../table/index.js';
+import { lockOf, triedOptions, tryFields } from '../../try/index.js';
+import { RoomLink, ChoiceLink } from '../parts/link.js';
+import { RestWords } from '../parts/rest-words.js';
+import { TryPlace, TryRoot } from '../parts/try-place.js';
+import { counted } from '../parts/words.js';
+import { useView } from '../sheet-context.js';
+
+/** Everything that can still be chosen, in one page: what is open first, by the day it is due, then room by room. */
+export function TryPage(): VNode {
+  const view = useView();
+  const { book } = view;
+  const open = view.openChoices();
+  const isOpen = new Set(open.map(({ id }) => id));
+  const rooms = book.rooms
+    .map((room) => ({
+      room,
+      selections: view
+        .selectionsOf(room)
+        .filter((selection) => !isOpen.has(selection.id) && triedOptions(selection).length > 1),
+    }))
+    .filter(({ selections }) => selections.length > 0);
+  return (
+    <>
+      <h1>Try choices</h1>
+      <p class="lead">
+        Pick what you would like, in as many places as you like: the whole house is computed anew with it, here in your
+        browser. Nothing is chosen by it, and nothing leaves this page before you send it.
+      </p>
+      <p>
+        The total today is {printMoney(book.money.today)}, computed for {printDay(book.on)}. Beside each option stands
+        what the house comes to with that one alone.
+      </p>
+      <p class="note unscripted">
+        Picking needs a script, which this browser does not run. What each option alone comes to can be read all the
+        same.
+      </p>
+      <section aria-labelledby="try-open-title">
+        <h2 id="try-open-title">Still open: {counted(open.length, 'choice')}</h2>
+        {open.length === 0 && <p>Everything that can be compared is decided.</p>}
+        {open.map((selection) => (
+          <TryOpen selection={selection} />
+        ))}
+      </section>
+      <section aria-labelledby="try-follows-title">
+        <h2 id="try-follows-title">What follows</h2>
+        <p class="why">From all that is picked together. Until something is picked there is nothing to tell.</p>
+        <div id={tryFields.follows} />
+      </section>
+      {rooms.length > 0 && (
+        <section aria-labelledby="try-decided-title">
+          <h2 id="try-decided-title">Decided, with something else to compare</h2>
+          {rooms.map(({ room, selections }) => (
+            <details>
+              <summary>
+                {room.number} {room.name}: {counted(selections.length, 'choice')}
+                {lockedWords(selections)}
+              </summary>
+              {selections.map((selection) => (
+                <TryPlace selection={selection} legend={choiceTitle(selection, view)} />
+              ))}
+            </details>
+          ))}
+        </section>
+      )}
+      <TryRoot />
+    </>
+  );
+}
+
+function TryOpen({ selection }: { selection: BookSelection }): VNode {
+  const view = useView();
+  const room = view.room(selection.room);
+  return (
+    <div class="try-place">
+      <p class="try-where">
+        {room && <RoomLink room={room} />} · decide by {printDay(selection.decision.by)} ·{' '}
+        <ChoiceLink selection={selection} />
+      </p>
+      <TryPlace selection={selection} legend={choiceTitle(selection, view)}>
+        <RestWords selection={selection} />
+      </TryPlace>
+    </div>
+  );
+}
+
+function lockedWords(selections: readonly BookSelection[]): string {
+  const locked = selections.filter((selection) => lockOf(selection) !== undefined).length;
+  return locked === 0 ? '' : `, ${locked} locked`;
+}
