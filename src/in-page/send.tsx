@@ -2,6 +2,7 @@ import type { VNode } from 'preact';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import type { IsoDate } from '../base/units/index.js';
 import { slipText, slipWords, type Slip } from '../slip/index.js';
+import { printSlip } from './print-slip.js';
 import type { Trial, Trying } from './trying.js';
 
 /** Digits of the records' digest that a slip carries: enough to tell two versions of one house apart. */
@@ -73,7 +74,7 @@ export function Send({ trial, trying: { from, to, picks }, today, close }: SendP
         <a class="try-tool" href={mailTo(trial, subject, text)}>
           Open in a mail
         </a>
-        <button type="button" class="try-tool" onClick={() => printSlip(text)}>
+        <button type="button" class="try-tool" onClick={() => printSlip(slip, text)}>
           Print
         </button>
         <button type="button" class="try-tool" onClick={() => dialog.current?.close()}>
@@ -114,19 +115,4 @@ async function copy(text: string, area: HTMLTextAreaElement | null, say: (words:
     area?.select();
     say('This browser copies nothing by itself: the slip is marked, copy it with the keyboard.');
   }
-}
-
-/** The slip alone on paper. */
-function printSlip(text: string): void {
-  const paper = document.createElement('pre');
-  paper.className = 'try-paper';
-  paper.textContent = text;
-  document.body.append(paper);
-  document.documentElement.classList.add('try-printing');
-  const done = (): void => {
-    document.documentElement.classList.remove('try-printing');
-    paper.remove();
-  };
-  window.addEventListener('afterprint', done, { once: true });
-  window.print();
 }

@@ -148,6 +148,16 @@ describe('a book opened from a disk', () => {
     ]);
     expect(text).toContain('Great room · stone facing, chimney breast and Hearth riser: open → Full-bed ledge stone');
     expect(await axeViolations(page)).toEqual({ light: [], dark: [] });
+    await page.evaluate(() => (window.print = () => undefined));
+    await dialog.getByRole('button', { name: 'Print' }).click();
+    expect(await page.locator('.try-paper pre').textContent()).toBe(text);
+    expect(await page.locator('.try-paper figcaption').allTextContents()).toEqual(['Choices 1 to 2']);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.try-paper svg').isVisible()).toBe(true);
+    expect(await page.locator('main').isVisible()).toBe(false);
+    await page.emulateMedia({ media: 'screen' });
+    await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+    expect(await page.locator('.try-paper').count()).toBe(0);
     await page.keyboard.press('Escape');
     await dialog.waitFor({ state: 'hidden' });
   });

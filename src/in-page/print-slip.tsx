@@ -1,0 +1,50 @@
+import { render, type VNode } from 'preact';
+import { encode } from 'uqr';
+import type { Slip } from '../slip/index.js';
+import { slipCodes, type SlipCode } from './slip-codes.js';
+
+/** The slip alone on paper: its text, and codes for a camera. */
+export function printSlip(slip: Slip, text: string): void {
+  const paper = document.createElement('div');
+  paper.className = 'try-paper';
+  document.body.append(paper);
+  render(<Paper codes={slipCodes(slip)} text={text} />, paper);
+  document.documentElement.classList.add('try-printing');
+  const done = (): void => {
+    document.documentElement.classList.remove('try-printing');
+    paper.remove();
+  };
+  window.addEventListener('afterprint', done, { once: true });
+  window.print();
+}
+
+function Paper({ codes, text }: { codes: readonly SlipCode[]; text: string }): VNode {
+  return (
+    <>
+      <pre>{text}</pre>
+      <div class="try-codes">
+        {codes.map(({ label, line }) => (
+          <figure>
+            <Code line={line} />
+            <figcaption>{label}</figcaption>
+          </figure>
+        ))}
+      </div>
+      <p>Each code is a slip by itself, to be read by a camera; together they say what the lines above say.</p>
+    </>
+  );
+}
+
+/** ISO/IEC 18004 asks for four modules of quiet around the code. */
+const quiet = 4;
+
+function Code({ line }: { line: string }): VNode {
+  const { data, size } = encode(line, { ecc: 'M', border: quiet });
+  const dark = data.flatMap((row, y) => row.flatMap((isDark, x) => (isDark ? [`M${x} ${y}h1v1h-1z`] : [])));
+  return (
+    <svg viewBox={`0 0 ${size} ${size}`} role="img" aria-label="Code of the slip" shape-rendering="crispEdges">
+      <path d={`M0 0h${size}v${size}H0z`} fill="#fff" />
+      <path d={dark.join('')} fill="#000" />
+    </svg>
+  );
+}
