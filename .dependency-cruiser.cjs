@@ -27,7 +27,18 @@ const flow = [
 ];
 
 /** Rooms that reach outside the program. */
-const shells = ['disk/program', 'signoff', 'disk/store', 'disk/history', 'disk/load', 'site', 'print', 'desk', 'cli', 'api'];
+const shells = [
+  'disk/program',
+  'signoff',
+  'disk/store',
+  'disk/history',
+  'disk/load',
+  'site',
+  'print',
+  'desk',
+  'cli',
+  'api',
+];
 
 const folder = (rooms) => `^src/(${rooms.join('|')})/`;
 
