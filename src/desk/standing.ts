@@ -42,9 +42,11 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
   const read = async (before: Standing | undefined): Promise<Standing> => {
     const open = openHouse(dir);
     const on = today();
-    const { sources } = await open.current();
+    const current = await open.current();
+    const { sources } = current;
     if (before?.on === on && isSame(before.sources, sources)) return before;
-    const { book, problems } = await bookOf(open, on);
+    // Where the house itself is gone nothing is made, which would be kept there: the folder may come back.
+    const { book, problems } = sources.length > 0 ? await bookOf(open, on) : { ...current, book: undefined };
     if (book) speakAs(book.house);
     const number = (before?.number ?? 0) + 1;
     const view = book ? makeView(book) : before?.view;
@@ -63,7 +65,8 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
   let reading = Promise.resolve(standing);
   const refresh = (): Promise<Standing> => {
     reading = reading.then(async (before) => {
-      const next = await read(before);
+      // What cannot be read now may be read the next time: what stood stays until then.
+      const next = await read(before).catch(() => before);
       standing = next;
       if (next !== before) for (const tell of listeners) tell(next);
       return next;

@@ -1,12 +1,9 @@
-import { cp, mkdtemp, readFile, realpath, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openDesk, type OpenDesk } from '../../src/cli/desk.js';
-import { run } from '../../src/cli/main.js';
-import { plainConsole } from '../../src/cli/plain-console.js';
-import { makeConsole } from '../cli/make-console.js';
+import type { OpenDesk } from '../../src/cli/desk.js';
+import { quietDesk, smallHouse } from '../desk/small-house.js';
 import { violationsOn } from './axe.js';
 import { openBrowser } from './open-browser.js';
 
@@ -17,11 +14,8 @@ let page: Page;
 const wrong: string[] = [];
 
 beforeAll(async () => {
-  dir = await realpath(await mkdtemp(join(tmpdir(), 'bookmatch-desk-')));
-  await cp(join(import.meta.dirname, '../cases/small-house'), dir, { recursive: true });
-  const console = plainConsole(makeConsole({ out: () => undefined, error: () => undefined }));
-  const at = { dir, port: 0, today: () => '2026-04-20' };
-  [desk, browser] = await Promise.all([openDesk(at, run, { ...console, tell: () => undefined }), openBrowser()]);
+  dir = await smallHouse();
+  [desk, browser] = await Promise.all([quietDesk(dir), openBrowser()]);
   page = await browser.newPage();
   page.on('pageerror', ({ message }) => wrong.push(message));
   page.on('console', (said) => {

@@ -1,30 +1,21 @@
-import { cp, mkdtemp, readFile, realpath, rm, stat, writeFile } from 'node:fs/promises';
+import { readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { request } from 'node:http';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/main.js';
-import { openDesk, type OpenDesk } from '../../src/cli/desk.js';
+import type { OpenDesk } from '../../src/cli/desk.js';
 import { makeConsole } from '../cli/make-console.js';
-import { plainConsole } from '../../src/cli/plain-console.js';
+import { quietDesk, smallHouse } from './small-house.js';
+import { visit, type Answered, type Visitor } from './visit.js';
 
 let dir: string;
 let desk: OpenDesk;
-let own: { readonly host: string; readonly cookie: string };
+let own: Visitor;
 
 beforeAll(async () => {
-  dir = await realpath(await mkdtemp(join(tmpdir(), 'bookmatch-desk-')));
-  await cp(join(import.meta.dirname, '../cases/small-house'), dir, { recursive: true });
-  const terminal = makeConsole({ out: () => undefined, error: () => undefined });
-  desk = await openDesk({ dir, port: 0, today: () => '2026-04-20' }, run, {
-    ...plainConsole(terminal),
-    tell: () => undefined,
-  });
-  const opened = await ask('GET', new URL(desk.address).pathname + new URL(desk.address).search, { cookie: '' });
-  own = {
-    host: new URL(desk.address).host,
-    cookie: (opened.headers['set-cookie'] as unknown as string[])[0]!.split(';')[0]!,
-  };
+  dir = await smallHouse();
+  desk = await quietDesk(dir);
+  own = await visit(desk.address);
 });
 
 afterAll(async () => {
@@ -32,56 +23,11 @@ afterAll(async () => {
   await rm(dir, { recursive: true, force: true });
 });
 
-interface Answered {
-  readonly status: number;
-  readonly headers: Readonly<Record<string, unknown>>;
-  readonly text: string;
-}
-
-function ask(
-  method: string,
-  path: string,
-  more: { readonly cookie?: string; readonly body?: string; readonly headers?: Record<string, string> } = {},
-): Promise<Answered> {
-  const { host, port } = new URL(desk.address);
-  const { cookie = own?.cookie, body, headers = {} } = more;
-  const sent: Record<string, string> = {
-    host,
-    ...(cookie !== '' && cookie !== undefined && { cookie }),
-    ...(body !== undefined && {
-      origin: `http://${host}`,
-      'content-type': 'application/x-www-form-urlencoded',
-      'content-length': String(Buffer.byteLength(body)),
-    }),
-    ...headers,
-  };
-  return new Promise((resolve, reject) => {
-    const asked = request({ host: '127.0.0.1', port, method, path, headers: sent, agent: false }, (response) => {
-      let text = '';
-      response.setEncoding('utf8').on('data', (part: string) => (text += part));
-      response.on('end', () => resolve({ status: response.statusCode ?? 0, headers: response.headers, text }));
-    });
-    asked.on('error', reject);
-    asked.end(body);
-  });
-}
-
-/** The fields of the form that a page holds for `ask`, by their names. */
-async function formOf(path: string, id: string): Promise<URLSearchParams> {
-  const { text } = await ask('GET', path);
-  const form = text.split('<form').find((one) => one.includes(`name="ask" value="${id}"`)) ?? '';
-  expect(form, `${path} has the form ${id}`).not.toBe('');
-  const fields = [...form.matchAll(/<input type="hidden" name="([^"]+)" value="([^"]*)"/gu)];
-  return new URLSearchParams(fields.map(([, name = '', value = '']) => [name, value]));
-}
-
+const ask: Visitor['ask'] = (...asked) => own.ask(...asked);
+const formOf: Visitor['formOf'] = (...asked) => own.formOf(...asked);
+const send: Visitor['send'] = (...asked) => own.send(...asked);
 const study = 'content/rooms/study.md';
 const textOf = (path = study): Promise<string> => readFile(join(dir, path), 'utf8');
-
-async function send(form: URLSearchParams, filled: Readonly<Record<string, string>> = {}): Promise<Answered> {
-  for (const [name, value] of Object.entries(filled)) form.set(name, value);
-  return ask('POST', '/desk/do', { body: form.toString() });
-}
 
 async function save(text: string): Promise<Answered> {
   return send(await formOf(`/desk/record.html?path=${study}`, 'save'), { text });

@@ -1,0 +1,79 @@
+import { readdir, rename, rm, writeFile, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { h } from 'preact';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { watchHouse, type Watched } from '../../src/desk/standing.js';
+import { smallHouse } from './small-house.js';
+
+let dir: string;
+let house: Watched;
+
+beforeEach(async () => {
+  dir = await smallHouse();
+  house = await watchHouse(
+    dir,
+    () => '2026-04-20',
+    () => ({ strip: h('p', {}), styles: [], scripts: [] }),
+  );
+});
+
+afterEach(async () => {
+  house.close();
+  await rm(dir, { recursive: true, force: true });
+});
+
+/** The number of the next standing that is told. */
+function heard(): Promise<number> {
+  return new Promise((resolve) => {
+    const stop = house.onChange(({ number }) => {
+      stop();
+      resolve(number);
+    });
+  });
+}
+
+it('keeps its pages while the house folder is away, makes nothing in its place, and has it again when it is back', async () => {
+  const away = `${dir}-away`;
+  await rename(dir, away);
+  const gone = await house.refresh();
+  expect(gone.problems.map(({ code }) => code)).toEqual(['house-missing']);
+  expect(gone.isEarlier).toBe(true);
+  expect(gone.file('index.html')).toBeDefined();
+  await expect(readdir(dir)).rejects.toThrow();
+  await rename(away, dir);
+  const back = await house.refresh();
+  expect(back.isEarlier).toBe(false);
+  expect(back.problems.filter(({ severity }) => severity === 'error')).toEqual([]);
+});
+
+it('hears of a record in a folder that was put in the place of another of its name', async () => {
+  const content = join(dir, 'content');
+  const left = heard();
+  await rename(content, join(dir, 'elsewhere'));
+  await left;
+  const returned = heard();
+  await rename(join(dir, 'elsewhere'), content);
+  await returned;
+  const rooms = join(content, 'rooms');
+  const record = join(rooms, 'study.md');
+  const text = await readFile(record, 'utf8');
+  const written = heard();
+  await writeFile(record, `${text}\nWritten after that.\n`);
+  await written;
+  expect(house.now().sources.find(({ path }) => path.endsWith('study.md'))?.text).toContain('Written after that.');
+});
+
+it('is refreshed again after a refresh that failed', async () => {
+  house.close();
+  let isBroken = false;
+  const day = (): '2026-04-20' => {
+    if (isBroken) throw new Error('the disk is not there');
+    return '2026-04-20';
+  };
+  house = await watchHouse(dir, day, () => ({ strip: h('p', {}), styles: [], scripts: [] }));
+  isBroken = true;
+  expect((await house.refresh()).number).toBe(1);
+  isBroken = false;
+  await writeFile(join(dir, 'content/rooms/study.md'), 'nothing');
+  expect((await house.refresh()).number).toBe(2);
+});
