@@ -1,11 +1,12 @@
-import { readFile, rm } from 'node:fs/promises';
+import { readFile, realpath, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Source } from '../core/model/index.js';
 import { workingTree } from '../disk/history/index.js';
+import { largestRecord } from '../core/records/index.js';
 import { writeAtomically } from '../disk/store/index.js';
-import { askChoice, askWalk, asksForNew, asksToAgree, wordsOf, type Ask } from './ask.js';
-import type { Unsaved } from './record-page.js';
-import type { Said } from './said.js';
+import { askChoice, askWalk, asksForNew, asksToAgree, committing, wordsOf, type Ask } from './ask.js';
+import { noRecordWords, type Unsaved } from './record-page.js';
+import type { LastDone, Said } from './said.js';
 import { digestOfText, type Standing, type Watched } from './standing.js';
 
 /** Runs one command line of the program on the house, and answers whether it was done, and what it said. */
@@ -33,12 +34,11 @@ export interface Performed {
 export interface Act {
   /** One after the other: two forms that come at once never write into each other. */
   readonly perform: (form: URLSearchParams) => Promise<Performed>;
-  readonly lastDone: () => string | undefined;
+  readonly lastDone: () => LastDone | undefined;
   readonly unrecorded: () => Promise<{ readonly changed?: readonly string[]; readonly difference?: string }>;
 }
 
-interface Done {
-  readonly what: string;
+interface Done extends LastDone {
   readonly files: readonly { readonly path: string; readonly before?: string; readonly after?: string }[];
 }
 
@@ -47,6 +47,7 @@ const mostUndone = 100;
 
 export function actOn(dir: string, watched: Watched, means: Means): Act {
   const journal: Done[] = [];
+  let count = 0;
   let line: Promise<unknown> = Promise.resolve();
   const inTurn = <T>(act: () => Promise<T>): Promise<T> => {
     const next = line.then(act);
@@ -56,17 +57,22 @@ export function actOn(dir: string, watched: Watched, means: Means): Act {
   const perform = async (form: URLSearchParams): Promise<Performed> => {
     const before = await watched.refresh();
     const id = form.get('ask') ?? '';
-    if (id === 'undo') return { said: await undo(dir, journal) };
+    if (id === 'undo') return { said: await undo(dir, journal, form) };
     const performed = await performOne(dir, id, form, before, means);
     const after = await watched.refresh();
-    const files = differing(before.sources, after.sources);
-    if (files.length > 0 && performed.said.isDone) journal.push({ what: whatOf(id, form, before), files });
+    const differs = differing(before.sources, after.sources);
+    // What an editor wrote in the same moment is not the desk's to take back.
+    const files = id === 'save' ? differs.filter(({ path }) => path === form.get('path')) : differs;
+    const done = { number: count + 1, what: whatOf(id, form, before), files };
+    if (!isTakenBack(id, done, performed)) return performed;
+    count += 1;
+    journal.push(done);
     if (journal.length > mostUndone) journal.shift();
     return performed;
   };
   return {
     perform: (form) => inTurn(() => perform(form)),
-    lastDone: () => journal.at(-1)?.what,
+    lastDone: () => journal.at(-1),
     unrecorded: async () => {
       const tree = await workingTree(dir);
       if (!tree.ok) return {};
@@ -74,6 +80,12 @@ export function actOn(dir: string, watched: Watched, means: Means): Act {
       return { changed: tree.changed, ...(difference !== undefined && { difference }) };
     },
   };
+}
+
+/** What git has is not taken back here: what was committed stays, and another commit says otherwise. Where git would not, the record was written all the same. */
+function isTakenBack(id: string, { files }: Done, { said: { isDone } }: Performed): boolean {
+  const isCommitted = committing.includes(id);
+  return files.length > 0 && isDone !== isCommitted;
 }
 
 async function performOne(
@@ -114,23 +126,52 @@ function askNamed(id: string, standing: Standing): Ask | undefined {
   return [...asksForNew(view), askWalk(view), ...asksToAgree(view)].find((ask) => ask.id === id);
 }
 
-/** Saves a record's text as it was written, right or wrong, unless it is no longer what the writer saw. */
-async function save(dir: string, form: URLSearchParams, { sources }: Standing): Promise<Performed> {
+/** Saves a record's text as it was written, right or wrong, unless it is no longer what the writer saw. What cannot be saved is shown again. */
+async function save(dir: string, form: URLSearchParams, standing: Standing): Promise<Performed> {
   const path = form.get('path') ?? '';
-  const source = sources.find((one) => one.path === path);
+  const written = form.get('text') ?? '';
+  const source = standing.sources.find((one) => one.path === path);
   // Only records that are there, inside the house.
-  if (!source || path.startsWith('..')) return { said: { isDone: false, words: `There is no record ${path}.` } };
-  const theirs = await readFile(join(dir, path), 'utf8').catch(() => undefined);
-  const text = withEndsOf(theirs ?? source.text, form.get('text') ?? '');
-  if (theirs === undefined || digestOfText(theirs) !== form.get('digest')) {
-    const words = theirs === undefined ? 'The record is gone.' : 'The record changed on disk since you opened it.';
-    return {
-      said: { isDone: false, words },
-      page: { is: 'record', path, unsaved: { text, ...(theirs !== undefined && { theirs }) } },
-    };
-  }
-  if (text !== theirs) await writeAtomically(join(dir, path), text);
-  return { said: { isDone: true, words: text === theirs ? 'It says what it said.' : `Saved ${path}` } };
+  if (!source || path.startsWith('..')) return notSaved(path, { text: written }, noRecordWords(path, standing));
+  const file = await fileOf(dir, path);
+  const theirs = await readFile(file, 'utf8').catch(() => undefined);
+  if (theirs === undefined) return notSaved(path, { text: written }, 'The record is gone.');
+  const text = withEndsOf(theirs, written);
+  if (digestOfText(theirs) !== form.get('digest'))
+    return notSaved(path, { text, theirs }, 'The record changed on disk since you opened it.');
+  if (text === theirs) return { said: { isDone: true, words: 'It says what it said.' } };
+  const why = unreadable(text) ?? (await refusedBy(() => writeAtomically(file, text)));
+  if (why !== undefined) return notSaved(path, { text }, why);
+  return { said: { isDone: true, words: `Saved ${path}` } };
+}
+
+function notSaved(path: string, unsaved: Unsaved, words: string): Performed {
+  return { said: { isDone: false, words }, page: { is: 'record', path, unsaved } };
+}
+
+/** Why a text would be no record when it is read again: it could not be mended here then. */
+function unreadable(text: string): string | undefined {
+  const bytes = Buffer.byteLength(text);
+  if (bytes > largestRecord)
+    return `The text has ${(bytes / 1_000_000).toFixed(1)} MB; a record has 1 MB at most. Keep long papers outside content/.`;
+  if (text.includes('\0')) return 'The text holds a character without meaning (NUL). Take it out.';
+  return undefined;
+}
+
+/** Why the disk would not; undefined where it did. */
+function refusedBy(write: () => Promise<void>): Promise<string | undefined> {
+  return write().then(
+    () => undefined,
+    (error: unknown) => {
+      const [why] = error instanceof Error ? error.message.split(',') : [];
+      return `The disk would not take it${why === undefined ? '' : `: ${why}`}. The record is as it was.`;
+    },
+  );
+}
+
+/** A link to a record stays a link: what it leads to is written. */
+function fileOf(dir: string, path: string): Promise<string> {
+  return realpath(join(dir, path)).catch(() => join(dir, path));
 }
 
 /** Forms send lines that end in CR LF; a record keeps the ends that it had. */
@@ -149,15 +190,18 @@ async function recordVersion(dir: string, form: URLSearchParams, { commit }: Mea
 }
 
 /** Puts back what was done last, unless it was changed since. */
-async function undo(dir: string, journal: Done[]): Promise<Said> {
+async function undo(dir: string, journal: Done[], form: URLSearchParams): Promise<Said> {
   const last = journal.at(-1);
   if (!last) return { isDone: false, words: 'There is nothing to take back.' };
+  // Another window may have done something since this one was shown.
+  if (String(last.number) !== form.get('number'))
+    return { isDone: false, words: `What was done last is another by now: ${last.what}. Look again.` };
   for (const { path, after } of last.files) {
     const now = await readFile(join(dir, path), 'utf8').catch(() => undefined);
     if (now !== after) return { isDone: false, words: `${path} changed since: it is not taken back.` };
   }
   for (const { path, before } of last.files)
-    await (before === undefined ? rm(join(dir, path)) : writeAtomically(join(dir, path), before));
+    await (before === undefined ? rm(join(dir, path)) : writeAtomically(await fileOf(dir, path), before));
   journal.pop();
   return { isDone: true, words: `Taken back: ${last.what}` };
 }

@@ -228,6 +228,9 @@ export function askWalk({ book }: View): Ask {
   };
 }
 
+/** Forms whose commands commit what they write. */
+export const committing: readonly string[] = ['approve', 'decline', 'issue'];
+
 /** To agree on what changed. */
 export function asksToAgree(view: View): readonly Ask[] {
   const { issues, changeOrders, house } = view.book;

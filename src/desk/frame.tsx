@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { render } from 'preact-render-to-string';
 import { bookSet, relativeLink, Shell } from '../site/index.js';
 import { deskAssets, deskPaths } from './paths.js';
-import { SaidWords, type Said } from './said.js';
+import { SaidWords, type LastDone, type Said } from './said.js';
 import type { Standing } from './standing.js';
 
 /** What pages of the desk are made with. */
@@ -12,7 +12,7 @@ export interface DeskContext {
   readonly secret: string;
   readonly said?: Said;
   /** What can be taken back. */
-  readonly undo?: string;
+  readonly undo?: LastDone;
   /** Records that are written and not committed, or why git does not say. */
   readonly changed?: readonly string[];
 }

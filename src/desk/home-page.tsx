@@ -24,8 +24,9 @@ export function homePage(context: DeskContext): string {
       {undo !== undefined && (
         <form method="post" action={link('desk/do')} class="desk-form">
           <SecretField secret={secret} back={deskPaths.home} ask="undo" />
+          <input type="hidden" name="number" value={undo.number} />
           <p>
-            Last: {undo} <button>Take it back</button>
+            Last: {undo.what} <button>Take it back</button>
           </p>
         </form>
       )}

@@ -13,12 +13,12 @@ export interface Unsaved {
   readonly theirs?: string;
 }
 
-/** A record's text with its problems beside it. Undefined where there is no such record. */
+/** A record's text with its problems beside it. Undefined where there is no such record, unless somebody wrote in it. */
 export function recordPage(path: string, context: DeskContext, unsaved?: Unsaved): string | undefined {
   const { standing, secret } = context;
   const link = (to: string): string => relativeLink(deskPaths.record, to);
   const source = standing.sources.find((one) => one.path === path);
-  if (!source) return undefined;
+  if (!source) return unsaved && withoutRecord(path, context, unsaved);
   const problems = standing.problems.filter(({ file }) => file === path);
   const isShared = path.startsWith('..');
   return deskPage(
@@ -62,6 +62,21 @@ export function recordPage(path: string, context: DeskContext, unsaved?: Unsaved
         </section>
       )}
     </>,
+  );
+}
+
+/** What was written is not lost with the record. */
+function withoutRecord(path: string, context: DeskContext, { text }: Unsaved): string {
+  return deskPage(
+    deskPaths.record,
+    path,
+    context,
+    <div class="desk-form">
+      <label for="text">What you wrote, to be copied</label>
+      <textarea id="text" class="desk-code" readOnly rows={Math.min(60, text.split('\n').length + 1)}>
+        {`\n${text}`}
+      </textarea>
+    </div>,
   );
 }
 

@@ -7,6 +7,12 @@ export interface Said {
   readonly words: string;
 }
 
+/** What can be taken back: what it was, and its number among all that was done. */
+export interface LastDone {
+  readonly number: number;
+  readonly what: string;
+}
+
 /** Lines that are shown at once. */
 const mostLines = 6;
 

@@ -46,17 +46,16 @@ export async function serveDesk({ watched, act, secret }: DeskHouse, port: numbe
   const key = newSecret();
   const streams = new Set<ServerResponse>();
   let own: Own = { host: '', key };
-  let said: Said | undefined;
-  const takeSaid = (): Said | undefined => {
-    const words = said;
-    said = undefined;
+  // By the address that a form leads back to: a page in another window that loads itself meanwhile does not take its words.
+  const saids = new Map<string, Said>();
+  const takeSaid = ({ pathname, search }: URL): Said | undefined => {
+    const words = saids.get(pathname + search);
+    saids.delete(pathname + search);
     return words;
   };
   const server = createServer((request, response) => {
     void answerFor(request)
-      .catch(() =>
-        page(500, plainPage('Something went wrong', 'The records are as they were before this page was asked for.')),
-      )
+      .catch(() => page(500, plainPage('Something went wrong', 'Look at what the records say now before you go on.')))
       .then((answer) => (answer === 'stream' ? stream(response) : send(response, answer, request.method === 'HEAD')));
   });
   const answerFor = async (request: IncomingMessage): Promise<Answer | 'stream'> => {
@@ -76,8 +75,8 @@ export async function serveDesk({ watched, act, secret }: DeskHouse, port: numbe
     if (url.pathname !== '/desk/do') return page(404, plainPage('No such page', 'Forms go to the desk.'));
     return posted(new URLSearchParams(await bodyOf(request)));
   };
-  const context = async (): Promise<DeskContext> => {
-    const words = takeSaid();
+  const context = async (url: URL): Promise<DeskContext> => {
+    const words = takeSaid(url);
     const undo = act.lastDone();
     const standing = await watched.refresh();
     return { standing, secret, ...(words && { said: words }), ...(undo !== undefined && { undo }) };
@@ -85,16 +84,20 @@ export async function serveDesk({ watched, act, secret }: DeskHouse, port: numbe
   const shown = async (url: URL): Promise<Answer> => {
     const path = decodeURIComponent(url.pathname.slice(1)) || 'index.html';
     if (path.startsWith('desk/') && path.endsWith('.html')) {
-      const html = await deskPageAt(path, url, await context());
-      return html === undefined ? missing() : page(200, html);
+      const has = await context(url);
+      const html = await deskPageAt(path, url, has);
+      if (html !== undefined) return page(200, html);
+      const name = url.searchParams.get('path');
+      return path === deskPaths.record && name !== null ? noRecord(name, has.standing) : missing();
     }
     const file = await assetAt(path);
     if (file) return file;
     const text = (await watched.refresh()).file(path);
     if (text === undefined) return path === 'index.html' ? redirect(`/${deskPaths.home}`) : missing();
     if (!path.endsWith('.html')) return { status: 200, type: typeOf(path), body: text };
-    const words = takeSaid();
-    return page(200, words ? text.replace(place, saidHtml(words)) : text);
+    const words = takeSaid(url);
+    // Words may hold what `replace` would take for signs of its own.
+    return page(200, words ? text.replace(place, () => saidHtml(words)) : text);
   };
   const deskPageAt = async (path: string, url: URL, has: DeskContext): Promise<string | undefined> => {
     switch (path) {
@@ -110,10 +113,8 @@ export async function serveDesk({ watched, act, secret }: DeskHouse, port: numbe
         const { changed, difference } = await act.unrecorded();
         return agreePage({ ...has, ...(changed && { changed }) }, difference);
       }
-      case deskPaths.record: {
-        const name = url.searchParams.get('path') ?? '';
-        return recordPage(name, has) ?? plainPage('No such record', noRecordWords(name, has.standing));
-      }
+      case deskPaths.record:
+        return recordPage(url.searchParams.get('path') ?? '', has);
       default:
         return undefined;
     }
@@ -138,8 +139,9 @@ export async function serveDesk({ watched, act, secret }: DeskHouse, port: numbe
           : slipPage(has, done.page.slip, done.said.isDone);
       return page(done.said.isDone ? 200 : 409, html ?? plainPage('No such record', done.said.words));
     }
-    said = done.said;
-    return redirect(backOf(form, standing));
+    const back = backOf(form, standing);
+    saids.set(back, done.said);
+    return redirect(back);
   };
   await listen(server, port);
   const address = server.address();
@@ -176,11 +178,9 @@ function listen(server: Server, port: number): Promise<void> {
   });
 }
 
-function askedBy({ method = '', url = '', headers, socket }: IncomingMessage): Asked {
-  const single = Object.entries(headers).map(([name, value]) => [
-    name,
-    Array.isArray(value) ? value.join(', ') : value,
-  ]);
+function askedBy({ method = '', url = '', headersDistinct, socket }: IncomingMessage): Asked {
+  // One that is said twice is not what it should be, whichever of them is meant: node by itself would take the first `Host`.
+  const single = Object.entries(headersDistinct).map(([name, values]) => [name, values?.join(', ')]);
   return {
     method,
     target: url,
@@ -220,6 +220,10 @@ function backOf(form: URLSearchParams, standing: Standing): string {
 
 function page(status: number, body: string): Answer {
   return { status, type: 'text/html; charset=utf-8', body };
+}
+
+function noRecord(path: string, standing: Standing): Answer {
+  return page(404, plainPage('No such record', noRecordWords(path, standing)));
 }
 
 function missing(): Answer {

@@ -1,5 +1,6 @@
-import { readFile, rm, stat, writeFile } from 'node:fs/promises';
+import { lstat, readFile, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
 import { request } from 'node:http';
+import { connect } from 'node:net';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/main.js';
@@ -180,6 +181,98 @@ describe('a desk', () => {
     await writeFile(join(dir, study), `${before}\nSeen at once.\n`);
     const [first, second] = (await heard).match(/\d+/gu)!.map(Number);
     expect(second).toBeGreaterThan(first!);
+    await writeFile(join(dir, study), before);
+  });
+
+  it('answers no request that says twice for whom it is', async () => {
+    const { host, port } = new URL(desk.address);
+    const asked = (hosts: readonly string[]): Promise<string> =>
+      new Promise((resolve, reject) => {
+        const lines = ['GET /desk/add.html HTTP/1.1', ...hosts.map((one) => `Host: ${one}`), `Cookie: ${own.cookie}`];
+        const socket = connect(Number(port), '127.0.0.1', () => socket.write(`${lines.join('\r\n')}\r\n\r\n`));
+        socket.on('error', reject);
+        socket.once('data', (data: Buffer) => {
+          resolve(data.toString('utf8').split(' ')[1] ?? '');
+          socket.destroy();
+        });
+      });
+    expect(await asked([host])).toBe('200');
+    expect(await asked([host, 'evil.example'])).toBe('421');
+    expect(await asked(['evil.example', host])).toBe('421');
+    expect(await asked([])).toBe('400');
+  });
+
+  it('keeps what was written where the record is gone, too large or no text', async () => {
+    const before = await textOf();
+    const unsaved = async (text: string, why: string): Promise<void> => {
+      const form = await formOf(`/desk/record.html?path=${study}`, 'save');
+      const answer = await send(form, { text });
+      expect(answer.status).toBe(409);
+      expect(answer.text).toContain(why);
+      expect(answer.text).toContain('worth keeping');
+      expect(await textOf()).toBe(before);
+    };
+    await unsaved(`worth keeping${'x'.repeat(1_000_000)}`, '1.0 MB; a record has 1 MB at most');
+    await unsaved('worth keeping \0', 'a character without meaning');
+    const form = await formOf(`/desk/record.html?path=${study}`, 'save');
+    await rm(join(dir, study));
+    const gone = await send(form, { text: 'worth keeping' });
+    expect([gone.status, gone.text.includes('worth keeping')]).toEqual([409, true]);
+    expect((await ask('GET', `/desk/record.html?path=${study}`)).status).toBe(404);
+    await writeFile(join(dir, study), before);
+  });
+
+  it('saves a record with a byte order mark, lines that end as elsewhere, and 900 kB as it was written', async () => {
+    const before = await textOf();
+    const crlf = `\uFEFF${before.replaceAll('\n', '\r\n')}\r\n${'Long. '.repeat(150_000)}\r\n`;
+    await writeFile(join(dir, study), crlf);
+    await save(`${crlf}More.\r\n`);
+    expect((await textOf()) === `${crlf}More.\r\n`).toBe(true);
+    await writeFile(join(dir, study), before);
+  });
+
+  it('writes through a link that stays inside the house', async () => {
+    const before = await textOf();
+    await rename(join(dir, study), join(dir, 'study-kept.md'));
+    await symlink('../../study-kept.md', join(dir, study));
+    await save(`${before}\nThrough the link.\n`);
+    expect((await lstat(join(dir, study))).isSymbolicLink()).toBe(true);
+    expect(await textOf('study-kept.md')).toContain('Through the link.');
+    await rename(join(dir, 'study-kept.md'), join(dir, study));
+    await writeFile(join(dir, study), before);
+  });
+
+  it('takes back what its form shows, and nothing that was done since', async () => {
+    const before = await textOf();
+    await save(`${before}\nFirst.\n`);
+    const form = await formOf('/desk/index.html', 'undo');
+    await save(`${before}\nSecond.\n`);
+    await send(form);
+    expect(await textOf()).toBe(`${before}\nSecond.\n`);
+    expect((await ask('GET', '/desk/index.html')).text).toContain('What was done last is another by now');
+    await send(await formOf('/desk/index.html', 'undo'));
+    const twice = await formOf('/desk/index.html', 'undo');
+    await Promise.all([send(twice), send(twice), send(twice)]);
+    expect(await textOf()).toBe(before);
+  });
+
+  it('takes nothing back that was changed elsewhere since', async () => {
+    const before = await textOf();
+    await save(`${before}\nAt the desk.\n`);
+    await writeFile(join(dir, study), `${before}\nIn an editor.\n`);
+    await send(await formOf('/desk/index.html', 'undo'));
+    expect(await textOf()).toBe(`${before}\nIn an editor.\n`);
+    await writeFile(join(dir, study), before);
+  });
+
+  it('tells what was done on the page that it was done from, whichever page loads first', async () => {
+    const before = await textOf();
+    const form = await formOf(`/desk/record.html?path=${study}`, 'save');
+    form.set('back', 'rooms/study.html');
+    const { headers } = await send(form, { text: `${before}\nTold where it was done.\n` });
+    expect((await ask('GET', '/index.html')).text).not.toContain('desk-said');
+    expect((await ask('GET', String(headers['location']))).text).toContain(`Saved ${study}`);
+    expect((await ask('GET', String(headers['location']))).text).not.toContain('desk-said');
     await writeFile(join(dir, study), before);
   });
 });

@@ -1,0 +1,50 @@
+import { appendFile, rm } from 'node:fs/promises';
+import { join } from 'node:path';
+import { h } from 'preact';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { actOn, type Act } from '../../src/desk/act.js';
+import type { Said } from '../../src/desk/said.js';
+import { watchHouse, type Watched } from '../../src/desk/standing.js';
+import { smallHouse } from './small-house.js';
+
+let dir: string;
+let house: Watched;
+
+beforeEach(async () => {
+  dir = await smallHouse();
+  house = await watchHouse(
+    dir,
+    () => '2026-04-20',
+    () => ({ strip: h('p', {}), styles: [], scripts: [] }),
+  );
+});
+
+afterEach(async () => {
+  house.close();
+  await rm(dir, { recursive: true, force: true });
+});
+
+/** Acts whose every command writes one line into a record, and says what is given. */
+function acts(said: Said): Act {
+  return actOn(dir, house, {
+    run: async () => {
+      await appendFile(join(dir, 'content/rooms/study.md'), '\nOne more line.\n');
+      return said;
+    },
+    commit: () => Promise.resolve(said),
+    slip: () => Promise.resolve(said),
+    difference: () => Promise.resolve(undefined),
+  });
+}
+
+it.each([
+  ['new-trade', true, true],
+  ['new-trade', false, false],
+  ['issue', true, false],
+  // A hook of git refused: the record is written, and in no commit.
+  ['issue', false, true],
+])('%s, done %s: can it be taken back? %s', async (ask, isDone, isOffered) => {
+  const act = acts({ isDone, words: '' });
+  await act.perform(new URLSearchParams({ ask, for: 'pricing', name: 'Glazing' }));
+  expect(act.lastDone() !== undefined).toBe(isOffered);
+});
