@@ -25,7 +25,12 @@ export function AskForm({
   back: string;
 }): VNode {
   return (
-    <form method="post" action={link('desk/do')} class="desk-form">
+    <form
+      method="post"
+      action={link('desk/do')}
+      class="desk-form"
+      {...(ask.id.startsWith('choose/') && { 'data-remembers': '' })}
+    >
       <SecretField secret={secret} back={back} ask={ask.id} />
       {ask.was !== undefined && <input type="hidden" name="was" value={ask.was} />}
       {ask.says !== undefined && <p>{ask.says}</p>}

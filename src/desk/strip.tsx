@@ -21,7 +21,9 @@ function Strip({ page, standing, secret }: { page: Page; standing: Standing; sec
   const link = (to: string): string => relativeLink(page.path, to);
   const selection = view?.book.selections.find((one) => view.choicePath(one) === page.path);
   const source =
-    view?.book.sources.find(({ path }) => recordPath(path) === page.path)?.path ?? recordBehind(page.path, view);
+    view?.book.sources.find(({ path }) => recordPath(path) === page.path)?.path ??
+    selection?.source ??
+    recordBehind(page.path, view);
   return (
     <aside class="desk" aria-label="Desk" data-standing={standing.number}>
       <p class="desk-line">

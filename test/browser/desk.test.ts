@@ -77,6 +77,39 @@ describe('a desk in a browser', () => {
     expect(await record()).toBe(before);
   });
 
+  it('remembers who chose and on which day, for the next choice in the window', async () => {
+    const before = await record();
+    await page.goto(urlOf('choices/study/ceiling-board/ceiling.html'));
+    const day = page.getByRole('textbox', { name: 'On', exact: true });
+    await day.fill('2026-04-15');
+    const who = page.getByLabel('Who chooses');
+    const last = (await who.locator('option').last().getAttribute('value')) ?? '';
+    await who.selectOption(last);
+    await page.getByRole('button', { name: 'Write the choice' }).click();
+    await page.locator('.desk-said').waitFor();
+    expect(await day.inputValue()).toBe('2026-04-15');
+    expect(await who.inputValue()).toBe(last);
+    await writeFile(join(dir, 'content/rooms/study.md'), before);
+  });
+
+  it('hears of nothing in a window that is not seen, and of what it missed when it is', async () => {
+    const before = await record();
+    await page.goto(urlOf('rooms/study.html'));
+    const see = (hidden: boolean): Promise<void> =>
+      page.evaluate((isHidden) => {
+        Object.defineProperty(document, 'hidden', { configurable: true, value: isHidden });
+        document.dispatchEvent(new Event('visibilitychange'));
+      }, hidden);
+    await see(true);
+    await writeFile(join(dir, 'content/rooms/study.md'), before.replace('name: Study', 'name: Den'));
+    await page.waitForTimeout(500);
+    expect(await page.getByRole('heading', { name: 'Den' }).count()).toBe(0);
+    await see(false);
+    await page.getByRole('heading', { name: 'Den' }).waitFor();
+    await writeFile(join(dir, 'content/rooms/study.md'), before);
+    await page.getByRole('heading', { name: 'Study' }).first().waitFor();
+  });
+
   it('draws a room as it is walked', async () => {
     await page.goto(urlOf('desk/walk.html'));
     await page.getByLabel('Walls').pressSequentially("east 14'\nsouth 10'\nwest 13'\n");

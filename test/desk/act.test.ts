@@ -48,3 +48,23 @@ it.each([
   await act.perform(new URLSearchParams({ ask, for: 'pricing', name: 'Glazing' }));
   expect(act.lastDone() !== undefined).toBe(isOffered);
 });
+
+it('does one thing after the other, whatever comes at once', async () => {
+  let [running, most] = [0, 0];
+  const act = actOn(dir, house, {
+    run: async () => {
+      running += 1;
+      most = Math.max(most, running);
+      await new Promise((resolve) => setTimeout(resolve, 60));
+      running -= 1;
+      return { isDone: true, words: '' };
+    },
+    commit: () => Promise.resolve({ isDone: true, words: '' }),
+    slip: () => Promise.resolve({ isDone: true, words: '' }),
+    difference: () => Promise.resolve(undefined),
+  });
+  await Promise.all(
+    [1, 2, 3, 4].map(() => act.perform(new URLSearchParams({ ask: 'new-trade', name: 'Glazing', contact: 'shop' }))),
+  );
+  expect(most).toBe(1);
+});

@@ -1,6 +1,7 @@
 import { lstat, readFile, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
 import { request } from 'node:http';
 import { connect } from 'node:net';
+import { networkInterfaces } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/main.js';
@@ -50,6 +51,34 @@ describe('a desk', () => {
     expect(await textOf()).toBe(before);
   });
 
+  it('is at one address of this machine, and at no other', async () => {
+    const { port } = new URL(desk.address);
+    const reached = (host: string): Promise<boolean> =>
+      new Promise((resolve) => {
+        const socket = connect({ host, port: Number(port), timeout: 2000 });
+        const end = (isReached: boolean) => (): void => {
+          socket.destroy();
+          resolve(isReached);
+        };
+        socket.on('connect', end(true)).on('error', end(false)).on('timeout', end(false));
+      });
+    const others = Object.values(networkInterfaces()).flatMap((all = []) =>
+      all.flatMap(({ internal, address, family }) => (internal || family !== 'IPv4' ? [] : [address])),
+    );
+    expect(await reached('127.0.0.1')).toBe(true);
+    for (const host of ['127.0.0.2', '::1', ...others]) expect(await reached(host), host).toBe(false);
+  });
+
+  it('takes forms at one path alone', async () => {
+    const before = await textOf();
+    const form = await formOf(`/desk/record.html?path=${study}`, 'save');
+    form.set('text', 'nothing');
+    const sent = { body: form.toString() };
+    for (const path of ['/', '/index.html', '/desk/index.html'])
+      expect((await ask('POST', path, sent)).status, path).toBe(404);
+    expect(await textOf()).toBe(before);
+  });
+
   it('writes by no GET, whatever is asked', async () => {
     const before = await stat(join(dir, study));
     const form = await formOf(`/desk/record.html?path=${study}`, 'save');
@@ -63,7 +92,16 @@ describe('a desk', () => {
     const { status, headers, text } = await ask('GET', '/rooms/study.html');
     expect(status).toBe(200);
     expect(String(headers['content-security-policy'])).toContain("script-src 'self'");
-    expect(headers['x-content-type-options']).toBe('nosniff');
+    for (const words of ["default-src 'none'", "form-action 'self'", "base-uri 'none'", "frame-ancestors 'none'"])
+      expect(String(headers['content-security-policy'])).toContain(words);
+    expect(headers).toMatchObject({
+      'x-content-type-options': 'nosniff',
+      'referrer-policy': 'same-origin',
+      'cross-origin-opener-policy': 'same-origin',
+      'cross-origin-resource-policy': 'same-origin',
+      'cache-control': 'no-store',
+    });
+    expect(own.cookie).toMatch(/^desk-\d+=[\w-]{32}$/u);
     expect(text).toContain('Edit content/rooms/study.md');
     for (const path of ['/content/house.md', '/desk/assets/nothing.css', '/assets/../content/house.md', '/book.pdf'])
       expect((await ask('GET', path)).status, path).toBeGreaterThanOrEqual(400);

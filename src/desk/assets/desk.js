@@ -16,7 +16,7 @@
   window.addEventListener('pageshow', function () {
     isSent = false;
   });
-  new EventSource('/desk/changes').addEventListener('message', function (event) {
+  function changed(event) {
     if (Number(event.data) <= shown) return;
     shown = Number(event.data);
     if (isSent) return;
@@ -28,6 +28,37 @@
     note.textContent =
       'The records changed meanwhile: what you have written here is held against them when it is saved.';
     mark.prepend(note);
+  }
+  var heard;
+  // A browser keeps six ways to one address open, over all its windows: a page that nobody sees leaves its own to the others.
+  function listen() {
+    if (heard) heard.close();
+    heard = document.hidden ? undefined : new EventSource('/desk/changes');
+    if (heard) heard.addEventListener('message', changed);
+  }
+  document.addEventListener('visibilitychange', listen);
+  listen();
+})();
+
+/* Who chose last, and on which day, stands in the next choice too, for as long as the window is open. */
+(function () {
+  'use strict';
+  var form = document.querySelector('form[data-remembers]');
+  if (!form) return;
+  var kept = ['by', 'on'];
+  kept.forEach(function (name) {
+    var value = sessionStorage.getItem('desk-' + name);
+    var field = form.elements[name];
+    var before = field.value;
+    if (value === null) return;
+    field.value = value;
+    // Whoever is no longer in the list is not chosen.
+    if (field.value !== value) field.value = before;
+  });
+  form.addEventListener('submit', function () {
+    kept.forEach(function (name) {
+      sessionStorage.setItem('desk-' + name, form.elements[name].value);
+    });
   });
 })();
 
