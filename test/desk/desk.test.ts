@@ -1,7 +1,5 @@
 import { lstat, readFile, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
 import { request } from 'node:http';
-import { connect } from 'node:net';
-import { networkInterfaces } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/main.js';
@@ -36,58 +34,6 @@ async function save(text: string): Promise<Answered> {
 }
 
 describe('a desk', () => {
-  it('answers nobody who has not its key, and writes for nobody whose form is not its own', async () => {
-    expect((await ask('GET', '/index.html', { cookie: '' })).status).toBe(403);
-    expect((await ask('GET', '/?key=wrong', { cookie: '' })).status).toBe(403);
-    const form = await formOf(`/desk/record.html?path=${study}`, 'save');
-    const before = await textOf();
-    form.set('secret', 'x'.repeat(32));
-    expect((await send(form, { text: 'nothing' })).status).toBe(403);
-    const other = await formOf(`/desk/record.html?path=${study}`, 'save');
-    other.set('text', 'nothing');
-    const stranger = { origin: 'http://evil.example' };
-    expect((await ask('POST', '/desk/do', { body: other.toString(), headers: stranger })).status).toBe(403);
-    expect((await ask('POST', '/desk/do', { body: other.toString(), cookie: '' })).status).toBe(403);
-    expect(await textOf()).toBe(before);
-  });
-
-  it('is at one address of this machine, and at no other', async () => {
-    const { port } = new URL(desk.address);
-    const reached = (host: string): Promise<boolean> =>
-      new Promise((resolve) => {
-        const socket = connect({ host, port: Number(port), timeout: 2000 });
-        const end = (isReached: boolean) => (): void => {
-          socket.destroy();
-          resolve(isReached);
-        };
-        socket.on('connect', end(true)).on('error', end(false)).on('timeout', end(false));
-      });
-    const others = Object.values(networkInterfaces()).flatMap((all = []) =>
-      all.flatMap(({ internal, address, family }) => (internal || family !== 'IPv4' ? [] : [address])),
-    );
-    expect(await reached('127.0.0.1')).toBe(true);
-    for (const host of ['127.0.0.2', '::1', ...others]) expect(await reached(host), host).toBe(false);
-  });
-
-  it('takes forms at one path alone', async () => {
-    const before = await textOf();
-    const form = await formOf(`/desk/record.html?path=${study}`, 'save');
-    form.set('text', 'nothing');
-    const sent = { body: form.toString() };
-    for (const path of ['/', '/index.html', '/desk/index.html'])
-      expect((await ask('POST', path, sent)).status, path).toBe(404);
-    expect(await textOf()).toBe(before);
-  });
-
-  it('writes by no GET, whatever is asked', async () => {
-    const before = await stat(join(dir, study));
-    const form = await formOf(`/desk/record.html?path=${study}`, 'save');
-    form.set('text', 'nothing');
-    for (const path of [`/desk/do?${form.toString()}`, '/desk/do', `/desk/record.html?${form.toString()}`])
-      await ask('GET', path);
-    expect((await stat(join(dir, study))).mtimeMs).toBe(before.mtimeMs);
-  });
-
   it('has every page of the book, with its safeguards, and nothing of the folder', async () => {
     const { status, headers, text } = await ask('GET', '/rooms/study.html');
     expect(status).toBe(200);
@@ -222,24 +168,6 @@ describe('a desk', () => {
     await writeFile(join(dir, study), before);
   });
 
-  it('answers no request that says twice for whom it is', async () => {
-    const { host, port } = new URL(desk.address);
-    const asked = (hosts: readonly string[]): Promise<string> =>
-      new Promise((resolve, reject) => {
-        const lines = ['GET /desk/add.html HTTP/1.1', ...hosts.map((one) => `Host: ${one}`), `Cookie: ${own.cookie}`];
-        const socket = connect(Number(port), '127.0.0.1', () => socket.write(`${lines.join('\r\n')}\r\n\r\n`));
-        socket.on('error', reject);
-        socket.once('data', (data: Buffer) => {
-          resolve(data.toString('utf8').split(' ')[1] ?? '');
-          socket.destroy();
-        });
-      });
-    expect(await asked([host])).toBe('200');
-    expect(await asked([host, 'evil.example'])).toBe('421');
-    expect(await asked(['evil.example', host])).toBe('421');
-    expect(await asked([])).toBe('400');
-  });
-
   it('keeps what was written where the record is gone, too large or no text', async () => {
     const before = await textOf();
     const unsaved = async (text: string, why: string): Promise<void> => {
@@ -311,6 +239,24 @@ describe('a desk', () => {
     expect((await ask('GET', '/index.html')).text).not.toContain('desk-said');
     expect((await ask('GET', String(headers['location']))).text).toContain(`Saved ${study}`);
     expect((await ask('GET', String(headers['location']))).text).not.toContain('desk-said');
+    await writeFile(join(dir, study), before);
+  });
+
+  it('chooses in the place that its form is of, and not where something else was chosen meanwhile', async () => {
+    const before = await textOf();
+    const choice = '/choices/study/ceiling-board/ceiling.html';
+    const id = 'choose/study/ceiling-board/ceiling';
+    const filled = { option: 'fir-tg-1x6', by: 'owner', on: '2026-04-20' };
+    const moved = await formOf(choice, id);
+    await send(moved, { ...filled, 'selection.room': 'elsewhere', 'selection.place': 'elsewhere' });
+    expect(await textOf()).toContain('chosen: fir-tg-1x6');
+    const [stale, other] = [await formOf(choice, id), await formOf(choice, id)];
+    await send(other, { ...filled, option: 'open' });
+    expect(await textOf()).not.toContain('chosen: fir-tg-1x6');
+    const open = await textOf();
+    const { headers } = await send(stale, { ...filled, option: 'none' });
+    expect(await textOf()).toBe(open);
+    expect((await ask('GET', String(headers['location']))).text).toContain('It is open meanwhile');
     await writeFile(join(dir, study), before);
   });
 });
