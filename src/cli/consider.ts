@@ -1,4 +1,4 @@
-import type { Category, Records, Source } from '../core/model/index.js';
+import type { Category, Records, Selection, Source } from '../core/model/index.js';
 import { setKeys, type SetKeys } from '../core/records/index.js';
 import { didYouMean, placeWritten } from '../base/problem/index.js';
 import { counted } from '../base/units/index.js';
@@ -16,20 +16,33 @@ export function roomsNamed(named: readonly string[] | undefined, { rooms }: Reco
   );
 }
 
-/** Rooms' records with options of a category, by their file names, among what is considered wherever the category is open. What a room has from a finish
- *  set is written once, where the set is. */
+/** Rooms' records with options of a category, by their file names, among what is considered wherever the category is open. */
 export function consider(
   options: readonly string[],
   category: string,
   where: 'all' | readonly string[],
+  records: Records,
+): readonly Source[] {
+  const isThere = (room: string): boolean => where === 'all' || where.includes(room);
+  return considerWhere(
+    options,
+    (room, { category: of, chosen }) => of === category && chosen === undefined && isThere(room),
+    records,
+  );
+}
+
+/** Rooms' records with options among what is considered for the selections that are meant. What a room has from a finish set is written once, where the
+ *  set is. */
+export function considerWhere(
+  options: readonly string[],
+  isMeant: (room: string, selection: Selection) => boolean,
   { rooms, sources }: Records,
 ): readonly Source[] {
   const texts = new Map(sources.map(({ path, text }) => [path, text]));
   const sets = new Map<string, Map<string, SetKeys>>();
   for (const { slug: room, selections, origin } of rooms) {
-    if (where !== 'all' && !where.includes(room)) continue;
-    for (const { category: of, chosen, considering, path } of selections) {
-      if (of !== category || chosen !== undefined) continue;
+    for (const selection of selections.filter((one) => isMeant(room, one))) {
+      const { considering, path } = selection;
       const written = placeWritten(origin, path);
       const { file } = written.origin;
       const values = { considering: [...considering, ...options.filter((slug) => !considering.includes(slug))] };

@@ -82,6 +82,11 @@ export const commands: readonly Listed[] = [
     load: async () => (await import('./take-over.js')).takeOver,
   },
   {
+    name: 'consider',
+    does: 'consider one more option in a place: it is written into the room’s record',
+    load: async () => (await import('./consider-more.js')).considerMore,
+  },
+  {
     name: 'choose',
     does: 'take in choice slips, or choose straight: the choices are written into the rooms’ records',
     load: async () => (await import('./choose.js')).choose,

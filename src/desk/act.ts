@@ -4,6 +4,7 @@ import type { Source } from '../core/model/index.js';
 import { workingTree } from '../disk/history/index.js';
 import { largestRecord } from '../core/records/index.js';
 import { writeAtomically } from '../disk/store/index.js';
+import { askConsider } from './ask-consider.js';
 import { askChoice, askWalk, asksForNew, asksToAgree, committing, wordsOf, type Ask } from './ask.js';
 import { noRecordWords, type Unsaved } from './record-page.js';
 import type { LastDone, Said } from './said.js';
@@ -121,8 +122,10 @@ async function performOne(
 function askNamed(id: string, standing: Standing): Ask | undefined {
   const { view } = standing;
   if (!view) return undefined;
-  const selection = view.book.selections.find((one) => `choose/${one.id}` === id);
-  if (selection) return askChoice(selection, standing);
+  const [kind, ...of] = id.split('/');
+  const selection = view.book.selections.find((one) => one.id === of.join('/'));
+  if (selection && kind === 'choose') return askChoice(selection, standing);
+  if (selection && kind === 'consider') return askConsider(selection, standing);
   return [...asksForNew(view), askWalk(view), ...asksToAgree(view)].find((ask) => ask.id === id);
 }
 
@@ -224,5 +227,5 @@ function whatOf(id: string, form: URLSearchParams, standing: Standing): string {
   const title = askNamed(id, standing)?.title.toLowerCase() ?? id;
   return id.startsWith('choose/')
     ? `${option ?? ''} at ${id.slice('choose/'.length)}`
-    : `${title}: ${form.get('name') ?? form.get('line') ?? form.get('title') ?? ''}`;
+    : `${title}: ${form.get('name') ?? form.get('more') ?? form.get('line') ?? form.get('title') ?? ''}`;
 }

@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import { counted, printDay } from '../base/units/index.js';
 import { recordPath, relativeLink, type Desk, type Page, type View } from '../site/index.js';
+import { askConsider } from './ask-consider.js';
 import { askChoice } from './ask.js';
 import { AskForm } from './form.js';
 import { deskAssets, deskPaths } from './paths.js';
@@ -20,6 +21,7 @@ function Strip({ page, standing, secret }: { page: Page; standing: Standing; sec
   const { view } = standing;
   const link = (to: string): string => relativeLink(page.path, to);
   const selection = view?.book.selections.find((one) => view.choicePath(one) === page.path);
+  const more = selection && askConsider(selection, standing);
   const source =
     view?.book.sources.find(({ path }) => recordPath(path) === page.path)?.path ??
     selection?.source ??
@@ -36,6 +38,12 @@ function Strip({ page, standing, secret }: { page: Page; standing: Standing; sec
       <div data-said="" />
       {selection && view && (
         <AskForm ask={askChoice(selection, standing)} secret={secret} link={link} back={page.path} />
+      )}
+      {more && (
+        <details>
+          <summary>{more.title}</summary>
+          <AskForm ask={more} secret={secret} link={link} back={page.path} />
+        </details>
       )}
     </aside>
   );

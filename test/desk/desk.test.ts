@@ -259,4 +259,20 @@ describe('a desk', () => {
     expect((await ask('GET', String(headers['location']))).text).toContain('It is open meanwhile');
     await writeFile(join(dir, study), before);
   });
+
+  it('considers one more option of the category in a place', async () => {
+    const before = await textOf();
+    const boards = 'content/options/ceiling-board';
+    const third = (await textOf(`${boards}/fir-tg-1x6.md`)).replace(/^name: .*$/mu, 'name: Third board');
+    await writeFile(join(dir, boards, 'third.md'), third);
+    const choice = '/choices/study/ceiling-board/ceiling.html';
+    const form = await formOf(choice, 'consider/study/ceiling-board/ceiling');
+    await send(form, { more: 'third' });
+    expect(await textOf()).toMatch(/- fir-tg-1x6\n\s+- third\n/u);
+    const { text } = await ask('GET', choice);
+    expect(text).toContain('name="option" value="third"');
+    expect(text).not.toContain('Consider one more');
+    await rm(join(dir, boards, 'third.md'));
+    await writeFile(join(dir, study), before);
+  });
 });
