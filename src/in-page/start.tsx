@@ -1,6 +1,6 @@
 import { render } from 'preact';
 import { speakAs, type IsoDate } from '../base/units/index.js';
-import { tryFields, unpackHouse, type PackedHouse } from '../try/index.js';
+import { tryFields, unpackHouse, type PackedHouse, type Pick } from '../try/index.js';
 import { Bar } from './bar.js';
 import { Follows } from './follows.js';
 import { pickStore } from './kept-picks.js';
@@ -30,6 +30,13 @@ function start(bar: HTMLElement, packed: PackedHouse): void {
   show(trial.now());
   for (const { selection, option } of picked) trial.pick(selection, option);
   places.listen(trial.pick);
+  const pickSet = (set: string): void => trial.pickSet(JSON.parse(set) as readonly Pick[]);
+  // The first press of a set brought this script along.
+  if (bar.dataset['trySet'] !== undefined) pickSet(bar.dataset['trySet']);
+  document.addEventListener('click', ({ target }) => {
+    const pressed = target instanceof Element ? target.closest(`[${tryFields.set}]`) : null;
+    if (pressed) pickSet(pressed.getAttribute(tryFields.set) ?? '[]');
+  });
   window.addEventListener('storage', trial.refresh);
   window.addEventListener('pageshow', (event) => event.persisted && trial.refresh());
   document.documentElement.classList.add('trying');

@@ -1,6 +1,14 @@
 import { lookUp, type Book } from '../core/book/index.js';
 import { whatFollows, type WhatFollows } from '../table/index.js';
-import { chosenAt, sortPicks, tryPicks, type KeptPick, type SortedPicks, type TriableHouse } from '../try/index.js';
+import {
+  chosenAt,
+  sortPicks,
+  tryPicks,
+  type KeptPick,
+  type Pick,
+  type SortedPicks,
+  type TriableHouse,
+} from '../try/index.js';
 import type { Problem } from '../base/problem/index.js';
 import type { IsoDate } from '../base/units/index.js';
 import type { PickStore } from './kept-picks.js';
@@ -26,6 +34,8 @@ export interface Trial {
   readonly now: () => Trying;
   /** Picks an option at a place; what stands there is no pick. */
   readonly pick: (selection: string, option: string | null) => void;
+  /** Picks several at once; what is locked stays, and so does what is picked elsewhere. */
+  readonly pickSet: (picks: readonly Pick[]) => void;
   readonly computeFor: (day: IsoDate) => void;
   readonly clear: () => void;
   /** Takes up picks of older records that still fit, or forgets them. */
@@ -83,22 +93,23 @@ export function startTrial(house: TriableHouse, store: PickStore, show: (trying:
     older = !isNow && kept && kept.picks.length > 0 ? sorted : undefined;
     picks = isNow ? sorted.fit : [];
   };
+  const withPick = (before: readonly KeptPick[], selection: string, option: string | null): readonly KeptPick[] => {
+    const place = lookUp(trying.from).selection(selection);
+    if (!place || house.locks[selection] !== undefined) return before;
+    const was = chosenAt(place);
+    const at = before.findIndex((pick) => pick.selection === selection);
+    const one: KeptPick = { selection, was, now: option };
+    if (option === was) return before.filter((pick) => pick.selection !== selection);
+    return at < 0 ? [...before, one] : before.with(at, one);
+  };
 
   read();
   trying = compute();
   return {
     house,
     now: () => trying,
-    pick: (selection, option) => {
-      const place = lookUp(trying.from).selection(selection);
-      if (!place || house.locks[selection] !== undefined) return;
-      const was = chosenAt(place);
-      const others = picks.filter((pick) => pick.selection !== selection);
-      const before = picks.findIndex((pick) => pick.selection === selection);
-      const one: KeptPick = { selection, was, now: option };
-      if (option === was) set(others);
-      else set(before < 0 ? [...picks, one] : picks.with(before, one));
-    },
+    pick: (selection, option) => set(withPick(picks, selection, option)),
+    pickSet: (made) => set(made.reduce((all, { selection, option }) => withPick(all, selection, option), picks)),
     computeFor: (day) => {
       on = day;
       keep();

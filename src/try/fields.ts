@@ -4,6 +4,8 @@ export const tryFields = {
   place: 'data-try',
   /** Of a picture: the slug of the room that it shows. */
   picture: 'data-try-picture',
+  /** Of a button: what it picks, as a JSON list of picks. */
+  set: 'data-try-set',
   /** Where the bar and what follows are put. */
   root: 'try-root',
   follows: 'try-follows',

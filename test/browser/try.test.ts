@@ -170,6 +170,23 @@ describe('a book opened from a disk', () => {
     expect(kept).toBeNull();
   });
 
+  test('begins with a named set of choices, but for what is locked', async () => {
+    const [set] = book.alternatives;
+    if (!set) throw new Error('the demo has sets of choices');
+    const standing = new Map(book.selections.map((one) => [one.id, one.state === 'none' ? 'none' : one.chosen]));
+    const picks = set.lines
+      .filter(({ isRest, selection }) => !isRest && packed.locks[selection] === undefined)
+      .map(({ selection, option }) => ({ selection, option: option?.split('/')[1] ?? 'none' }))
+      .filter(({ selection, option }) => option !== standing.get(selection));
+    expect(picks.length).toBeGreaterThan(2);
+    await page.goto(url('try.html'));
+    await page.getByRole('button', { name: set.name }).click();
+    await page.waitForFunction((text) => document.querySelector('.try-sum strong')?.textContent === text, total(picks));
+    expect(await page.locator('.try-count').textContent()).toBe(`Trying ${picks.length} choices.`);
+    await page.getByRole('button', { name: 'Clear' }).click();
+    await page.locator('.try-bar').waitFor({ state: 'detached' });
+  });
+
   test('is worked with the keyboard alone', async () => {
     await page.goto(url(stonePage));
     await radio(page, stone, '').focus();

@@ -47,5 +47,11 @@
   document.addEventListener('change', function (event) {
     if (event.target instanceof Element && event.target.closest('[data-try]')) begin();
   });
+  document.addEventListener('click', function (event) {
+    var set = event.target instanceof Element && event.target.closest('[data-try-set]');
+    if (!set) return;
+    root.dataset.trySet = set.getAttribute('data-try-set');
+    begin();
+  });
   if (hasKept()) begin();
 })();

@@ -1,9 +1,10 @@
 import type { VNode } from 'preact';
-import type { BookSelection } from '../../core/book/index.js';
+import type { Book, BookSelection } from '../../core/book/index.js';
 import { printDay, printMoney } from '../../base/units/index.js';
 import { choiceTitle } from '../../table/index.js';
-import { lockOf, triedOptions, tryFields } from '../../try/index.js';
-import { RoomLink, ChoiceLink } from '../parts/link.js';
+import { lockOf, triedOptions, tryFields, type Pick } from '../../try/index.js';
+import { ChoiceLink, PageLink, RoomLink } from '../parts/link.js';
+import { pagePaths } from '../paths.js';
 import { RestWords } from '../parts/rest-words.js';
 import { TryPlace, TryRoot } from '../parts/try-place.js';
 import { counted } from '../parts/words.js';
@@ -38,6 +39,7 @@ export function TryPage(): VNode {
         Picking needs a script, which this browser does not run. What each option alone comes to can be read all the
         same.
       </p>
+      <TrySets />
       <section aria-labelledby="try-open-title">
         <h2 id="try-open-title">Still open: {counted(open.length, 'choice')}</h2>
         {open.length === 0 && <p>Everything that can be compared is decided.</p>}
@@ -69,6 +71,35 @@ export function TryPage(): VNode {
       <TryRoot />
     </>
   );
+}
+
+/** To begin with what somebody has thought through: the named sets of choices. */
+function TrySets(): VNode | null {
+  const { book } = useView();
+  if (book.alternatives.length === 0) return null;
+  return (
+    <section class="scripted-only" aria-labelledby="try-sets-title">
+      <h2 id="try-sets-title">Begin with a set of choices</h2>
+      <p class="why">
+        Its choices are picked, and can be picked otherwise one by one. What each set comes to:{' '}
+        <PageLink to={pagePaths.alternatives}>Alternatives</PageLink>.
+      </p>
+      <div class="try-tools">
+        {book.alternatives.map((set) => (
+          <button type="button" class="try-tool" {...{ [tryFields.set]: JSON.stringify(picksOf(set)) }}>
+            {set.name}
+          </button>
+        ))}
+      </div>
+    </section>
+  );
+}
+
+/** What a set chooses itself; where the rest of an allowance stands meanwhile is no choice of its. */
+function picksOf({ lines }: Book['alternatives'][number]): readonly Pick[] {
+  return lines
+    .filter(({ isRest }) => !isRest)
+    .map(({ selection, option }) => ({ selection, option: option?.split('/')[1] ?? 'none' }));
 }
 
 function TryOpen({ selection }: { selection: BookSelection }): VNode {
