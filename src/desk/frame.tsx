@@ -3,7 +3,7 @@ import { render } from 'preact-render-to-string';
 import { bookSet, relativeLink, Shell } from '../site/index.js';
 import { deskAssets, deskPaths } from './paths.js';
 import { SaidWords, type LastDone, type Said } from './said.js';
-import type { Standing } from './standing.js';
+import { inLocaleOf, type Standing } from './standing.js';
 
 /** What pages of the desk are made with. */
 export interface DeskContext {
@@ -34,24 +34,26 @@ export function deskPage(
     { id: 'agree', sheet: '', title: 'Record and agree', path: deskPaths.agree },
     ...(view ? bookSet(view).index : []),
   ];
-  const html = render(
-    <Shell
-      title={`${title} – desk`}
-      home={{ name: view?.book.house.name ?? 'The house', path: 'index.html', beside: 'desk' }}
-      index={index}
-      of="Sheets"
-      current={(entry) => (entry.path === path ? 'page' : undefined)}
-      link={link}
-      styles={[deskAssets.style]}
-      scripts={[deskAssets.script]}
-      sheet="sheet-desk"
-    >
-      <div data-standing={standing.number} class="desk-page">
-        <h1 class={title.includes('/') ? 'file-name' : undefined}>{title}</h1>
-        {said && <SaidWords said={said} />}
-        {content}
-      </div>
-    </Shell>,
+  const html = inLocaleOf(standing, () =>
+    render(
+      <Shell
+        title={`${title} – desk`}
+        home={{ name: view?.book.house.name ?? 'The house', path: 'index.html', beside: 'desk' }}
+        index={index}
+        of="Sheets"
+        current={(entry) => (entry.path === path ? 'page' : undefined)}
+        link={link}
+        styles={[deskAssets.style]}
+        scripts={[deskAssets.script]}
+        sheet="sheet-desk"
+      >
+        <div data-standing={standing.number} class="desk-page">
+          <h1 class={title.includes('/') ? 'file-name' : undefined}>{title}</h1>
+          {said && <SaidWords said={said} />}
+          {content}
+        </div>
+      </Shell>,
+    ),
   );
   return `<!DOCTYPE html>\n${html}\n`;
 }

@@ -128,7 +128,7 @@ export async function serveDesk({ watched, act, secret }: DeskHouse, port: numbe
           'The form was not made by this desk, or by an earlier start of it. Load its page again.',
         ),
       );
-    if (form.get('ask') === 'draw') return page(200, walkedHtml(form.get('walls') ?? ''));
+    if (form.get('ask') === 'draw') return page(200, walkedHtml(form.get('walls') ?? '', watched.now()));
     const done = await act.perform(form);
     const standing = await watched.refresh();
     if (done.page) {

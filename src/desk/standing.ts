@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import syntaxHighlight from '@11ty/eleventy-plugin-syntaxhighlight';
 import type { Source } from '../core/model/index.js';
 import { sortProblems, type Problem } from '../base/problem/index.js';
-import { keepBy, speakAs, type IsoDate } from '../base/units/index.js';
+import { inLocale, keepBy, usualLocale, type IsoDate } from '../base/units/index.js';
 import { bookOf, keepOpen, openHouse } from '../disk/load/index.js';
 import { digestOfBytes } from '../signoff/index.js';
 import { besidePages, bookPages, makeView, type BookFile, type Desk, type Page, type View } from '../site/index.js';
@@ -22,6 +22,11 @@ export interface Standing {
   readonly isEarlier: boolean;
   /** Text of a file of the book, by its path; undefined where there is none. */
   readonly file: (path: string) => string | undefined;
+}
+
+/** Does something in the locale of the house, as far as that is known. */
+export function inLocaleOf<T>({ view }: Pick<Standing, 'view'>, work: () => T): T {
+  return inLocale(view?.book.house ?? usualLocale, work);
 }
 
 /** What stands above a page of the book. */
@@ -47,7 +52,6 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
     if (before?.on === on && isSame(before.sources, sources)) return before;
     // Where the house itself is gone nothing is made, which would be kept there: the folder may come back.
     const { book, problems } = sources.length > 0 ? await bookOf(open, on) : { ...current, book: undefined };
-    if (book) speakAs(book.house);
     const number = (before?.number ?? 0) + 1;
     const view = book ? makeView(book) : before?.view;
     const standing = { number, on, sources, problems: sortProblems(problems), isEarlier: !book && view !== undefined };

@@ -10,6 +10,7 @@ import { askWalk } from './ask.js';
 import { AskForm } from './form.js';
 import { deskPage, type DeskContext } from './frame.js';
 import { deskPaths } from './paths.js';
+import { inLocaleOf, type Standing } from './standing.js';
 
 /** A room as it is walked: the plan draws itself beside the form, and says what is missing. */
 export function walkPage(context: DeskContext): string {
@@ -29,9 +30,9 @@ export function walkPage(context: DeskContext): string {
 }
 
 /** What was walked so far, drawn, with what is missing. */
-export function walkedHtml(text: string): string {
+export function walkedHtml(text: string, standing: Standing): string {
   const lines = text.split(/\r?\n/u).filter((line) => line.trim() !== '');
-  return render(<Walked lines={lines} />);
+  return inLocaleOf(standing, () => render(<Walked lines={lines} />));
 }
 
 function Walked({ lines }: { lines: readonly string[] }): VNode {
