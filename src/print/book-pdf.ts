@@ -1,11 +1,10 @@
-import { ParseSpeeds, PDFDocument } from 'pdf-lib';
 import { inLocale } from '../base/units/index.js';
 import type { Book, Stamp } from '../core/book/index.js';
 import { canonicalJson } from '../signoff/index.js';
 import { makeDrawable, type Undrawn } from './drawable.js';
 import { attach } from './attach.js';
 import { addFields } from './fill-in.js';
-import { markRowHeads } from './row-heads.js';
+import { openTypeset } from './open-typeset.js';
 import { makeSheets } from './sheets/index.js';
 import { typeset } from './typeset.js';
 
@@ -23,8 +22,7 @@ export async function makeBookPdf(book: Book, stamp?: Stamp): Promise<BookPdf> {
     const drawable = makeDrawable(makeSheets(book, stamp));
     return { ...drawable, ...typeset(drawable.model) };
   });
-  const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
-  markRowHeads(document);
+  const document = await openTypeset(pdf);
   addFields(document, fields);
   const description = 'The book as data: all that these sheets were printed from';
   await attach(

@@ -1,4 +1,3 @@
-import { ParseSpeeds, PDFDocument } from 'pdf-lib';
 import { inLocale } from '../base/units/index.js';
 import type { Book, BookChangeOrder } from '../core/book/index.js';
 import type { BookPdf } from './book-pdf.js';
@@ -6,7 +5,7 @@ import { attach } from './attach.js';
 import { changeOrderFile } from '../signoff/index.js';
 import { makeDrawable } from './drawable.js';
 import { addFields } from './fill-in.js';
-import { markRowHeads } from './row-heads.js';
+import { openTypeset } from './open-typeset.js';
 import { makeChangeOrderSheet } from './sheets/index.js';
 import { typeset } from './typeset.js';
 
@@ -18,8 +17,7 @@ export async function makeChangeOrderPdf(book: Book, order: BookChangeOrder): Pr
     const drawable = makeDrawable(makeChangeOrderSheet(book, order));
     return { ...drawable, ...typeset(drawable.model, 'change-order') };
   });
-  const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
-  markRowHeads(document);
+  const document = await openTypeset(pdf);
   addFields(document, fields);
   await attach(
     document,

@@ -1,4 +1,3 @@
-import { ParseSpeeds, PDFDocument } from 'pdf-lib';
 import type { Book } from '../core/book/index.js';
 import type { Sheet } from '../sheet/index.js';
 import { inLocale, printDay } from '../base/units/index.js';
@@ -6,7 +5,7 @@ import { printSheet, printSigns } from '../write/index.js';
 import type { BookPdf } from './book-pdf.js';
 import { makeDrawable } from './drawable.js';
 import { targetsOf } from './labels.js';
-import { markRowHeads } from './row-heads.js';
+import { openTypeset } from './open-typeset.js';
 import { documentFacts } from './sheets/index.js';
 import { shorten } from './shorten.js';
 import { standingOf } from './standing.js';
@@ -15,8 +14,7 @@ import { typeset } from './typeset.js';
 /** One sheet of the Book by itself, such as the door schedule for a supplier. The same Book gives the same bytes. */
 export async function makeSheetPdf(book: Book, sheet: Sheet): Promise<BookPdf> {
   const { pdf, undrawn } = inLocale(book.house, () => typesetSheet(book, sheet));
-  const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
-  markRowHeads(document);
+  const document = await openTypeset(pdf);
   return { pdf: await document.save({ updateFieldAppearances: false, objectsPerTick: Infinity }), undrawn };
 }
 

@@ -19,6 +19,10 @@ describe('the file', () => {
     expect(printed.check()).toContain('No syntax or stream encoding errors found');
   });
 
+  it('is read by poppler without a complaint', () => {
+    expect(printed.complaints()).toBe('');
+  });
+
   it('says what it is: title, author, subject, day, Letter, tagged', () => {
     const info = printed.info();
     expect(info).toMatch(/^Title: +Quail Ridge: selections and specification book$/m);

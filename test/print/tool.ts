@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -11,6 +11,8 @@ export interface Printed {
   /** Every word with the box it is drawn in; points, y down. */
   boxes(): readonly WordBox[];
   info(): string;
+  /** What poppler complains of while it reads the file; empty where nothing is odd. */
+  complaints(): string;
   fonts(): readonly { readonly name: string; readonly embedded: string }[];
   attachments(): string;
   attachment(): string;
@@ -38,6 +40,7 @@ export function putDown(pdf: Uint8Array): Printed {
     text: (from = 1, to = 999) => run('pdftotext', ['-layout', '-f', String(from), '-l', String(to), path, '-']),
     boxes: () => readBoxes(run('pdftotext', ['-bbox', path, '-'])),
     info: () => run('pdfinfo', [path]),
+    complaints: () => spawnSync('pdfinfo', [path], { encoding: 'utf8' }).stderr,
     fonts: () =>
       run('pdffonts', [path])
         .split('\n')

@@ -1,9 +1,9 @@
-import { AFRelationship, ParseSpeeds, PDFDocument } from 'pdf-lib';
+import { AFRelationship } from 'pdf-lib';
 import { localeOf, type Handout } from '../../handout/index.js';
 import { inLocale } from '../../base/units/index.js';
 import { makeDrawable, type Undrawn } from '../drawable.js';
 import { addFields } from '../fill-in.js';
-import { markRowHeads } from '../row-heads.js';
+import { openTypeset } from '../open-typeset.js';
 import { typeset } from '../typeset.js';
 import { makeHandoutSheets } from './handout-sheets.js';
 
@@ -21,8 +21,7 @@ export async function makeHandoutPdf(handout: Handout): Promise<HandoutPdf> {
     const drawable = makeDrawable(makeHandoutSheets(handout));
     return { ...drawable, ...typeset(drawable.model, 'handout') };
   });
-  const document = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest });
-  markRowHeads(document);
+  const document = await openTypeset(pdf);
   addFields(document, fields);
   const day = new Date(`${handout.cover.stamp?.date ?? handout.cover.on}T00:00:00Z`);
   await document.attach(new TextEncoder().encode(`${JSON.stringify(handout)}\n`), 'handout.json', {
