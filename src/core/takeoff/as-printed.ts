@@ -42,12 +42,14 @@ export function takeoffAsPrinted(takeoff: Takeoff): PrintedTakeoff {
   const all = places.map(withRest);
   const gross = sumOf(all.map((place) => place.gross));
   const terms = all.flatMap(termsOf);
+  // Of what is taken off, not of the difference of two large figures, whose last digits are noise: a half of a tenth stays one.
+  const taken = sumOf(all.flatMap(({ adjustments }) => adjustments.map(({ amount }) => amount)));
   const digits = digitsToTick(
     fewestDigits(last, leads),
     (count) =>
       leads(count) &&
       leftByRounding(terms, net, count) === 0 &&
-      leftByRounding([gross, net - gross], net, count) === 0 &&
+      leftByRounding([gross, taken], net, count) === 0 &&
       all.every((place) => leftByRounding(termsOf(place), place.net, count) === 0),
   );
   const tidy = (value: number): number => asPrinted(value, digits);
@@ -63,7 +65,7 @@ export function takeoffAsPrinted(takeoff: Takeoff): PrintedTakeoff {
       left: leftByRounding(termsOf(place), place.net, digits),
     })),
     gross: tidy(gross),
-    less: tidy(gross - net),
+    less: tidy(-taken),
     net: tidy(net),
     left: leftByRounding(terms, net, digits),
   };
