@@ -1,7 +1,8 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import {
   decimalNumber,
+  inLocale,
   oneCurrency,
   parseMoney,
   parsePercent,
@@ -147,4 +148,12 @@ describe('decimals', () => {
   it('refuse what is no number', () => {
     expect(['1,00', '1.', '.', '1e3', '0x1', '1.1234567', '٣'].map(readDecimal)).toEqual(Array(7).fill(undefined));
   });
+});
+
+test('what is printed of any currency is read again, be its sign two words', () => {
+  for (const currency of Intl.supportedValuesOf('currency'))
+    inLocale({ units: 'metric', currency }, () => {
+      for (const amount of [0, 1_234_500] as Cents[])
+        expect(parseMoney(printMoney(amount, 'always')), currency).toEqual({ ok: true, value: amount });
+    });
 });

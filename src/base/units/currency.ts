@@ -19,7 +19,8 @@ const currencyOf = keepBy(
       currencyDisplay: 'narrowSymbol',
     });
     const sign = format.formatToParts(0).find(({ type }) => type === 'currency')?.value ?? code;
-    return { code, sign, digits: format.resolvedOptions().maximumFractionDigits ?? 2 };
+    // Whoever types `F CFA` types a plain space, and amounts are read with plain ones.
+    return { code, sign: sign.replaceAll(/\s/gu, ' '), digits: format.resolvedOptions().maximumFractionDigits ?? 2 };
   },
 );
 
