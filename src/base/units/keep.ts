@@ -19,21 +19,25 @@ export function keepEach<Input extends object, Answer>(make: (input: Input) => A
   return keepBy((input) => input, make);
 }
 
-/** Where answers are kept for longer than a run, by a text that holds all that they came from. */
-export interface Shelf<Answer> {
-  readonly get: (key: string) => Answer | undefined;
-  readonly set: (key: string, answer: Answer) => void;
+/** Where answers are kept, such as a map. */
+export interface Keeper<Key, Answer> {
+  get(key: Key): Answer | undefined;
+  set(key: Key, answer: Answer): unknown;
 }
 
-/** What the shelf has under a key; else it is made, and kept if it may be. */
-export function fromShelf<Answer>(
-  shelf: Shelf<Answer> | undefined,
-  key: string,
+/** A keeper for longer than a run, by a text that holds all that the answers came from. */
+export type Shelf<Answer> = Keeper<string, Answer>;
+
+/** What is kept under a key; else it is made, and kept if it may be. */
+export function remember<Key, Answer>(
+  kept: Keeper<Key, Answer> | undefined,
+  key: Key,
   make: () => Answer,
   mayKeep: (answer: Answer) => boolean = () => true,
 ): Answer {
-  const known = shelf?.get(key);
-  const answer = known ?? make();
-  if (known !== undefined || mayKeep(answer)) shelf?.set(key, answer);
+  const known = kept?.get(key);
+  if (known !== undefined) return known;
+  const answer = make();
+  if (mayKeep(answer)) kept?.set(key, answer);
   return answer;
 }

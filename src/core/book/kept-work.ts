@@ -1,4 +1,4 @@
-import { keepBy, keepEach } from '../../base/units/index.js';
+import { keepBy, keepEach, remember } from '../../base/units/index.js';
 import type { Selection } from '../model/index.js';
 import { pricePool, type Item, type PricePool } from '../price/index.js';
 import type { Takeoff } from '../takeoff/index.js';
@@ -44,15 +44,4 @@ function keptPools(): PricePool {
       `${supply} ${id} ${invoiced?.has(id) ? 'invoiced' : ''} ${items.map(numberOf).join()}`,
     pricePool,
   );
-}
-
-interface Keeper<Key, Value> {
-  get(key: Key): Value | undefined;
-  set(key: Key, value: Value): unknown;
-}
-
-function remember<Key, Value>(kept: Keeper<Key, Value>, key: Key, make: () => Value): Value {
-  const known = kept.get(key) ?? make();
-  kept.set(key, known);
-  return known;
 }

@@ -1,7 +1,7 @@
 import matter from 'gray-matter';
 import { isAlias, isMap, isNode, LineCounter, parseDocument, visit, type Document, type YAMLError } from 'yaml';
 import type { Source } from '../model/index.js';
-import { fromShelf, type Shelf } from '../../base/units/index.js';
+import { remember, type Shelf } from '../../base/units/index.js';
 import {
   problemIn,
   type Origin,
@@ -48,7 +48,7 @@ export function readFrontMatter(source: Source, shelf?: Shelf<Outcome<TakenApart
 function readSource({ path, text }: Source, shelf?: Shelf<Outcome<TakenApart>>): Outcome<FrontMatter> {
   const at = { file: path, text: text.replace(/^\uFEFF/u, '') };
   const isClean = ({ problems }: Outcome<TakenApart>): boolean => problems.length === 0;
-  const { value, problems } = fromShelf(shelf, at.text, () => takeApart(at), isClean);
+  const { value, problems } = remember(shelf, at.text, () => takeApart(at), isClean);
   if (!value) return { problems };
   const { places, ...said } = value;
   return { value: { ...said, origin: locate(at, places) }, problems };

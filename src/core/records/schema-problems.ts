@@ -9,7 +9,7 @@ import {
 } from '../../base/problem/index.js';
 import { bestBranch } from './best-branch.js';
 import type { Finding } from './finding.js';
-import { fromShelf, isUsual, locale, type Shelf } from '../../base/units/index.js';
+import { isUsual, locale, remember, type Shelf } from '../../base/units/index.js';
 import { oncePerGroup, oncePerList, placeName } from './once-a-cause.js';
 import { otherComma } from './other-comma.js';
 import { groupFix, type Part } from './group-words.js';
@@ -48,7 +48,7 @@ export type Find = (
  *  the schemas takes longer than reading them. */
 export function finder(shelf?: Shelf<readonly Finding[]>): Find {
   return (schema, validator, value, path) =>
-    fromShelf(
+    remember(
       shelf,
       JSON.stringify([schema, locale(), value]),
       () => findings(validator(), value, path),

@@ -33,7 +33,12 @@ type Kept = Pick<DiskShelves, 'fetch' | 'store'>;
 function diskShelf<Answer>(kept: KeptResults): Shelf<Answer> & Kept {
   const [earlier, used] = [new Map<string, Answer>(), new Map<string, Answer>()];
   return {
-    get: (from) => earlier.get(digestOf(from)),
+    get: (from) => {
+      const digest = digestOf(from);
+      const answer = earlier.get(digest);
+      if (answer !== undefined) used.set(digest, answer);
+      return answer;
+    },
     set: (from, answer) => void used.set(digestOf(from), answer),
     fetch: async () => {
       const program = await programDigest();

@@ -53,11 +53,15 @@ export function keepOpen(dir: string): () => void {
 
 function sharedBy(dir: string): Shared {
   const before = kept.get(dir);
-  const shelves = diskShelves(dir);
-  const shared = before && before.times < mostRuns ? before : { shelves, composer: makeComposer(shelves), times: 0 };
+  const shared = before && before.times < mostRuns ? before : sharedAnew(dir);
   shared.times += 1;
   if (kept.has(dir)) kept.set(dir, shared);
   return shared;
+}
+
+function sharedAnew(dir: string): Shared {
+  const shelves = diskShelves(dir);
+  return { shelves, composer: makeComposer(shelves), times: 0 };
 }
 
 export function openHouse(dir: string): OpenHouse {

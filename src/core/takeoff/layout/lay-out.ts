@@ -1,4 +1,4 @@
-import { fromShelf, keepBy, locale, type Length, type Shelf } from '../../../base/units/index.js';
+import { locale, remember, type Length, type Shelf } from '../../../base/units/index.js';
 import { stockOf } from '../stock.js';
 import { courseWidths, isRipped } from './courses.js';
 import { departuresOf } from './departures.js';
@@ -49,8 +49,11 @@ export function layOut(input: LayoutInput): Layout {
 
 /** Lays out as `layOut` does; the same surfaces in the same stock are laid once, whatever house they are in, and not at all where the shelf has them. */
 export function keptLayouts(shelf?: Shelf<Layout>): LayOut {
-  const keyOf = (input: LayoutInput): string => JSON.stringify([locale().units, input]);
-  return keepBy(keyOf, (input) => fromShelf(shelf, keyOf(input), () => layOut(input)));
+  const known = new Map<string, Layout>();
+  return (input) => {
+    const key = JSON.stringify([locale().units, input]);
+    return remember(known, key, () => remember(shelf, key, () => layOut(input)));
+  };
 }
 
 function refusal({ regions, stock, face, endTrim = 0 as Length }: LayoutInput): string | undefined {
