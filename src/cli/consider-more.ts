@@ -9,7 +9,7 @@ import { considerWhere } from './consider.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
-import { changedOnDisk, tryRecords, writeAllOrNone } from './write-records.js';
+import { tryRecords, writeUnlessChanged } from './write-records.js';
 
 /** `bookmatch consider ROOM PLACE OPTION`: one more option to choose from in a place, by names as pages print them. What is chosen there stays chosen. */
 export function considerMore(console: Console, done: (code: number) => void): Command {
@@ -50,12 +50,7 @@ async function considerNamed(
   }
   const tried = tryRecords(open, records, changed, on);
   if (!tried.book) return refuse(tried.problems);
-  const moved = await changedOnDisk(open.dir, records.sources, changed);
-  if (moved.length > 0) {
-    console.error(`Nothing was written: ${moved.join(', ')} changed on disk meanwhile. Try again.\n`);
-    return 1;
-  }
-  await writeAllOrNone(open.dir, records.sources, changed);
+  if (!(await writeUnlessChanged(open.dir, records.sources, changed, 'Nothing was written', console))) return 1;
   console.tell(`${where}: ${now} is considered, too.\n${changed.map(({ path }) => `${path}\n`).join('')}`);
   return 0;
 }

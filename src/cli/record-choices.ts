@@ -6,7 +6,7 @@ import { workingTree } from '../disk/history/index.js';
 import type { OpenHouse } from '../disk/load/index.js';
 import type { IsoDate } from '../base/units/index.js';
 import type { Console } from './console.js';
-import { changedOnDisk, tryRecords, writeAllOrNone } from './write-records.js';
+import { tryRecords, writeUnlessChanged } from './write-records.js';
 
 /** What is chosen for a selection, by whom, when, and by which slip. */
 export type Choice = Omit<NewChoice, 'path'>;
@@ -68,13 +68,7 @@ export async function writeTried(
     console.error(`Nothing was chosen: not committed yet are changes in ${own.join(', ')}. Commit them first.\n`);
     return undefined;
   }
-  const changed = await changedOnDisk(open.dir, sources, written);
-  if (changed.length > 0) {
-    console.error(`Nothing was chosen: ${changed.join(', ')} changed on disk meanwhile. Try again.\n`);
-    return undefined;
-  }
-  await writeAllOrNone(open.dir, sources, written);
-  return paths;
+  return (await writeUnlessChanged(open.dir, sources, written, 'Nothing was chosen', console)) ? paths : undefined;
 }
 
 interface Made {

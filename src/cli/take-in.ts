@@ -38,7 +38,7 @@ import type { Console } from './console.js';
 import { eachGiven } from './each-given.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
-import { changedOnDisk, tryRecords, writeAllOrNone } from './write-records.js';
+import { tryRecords, writeUnlessChanged } from './write-records.js';
 
 interface TakeInOptions extends HouseOptions {
   readonly category: string;
@@ -262,12 +262,7 @@ async function finish(written: readonly Source[], { open, records, write, consol
     console.tell(`Nothing was written. With --write, ${files} ${changed.length === 1 ? 'is' : 'are'}.\n`);
     return 0;
   }
-  const meanwhile = await changedOnDisk(open.dir, records.sources, changed);
-  if (meanwhile.length > 0) {
-    console.error(`Nothing was written: ${meanwhile.join(', ')} changed on disk meanwhile. Try again.\n`);
-    return 1;
-  }
-  await writeAllOrNone(open.dir, records.sources, changed);
+  if (!(await writeUnlessChanged(open.dir, records.sources, changed, 'Nothing was written', console))) return 1;
   console.tell(`${files} written:\n${changed.map(({ path }) => `${path}\n`).join('')}`);
   return 0;
 }

@@ -6,6 +6,7 @@ import type { Problem } from '../base/problem/index.js';
 import type { IsoDate } from '../base/units/index.js';
 import type { OpenHouse } from '../disk/load/index.js';
 import { writeAtomically } from '../disk/store/index.js';
+import type { Console } from './console.js';
 
 /** The Book and the records of a house with records in it, new ones or in place of its own; without a Book, the errors that there would be. */
 export function tryRecords(
@@ -24,8 +25,25 @@ export function tryRecords(
   };
 }
 
+/** Writes records, all or none, unless one of them is no longer as it was read: then that is told, with what became of the command. */
+export async function writeUnlessChanged(
+  dir: string,
+  sources: readonly Source[],
+  written: readonly Source[],
+  outcome: string,
+  console: Console,
+): Promise<boolean> {
+  const changed = await changedOnDisk(dir, sources, written);
+  if (changed.length > 0) {
+    console.error(`${outcome}: ${changed.join(', ')} changed on disk meanwhile. Try again.\n`);
+    return false;
+  }
+  await writeAllOrNone(dir, sources, written);
+  return true;
+}
+
 /** Paths among those to be written whose files are no longer as they were read: changed, gone, or there meanwhile. */
-export async function changedOnDisk(
+async function changedOnDisk(
   dir: string,
   sources: readonly Source[],
   written: readonly Source[],
