@@ -1,5 +1,5 @@
 import type { BookSelection } from '../core/book/index.js';
-import type { Ask } from './ask.js';
+import { placeFields, type Ask } from './ask.js';
 import type { Standing } from './standing.js';
 
 /** To consider one more option in a place; undefined where all of its category are. */
@@ -15,8 +15,7 @@ export function askConsider(selection: BookSelection, { view }: Pick<Standing, '
     button: 'Consider it',
     command: ['consider'],
     fields: [
-      { name: 'selection.room', label: '', as: 'word', kind: 'picked', value: selection.room },
-      { name: 'selection.place', label: '', as: 'word', kind: 'picked', value: selection.id },
+      ...placeFields(selection),
       {
         name: 'more',
         label: 'Of the same category',

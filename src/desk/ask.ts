@@ -2,6 +2,11 @@ import type { BookSelection } from '../core/book/index.js';
 import type { View } from '../site/index.js';
 import type { Standing } from './standing.js';
 
+interface Choice {
+  readonly value: string;
+  readonly label: string;
+}
+
 /** One thing that a form asks for. */
 export interface Field {
   readonly name: string;
@@ -11,7 +16,7 @@ export interface Field {
   readonly kind: 'line' | 'lines' | 'day' | 'one-of' | 'picked';
   readonly hint?: string;
   /** What a list offers. */
-  readonly choices?: readonly { readonly value: string; readonly label: string; readonly note?: string }[];
+  readonly choices?: readonly Choice[];
   readonly value?: string;
   /** Of lines: how many are seen. */
   readonly rows?: number;
@@ -64,8 +69,7 @@ export function askChoice(selection: BookSelection, { view, on }: Pick<Standing,
     command: ['choose'],
     was: stands,
     fields: [
-      { name: 'selection.room', label: '', as: 'word', kind: 'picked', value: selection.room },
-      { name: 'selection.place', label: '', as: 'word', kind: 'picked', value: selection.id },
+      ...placeFields(selection),
       {
         name: 'option',
         label: 'What shall stand there',
@@ -78,29 +82,42 @@ export function askChoice(selection: BookSelection, { view, on }: Pick<Standing,
           { value: 'open', label: 'Still open' },
         ],
       },
-      { ...byField(view), name: 'by', label: 'Who chooses' },
+      { name: 'by', label: 'Who chooses', as: '--by', kind: 'one-of', choices: peopleOf(view) },
       { name: 'on', label: 'On', as: '--on', kind: 'day', value: on },
     ],
   };
 }
 
-function byField(view: View | undefined): Pick<Field, 'as' | 'kind' | 'choices'> {
-  const people = view?.book.house.people ?? [];
-  return {
-    as: '--by',
-    kind: 'one-of',
-    choices: people.map(({ role, name }) => ({ value: role, label: `${name} (${role})` })),
-  };
+/** Which place a form is about: nobody is asked. */
+export function placeFields({ room, id }: BookSelection): readonly Field[] {
+  return [
+    { name: 'selection.room', label: '', as: 'word', kind: 'picked', value: room },
+    { name: 'selection.place', label: '', as: 'word', kind: 'picked', value: id },
+  ];
+}
+
+/** The people of the house, by role. */
+function peopleOf(view: View | undefined): readonly Choice[] {
+  return (view?.book.house.people ?? []).map(({ role, name }) => ({ value: role, label: `${name} (${role})` }));
+}
+
+/** Where a new room is, and how high. */
+function roomFields({ book }: View): readonly Field[] {
+  const levels = book.levels.map(({ id, name }) => ({ value: id, label: name }));
+  return [
+    { name: 'level', label: 'Level', as: '--level', kind: 'one-of', choices: levels },
+    { name: 'ceiling', label: 'Height of its ceiling', as: '--ceiling', kind: 'line' },
+  ];
 }
 
 /** To add a record of a kind. */
-export function asksForNew({ book }: View): readonly Ask[] {
+export function asksForNew(view: View): readonly Ask[] {
+  const { book } = view;
   const categories = book.categories.map(({ slug, name }) => ({ value: slug, label: name }));
   const rooms = [
     { value: 'all', label: 'all rooms' },
     ...book.rooms.map(({ slug, name }) => ({ value: slug, label: name })),
   ];
-  const levels = book.levels.map(({ id, name }) => ({ value: id, label: name }));
   const nothing = { value: '', label: '' };
   return [
     {
@@ -159,8 +176,7 @@ export function asksForNew({ book }: View): readonly Ask[] {
           kind: 'line',
           hint: `Loft 12' x 10', or Loft 3.6 x 3 m: east-west by north-south`,
         },
-        { name: 'level', label: 'Level', as: '--level', kind: 'one-of', choices: levels },
-        { name: 'ceiling', label: 'Height of its ceiling', as: '--ceiling', kind: 'line' },
+        ...roomFields(view),
       ],
     },
     {
@@ -194,7 +210,7 @@ export function asksForNew({ book }: View): readonly Ask[] {
 }
 
 /** To add a room by walking along its walls with a tape. */
-export function askWalk({ book }: View): Ask {
+export function askWalk(view: View): Ask {
   return {
     id: 'walk',
     title: 'Walk a room',
@@ -208,14 +224,7 @@ export function askWalk({ book }: View): Ask {
         kind: 'line',
         hint: 'as study behind it, where the name does not tell its use',
       },
-      {
-        name: 'level',
-        label: 'Level',
-        as: '--level',
-        kind: 'one-of',
-        choices: book.levels.map(({ id, name }) => ({ value: id, label: name })),
-      },
-      { name: 'ceiling', label: 'Height of its ceiling', as: '--ceiling', kind: 'line' },
+      ...roomFields(view),
       {
         name: 'walls',
         label: 'Walls, clockwise, one on a line',
@@ -233,10 +242,10 @@ export const committing: readonly string[] = ['approve', 'decline', 'issue'];
 
 /** To agree on what changed. */
 export function asksToAgree(view: View): readonly Ask[] {
-  const { issues, changeOrders, house } = view.book;
+  const { issues, changeOrders } = view.book;
   const proposed = changeOrders.filter(({ state }) => state === 'proposed');
   const numbers = proposed.map(({ number, title }) => ({ value: String(number), label: `${number} ${title}` }));
-  const people = house.people.map(({ role, name }) => ({ value: role, label: `${name} (${role})` }));
+  const people = peopleOf(view);
   const last = issues.at(-1);
   const decided = (id: string, title: string, button: string): Ask => ({
     id,

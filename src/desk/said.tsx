@@ -19,13 +19,11 @@ const mostLines = 6;
 export function SaidWords({ said: { isDone, words } }: { said: Said }): VNode {
   const lines = words.split('\n');
   const isLong = lines.length > mostLines + 2;
-  const first = isLong ? lines.slice(0, mostLines).join('\n').trimEnd() : words;
-  const more = isLong ? words : '';
   return (
     <div class={`desk-said ${isDone ? 'is-done' : 'is-refused'}`} role={isDone ? 'status' : 'alert'}>
       <p>{isDone ? 'Done.' : 'Not done.'}</p>
-      <pre>{first}</pre>
-      {more !== '' && (
+      <pre>{isLong ? lines.slice(0, mostLines).join('\n').trimEnd() : words}</pre>
+      {isLong && (
         <details>
           <summary>All that was said</summary>
           <pre>{words}</pre>

@@ -16,17 +16,10 @@ export interface Walk {
   readonly walked: readonly WalkedWall[];
 }
 
-/** Going clockwise as seen from above, walls are named by the side that they stand on. */
-const sideOf: Readonly<Record<CompassBearing, string>> = {
-  north: 'west',
-  'north-east': 'north-west',
-  east: 'north',
-  'south-east': 'north-east',
-  south: 'east',
-  'south-west': 'south-east',
-  west: 'south',
-  'north-west': 'south-west',
-};
+/** Going clockwise as seen from above, a wall stands to the left: it is named by that side. */
+function sideOf(go: CompassBearing): CompassBearing {
+  return compass.at(compass.indexOf(go) - 2) ?? go;
+}
 
 /** `n` is north, `sw` south-west. */
 const short = new Map(
@@ -71,7 +64,7 @@ function readWall(
   const length = parseLength(run.trim());
   if (!length.ok) return unread(`${where}: ${length.why}`, length.fix);
   if (length.value <= 0) return unread(`${where}: a wall has a length`, 'leave it out');
-  const name = freshName(given?.trim().toLowerCase() ?? sideOf[go], names);
+  const name = freshName(given?.trim().toLowerCase() ?? sideOf(go), names);
   return read({ raw: { name, go, run: run.trim() }, walked: { name, go, run: length.value } });
 }
 

@@ -9,6 +9,7 @@ import { RestWords } from '../parts/rest-words.js';
 import { TryPlace, TryRoot } from '../parts/try-place.js';
 import { counted } from '../parts/words.js';
 import { useView } from '../sheet-context.js';
+import type { View } from '../view.js';
 
 /** Everything that can still be chosen, in one page: what is open first, by the day it is due, then room by room. */
 export function TryPage(): VNode {
@@ -75,7 +76,8 @@ export function TryPage(): VNode {
 
 /** To begin with what somebody has thought through: the named sets of choices. */
 function TrySets(): VNode | null {
-  const { book } = useView();
+  const view = useView();
+  const { book } = view;
   if (book.alternatives.length === 0) return null;
   return (
     <section class="scripted-only" aria-labelledby="try-sets-title">
@@ -86,7 +88,7 @@ function TrySets(): VNode | null {
       </p>
       <div class="try-tools">
         {book.alternatives.map((set) => (
-          <button type="button" class="try-tool" {...{ [tryFields.set]: JSON.stringify(picksOf(set)) }}>
+          <button type="button" class="try-tool" {...{ [tryFields.set]: JSON.stringify(picksOf(set, view)) }}>
             {set.name}
           </button>
         ))}
@@ -96,10 +98,10 @@ function TrySets(): VNode | null {
 }
 
 /** What a set chooses itself; where the rest of an allowance stands meanwhile is no choice of its. */
-function picksOf({ lines }: Book['alternatives'][number]): readonly Pick[] {
+function picksOf({ lines }: Book['alternatives'][number], { optionById }: View): readonly Pick[] {
   return lines
     .filter(({ isRest }) => !isRest)
-    .map(({ selection, option }) => ({ selection, option: option?.split('/')[1] ?? 'none' }));
+    .map(({ selection, option = '' }) => ({ selection, option: optionById(option)?.slug ?? 'none' }));
 }
 
 function TryOpen({ selection }: { selection: BookSelection }): VNode {
