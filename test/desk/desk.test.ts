@@ -1,33 +1,14 @@
-import { lstat, readFile, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
+import { lstat, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
 import { request } from 'node:http';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/main.js';
-import type { OpenDesk } from '../../src/cli/desk.js';
 import { makeConsole } from '../cli/make-console.js';
-import { quietDesk, smallHouse } from './small-house.js';
-import { visit, type Answered, type Visitor } from './visit.js';
+import { study, visitedDesk } from './small-house.js';
+import type { Answered } from './visit.js';
 
-let dir: string;
-let desk: OpenDesk;
-let own: Visitor;
-
-beforeAll(async () => {
-  dir = await smallHouse();
-  desk = await quietDesk(dir);
-  own = await visit(desk.address);
-});
-
-afterAll(async () => {
-  await desk.close();
-  await rm(dir, { recursive: true, force: true });
-});
-
-const ask: Visitor['ask'] = (...asked) => own.ask(...asked);
-const formOf: Visitor['formOf'] = (...asked) => own.formOf(...asked);
-const send: Visitor['send'] = (...asked) => own.send(...asked);
-const study = 'content/rooms/study.md';
-const textOf = (path = study): Promise<string> => readFile(join(dir, path), 'utf8');
+const at = visitedDesk();
+const { ask, formOf, send, textOf } = at;
 
 async function save(text: string): Promise<Answered> {
   return send(await formOf(`/desk/record.html?path=${study}`, 'save'), { text });
@@ -47,7 +28,7 @@ describe('a desk', () => {
       'cross-origin-resource-policy': 'same-origin',
       'cache-control': 'no-store',
     });
-    expect(own.cookie).toMatch(/^desk-\d+=[\w-]{32}$/u);
+    expect(at.own.cookie).toMatch(/^desk-\d+=[\w-]{32}$/u);
     expect(text).toContain('Edit content/rooms/study.md');
     for (const path of ['/content/house.md', '/desk/assets/nothing.css', '/assets/../content/house.md', '/book.pdf'])
       expect((await ask('GET', path)).status, path).toBeGreaterThanOrEqual(400);
@@ -72,13 +53,13 @@ describe('a desk', () => {
     const before = await textOf();
     const form = await formOf(`/desk/record.html?path=${study}`, 'save');
     const theirs = `${before}\nWritten in an editor.\n`;
-    await writeFile(join(dir, study), theirs);
+    await writeFile(join(at.dir, study), theirs);
     const answer = await send(form, { text: `${before}\nWritten at the desk.\n` });
     expect(answer.status).toBe(409);
     expect(answer.text).toContain('Written in an editor.');
     expect(answer.text).toContain('Written at the desk.');
     expect(await textOf()).toBe(theirs);
-    await writeFile(join(dir, study), before);
+    await writeFile(join(at.dir, study), before);
   });
 
   it('writes no file but a record that there is', async () => {
@@ -86,7 +67,7 @@ describe('a desk', () => {
       const form = await formOf(`/desk/record.html?path=${study}`, 'save');
       const { text } = await send(form, { path, text: 'x' });
       expect(text).not.toContain('Saved');
-      await expect(stat(join(dir, 'content/new.md'))).rejects.toThrow();
+      await expect(stat(join(at.dir, 'content/new.md'))).rejects.toThrow();
     }
   });
 
@@ -99,7 +80,7 @@ describe('a desk', () => {
     expect(answers.filter(({ status }) => status === 303)).toHaveLength(1);
     expect(answers.filter(({ status }) => status === 409)).toHaveLength(49);
     expect(await textOf()).toBe(`${before}\nBy ${answers.findIndex(({ status }) => status === 303)}.\n`);
-    await writeFile(join(dir, study), before);
+    await writeFile(join(at.dir, study), before);
   });
 
   it('adds a record by the command that a person would type, and tells what it said', async () => {
@@ -137,16 +118,16 @@ describe('a desk', () => {
   it('says in a sentence that its port is taken', async () => {
     let told = '';
     const terminal = makeConsole({ out: () => undefined, error: (text) => (told += text) });
-    expect(await run(['desk', '--house', dir, '--port', new URL(desk.address).port], terminal)).toBe(2);
+    expect(await run(['desk', '--house', at.dir, '--port', new URL(at.desk.address).port], terminal)).toBe(2);
     expect(told).toContain('is taken: name another, or none');
   });
 
   it('tells a page that the records changed', async () => {
     const before = await textOf();
     const heard = new Promise<string>((resolve, reject) => {
-      const { host, port } = new URL(desk.address);
+      const { host, port } = new URL(at.desk.address);
       const asked = request(
-        { host: '127.0.0.1', port, path: '/desk/changes', headers: { host, cookie: own.cookie } },
+        { host: '127.0.0.1', port, path: '/desk/changes', headers: { host, cookie: at.own.cookie } },
         (response) => {
           let text = '';
           response.setEncoding('utf8').on('data', (part: string) => {
@@ -162,10 +143,10 @@ describe('a desk', () => {
       asked.end();
     });
     await new Promise((resolve) => setTimeout(resolve, 100));
-    await writeFile(join(dir, study), `${before}\nSeen at once.\n`);
+    await writeFile(join(at.dir, study), `${before}\nSeen at once.\n`);
     const [first, second] = (await heard).match(/\d+/gu)!.map(Number);
     expect(second).toBeGreaterThan(first!);
-    await writeFile(join(dir, study), before);
+    await writeFile(join(at.dir, study), before);
   });
 
   it('keeps what was written where the record is gone, too large or no text', async () => {
@@ -181,31 +162,31 @@ describe('a desk', () => {
     await unsaved(`worth keeping${'x'.repeat(1_000_000)}`, '1.0 MB; a record has 1 MB at most');
     await unsaved('worth keeping \0', 'a character without meaning');
     const form = await formOf(`/desk/record.html?path=${study}`, 'save');
-    await rm(join(dir, study));
+    await rm(join(at.dir, study));
     const gone = await send(form, { text: 'worth keeping' });
     expect([gone.status, gone.text.includes('worth keeping')]).toEqual([409, true]);
     expect((await ask('GET', `/desk/record.html?path=${study}`)).status).toBe(404);
-    await writeFile(join(dir, study), before);
+    await writeFile(join(at.dir, study), before);
   });
 
   it('saves a record with a byte order mark, lines that end as elsewhere, and 900 kB as it was written', async () => {
     const before = await textOf();
     const crlf = `\uFEFF${before.replaceAll('\n', '\r\n')}\r\n${'Long. '.repeat(150_000)}\r\n`;
-    await writeFile(join(dir, study), crlf);
+    await writeFile(join(at.dir, study), crlf);
     await save(`${crlf}More.\r\n`);
     expect((await textOf()) === `${crlf}More.\r\n`).toBe(true);
-    await writeFile(join(dir, study), before);
+    await writeFile(join(at.dir, study), before);
   });
 
   it('writes through a link that stays inside the house', async () => {
     const before = await textOf();
-    await rename(join(dir, study), join(dir, 'study-kept.md'));
-    await symlink('../../study-kept.md', join(dir, study));
+    await rename(join(at.dir, study), join(at.dir, 'study-kept.md'));
+    await symlink('../../study-kept.md', join(at.dir, study));
     await save(`${before}\nThrough the link.\n`);
-    expect((await lstat(join(dir, study))).isSymbolicLink()).toBe(true);
+    expect((await lstat(join(at.dir, study))).isSymbolicLink()).toBe(true);
     expect(await textOf('study-kept.md')).toContain('Through the link.');
-    await rename(join(dir, 'study-kept.md'), join(dir, study));
-    await writeFile(join(dir, study), before);
+    await rename(join(at.dir, 'study-kept.md'), join(at.dir, study));
+    await writeFile(join(at.dir, study), before);
   });
 
   it('takes back what its form shows, and nothing that was done since', async () => {
@@ -225,10 +206,10 @@ describe('a desk', () => {
   it('takes nothing back that was changed elsewhere since', async () => {
     const before = await textOf();
     await save(`${before}\nAt the desk.\n`);
-    await writeFile(join(dir, study), `${before}\nIn an editor.\n`);
+    await writeFile(join(at.dir, study), `${before}\nIn an editor.\n`);
     await send(await formOf('/desk/index.html', 'undo'));
     expect(await textOf()).toBe(`${before}\nIn an editor.\n`);
-    await writeFile(join(dir, study), before);
+    await writeFile(join(at.dir, study), before);
   });
 
   it('tells what was done on the page that it was done from, whichever page loads first', async () => {
@@ -239,7 +220,7 @@ describe('a desk', () => {
     expect((await ask('GET', '/index.html')).text).not.toContain('desk-said');
     expect((await ask('GET', String(headers['location']))).text).toContain(`Saved ${study}`);
     expect((await ask('GET', String(headers['location']))).text).not.toContain('desk-said');
-    await writeFile(join(dir, study), before);
+    await writeFile(join(at.dir, study), before);
   });
 
   it('chooses in the place that its form is of, and not where something else was chosen meanwhile', async () => {
@@ -257,14 +238,14 @@ describe('a desk', () => {
     const { headers } = await send(stale, { ...filled, option: 'none' });
     expect(await textOf()).toBe(open);
     expect((await ask('GET', String(headers['location']))).text).toContain('It is open meanwhile');
-    await writeFile(join(dir, study), before);
+    await writeFile(join(at.dir, study), before);
   });
 
   it('considers one more option of the category in a place', async () => {
     const before = await textOf();
     const boards = 'content/options/ceiling-board';
     const third = (await textOf(`${boards}/fir-tg-1x6.md`)).replace(/^name: .*$/mu, 'name: Third board');
-    await writeFile(join(dir, boards, 'third.md'), third);
+    await writeFile(join(at.dir, boards, 'third.md'), third);
     const choice = '/choices/study/ceiling-board/ceiling.html';
     const form = await formOf(choice, 'consider/study/ceiling-board/ceiling');
     await send(form, { more: 'third' });
@@ -272,7 +253,7 @@ describe('a desk', () => {
     const { text } = await ask('GET', choice);
     expect(text).toContain('name="option" value="third"');
     expect(text).not.toContain('Consider one more');
-    await rm(join(dir, boards, 'third.md'));
-    await writeFile(join(dir, study), before);
+    await rm(join(at.dir, boards, 'third.md'));
+    await writeFile(join(at.dir, study), before);
   });
 });

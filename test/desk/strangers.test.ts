@@ -1,32 +1,12 @@
-import { readFile, rm, stat } from 'node:fs/promises';
+import { stat } from 'node:fs/promises';
 import { connect } from 'node:net';
 import { networkInterfaces } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { OpenDesk } from '../../src/cli/desk.js';
-import { quietDesk, smallHouse } from './small-house.js';
-import { visit, type Visitor } from './visit.js';
+import { describe, expect, it } from 'vitest';
+import { study, visitedDesk } from './small-house.js';
 
-let dir: string;
-let desk: OpenDesk;
-let own: Visitor;
-
-beforeAll(async () => {
-  dir = await smallHouse();
-  desk = await quietDesk(dir);
-  own = await visit(desk.address);
-});
-
-afterAll(async () => {
-  await desk.close();
-  await rm(dir, { recursive: true, force: true });
-});
-
-const ask: Visitor['ask'] = (...asked) => own.ask(...asked);
-const formOf: Visitor['formOf'] = (...asked) => own.formOf(...asked);
-const send: Visitor['send'] = (...asked) => own.send(...asked);
-const study = 'content/rooms/study.md';
-const textOf = (path = study): Promise<string> => readFile(join(dir, path), 'utf8');
+const at = visitedDesk();
+const { ask, formOf, send, textOf } = at;
 
 describe('a desk and strangers', () => {
   it('answers nobody who has not its key, and writes for nobody whose form is not its own', async () => {
@@ -45,7 +25,7 @@ describe('a desk and strangers', () => {
   });
 
   it('is at one address of this machine, and at no other', async () => {
-    const { port } = new URL(desk.address);
+    const { port } = new URL(at.desk.address);
     const reached = (host: string): Promise<boolean> =>
       new Promise((resolve) => {
         const socket = connect({ host, port: Number(port), timeout: 2000 });
@@ -73,19 +53,23 @@ describe('a desk and strangers', () => {
   });
 
   it('writes by no GET, whatever is asked', async () => {
-    const before = await stat(join(dir, study));
+    const before = await stat(join(at.dir, study));
     const form = await formOf(`/desk/record.html?path=${study}`, 'save');
     form.set('text', 'nothing');
     for (const path of [`/desk/do?${form.toString()}`, '/desk/do', `/desk/record.html?${form.toString()}`])
       await ask('GET', path);
-    expect((await stat(join(dir, study))).mtimeMs).toBe(before.mtimeMs);
+    expect((await stat(join(at.dir, study))).mtimeMs).toBe(before.mtimeMs);
   });
 
   it('answers no request that says twice for whom it is', async () => {
-    const { host, port } = new URL(desk.address);
+    const { host, port } = new URL(at.desk.address);
     const asked = (hosts: readonly string[]): Promise<string> =>
       new Promise((resolve, reject) => {
-        const lines = ['GET /desk/add.html HTTP/1.1', ...hosts.map((one) => `Host: ${one}`), `Cookie: ${own.cookie}`];
+        const lines = [
+          'GET /desk/add.html HTTP/1.1',
+          ...hosts.map((one) => `Host: ${one}`),
+          `Cookie: ${at.own.cookie}`,
+        ];
         const socket = connect(Number(port), '127.0.0.1', () => socket.write(`${lines.join('\r\n')}\r\n\r\n`));
         socket.on('error', reject);
         socket.once('data', (data: Buffer) => {
