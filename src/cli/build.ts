@@ -55,6 +55,7 @@ export function build(console: Console, done: (code: number) => void): Command {
         ...since,
         pdf: '../book.pdf',
         changeOrders: '../change-orders/',
+        handouts: '../handout/',
         ...(await tryingOf(loaded)),
       });
       await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
@@ -95,7 +96,7 @@ async function writeSince(
   const told = await withTextDiffs(changes.comparison, changes.then, book);
   if (told.why !== undefined) console.error(`The records' text is left out of the comparison: ${told.why}.\n`);
   const { writeComparison } = await import('../site/index.js');
-  await writeComparison(told.comparison, changes.then, book, out);
+  await writeComparison(told.comparison, changes.then, book, out, { book: '../book/index.html' });
   return { comparison: '../comparison/index.html' };
 }
 

@@ -26,22 +26,23 @@ export function deskPage(
 ): string {
   const { view } = standing;
   const link = (to: string): string => relativeLink(path, to);
-  const index = [
-    { id: 'home', sheet: '', title: 'Desk', path: deskPaths.home },
-    { id: 'add', sheet: '', title: 'Add a record', path: deskPaths.add },
-    { id: 'walk', sheet: '', title: 'Walk a room', path: deskPaths.walk },
-    { id: 'slip', sheet: '', title: 'Take in a choice slip', path: deskPaths.slip },
-    { id: 'agree', sheet: '', title: 'Record and agree', path: deskPaths.agree },
-    ...(view ? bookSet(view).index : []),
+  const pages = [
+    { id: 'home', title: 'What to do', path: deskPaths.home },
+    { id: 'add', title: 'Add a record', path: deskPaths.add },
+    { id: 'walk', title: 'Walk a room', path: deskPaths.walk },
+    { id: 'slip', title: 'Take in a choice slip', path: deskPaths.slip },
+    { id: 'agree', title: 'Record and agree', path: deskPaths.agree },
   ];
+  const desk = { id: 'desk', title: 'Desk', path: deskPaths.home, pages };
   const html = inLocaleOf(standing, () =>
     render(
       <Shell
         title={`${title} – desk`}
         home={{ name: view?.book.house.name ?? 'The house', path: 'index.html', beside: 'desk' }}
-        index={index}
-        of="Sheets"
-        current={(entry) => (entry.path === path ? 'page' : undefined)}
+        index={[desk, ...(view ? bookSet(view).index : [])]}
+        layout="row"
+        of="The book"
+        current={(entry) => (entry === desk ? 'true' : entry.path === path ? 'page' : undefined)}
         link={link}
         styles={[deskAssets.style]}
         scripts={[deskAssets.script]}

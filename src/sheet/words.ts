@@ -14,6 +14,18 @@ export const statusWords: Readonly<Record<Status | 'undecided' | 'owner-furnishe
   'owner-furnished': 'Owner-furnished',
 };
 
+/** Where in a room a choice is looked for. */
+export const groupWords = {
+  fireplace: 'Fireplace',
+  ceiling: 'Ceiling',
+  walls: 'Walls',
+  floor: 'Floor',
+  openings: 'Openings',
+  stairs: 'Stairs and guards',
+  timber: 'Timber',
+  'built-ins': 'Built-ins',
+} as const;
+
 /** What a choice moves, in running text: `+$1,240`, or that it moves nothing. */
 export function changeWords(cents: Cents, digits: 'always' | 'when-any' = 'when-any'): string {
   return cents === 0 ? 'No change to the total' : printMoneyChange(cents, digits);

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { packagePath, programPath } from '../disk/program/index.js';
 
 /** The pages' own faces with their licences, made by scripts/fonts.ts. */
@@ -10,6 +12,21 @@ export function assetCopies(): Readonly<Record<string, string>> {
     [packagePath('minisearch', '../umd/index.js')]: 'assets/minisearch.js',
     [webFonts]: 'assets/fonts',
   };
+}
+
+/** The one style sheet of a set of pages. */
+export const styleFile = 'assets/style.css';
+
+/** Its parts, in the order of the cascade. */
+const shared = ['type', 'sheet', 'table', 'key-plan', 'picture'] as const;
+const styles = {
+  book: [...shared, 'parts', 'choice', 'try', 'caution', 'compare', 'side', 'drawn', 'start', 'room', 'pages', 'print'],
+  handout: [...shared, 'handout'],
+} as const;
+
+export function styleText(of: keyof typeof styles): string {
+  const folder = programPath('src/site/styles');
+  return styles[of].map((name) => readFileSync(join(folder, `${name}.css`), 'utf8')).join('\n');
 }
 
 /** The folder that Eleventy reads: empty and ours, so that nothing a house folder holds is ever taken for a template. */

@@ -1,4 +1,5 @@
 import { inLocale } from '../base/units/index.js';
+import { styleFile, styleText } from './assets.js';
 import { bookSet } from './chapters.js';
 import { swatchFile, swatchPath } from './drawings.js';
 import { checkPath, type Page, type SheetSet } from './page.js';
@@ -44,10 +45,12 @@ export function besidePages(view: View): readonly BookFile[] {
     path: 'assets/search-index.js',
     text: () => inLocale(book.house, () => searchScript(searchEntries(view))),
   };
-  const files = [...swatches, ...pictures, search, ...tryFiles(view)];
+  const files = [styleSheet, ...swatches, ...pictures, search, ...tryFiles(view)];
   for (const { path } of files) checkPath(path);
   return files;
 }
+
+export const styleSheet: BookFile = { path: styleFile, text: () => styleText('book') };
 
 /** What computes choices that are tried: the house as data, and the program's own code. Pages load both with the first pick. */
 function tryFiles({ beside: { trying } }: View): readonly BookFile[] {

@@ -1,42 +1,91 @@
 import { cautionWords } from '../core/caution/index.js';
+import { lower } from '../base/units/index.js';
 import type { View } from './view.js';
-import type { SheetSet } from './page.js';
+import type { IndexEntry, SheetSet } from './page.js';
 import { pagePaths } from './paths.js';
 
-/** The sheet index: every chapter of the book in the order of the set. */
+/** The pages that lead through the book, chapter by chapter. A chapter of one page is that page. */
 export const chapters = [
-  { id: 'start', sheet: 'G-1', title: 'Start', path: pagePaths.start },
-  { id: 'house', sheet: 'A-0', title: 'The house', path: pagePaths.house },
-  { id: 'rooms', sheet: 'A-1', title: 'Rooms', path: pagePaths.rooms },
-  { id: 'options', sheet: 'A-2', title: 'Options', path: pagePaths.options },
-  { id: 'finish-schedule', sheet: 'A-3', title: 'Finish schedule', path: pagePaths.finishSchedule },
-  { id: 'openings', sheet: 'A-4', title: 'Doors and openings', path: pagePaths.openings },
-  { id: 'schedules', sheet: 'A-5', title: 'Other schedules', path: pagePaths.schedules },
-  { id: 'scope', sheet: 'A-6', title: 'Scope', path: pagePaths.scope },
-  { id: 'cautions', sheet: 'A-7', title: cautionWords.title, path: pagePaths.cautions },
-  { id: 'outside', sheet: 'A-8', title: 'Outside walls and roof', path: pagePaths.outside },
-  { id: 'quantities', sheet: 'Q-1', title: 'Quantities', path: pagePaths.quantities },
-  { id: 'orders', sheet: 'Q-2', title: 'Order list', path: pagePaths.orders },
-  { id: 'money', sheet: 'M-1', title: 'Money', path: pagePaths.money },
-  { id: 'agreed', sheet: 'M-2', title: 'Issues and change orders', path: pagePaths.agreed },
-  { id: 'alternatives', sheet: 'M-3', title: 'Alternatives', path: pagePaths.alternatives },
-  { id: 'try', sheet: 'M-4', title: 'Try choices', path: pagePaths.try },
-  { id: 'calendar', sheet: 'C-1', title: 'Calendar', path: pagePaths.calendar },
-  { id: 'records', sheet: 'R-1', title: 'Records', path: pagePaths.records },
-  { id: 'numbers', sheet: 'G-2', title: 'About the numbers', path: pagePaths.numbers },
-  { id: 'search', sheet: 'G-3', title: 'Search', path: pagePaths.search },
+  { id: 'start', title: 'Start', pages: [{ id: 'start', title: 'Start' }] },
+  {
+    id: 'rooms',
+    title: 'Rooms',
+    pages: [
+      { id: 'house', title: 'The house, level by level' },
+      { id: 'rooms', title: 'Every room' },
+    ],
+  },
+  {
+    id: 'choices',
+    title: 'Choices',
+    pages: [
+      { id: 'choices', title: 'To decide' },
+      { id: 'try', title: 'Try choices' },
+      { id: 'alternatives', title: 'Alternatives' },
+      { id: 'options', title: 'Options' },
+    ],
+  },
+  {
+    id: 'money',
+    title: 'Money',
+    pages: [
+      { id: 'money', title: 'Money' },
+      { id: 'agreed', title: 'Issues and change orders' },
+    ],
+  },
+  { id: 'calendar', title: 'Calendar', pages: [{ id: 'calendar', title: 'Calendar' }] },
+  { id: 'trades', title: 'Trades', pages: [{ id: 'trades', title: 'Trades' }] },
+  {
+    id: 'gaps',
+    title: `Gaps and ${lower(cautionWords.title)}`,
+    pages: [
+      { id: 'scope', title: 'Scope' },
+      { id: 'cautions', title: cautionWords.title },
+    ],
+  },
+  {
+    id: 'lists',
+    title: 'Lists',
+    pages: [
+      { id: 'finishSchedule', title: 'Finish schedule' },
+      { id: 'openings', title: 'Doors and openings' },
+      { id: 'schedules', title: 'Other schedules' },
+      { id: 'outside', title: 'Outside walls and roof' },
+      { id: 'quantities', title: 'Quantities' },
+      { id: 'orders', title: 'Order list' },
+      { id: 'records', title: 'Records' },
+      { id: 'numbers', title: 'About the numbers' },
+    ],
+  },
+  { id: 'search', title: 'Search', pages: [{ id: 'search', title: 'Search' }] },
 ] as const;
+
+export type ChapterId = (typeof chapters)[number]['id'];
+export type LeadingPageId = (typeof chapters)[number]['pages'][number]['id'];
 
 /** The chapters that a book has: choices are tried where the house lies beside its pages. */
 export function chaptersOf({ beside }: View): readonly Chapter[] {
-  return chapters.filter(({ id }) => id !== 'try' || beside.trying);
+  return chapters.map(({ id, title, pages }) => ({
+    id,
+    title,
+    pages: pages.filter((page) => page.id !== 'try' || beside.trying),
+  }));
 }
 
-/** The book as a set of sheets. */
+/** The book as a set of pages. */
 export function bookSet(view: View): SheetSet {
-  return { title: `${view.book.house.name}: selections and specification book`, index: chaptersOf(view) };
+  return {
+    title: `${view.book.house.name}: selections and specification book`,
+    index: chaptersOf(view).map(({ id, title, pages }) => {
+      const entries = pages.map((page): IndexEntry => ({ ...page, path: pagePaths[page.id] }));
+      const path = entries[0]?.path ?? pagePaths.start;
+      return { id, title, path, ...(entries.length > 1 && { pages: entries }) };
+    }),
+  };
 }
 
-type Chapter = (typeof chapters)[number];
-
-export type ChapterId = (typeof chapters)[number]['id'];
+interface Chapter {
+  readonly id: ChapterId;
+  readonly title: string;
+  readonly pages: readonly { readonly id: LeadingPageId; readonly title: string }[];
+}

@@ -40,8 +40,14 @@ interface RowGroup {
   readonly rows: readonly SideRow[];
 }
 
+export interface ChoiceRows {
+  /** What is asked first: money, allowance, weight, time. */
+  readonly first: readonly SideRow[];
+  readonly groups: readonly RowGroup[];
+}
+
 /** Every short fact of the candidates for a place, and what follows from each. */
-export function choiceRows(selection: BookSelection, candidates: readonly Candidate[], view: View): RowGroup[] {
+export function choiceRows(selection: BookSelection, candidates: readonly Candidate[], view: View): ChoiceRows {
   const row = (label: string, cell: (candidate: Candidate) => string, more: Partial<SideRow> = {}): SideRow => ({
     label,
     cells: candidates.map(cell),
@@ -51,38 +57,53 @@ export function choiceRows(selection: BookSelection, candidates: readonly Candid
     const figures = candidates.map(figure);
     return figures.every((each) => each !== undefined) ? { drawn: figures } : {};
   };
-  return [
-    { title: 'The house', rows: houseRows(selection, row, drawn, view) },
-    { title: 'Cost in place', rows: costRows(candidates, row) },
-    { title: 'Quantity', rows: quantityRows(candidates, row) },
-    { title: 'What it is', rows: productRows(selection, row, drawn, view) },
-    { title: 'Time', rows: timeRows(row, drawn, candidates) },
-  ];
+  const [house, time] = [houseRows(selection, row, drawn, view), timeRows(row, drawn, candidates)];
+  const product = productRows(selection, row, drawn, view);
+  return {
+    first: [...house.first, product.weight, ...time.first].filter(({ cells }) => cells.some((cell) => cell !== untold)),
+    groups: [
+      { title: 'Cost in place', rows: costRows(candidates, row) },
+      { title: 'Quantity', rows: quantityRows(candidates, row) },
+      { title: 'What it is', rows: product.rows },
+      { title: 'Time and price', rows: [...time.rows, ...house.rows] },
+    ].filter(({ rows }) => rows.length > 0),
+  };
+}
+
+const untold = 'not recorded';
+
+interface FirstAndMore {
+  readonly first: readonly SideRow[];
+  readonly rows: readonly SideRow[];
 }
 
 type RowMaker = (label: string, cell: (candidate: Candidate) => string, more?: Partial<SideRow>) => SideRow;
 type Drawer = (figure: (candidate: Candidate) => number | undefined) => { readonly drawn?: readonly number[] };
 
-function houseRows(selection: BookSelection, row: RowMaker, drawn: Drawer, view: View): SideRow[] {
+function houseRows(selection: BookSelection, row: RowMaker, drawn: Drawer, view: View): FirstAndMore {
   const { id, standard, rest, allowance } = selection;
   const ranged = (view.decisionOf(id)?.choices.length ?? 0) > 1;
   const range = ({ alternative: { option } }: Candidate): string => {
     const found = view.rangeOf(id, option);
     return found ? rangeWords(found, 'always') : 'not considered';
   };
-  return [
-    row('Contract total', ({ alternative }) => printMoney(alternative.houseTotal, 'always'), { strong: true }),
-    row(
-      rest ? 'Against the place still open' : 'Against today',
-      ({ alternative }) => changeWords(alternative.againstToday, 'always'),
-      drawn(({ alternative }) => alternative.againstToday),
-    ),
-    row(standard === undefined ? 'Against none' : 'Against the standard', ({ alternative }) =>
-      alternative.againstStandard === 0 ? 'no difference' : printMoneyChange(alternative.againstStandard, 'always'),
-    ),
-    ...(ranged ? [row('Over what else may be chosen', range)] : []),
-    ...(allowance === undefined ? [] : leftRows(rest !== undefined, row)),
-  ];
+  return {
+    first: [
+      row(
+        rest ? 'Moves the house by, against the place still open' : 'Moves the house by',
+        ({ alternative }) => changeWords(alternative.againstToday, 'always'),
+        { ...drawn(({ alternative }) => alternative.againstToday), strong: true },
+      ),
+      ...(ranged ? [row('The same over what else may be chosen', range)] : []),
+      row('Contract total', ({ alternative }) => printMoney(alternative.houseTotal, 'always')),
+      ...(allowance === undefined ? [] : leftRows(rest !== undefined, row)),
+    ],
+    rows: [
+      row(standard === undefined ? 'Against none' : 'Against the standard', ({ alternative }) =>
+        alternative.againstStandard === 0 ? 'no difference' : printMoneyChange(alternative.againstStandard, 'always'),
+      ),
+    ],
+  };
 }
 
 function leftRows(hasRest: boolean, row: RowMaker): SideRow[] {
@@ -128,27 +149,34 @@ function quantityRows(candidates: readonly Candidate[], row: RowMaker): SideRow[
   ];
 }
 
-function productRows({ category }: BookSelection, row: RowMaker, drawn: Drawer, view: View): SideRow[] {
+function productRows(
+  { category }: BookSelection,
+  row: RowMaker,
+  drawn: Drawer,
+  view: View,
+): { readonly weight: SideRow; readonly rows: readonly SideRow[] } {
   const length = (value: Length): string =>
     view.book.house.beside ? `${printLength(value)} (${printLengthBeside(value)})` : printLength(value);
   const rules = view.category(category)?.attributes ?? [];
   const attribute = ({ option }: Candidate, name: string): string =>
     option.attributes.find((each) => each.name === name)?.attribute.text ?? '–';
-  return [
-    row('Thickness', ({ option }) => (option.thickness === undefined ? 'not recorded' : length(option.thickness))),
-    row('Weight', ({ option }) => (option.weight ? printWeightPer(option.weight) : 'not recorded')),
-    row(
+  return {
+    weight: row(
       'Weight in place',
-      ({ alternative: { pounds } }) => (pounds === undefined ? 'not recorded' : printWeight(pounds)),
+      ({ alternative: { pounds } }) => (pounds === undefined ? untold : printWeight(pounds)),
       drawn(({ alternative }) => alternative.pounds),
     ),
-    ...rules
-      .map(({ name, label }) => row(label, (candidate) => attribute(candidate, name)))
-      .filter(({ cells }) => cells.some((cell) => cell !== '–')),
-  ];
+    rows: [
+      row('Thickness', ({ option }) => (option.thickness === undefined ? untold : length(option.thickness))),
+      row('Weight', ({ option }) => (option.weight ? printWeightPer(option.weight) : untold)),
+      ...rules
+        .map(({ name, label }) => row(label, (candidate) => attribute(candidate, name)))
+        .filter(({ cells }) => cells.some((cell) => cell !== '–')),
+    ],
+  };
 }
 
-function timeRows(row: RowMaker, drawn: Drawer, candidates: readonly Candidate[]): SideRow[] {
+function timeRows(row: RowMaker, drawn: Drawer, candidates: readonly Candidate[]): FirstAndMore {
   // A fact that none of them has is no row.
   const rowIf = <T>(
     label: string,
@@ -157,41 +185,46 @@ function timeRows(row: RowMaker, drawn: Drawer, candidates: readonly Candidate[]
   ): SideRow[] => {
     const words = (candidate: Candidate): string => {
       const fact = of(candidate);
-      return fact === undefined ? 'not recorded' : say(fact);
+      return fact === undefined ? untold : say(fact);
     };
     return candidates.some((candidate) => of(candidate) !== undefined) ? [row(label, words)] : [];
   };
-  return [
-    row(
-      'Lead time',
-      ({ option }) => printLeadTime(option.leadDays),
-      drawn(({ option }) => option.leadDays),
-    ),
-    row('Decide by', ({ alternative }) => printDay(alternative.decision.by), { strong: true }),
-    row('How far off', ({ alternative: { decision } }) =>
-      decision.state === 'decided' ? 'decided' : describeSlack(decision.slack),
-    ),
-    row('Order by', ({ alternative }) => printDay(alternative.decision.orderBy)),
-    ...rowIf('Ships', ({ alternative }) => alternative.decision.ships, printDay),
-    row('On site', ({ alternative }) => printDay(alternative.decision.onSite)),
-    ...rowIf('Taken back', ({ option }) => option.returns, returnWords),
-    ...rowIf(
-      'Restocking',
-      ({ alternative }) => alternative.restocking,
-      (cents) => printMoney(cents, 'always'),
-    ),
-    ...rowIf(
-      'Withdrawn',
-      ({ option }) => option.withdrawn,
-      ({ on }) => `on ${printDay(on)}`,
-    ),
-    row('Price quoted', ({ option }) => quotedText(option)),
-  ];
+  return {
+    first: [
+      row(
+        'Lead time',
+        ({ option }) => printLeadTime(option.leadDays),
+        drawn(({ option }) => option.leadDays),
+      ),
+      row('Decide by', ({ alternative: { decision } }) =>
+        decision.state === 'decided'
+          ? `${printDay(decision.by)}, decided`
+          : `${printDay(decision.by)}, ${describeSlack(decision.slack)}`,
+      ),
+    ],
+    rows: [
+      row('Order by', ({ alternative }) => printDay(alternative.decision.orderBy)),
+      ...rowIf('Ships', ({ alternative }) => alternative.decision.ships, printDay),
+      row('On site', ({ alternative }) => printDay(alternative.decision.onSite)),
+      ...rowIf('Taken back', ({ option }) => option.returns, returnWords),
+      ...rowIf(
+        'Restocking',
+        ({ alternative }) => alternative.restocking,
+        (cents) => printMoney(cents, 'always'),
+      ),
+      ...rowIf(
+        'Withdrawn',
+        ({ option }) => option.withdrawn,
+        ({ on }) => `on ${printDay(on)}`,
+      ),
+      row('Price quoted', ({ option }) => quotedText(option)),
+    ],
+  };
 }
 
 /** `2 March 2026, good until 1 April 2026`. */
 function quotedText({ quoted }: BookOption): string {
-  if (!quoted) return 'not recorded';
+  if (!quoted) return untold;
   const until = quoted.until === undefined ? '' : `, good until ${printDay(quoted.until)}`;
   return `${printDay(quoted.on)}${until}`;
 }

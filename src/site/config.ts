@@ -4,7 +4,7 @@ import type { Book } from '../core/book/index.js';
 import { inLocale } from '../base/units/index.js';
 import type { Comparison } from '../core/compare/index.js';
 import { assetCopies } from './assets.js';
-import { bookFiles, pageFiles, type BookFile } from './book-files.js';
+import { bookFiles, pageFiles, styleSheet, type BookFile } from './book-files.js';
 import { comparisonPages, comparisonSet } from './comparison/index.js';
 import { manualPages, type ManualText } from './manual.js';
 import { makeView, type Beside } from './view.js';
@@ -19,11 +19,16 @@ export function bookConfig(book: Book, beside?: Beside): (config: UserConfig) =>
 }
 
 /** Eleventy for what lies between two Books, as a folder of its own. */
-export function comparisonConfig(comparison: Comparison, from: Book, to: Book): (config: UserConfig) => void {
+export function comparisonConfig(
+  comparison: Comparison,
+  from: Book,
+  to: Book,
+  beside?: Beside,
+): (config: UserConfig) => void {
   return (config) => {
     const pages = inLocale(to.house, () => comparisonPages(comparison, from, to));
     pagesConfig(config);
-    addFiles(config, pageFiles(pages, makeView(to), comparisonSet(comparison, pages)));
+    addFiles(config, [styleSheet, ...pageFiles(pages, makeView(to, beside), comparisonSet(comparison, pages, beside))]);
   };
 }
 
@@ -31,10 +36,7 @@ export function comparisonConfig(comparison: Comparison, from: Book, to: Book): 
 export function manualConfig(texts: readonly ManualText[]): (config: UserConfig) => void {
   return (config) => {
     pagesConfig(config);
-    addFiles(
-      config,
-      manualPages(texts).map(({ path, render }) => ({ path, text: render })),
-    );
+    addFiles(config, [styleSheet, ...manualPages(texts).map(({ path, render }) => ({ path, text: render }))]);
   };
 }
 

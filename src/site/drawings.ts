@@ -24,6 +24,11 @@ export function drawRoom(room: BookRoom, view: View): RoomDrawings {
   };
 }
 
+/** The plan alone. */
+export function drawPlan(room: BookRoom, view: View): Drawing {
+  return drawForPage(roomViews(drawnRoom(room, view)).plan);
+}
+
 /** Colours are the style sheet's, so that one drawing serves light and dark. `id` keeps ids apart where a page shows two rooms. */
 export function drawForPage(view: RoomView, id = 'draw'): Drawing {
   return view.draw({ id, palette: screenPalette });

@@ -1,27 +1,27 @@
 import type { VNode } from 'preact';
-import type { Page } from './page.js';
+import { printDay } from '../base/units/index.js';
+import type { IndexEntry, Page } from './page.js';
 import { pagePaths } from './paths.js';
+import { Foot } from './parts/foot.js';
 import { Shell } from './shell.js';
 import { useLink, useSheet } from './sheet-context.js';
-import { TitleBlock } from './parts/title-block.js';
 
-/** A whole page of a book: head, sheet index, the sheet itself and its title block. */
+/** A whole page of a book or of a comparison: the line on top, the page itself and its foot. */
 export function Frame({ page }: { page: Page }): VNode {
   const { view, set, desk } = useSheet();
   const { strip, styles = [], scripts = [] } = desk?.(page) ?? {};
   const { book } = view;
-  const searchable = set.index.some((entry) => entry.path === pagePaths.search);
   return (
     <Shell
       title={page.path === pagePaths.start ? set.title : `${page.title} – ${book.house.name}`}
-      home={{ name: book.house.name, path: pagePaths.start, beside: `Job ${book.house.number}` }}
+      home={{ name: book.house.name, path: view.beside.book ?? pagePaths.start, beside: `as of ${printDay(book.on)}` }}
       index={set.index}
-      of="Sheets"
-      current={({ id, path }) => current(id, path, page)}
+      layout="row"
+      of="The book"
+      current={(entry) => current(entry, page)}
       link={useLink()}
       sheet={`sheet-${page.chapter}`}
-      foot={<TitleBlock title={page.title} sheet={page.sheet} />}
-      {...(searchable && { search: pagePaths.search })}
+      foot={<Foot />}
       {...(page.style !== undefined && { style: page.style })}
       styles={styles}
       scripts={[...(page.scripts ?? []), ...scripts]}
@@ -32,7 +32,8 @@ export function Frame({ page }: { page: Page }): VNode {
   );
 }
 
-function current(id: string, path: string, page: Page): 'page' | 'true' | undefined {
-  if (path === page.path) return 'page';
+/** A chapter of several pages is current on each of them; else the page that an entry leads to is. */
+function current({ id, path, pages }: IndexEntry, page: Page): 'page' | 'true' | undefined {
+  if (path === page.path && !pages) return 'page';
   return id === page.chapter ? 'true' : undefined;
 }

@@ -2,6 +2,7 @@ import MarkdownIt, { type Token } from 'markdown-it';
 import type { VNode } from 'preact';
 import { render } from 'preact-render-to-string';
 import { checkPath, relativeLink, type IndexEntry } from './page.js';
+import { LookButton } from './parts/buttons.js';
 import { Shell } from './shell.js';
 
 /** A text of docs/: its path there, such as `how-to/first-room.md`, and its Markdown. */
@@ -20,7 +21,7 @@ const start = 'index.html';
 
 /** The manual as pages, in the order of its texts. The first is where one begins. */
 export function manualPages(texts: readonly ManualText[]): readonly ManualPage[] {
-  const index = texts.map(({ path, text }) => ({ id: path, sheet: '', title: titleOf(text), path: pathOf(path) }));
+  const index = texts.map(({ path, text }) => ({ id: path, title: titleOf(text), path: pathOf(path) }));
   return texts.map((each) => ({
     path: pathOf(each.path),
     render: (highlight) => `<!DOCTYPE html>\n${render(page(each, index, highlight))}\n`,
@@ -39,10 +40,16 @@ function page(
       title={here === start ? title : `${title} – Bookmatch`}
       home={{ name: 'Bookmatch', path: start, beside: 'Manual' }}
       index={index}
+      layout="column"
       of="Pages"
       current={(entry) => (entry.path === here ? 'page' : undefined)}
       link={(to) => relativeLink(here, to)}
       sheet="sheet-manual"
+      foot={
+        <footer class="foot">
+          <LookButton />
+        </footer>
+      }
     >
       <div class="manual" dangerouslySetInnerHTML={{ __html: markdownFor(highlight).render(withoutComments(text)) }} />
     </Shell>

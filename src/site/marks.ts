@@ -17,6 +17,7 @@ export interface Mark {
 export function marksOf(view: View): readonly Mark[] {
   const { rooms, trades } = view.book;
   const late = rooms.filter((room) => openIn(room, view) === 'late');
+  const due = rooms.filter((room) => openIn(room, view) === 'due-soon');
   const open = rooms.filter((room) => openIn(room, view) === 'open');
   const changed = rooms.filter(({ signed }) => signed && signed.state !== 'signed');
   const [signedRoom] = rooms.flatMap(({ signed }) => signed ?? []);
@@ -26,6 +27,7 @@ export function marksOf(view: View): readonly Mark[] {
       label: 'Open choices',
       shades: [
         { shade: 'late', words: 'Open and late', rooms: late },
+        { shade: 'due', words: 'Open and due soon', rooms: due },
         { shade: 'open', words: 'Open', rooms: open },
       ],
       none: 'No choice is open.',

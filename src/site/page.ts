@@ -4,10 +4,8 @@ import type { VNode } from 'preact';
 export interface Page {
   /** Path in the book's folder, with `/`: `rooms/great-room.html`. */
   readonly path: string;
-  /** Sheet number as in a set of drawings: `A-101`. */
-  readonly sheet: string;
   readonly title: string;
-  /** Id of the entry in the sheet index that this page belongs to. */
+  /** Id of the entry in the index that this page belongs to. */
   readonly chapter: string;
   /** Called when the page is written. */
   readonly content: () => VNode;
@@ -26,12 +24,13 @@ export interface SheetSet {
 
 export interface IndexEntry {
   readonly id: string;
-  readonly sheet: string;
   readonly title: string;
   readonly path: string;
+  /** The pages of a chapter that has several. */
+  readonly pages?: readonly IndexEntry[];
 }
 
-const safe = /^(?:[a-z0-9]+(?:-[a-z0-9]+)*\/)*[a-z0-9]+(?:-[a-z0-9]+)*\.(?:html|js|svg)$/;
+const safe = /^(?:[a-z0-9]+(?:-[a-z0-9]+)*\/)*[a-z0-9]+(?:-[a-z0-9]+)*\.(?:css|html|js|svg)$/;
 
 /** Throws when a path could leave the book's folder or would not work as a link on every disk. Paths come from slugs that
  *  the loader has checked: an error here is a mistake in the program. */

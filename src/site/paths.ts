@@ -7,6 +7,8 @@ export const pagePaths = {
   start: 'index.html',
   house: 'house.html',
   rooms: 'rooms.html',
+  choices: 'choices.html',
+  trades: 'trades.html',
   options: 'options.html',
   finishSchedule: 'finish-schedule.html',
   openings: 'openings.html',
@@ -28,6 +30,11 @@ export const pagePaths = {
 
 export function roomPath(room: Pick<BookRoom, 'slug'> | string): string {
   return `rooms/${typeof room === 'string' ? room : room.slug}.html`;
+}
+
+/** Of a room, the page with all its drawings and with every step of its figures. */
+export function figuresPath(room: Pick<BookRoom, 'slug'> | string): string {
+  return roomPath(room).replace('.html', '/figures.html');
 }
 
 export function optionPath(option: Pick<BookOption, 'category' | 'slug'>): string {

@@ -2,7 +2,7 @@ import { sourceText, stateWords } from '../core/caution/index.js';
 import { withoutMarks } from '../core/records/index.js';
 import { choiceTitle } from '../table/index.js';
 import { cautionPath, optionPath, pagePaths, recordPath, roomPath, selectionPath } from './paths.js';
-import { chaptersOf } from './chapters.js';
+import { chaptersOf, type LeadingPageId } from './chapters.js';
 import type { View } from './view.js';
 
 /** Something that can be found. `path` is in the book's folder. */
@@ -14,11 +14,41 @@ interface SearchEntry {
   readonly path: string;
 }
 
-/** What the search finds: sheets, rooms, options, choices and records. No private notes: the Book holds none. */
+/** What people type who look for a page. */
+const alsoCalled: Partial<Record<LeadingPageId, string>> = {
+  start: 'home due next total cover',
+  house: 'floor plan key plan levels areas',
+  choices: 'open decide due late pending selections',
+  try: 'what if compare price send slip',
+  alternatives: 'sets packages options compare',
+  money: 'cost price budget allowances contract sum total upgrades credits markup tax railing cost',
+  agreed: 'what changed signed approved change order revisions history',
+  calendar: 'schedule dates milestones deadlines lead time delivery when',
+  trades: 'subcontractors handouts mason painter who works',
+  scope: 'gaps missing nobody who does overlap',
+  cautions: 'warnings check danger code',
+  finishSchedule: 'finishes table by room',
+  openings: 'doors windows hardware schedule',
+  schedules: 'stone timber railing paint insulation schedule',
+  outside: 'energy thermal insulation roof walls',
+  quantities: 'takeoff how much area amounts',
+  orders: 'buy purchase packs order',
+  records: 'source files text markdown',
+  numbers: 'how figured conventions rules waste rounding',
+};
+
+/** What the search finds: pages, rooms, options, choices and records. No private notes: the Book holds none. */
 export function searchEntries(view: View): readonly SearchEntry[] {
   const { rooms, options, selections, sources, trades, cautions } = view.book;
   const entries: Omit<SearchEntry, 'id'>[] = [
-    ...chaptersOf(view).map(({ title, sheet, path }) => ({ title, kind: 'Sheet', text: sheet, path })),
+    ...chaptersOf(view).flatMap(({ title: chapter, pages }) =>
+      pages.map(({ id, title }) => ({
+        title,
+        kind: 'Page',
+        text: `${chapter} ${alsoCalled[id] ?? ''}`,
+        path: pagePaths[id],
+      })),
+    ),
     ...rooms.map((room) => ({
       title: `${room.number} ${room.name}`,
       kind: 'Room',

@@ -1,11 +1,12 @@
 import type { VNode } from 'preact';
 import { checkPath, type Page } from './page.js';
-import { chaptersOf, type ChapterId } from './chapters.js';
+import { chaptersOf, type LeadingPageId } from './chapters.js';
 import { AlternativesPage } from './pages/alternatives.js';
 import { AgreedPage } from './pages/agreed.js';
 import { CalendarPage } from './pages/calendar.js';
 import { CautionsPage } from './pages/cautions.js';
 import { ChoicePage } from './pages/choice.js';
+import { ChoicesPage } from './pages/choices.js';
 import { HousePage } from './pages/house.js';
 import { MoneyPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
@@ -24,66 +25,71 @@ import { OptionsPage } from './pages/options.js';
 import { RecordPage } from './pages/record.js';
 import { RecordsPage } from './pages/records.js';
 import { RoomPage } from './pages/room.js';
+import { RoomFiguresPage } from './pages/room-figures.js';
 import { RoomsPage } from './pages/rooms.js';
 import { SearchPage } from './pages/search.js';
 import { StartPage } from './pages/start.js';
+import { TradesPage } from './pages/trades.js';
 import { TryPage } from './pages/try.js';
 import { marksOf, markRules } from './marks.js';
-import { optionPath, recordPath, roomPath } from './paths.js';
+import { figuresPath, optionPath, pagePaths, recordPath, roomPath } from './paths.js';
 import type { View } from './view.js';
 
 /** Every page of the book, in the order of the set. */
 export function allSheets(view: View): readonly Page[] {
   const { rooms, options, sources } = view.book;
   const pages: Page[] = [
-    ...chaptersOf(view).map((chapter) => ({
-      path: chapter.path,
-      sheet: chapter.sheet,
-      title: chapter.title,
-      chapter: chapter.id,
-      content: () => chapterContent[chapter.id](view),
-      ...(chapter.id === 'house' && { style: markRules(marksOf(view)) }),
-      ...(chapter.id === 'search' && {
-        scripts: ['assets/minisearch.js', 'assets/search-index.js', 'assets/search.js'],
-      }),
-      ...(chapter.id === 'try' && tryScripts(view)),
-    })),
+    ...chaptersOf(view).flatMap((chapter) =>
+      chapter.pages.map(({ id, title }) => ({
+        path: pagePaths[id],
+        title,
+        chapter: chapter.id,
+        content: () => leadingPages[id](view),
+        ...(id === 'house' && { style: markRules(marksOf(view)) }),
+        ...(id === 'search' && {
+          scripts: ['assets/minisearch.js', 'assets/search-index.js', 'assets/search.js'],
+        }),
+        ...(id === 'try' && tryScripts(view)),
+      })),
+    ),
     ...rooms.map((room) => ({
       path: roomPath(room),
-      sheet: `A-${room.number}`,
       title: room.name,
       chapter: 'rooms' as const,
       content: () => <RoomPage room={room} />,
       ...tryScripts(view),
     })),
+    ...rooms.map((room) => ({
+      path: figuresPath(room),
+      title: `${room.name}, drawn and figured`,
+      chapter: 'rooms' as const,
+      content: () => <RoomFiguresPage room={room} />,
+    })),
     ...rooms.flatMap((room) =>
-      view.selectionsOf(room).flatMap((selection, index) => {
+      view.selectionsOf(room).flatMap((selection) => {
         const path = view.choicePath(selection);
         if (path === undefined) return [];
         return [
           {
             path,
-            sheet: `D-${room.number}.${index + 1}`,
             title: `${view.categoryName(selection.category)}, ${room.name}`,
-            chapter: 'rooms' as const,
+            chapter: 'choices' as const,
             content: () => <ChoicePage selection={selection} />,
             ...tryScripts(view),
           },
         ];
       }),
     ),
-    ...options.map((option, index) => ({
+    ...options.map((option) => ({
       path: optionPath(option),
-      sheet: `A-2.${index + 1}`,
       title: option.name,
-      chapter: 'options' as const,
+      chapter: 'choices' as const,
       content: () => <OptionPage option={option} />,
     })),
-    ...sources.map((source, index) => ({
+    ...sources.map((source) => ({
       path: recordPath(source.path),
-      sheet: `R-1.${index + 1}`,
       title: source.path,
-      chapter: 'records' as const,
+      chapter: 'lists' as const,
       content: () => <RecordPage source={source} />,
     })),
   ];
@@ -96,12 +102,14 @@ function tryScripts({ beside }: View): Pick<Page, 'scripts'> {
   return beside.trying ? { scripts: ['assets/try-start.js'] } : {};
 }
 
-const chapterContent: Readonly<Record<ChapterId, (view: View) => VNode>> = {
+const leadingPages: Readonly<Record<LeadingPageId, (view: View) => VNode>> = {
   start: () => <StartPage />,
   house: () => <HousePage />,
   rooms: () => <RoomsPage />,
+  choices: () => <ChoicesPage />,
+  trades: () => <TradesPage />,
   options: () => <OptionsPage />,
-  'finish-schedule': (view) => <SheetPage sheet={finishSheet(view)} />,
+  finishSchedule: (view) => <SheetPage sheet={finishSheet(view)} />,
   openings: (view) => <SheetPage sheet={openingSheet(view)} />,
   cautions: () => <CautionsPage />,
   schedules: (view) => <SheetPage sheet={otherSheet(view)} />,

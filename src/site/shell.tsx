@@ -1,49 +1,49 @@
 import type { ComponentChildren, VNode } from 'preact';
+import { styleFile } from './assets.js';
 import type { IndexEntry } from './page.js';
-import { TopButtons } from './parts/top-buttons.js';
+import { MenuButton } from './parts/buttons.js';
 
-/** What surrounds every page, be it of a book or of the manual. Links lead from the page to a path of its folder. */
+/** What surrounds every page, be it of a book, of a comparison or of the manual. Links lead from the page to a path of its folder. */
 interface ShellProps {
   readonly title: string;
   /** What leads to the first page, and what is said beside it. */
-  readonly home: { readonly name: string; readonly path: string; readonly beside?: string };
+  readonly home: { readonly name: string; readonly path: string; readonly beside?: ComponentChildren };
   readonly index: readonly IndexEntry[];
+  /** Of the index. A row is for few entries, which may have pages of their own; a column beside the page for many. */
+  readonly layout: 'row' | 'column';
   /** What the index leads through. */
   readonly of: string;
   readonly current: (entry: IndexEntry) => 'page' | 'true' | undefined;
   readonly link: (path: string) => string;
-  /** Path of the page that finds words. */
-  readonly search?: string;
   readonly style?: string;
   readonly scripts?: readonly string[];
   /** Paths of styles after those that every page has. */
   readonly styles?: readonly string[];
-  /** What stands above the sheet. */
+  /** What stands above the page. */
   readonly strip?: ComponentChildren;
-  /** The class of the sheet. */
+  /** The class of the page. */
   readonly sheet: string;
   /** What stands below it. */
   readonly foot?: ComponentChildren;
   readonly children: ComponentChildren;
 }
 
-/** A whole page: head, strip above, index beside, the sheet itself. */
+/** A whole page: one line of words on top, the page itself, a line below it. */
 export function Shell(props: ShellProps): VNode {
-  const {
-    title,
-    home,
-    index,
-    of,
-    link,
-    search,
-    style,
-    styles: more = [],
-    scripts,
-    strip,
-    sheet,
-    foot,
-    children,
-  } = props;
+  const { title, home, index, layout, of, current, link, style, styles = [], scripts, strip, sheet, foot } = props;
+  const chapter = index.find((entry) => entry.pages && current(entry) !== undefined);
+  const entries = (of: readonly IndexEntry[]): VNode[] =>
+    of.map((entry) => (
+      <li>
+        <a
+          href={link(entry.path)}
+          aria-current={current(entry)}
+          {...(entry.id === 'search' && { 'data-search-link': '' })}
+        >
+          {entry.title}
+        </a>
+      </li>
+    ));
   return (
     <html lang="en">
       <head>
@@ -53,10 +53,8 @@ export function Shell(props: ShellProps): VNode {
         <meta name="color-scheme" content="light dark" />
         <meta name="robots" content="noindex" />
         <link rel="icon" href="data:," />
-        {styles.map((file) => (
-          <link rel="stylesheet" href={link(`assets/${file}`)} />
-        ))}
-        {more.map((path) => (
+        <link rel="stylesheet" href={link(styleFile)} />
+        {styles.map((path) => (
           <link rel="stylesheet" href={link(path)} />
         ))}
         {style !== undefined && <style dangerouslySetInnerHTML={{ __html: style }} />}
@@ -65,60 +63,31 @@ export function Shell(props: ShellProps): VNode {
           <script src={link(script)} defer />
         ))}
       </head>
-      <body>
-        <a class="skip" href="#sheet">
-          Skip to the sheet
+      <body class={`with-${layout}`}>
+        <a class="skip" href="#page">
+          Skip to the text
         </a>
         <header class="top">
           <p class="top-house">
             <a href={link(home.path)}>{home.name}</a>
-            {home.beside !== undefined && <span class="top-job">{home.beside}</span>}
+            {home.beside !== undefined && <span class="top-beside">{home.beside}</span>}
           </p>
-          <div class="top-tools">
-            {search !== undefined && (
-              <a class="tool" href={link(search)} data-search-link="">
-                Search
-              </a>
-            )}
-            <TopButtons of={of} theme={<span class="wide-only"> sheet</span>} />
-          </div>
+          <MenuButton />
+          <nav id="index" class="index" aria-label={of}>
+            <ol>{entries(index)}</ol>
+          </nav>
         </header>
-        <nav id="sheet-index" class="index" aria-label={of}>
-          <ol>
-            {index.map((entry) => (
-              <li>
-                <a href={link(entry.path)} aria-current={props.current(entry)}>
-                  <span class="index-number">{entry.sheet}</span> {entry.title}
-                </a>
-              </li>
-            ))}
-          </ol>
-        </nav>
-        <main id="sheet" class={`sheet ${sheet}`} tabIndex={-1}>
+        <main id="page" class={`sheet ${sheet}`} tabIndex={-1}>
+          {chapter?.pages && (
+            <nav class="within" aria-label={chapter.title}>
+              <ul>{entries(chapter.pages)}</ul>
+            </nav>
+          )}
           {strip}
-          {children}
+          {props.children}
         </main>
         {foot}
       </body>
     </html>
   );
 }
-
-/** In the order of the cascade. */
-const styles = [
-  'type.css',
-  'sheet.css',
-  'table.css',
-  'parts.css',
-  'choice.css',
-  'try.css',
-  'caution.css',
-  'compare.css',
-  'side.css',
-  'drawn.css',
-  'picture.css',
-  'key-plan.css',
-  'start.css',
-  'pages.css',
-  'print.css',
-] as const;

@@ -16,12 +16,15 @@ import type { Order } from '../core/price/index.js';
 import type { PackedHouse } from '../try/index.js';
 import { choicePaths } from './paths.js';
 
-/** What lies beside the book's pages, as links from a page at the top of the book; only what was written. */
+/** What lies beside a set of pages, as links from a page at its top; only what was written. */
 export interface Beside {
+  /** The book, from pages beside it. */
+  readonly book?: string;
   readonly pdf?: string;
   /** What changed since the last issue. */
   readonly comparison?: string;
-  /** Folder of the change orders' PDFs, with a slash at its end. */
+  /** Folder of the trades' handouts, and of the change orders' PDFs, each with a slash at its end. */
+  readonly handouts?: string;
   readonly changeOrders?: string;
   /** What choices are tried with in the pages. */
   readonly trying?: Trying;

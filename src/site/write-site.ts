@@ -21,14 +21,15 @@ export async function writeSite(book: Book, outDir: string, beside?: Beside): Pr
   return writeSheets(bookConfig(book, beside), outDir, 'book');
 }
 
-/** Writes what lies between two Books into `comparison/` of a folder, in the same way. */
+/** Writes what lies between two Books into `comparison/` of a folder, in the same way. `beside` is linked from its pages. */
 export async function writeComparison(
   comparison: Comparison,
   from: Book,
   to: Book,
   outDir: string,
+  beside?: Beside,
 ): Promise<WrittenPage[]> {
-  return writeSheets(comparisonConfig(comparison, from, to), outDir, 'comparison');
+  return writeSheets(comparisonConfig(comparison, from, to, beside), outDir, 'comparison');
 }
 
 /** Writes the manual into `manual/` of a folder, in the same way. */

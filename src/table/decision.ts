@@ -1,6 +1,6 @@
 import type { BookSelection, JointDecision, LookUp, PickedOption } from '../core/book/index.js';
 import type { Range } from '../core/price/index.js';
-import { lower, printMoney, printMoneyChange, type Cents } from '../base/units/index.js';
+import { lower, printMoney, printMoneyChange, wholeMoney, type Cents } from '../base/units/index.js';
 import { words, type Cell } from '../sheet/index.js';
 import { choiceTitle, choiceWords } from './choice.js';
 
@@ -67,6 +67,11 @@ export function rangeWords(
 ): string {
   const of = (amount: Cents): string => printMoneyChange(amount, cents);
   return low === high ? of(low) : `${of(low)} to ${of(high)}`;
+}
+
+/** `−$5,321 to +$5,983`: where it is seen and not ticked. */
+export function wholeRange({ low, high }: Pick<Range, 'low' | 'high'>): string {
+  return rangeWords({ low: wholeMoney(low), high: wholeMoney(high) });
 }
 
 /** `$5,409.34`, `$591.22 over`. */

@@ -49,4 +49,4 @@ export { otherSheet } from './other-sheet.js';
 
 export { factWords, standingWords } from './facts.js';
 export { choiceText, choiceTitle } from './choice.js';
-export { decisionTitle, leftWords, pricedWords, rangeWords, restWords } from './decision.js';
+export { decisionTitle, leftWords, pricedWords, rangeWords, wholeRange, restWords } from './decision.js';

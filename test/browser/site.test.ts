@@ -91,10 +91,10 @@ describe.each([
     });
   });
 
-  test('remembers the sheet that was chosen', async () => {
+  test('remembers light or dark, as it was chosen', async () => {
     await visit(async (page) => {
       await page.goto(url('index.html'));
-      await page.getByRole('button', { name: 'Dark sheet' }).click();
+      await page.getByRole('button', { name: 'Dark' }).click();
       await page.goto(url('money.html'));
       expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe('dark');
     });

@@ -118,6 +118,8 @@ describe('a book opened from a disk', () => {
     const first = { selection: stone, option: 'full-bed-ledge' };
     expect(await sum(page).textContent()).toBe(total([first]));
     expect(await radio(page, stone, 'full-bed-ledge').isChecked()).toBe(true);
+    // A row of the room opens in place.
+    await page.locator(`details:has([data-try="${hearth}"]) > summary`).click();
     await radio(page, hearth, 'granite-flamed-2in').check();
     const both = total([first, { selection: hearth, option: 'granite-flamed-2in' }]);
     await page.waitForFunction((text) => document.querySelector('.try-sum strong')?.textContent === text, both);

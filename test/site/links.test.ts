@@ -26,7 +26,7 @@ describe('checkPath', () => {
     'a.b.html',
     'A.html',
     'a b.html',
-    'a.css',
+    'a.exe',
     '-a.html',
     '',
   ])('refuses %j', (path) => {

@@ -79,6 +79,12 @@ export function printMoneyMove(was: Cents, now: Cents): string {
   return `${printMoney(was, 'always')} → ${printMoney(now, 'always')}, ${change}`;
 }
 
+/** To whole units of the currency, a half away from zero: for overviews, where nothing is ticked. */
+export function wholeMoney(amount: Cents): Cents {
+  const unit = 10 ** currency().digits;
+  return (Math.sign(amount) * Math.round(Math.abs(amount) / unit) * unit) as Cents;
+}
+
 /** Money as a number of the currency's whole units: 7.4 for $7.40. */
 export function moneyNumber(amount: Cents): number {
   const { digits } = currency();

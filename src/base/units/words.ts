@@ -14,6 +14,13 @@ export function plural(name: string): string {
   return /[^aeiou]y$/.test(name) ? `${name.slice(0, -1)}ies` : `${name}s`;
 }
 
+const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+
+/** A count at the head of a sentence: `Seven choices`, `One choice`, `23 choices`. */
+export function countedInWords(count: number, one: string, many = `${one}s`): string {
+  return `${capital(small[count] ?? String(count))} ${count === 1 ? one : many}`;
+}
+
 /** `1 room`, `3 rooms`. */
 export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;

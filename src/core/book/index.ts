@@ -23,3 +23,5 @@ export { openIn } from './open-in.js';
 export { picturedRoom } from './pictured-room.js';
 export { lookUp, type LookUp } from './look-up.js';
 export { lastIssue } from './last-issue.js';
+export { groupBy } from './group-by.js';
+export { placeGroup, placeGroups } from './place-group.js';

@@ -4,7 +4,7 @@ import { chimneyBreast } from './chimney-breast/index.js';
 import { dropEdge } from './drop-edge/index.js';
 import { halfWall } from './half-wall/index.js';
 import type { FeatureMeasure } from '../model/index.js';
-import type { FeatureKind } from './kind.js';
+import type { FeatureKind, PlaceGroup } from './kind.js';
 import { boxOf, type FaceMark, type PlanMark, type Spot } from './mark.js';
 import { niche } from './niche/index.js';
 import type { SolidFace, SolidSpace } from './solid.js';
@@ -63,6 +63,11 @@ export function faceMarks(feature: FeatureMeasure, wall: string): readonly FaceM
 
 export function worthSeeing(feature: FeatureMeasure): number {
   return drawnKind(feature)?.worthSeeing ?? 0;
+}
+
+/** A kind that was not read, as of an older record, is looked for among what is built in. */
+export function featureGroup({ kind }: Pick<FeatureMeasure, 'kind'>): PlaceGroup {
+  return featureKinds.find((candidate) => candidate.kind === kind)?.group ?? 'built-ins';
 }
 
 /** What is seen of a feature in space. */

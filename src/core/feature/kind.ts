@@ -55,9 +55,14 @@ export interface RoomSpace {
   readonly origin: Origin;
 }
 
+/** The part of a room where people look for a choice. */
+export type PlaceGroup = 'fireplace' | 'ceiling' | 'walls' | 'floor' | 'openings' | 'stairs' | 'timber' | 'built-ins';
+
 /** A kind of feature: its schema, reader, measure and drawing, all in one folder. */
 export interface FeatureKind<Data> {
   readonly kind: string;
+  /** Where finishes on it are looked for. */
+  readonly group: PlaceGroup;
   /** JSON Schema (2020-12) of the record as written. */
   readonly schema: object;
   /** Reads a record that the schema has passed. */

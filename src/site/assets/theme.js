@@ -1,9 +1,9 @@
-/* Light or dark sheet, remembered; the sheet index on small screens. Classic script: pages on a
+/* Light or dark, remembered; the index on small screens. Classic script: pages on a
    disk may not load modules. Everything works without it, with the reader's own light or dark. */
 (function () {
   'use strict';
   var root = document.documentElement;
-  var key = 'bookmatch-sheet';
+  var key = 'bookmatch-look';
   root.classList.add('scripted');
 
   function stored() {
@@ -31,36 +31,44 @@
   var theme = stored();
   if (theme === 'light' || theme === 'dark') root.dataset.theme = theme;
 
+  // What an address leads to is open.
+  function openTarget() {
+    var target = document.getElementById(decodeURIComponent(window.location.hash.slice(1)));
+    if (target && target.localName === 'details') target.open = true;
+  }
+  window.addEventListener('hashchange', openTarget);
+
   document.addEventListener('DOMContentLoaded', function () {
-    var themeButton = document.querySelector('[data-theme-button]');
-    var indexButton = document.querySelector('[data-index-button]');
-    var index = document.getElementById('sheet-index');
+    openTarget();
+    var lookButton = document.querySelector('[data-look-button]');
+    var menuButton = document.querySelector('[data-menu-button]');
+    var index = document.getElementById('index');
 
     function name() {
-      themeButton.querySelector('[data-theme-name]').textContent = isDark() ? 'Light' : 'Dark';
+      lookButton.textContent = isDark() ? 'Light' : 'Dark';
     }
-    themeButton.hidden = false;
+    lookButton.hidden = false;
     name();
-    themeButton.addEventListener('click', function () {
+    lookButton.addEventListener('click', function () {
       root.dataset.theme = isDark() ? 'light' : 'dark';
       store(root.dataset.theme);
       name();
     });
     window.matchMedia('(prefers-color-scheme: dark)').addEventListener('change', name);
 
-    indexButton.hidden = false;
+    menuButton.hidden = false;
     function open(yes) {
       index.toggleAttribute('data-open', yes);
-      indexButton.setAttribute('aria-expanded', String(yes));
+      menuButton.setAttribute('aria-expanded', String(yes));
     }
-    indexButton.addEventListener('click', function () {
+    menuButton.addEventListener('click', function () {
       open(!index.hasAttribute('data-open'));
     });
     document.addEventListener('keydown', function (event) {
       var field = event.target instanceof Element && event.target.closest('input, textarea, select');
       if (event.key === 'Escape' && index.hasAttribute('data-open')) {
         open(false);
-        indexButton.focus();
+        menuButton.focus();
       } else if (event.key === '/' && !field && !event.ctrlKey && !event.metaKey && !event.altKey) {
         var words = document.getElementById('search-words');
         var link = document.querySelector('[data-search-link]');

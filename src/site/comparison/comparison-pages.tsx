@@ -1,7 +1,7 @@
 import type { Book } from '../../core/book/index.js';
 import { isTold, type Comparison } from '../../core/compare/index.js';
-import { checkPath, type Page, type SheetSet } from '../page.js';
-import { makeView } from '../view.js';
+import { checkPath, type IndexEntry, type Page, type SheetSet } from '../page.js';
+import { makeView, type Beside } from '../view.js';
 import { Overview } from './overview.js';
 import { recordsPath, roomChangePath, standingAlone, type ComparisonPlace } from './place.js';
 import { RecordsChanged } from './records.js';
@@ -19,23 +19,20 @@ export function comparisonPages(
   const pages: Page[] = [
     {
       path: place.overview,
-      sheet: `${place.sheet}-1`,
       title: 'What changed',
-      chapter: place.chapter ?? 'overview',
+      chapter: 'overview',
       content: () => <Overview {...context} />,
     },
     ...context.rooms.map((room) => ({
       path: roomChangePath(place, room),
-      sheet: `${place.sheet}-${room.number}`,
       title: room.name,
-      chapter: place.chapter ?? `room-${room.room}`,
+      chapter: 'rooms',
       content: () => <RoomChanged {...context} room={room} />,
     })),
     {
       path: recordsPath(place),
-      sheet: `${place.sheet}-2`,
       title: 'Records',
-      chapter: place.chapter ?? 'records',
+      chapter: 'records',
       content: () => <RecordsChanged {...context} />,
     },
   ];
@@ -43,10 +40,23 @@ export function comparisonPages(
   return pages;
 }
 
-/** The pages that stand alone, as a set with an index of its own. */
-export function comparisonSet({ house, from, to }: Comparison, pages: readonly Page[]): SheetSet {
+/** The pages that stand alone, as a set with an index of its own, and the way back to the book where it lies beside. */
+export function comparisonSet(
+  { house, from, to }: Comparison,
+  pages: readonly Page[],
+  { book }: Beside = {},
+): SheetSet {
+  const entries = (chapter: string): IndexEntry[] =>
+    pages.filter((page) => page.chapter === chapter).map(({ title, path }) => ({ id: path, title, path }));
+  const rooms = entries('rooms');
+  const [firstRoom] = rooms;
   return {
     title: `${house.name}: what changed from ${from.label} to ${to.label}`,
-    index: pages.map(({ chapter, sheet, title, path }) => ({ id: chapter, sheet, title, path })),
+    index: [
+      ...entries('overview'),
+      ...(firstRoom ? [{ id: 'rooms', title: 'Rooms', path: firstRoom.path, pages: rooms }] : []),
+      ...entries('records'),
+      ...(book === undefined ? [] : [{ id: 'book', title: 'Back to the book', path: book }]),
+    ],
   };
 }

@@ -7,14 +7,10 @@ export interface ComparisonPlace {
   readonly overview: string;
   /** Folder of the other pages, with its `/` when it has one: ``, `changes/`. */
   readonly folder: string;
-  /** Letter of the sheet numbers: the overview is `V-1`, the records `V-2`, a room `V-101`. */
-  readonly sheet: string;
-  /** The entry of the sheet index that all of them belong to; without one each has its own. */
-  readonly chapter?: string;
 }
 
 /** A folder that holds nothing else. */
-export const standingAlone: ComparisonPlace = { overview: 'index.html', folder: '', sheet: 'V' };
+export const standingAlone: ComparisonPlace = { overview: 'index.html', folder: '' };
 
 export function roomChangePath(place: ComparisonPlace, { room }: Pick<RoomChange, 'room'>): string {
   return `${place.folder}rooms/${room}.html`;

@@ -4,7 +4,8 @@ import { printDay, shortDigest } from '../../base/units/index.js';
 import { useHandout, useHandoutLink } from './context.js';
 import { currentAddress } from './current.js';
 import { handoutPaths, roomPath } from './paths.js';
-import { TopButtons } from '../parts/top-buttons.js';
+import { LookButton, MenuButton } from '../parts/buttons.js';
+import { styleFile } from '../assets.js';
 
 export interface HandoutPage {
   /** Path in the handout's folder: `rooms/study.html`. */
@@ -37,32 +38,28 @@ export function HandoutFrame({ page }: { page: HandoutPage }): VNode {
         <meta name="robots" content="noindex" />
         <meta name="referrer" content="no-referrer" />
         <link rel="icon" href="data:," />
-        {['type.css', 'sheet.css', 'table.css', 'key-plan.css', 'picture.css', 'handout.css'].map((style) => (
-          <link rel="stylesheet" href={link(`assets/${style}`)} />
-        ))}
+        <link rel="stylesheet" href={link(styleFile)} />
         <script src={link('assets/theme.js')} />
         <script src={link('assets/handout.js')} defer />
       </head>
-      <body>
-        <a class="skip" href="#sheet">
-          Skip to the sheet
+      <body class="with-column">
+        <a class="skip" href="#page">
+          Skip to the text
         </a>
         <header class="top">
           <p class="top-house">
             <a href={link(handoutPaths.start)}>{trade.name}</a>
-            <span class="top-job">
+            <span class="top-beside">
               {cover.house}, job {cover.job}
             </span>
           </p>
-          <div class="top-tools">
-            <a class="tool" href={link(`${trade.slug}.pdf`)}>
-              PDF
-            </a>
-            <TopButtons of="Contents" />
-          </div>
+          <a class="tool" href={link(`${trade.slug}.pdf`)}>
+            PDF
+          </a>
+          <MenuButton />
+          <Contents page={page} />
         </header>
-        <Contents page={page} />
-        <main id="sheet" class="sheet" tabIndex={-1}>
+        <main id="page" class="sheet" tabIndex={-1}>
           <StandingLine />
           {page.content()}
         </main>
@@ -103,7 +100,7 @@ function Contents({ page }: { page: HandoutPage }): VNode {
     </li>
   );
   return (
-    <nav id="sheet-index" class="index" aria-label="Contents">
+    <nav id="index" class="index" aria-label="Contents">
       <ol>
         {chapters.slice(0, 1).map(([path, title]) => entry(path, '', title))}
         {rooms.map((room) => entry(roomPath(room), room.number, room.name))}
@@ -142,7 +139,7 @@ function Stamp({ title }: { title: string }): VNode {
     { name: 'tb-digest', label: 'Digest', text: stamp ? shortDigest(stamp.digest) : 'none' },
   ];
   return (
-    <footer class="title-block">
+    <footer class="foot">
       <h2 class="for-the-ear">Stamp</h2>
       <dl>
         {cells.map(({ name, label, text }) => (
@@ -152,6 +149,7 @@ function Stamp({ title }: { title: string }): VNode {
           </div>
         ))}
       </dl>
+      <LookButton />
     </footer>
   );
 }

@@ -1,11 +1,11 @@
 import { readdir, readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import Eleventy, { type UserConfig } from '@11ty/eleventy';
 import { render } from 'preact-render-to-string';
 import { localeOf, type Handout } from '../../handout/index.js';
 import { inLocale } from '../../base/units/index.js';
 import { programPath } from '../../disk/program/index.js';
-import { pagesRoot, webFonts } from '../assets.js';
+import { pagesRoot, styleFile, styleText, webFonts } from '../assets.js';
 import { checkPath } from '../page.js';
 import { virtualPages } from '../virtual-pages.js';
 import { HandoutProvider } from './context.js';
@@ -16,7 +16,6 @@ import { RoomPage } from './room-page.js';
 import { StartPage } from './start-page.js';
 
 const own = programPath('src/site/handout/assets');
-const shared = programPath('src/site/assets');
 
 /** The files of handouts' folders: path with / → content, each below the slug of its trade. Pages, styles, fonts and scripts,
  *  so that a folder alone opens from a disk; nothing links out of it. The PDF that the pages name is put beside them. */
@@ -82,12 +81,12 @@ function renderPage(page: HandoutPage, handout: Handout): string {
   return `<!DOCTYPE html>\n${html}\n`;
 }
 
-/** Fonts with their licences, the shared style sheets, the theme, and what is the handouts' own. */
+/** Fonts with their licences, the style sheet, the theme, and what is the handouts' own. */
 async function readAssets(): Promise<Map<string, Uint8Array>> {
   const files = new Map<string, Uint8Array>();
   for (const name of await readdir(webFonts)) files.set(`fonts/${name}`, await readFile(join(webFonts, name)));
-  for (const name of ['type.css', 'sheet.css', 'table.css', 'key-plan.css', 'picture.css', 'theme.js'])
-    files.set(name, await readFile(join(shared, name)));
+  files.set(basename(styleFile), Buffer.from(styleText('handout')));
+  files.set('theme.js', await readFile(programPath('src/site/assets/theme.js')));
   for (const name of await readdir(own)) files.set(name, await readFile(join(own, name)));
   return files;
 }

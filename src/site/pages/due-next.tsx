@@ -1,101 +1,113 @@
-import type { VNode } from 'preact';
-import type { BookSelection, JointDecision } from '../../core/book/index.js';
-import { describeSlack } from '../../core/calendar/index.js';
-import { lower, printDay } from '../../base/units/index.js';
-import { choiceTitle, decisionTitle, rangeWords } from '../../table/index.js';
-import { Day } from '../parts/figures.js';
-import { ChoiceLink, PageLink, SelectionLink } from '../parts/link.js';
-import { StateMark } from '../parts/state-mark.js';
+import type { ComponentChildren, VNode } from 'preact';
+import { groupBy, type BookSelection, type JointDecision } from '../../core/book/index.js';
+import { countedInWords, printDay, printMoneyChange, type Cents, type IsoDate } from '../../base/units/index.js';
+import { DecisionRow } from '../parts/decision-row.js';
+import { PageLink } from '../parts/link.js';
 import { pagePaths } from '../paths.js';
 import { useView } from '../sheet-context.js';
 
-/** Decisions that the start page lists. */
-const shown = 8;
+/** Days after these that the start page names with how much is due. */
+const laterDays = 4;
 
-/** What is open, by the day that it has to be decided. */
-export function DueNext({ open }: { open: readonly BookSelection[] }): VNode {
-  const view = useView();
-  const next = view.book.decisions.slice(0, shown);
-  const told = next.reduce((count, { choices }) => count + choices.length, 0);
+/** What is open and due next: all until a day, and how many of them are late. */
+export interface Due {
+  readonly by: IsoDate;
+  readonly choices: readonly BookSelection[];
+  readonly late: number;
+}
+
+/** What is late or due soon; where nothing is, what is due first. Undefined where all is decided. */
+export function dueNext(open: readonly BookSelection[]): Due | undefined {
+  const days = open.map(({ decision }) => decision.by).sort();
+  const urgent = open.filter(({ decision }) => decision.state === 'due-soon').map(({ decision }) => decision.by);
+  const late = open.filter(({ decision }) => decision.state === 'late');
+  const lastLate = late
+    .map(({ decision }) => decision.by)
+    .sort()
+    .at(-1);
+  const by = urgent.sort().at(-1) ?? days.find((day) => lastLate === undefined || day > lastLate) ?? lastLate;
+  if (by === undefined) return undefined;
+  return { by, choices: open.filter(({ decision }) => decision.by <= by), late: late.length };
+}
+
+/** The answer to why somebody opens the book: what must be decided, and by when. */
+export function Headline({ due }: { due: Due | undefined }): VNode {
+  if (!due) return <h1>Every choice of the house is made.</h1>;
+  const { choices, late, by } = due;
+  const is = (count: number): string => (count === 1 ? 'is' : 'are');
+  if (late === choices.length) {
+    return (
+      <h1>
+        <span class="late">
+          {countedInWords(late, 'choice')} {is(late)} late.
+        </span>
+      </h1>
+    );
+  }
   return (
-    <section class="due" aria-labelledby="due-title">
-      <h2 id="due-title">Open and due next</h2>
-      {next.length === 0 ? (
-        <p>Every choice of the house is made.</p>
-      ) : (
-        <ol class="due-list">
-          {next.map((decision) => (
-            <DueDecision decision={decision} />
-          ))}
-        </ol>
+    <h1>
+      {countedInWords(choices.length, 'choice')} {is(choices.length)} due by {printDay(by)}.{' '}
+      {late > 0 && (
+        <span class="late">
+          {countedInWords(late, 'one', 'of them').replace(' one', '')} {is(late)} late.
+        </span>
       )}
-      {next.length > 0 && (
-        <p class="why">
-          Choices on one allowance, or of one product that is bought together, are one decision. What it moves is from
-          the cheapest to the dearest of what is considered, priced as whole houses.
-        </p>
-      )}
-      <p>
-        <PageLink to={pagePaths.calendar} class="onward">
-          {open.length > told ? `All ${open.length} open choices in the calendar` : 'The whole calendar'}
-        </PageLink>
-      </p>
-    </section>
+    </h1>
   );
 }
 
-function DueDecision({ decision }: { decision: JointDecision }): VNode | null {
-  const view = useView();
-  const selections = decision.choices.flatMap(({ selection }) => view.selection(selection) ?? []);
-  const [first] = selections;
-  if (!first) return null;
+/** Decisions one under the other, with what they move on one scale. */
+export function Decisions({
+  decisions,
+  children,
+}: {
+  decisions: readonly JointDecision[];
+  children: ComponentChildren;
+}): VNode {
+  const most = Math.max(...decisions.flatMap(({ low, high }) => [Math.abs(low.change), Math.abs(high.change)]), 0);
+  const end = Math.ceil(most / 10_000) * 10_000;
   return (
-    <li>
-      <p class="due-day">
-        <Day day={first.decision.by} />
-        <span class="due-slack">{describeSlack(first.decision.slack)}</span>
-      </p>
-      <div class="due-what">
-        <p class="due-name">
-          {selections.length === 1 ? (
-            <SelectionLink selection={first}>
-              {view.room(first.room)?.name}: {lower(choiceTitle(first, view))}
-            </SelectionLink>
-          ) : (
-            decisionTitle(decision, view)
-          )}
-        </p>
-        <p class="why">{first.decision.reason}.</p>
-        <p>
-          {selections.length === 1 ? (
-            <ChoiceLink selection={first} class="due-choice" />
-          ) : (
-            selections.map((selection, index) => (
-              <>
-                {index > 0 && ' · '}
-                <DueChoice selection={selection} />
-                {selection.decision.by !== first.decision.by && ` by ${printDay(selection.decision.by)}`}
-              </>
-            ))
-          )}
+    <>
+      <div class="decide-head">
+        <p class="why">{children}</p>
+        <p class="decide-scale" aria-hidden="true">
+          <span>moves today’s total by</span>
+          <span class="scale-ends">
+            <span>{printMoneyChange(-end as Cents)}</span> <span>0</span> <span>{printMoneyChange(end as Cents)}</span>
+          </span>
         </p>
       </div>
-      <p class="due-state">
-        <StateMark selection={first} />
-        <span class="due-range">{rangeWords({ low: decision.low.change, high: decision.high.change })}</span>
-      </p>
-    </li>
+      <ol class="decide-list">
+        {decisions.map((decision, index) => (
+          <DecisionRow decision={decision} most={end} isFirst={index === 0} />
+        ))}
+      </ol>
+    </>
   );
 }
 
-/** To the options of one of several choices side by side; to its place in the room while there are none. */
-function DueChoice({ selection }: { selection: BookSelection }): VNode {
-  const view = useView();
-  const title = `${view.roomName(selection.room)}, ${lower(choiceTitle(selection, view))}`;
-  if (view.choicePath(selection) === undefined) return <SelectionLink selection={selection}>{title}</SelectionLink>;
+/** What is due until a day, and how much comes after it. */
+export function DueNext({ due }: { due: Due }): VNode {
+  const { decisions } = useView().book;
+  const now = decisions.filter(({ by }) => by <= due.by);
+  const later = decisions.filter(({ by }) => by > due.by);
+  const days = groupBy(later, ({ by }) => by);
   return (
-    <ChoiceLink selection={selection} class="due-choice">
-      {title}
-    </ChoiceLink>
+    <section class="due" aria-label="To decide">
+      <Decisions decisions={now}>
+        {now.length < due.choices.length
+          ? `They make ${countedInWords(now.length, 'decision').toLowerCase()}: choices on one allowance, or of one product that is bought together, are priced together.`
+          : 'From the cheapest to the dearest of what is considered, priced as whole houses.'}
+      </Decisions>
+      <p class="due-later">
+        {later.length > 0 && <span>Then</span>}
+        {[...days].slice(0, laterDays).map(([day, those]) => (
+          <span>
+            <strong>{printDay(day)}</strong> {those.reduce((count, { choices }) => count + choices.length, 0)}
+          </span>
+        ))}
+        <PageLink to={pagePaths.choices}>All that is open, by day</PageLink>
+      </p>
+    </section>
   );
 }

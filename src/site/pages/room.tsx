@@ -1,298 +1,195 @@
-import { floorArea, uprightFaces } from '../../core/model/index.js';
+import { floorArea } from '../../core/model/index.js';
 import type { VNode } from 'preact';
-import type { BookRoom, BookSelection } from '../../core/book/index.js';
-import {
-  capital,
-  printAmount,
-  printLength,
-  printMoney,
-  type Cents,
-  type Area,
-  fromFeet,
-  printArea,
-  printQuantity,
-  shown,
-  unitName,
-} from '../../base/units/index.js';
-import { cautionWords, countWords, type Caution } from '../../core/caution/index.js';
-import { SignMark } from '../../write/index.js';
-import { drawRoom } from '../drawings.js';
+import { groupBy, placeGroup, placeGroups, type BookRoom, type BookSelection } from '../../core/book/index.js';
+import { counted, printLength, printMoney, printMoneyChange, wholeMoney, type Cents } from '../../base/units/index.js';
+import { cautionWords, countWords } from '../../core/caution/index.js';
+import { groupWords } from '../../sheet/index.js';
+import { wholeRange } from '../../table/index.js';
+import { drawPlan } from '../drawings.js';
 import { CautionCard } from '../parts/caution.js';
-import { DataTable } from '../parts/data-table.js';
 import { DrawingFigure } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
-import { AmountCell, AreaText, Len } from '../parts/figures.js';
-import { Locator } from '../parts/key-plan.js';
-import { PageLink, RecordLink } from '../parts/link.js';
+import { AreaText } from '../parts/figures.js';
+import { Finder } from '../parts/finder.js';
+import { PageLink } from '../parts/link.js';
 import { RoomPicture } from '../parts/picture.js';
 import { Prose } from '../parts/prose.js';
-import { RoomLayouts } from '../parts/room-layouts.js';
-import { RoomQuantities } from '../parts/room-quantities.js';
-import { SelectionCard } from '../parts/selection-card.js';
+import { RoomRow } from '../parts/room-row.js';
 import { TryRoot } from '../parts/try-place.js';
-import { SignedMark } from '../parts/signed-mark.js';
-import { counted, shownState } from '../parts/words.js';
-import { roomPath, selectionAnchor } from '../paths.js';
-import {
-  choiceTitle,
-  fromOtherSide,
-  layoutTables,
-  otherSideWords,
-  quantityLines,
-  wallAsPrinted,
-} from '../../table/index.js';
-import { placeLinks } from '../place-links.js';
-import { useSheet, useView } from '../sheet-context.js';
+import { shownState } from '../parts/words.js';
+import { figuresPath, roomPath } from '../paths.js';
+import { useView } from '../sheet-context.js';
 
+/** A room on one screen: how it will look, where it lies, what it comes to; then a row a choice, where people look for it. */
 export function RoomPage({ room }: { room: BookRoom }): VNode {
-  const { view, path } = useSheet();
+  const view = useView();
   const selections = view.selectionsOf(room);
   const cautions = view.cautionsIn(room.slug);
-  const lines = quantityLines(view, view.selectionsOf(room));
-  const open = selections.filter((selection) => selection.state === 'open');
-  const decided = selections.filter((selection) => selection.state !== 'open');
-  const { plan, ceiling, sections, features, elevations } = drawRoom(room, view);
   return (
     <>
-      <div class="room-top">
-        <header class="room-head">
-          <p class="room-number">
-            <span class="number-disc">{room.number}</span> {view.levelName(room.level)}
-          </p>
-          <h1>{room.name}</h1>
-          <p class="room-sum">
-            {room.open === 0 ? 'Everything here is decided.' : `${counted(room.open, 'choice')} still open here.`}{' '}
-            Finishes {printMoney(room.cost.total)}. {contractWords(room)}
-          </p>
-          <SignedMark signed={room.signed} />
-        </header>
-        <Locator room={room} />
+      <RoomWay room={room} />
+      <h1>
+        {room.name} <OpenWords selections={selections} />
+      </h1>
+      <div class="room-see">
+        <RoomPicture room={room} />
+        <div class="room-plan-beside">
+          <DrawingFigure drawing={drawPlan(room, view)} />
+        </div>
+        <div class="room-facts-beside">
+          <Finder room={room} />
+          <Sums room={room} selections={selections} />
+        </div>
       </div>
-      <nav class="in-page" aria-label="In this room">
-        <ul>
-          {open.map((selection) => (
-            <li>
-              <a href={`#${selectionAnchor(selection)}`}>
-                <SignMark of={shownState(selection)} /> {choiceTitle(selection, view)}
-              </a>
-            </li>
-          ))}
-          {decided.length > 0 && (
-            <li>
-              <a href="#decided-title">{counted(decided.length, 'choice')} made</a>
-            </li>
-          )}
-          {cautions.length > 0 && (
-            <li>
-              <a href="#cautions-title">{countWords(cautions)}</a>
-            </li>
-          )}
-          <li>
-            <a href="#walls-title">Walls</a>
-          </li>
-          <li>
-            <a href="#facts-title">Measured</a>
-          </li>
-        </ul>
-      </nav>
-      <RoomPicture room={room} />
-      <section class="drawings" aria-labelledby="plan-title">
-        <h2 id="plan-title">{sections.length > 0 ? 'Plan, ceiling and sections' : 'Plan and ceiling'}</h2>
-        <div class="drawing-set">
-          <DrawingFigure drawing={plan} />
-          <DrawingFigure drawing={ceiling} />
-          {sections.map((drawing) => (
-            <DrawingFigure drawing={drawing} />
-          ))}
-        </div>
-      </section>
       {room.body.trim() !== '' && (
-        <section aria-labelledby="notes-title">
-          <h2 id="notes-title">Notes</h2>
+        <details class="fold">
+          <summary>What the owners, the builder and the trades say</summary>
           <Prose text={room.body} />
-        </section>
+        </details>
       )}
-      <Cautions cautions={cautions} />
-      <Choices id="open-title" title="Still to decide" selections={open} />
-      <Choices id="decided-title" title="Decided" selections={decided} />
-      {selections.length === 0 && <p>No finish is recorded here yet.</p>}
-      <section class="drawings" aria-labelledby="walls-title">
-        <h2 id="walls-title">Walls{features.length > 0 && ' and what stands in the room'}</h2>
-        <div class="drawing-set">
-          {[...elevations, ...features].map((drawing) => (
-            <DrawingFigure drawing={drawing} />
+      {cautions.length > 0 && (
+        <details class="fold" id="cautions">
+          <summary>
+            {countWords(cautions)}
+            <span class="why">{[...new Set(cautions.map(({ title }) => title))].join(', ')}</span>
+          </summary>
+          <p class="why">{cautionWords.lead}</p>
+          {cautions.map((caution) => (
+            <CautionCard caution={caution} />
           ))}
-        </div>
-      </section>
-      <RoomFacts room={room} />
-      {selections.length > 0 && <RoomQuantities room={room} selections={selections} />}
-      <RoomLayouts tables={layoutTables(lines, view)} links={placeLinks(view, path)} />
-      <RoomNeighbours room={room} />
+        </details>
+      )}
+      <p class="fold">
+        <PageLink to={figuresPath(room)}>Walls, ceiling and sections drawn; every quantity, step by step</PageLink>
+      </p>
+      {selections.length === 0 ? <p>No finish is recorded here yet.</p> : <Rows room={room} selections={selections} />}
       <TryRoot />
     </>
   );
 }
 
-function Cautions({ cautions }: { cautions: readonly Caution[] }): VNode | null {
-  if (cautions.length === 0) return null;
-  return (
-    <section aria-labelledby="cautions-title">
-      <h2 id="cautions-title">{cautionWords.title}</h2>
-      <p class="why">{cautionWords.lead}</p>
-      {cautions.map((caution) => (
-        <CautionCard caution={caution} />
-      ))}
-    </section>
-  );
-}
-
-function Choices({
-  id,
-  title,
-  selections,
-}: {
-  id: string;
-  title: string;
-  selections: readonly BookSelection[];
-}): VNode | null {
-  if (selections.length === 0) return null;
-  return (
-    <section aria-labelledby={id}>
-      <h2 id={id}>{title}</h2>
-      {selections.map((selection) => (
-        <SelectionCard selection={selection} />
-      ))}
-      <p class="why">Colors on a screen are not the sample. Choose by the sample.</p>
-    </section>
-  );
-}
-
-/** What the room's choices do to the contract, in words. */
-function contractWords({ change }: BookRoom): string {
-  if (change === 0) return 'The choices here leave the contract as it is.';
-  const size = printMoney(Math.abs(change) as Cents);
-  return change > 0
-    ? `The choices here add ${size} to the contract.`
-    : `The choices here take ${size} off the contract.`;
-}
-
-function RoomFacts({ room }: { room: BookRoom }): VNode {
-  const { measure } = room;
-  const faces = uprightFaces(measure);
-  const slopes = measure.lowest !== measure.highest;
-  const beside = fromOtherSide(room, useView());
-  return (
-    <section aria-labelledby="facts-title">
-      <h2 id="facts-title">Measured</h2>
-      <Facts
-        facts={[
-          { label: 'Floor', value: <AreaText area={floorArea(measure.floor)} /> },
-          measure.floor.net !== floorArea(measure.floor) && {
-            label: 'Floor less what stands on it',
-            value: <AreaText area={measure.floor.net} />,
-          },
-          { label: 'Ceiling', value: <AreaText area={measure.ceiling.gross} /> },
-          { label: 'Perimeter', value: <Len length={measure.perimeter} /> },
-          measure.wallRun !== measure.perimeter && {
-            label: 'Of it with walls',
-            value: <Len length={measure.wallRun} />,
-          },
-          slopes
-            ? { label: 'Height, lowest', value: <Len length={measure.lowest} /> }
-            : { label: 'Height', value: <Len length={measure.highest} /> },
-          slopes && { label: 'Height, highest', value: <Len length={measure.highest} /> },
-          beside.length > 0 && { label: 'Insulated for sound', value: otherSideWords(beside) },
-          { label: 'Volume', value: printQuantity(measure.volume, 'cu ft', 0) },
-          slopes && {
-            label: `Floor under ${printLength(fromFeet(7))} or more`,
-            value: <AreaText area={measure.headroom.sevenFeet} />,
-          },
-        ]}
-      />
-      <DataTable
-        id="walls-table"
-        caption="Walls, as seen from inside"
-        rows={measure.walls.map(wallAsPrinted)}
-        columns={[
-          { head: 'Wall', names: true, cell: (wall) => capital(wall.name) },
-          { head: 'Run', numeric: true, cell: (wall) => printLength(wall.run) },
-          {
-            head: `Gross, ${unitName('sq ft')}`,
-            numeric: true,
-            cell: (wall) =>
-              wall.openTo === undefined ? <AmountCell amount={wall.printed} digits={wall.digits} /> : '–',
-          },
-          {
-            head: 'Taken off',
-            cell: (wall) =>
-              wall.openTo === undefined
-                ? wall.deductions
-                    .map((deduction) => `${deduction.what} ${printAmount(deduction.printed, wall.digits)}`)
-                    .join(', ') || 'nothing'
-                : 'open, no wall',
-          },
-          {
-            head: `Net, ${unitName('sq ft')}`,
-            numeric: true,
-            cell: (wall) => (wall.openTo === undefined ? <AmountCell amount={wall.rest} digits={wall.digits} /> : '–'),
-          },
-        ]}
-      />
-      {faces.length > 0 && (
-        <DataTable
-          id="steps-table"
-          caption="Upright faces, in no area of floor, ceiling and walls"
-          rows={faces}
-          columns={[
-            { head: 'Face', names: true, cell: (step) => step.name },
-            {
-              head: `Net, ${unitName('sq ft')}`,
-              numeric: true,
-              cell: (step) => <AmountCell {...shown(step.net, 'sq ft')} />,
-            },
-          ]}
-        />
-      )}
-      {measure.features.length > 0 && (
-        <>
-          <h3>In the room</h3>
-          {measure.features.map((feature) => (
-            <div class="feature">
-              <h4>{feature.name}</h4>
-              <Facts
-                facts={[
-                  ...feature.facts.map((fact) => ({ label: fact.label, value: fact.text })),
-                  ...feature.faces.map((face) => ({ label: face.name, value: printArea(face.net as Area) })),
-                  ...feature.runs.map((run) => ({ label: run.name, value: printLength(run.length) })),
-                ]}
-              />
-            </div>
-          ))}
-        </>
-      )}
-      <p class="choice-source">
-        <RecordLink source={room.source}>The record as written: {room.source}</RecordLink>
-      </p>
-    </section>
-  );
-}
-
-function RoomNeighbours({ room }: { room: BookRoom }): VNode {
-  const { rooms } = useView().book;
-  const index = rooms.findIndex((candidate) => candidate.slug === room.slug);
+/** Where the room is, and the way to the next. */
+function RoomWay({ room }: { room: BookRoom }): VNode {
+  const view = useView();
+  const { rooms } = view.book;
+  const index = rooms.findIndex(({ slug }) => slug === room.slug);
   const [before, after] = [rooms[index - 1], rooms[index + 1]];
+  const to = (other: BookRoom): VNode => (
+    <PageLink to={roomPath(other)}>
+      {other.number} {other.name}
+    </PageLink>
+  );
   return (
-    <nav class="neighbours" aria-label="Rooms before and after">
-      {before && (
-        <PageLink to={roomPath(before)} class="before">
-          <span class="label">Before</span> {before.number} {before.name}
-        </PageLink>
-      )}
-      {after && (
-        <PageLink to={roomPath(after)} class="after">
-          <span class="label">Next</span> {after.number} {after.name}
-        </PageLink>
-      )}
+    <nav class="room-way" aria-label="Rooms before and after">
+      {view.levelName(room.level)} · {room.number}
+      {before && <> · before {to(before)}</>}
+      {after && <> · next {to(after)}</>}
     </nav>
+  );
+}
+
+/** `two of 19 choices open, one late`. */
+function OpenWords({ selections }: { selections: readonly BookSelection[] }): VNode | null {
+  if (selections.length === 0) return null;
+  const states = selections.map(shownState);
+  const count = (...asked: readonly string[]): number => states.filter((state) => asked.includes(state)).length;
+  const open = count('open', 'due-soon', 'late');
+  if (open === 0) return <span class="room-state quiet">all {counted(selections.length, 'choice')} made</span>;
+  const late = count('late');
+  const soon = count('due-soon');
+  return (
+    <span class={late + soon > 0 ? 'room-state late' : 'room-state'}>
+      {open} of {counted(selections.length, 'choice')} open
+      {late > 0 && `, ${late} late`}
+      {soon > 0 && `, ${soon} due soon`}
+    </span>
+  );
+}
+
+function Sums({ room, selections }: { room: BookRoom; selections: readonly BookSelection[] }): VNode {
+  const view = useView();
+  const { measure, cost, change, signed } = room;
+  const decisions = [...new Set(selections.flatMap(({ id }) => view.decisionOf(id) ?? []))];
+  const own = decisions.filter(({ choices }) =>
+    choices.every(({ selection }) => view.selection(selection)?.room === room.slug),
+  );
+  const sum = (of: (decision: (typeof own)[number]) => number): Cents =>
+    own.reduce((total, decision) => total + of(decision), 0) as Cents;
+  const walls = measure.walls.reduce((total, { net }) => total + net, 0);
+  const shared = decisions.length - own.length;
+  return (
+    <Facts
+      class="sums"
+      facts={[
+        { label: 'Finishes of this room', value: printMoney(cost.total) },
+        { label: 'Moves the contract by', value: change === 0 ? 'nothing' : printMoneyChange(change) },
+        own.length > 0 && {
+          label: shared > 0 ? 'Open here alone moves it by' : 'What is open moves it by',
+          value: wholeRange({ low: sum(({ low }) => low.change), high: sum(({ high }) => high.change) }),
+        },
+        { label: 'Floor', value: <AreaText area={floorArea(measure.floor)} /> },
+        { label: 'Ceiling', value: <AreaText area={measure.ceiling.gross} /> },
+        { label: 'Walls less openings', value: <AreaText area={walls as typeof measure.floor.net} /> },
+        {
+          label: 'Ceiling height',
+          value:
+            measure.lowest === measure.highest
+              ? printLength(measure.highest)
+              : `${printLength(measure.lowest)} to ${printLength(measure.highest)}`,
+        },
+        signed && {
+          label: `Issue ${signed.issue}`,
+          value: signed.state === 'signed' ? 'as signed' : signed.state === 'changed' ? 'changed since' : 'not in it',
+        },
+      ]}
+    />
+  );
+}
+
+/** Choices by where people look for them; what has something open comes first. */
+function Rows({ room, selections }: { room: BookRoom; selections: readonly BookSelection[] }): VNode {
+  const groups = groupBy(selections, (selection) => placeGroup(selection, room));
+  const isOpen = (group: string): boolean => groups.get(group)?.some(({ state }) => state === 'open') ?? false;
+  const order = placeGroups.filter((group) => groups.has(group));
+  const whole = (cents: number): string => printMoney(wholeMoney(cents as Cents));
+  return (
+    <div class="rows">
+      <div class="row-heads" aria-hidden="true">
+        <span class="row-place">Choice and place</span>
+        <span class="row-finish">Finish</span>
+        <span class="row-measured">Measured</span>
+        <span class="row-cost">In place</span>
+        <span class="row-change">Contract</span>
+        <span class="row-state">Where it stands</span>
+      </div>
+      {[...order.filter(isOpen), ...order.filter((group) => !isOpen(group))].map((group) => {
+        const own = groups.get(group) ?? [];
+        const cost = own.reduce((total, selection) => total + selection.cost.total, 0);
+        const change = own.reduce((total, selection) => total + selection.change, 0);
+        const open = own.filter(({ state }) => state === 'open').length;
+        return (
+          <section class="row-group" aria-labelledby={`group-${group}`}>
+            <div class="row-group-head">
+              <h2 id={`group-${group}`}>{groupWords[group]}</h2>
+              <span class="why">
+                {counted(own.length, 'choice')}
+                {open > 0 && `, ${open} open`}
+              </span>
+              <span class="row-cost">{cost === 0 ? '' : whole(cost)}</span>
+              <span class="row-change">{change === 0 ? '' : printMoneyChange(wholeMoney(change as Cents))}</span>
+            </div>
+            {[...own]
+              .sort((a, b) => Number(b.state === 'open') - Number(a.state === 'open'))
+              .map((selection) => (
+                <RoomRow selection={selection} room={room} />
+              ))}
+          </section>
+        );
+      })}
+      <p class="why">
+        Contract: what a choice moves the contract by; of an open one, against today. Colors on a screen are not the
+        sample. Choose by the sample.
+      </p>
+    </div>
   );
 }

@@ -1,66 +1,62 @@
 import type { VNode } from 'preact';
-import { picturedRoom, lastIssue } from '../../core/book/index.js';
-import { cautionWords, countWords } from '../../core/caution/index.js';
-import { changeWords } from '../../sheet/index.js';
-import { capital, lower, printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
-import { AllowanceBar } from '../parts/allowance-bar.js';
-import { Swatch } from '../parts/drawing.js';
+import { lastIssue, picturedRoom } from '../../core/book/index.js';
+import { cautionWords } from '../../core/caution/index.js';
+import type { ContractStep } from '../../core/price/index.js';
+import { capital, lower, printMoney, printMoneyChange } from '../../base/units/index.js';
+import { AllowanceTable } from '../parts/allowance-table.js';
 import { Facts } from '../parts/facts.js';
-import { Day } from '../parts/figures.js';
-import { PageLink, SelectionLink } from '../parts/link.js';
+import { HousePlans } from '../parts/house-plans.js';
+import { PageLink } from '../parts/link.js';
 import { FilePicture } from '../parts/picture.js';
 import { Prose } from '../parts/prose.js';
 import { RangeChart } from '../parts/range-chart.js';
-import { RoomGrid } from '../parts/room-grid.js';
-import { counted } from '../parts/words.js';
-import { placesOf } from '../../table/index.js';
-import { DueNext } from './due-next.js';
+import { rangeWords } from '../../table/index.js';
 import { anchorOf, pagePaths, roomPath } from '../paths.js';
 import { todayPicture } from '../pictures.js';
 import { useView } from '../sheet-context.js';
+import { DueNext, dueNext, Headline } from './due-next.js';
 
-const shown = { recent: 6 };
-
+/** The answer first: what to decide, by when, and what it moves. Beside it where the money stands, the rooms, and what needs a look. */
 export function StartPage(): VNode {
-  const { book } = useView();
+  const { book, levels } = useView();
   const { house } = book;
-  const open = book.selections.filter((selection) => selection.state === 'open');
+  const due = dueNext(book.selections.filter(({ state }) => state === 'open'));
   return (
-    <>
-      <header class="cover">
-        <div class="cover-words">
-          <p class="cover-kind">Selections and specification book</p>
-          <h1>{house.name}</h1>
-          <p class="cover-place">{house.place}</p>
-          <Facts
-            class="cover-facts"
-            facts={[
-              { label: 'Job', value: house.number },
-              { label: 'Computed for', value: <Day day={book.on} /> },
-              house.climateZone !== undefined && { label: 'Climate zone', value: house.climateZone },
-              ...house.people.map((person) => ({ label: capital(person.role), value: person.name })),
-            ]}
-          />
-          <Onward />
-        </div>
-        <HousePicture />
-      </header>
-      <MoneyToday open={open.length} />
-      <DueNext open={open} />
-      <CautionCount />
-      <AllowancesAtAGlance />
-      <RecentChoices />
-      <section class="start-rooms" aria-labelledby="rooms-title">
-        <h2 id="rooms-title">Rooms</h2>
-        <RoomGrid heading="h3" />
-      </section>
-      {house.body.trim() !== '' && (
-        <section aria-labelledby="house-notes">
-          <h2 id="house-notes">About this house</h2>
-          <Prose text={house.body} />
+    <div class="start">
+      <div class="start-main">
+        <Headline due={due} />
+        {due && <DueNext due={due} />}
+      </div>
+      <div class="start-beside">
+        <MoneyToday />
+        <section aria-labelledby="rooms-title">
+          <h2 id="rooms-title">
+            <PageLink to={pagePaths.house}>Rooms</PageLink>
+          </h2>
+          <HousePlans levels={levels} />
         </section>
-      )}
-    </>
+        <NeedsALook />
+      </div>
+      <AllowanceTable />
+      <section class="start-house" aria-labelledby="house-title">
+        <h2 id="house-title">{house.name}</h2>
+        <HousePicture />
+        <Facts
+          facts={[
+            { label: 'Place', value: house.place },
+            { label: 'Job', value: house.number },
+            house.climateZone !== undefined && { label: 'Climate zone', value: house.climateZone },
+            ...house.people.map((person) => ({ label: capital(person.role), value: person.name })),
+          ]}
+        />
+        {house.body.trim() !== '' && (
+          <details>
+            <summary>About this house</summary>
+            <Prose text={house.body} />
+          </details>
+        )}
+      </section>
+    </div>
   );
 }
 
@@ -81,175 +77,127 @@ function HousePicture(): VNode | null {
   );
 }
 
-/** The same book on paper, and what changed since people last agreed. */
-function Onward(): VNode | null {
-  const { book, beside } = useView();
-  const last = lastIssue(book);
-  if (!last && beside.pdf === undefined) return null;
+/** The total, where it may still go, and how it came from the contract. */
+function MoneyToday(): VNode {
+  const { book } = useView();
+  const { money, alternatives } = book;
+  const last = money.agreed.steps.length - 1;
   return (
-    <ul class="plain-list cover-links">
-      {last && beside.comparison !== undefined && (
-        <li>
-          <a href={beside.comparison} class="onward">
-            What changed since issue {last.number}
-          </a>
-        </li>
-      )}
-      {last && (
-        <li>
-          <PageLink to={pagePaths.agreed} class="onward">
-            Issues and change orders
-          </PageLink>
-        </li>
-      )}
-      {beside.pdf !== undefined && (
-        <li>
-          <a href={beside.pdf} class="onward">
-            The book to print and sign (PDF)
-          </a>
-        </li>
-      )}
-    </ul>
-  );
-}
-
-function MoneyToday({ open }: { open: number }): VNode {
-  const { money } = useView().book;
-  const change = (money.today - money.contractSum) as Cents;
-  return (
-    <section class="money-today" aria-labelledby="money-title">
-      <h2 id="money-title">Where the money stands</h2>
-      <div class="money-figures">
-        <p class="money-total">
-          <span class="label">Total today</span>
-          <strong>{printMoney(money.today)}</strong>
-        </p>
-        <Facts
-          class="money-facts"
-          facts={[
-            { label: 'Contract sum', value: printMoney(money.contractSum) },
-            { label: 'Change by choices made', value: printMoneyChange(change) },
-            open > 0 && {
-              label: `With ${counted(open, 'open choice')}`,
-              value:
-                money.low === money.high
-                  ? printMoney(money.high)
-                  : `${printMoney(money.low)} to ${printMoney(money.high)}`,
-            },
-            money.ownerPurchases !== 0 && {
-              label: 'Bought by the owners besides',
-              value: printMoney(money.ownerPurchases),
-            },
-          ]}
-        />
-      </div>
+    <section aria-labelledby="money-title">
+      <h2 id="money-title">
+        <PageLink to={pagePaths.money}>Where the money stands</PageLink>
+      </h2>
+      <p class="total">
+        <span class="for-the-ear">Total today </span>
+        {printMoney(money.today, 'always')}
+      </p>
       <RangeChart money={money} />
-      <AlternativesBeside />
-      <p>
-        <PageLink to={pagePaths.money} class="onward">
-          Every step from the contract sum to today
-        </PageLink>
-      </p>
+      <dl class="sums">
+        {money.agreed.steps.map((step, index) => (
+          <div class={index === last ? 'sum' : undefined}>
+            <dt>{stepName(step)}</dt>
+            <dd>
+              {step.kind === 'contract' || step.kind === 'total'
+                ? printMoney(step.amount, 'always')
+                : printMoneyChange(step.amount, 'always')}
+            </dd>
+          </div>
+        ))}
+        {(money.low !== money.today || money.high !== money.today) && (
+          <div>
+            <dt>What is open moves it by</dt>
+            <dd>
+              {rangeWords({
+                low: (money.low - money.today) as typeof money.low,
+                high: (money.high - money.today) as typeof money.low,
+              })}
+            </dd>
+          </div>
+        )}
+        {money.ownerPurchases !== 0 && (
+          <div>
+            <dt>Bought by the owners besides</dt>
+            <dd>{printMoney(money.ownerPurchases, 'always')}</dd>
+          </div>
+        )}
+        {alternatives.map(({ slug, name, change }) => (
+          <div>
+            <dt>
+              As <PageLink to={`${pagePaths.alternatives}#${anchorOf('alternative', slug)}`}>{name}</PageLink>
+            </dt>
+            <dd>{printMoneyChange(change, 'always')}</dd>
+          </div>
+        ))}
+      </dl>
     </section>
   );
 }
 
-/** What sets of choices would make of the total. */
-function AlternativesBeside(): VNode | null {
-  const { alternatives } = useView().book;
-  if (alternatives.length === 0) return null;
-  return (
-    <ul class="plain-list">
-      {alternatives.map(({ slug, name, total, change }) => (
-        <li>
-          <PageLink to={`${pagePaths.alternatives}#${anchorOf('alternative', slug)}`}>{name}</PageLink>:{' '}
-          {printMoney(total)}, {printMoneyChange(change)} against today, as an alternative
-        </li>
-      ))}
-    </ul>
-  );
+/** `Change order 1`, its purpose left to the page of change orders. */
+function stepName({ what, kind }: ContractStep): VNode {
+  if (kind !== 'change-order') return <>{what}</>;
+  return <PageLink to={pagePaths.agreed}>{what.split(':')[0]}</PageLink>;
 }
 
-function CautionCount(): VNode {
-  const { cautions } = useView().book;
+/** How many there are of what somebody should look at, and the way there. */
+function NeedsALook(): VNode | null {
+  const { book, beside, roomTitle } = useView();
+  const { findings } = book.scope;
+  const never = findings.filter(({ kind }) => kind === 'never-chosen');
+  const unscoped = findings.filter(({ kind }) => kind !== 'never-chosen');
+  const cautions = book.cautions.filter(({ accepted }) => !accepted);
+  const changed = book.rooms.filter(({ signed }) => signed?.state === 'changed');
+  const expired = book.money.quotes.filter(({ state }) => state === 'expired' || state === 'old');
+  const issue = lastIssue(book);
+  const rows = [
+    {
+      count: never.length,
+      what: 'never chosen',
+      to: pagePaths.scope,
+      of: never.map(({ room, what }) => `${lower(roomTitle(room))}: ${lower(what)}`)[0],
+    },
+    { count: unscoped.length, what: 'with a gap in the scope', to: pagePaths.scope, of: unscoped[0]?.what },
+    {
+      count: cautions.length,
+      what: cautions.length === 1 ? 'caution not accepted' : `${lower(cautionWords.title)} not accepted`,
+      to: pagePaths.cautions,
+      of: [...new Set(cautions.map(({ title }) => lower(title)))].slice(0, 4).join(', '),
+    },
+    {
+      count: expired.length,
+      what: expired.length === 1 ? 'price past its day' : 'prices past their day',
+      to: pagePaths.money,
+      of: 'ask the supplier again before they are ordered',
+    },
+    {
+      count: changed.length,
+      what: changed.length === 1 ? 'room changed since it was signed' : 'rooms changed since they were signed',
+      to: pagePaths.agreed,
+      of: issue && `issue ${issue.number}`,
+    },
+  ].filter(({ count }) => count > 0);
+  if (rows.length === 0 && beside.comparison === undefined) return null;
   return (
-    <section aria-labelledby="cautions-title">
-      <h2 id="cautions-title">{cautionWords.title}</h2>
-      <p>{cautions.length === 0 ? cautionWords.none : `${countWords(cautions)}. ${cautionWords.lead}`}</p>
-      <p>
-        <PageLink to={pagePaths.cautions} class="onward">
-          The register, by room and by kind
-        </PageLink>
-      </p>
-    </section>
-  );
-}
-
-function AllowancesAtAGlance(): VNode | null {
-  const { allowances } = useView().book.money;
-  if (allowances.length === 0) return null;
-  return (
-    <section class="allowances" aria-labelledby="allowances-title">
-      <h2 id="allowances-title">Allowances</h2>
-      <ul class="allowance-list">
-        {allowances.map((entry) => (
+    <section aria-labelledby="look-title">
+      <h2 id="look-title">Needs a look</h2>
+      <ul class="look-list">
+        {rows.map(({ count, what, to, of }) => (
           <li>
-            <p class="allowance-name">
-              <PageLink to={`${pagePaths.money}#${anchorOf('allowance', entry.id)}`}>{entry.name}</PageLink>
-            </p>
-            <AllowanceBar entry={entry} />
-            <p class="allowance-words">
-              {printMoney(entry.committed)} of {printMoney(entry.amount)}
-              {entry.balance < 0 ? (
-                <strong>, {printMoney(entry.overage)} over</strong>
-              ) : (
-                `, ${printMoney(entry.balance)} left`
-              )}
-              {entry.openHigh > 0 && `; ${printMoney(entry.openLow)} to ${printMoney(entry.openHigh)} open`}
-            </p>
+            <span class="figure">{count}</span>
+            <span>
+              <PageLink to={to}>{what}</PageLink>
+              {of !== undefined && `: ${of}`}
+            </span>
           </li>
         ))}
-      </ul>
-      <p class="bar-key">
-        <span class="key-mark key-committed" /> drawn <span class="key-mark key-open" /> open, cheapest to dearest{' '}
-        <span class="key-mark key-amount" /> the allowance <span class="key-mark key-over" /> over it
-      </p>
-    </section>
-  );
-}
-
-function RecentChoices(): VNode | null {
-  const view = useView();
-  const recent = view.book.selections
-    .filter((selection) => selection.chosenOn !== undefined && selection.counted !== undefined)
-    .sort((a, b) => ((a.chosenOn ?? '') < (b.chosenOn ?? '') ? 1 : (a.chosenOn ?? '') > (b.chosenOn ?? '') ? -1 : 0))
-    .slice(0, shown.recent);
-  if (recent.length === 0) return null;
-  return (
-    <section class="recent" aria-labelledby="recent-title">
-      <h2 id="recent-title">Chosen lately</h2>
-      <ul class="recent-list">
-        {recent.map((selection) => {
-          const option = view.option(selection.category, selection.counted);
-          return (
-            <li>
-              {option && <Swatch option={option} size="small" />}
-              <div>
-                <p class="recent-name">
-                  <SelectionLink selection={selection}>{option?.name}</SelectionLink>
-                </p>
-                <p>
-                  {view.room(selection.room)?.name}, {lower(placesOf(selection))}
-                </p>
-                <p class="why">
-                  {selection.chosenOn !== undefined && <Day day={selection.chosenOn} />}
-                  {selection.chosenBy !== undefined && `, ${selection.chosenBy}`}
-                </p>
-              </div>
-              <p class="recent-change">{changeWords(selection.change)}</p>
-            </li>
-          );
-        })}
+        {issue && beside.comparison !== undefined && (
+          <li>
+            <span class="figure" />
+            <span>
+              <a href={beside.comparison}>What changed since issue {issue.number}</a>
+            </span>
+          </li>
+        )}
       </ul>
     </section>
   );

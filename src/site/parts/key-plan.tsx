@@ -91,7 +91,7 @@ export function MarkLegend({ marks }: { marks: readonly Mark[] }): VNode {
   );
 }
 
-function ShadeSample({ shade, id }: { shade: Shade; id: string }): VNode {
+export function ShadeSample({ shade, id }: { shade: Shade; id: string }): VNode {
   return (
     <span class="shade">
       <Svg node={drawShade(shade, { id, palette: screenPalette })} />
@@ -99,7 +99,7 @@ function ShadeSample({ shade, id }: { shade: Shade; id: string }): VNode {
   );
 }
 
-function useRoomLinks(): (room: string) => FloorLink | undefined {
+export function useRoomLinks(): (room: string) => FloorLink | undefined {
   const view = useView();
   const link = useLink();
   return (slug) => {

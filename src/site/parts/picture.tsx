@@ -10,12 +10,9 @@ export function RoomPicture({ room }: { room: BookRoom }): VNode | null {
   const picture = drawPicture(room, useView(), { id: 'look' });
   if (picture.keys.length === 0) return null;
   return (
-    <section aria-labelledby="look-heading">
-      <h2 id="look-heading">As it will look</h2>
-      <div class="look" {...{ [tryFields.picture]: room.slug }}>
-        <LookHtml {...picture} />
-      </div>
-    </section>
+    <div class="look" {...{ [tryFields.picture]: room.slug }}>
+      <LookHtml {...picture} />
+    </div>
   );
 }
 

@@ -16,14 +16,14 @@ export interface SideRow {
 interface SideBySideProps {
   readonly id: string;
   readonly caption: string;
-  /** What stands over each column: a picture, and a name that stays in sight while scrolling. */
-  readonly heads: readonly { readonly picture: VNode; readonly name: ComponentChildren }[];
+  /** What stands over each column: a picture, and a name. */
+  readonly heads: readonly { readonly picture?: VNode; readonly name: ComponentChildren }[];
   /** The column that the others are marked against. */
   readonly reference: number;
-  readonly groups: readonly { readonly title: string; readonly rows: readonly SideRow[] }[];
+  readonly rows: readonly SideRow[];
 }
 
-export function SideBySide({ id, caption, heads, reference, groups }: SideBySideProps): VNode {
+export function SideBySide({ id, caption, heads, reference, rows }: SideBySideProps): VNode {
   return (
     <div class="scroll side-scroll" role="region" aria-labelledby={`${id}-caption`} tabIndex={0}>
       <table class={`side side-${Math.min(heads.length, 5)}`} id={id}>
@@ -31,12 +31,14 @@ export function SideBySide({ id, caption, heads, reference, groups }: SideBySide
           {caption}
         </caption>
         <thead>
-          <tr class="side-pictures">
-            <td />
-            {heads.map((head) => (
-              <td>{head.picture}</td>
-            ))}
-          </tr>
+          {heads.some(({ picture }) => picture) && (
+            <tr class="side-pictures">
+              <td />
+              {heads.map((head) => (
+                <td>{head.picture}</td>
+              ))}
+            </tr>
+          )}
           <tr class="side-names">
             <td />
             {heads.map((head) => (
@@ -44,20 +46,11 @@ export function SideBySide({ id, caption, heads, reference, groups }: SideBySide
             ))}
           </tr>
         </thead>
-        {groups
-          .filter(({ rows }) => rows.length > 0)
-          .map((group) => (
-            <tbody>
-              <tr class="side-group">
-                <th scope="rowgroup" colSpan={heads.length + 1}>
-                  <span>{group.title}</span>
-                </th>
-              </tr>
-              {group.rows.map((row) => (
-                <Row row={row} reference={reference} />
-              ))}
-            </tbody>
+        <tbody>
+          {rows.map((row) => (
+            <Row row={row} reference={reference} />
           ))}
+        </tbody>
       </table>
     </div>
   );

@@ -6,6 +6,7 @@ import { lockOf, storeKey, triedOptions, tryFields, type TriedOption } from '../
 import { choiceTitle } from '../../table/index.js';
 import { pagePaths } from '../paths.js';
 import { useView } from '../sheet-context.js';
+import type { View } from '../view.js';
 import { Swatch } from './drawing.js';
 import { PageLink } from './link.js';
 
@@ -13,64 +14,133 @@ import { PageLink } from './link.js';
 export function TryPlace({
   selection,
   legend,
+  isBrief = false,
   children,
 }: {
   selection: BookSelection;
   legend: string;
+  /** One line an option. */
+  isBrief?: boolean;
   /** What its figures stand on, where the page does not say it already. */
   children?: ComponentChildren;
 }): VNode | null {
-  const { beside } = useView();
   const options = triedOptions(selection);
-  if (!beside.trying || options.length < 2) return null;
+  if (!isTried(selection, useView())) return null;
   const lock = lockOf(selection);
   return (
-    <fieldset class="try" {...{ [tryFields.place]: selection.id }}>
+    <fieldset class={isBrief ? 'try try-brief' : 'try'} {...{ [tryFields.place]: selection.id }}>
       <legend>{legend}</legend>
       {lock === undefined ? children : <p class="why">Locked. {lock}</p>}
       <div class="try-options">
         {options.map((one) => (
-          <TryOption selection={selection} one={one} isLocked={lock !== undefined} />
+          <TryOption selection={selection} one={one} isLocked={lock !== undefined} isBrief={isBrief} />
         ))}
       </div>
     </fieldset>
   );
 }
 
-/** The same on the page of a choice, with its room drawn as it would be. */
-export function TryHere({ selection }: { selection: BookSelection }): VNode | null {
-  const { beside } = useView();
-  if (!beside.trying || triedOptions(selection).length < 2) return null;
+/** A table of options that are picked in its heads, and below it the room drawn as it would be. */
+export function TryTable({ selection, children }: { selection: BookSelection; children: ComponentChildren }): VNode {
+  const view = useView();
+  if (!isTried(selection, view)) return <>{children}</>;
+  const lock = lockOf(selection);
+  const others = triedOptions(selection).filter(({ alternative }) => !alternative);
   return (
-    <section aria-labelledby="try-title">
-      <h2 id="try-title">Try it</h2>
-      <p class="why">
-        Pick one, here and elsewhere: the whole house follows at the foot of the page. Nothing is chosen by it. All
-        places on one page: <PageLink to={pagePaths.try}>Try choices</PageLink>.
-      </p>
-      <TryPlace selection={selection} legend={choiceTitle(selection, useView())} />
+    <>
+      <fieldset class="try try-table" {...{ [tryFields.place]: selection.id }}>
+        <legend class="for-the-ear">{choiceTitle(selection, view)}</legend>
+        {children}
+        {others.length > 0 && (
+          <div class="try-others">
+            {others.map((one) => (
+              <TryOption selection={selection} one={one} isLocked={lock !== undefined} isBrief />
+            ))}
+          </div>
+        )}
+        <p class="why">
+          {lock === undefined ? (
+            <>
+              Pick one, here and elsewhere: the whole house follows at the foot of the page, and nothing is chosen by
+              it. All places on one page: <PageLink to={pagePaths.try}>Try choices</PageLink>.
+            </>
+          ) : (
+            `Locked. ${lock}`
+          )}
+        </p>
+      </fieldset>
       <div class="look" hidden {...{ [tryFields.picture]: selection.room }} />
-    </section>
+    </>
   );
 }
 
-function TryOption({
+/** An option's name, with its button where it can be picked. */
+export function TryRadio({
   selection,
-  one: { option: slug, alternative, stands },
+  option,
+  children,
+}: {
+  selection: BookSelection;
+  option: string;
+  children: ComponentChildren;
+}): VNode {
+  const one = triedOptions(selection).find((each) => each.option === option);
+  if (!one || !isTried(selection, useView())) return <span class="try-head">{children}</span>;
+  return (
+    <label class="try-head">
+      <Radio selection={selection} one={one} isLocked={lockOf(selection) !== undefined} /> {children}
+    </label>
+  );
+}
+
+function isTried(selection: BookSelection, { beside }: View): boolean {
+  return beside.trying !== undefined && triedOptions(selection).length > 1;
+}
+
+function Radio({
+  selection,
+  one: { option, stands },
   isLocked,
 }: {
   selection: BookSelection;
   one: TriedOption;
   isLocked: boolean;
 }): VNode {
+  return <input type="radio" name={`try ${selection.id}`} value={option ?? ''} checked={stands} disabled={isLocked} />;
+}
+
+function TryOption({
+  selection,
+  one,
+  isLocked,
+  isBrief,
+}: {
+  selection: BookSelection;
+  one: TriedOption;
+  isLocked: boolean;
+  isBrief: boolean;
+}): VNode {
   const view = useView();
+  const { option: slug, alternative, stands } = one;
   const option = alternative && view.option(selection.category, alternative.option);
+  const name = option?.name ?? (slug === 'none' ? 'Not wanted' : 'Leave it open');
+  const radio = <Radio selection={selection} one={one} isLocked={isLocked} />;
+  if (isBrief) {
+    return (
+      <label class="try-option">
+        {radio}
+        <span class="try-words">
+          {name} {alternative && <span class="why">{changeWords(alternative.againstToday)}</span>}
+        </span>
+      </label>
+    );
+  }
   return (
     <label class="try-option">
-      <input type="radio" name={`try ${selection.id}`} value={slug ?? ''} checked={stands} disabled={isLocked} />
+      {radio}
       {option && <Swatch option={option} size="small" />}
       <span class="try-words">
-        <span class="try-name">{option?.name ?? (slug === 'none' ? 'Not wanted' : 'Leave it open')}</span>
+        <span class="try-name">{name}</span>
         <span class="why">{standing(selection, stands, alternative?.isStandard ?? false)}</span>
         {alternative && (
           <span class="try-total">

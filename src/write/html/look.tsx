@@ -13,16 +13,25 @@ export function LookHtml({ drawing, keys, unseen }: Pick<Cutaway, 'drawing' | 'k
       <DrawnPicture drawing={drawing} />
       <div class="look-words">
         <Keys keys={numbered} />
-        {others.length > 0 && <p>Drawn, with no room for a number:</p>}
-        <Keys keys={others} />
-        {unseen.length > 0 && (
-          <p>Not drawn, since it is on what was taken away, or its place or size is not recorded:</p>
+        {others.length + unseen.length > 0 && (
+          <details>
+            <summary>{restWords(others.length, unseen.length)}</summary>
+            <Keys keys={others} />
+            {unseen.length > 0 && (
+              <p>Not drawn, since it is on what was taken away, or its place or size is not recorded:</p>
+            )}
+            <Keys keys={unseen} />
+          </details>
         )}
-        <Keys keys={unseen} />
         <p class="why">{pictureWords}</p>
       </div>
     </>
   );
+}
+
+function restWords(others: number, unseen: number): string {
+  const parts = [others > 0 ? `${others} more drawn, without a number` : '', unseen > 0 ? `${unseen} not drawn` : ''];
+  return parts.filter((part) => part !== '').join('; ');
 }
 
 /** What numbers stand for. */

@@ -6,6 +6,7 @@ import schema from './schema.json' with { type: 'json' };
 
 export const builtIn: FeatureKind<BuiltIn> = {
   kind: 'built-in',
+  group: 'built-ins',
   schema,
   read,
   measure,

@@ -7,6 +7,7 @@ import schema from './schema.json' with { type: 'json' };
 
 export const chimneyBreast: FeatureKind<ChimneyBreast> = {
   kind: 'chimney-breast',
+  group: 'fireplace',
   schema,
   read,
   measure,

@@ -6,6 +6,7 @@ import schema from './schema.json' with { type: 'json' };
 
 export const dropEdge: FeatureKind<DropEdge> = {
   kind: 'drop-edge',
+  group: 'stairs',
   schema,
   read,
   measure,

@@ -7,6 +7,7 @@ import schema from './schema.json' with { type: 'json' };
 
 export const halfWall: FeatureKind<HalfWall> = {
   kind: 'half-wall',
+  group: 'walls',
   schema,
   read,
   measure,

@@ -7,6 +7,7 @@ import schema from './schema.json' with { type: 'json' };
 
 export const niche: FeatureKind<Niche> = {
   kind: 'niche',
+  group: 'walls',
   schema,
   read,
   measure,

@@ -6,6 +6,7 @@ import schema from './schema.json' with { type: 'json' };
 
 export const skylight: FeatureKind<Skylight> = {
   kind: 'skylight',
+  group: 'openings',
   schema,
   read,
   measure,

@@ -6,6 +6,7 @@ import schema from './schema.json' with { type: 'json' };
 
 export const soffit: FeatureKind<Soffit> = {
   kind: 'soffit',
+  group: 'ceiling',
   schema,
   read,
   measure,

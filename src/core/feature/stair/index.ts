@@ -7,6 +7,7 @@ import schema from './schema.json' with { type: 'json' };
 
 export const stair: FeatureKind<Stair> = {
   kind: 'stair',
+  group: 'stairs',
   schema,
   read,
   measure,

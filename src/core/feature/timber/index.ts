@@ -7,6 +7,7 @@ import schema from './schema.json' with { type: 'json' };
 
 export const timber: FeatureKind<Timber> = {
   kind: 'timber',
+  group: 'timber',
   schema,
   read,
   measure,

@@ -6,6 +6,7 @@ import schema from './schema.json' with { type: 'json' };
 
 export const wetPlace: FeatureKind<WetPlace> = {
   kind: 'wet-place',
+  group: 'walls',
   schema,
   read,
   measure,
