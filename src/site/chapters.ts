@@ -29,7 +29,9 @@ export const chapters = [
     id: 'money',
     title: 'Money',
     pages: [
-      { id: 'money', title: 'Money' },
+      { id: 'money', title: 'From the contract to today' },
+      { id: 'allowances', title: 'Allowances' },
+      { id: 'upgrades', title: 'Upgrades and credits' },
       { id: 'agreed', title: 'Issues and change orders' },
     ],
   },

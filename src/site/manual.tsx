@@ -2,7 +2,6 @@ import MarkdownIt, { type Token } from 'markdown-it';
 import type { VNode } from 'preact';
 import { render } from 'preact-render-to-string';
 import { checkPath, relativeLink, type IndexEntry } from './page.js';
-import { LookButton } from './parts/buttons.js';
 import { Shell } from './shell.js';
 
 /** A text of docs/: its path there, such as `how-to/first-room.md`, and its Markdown. */
@@ -45,11 +44,6 @@ function page(
       current={(entry) => (entry.path === here ? 'page' : undefined)}
       link={(to) => relativeLink(here, to)}
       sheet="sheet-manual"
-      foot={
-        <footer class="foot">
-          <LookButton />
-        </footer>
-      }
     >
       <div class="manual" dangerouslySetInnerHTML={{ __html: markdownFor(highlight).render(withoutComments(text)) }} />
     </Shell>

@@ -19,6 +19,8 @@ export const pagePaths = {
   quantities: 'quantities.html',
   orders: 'orders.html',
   money: 'money.html',
+  allowances: 'allowances.html',
+  upgrades: 'upgrades.html',
   agreed: 'agreed.html',
   alternatives: 'alternatives.html',
   try: 'try.html',

@@ -44,7 +44,7 @@ function pathOf(view: View, to: Parameters<Links>[0]['to'], id: string, line?: n
     case 'finding':
       return `${pagePaths.scope}#${anchorOf('finding', id)}`;
     case 'allowance':
-      return `${pagePaths.money}#${anchorOf('allowance', id)}`;
+      return `${pagePaths.allowances}#${anchorOf('allowance', id)}`;
     case 'alternative':
       return `${pagePaths.alternatives}#${anchorOf('alternative', id)}`;
     case 'change-order':

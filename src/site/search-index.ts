@@ -1,7 +1,10 @@
 import { sourceText, stateWords } from '../core/caution/index.js';
 import { withoutMarks } from '../core/records/index.js';
+import { findingWords } from '../core/scope/index.js';
+import { statusWords } from '../sheet/index.js';
 import { choiceTitle } from '../table/index.js';
-import { cautionPath, optionPath, pagePaths, recordPath, roomPath, selectionPath } from './paths.js';
+import { shownState } from './parts/words.js';
+import { anchorOf, cautionPath, optionPath, pagePaths, recordPath, roomPath, selectionPath } from './paths.js';
 import { chaptersOf, type LeadingPageId } from './chapters.js';
 import type { View } from './view.js';
 
@@ -21,7 +24,9 @@ const alsoCalled: Partial<Record<LeadingPageId, string>> = {
   choices: 'open decide due late pending selections',
   try: 'what if compare price send slip',
   alternatives: 'sets packages options compare',
-  money: 'cost price budget allowances contract sum total upgrades credits markup tax railing cost',
+  money: 'cost price budget contract sum total markup tax forecast',
+  allowances: 'cost price budget drawn balance over invoices quotations old prices',
+  upgrades: 'extras additions deductions difference standard',
   agreed: 'what changed signed approved change order revisions history',
   calendar: 'schedule dates milestones deadlines lead time delivery when',
   trades: 'subcontractors handouts mason painter who works',
@@ -39,7 +44,8 @@ const alsoCalled: Partial<Record<LeadingPageId, string>> = {
 
 /** What the search finds: pages, rooms, options, choices and records. No private notes: the Book holds none. */
 export function searchEntries(view: View): readonly SearchEntry[] {
-  const { rooms, options, selections, sources, trades, cautions } = view.book;
+  const { rooms, options, selections, sources, trades, cautions, orders, scope, changeOrders } = view.book;
+  const { allowances } = view.book.money;
   const entries: Omit<SearchEntry, 'id'>[] = [
     ...chaptersOf(view).flatMap(({ title: chapter, pages }) =>
       pages.map(({ id, title }) => ({
@@ -70,7 +76,15 @@ export function searchEntries(view: View): readonly SearchEntry[] {
       return {
         title: `${room?.name ?? selection.room}: ${choiceTitle(selection, view)}`,
         kind: 'Choice',
-        text: `${selection.state} ${option?.name ?? ''} ${selection.note ?? ''}`,
+        text: [
+          statusWords[shownState(selection)],
+          option?.name,
+          'price cost',
+          selection.note,
+          ...selection.alternatives.map((each) => view.option(selection.category, each.option)?.name),
+        ]
+          .filter((each) => each !== undefined)
+          .join(' '),
         path: selectionPath(selection),
       };
     }),
@@ -80,11 +94,35 @@ export function searchEntries(view: View): readonly SearchEntry[] {
       text: `${stateWords(caution)} ${caution.seen} ${caution.says} ${sourceText(caution.source)}`,
       path: cautionPath(caution),
     })),
+    ...allowances.map(({ id, name, lines }) => ({
+      title: name,
+      kind: 'Allowance',
+      text: `cost price money ${lines.map(({ selection }) => view.categoryName(view.selection(selection)?.category ?? '')).join(' ')}`,
+      path: `${pagePaths.allowances}#${anchorOf('allowance', id)}`,
+    })),
+    ...changeOrders.map(({ number, title }) => ({
+      title: `Change order ${number}: ${title}`,
+      kind: 'Change order',
+      text: 'what changed agreed approved',
+      path: pagePaths.agreed,
+    })),
+    ...scope.findings.map((finding) => ({
+      title: `${view.roomName(finding.room)}: ${findingWords[finding.kind].toLowerCase()}`,
+      kind: 'Gap',
+      text: `${finding.what} ${finding.fix}`,
+      path: `${pagePaths.scope}#${anchorOf('finding', finding.id)}`,
+    })),
+    ...orders.map((order) => ({
+      title: `${view.optionById(order.option)?.name ?? order.option}${order.part === '' ? '' : `, ${order.part}`}`,
+      kind: 'Order',
+      text: `buy purchase ${view.tradeName(order.trade)}`,
+      path: pagePaths.orders,
+    })),
     ...trades.map((trade) => ({
       title: trade.name,
       kind: 'Trade',
       text: trade.sections.join(' '),
-      path: `${pagePaths.quantities}`,
+      path: pagePaths.trades,
     })),
     ...sources.map((source) => ({ title: source.path, kind: 'Record', text: '', path: recordPath(source.path) })),
   ];

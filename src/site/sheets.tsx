@@ -8,7 +8,7 @@ import { CautionsPage } from './pages/cautions.js';
 import { ChoicePage } from './pages/choice.js';
 import { ChoicesPage } from './pages/choices.js';
 import { HousePage } from './pages/house.js';
-import { MoneyPage } from './pages/money.js';
+import { AllowancesPage, MoneyPage, UpgradesPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
 import {
   finishSheet,
@@ -50,6 +50,7 @@ export function allSheets(view: View): readonly Page[] {
           scripts: ['assets/minisearch.js', 'assets/search-index.js', 'assets/search.js'],
         }),
         ...(id === 'try' && tryScripts(view)),
+        ...(listed.has(id) && { scripts: ['assets/lists.js'] }),
       })),
     ),
     ...rooms.map((room) => ({
@@ -97,6 +98,19 @@ export function allSheets(view: View): readonly Page[] {
   return pages;
 }
 
+/** Pages of tables that may be long. */
+const listed: ReadonlySet<LeadingPageId> = new Set([
+  'rooms',
+  'upgrades',
+  'scope',
+  'finishSchedule',
+  'openings',
+  'schedules',
+  'outside',
+  'quantities',
+  'orders',
+]);
+
 /** Of pages on which choices can be tried. */
 function tryScripts({ beside }: View): Pick<Page, 'scripts'> {
   return beside.trying ? { scripts: ['assets/try-start.js'] } : {};
@@ -118,6 +132,8 @@ const leadingPages: Readonly<Record<LeadingPageId, (view: View) => VNode>> = {
   quantities: (view) => <SheetPage sheet={quantitySheet(view)} />,
   orders: (view) => <SheetPage sheet={orderSheet(view, { withMoney: true })} />,
   money: () => <MoneyPage />,
+  allowances: () => <AllowancesPage />,
+  upgrades: () => <UpgradesPage />,
   agreed: () => <AgreedPage />,
   alternatives: () => <AlternativesPage />,
   try: () => <TryPage />,

@@ -1,7 +1,7 @@
 import type { ComponentChildren, VNode } from 'preact';
 import { styleFile } from './assets.js';
 import type { IndexEntry } from './page.js';
-import { MenuButton } from './parts/buttons.js';
+import { LookButton, MenuButton } from './parts/buttons.js';
 
 /** What surrounds every page, be it of a book, of a comparison or of the manual. Links lead from the page to a path of its folder. */
 interface ShellProps {
@@ -23,7 +23,7 @@ interface ShellProps {
   readonly strip?: ComponentChildren;
   /** The class of the page. */
   readonly sheet: string;
-  /** What stands below it. */
+  /** What stands in the line below it. */
   readonly foot?: ComponentChildren;
   readonly children: ComponentChildren;
 }
@@ -86,7 +86,10 @@ export function Shell(props: ShellProps): VNode {
           {strip}
           {props.children}
         </main>
-        {foot}
+        <footer class="foot">
+          {foot}
+          <LookButton />
+        </footer>
       </body>
     </html>
   );

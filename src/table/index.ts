@@ -4,7 +4,7 @@ export { namesOf } from './names-of.js';
 export type { Schedule } from './schedule.js';
 export { dataFile, dataTables, tableNames } from './files.js';
 export { alternativeLines, alternatives, alternativeSection, alternativeSheet } from './alternatives/index.js';
-export { moneySections, moneySheets } from './money/index.js';
+export { foldedSteps, moneySections, moneySheets } from './money/index.js';
 export { agreedSections, changeOrderBlocks, changeOrderDetails, changeOrderSheet } from './agreed/index.js';
 export { houseSheet, outsideSheet } from './laying/index.js';
 export { roomSheet } from './rooms.js';

@@ -9,6 +9,7 @@ import { Day } from '../parts/figures.js';
 import { SelectionLink } from '../parts/link.js';
 import { Phrase } from '../parts/prose.js';
 import { StateMark } from '../parts/state-mark.js';
+import { Timeline } from '../parts/timeline.js';
 import { counted, shownState } from '../parts/words.js';
 import { anchorOf } from '../paths.js';
 import { placeLinks } from '../place-links.js';
@@ -38,6 +39,7 @@ export function CalendarPage(): VNode {
         {late.length === 0 ? 'None is late.' : `${counted(late.length, 'is', 'are')} late.`} Days are working days of
         this job; a choice is due early enough to order it, or before the work that it fixes.
       </p>
+      <Timeline />
       <p>{criticalWords(view)}</p>
       {late.length > 0 && (
         <section class="late-list" aria-labelledby="late-title">

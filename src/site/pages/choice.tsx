@@ -157,7 +157,7 @@ function ChoiceHead({ selection, title, count }: { selection: BookSelection; tit
       {entry && (
         <p class="choice-counted">
           It draws on the allowance{' '}
-          <PageLink to={`${pagePaths.money}#${anchorOf('allowance', entry.id)}`}>{entry.name}</PageLink>:{' '}
+          <PageLink to={`${pagePaths.allowances}#${anchorOf('allowance', entry.id)}`}>{entry.name}</PageLink>:{' '}
           {printMoney(entry.committed)} of {printMoney(entry.amount)} committed. {entry.coversText}
         </p>
       )}

@@ -24,9 +24,11 @@ export function HousePage(): VNode {
       <div class="marks">
         <MarkChoice marks={marks} />
         <MarkLegend marks={marks} />
-        {view.levels.map((level) => (
-          <LevelSection level={level} marks={marks} />
-        ))}
+        <div class="key-levels">
+          {view.levels.map((level) => (
+            <LevelSection level={level} marks={marks} />
+          ))}
+        </div>
       </div>
       <section aria-labelledby="measures-title">
         <h2 id="measures-title">Areas, faces and walls</h2>

@@ -1,50 +1,68 @@
 import type { VNode } from 'preact';
 import type { LedgerEntry } from '../../core/price/index.js';
-import { moneySections } from '../../table/index.js';
+import { foldedSteps, moneySections } from '../../table/index.js';
 import { printMoney } from '../../base/units/index.js';
 import { BlocksHtml } from '../../write/index.js';
-import { AllowanceBar } from '../parts/allowance-bar.js';
+import { AllowanceLine, mostOf } from '../parts/allowance-table.js';
 import { PageLink } from '../parts/link.js';
 import { RangeChart } from '../parts/range-chart.js';
+import { Waterfall } from '../parts/waterfall.js';
 import { pagePaths } from '../paths.js';
 import { placeLinks } from '../place-links.js';
 import { useSheet } from '../sheet-context.js';
 
-/** All sections of the money, with a chart above and a bar at each allowance. */
+/** From the contract sum to where it may end, with the steps as bars above their table. */
 export function MoneyPage(): VNode {
   const { view, path } = useSheet();
   const { money, house } = view.book;
-  const sections = moneySections(view);
-  const { steps, forecast, allowances, ledgers, invoices, quotes, upgrades, totals, rules } = sections;
-  const links = placeLinks(view, path);
+  const { steps, forecast, totals, rules } = moneySections(view);
   return (
     <>
-      <h1>Money</h1>
+      <h1>
+        {printMoney(money.today, 'always')} today, against {printMoney(money.contractSum)} in the contract
+      </h1>
       <p class="lead">
-        Total today {printMoney(money.today)}, against a contract sum of {printMoney(money.contractSum)}. With what is
-        still open it will be between {printMoney(money.low)} and {printMoney(money.high)}; likely{' '}
+        With what is still open it will be between {printMoney(money.low)} and {printMoney(money.high)}; likely{' '}
         {printMoney(money.expected)}. All amounts are in {currencyWords[house.currency] ?? house.currency}.
       </p>
       <RangeChart money={money} />
-      <nav class="in-page" aria-label="On this sheet">
-        <ul>
-          {[steps, forecast, allowances, ...invoices, quotes, upgrades, totals, rules].map(({ id, title }) => (
-            <li>
-              <a href={`#${id}-title`}>{title}</a>
-            </li>
-          ))}
-        </ul>
-      </nav>
-      <BlocksHtml blocks={[steps, forecast, allowances]} links={links} />
-      {ledgers.map((ledger, index) => (
-        <Ledger ledger={ledger} entry={money.allowances[index]} />
-      ))}
-      <BlocksHtml blocks={[...invoices, quotes, upgrades, totals, rules]} links={links} />
+      <Waterfall steps={foldedSteps(view)} />
+      <BlocksHtml blocks={[steps, forecast, totals, rules]} links={placeLinks(view, path)} />
       <p>
         <PageLink to={pagePaths.numbers} class="onward">
           How quantities and money are computed
         </PageLink>
       </p>
+    </>
+  );
+}
+
+/** Each allowance with its bar and its figures to tick; then invoices, and how old the prices are. */
+export function AllowancesPage(): VNode {
+  const { view, path } = useSheet();
+  const { money } = view.book;
+  const { allowances, ledgers, invoices, quotes } = moneySections(view);
+  const links = placeLinks(view, path);
+  return (
+    <>
+      <h1>Allowances</h1>
+      <BlocksHtml blocks={allowances.of} links={links} />
+      {ledgers.map((ledger, index) => (
+        <Ledger ledger={ledger} entry={money.allowances[index]} />
+      ))}
+      <BlocksHtml blocks={[...invoices, quotes]} links={links} />
+    </>
+  );
+}
+
+/** What choices beside the allowances add and take off. */
+export function UpgradesPage(): VNode {
+  const { view, path } = useSheet();
+  const { upgrades } = moneySections(view);
+  return (
+    <>
+      <h1>{upgrades.title}</h1>
+      <BlocksHtml blocks={upgrades.of} links={placeLinks(view, path)} />
     </>
   );
 }
@@ -56,7 +74,7 @@ const currencyWords: Readonly<Record<string, string>> = {
   NZD: 'New Zealand dollars',
 };
 
-/** One allowance, its bar above its tables. */
+/** One allowance: its bar and where it stands; its tables open in place. */
 function Ledger({
   ledger: { id, title, of },
   entry,
@@ -66,10 +84,20 @@ function Ledger({
 }): VNode {
   const { view, path } = useSheet();
   return (
-    <article class="ledger" id={id} aria-labelledby={`${id}-title`}>
-      <h3 id={`${id}-title`}>{title}</h3>
-      {entry && <AllowanceBar entry={entry} />}
-      <BlocksHtml blocks={of} links={placeLinks(view, path)} level={4} />
-    </article>
+    <details class="ledger" id={id}>
+      <summary>
+        <h2 id={`${id}-title`}>{title}</h2>
+        {entry && (
+          <>
+            <span class="why">
+              {printMoney(entry.committed)} of {printMoney(entry.amount)}
+              {entry.openHigh > 0 && `, ${printMoney(entry.openLow)} to ${printMoney(entry.openHigh)} open`}
+            </span>
+            <AllowanceLine entry={entry} most={mostOf(view.book.money.allowances)} />
+          </>
+        )}
+      </summary>
+      <BlocksHtml blocks={of} links={placeLinks(view, path)} level={3} />
+    </details>
   );
 }

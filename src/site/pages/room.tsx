@@ -50,7 +50,7 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
       {cautions.length > 0 && (
         <details class="fold" id="cautions">
           <summary>
-            {countWords(cautions)}
+            <h2>{countWords(cautions)}</h2>
             <span class="why">{[...new Set(cautions.map(({ title }) => title))].join(', ')}</span>
           </summary>
           <p class="why">{cautionWords.lead}</p>

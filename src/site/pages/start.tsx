@@ -166,7 +166,7 @@ function NeedsALook(): VNode | null {
     {
       count: expired.length,
       what: expired.length === 1 ? 'price past its day' : 'prices past their day',
-      to: pagePaths.money,
+      to: `${pagePaths.allowances}#age-of-prices-title`,
       of: 'ask the supplier again before they are ordered',
     },
     {

@@ -13,10 +13,7 @@ export function AllowanceTable(): VNode | null {
   const { book } = useView();
   const { allowances } = book.money;
   if (allowances.length === 0) return null;
-  const most = Math.max(
-    ...allowances.map(({ amount, committed, openHigh }) => Math.max(amount, committed + openHigh)),
-    1,
-  );
+  const most = mostOf(allowances);
   const whole = (cents: Cents): string => printMoney(wholeMoney(cents));
   return (
     <section class="allowances" aria-labelledby="allowances-title">
@@ -30,7 +27,9 @@ export function AllowanceTable(): VNode | null {
           {
             head: 'Allowance',
             names: true,
-            cell: ({ id, name }) => <PageLink to={`${pagePaths.money}#${anchorOf('allowance', id)}`}>{name}</PageLink>,
+            cell: ({ id, name }) => (
+              <PageLink to={`${pagePaths.allowances}#${anchorOf('allowance', id)}`}>{name}</PageLink>
+            ),
           },
           { head: 'Amount', numeric: true, cell: ({ amount }) => whole(amount) },
           { head: 'Chosen', numeric: true, cell: ({ committed }) => (committed === 0 ? '–' : whole(committed)) },
@@ -45,7 +44,7 @@ export function AllowanceTable(): VNode | null {
                   : `${whole(openLow)} to ${whole(openHigh)}`,
           },
           { head: 'Contract', numeric: true, cell: (entry) => moves(entry, book.decisions) },
-          { head: <Scale most={most} />, class: 'scale', cell: (entry) => <Bar entry={entry} most={most} /> },
+          { head: <Scale most={most} />, class: 'scale', cell: (entry) => <AllowanceLine entry={entry} most={most} /> },
         ]}
       />
       <ul class="bar-key">
@@ -83,7 +82,19 @@ function Scale({ most }: { most: number }): VNode {
   );
 }
 
-function Bar({ entry: { amount, committed, openLow, openHigh }, most }: { entry: LedgerEntry; most: number }): VNode {
+/** The end of the scale that all allowances share. */
+export function mostOf(allowances: readonly LedgerEntry[]): number {
+  return Math.max(...allowances.map(({ amount, committed, openHigh }) => Math.max(amount, committed + openHigh)), 1);
+}
+
+/** An allowance as a bar: what is chosen, what is open, and a line where it ends. The figures stand beside it. */
+export function AllowanceLine({
+  entry: { amount, committed, openLow, openHigh },
+  most,
+}: {
+  entry: LedgerEntry;
+  most: number;
+}): VNode {
   const share = (cents: number): string => `${numberText((99 * cents) / most, 2)}%`;
   return (
     <svg class="allowance-line" width="100%" height="16" aria-hidden="true" focusable="false">

@@ -41,9 +41,9 @@ export function DecisionRow({
           </strong>{' '}
           by <Day day={due.by} />
         </p>
-        <h3>
+        <h2>
           <Onward selection={first}>{decisionTitle(decision, view)}</Onward>
-        </h3>
+        </h2>
         <p>
           {due.reason}. {due.pushes > 0 && <strong>{describePush(due)}.</strong>}
         </p>

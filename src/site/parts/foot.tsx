@@ -2,7 +2,6 @@ import type { VNode } from 'preact';
 import { lastIssue } from '../../core/book/index.js';
 import { pagePaths } from '../paths.js';
 import { useSheet } from '../sheet-context.js';
-import { LookButton } from './buttons.js';
 import { Day } from './figures.js';
 import { PageLink } from './link.js';
 
@@ -13,14 +12,13 @@ export function Foot(): VNode {
   const last = lastIssue(view.book);
   const isBook = set.index.some(({ pages }) => pages?.some(({ path }) => path === pagePaths.numbers));
   return (
-    <footer class="foot">
+    <>
       <p>
         {house.name}, {house.place}, job {house.number}. Computed for <Day day={on} />.{' '}
         {last ? `After issue ${last.number}, ${last.purpose}.` : 'Not issued.'}
       </p>
       {isBook && <PageLink to={pagePaths.numbers}>About the numbers</PageLink>}
       {view.beside.pdf !== undefined && <PageLink to={view.beside.pdf}>The book to print and sign (PDF)</PageLink>}
-      <LookButton />
-    </footer>
+    </>
   );
 }

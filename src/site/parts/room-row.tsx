@@ -186,7 +186,7 @@ function Story({ selection }: { selection: BookSelection }): VNode {
           allowance !== undefined && {
             label: 'Allowance',
             value: (
-              <PageLink to={`${pagePaths.money}#${anchorOf('allowance', allowance)}`}>
+              <PageLink to={`${pagePaths.allowances}#${anchorOf('allowance', allowance)}`}>
                 {view.allowanceName(allowance)}
               </PageLink>
             ),
