@@ -17,14 +17,14 @@ export interface PrintDrawing {
   readonly note: string;
 }
 
-/** Ink and chalk-line blue of the printed book over the drawing's own roles. */
+/** Ink and red chalk of the printed book over the drawing's own roles. */
 export const palette = {
   ...printPalette,
-  ink: '#16242e',
-  text: '#16242e',
-  muted: '#51606b',
-  poche: '#2c3b46',
-  accent: '#1f5fa8',
+  ink: '#1f2724',
+  text: '#1f2724',
+  muted: '#545e59',
+  poche: '#2f3b36',
+  accent: '#9c3d17',
 };
 
 export type Box = NonNullable<DrawOptions['box']>;

@@ -24,9 +24,9 @@ export function drawRoom(room: BookRoom, view: View): RoomDrawings {
   };
 }
 
-/** The plan alone. */
+/** The plan alone, without what a sheet says of it: it is seen beside other pictures and claims no scale. */
 export function drawPlan(room: BookRoom, view: View): Drawing {
-  return drawForPage(roomViews(drawnRoom(room, view)).plan);
+  return roomViews(drawnRoom(room, view)).plan.draw({ id: 'draw', palette: screenPalette, bare: true });
 }
 
 /** Colours are the style sheet's, so that one drawing serves light and dark. `id` keeps ids apart where a page shows two rooms. */

@@ -50,3 +50,4 @@ export { otherSheet } from './other-sheet.js';
 export { factWords, standingWords } from './facts.js';
 export { choiceText, choiceTitle } from './choice.js';
 export { decisionTitle, leftWords, pricedWords, rangeWords, wholeRange, restWords } from './decision.js';
+export { dueNext, headline, needsALook, summarySheet, type Due, type NeedsALook } from './summary/index.js';

@@ -195,7 +195,7 @@ export const printSigns: Readonly<Record<string, string>> = Object.fromEntries(
 );
 
 function signSvg(path: string, filled: boolean, name: Status): string {
-  const ink = '#16242e';
+  const ink = '#1f2724';
   const paint = filled
     ? `fill="${ink}" fill-rule="evenodd"`
     : `fill="none" stroke="${ink}" stroke-width="${strokeOf(name)}"`;

@@ -16,9 +16,10 @@ export function plural(name: string): string {
 
 const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
 
-/** A count at the head of a sentence: `Seven choices`, `One choice`, `23 choices`. */
-export function countedInWords(count: number, one: string, many = `${one}s`): string {
-  return `${capital(small[count] ?? String(count))} ${count === 1 ? one : many}`;
+/** A count at the head of a sentence: `Seven choices`, `One choice`, `23 choices`; alone: `Two`. */
+export function countedInWords(count: number, one?: string, many = `${one ?? ''}s`): string {
+  const words = capital(small[count] ?? String(count));
+  return one === undefined ? words : `${words} ${count === 1 ? one : many}`;
 }
 
 /** `1 room`, `3 rooms`. */

@@ -16,6 +16,7 @@ import {
   orderSheet,
   otherSheet,
   roomSheet as roomList,
+  summarySheet,
 } from '../../table/index.js';
 import { printSheet, printSigns, type PrintSheet } from '../../write/index.js';
 import { targetsOf } from '../labels.js';
@@ -73,6 +74,7 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   const findings = findingSheet(look);
   const toDecide = makeToDecide(look);
   const sheets = [
+    summarySheet(look),
     houseSheet(look),
     roomList(look),
     finishSheet(look),

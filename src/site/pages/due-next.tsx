@@ -1,6 +1,7 @@
 import type { ComponentChildren, VNode } from 'preact';
-import { groupBy, type BookSelection, type JointDecision } from '../../core/book/index.js';
-import { countedInWords, printDay, printMoneyChange, type Cents, type IsoDate } from '../../base/units/index.js';
+import { groupBy, type JointDecision } from '../../core/book/index.js';
+import { countedInWords, printDay, printMoneyChange, type Cents } from '../../base/units/index.js';
+import { headline, type Due } from '../../table/index.js';
 import { DecisionRow } from '../parts/decision-row.js';
 import { PageLink } from '../parts/link.js';
 import { pagePaths } from '../paths.js';
@@ -9,49 +10,12 @@ import { useView } from '../sheet-context.js';
 /** Days after these that the start page names with how much is due. */
 const laterDays = 4;
 
-/** What is open and due next: all until a day, and how many of them are late. */
-export interface Due {
-  readonly by: IsoDate;
-  readonly choices: readonly BookSelection[];
-  readonly late: number;
-}
-
-/** What is late or due soon; where nothing is, what is due first. Undefined where all is decided. */
-export function dueNext(open: readonly BookSelection[]): Due | undefined {
-  const days = open.map(({ decision }) => decision.by).sort();
-  const urgent = open.filter(({ decision }) => decision.state === 'due-soon').map(({ decision }) => decision.by);
-  const late = open.filter(({ decision }) => decision.state === 'late');
-  const lastLate = late
-    .map(({ decision }) => decision.by)
-    .sort()
-    .at(-1);
-  const by = urgent.sort().at(-1) ?? days.find((day) => lastLate === undefined || day > lastLate) ?? lastLate;
-  if (by === undefined) return undefined;
-  return { by, choices: open.filter(({ decision }) => decision.by <= by), late: late.length };
-}
-
-/** The answer to why somebody opens the book: what must be decided, and by when. */
+/** The answer first: what must be decided, and by when. */
 export function Headline({ due }: { due: Due | undefined }): VNode {
-  if (!due) return <h1>Every choice of the house is made.</h1>;
-  const { choices, late, by } = due;
-  const is = (count: number): string => (count === 1 ? 'is' : 'are');
-  if (late === choices.length) {
-    return (
-      <h1>
-        <span class="late">
-          {countedInWords(late, 'choice')} {is(late)} late.
-        </span>
-      </h1>
-    );
-  }
+  const said = headline(due);
   return (
     <h1>
-      {countedInWords(choices.length, 'choice')} {is(choices.length)} due by {printDay(by)}.{' '}
-      {late > 0 && (
-        <span class="late">
-          {countedInWords(late, 'one', 'of them').replace(' one', '')} {is(late)} late.
-        </span>
-      )}
+      {said.due} {said.late !== '' && <span class="late">{said.late}</span>}
     </h1>
   );
 }

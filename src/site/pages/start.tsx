@@ -1,8 +1,7 @@
 import type { VNode } from 'preact';
 import { lastIssue, picturedRoom } from '../../core/book/index.js';
-import { cautionWords } from '../../core/caution/index.js';
 import type { ContractStep } from '../../core/price/index.js';
-import { capital, lower, printMoney, printMoneyChange } from '../../base/units/index.js';
+import { capital, printMoney, printMoneyChange } from '../../base/units/index.js';
 import { AllowanceTable } from '../parts/allowance-table.js';
 import { Facts } from '../parts/facts.js';
 import { HousePlans } from '../parts/house-plans.js';
@@ -10,17 +9,18 @@ import { PageLink } from '../parts/link.js';
 import { FilePicture } from '../parts/picture.js';
 import { Prose } from '../parts/prose.js';
 import { RangeChart } from '../parts/range-chart.js';
-import { rangeWords } from '../../table/index.js';
+import { dueNext, needsALook, rangeWords } from '../../table/index.js';
 import { anchorOf, pagePaths, roomPath } from '../paths.js';
 import { todayPicture } from '../pictures.js';
 import { useView } from '../sheet-context.js';
-import { DueNext, dueNext, Headline } from './due-next.js';
+import { DueNext, Headline } from './due-next.js';
 
 /** The answer first: what to decide, by when, and what it moves. Beside it where the money stands, the rooms, and what needs a look. */
 export function StartPage(): VNode {
-  const { book, levels } = useView();
+  const view = useView();
+  const { book, levels } = view;
   const { house } = book;
-  const due = dueNext(book.selections.filter(({ state }) => state === 'open'));
+  const due = dueNext(view);
   return (
     <div class="start">
       <div class="start-main">
@@ -139,54 +139,30 @@ function stepName({ what, kind }: ContractStep): VNode {
   return <PageLink to={pagePaths.agreed}>{what.split(':')[0]}</PageLink>;
 }
 
+const lookPaths = {
+  scope: pagePaths.scope,
+  cautions: pagePaths.cautions,
+  prices: `${pagePaths.allowances}#age-of-prices-title`,
+  agreed: pagePaths.agreed,
+} as const;
+
 /** How many there are of what somebody should look at, and the way there. */
 function NeedsALook(): VNode | null {
-  const { book, beside, roomTitle } = useView();
-  const { findings } = book.scope;
-  const never = findings.filter(({ kind }) => kind === 'never-chosen');
-  const unscoped = findings.filter(({ kind }) => kind !== 'never-chosen');
-  const cautions = book.cautions.filter(({ accepted }) => !accepted);
-  const changed = book.rooms.filter(({ signed }) => signed?.state === 'changed');
-  const expired = book.money.quotes.filter(({ state }) => state === 'expired' || state === 'old');
+  const view = useView();
+  const { book, beside } = view;
+  const counts = needsALook(view);
   const issue = lastIssue(book);
-  const rows = [
-    {
-      count: never.length,
-      what: 'never chosen',
-      to: pagePaths.scope,
-      of: never.map(({ room, what }) => `${lower(roomTitle(room))}: ${lower(what)}`)[0],
-    },
-    { count: unscoped.length, what: 'with a gap in the scope', to: pagePaths.scope, of: unscoped[0]?.what },
-    {
-      count: cautions.length,
-      what: cautions.length === 1 ? 'caution not accepted' : `${lower(cautionWords.title)} not accepted`,
-      to: pagePaths.cautions,
-      of: [...new Set(cautions.map(({ title }) => lower(title)))].slice(0, 4).join(', '),
-    },
-    {
-      count: expired.length,
-      what: expired.length === 1 ? 'price past its day' : 'prices past their day',
-      to: `${pagePaths.allowances}#age-of-prices-title`,
-      of: 'ask the supplier again before they are ordered',
-    },
-    {
-      count: changed.length,
-      what: changed.length === 1 ? 'room changed since it was signed' : 'rooms changed since they were signed',
-      to: pagePaths.agreed,
-      of: issue && `issue ${issue.number}`,
-    },
-  ].filter(({ count }) => count > 0);
-  if (rows.length === 0 && beside.comparison === undefined) return null;
+  if (counts.length === 0 && beside.comparison === undefined) return null;
   return (
     <section aria-labelledby="look-title">
       <h2 id="look-title">Needs a look</h2>
       <ul class="look-list">
-        {rows.map(({ count, what, to, of }) => (
+        {counts.map(({ count, what, of, where }) => (
           <li>
             <span class="figure">{count}</span>
             <span>
-              <PageLink to={to}>{what}</PageLink>
-              {of !== undefined && `: ${of}`}
+              <PageLink to={lookPaths[where]}>{what}</PageLink>
+              {of !== '' && `: ${of}`}
             </span>
           </li>
         ))}

@@ -239,8 +239,8 @@ function Figured({ selection, room }: { selection: BookSelection; room: BookRoom
 function Others({ selection }: { selection: BookSelection }): VNode | null {
   const view = useView();
   const { alternatives, category, state } = selection;
-  if (alternatives.length === 0) return null;
-  const isTried = view.beside.trying !== undefined && lockOf(selection) === undefined && alternatives.length > 1;
+  if (alternatives.length < 2) return null;
+  const isTried = view.beside.trying !== undefined && lockOf(selection) === undefined;
   return (
     <div>
       {isTried ? (
