@@ -9,7 +9,10 @@ const mostLetters = 64_000;
 const mostBytes = 512_000;
 
 /** What mail and paper put between letters: quotes' marks, line breaks, soft ends of lines, spaces that are not seen. */
-const between = /[\s>|=\-\u00AD\u200B-\u200F\u2060\uFEFF]/gu;
+const between = /[\s>|=\-\u00AD\u200B-\u200F\u202A-\u202E\u2060\u2066-\u2069\uFEFF]/gu;
+
+/** Signs of HTML that may stand between letters or for them, by their names. */
+const named: Readonly<Record<string, string>> = { gt: '>', nbsp: ' ', shy: '\u00AD', plus: '+', sol: '/', equals: '=' };
 
 export type CodeLine =
   { readonly ok: true; readonly text: string; readonly line: string } | { readonly ok: false; readonly why: string };
@@ -23,9 +26,9 @@ export function writeCodeLine(text: string): string {
 /** The one line in a text, wherever it stands and however it was wrapped; `line` is as it was written. One letter that became another is always found, since
  *  CRC-32 sees every run of fewer than 33 bits; anything else that happens to it but for one in four thousand million. */
 export function readCodeLine(text: string): CodeLine {
-  const found = [...text.matchAll(/slip(\d+):([^.]*)(\.?)/gu)].map(([, version = '', letters = '', end = '']) => ({
+  const found = [...text.matchAll(/slip(\d{1,9}):([^.]*)(\.?)/gu)].map(([, version = '', letters = '', end = '']) => ({
     version,
-    letters: letters.replaceAll(between, ''),
+    letters: ofMarkup(letters).replaceAll(between, ''),
     end,
   }));
   const [first] = found;
@@ -45,6 +48,18 @@ export function readCodeLine(text: string): CodeLine {
   const packed = unpacked(first.letters);
   if (packed === undefined) return refused('its code line is damaged: letters were lost or changed');
   return { ok: true, text: packed, line: `${head}${first.letters}.` };
+}
+
+/** Letters as they were before a mail made HTML of them, where somebody copied its source: tags go, and what it escapes comes back. */
+function ofMarkup(letters: string): string {
+  if (!/[<&]/u.test(letters)) return letters;
+  return letters
+    .replaceAll(/<\/?[a-z][^<>]*>/giu, '')
+    .replaceAll('&amp;', '&')
+    .replaceAll(/&#(?:x([\da-f]{1,4})|(\d{1,4}));/giu, (_, hex?: string, decimal?: string) =>
+      String.fromCharCode(hex === undefined ? Number(decimal) : parseInt(hex, 16)),
+    )
+    .replaceAll(/&([a-z]+);/gu, (whole, name: string) => named[name] ?? whole);
 }
 
 const refused = (why: string): CodeLine => ({ ok: false, why });

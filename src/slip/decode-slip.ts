@@ -16,6 +16,9 @@ export type DecodedSlip =
       readonly why: string;
     };
 
+/** Choices of a slip: more than any house has places. */
+const mostChoices = 2000;
+
 /** The slip in a text, such as a mail that it was pasted into: quoted, wrapped, with words around it. Never throws. */
 export function decodeSlip(text: string): DecodedSlip {
   const read = readCodeLine(text);
@@ -23,6 +26,7 @@ export function decodeSlip(text: string): DecodedSlip {
   const [house = '', snapshot = '', by = '', on = '', note = '', ...rest] = wordsOf(read.text);
   const choices = choicesOf(rest);
   if (!choices || !parseDay(on).ok) return { ok: false, why: 'its code line holds something else than a slip' };
+  if (choices.length > mostChoices) return { ok: false, why: 'it holds more choices than any house has' };
   const ids = choices.map(({ selection }) => selection);
   if (new Set(ids).size < ids.length) return { ok: false, why: 'it chooses one place twice' };
   return { ok: true, line: read.line, slip: { house, snapshot, by, on, ...(note !== '' && { note }), choices } };

@@ -38,6 +38,12 @@ describe('what a code line packs', () => {
     expect(decodeSlip(writeCodeLine(text))).toEqual({ ok: false, why: 'it chooses one place twice' });
   });
 
+  test('with more choices than any house has is refused', () => {
+    const choices = Array.from({ length: 2001 }, (_, index) => `a/b/${index}\n\ny`);
+    const text = ['2614', '4f2a', 'owner', '2026-11-28', '', ...choices].join('\n');
+    expect(decodeSlip(writeCodeLine(text))).toEqual({ ok: false, why: 'it holds more choices than any house has' });
+  });
+
   test('of letters that are no packed text is refused', () => {
     const bytes = Buffer.alloc(24, 7);
     bytes.writeUInt32LE(crc32(bytes.subarray(0, -4)), 20);

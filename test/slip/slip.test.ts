@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { decodeSlip, encodeSlip, type Slip } from '../../src/slip/index.js';
+import { decodeSlip, encodeSlip, slipText, type Slip } from '../../src/slip/index.js';
 
 const slug = fc.stringMatching(/^[a-z][a-z0-9-]{0,20}$/u);
 const day = fc
@@ -86,6 +86,9 @@ describe('a code line in a mail', () => {
   const wrapped = (width: number, start: string): string =>
     (line.match(new RegExp(`.{1,${width}}`, 'gu')) ?? []).map((part) => start + part).join('\r\n');
 
+  const html = (code: string): string =>
+    around(code).replaceAll('+', '&#43;').replaceAll('/', '&#x2F;').replaceAll('\n', '<br class="quoted">\n');
+
   test.each([
     ['with words around it', around(line)],
     ['wrapped', around(wrapped(40, ''))],
@@ -94,6 +97,9 @@ describe('a code line in a mail', () => {
     ['with soft hyphens and spaces that are not seen', [...line].join('\u00AD').replace(/^.*?:/u, 'slip1:\u200B')],
     ['as quoted-printable breaks lines', wrapped(70, '').replaceAll('\r\n', '=\r\n')],
     ['with no-break spaces and indents', wrapped(50, ' \u00A0\t')],
+    ['as the source of a mail in HTML, with what it quotes', html(wrapped(40, '&gt;&nbsp;'))],
+    ['escaped twice', html(line).replaceAll('&', '&amp;')],
+    ['turned about by signs that are not seen', wrapped(30, '\u202A\u2068')],
     ['twice, as an answer has it', around(line) + around(wrapped(60, '> '))],
   ])('is read %s', (_, text) => {
     expect(decodeSlip(text)).toEqual({ ok: true, line, slip: one });
@@ -111,9 +117,61 @@ describe('a code line in a mail', () => {
     ],
     ['another sign', line.replace(/.\.$/u, 'é.'), "its code line holds 'é', which no code line does"],
     ['no letters', 'slip1:.', 'its code line is damaged: letters were lost or changed'],
+    [
+      'a number without end',
+      `slip${'1'.repeat(1_000_000)}:AAAA.`,
+      'there is no code line in it, which begins with slip1:',
+    ],
+    ['a tag that is not closed', `slip1:AA<b${'<b'.repeat(400_000)}.`, 'its code line is longer than any slip'],
+    ['a sign that HTML does not know', 'slip1:AA&odd;AA.', "its code line holds '&', which no code line does"],
     ['too many letters', `slip1:${'A'.repeat(64_001)}.`, 'its code line is longer than any slip'],
   ])('with %s is refused with its reason', (_, text, why) => {
     expect(decodeSlip(text)).toEqual({ ok: false, why });
+  });
+
+  test.each(['slip1:', 'slip1:.', 'slip1:AAAA', '> ', '&#43;', '<br>', 'slip', '\u00A0', '&amp;', '\uD83D'])(
+    'is looked for in a megabyte of %j in its time',
+    (piece) => {
+      const text = piece.repeat(Math.ceil(1_000_000 / piece.length));
+      const began = performance.now();
+      const read = [decodeSlip(text), decodeSlip(`${text}\n${line}`), decodeSlip(`${line}\n${text}`)];
+      // Some 20 ms each; what looked at each sign again for each other would take minutes.
+      expect(performance.now() - began).toBeLessThan(10_000);
+      for (const one of read) if (!one.ok) expect(one.why.length).toBeLessThan(100);
+    },
+  );
+
+  test('that anything happened to is the same slip or is refused in words, and nothing is thrown', () => {
+    const pieces = fc.constantFrom(
+      'slip1:',
+      'slip2:',
+      '.',
+      '> ',
+      '<br>',
+      '<',
+      '&gt;',
+      '&#43;',
+      '&#xFFFF;',
+      '\r\n',
+      '\u00A0',
+      '+',
+      'A',
+      '=',
+    );
+    const harm = fc.record({ at: fc.nat(), cut: fc.nat({ max: 40 }), put: fc.array(pieces, { maxLength: 4 }) });
+    const text = slipText(one, { house: 'Larch Hollow, job 2614', choices: [] });
+    fc.assert(
+      fc.property(fc.array(harm, { minLength: 1, maxLength: 5 }), (harms) => {
+        const harmed = harms.reduce((now, { at, cut, put }) => {
+          const from = at % (now.length + 1);
+          return now.slice(0, from) + put.join('') + now.slice(from + cut);
+        }, text);
+        const read = decodeSlip(harmed);
+        if (read.ok) expect(read.slip).toEqual(one);
+        else expect(read.why).toMatch(/^.{10,100}$/u);
+      }),
+      { numRuns: 2000 },
+    );
   });
 
   test('that was made by hand is refused, whatever it holds', () => {
