@@ -11,14 +11,19 @@ export type Held =
 
 /** Holds choices against a Book, each by itself: what stood when it was made must stand still. */
 export function holdAgainst(book: Book, choices: readonly SlipChoice[]): readonly Held[] {
+  return choices.map(holder(book));
+}
+
+/** The same for one choice after the other. */
+export function holder(book: Book): (choice: SlipChoice) => Held {
   const look = lookUp(book);
-  return choices.map((choice): Held => {
+  return (choice) => {
     const selection = look.selection(choice.selection);
     if (!selection) return { is: 'refused', choice, why: 'There is no such place in the house any more.' };
     if (standing(selection) === choice.now) return { is: 'so already', choice, selection };
     const why = whyNot(choice, selection, look);
     return why === undefined ? { is: 'open to it', choice, selection } : { is: 'refused', choice, selection, why };
-  });
+  };
 }
 
 /** What a selection has now: an option's slug, `none`, or null. */

@@ -4,6 +4,15 @@
 export type { Slip, SlipChoice } from './slip.js';
 export { encodeSlip } from './encode-slip.js';
 export { decodeSlip, type DecodedSlip } from './decode-slip.js';
-export { slipText, slipWords, type SlipWords } from './slip-text.js';
-export { holdAgainst, orderedWords, standing, type Held } from './hold-against.js';
+export { optionWords, slipText, slipWords, type SlipWords } from './slip-text.js';
+export { holdAgainst, holder, orderedWords, standing, type Held } from './hold-against.js';
 export { layOver, type LaidOver, type Wish } from './lay-over.js';
+export {
+  layTogether,
+  togetherChoices,
+  unsettled,
+  type Difference,
+  type HeldWish,
+  type LaidTogether,
+  type Settled,
+} from './laid-together.js';
