@@ -165,8 +165,8 @@ interface Judged {
 }
 
 function judge({ wanted, differing }: Asked, book: Book): Judged {
-  const choices = wanted.map(({ choice }) => choice);
-  const all = holdAgainst(book, choices);
+  const hold = holdAgainst(book);
+  const all = wanted.map(({ choice, on }) => hold(choice, on));
   const held = wanted.flatMap((one, index) => {
     const its = all[index];
     return its ? [[one, its] as const] : [];

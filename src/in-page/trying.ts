@@ -1,3 +1,4 @@
+import { goneWords } from '../core/fact/index.js';
 import { lookUp, type Book } from '../core/book/index.js';
 import { whatFollows, type WhatFollows } from '../table/index.js';
 import {
@@ -96,6 +97,7 @@ export function startTrial(house: TriableHouse, store: PickStore, show: (trying:
   const withPick = (before: readonly KeptPick[], selection: string, option: string | null): readonly KeptPick[] => {
     const place = lookUp(trying.from).selection(selection);
     if (!place || house.locks[selection] !== undefined) return before;
+    if (goneWords(lookUp(trying.from).option(place.category, option ?? '') ?? {}, on) !== undefined) return before;
     const was = chosenAt(place);
     const at = before.findIndex((pick) => pick.selection === selection);
     const one: KeptPick = { selection, was, now: option };

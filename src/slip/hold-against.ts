@@ -1,5 +1,6 @@
 import { lookUp, type Book, type BookSelection, type LookUp } from '../core/book/index.js';
-import { capital, printDay } from '../base/units/index.js';
+import { capital, printDay, type IsoDate } from '../base/units/index.js';
+import { goneWords } from '../core/fact/index.js';
 import type { SlipChoice } from './slip.js';
 import { optionWords } from './slip-text.js';
 
@@ -9,19 +10,14 @@ export type Held =
   | { readonly is: 'so already'; readonly choice: SlipChoice; readonly selection: BookSelection }
   | { readonly is: 'refused'; readonly choice: SlipChoice; readonly selection?: BookSelection; readonly why: string };
 
-/** Holds choices against a Book, each by itself: what stood when it was made must stand still. */
-export function holdAgainst(book: Book, choices: readonly SlipChoice[]): readonly Held[] {
-  return choices.map(holder(book));
-}
-
-/** The same for one choice after the other. */
-export function holder(book: Book): (choice: SlipChoice) => Held {
+/** Holds choices against a Book, each by itself and by the day on which it was made: what stood then must stand still. */
+export function holdAgainst(book: Book): (choice: SlipChoice, on: IsoDate) => Held {
   const look = lookUp(book);
-  return (choice) => {
+  return (choice, on) => {
     const selection = look.selection(choice.selection);
     if (!selection) return { is: 'refused', choice, why: 'There is no such place in the house any more.' };
     if (standing(selection) === choice.now) return { is: 'so already', choice, selection };
-    const why = whyNot(choice, selection, look);
+    const why = whyNot(choice, on, selection, look);
     return why === undefined ? { is: 'open to it', choice, selection } : { is: 'refused', choice, selection, why };
   };
 }
@@ -31,16 +27,23 @@ export function standing({ state, chosen }: Pick<BookSelection, 'state' | 'chose
   return state === 'none' ? 'none' : (chosen ?? null);
 }
 
-function whyNot({ selection: id, was, now }: SlipChoice, selection: BookSelection, look: LookUp): string | undefined {
+function whyNot(
+  { selection: id, was, now }: SlipChoice,
+  on: IsoDate,
+  selection: BookSelection,
+  look: LookUp,
+): string | undefined {
   const name = (slug: string | null): string => optionWords(id, slug, look);
   if (selection.facts.length > 0) return `${orderedWords(selection)}; it is changed in the record, with instead-of.`;
-  if (now !== null && now !== 'none' && !look.option(selection.category, now))
-    return `There is no option '${now}' any more.`;
+  const option = now === null || now === 'none' ? {} : look.option(selection.category, now);
+  if (!option) return `There is no option '${now ?? ''}' any more.`;
+  const gone = goneWords(option, on);
+  if (gone !== undefined) return gone;
   if (standing(selection) === was) return undefined;
   const { chosenBy, chosenOn } = selection;
   const by = chosenBy === undefined ? '' : `, chosen by ${chosenBy}`;
-  const on = chosenOn === undefined ? '' : `${by === '' ? ', chosen' : ''} on ${printDay(chosenOn)}`;
-  return `It was ${name(was)} when this was chosen, and is ${name(standing(selection))} now${by}${on}; wanted is ${name(now)}.`;
+  const when = chosenOn === undefined ? '' : `${by === '' ? ', chosen' : ''} on ${printDay(chosenOn)}`;
+  return `It was ${name(was)} when this was chosen, and is ${name(standing(selection))} now${by}${when}; wanted is ${name(now)}.`;
 }
 
 /** `Ordered on 24 February 2026 as order T-2614-1`: the last thing that was done of a selection that is released or ordered. */

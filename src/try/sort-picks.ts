@@ -1,4 +1,5 @@
-import { lookUp, type Book, type BookSelection } from '../core/book/index.js';
+import { goneWords } from '../core/fact/index.js';
+import { lookUp, type Book, type BookSelection, type LookUp } from '../core/book/index.js';
 import { chosenAt } from './pick.js';
 
 /** A pick as it is kept between visits, with what stood there when it was made. */
@@ -24,7 +25,10 @@ export function sortPicks(
   const look = lookUp(book);
   const sorted = picks.map((pick) => {
     const selection = look.selection(pick.selection);
-    return { pick, why: selection ? whyUnfit(pick, selection, locks[pick.selection]) : 'the place is no longer there' };
+    return {
+      pick,
+      why: selection ? whyUnfit(pick, selection, locks[pick.selection], look) : 'the place is no longer there',
+    };
   });
   return {
     fit: sorted.flatMap(({ pick, why }) => (why === undefined ? [pick] : [])),
@@ -32,11 +36,18 @@ export function sortPicks(
   };
 }
 
-function whyUnfit({ was, now }: KeptPick, selection: BookSelection, lock: string | undefined): string | undefined {
+function whyUnfit(
+  { was, now }: KeptPick,
+  selection: BookSelection,
+  lock: string | undefined,
+  look: LookUp,
+): string | undefined {
   const stands = chosenAt(selection);
   if (stands === now) return 'it is chosen now';
   if (lock !== undefined) return 'it can no longer be changed here';
   if (stands !== was) return 'something else was chosen there meanwhile';
+  const option = look.option(selection.category, now ?? '');
+  if (option && goneWords(option, look.book.on) !== undefined) return 'it was withdrawn';
   const isThere = now === null || now === 'none' || selection.alternatives.some(({ option }) => option === now);
   return isThere ? undefined : 'it is no longer considered there';
 }

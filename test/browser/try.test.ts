@@ -120,8 +120,8 @@ describe('a book opened from a disk', () => {
     expect(await radio(page, stone, 'full-bed-ledge').isChecked()).toBe(true);
     // A row of the room opens in place.
     await page.locator(`details:has([data-try="${hearth}"]) > summary`).click();
-    await radio(page, hearth, 'granite-flamed-2in').check();
-    const both = total([first, { selection: hearth, option: 'granite-flamed-2in' }]);
+    await radio(page, hearth, 'cast-concrete-hearth').check();
+    const both = total([first, { selection: hearth, option: 'cast-concrete-hearth' }]);
     await page.waitForFunction((text) => document.querySelector('.try-sum strong')?.textContent === text, both);
     expect(await page.locator('.try-count').textContent()).toBe('Trying 2 choices.');
   });
@@ -146,7 +146,7 @@ describe('a book opened from a disk', () => {
     expect(packed.snapshot.startsWith(snapshot) && snapshot.length).toBe(12);
     expect(choices).toEqual([
       { selection: stone, was: null, now: 'full-bed-ledge' },
-      { selection: hearth, was: null, now: 'granite-flamed-2in' },
+      { selection: hearth, was: null, now: 'cast-concrete-hearth' },
     ]);
     expect(text).toContain('Great room · stone facing, chimney breast and Hearth riser: open → Full-bed ledge stone');
     expect(await axeViolations(page)).toEqual({ light: [], dark: [] });
@@ -202,7 +202,7 @@ describe('a book opened from a disk', () => {
   test('lays aside what was picked from other records, and says one by one what no longer fits', async () => {
     const picks = [
       { selection: stone, was: null, now: 'full-bed-ledge' },
-      { selection: hearth, was: 'bluestone-2in', now: 'granite-flamed-2in' },
+      { selection: hearth, was: 'bluestone-2in', now: 'cast-concrete-hearth' },
       { selection: 'attic/floor/floor', was: null, now: 'oak' },
     ];
     const kept = JSON.stringify({ snapshot: 'older', picks });
@@ -210,7 +210,7 @@ describe('a book opened from a disk', () => {
     await page.reload();
     const told = page.getByRole('alert');
     expect(await told.locator('li').allTextContents()).toEqual([
-      'Great room · hearth, chimney breast, Hearth: Flamed granite, 2 inch no longer fits: something else was chosen there meanwhile.',
+      'Great room · hearth, chimney breast, Hearth: Cast concrete, 2 inch no longer fits: something else was chosen there meanwhile.',
       'attic/floor/floor: oak no longer fits: the place is no longer there.',
       'Great room · stone facing, chimney breast and Hearth riser: Full-bed ledge stone still fits.',
     ]);
@@ -229,6 +229,14 @@ describe('a book opened from a disk', () => {
     const group = page.locator(`[data-try="${ordered.id}"]`);
     expect(await group.locator('input:not(:disabled)').count()).toBe(0);
     expect(await group.textContent()).toContain('Locked. It is ordered: changing it takes a change order.');
+  });
+
+  test('offers nothing that was withdrawn, and says when and why', async () => {
+    const gone = page.locator(`[data-try="${hearth}"] label`, { hasText: 'Flamed granite, 2 inch' });
+    expect(await gone.locator('input').isDisabled()).toBe(true);
+    expect(await gone.textContent()).toContain(
+      'It was withdrawn on 15 April 2026: The yard no longer cuts it to two inches.',
+    );
   });
 
   test.each([

@@ -13,6 +13,7 @@ import { smallBook } from '../book/small-house.js';
 import { HouseUnderGit } from './house-under-git.js';
 
 const study = 'content/rooms/study.md';
+const record = 'content/options/floor/oak.md';
 const floor = 'study/floor/floor';
 const ceiling = 'study/ceiling-board/ceiling';
 const oak: SlipChoice = { selection: floor, was: 'pine', now: 'oak' };
@@ -160,13 +161,23 @@ Nothing was chosen. --except-conflicts leaves these out and takes the rest.
     expect(error).toContain('Ordered on 2 March 2026 as order B-7; it is changed in the record, with instead-of.');
   });
 
-  test('is refused for what the records refuse', async () => {
-    const record = 'content/options/floor/oak.md';
+  test('is refused for what was withdrawn before, and the rest may be taken', async () => {
     house.edit(record, 'name:', 'withdrawn: { on: 2026-04-01, why: The mill closed }\nname:');
+    const path = slipFile('slip.txt', [oak, fir]);
+    const { code: ended, error } = await house.run(`choose ${path}`);
+    expect(ended).toBe(1);
+    expect(error).toContain('101 Study: floor\n  It was withdrawn on 1 April 2026: The mill closed.');
+    expect(await house.run(`choose ${path} --except-conflicts`)).toMatchObject({ code: 0 });
+    expect(house.read(study)).toContain('chosen: pine\n');
+    expect(house.read(study)).toContain('chosen: fir-tg-1x6\n');
+  });
+
+  test('is refused for what the records refuse', async () => {
+    house.edit(record, 'lead: 4 weeks\n', '');
     const before = house.read(study);
     const { code: ended, error } = await house.run(`choose ${slipFile('slip.txt', [oak])}`);
     expect(ended).toBe(1);
-    expect(error).toContain('chosen-withdrawn');
+    expect(error).toContain('1 error in 1 file. Nothing was chosen.');
     expect(house.read(study)).toBe(before);
   });
 });

@@ -5,11 +5,15 @@ import { smallBook } from '../book/small-house.js';
 const floor = 'study/floor/floor';
 const oak: SlipChoice = { selection: floor, was: 'pine', now: 'oak' };
 
-/** What becomes of one choice against the small house, with its floor chosen as said. */
-function held(choice: SlipChoice, chosen = 'chosen: pine'): readonly [string, string] {
-  const book = smallBook({ 'content/rooms/study.md': [['chosen: pine', chosen]] });
-  const [one] = holdAgainst(book, [choice]);
-  return [one?.is ?? '', one?.is === 'refused' ? one.why : ''];
+/** What becomes of one choice of 20 April against the small house, with its floor chosen as said, and with the oak as it may be. */
+function held(
+  choice: SlipChoice,
+  chosen = 'chosen: pine',
+  more: NonNullable<Parameters<typeof smallBook>[0]> = {},
+): readonly [string, string] {
+  const book = smallBook({ 'content/rooms/study.md': [['chosen: pine', chosen]], ...more }, '2026-04-20', () => true);
+  const one = holdAgainst(book)(choice, '2026-04-20');
+  return [one.is, one.is === 'refused' ? one.why : ''];
 }
 
 test('a choice may be taken where what stood then stands still', () => {
@@ -44,4 +48,12 @@ test('a choice is refused for a place or an option that is gone, and for what is
   expect(held({ ...oak, now: 'pine' }, 'chosen: pine\n    released: { on: 2026-03-02, option: pine }')[0]).toBe(
     'so already',
   );
+});
+
+test.each([
+  ['2026-04-19', 'refused', 'It was withdrawn on 19 April 2026: The mill burned down.'],
+  ['2026-04-20', 'open to it', ''],
+])('a choice of 20 April of what was withdrawn on %s: %s', (on, is, why) => {
+  const gone = `name: Oak strip\nwithdrawn: { on: ${on}, why: The mill burned down }`;
+  expect(held(oak, 'chosen: pine', { 'content/options/floor/oak.md': [['name: Oak strip', gone]] })).toEqual([is, why]);
 });

@@ -32,6 +32,16 @@ describe('picks of older records', () => {
     expect(sort([pick(selection, was, now)])).toEqual({ fit: [], unfit: [why] });
   });
 
+  test('do not fit where the option was withdrawn before the day of the Book', () => {
+    const gone = (on: string) => ({
+      ...fixtureBook,
+      options: fixtureBook.options.map((option) => ({ ...option, withdrawn: { on, why: 'The mill closed' } })),
+    });
+    const one = pick(floor, null, 'white-oak-5');
+    expect(sortPicks([one], gone(fixtureBook.on), {}).fit).toEqual([one]);
+    expect(sortPicks([one], gone('2026-01-01'), {}).unfit).toEqual([{ pick: one, why: 'it was withdrawn' }]);
+  });
+
   test('do not fit what is locked meanwhile', () => {
     const one = pick(study, 'fir-plank', 'white-oak-5');
     expect(sort([one], { [study]: 'It is ordered.' }).unfit).toEqual(['it can no longer be changed here']);

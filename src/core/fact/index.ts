@@ -4,4 +4,5 @@ export * from './product.js';
 export * from './products/index.js';
 export { patternFacts, type PatternFacts, type TileBond } from './pattern.js';
 export { attributeFor, carries, factOf, unitOfFact, type FactName, type Telling } from './read.js';
+export { goneWords, isGone } from './withdrawn.js';
 export { makerText, untoldOf, untoldWords, type AskingCategory, type Untold } from './untold.js';

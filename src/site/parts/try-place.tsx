@@ -1,4 +1,5 @@
 import type { ComponentChildren, VNode } from 'preact';
+import { goneWords } from '../../core/fact/index.js';
 import type { BookSelection } from '../../core/book/index.js';
 import { changeWords } from '../../sheet/index.js';
 import { printMoney } from '../../base/units/index.js';
@@ -97,16 +98,23 @@ function isTried(selection: BookSelection, { beside }: View): boolean {
   return beside.trying !== undefined && triedOptions(selection).length > 1;
 }
 
-function Radio({
-  selection,
-  one: { option, stands },
-  isLocked,
-}: {
-  selection: BookSelection;
-  one: TriedOption;
-  isLocked: boolean;
-}): VNode {
-  return <input type="radio" name={`try ${selection.id}`} value={option ?? ''} checked={stands} disabled={isLocked} />;
+function Radio({ selection, one, isLocked }: { selection: BookSelection; one: TriedOption; isLocked: boolean }): VNode {
+  const { option, stands } = one;
+  const isGone = goneNow(selection, one, useView()) !== undefined;
+  return (
+    <input
+      type="radio"
+      name={`try ${selection.id}`}
+      value={option ?? ''}
+      checked={stands}
+      disabled={isLocked || isGone}
+    />
+  );
+}
+
+/** Why an option is no longer there to be picked, on the day of the pages. */
+function goneNow({ category }: BookSelection, { option, stands }: TriedOption, view: View): string | undefined {
+  return stands ? undefined : goneWords(view.option(category, option ?? '') ?? {}, view.book.on);
 }
 
 function TryOption({
@@ -125,12 +133,13 @@ function TryOption({
   const option = alternative && view.option(selection.category, alternative.option);
   const name = option?.name ?? (slug === 'none' ? 'Not wanted' : 'Leave it open');
   const radio = <Radio selection={selection} one={one} isLocked={isLocked} />;
+  const gone = goneNow(selection, one, view);
   if (isBrief) {
     return (
       <label class="try-option">
         {radio}
         <span class="try-words">
-          {name} {alternative && <span class="why">{changeWords(alternative.againstToday)}</span>}
+          {name} {alternative && <span class="why">{gone ?? changeWords(alternative.againstToday)}</span>}
         </span>
       </label>
     );
@@ -142,6 +151,7 @@ function TryOption({
       <span class="try-words">
         <span class="try-name">{name}</span>
         <span class="why">{standing(selection, stands, alternative?.isStandard ?? false)}</span>
+        {gone !== undefined && <span class="why">{gone}</span>}
         {alternative && (
           <span class="try-total">
             <span class="for-the-ear">, house total </span>

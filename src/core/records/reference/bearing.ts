@@ -1,3 +1,4 @@
+import { isGone } from '../../fact/index.js';
 import { isOnSite, type Selection } from '../../model/index.js';
 import { problemAt, type Problem } from '../../../base/problem/index.js';
 import { printDay } from '../../../base/units/index.js';
@@ -69,7 +70,7 @@ function withdrawnProblems(
     const isChosen = chosen === slug;
     if (isOnSite(facts)) return [];
     const { on, why, instead } = withdrawn;
-    const after = isChosen && chosenOn !== undefined && chosenOn > on;
+    const after = isChosen && chosenOn !== undefined && isGone(withdrawn, chosenOn);
     const place = considering.indexOf(slug);
     const key = isChosen ? ['chosen'] : place < 0 && standard === slug ? ['standard'] : ['considering', place];
     const end = `withdrawn on ${printDay(on)}: ${why}`;
