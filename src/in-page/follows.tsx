@@ -3,7 +3,7 @@ import type { WhatFollows } from '../table/index.js';
 import { TableHtml } from '../write/index.js';
 
 /** Pages of the book are not known here: names stand without links. */
-const noLinks = (): undefined => undefined;
+export const noLinks = (): undefined => undefined;
 
 /** All that follows from what is tried: facts, tables, what comes and goes. */
 export function Follows({ follows: { facts, tables, notices } }: { follows: WhatFollows }): VNode {

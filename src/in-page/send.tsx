@@ -3,34 +3,37 @@ import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import type { IsoDate } from '../base/units/index.js';
 import { slipText, slipWords, type Slip } from '../slip/index.js';
 import { printSlip } from './print-slip.js';
+import { snapshotOf } from './snapshot.js';
 import type { Trial, Trying } from './trying.js';
-
-/** Digits of the records' digest that a slip carries: enough to tell two versions of one house apart. */
-const snapshotDigits = 12;
 
 interface SendProps {
   readonly trial: Trial;
-  readonly trying: Trying;
+  readonly trying: Pick<Trying, 'from' | 'to' | 'picks'>;
   readonly today: IsoDate;
+  /** Who chooses, and a sentence, to begin with. */
+  readonly begin?: { readonly by?: string; readonly note: string };
+  /** What the slip says after the sentence: whose slips it was laid together from. */
+  readonly origin?: string;
   readonly close: () => void;
 }
 
 /** The choices as a slip: who chose, a sentence, the text, and ways to hand it over. */
-export function Send({ trial, trying: { from, to, picks }, today, close }: SendProps): VNode {
+export function Send({ trial, trying: { from, to, picks }, today, begin, origin = '', close }: SendProps): VNode {
   const people = choosers(trial);
-  const [by, setBy] = useState(people[0] ?? '');
-  const [note, setNote] = useState('');
+  const [by, setBy] = useState(people.find((name) => name === begin?.by) ?? people[0] ?? '');
+  const [note, setNote] = useState(begin?.note ?? '');
   const [said, setSaid] = useState('');
   const dialog = useRef<HTMLDialogElement>(null);
   const area = useRef<HTMLTextAreaElement>(null);
   const id = useId();
   useEffect(() => dialog.current?.showModal(), []);
+  const sentence = `${note} ${origin}`.trim().replace(/\s+/gu, ' ');
   const slip: Slip = {
     house: trial.house.records.house.number,
-    snapshot: trial.house.snapshot.slice(0, snapshotDigits),
+    snapshot: snapshotOf(trial.house),
     by,
     on: today,
-    ...(note.trim() !== '' && { note: note.trim().replace(/\s+/gu, ' ') }),
+    ...(sentence !== '' && { note: sentence }),
     choices: picks,
   };
   const text = slipText(slip, slipWords(from, slip, to));
@@ -60,10 +63,11 @@ export function Send({ trial, trying: { from, to, picks }, today, close }: SendP
           />
         </p>
       </div>
-      <p class="try-slip-label">
-        <label for={`${id}-text`}>The slip</label>
-      </p>
-      <textarea id={`${id}-text`} class="try-slip" readOnly ref={area} value={text} rows={14} />
+      {origin !== '' && (
+        <p class="why">
+          A slip has one person who chooses: whoever is named here. Whose slips it comes from stands in its sentence.
+        </p>
+      )}
       <div class="try-tools">
         <button type="button" class="try-tool try-main" onClick={() => copy(text, area.current, setSaid)}>
           Copy
@@ -84,6 +88,10 @@ export function Send({ trial, trying: { from, to, picks }, today, close }: SendP
       <p role="status" class="why">
         {said}
       </p>
+      <p class="try-slip-label">
+        <label for={`${id}-text`}>The slip</label>
+      </p>
+      <textarea id={`${id}-text`} class="try-slip" readOnly ref={area} value={text} rows={14} />
     </dialog>
   );
 }

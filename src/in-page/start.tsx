@@ -6,6 +6,7 @@ import { Follows } from './follows.js';
 import { pickStore } from './kept-picks.js';
 import { placesIn } from './places.js';
 import { roomPictures } from './room-pictures.js';
+import { startSlips } from './slips/index.js';
 import { startTrial, type Trying } from './trying.js';
 
 declare global {
@@ -23,6 +24,7 @@ function start(bar: HTMLElement, packed: PackedHouse): void {
   speakAs(house.records.house);
   const [follows, said] = [tryFields.follows, tryFields.said].map((id) => document.getElementById(id));
   const [places, pictures, today] = [placesIn(document), roomPictures(document), dayNow()];
+  let showSlips = (): void => undefined;
   const trial = startTrial(house, pickStore(house.records.house), show);
   // In the order in which they were made: what was kept, then what was picked while this was read.
   const picked = places.picked();
@@ -40,12 +42,14 @@ function start(bar: HTMLElement, packed: PackedHouse): void {
   window.addEventListener('storage', trial.refresh);
   window.addEventListener('pageshow', (event) => event.persisted && trial.refresh());
   document.documentElement.classList.add('trying');
+  showSlips = startSlips(document, trial, today);
 
   function show(trying: Trying): void {
     places.show(trying.picks);
     render(<Bar trial={trial} trying={trying} today={today} isShownInPage={Boolean(follows)} />, bar);
     if (said) said.textContent = trying.follows?.summary ?? '';
     if (follows) render(trying.follows ? <Follows follows={trying.follows} /> : null, follows);
+    showSlips();
     const selections = new Map(trying.to.selections.map(({ id, room }) => [id, room]));
     const rooms = new Set(trying.picks.flatMap(({ selection }) => selections.get(selection) ?? []));
     // Figures first: a picture takes longer than they do.

@@ -10,7 +10,7 @@ import {
   type SortedPicks,
   type TriableHouse,
 } from '../try/index.js';
-import type { Problem } from '../base/problem/index.js';
+import type { Outcome, Problem } from '../base/problem/index.js';
 import type { IsoDate } from '../base/units/index.js';
 import type { PickStore } from './kept-picks.js';
 
@@ -37,6 +37,10 @@ export interface Trial {
   readonly pick: (selection: string, option: string | null) => void;
   /** Picks several at once; what is locked stays, and so does what is picked elsewhere. */
   readonly pickSet: (picks: readonly Pick[]) => void;
+  /** Tries these and nothing else; what is locked stays. */
+  readonly take: (picks: readonly Pick[]) => void;
+  /** The whole Book with any picks, for the day that is computed for. */
+  readonly bookWith: (picks: readonly Pick[]) => Outcome<Book>;
   readonly computeFor: (day: IsoDate) => void;
   readonly clear: () => void;
   /** Takes up picks of older records that still fit, or forgets them. */
@@ -104,6 +108,8 @@ export function startTrial(house: TriableHouse, store: PickStore, show: (trying:
     if (option === was) return before.filter((pick) => pick.selection !== selection);
     return at < 0 ? [...before, one] : before.with(at, one);
   };
+  const withAll = (before: readonly KeptPick[], made: readonly Pick[]): readonly KeptPick[] =>
+    made.reduce((all, { selection, option }) => withPick(all, selection, option), before);
 
   read();
   trying = compute();
@@ -111,7 +117,9 @@ export function startTrial(house: TriableHouse, store: PickStore, show: (trying:
     house,
     now: () => trying,
     pick: (selection, option) => set(withPick(picks, selection, option)),
-    pickSet: (made) => set(made.reduce((all, { selection, option }) => withPick(all, selection, option), picks)),
+    pickSet: (made) => set(withAll(picks, made)),
+    take: (made) => set(withAll([], made)),
+    bookWith: (made) => compose(made, on),
     computeFor: (day) => {
       on = day;
       keep();

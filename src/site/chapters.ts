@@ -21,6 +21,7 @@ export const chapters = [
     pages: [
       { id: 'choices', title: 'To decide' },
       { id: 'try', title: 'Try choices' },
+      { id: 'slips', title: 'Choice slips' },
       { id: 'alternatives', title: 'Alternatives' },
       { id: 'options', title: 'Options' },
     ],
@@ -65,13 +66,18 @@ export const chapters = [
 export type ChapterId = (typeof chapters)[number]['id'];
 export type LeadingPageId = (typeof chapters)[number]['pages'][number]['id'];
 
-/** The chapters that a book has: choices are tried where the house lies beside its pages. */
+/** The chapters that a book has: choices are tried, and slips laid over each other, where the house lies beside its pages. */
 export function chaptersOf({ beside }: View): readonly Chapter[] {
   return chapters.map(({ id, title, pages }) => ({
     id,
     title,
-    pages: pages.filter((page) => page.id !== 'try' || beside.trying),
+    pages: pages.filter((page) => beside.trying !== undefined || !isTrying(page.id)),
   }));
+}
+
+/** Does a page need the house beside it? */
+export function isTrying(id: LeadingPageId): boolean {
+  return id === 'try' || id === 'slips';
 }
 
 /** The book as a set of pages. */

@@ -24,6 +24,7 @@ export const pagePaths = {
   agreed: 'agreed.html',
   alternatives: 'alternatives.html',
   try: 'try.html',
+  slips: 'slips.html',
   calendar: 'calendar.html',
   records: 'records.html',
   numbers: 'about-the-numbers.html',

@@ -1,6 +1,6 @@
 import type { VNode } from 'preact';
 import { checkPath, type Page } from './page.js';
-import { chaptersOf, type LeadingPageId } from './chapters.js';
+import { chaptersOf, isTrying, type LeadingPageId } from './chapters.js';
 import { AlternativesPage } from './pages/alternatives.js';
 import { AgreedPage } from './pages/agreed.js';
 import { CalendarPage } from './pages/calendar.js';
@@ -29,6 +29,7 @@ import { RoomFiguresPage } from './pages/room-figures.js';
 import { RoomsPage } from './pages/rooms.js';
 import { SearchPage } from './pages/search.js';
 import { StartPage } from './pages/start.js';
+import { SlipsPage } from './pages/slips.js';
 import { TradesPage } from './pages/trades.js';
 import { TryPage } from './pages/try.js';
 import { marksOf, markRules } from './marks.js';
@@ -49,7 +50,7 @@ export function allSheets(view: View): readonly Page[] {
         ...(id === 'search' && {
           scripts: ['assets/minisearch.js', 'assets/search-index.js', 'assets/search.js'],
         }),
-        ...(id === 'try' && tryScripts(view)),
+        ...(isTrying(id) && tryScripts(view)),
         ...(listed.has(id) && { scripts: ['assets/lists.js'] }),
       })),
     ),
@@ -137,6 +138,7 @@ const leadingPages: Readonly<Record<LeadingPageId, (view: View) => VNode>> = {
   agreed: () => <AgreedPage />,
   alternatives: () => <AlternativesPage />,
   try: () => <TryPage />,
+  slips: () => <SlipsPage />,
   calendar: () => <CalendarPage />,
   records: () => <RecordsPage />,
   numbers: () => <NumbersPage />,

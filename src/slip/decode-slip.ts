@@ -50,3 +50,8 @@ function choicesOf(words: readonly string[]): readonly SlipChoice[] | undefined 
   }
   return choices;
 }
+
+/** Why a slip is none of a house, by the house's job number, as a sentence without its point; undefined where it is. */
+export function whyNotOf({ house }: Pick<Slip, 'house'>, number: string): string | undefined {
+  return house === number ? undefined : `it is of job ${house}, and this house is job ${number}`;
+}

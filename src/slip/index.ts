@@ -3,7 +3,7 @@
  *  records, and writing into them. */
 export type { Slip, SlipChoice } from './slip.js';
 export { encodeSlip } from './encode-slip.js';
-export { decodeSlip, type DecodedSlip } from './decode-slip.js';
+export { decodeSlip, whyNotOf, type DecodedSlip } from './decode-slip.js';
 export { optionWords, slipText, slipWords, type SlipWords } from './slip-text.js';
 export { holdAgainst, orderedWords, standing, type Held } from './hold-against.js';
 export { layOver, type LaidOver, type Wish } from './lay-over.js';

@@ -11,6 +11,12 @@ export const tryFields = {
   follows: 'try-follows',
   /** Read out when it changes. */
   said: 'try-said',
+  /** Where slips are laid down: a box to paste into, files to open, a button that reads the box, what is said, and what comes of it. */
+  slipText: 'slip-text',
+  slipFiles: 'slip-files',
+  slipRead: 'slip-read',
+  slipSaid: 'slip-said',
+  slips: 'slips-root',
   /** Of the root: the name under which this browser keeps what is picked. */
   store: 'data-store',
 } as const;
@@ -18,4 +24,9 @@ export const tryFields = {
 /** The name under which a browser keeps what is picked of a house. */
 export function storeKey({ name, number }: { readonly name: string; readonly number: string }): string {
   return `bookmatch-try ${number} ${name}`;
+}
+
+/** The name under which a browser keeps slips that were laid down, while its window is open. */
+export function slipsKey(house: Parameters<typeof storeKey>[0]): string {
+  return `${storeKey(house)} slips`;
 }

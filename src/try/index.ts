@@ -6,5 +6,5 @@ export { tryPicks, type TryPicks } from './try-picks.js';
 export { chosenAt, withPicks, type Pick } from './pick.js';
 export { lockOf } from './lock.js';
 export { sortPicks, type KeptPick, type SortedPicks } from './sort-picks.js';
-export { storeKey, tryFields } from './fields.js';
+export { slipsKey, storeKey, tryFields } from './fields.js';
 export { triedOptions, type TriedOption } from './tried-options.js';

@@ -2,10 +2,11 @@ import { mkdtemp } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Book } from '../../src/core/book/index.js';
+import type { Source } from '../../src/core/model/index.js';
 import { pageScript } from '../../src/disk/program/index.js';
 import { makeComposer, recordsDigest } from '../../src/disk/load/index.js';
 import { writeSite } from '../../src/site/index.js';
-import { packHouse } from '../../src/try/index.js';
+import { packHouse, type PackedHouse } from '../../src/try/index.js';
 import { fixtureBook, fixtureTexts } from '../site/fixture.js';
 import { packedDemo } from '../try/packed-demo.js';
 
@@ -21,10 +22,18 @@ export async function buildDemo(): Promise<string> {
 /** Builds the small house whose people write markup into their records, with which choices can be tried. */
 export async function buildHostile(): Promise<string> {
   const sources = Object.entries(fixtureTexts).map(([path, text]) => ({ path, text }));
+  return (await buildOf(sources, fixtureBook)).folder;
+}
+
+/** Builds the pages of records, by their Book, with which choices can be tried; answers their folder, and what tries choices in them. */
+export async function buildOf(
+  sources: readonly Source[],
+  book: Book,
+): Promise<{ readonly folder: string; readonly packed: PackedHouse }> {
   const { house } = makeComposer().read(sources);
-  if (!house) throw new Error('the small house cannot be read');
-  const packed = packHouse({ ...house, snapshot: recordsDigest(sources) }, fixtureBook);
-  return write(fixtureBook, { trying: { house: packed, script: await pageScript() } });
+  if (!house) throw new Error('the house cannot be read');
+  const packed = packHouse({ ...house, snapshot: recordsDigest(sources) }, book);
+  return { folder: await write(book, { trying: { house: packed, script: await pageScript() } }), packed };
 }
 
 async function write(book: Book, beside?: Parameters<typeof writeSite>[2]): Promise<string> {

@@ -1,7 +1,7 @@
 import { rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Book } from '../../src/core/book/index.js';
 import { printMoney, type Cents } from '../../src/base/units/index.js';
@@ -251,6 +251,33 @@ describe('a book opened from a disk', () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
     const bar = await page.locator('.try-bar').boundingBox();
     expect(bar?.height).toBeLessThan(height / 3);
+    await page.getByRole('button', { name: 'Clear' }).click();
+  });
+
+  test('from the first page to a slip of three choices takes nine taps on a telephone', async () => {
+    let taps = 0;
+    const tap = async (of: Locator): Promise<void> => {
+      taps += 1;
+      await of.click();
+    };
+    await page.setViewportSize({ width: 390, height: 844 });
+    const began = performance.now();
+    await page.goto(url('index.html'));
+    await tap(page.getByRole('button', { name: 'Menu' }));
+    await tap(page.locator('#index').getByRole('link', { name: 'Choices' }));
+    await tap(page.locator('.within').getByRole('link', { name: 'Try choices' }));
+    const places = page.locator('[data-try]:has(input:enabled)');
+    for (const place of [0, 1, 2]) await tap(places.nth(place).locator('input:enabled:not(:checked)').last());
+    await page.getByText('Trying 3 choices.').waitFor();
+    await tap(page.getByRole('button', { name: 'Send these choices' }));
+    const read = decodeSlip(await page.getByLabel('The slip', { exact: true }).inputValue());
+    await tap(page.getByRole('button', { name: 'Copy' }));
+    await page.locator('dialog [role=status]:not(:empty)').waitFor();
+    await tap(page.getByRole('button', { name: 'Close' }));
+    // A script reads nothing: what is left of a minute is for whoever does.
+    const seconds = (performance.now() - began) / 1000;
+    expect(seconds).toBeLessThan(45);
+    expect([taps, read.ok && read.slip.choices.length]).toEqual([9, 3]);
     await page.getByRole('button', { name: 'Clear' }).click();
   });
 

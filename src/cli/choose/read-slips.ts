@@ -1,6 +1,6 @@
 import { textOfList } from '../../draft/index.js';
 import { digestOfBytes, personNamed } from '../../signoff/index.js';
-import { decodeSlip, type Slip } from '../../slip/index.js';
+import { decodeSlip, whyNotOf, type Slip } from '../../slip/index.js';
 import type { House } from '../../core/model/index.js';
 import { shortDigest } from '../../base/units/index.js';
 import type { Console } from '../console.js';
@@ -55,8 +55,8 @@ function slipOf(
   if (!decoded.ok)
     return { why: decoded.why, fix: 'ask for the slip again, whole: its code line goes from slip1: to the point' };
   const { slip, line } = decoded;
-  if (slip.house !== number)
-    return { why: `it is of job ${slip.house}, and this house is job ${number}`, fix: 'name its house with --house' };
+  const why = whyNotOf(slip, number);
+  if (why !== undefined) return { why, fix: 'name its house with --house' };
   const person = personNamed(people, slip.by);
   if (!person.ok) return { why: person.why, fix: 'write the person into people there, or ask who it was' };
   const digest = digestOfBytes(new TextEncoder().encode(line));

@@ -6,6 +6,7 @@
   if (!root) return;
   var said = document.getElementById('try-said');
   var here = document.currentScript.src;
+  var slips = document.getElementById('slips-root');
   var isAsked = false;
 
   function bring(file, then) {
@@ -34,7 +35,10 @@
   }
   function hasKept() {
     try {
-      return localStorage.getItem(root.getAttribute('data-store')) !== null;
+      var store = root.getAttribute('data-store');
+      return (
+        localStorage.getItem(store) !== null || (slips !== null && sessionStorage.getItem(store + ' slips') !== null)
+      );
     } catch {
       return false;
     }
@@ -53,5 +57,16 @@
     root.dataset.trySet = set.getAttribute('data-try-set');
     begin();
   });
+  // On the page where slips are laid down: whoever comes to its box will read one.
+  if (slips) {
+    ['slip-text', 'slip-files'].forEach(function (id) {
+      document.getElementById(id).addEventListener('focus', begin);
+      document.getElementById(id).addEventListener('change', begin);
+    });
+    document.getElementById('slip-read').addEventListener('click', function () {
+      slips.dataset.pressed = 'read';
+      begin();
+    });
+  }
   if (hasKept()) begin();
 })();

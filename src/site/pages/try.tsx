@@ -36,6 +36,10 @@ export function TryPage(): VNode {
         The total today is {printMoney(book.money.today)}, computed for {printDay(book.on)}. Beside each option stands
         what the house comes to with that one alone.
       </p>
+      <p>
+        Two of you pick, or somebody sent you a choice slip? Lay slips over each other:{' '}
+        <PageLink to={pagePaths.slips}>Choice slips</PageLink>.
+      </p>
       <p class="note unscripted">
         Picking needs a script, which this browser does not run. What each option alone comes to can be read all the
         same.

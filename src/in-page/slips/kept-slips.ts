@@ -1,0 +1,56 @@
+import { slipsKey } from '../../try/index.js';
+import type { Settled } from '../../slip/index.js';
+
+/** What a browser keeps of slips that lie on the page, until its window is closed: somebody fetches the second one from another program. */
+export interface KeptSlips {
+  /** Their code lines, in the order in which they were laid down. */
+  readonly lines: readonly string[];
+  readonly settled: readonly (readonly [selection: string, as: Settled])[];
+}
+
+export interface SlipStore {
+  readonly read: () => KeptSlips;
+  readonly write: (kept: KeptSlips) => void;
+}
+
+const nothing: KeptSlips = { lines: [], settled: [] };
+
+export function slipStore(house: Parameters<typeof slipsKey>[0]): SlipStore {
+  const key = slipsKey(house);
+  return {
+    read: () => {
+      try {
+        return keptIn(JSON.parse(sessionStorage.getItem(key) ?? 'null'));
+      } catch {
+        return nothing;
+      }
+    },
+    write: (kept) => {
+      try {
+        if (kept.lines.length === 0) sessionStorage.removeItem(key);
+        else sessionStorage.setItem(key, JSON.stringify(kept));
+      } catch {
+        // Nothing is kept: slips lie here as long as the page is open.
+      }
+    },
+  };
+}
+
+/** What another program or an older version left there is none of ours. */
+function keptIn(value: unknown): KeptSlips {
+  if (typeof value !== 'object' || value === null) return nothing;
+  const { lines, settled } = value as Readonly<Record<string, unknown>>;
+  return {
+    lines: Array.isArray(lines) ? lines.filter((line) => typeof line === 'string') : [],
+    settled: Array.isArray(settled) ? settled.flatMap(settledIn) : [],
+  };
+}
+
+function settledIn(value: unknown): KeptSlips['settled'] {
+  if (!Array.isArray(value)) return [];
+  const [selection, as] = value as readonly unknown[];
+  if (typeof selection !== 'string') return [];
+  if (as === 'as it stands') return [[selection, as]];
+  if (typeof as !== 'object' || as === null || !('now' in as)) return [];
+  return as.now === null || typeof as.now === 'string' ? [[selection, { now: as.now }]] : [];
+}
