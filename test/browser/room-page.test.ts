@@ -1,0 +1,70 @@
+import { statSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { buildDemo } from './built-books.js';
+import { openBrowser } from './open-browser.js';
+
+/** The demo's heaviest room: what an owner opens on a sofa. */
+const room = 'rooms/great-room.html';
+const desk = { width: 1440, height: 900 };
+const phone = { width: 390, height: 844 };
+
+let browser: Browser;
+let book: string;
+beforeAll(async () => {
+  [browser, book] = await Promise.all([openBrowser(), buildDemo()]);
+});
+afterAll(async () => {
+  await browser.close();
+  await rm(dirname(book), { recursive: true, force: true });
+});
+
+test('weighs less than 150 kB', () => {
+  expect(statSync(join(book, room)).size).toBeLessThan(150_000);
+});
+
+test.each([
+  { screen: desk, most: 3 },
+  { screen: phone, most: 6 },
+])('is less than $most screens of $screen.width by $screen.height, and holds still while it loads', async (asked) => {
+  const page = await browser.newPage({ viewport: asked.screen });
+  try {
+    await page.addInitScript(() => {
+      const held = window as unknown as { shift: number };
+      held.shift = 0;
+      new PerformanceObserver((list) => {
+        for (const entry of list.getEntries()) held.shift += (entry as unknown as { value: number }).value;
+      }).observe({ type: 'layout-shift', buffered: true });
+    });
+    await page.goto(pathToFileURL(join(book, room)).href, { waitUntil: 'load' });
+    await page.evaluate(() => document.fonts.ready);
+    const seen = await page.evaluate(() => ({
+      height: document.documentElement.scrollHeight,
+      width: document.documentElement.scrollWidth,
+      nodes: document.querySelectorAll('*').length,
+      sheets: document.styleSheets.length,
+      shift: (window as unknown as { shift: number }).shift,
+    }));
+    expect(seen.height).toBeLessThan(asked.most * asked.screen.height);
+    expect(seen.width).toBeLessThanOrEqual(asked.screen.width);
+    expect(seen.nodes).toBeLessThan(2500);
+    expect(seen.sheets).toBe(1);
+    // Letters that arrive late may move a line by a hair.
+    expect(seen.shift).toBeLessThan(0.01);
+  } finally {
+    await page.close();
+  }
+});
+
+test('opens the row that an address leads to', async () => {
+  const page = await browser.newPage({ viewport: desk });
+  try {
+    await page.goto(`${pathToFileURL(join(book, room)).href}#choice-stone-facing_breast`);
+    expect(await page.locator('#choice-stone-facing_breast').getAttribute('open')).not.toBeNull();
+  } finally {
+    await page.close();
+  }
+});
