@@ -1,5 +1,6 @@
 import type { Book, BookSelection, SignedState } from '../core/book/index.js';
 import { compare, type Aspect, type Comparison } from '../core/compare/index.js';
+import { withParts } from '../base/units/index.js';
 import { roomDigests, roomDigestsWithoutSums } from './digest/index.js';
 
 /** The Book with each room and selection marked as signed in an issue, changed since, or new. `then` is the Book of the
@@ -10,10 +11,9 @@ export function markSigned(book: Book, then: Book, issue: number): Book {
   const digests = comparison.contract.length === 0 ? roomDigestsWithoutSums : roomDigests;
   const [before, now] = [digests(then), digests(book)];
   const changed = changedSelections(comparison);
-  const selections = book.selections.map((selection) => ({
-    ...selection,
-    signed: selectionState(selection, issue, changed.get(selection.id)),
-  }));
+  const selections = book.selections.map((selection) =>
+    withParts(selection, { signed: selectionState(selection, issue, changed.get(selection.id)) }),
+  );
   const rooms = book.rooms.map((room) => {
     const was = before[room.slug];
     const changes = comparison.rooms.filter((change) => change.room === room.slug);
@@ -29,7 +29,7 @@ export function markSigned(book: Book, then: Book, issue: number): Book {
       signed: roomState(issue, was, now[room.slug], [...new Set([...(own ? ['shape or notes'] : []), ...what])]),
     };
   });
-  return { ...book, rooms, selections };
+  return withParts(book, { rooms, selections });
 }
 
 function roomState(

@@ -2,7 +2,7 @@ import { byText } from '../base/units/index.js';
 import {
   keyLevels,
   lookUp,
-  type Alternative,
+  optionSlugs,
   type Book,
   type BookOption,
   type BookRoom,
@@ -66,7 +66,7 @@ export function makeView(book: Book, beside: Beside = {}): View {
   const milestones = new Map(book.calendar.milestones.map((milestone) => [milestone.id, milestone]));
   const orders = new Map(book.orders.map((order) => [`${order.option} ${order.part}`, order]));
   const uses = usesByOption(book.selections);
-  const choices = choicePaths(book.selections.filter(({ alternatives }) => alternatives.length > 1));
+  const choices = choicePaths(book.selections.filter((selection) => optionSlugs(selection).length > 1));
   const open = book.selections
     .filter(({ id, state }) => state === 'open' && choices.has(id))
     .sort((a, b) => byText(a.decision.by, b.decision.by));
@@ -100,11 +100,11 @@ function usesByOption(
   };
   for (const selection of selections) {
     if (selection.counted !== undefined) at(selection, selection.counted).counted.push(selection);
-    for (const alternative of others(selection)) at(selection, alternative.option).considered.push(selection);
+    for (const slug of others(selection)) at(selection, slug).considered.push(selection);
   }
   return uses;
 }
 
-function others(selection: BookSelection): readonly Alternative[] {
-  return selection.alternatives.filter((alternative) => alternative.option !== selection.counted);
+function others(selection: BookSelection): readonly string[] {
+  return optionSlugs(selection).filter((slug) => slug !== selection.counted);
 }

@@ -1,7 +1,8 @@
-import { optionId, type BookSelection } from '../core/book/index.js';
+import { optionId, optionSlugs, type BookSelection } from '../core/book/index.js';
 
 /** Ids of the options at a selection: what counts, and while it is open all that is considered. */
-export function optionsAt({ category, counted, state, alternatives }: BookSelection): readonly string[] {
-  const slugs = state === 'open' ? alternatives.map(({ option }) => option) : counted === undefined ? [] : [counted];
+export function optionsAt(selection: BookSelection): readonly string[] {
+  const { category, counted, state } = selection;
+  const slugs = state === 'open' ? optionSlugs(selection) : counted === undefined ? [] : [counted];
   return slugs.map((slug) => optionId(category, slug));
 }

@@ -1,5 +1,5 @@
 import { selectionId, type Records, type Room, type Selection } from '../core/model/index.js';
-import type { IsoDate } from '../base/units/index.js';
+import { keepSame, type IsoDate } from '../base/units/index.js';
 
 /** What is tried at one place. */
 export interface Pick {
@@ -14,20 +14,30 @@ export function chosenAt({ chosen, state }: { readonly chosen?: string; readonly
   return state === 'none' ? 'none' : (chosen ?? null);
 }
 
-/** The records as they would be with choices made on a day; by whom is not told yet. What nobody picked stays the same object, so that
- *  what is kept of it is found again. */
+/** The records as they would be with choices made on a day; by whom is not told yet. */
 export function withPicks(records: Records, picks: readonly Pick[], on: IsoDate): Records {
-  if (picks.length === 0) return records;
-  const options = new Map(picks.map(({ selection, option }) => [selection, option]));
-  const inRoom = (room: Room): Room => {
-    if (!room.selections.some((selection) => options.has(selectionId(room.slug, selection)))) return room;
-    const selections = room.selections.map((selection) => {
-      const option = options.get(selectionId(room.slug, selection));
-      return option === undefined ? selection : withOption(selection, option, on);
+  return picker()(records, picks, on);
+}
+
+/** Picks in the same records one time after the other. What nobody picked stays the same object, and so does what is picked again, so that what is
+ *  kept of it is found. */
+export function picker(): typeof withPicks {
+  const choose = keepSame(withOption);
+  const select = keepSame((room: Room, selections: Room['selections']): Room => ({ ...room, selections }));
+  return (records, picks, on) => {
+    if (picks.length === 0) return records;
+    const options = new Map(picks.map(({ selection, option }) => [selection, option]));
+    const rooms = records.rooms.map((room) => {
+      const selections = room.selections.map((selection) => {
+        const option = options.get(selectionId(room.slug, selection));
+        return option === undefined ? selection : choose(selection, option, on);
+      });
+      return selections.some((selection, index) => selection !== room.selections[index])
+        ? select(room, selections)
+        : room;
     });
-    return { ...room, selections };
+    return { ...records, rooms };
   };
-  return { ...records, rooms: records.rooms.map(inRoom) };
 }
 
 function withOption(

@@ -19,6 +19,73 @@ export function keepEach<Input extends object, Answer>(make: (input: Input) => A
   return keepBy((input) => input, make);
 }
 
+/** A function that keeps its last answers by all that they were made from: objects, which never change, by which they are; lists by their entries;
+ *  figures and texts by what they say. `make` reads nothing but its inputs. An answer lives no longer than its first input. */
+export function keepSame<Inputs extends readonly [object, ...unknown[]], Answer>(
+  make: (...inputs: Inputs) => Answer,
+): (...inputs: Inputs) => Answer {
+  const kept = new WeakMap<object, readonly { readonly inputs: Inputs; readonly answer: Answer }[]>();
+  return (...inputs) => {
+    const known = kept.get(inputs[0]) ?? [];
+    const found = known.find((one) => one.inputs.every((input, index) => isSame(input, inputs[index])));
+    if (found) return found.answer;
+    const answer = make(...inputs);
+    kept.set(inputs[0], [{ inputs, answer }, ...known].slice(0, mostKept));
+    return answer;
+  };
+}
+
+/** What was made is the same object as before where it says the same, so that what is made of it need not be made again: by a name, one of the last
+ *  few that had it. Of values of lists, maps and plain objects; any other object is itself alone. */
+export function keepAlike<Value>(): (name: string, value: Value) => Value {
+  const kept = new Map<string, readonly Value[]>();
+  return (name, value) => {
+    const known = kept.get(name) ?? [];
+    const found = known.find((one) => isAlike(one, value));
+    if (found !== undefined) return found;
+    kept.set(name, [value, ...known].slice(0, mostKept));
+    return value;
+  };
+}
+
+/** As it stands, as it is tried, as it was issued, and one more. */
+const mostKept = 4;
+
+function isSame(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  return isList(a) && isList(b) && a.length === b.length && a.every((one, index) => Object.is(one, b[index]));
+}
+
+function isAlike(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (isList(a) || isList(b))
+    return isList(a) && isList(b) && a.length === b.length && a.every((one, index) => isAlike(one, b[index]));
+  if (a instanceof Map && b instanceof Map) return isAlike([...a], [...b]);
+  if (!isPlain(a) || !isPlain(b)) return false;
+  const keys = Object.keys(a);
+  return keys.length === Object.keys(b).length && keys.every((key) => Object.hasOwn(b, key) && isAlike(a[key], b[key]));
+}
+
+function isList(value: unknown): value is readonly unknown[] {
+  return Array.isArray(value);
+}
+
+function isPlain(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && Object.getPrototypeOf(value) === Object.prototype;
+}
+
+/** Numbers objects as they come, so that a text can say which they are. */
+export function numbering(): (one: object) => number {
+  const numbers = new WeakMap<object, number>();
+  let last = 0;
+  return (one) => remember(numbers, one, () => (last += 1));
+}
+
+/** An answer that is made when it is first asked for, and never again. */
+export function once<Answer>(make: () => Answer): () => Answer {
+  return keepBy(() => 'once', make);
+}
+
 /** Where answers are kept, such as a map. */
 export interface Keeper<Key, Answer> {
   get(key: Key): Answer | undefined;

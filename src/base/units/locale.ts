@@ -1,3 +1,5 @@
+import { once } from './keep.js';
+
 /** What the people of a house write and read: their units, their one currency, the form of their days. */
 export interface Locale {
   readonly units: 'customary' | 'metric';
@@ -58,4 +60,27 @@ export function inLocale<T>(of: Locale, work: () => T): T {
   if (done instanceof Promise) return done.finally(after) as T;
   after();
   return done;
+}
+
+/** What is worked out when somebody first asks for it, in the locale that is in force now. */
+export function later<T>(work: () => T): () => T {
+  const of = inForce;
+  return once(() => inLocale(of, work));
+}
+
+/** Adds parts to an object that are worked out when they are first read, each once. They read as any other property; copied by a spread, they are
+ *  worked out then. */
+export function withLater<Now extends object, Later extends object>(
+  now: Now,
+  parts: { readonly [Key in keyof Later]: () => Later[Key] },
+): Now & Later {
+  for (const key of Object.keys(parts) as (keyof Later)[])
+    Object.defineProperty(now, key, { enumerable: true, configurable: true, get: later(parts[key]) });
+  return now as Now & Later;
+}
+
+/** A copy with some of its parts replaced, in which what is still to be worked out still is. */
+export function withParts<T extends object>(of: T, parts: Partial<T>): T {
+  const all = { ...Object.getOwnPropertyDescriptors(of), ...Object.getOwnPropertyDescriptors(parts) };
+  return Object.defineProperties({}, all) as T;
 }

@@ -4,16 +4,19 @@ import { problemAt, type Path, type Problem } from '../../base/problem/index.js'
 import { printDay, type IsoDate } from '../../base/units/index.js';
 import type { BookSelection } from './book.js';
 import type { Draft } from './draft.js';
+import { decideAlone } from './make-alternatives.js';
+import type { Decider } from './make-decider.js';
 
 /** What days have against a choice: it is late, what it fixes is done, it comes too late even when ordered in time, or its
  *  supplier promised it for too late a day. Each is a warning at the selection. */
 export function choiceDayProblems(
   drafts: readonly { readonly draft: Draft }[],
   selections: readonly BookSelection[],
+  decide: Decider,
 ): readonly Problem[] {
   return drafts.flatMap(({ draft }, index) => {
     const selection = selections[index];
-    return selection ? [...lateProblems(draft, selection), ...arrivalProblems(draft, selection)] : [];
+    return selection ? [...lateProblems(draft, selection), ...arrivalProblems(draft, selection, decide)] : [];
   });
 }
 
@@ -104,9 +107,11 @@ function fixedProblem(what: string, { reason, milestone, because }: Bound, { roo
 type Where = Pick<Draft, 'room' | 'selection'>;
 
 function arrivalProblems(
-  { room, category, selection, options }: Draft,
-  { decision: { onSite, bounds }, alternatives, chosen, facts }: BookSelection,
+  draft: Draft,
+  { decision: { onSite, bounds }, chosen, facts }: BookSelection,
+  decide: Decider,
 ): readonly Problem[] {
+  const { room, category, selection, options } = draft;
   const what = `${category.name}, ${room.name}`;
   const milestone = neededFor(bounds);
   if (isOnSite(facts)) return [];
@@ -118,10 +123,11 @@ function arrivalProblems(
     const path = [...selection.path, promise.step, 'promised'];
     return [problemAt(room.origin, path, 'arrives-late', message, { fix, severity: 'warning' })];
   }
-  const standing = alternatives.filter(({ option }) => chosen === undefined || option === chosen);
-  return standing.flatMap(({ option, decision }) => {
+  const standing = [...options].filter(([slug]) => chosen === undefined || slug === chosen);
+  return standing.flatMap(([, { option }]) => {
+    const decision = decideAlone(draft, option, decide);
     if (decision.waits === undefined) return [];
-    const name = options.get(option)?.option.name ?? option;
+    const { name } = option;
     const late = `${printDay(decision.onSite)} at the earliest, ${printWorkingDays(decision.waits)} after ${neededFor(decision.bounds)}`;
     const message = `${what}: ${name} is on site ${late}, because it is measured first`;
     const fix = `date ${neededFor(decision.bounds)} later in content/house.md, or measure after an earlier milestone: measured-after`;

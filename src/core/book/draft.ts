@@ -8,17 +8,12 @@ import {
   type Selection,
 } from '../model/index.js';
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
-import {
-  conventionOf,
-  exceptProblems,
-  laidWords,
-  resolvePlaces,
-  takeOff,
-  type Place,
-  type Takeoff,
-} from '../takeoff/index.js';
-import { laidTwiceProblems } from './laid-twice.js';
+import { conventionOf, exceptProblems, laidWords, takeOff, type Place, type Takeoff } from '../takeoff/index.js';
+import { once } from '../../base/units/index.js';
+import { freshWork, type Work } from './kept-work.js';
 import { countsByNeighbours, neighboursOf, type Neighbours } from './neighbours.js';
+import { optionSlugs } from './option-slugs.js';
+import type { Taken } from './take-selection.js';
 
 /** A selection with its places found and every option taken off, before it is priced. */
 export interface Draft extends Neighbours {
@@ -37,14 +32,11 @@ export function optionId(category: string, slug: string): string {
   return `${category}/${slug}`;
 }
 
-/** A draft of a selection that is the same object as before, or one made now. */
-export type KeepDraft = (selection: Selection, make: () => Drafted) => Drafted;
-
 /** Drafts of every selection in the house, in order of room number and then the category's working order. */
 export function draftSelections(
   records: Records,
   measures: ReadonlyMap<string, RoomMeasure>,
-  kept?: { readonly draft: KeepDraft },
+  work: Pick<Work, 'laidTwice' | 'neighbours' | 'take'> = freshWork,
 ): Required<Outcome<readonly Draft[]>> {
   const categories = new Map(records.categories.map((category) => [category.slug, category]));
   const options = new Map(records.options.map((option) => [optionId(option.category, option.slug), option]));
@@ -53,70 +45,55 @@ export function draftSelections(
   const drafts = records.rooms.flatMap((room) => {
     const measure = measures.get(room.slug);
     if (!measure) return [];
-    problems.push(...laidTwiceProblems(room, measure));
-    const drafted = room.selections.flatMap((selection) => {
+    problems.push(...work.laidTwice(room, measure));
+    const drafted = room.selections.flatMap((selection): readonly Draft[] => {
       const category = categories.get(selection.category);
       if (!category) return [];
-      const make = (): Drafted =>
-        draft({ room, selection, category, measure, options, ...neighbours(room.slug, category) });
-      // What others choose may move what counts by its neighbours.
-      const drafted = kept && !countsByNeighbours(category) ? kept.draft(selection, make) : make();
-      problems.push(...drafted.problems);
-      return [drafted.draft.room === room ? drafted.draft : { ...drafted.draft, room }];
+      const id = selectionId(room.slug, selection);
+      const beside = neighbours(room.slug, category);
+      const counted = countsByNeighbours(category) ? work.neighbours(id, beside) : undefined;
+      const own = optionSlugs(selection).flatMap((slug) => options.get(optionId(category.slug, slug)) ?? []);
+      const taken = work.take(selection, id, category, measure, own, counted);
+      const draft = {
+        ...{ id, room, selection, category, measure, places: taken.places, ...beside },
+        options: new Map(own.map((option, at) => [option.slug, { option, takeoffs: taken.takeoffs[at] ?? [] }])),
+      };
+      problems.push(...placeProblems(draft, taken));
+      return [draft];
     });
     return drafted.sort((a, b) => a.category.sequence - b.category.sequence);
   });
   return { value: drafts, problems };
 }
 
-interface DraftInput extends Neighbours {
-  readonly room: Room;
-  readonly selection: Selection;
-  readonly category: Category;
-  readonly measure: RoomMeasure;
-  readonly options: ReadonlyMap<string, Option>;
-}
-
-/** A draft with what was found while it was made. */
-export interface Drafted {
-  readonly draft: Draft;
-  readonly problems: readonly Problem[];
-}
-
-function draft({ room, selection, category, measure, options, ...neighbours }: DraftInput): Drafted {
-  const problems: Problem[] = [];
-  const { places, unknown } = resolvePlaces(selection, measure);
+/** What a selection's record says of its places that is wrong. */
+function placeProblems(
+  { room, selection, category, measure }: Draft,
+  { unknown, unsuited }: Taken,
+): readonly Problem[] {
   const at = [...selection.path, 'at'];
-  const missing = recordedButNotMeasured(room, measure);
-  for (const word of unknown.filter((one) => !missing(one))) {
-    problems.push(
-      problemAt(room.origin, at, 'place-unknown', `${room.name} has no place '${word}'`, {
-        fix: `places here: ${placeWords(measure).join(', ')}`,
-      }),
-    );
-  }
+  const missing = once(() => recordedButNotMeasured(room, measure));
   const byRun = category.measure.by === 'run';
-  for (const { index, message, fix } of exceptProblems(selection, measure, byRun)) {
-    if (missing(selection.except?.[index]?.place ?? '')) continue;
-    problems.push(problemAt(room.origin, [...selection.path, 'except', index], 'except-unsuited', message, { fix }));
-  }
-  const taken = new Map<string, { option: Option; takeoffs: readonly Takeoff[] }>();
   const rule = conventionOf(category);
-  for (const slug of consideredOptions(selection)) {
-    const option = options.get(optionId(category.slug, slug));
-    if (!option) continue;
-    const { takeoffs, unsuited } = takeOff({ selection, category, measure, ...neighbours }, places, option);
-    if (taken.size === 0) {
-      for (const place of unsuited) {
-        const message = `${category.name.toLowerCase()} is measured on ${rule?.measures ?? 'nothing known'}, and '${place.id}' is not one`;
-        const fix = `leave '${place.id}' out, or select a category that is measured there`;
-        problems.push(problemAt(room.origin, at, 'place-unsuited', message, { fix }));
-      }
-    }
-    taken.set(slug, { option, takeoffs });
-  }
-  const id = selectionId(room.slug, selection);
-  return { draft: { id, room, selection, category, measure, places, ...neighbours, options: taken }, problems };
+  return [
+    ...unknown
+      .filter((word) => !missing()(word))
+      .map((word) => {
+        const fix = `places here: ${placeWords(measure).join(', ')}`;
+        return problemAt(room.origin, at, 'place-unknown', `${room.name} has no place '${word}'`, { fix });
+      }),
+    ...exceptProblems(selection, measure, byRun)
+      .filter(({ index }) => !missing()(selection.except?.[index]?.place ?? ''))
+      .map(({ index, message, fix }) => {
+        const path = [...selection.path, 'except', index];
+        return problemAt(room.origin, path, 'except-unsuited', message, { fix });
+      }),
+    ...unsuited.map((place) => {
+      const message = `${category.name.toLowerCase()} is measured on ${rule?.measures ?? 'nothing known'}, and '${place.id}' is not one`;
+      const fix = `leave '${place.id}' out, or select a category that is measured there`;
+      return problemAt(room.origin, at, 'place-unsuited', message, { fix });
+    }),
+  ];
 }
 
 /** Does a word name, or lie on, a feature or an opening that is recorded but could not be measured? Why not has been said. */
@@ -156,14 +133,6 @@ export function withNeighbours(
     });
     return { ...anew, options: new Map(options) };
   });
-}
-
-/** Slugs of every option that could stand for a selection, each once: the standard first, then as considered, then a
- *  chosen one that was not on the list. */
-function consideredOptions(selection: Selection): readonly string[] {
-  const chosen = selection.chosen === 'none' ? undefined : selection.chosen;
-  const all = [selection.standard, ...selection.considering, chosen];
-  return [...new Set(all.filter((slug) => slug !== undefined))];
 }
 
 function placeWords(measure: RoomMeasure): string[] {

@@ -4,6 +4,7 @@ import { isOn, type LayoutSummary, type RailPiece, type SharedEnd } from '../tak
 import type { CompassBearing, Length } from '../../base/units/index.js';
 import type { BookRoom, BookSelection } from './book.js';
 import type { LookUp } from './look-up.js';
+import { optionSlugs } from './option-slugs.js';
 import { railAt } from './schedule/railings.js';
 import { seenIn, type Instead, type SeenFinish } from './seen.js';
 
@@ -150,8 +151,8 @@ function railingAt(feature: string, selections: readonly BookSelection[], look: 
 function guardAt(feature: string, selections: readonly BookSelection[], look: LookUp): DrawnGuard | undefined {
   const selection = railingAt(feature, selections, look);
   if (!selection) return undefined;
-  const { category, counted, alternatives } = selection;
-  const slugs = counted === undefined ? alternatives.map(({ option }) => option) : [counted];
+  const { category, counted } = selection;
+  const slugs = counted === undefined ? optionSlugs(selection) : [counted];
   const heights = new Set(slugs.map((slug) => heightOf(slug, category, look)));
   const [height] = heights;
   return {

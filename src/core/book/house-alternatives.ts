@@ -8,6 +8,7 @@ import type { BookSelection } from './book.js';
 import type { AlternativeAllowance, BookHouseAlternative } from './book-alternative.js';
 import { countSelection, type Counted } from './count-selection.js';
 import { withChoice, withNeighbours } from './draft.js';
+import type { Work } from './kept-work.js';
 import { lastMilestone, type Decider } from './make-decider.js';
 import { movesNeighbours } from './neighbours.js';
 import { houseMoney } from './price-choices.js';
@@ -27,6 +28,7 @@ export interface HouseToday {
   readonly milestones: readonly DatedMilestone[];
   readonly cautions: readonly Caution[];
   readonly decide: Decider;
+  readonly work: Work;
 }
 
 /** A place today, and what is counted there with an alternative. */
@@ -96,7 +98,7 @@ function withRest(chosen: ReadonlyMap<string, string>, { house, drafts }: HouseT
 /** The house with what is picked chosen in it. */
 function choose(
   picks: ReadonlyMap<string, Picked>,
-  { records, measures, drafts, selections }: HouseToday,
+  { records, measures, drafts, selections, work }: HouseToday,
 ): { readonly house: HousePrice; readonly places: readonly Place[] } {
   const chosen = drafts.map(({ draft }) => {
     const picked = picks.get(draft.id);
@@ -107,7 +109,8 @@ function choose(
     const before = drafts[index]?.draft.selection;
     return before !== undefined && movesNeighbours(category, before, selection);
   });
-  const { drafts: priced, house } = priceDrafts(records, isMoved ? withNeighbours(chosen, records, measures) : chosen);
+  const moved = isMoved ? withNeighbours(chosen, records, measures) : chosen;
+  const { drafts: priced, house } = priceDrafts(records, moved, work);
   const places = priced.flatMap((after, index): readonly Place[] => {
     const [before, selection] = [drafts[index], selections[index]];
     return before && selection
@@ -172,8 +175,8 @@ function compareCautions(
 function seePlace({ before, after, selection, then: { product } }: Place): SeenSelection {
   const { chosen } = after.draft.selection;
   if (after.draft === before.draft) return selection;
-  const { id, room, category, placeText, places, alternatives } = selection;
-  const place = { id, room, category, placeText, places, alternatives };
+  const { id, room, category, placeText, places, considering } = selection;
+  const place = { id, room, category, placeText, places, considering };
   if (!product || chosen === undefined) return { ...place, state: 'none' };
   const pounds = weigh(product.option, product.takeoffs);
   return { ...place, state: 'chosen', counted: product.slug, chosen, ...(pounds !== undefined && { pounds }) };

@@ -2,10 +2,11 @@ export * from './book.js';
 export type * from './book-alternative.js';
 export type * from './schedule/index.js';
 export { makeBook, type Composing } from './make-book.js';
-export { keptWork, type KeptWork } from './kept-work.js';
+export { keptWork, type Work } from './kept-work.js';
 export { lastMilestone } from './make-decider.js';
 export { priceChoices, type PricedChoices } from './price-choices.js';
 export { optionId } from './draft.js';
+export { optionSlugs } from './option-slugs.js';
 export { priceRecords } from './price-drafts.js';
 export { handOf, makeSchedules } from './schedule/index.js';
 export {

@@ -1,47 +1,67 @@
-import { keepBy, keepEach, remember } from '../../base/units/index.js';
-import type { Selection } from '../model/index.js';
-import { pricePool, type Item, type PricePool } from '../price/index.js';
-import type { Takeoff } from '../takeoff/index.js';
-import type { Draft, Drafted, KeepDraft } from './draft.js';
-import type { Decider } from './make-decider.js';
+import { dateMilestones } from '../calendar/index.js';
+import type { Contract, Option } from '../model/index.js';
+import { pricePool, type InvoicedOrder, type Item, type PricedPool, type PricePool } from '../price/index.js';
+import { keepAlike, keepSame, numbering, remember } from '../../base/units/index.js';
+import { laidTwiceProblems } from './laid-twice.js';
+import { layCounted } from './lay-counted.js';
+import { makeDecider } from './make-decider.js';
+import type { Neighbours } from './neighbours.js';
+import { takeSelection, type Taken } from './take-selection.js';
 
-/** Work that Books have in common whose records are the same objects but for the selections in which something else is chosen: what is taken off,
- *  laid out, dated and priced for places that nobody touched. For one house: asked with other records it would answer wrongly. */
-export interface KeptWork {
-  readonly draft: KeepDraft;
-  readonly item: (draft: Draft, make: () => Item) => Item;
-  readonly laid: (draft: Draft, option: string, make: () => readonly Takeoff[]) => readonly Takeoff[];
-  readonly decider: (key: string, make: () => Decider) => Decider;
+/** Steps that Books may have in common: each a function of nothing but what it is given. */
+export interface Work {
+  readonly laidTwice: typeof laidTwiceProblems;
+  readonly take: typeof takeSelection;
+  readonly layCounted: typeof layCounted;
+  readonly dateMilestones: typeof dateMilestones;
+  readonly decider: typeof makeDecider;
   readonly pool: PricePool;
+  /** What says the same under one name may be the same object. */
+  readonly item: (name: string, item: Item) => Item;
+  readonly neighbours: (name: string, neighbours: Neighbours) => Neighbours;
 }
 
-export function keptWork(): KeptWork {
-  const drafts = new WeakMap<Selection, Drafted>();
-  // A draft's options are made once with it, and stay the same object in a copy that stands in another room's object.
-  const items = new WeakMap<Draft['options'], Item>();
-  const layouts = new WeakMap<Draft['options'], Map<string, readonly Takeoff[]>>();
-  const deciders = new Map<string, Decider>();
+/** All of it is made anew. */
+export const freshWork: Work = {
+  laidTwice: laidTwiceProblems,
+  take: takeSelection,
+  layCounted,
+  dateMilestones,
+  decider: makeDecider,
+  pool: pricePool,
+  item: (_, item) => item,
+  neighbours: (_, neighbours) => neighbours,
+};
+
+/** What was made stays as long as all that it was made from does, as objects: records, measures, choices. Of Books one after the other only that is
+ *  taken off, laid out, dated and priced which changed between them, and what shares an order with it. */
+export function keptWork(): Work {
+  const alike = keepAlike<Taken>();
   return {
-    draft: (selection, make) => remember(drafts, selection, make),
-    item: ({ options }, make) => remember(items, options, make),
-    laid: ({ options }, option, make) =>
-      remember(
-        remember(layouts, options, () => new Map<string, readonly Takeoff[]>()),
-        option,
-        make,
-      ),
-    decider: (key, make) => remember(deciders, key, make),
+    laidTwice: keepSame(laidTwiceProblems),
+    // Where a room was measured again, or a price moved, most quantities are what they were.
+    take: keepSame((selection, id, ...inputs) => alike(id, takeSelection(selection, id, ...inputs))),
+    layCounted: keepSame(layCounted),
+    dateMilestones: keepSame(dateMilestones),
+    decider: keepSame(makeDecider),
     pool: keptPools(),
+    item: keepAlike(),
+    neighbours: keepAlike(),
   };
 }
 
-/** Prices orders as `pricePool` does; the same places buying the same product are priced once. */
+/** Prices orders as `pricePool` does; the same places buying the same product under the same contract are priced once. */
 function keptPools(): PricePool {
-  let last = 0;
-  const numberOf = keepEach((_item: Item) => (last += 1));
-  return keepBy(
-    (id, items, supply, { invoiced }) =>
-      `${supply} ${id} ${invoiced?.has(id) ? 'invoiced' : ''} ${items.map(numberOf).join()}`,
-    pricePool,
+  const numberOf = numbering();
+  const invoiced = keepAlike<readonly InvoicedOrder[]>();
+  const poolsOf = keepSame(
+    (_option: Option, _contract: Contract, _orders: readonly InvoicedOrder[]) => new Map<string, PricedPool>(),
   );
+  return (id, items, supply, book) => {
+    const price = (): PricedPool => pricePool(id, items, supply, book);
+    const option = book.options.get(id);
+    if (!option) return price();
+    const pools = poolsOf(option, book.contract, invoiced(id, book.invoiced?.get(id) ?? []));
+    return remember(pools, `${supply} ${items.map(numberOf).join()}`, price);
+  };
 }

@@ -1,3 +1,4 @@
+import { once } from '../../base/units/index.js';
 import type { Caution } from '../caution/index.js';
 import type { Range } from '../price/index.js';
 import type { Book, BookCategory, BookOption, BookRoom, BookSelection, JointDecision } from './book.js';
@@ -42,8 +43,13 @@ export function lookUp<B extends Omit<Book, 'schedules'> = Book>(book: B): LookU
     book.cautions.flatMap((caution) => caution.selections.map((selection) => ({ selection, caution }))),
     ({ selection }) => selection,
   );
-  const decisions = new Map(
-    book.decisions.flatMap((decision) => decision.choices.map((choice) => [choice.selection, { decision, choice }])),
+  const decisions = once(
+    () =>
+      new Map(
+        book.decisions.flatMap((decision) =>
+          decision.choices.map((choice) => [choice.selection, { decision, choice }] as const),
+        ),
+      ),
   );
   return {
     book,
@@ -54,9 +60,11 @@ export function lookUp<B extends Omit<Book, 'schedules'> = Book>(book: B): LookU
     selectionsOf: (room) => room.selections.flatMap((id) => selections.get(id) ?? []),
     cautionsIn: (room) => cautionsIn.get(room) ?? [],
     cautionsOf: (selection) => (bySelection.get(selection) ?? []).map(({ caution }) => caution),
-    decisionOf: (selection) => decisions.get(selection)?.decision,
+    decisionOf: (selection) => decisions().get(selection)?.decision,
     rangeOf: (selection, option) =>
-      decisions.get(selection)?.choice.options.find((each) => each.option === option)?.range,
+      decisions()
+        .get(selection)
+        ?.choice.options.find((each) => each.option === option)?.range,
     roomName: (slug) => rooms.get(slug)?.name ?? (slug === 'outside' ? 'Outside' : slug),
     roomTitle: (slug) => {
       const room = rooms.get(slug);

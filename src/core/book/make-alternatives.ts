@@ -8,6 +8,8 @@ import {
   type Reckoning,
 } from '../price/index.js';
 import { printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
+import type { Decision } from '../calendar/index.js';
+import type { Option } from '../model/index.js';
 import type { Alternative, Rest } from './book.js';
 import { optionId, type Draft } from './draft.js';
 import { bearingOf } from './bearing-of.js';
@@ -33,7 +35,7 @@ export function makeAlternatives(draft: Draft, item: Item, house: HousePrice, de
     const figure = house.choices.figure(item, id);
     const { change, cost, pool, houseChange } = figure;
     const pounds = weigh(option, takeoffs);
-    const decision = decide({ ...bearingOf(draft), options: [option], chosen: item.decided });
+    const decision = decideAlone(draft, option, decide);
     const left = leftOf(figure, item, id, house);
     return {
       option: slug,
@@ -53,6 +55,11 @@ export function makeAlternatives(draft: Draft, item: Item, house: HousePrice, de
       ...restockingOf(option, cost),
     };
   });
+}
+
+/** When a place must be decided if it is for one option. */
+export function decideAlone(draft: Draft, option: Option, decide: Decider): Decision {
+  return decide({ ...bearingOf(draft), options: [option], chosen: draft.selection.chosen !== undefined });
 }
 
 /** Where the other open choices on its allowance stand while its alternatives are priced; absent where there are none. */

@@ -1,12 +1,12 @@
 import { acceptCautions, findCautions } from '../caution/index.js';
-import { dateMilestones, type Slips } from '../calendar/index.js';
+import type { Slips } from '../calendar/index.js';
 import { layHouse } from '../lay/index.js';
 import type { LaidHouse, Records, RoomMeasure } from '../model/index.js';
 import type { Outcome } from '../../base/problem/index.js';
 import { addCosts, noCost, orderList, type Cost } from '../price/index.js';
 import { findScope } from '../scope/index.js';
 import { poolSupplies, sumSupplies, type LayOut } from '../takeoff/index.js';
-import { inLocale, type Cents, type IsoDate } from '../../base/units/index.js';
+import { inLocale, later, withLater, type Cents, type IsoDate } from '../../base/units/index.js';
 import type { Book, BookRoom, BookSelection } from './book.js';
 import {
   describeCategory,
@@ -20,8 +20,7 @@ import { alikeProblems } from './alike-problems.js';
 import { choiceDayProblems, futureProblems, measureProblems } from './day-problems.js';
 import { draftSelections } from './draft.js';
 import { groupBy } from './group-by.js';
-import type { KeptWork } from './kept-work.js';
-import { makeDecider, type Decider } from './make-decider.js';
+import { freshWork, type Work } from './kept-work.js';
 import { makeHouseAlternatives } from './house-alternatives.js';
 import { makeDecisions } from './make-decisions.js';
 import { makeMoney } from './make-money.js';
@@ -42,8 +41,8 @@ export interface Composing {
   readonly laid?: LaidHouse | undefined;
   /** The contract sum as it was first agreed; absent: the record's own. */
   readonly agreedSum?: Cents | undefined;
-  /** What other Books of the same records left to be used again, where only choices differ. */
-  readonly kept?: KeptWork | undefined;
+  /** What it has in common with other Books. */
+  readonly work?: Work | undefined;
 }
 
 /** Composes the Book: everything computed for a house on one day. The same records and day give the same Book.
@@ -73,27 +72,32 @@ function composeLaid(
   records: Records,
   measures: ReadonlyMap<string, RoomMeasure>,
   on: IsoDate,
-  { slips, layOut, laid, kept, agreedSum = records.house.contract.sum }: Composing & { readonly laid: LaidHouse },
+  {
+    slips,
+    layOut,
+    laid,
+    work = freshWork,
+    agreedSum = records.house.contract.sum,
+  }: Composing & { readonly laid: LaidHouse },
 ): Outcome<Book> {
-  const drafted = draftSelections(records, measures, kept);
-  const dated = dateMilestones(records.house, slips);
+  const drafted = draftSelections(records, measures, work);
+  const dated = work.dateMilestones(records.house, slips);
   const dates = new Map((dated.value ?? []).map(({ id, date }) => [id, date]));
   const problems = [...drafted.problems, ...dated.problems, ...measureProblems(records.house, records, dates)];
   if (!dated.value || problems.some((problem) => problem.severity === 'error')) return { problems };
-  const { drafts, house } = priceDrafts(records, drafted.value, kept);
+  const { drafts, house } = priceDrafts(records, drafted.value, work);
   const milestones = dated.value;
-  const make = (): Decider => makeDecider(records.house, milestones, on, slips);
-  const decide = kept ? kept.decider(JSON.stringify([on, ...(slips ?? [])]), make) : make();
+  const decide = work.decider(records.house, milestones, on, slips);
   const selections = drafts.map(({ draft, item }) =>
-    makeSelection(draft, item, house, { decide, layOut, kept, issues: records.issues }),
+    makeSelection(draft, item, house, { decide, layOut, work, issues: records.issues }),
   );
-  const decisions = makeDecisions(house, selections);
+  const decisions = later(() => makeDecisions(house, selections));
   const byRoom = groupBy(selections, (selection) => selection.room);
-  const found = findCautions(seeHouse(records, { measures, laid, milestones: dated.value }, selections));
+  const found = findCautions(seeHouse(records, { measures, laid, milestones }, selections));
   const chosenOn = new Map(selections.map((each) => [each.id, each.chosenOn]));
   const accepted = acceptCautions(found, records.house, (id) => chosenOn.get(id));
   const money = makeMoney(records, house, selections, { on, agreedSum, decisions });
-  const book: Omit<Book, 'schedules'> = {
+  const known: Omit<Book, keyof LaterParts> = {
     format: 'bookmatch/book/1',
     on,
     house: describeHouse(records.house),
@@ -107,20 +111,7 @@ function composeLaid(
       return measure ? [makeRoom(room, measure, byRoom.get(room.slug) ?? [])] : [];
     }),
     selections,
-    decisions: decisions.map(({ decision }) => decision),
-    alternatives: makeHouseAlternatives({
-      records,
-      measures,
-      laid,
-      drafts,
-      house,
-      selections,
-      milestones: dated.value,
-      cautions: found,
-      decide,
-    }),
     orders: orderList(house.today, orderCounter(selections, records)),
-    supplies: poolSupplies(selections.map(using)),
     money,
     calendar: { milestones: dated.value, rules: records.house.calendar },
     cautions: accepted.cautions,
@@ -129,10 +120,17 @@ function composeLaid(
     changeOrders: describeChangeOrders(agreedSum, records.changes),
     sources: records.sources,
   };
-  const days = [...choiceDayProblems(drafts, selections), ...futureProblems(records, on)];
-  const pricing = [...quoteProblems(records, money.quotes), ...invoiceProblems(records, money.allowances)];
+  const today = { records, measures, laid, drafts, house, selections, milestones, cautions: found, decide, work };
+  const book: Book = withLater<typeof known, LaterParts>(known, {
+    decisions: () => decisions().map(({ decision }) => decision),
+    alternatives: () => makeHouseAlternatives(today),
+    supplies: () => poolSupplies(selections.map(using)),
+    schedules: () => makeSchedules(book),
+  });
+  const days = [...choiceDayProblems(drafts, selections, decide), ...futureProblems(records, on)];
+  const pricing = [...quoteProblems(records, selections, on), ...invoiceProblems(records, money.allowances)];
   return {
-    value: { ...book, schedules: makeSchedules(book) },
+    value: book,
     problems: [
       ...problems,
       ...accepted.problems,
@@ -143,6 +141,9 @@ function composeLaid(
     ],
   };
 }
+
+/** Parts of a Book that most of what is made of it does not ask for. */
+type LaterParts = Pick<Book, 'decisions' | 'alternatives' | 'supplies' | 'schedules'>;
 
 function makeRoom(room: Records['rooms'][number], measure: RoomMeasure, own: readonly BookSelection[]): BookRoom {
   const { slug, number, name, level, use, body, viewFrom, sections } = room;

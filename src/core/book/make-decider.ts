@@ -13,7 +13,7 @@ import {
   type Slips,
 } from '../calendar/index.js';
 import type { House } from '../model/index.js';
-import { byText, type IsoDate } from '../../base/units/index.js';
+import { byText, numbering, remember, type IsoDate } from '../../base/units/index.js';
 
 /** Works out when a choice must be made; the Book's day and calendar are already in it. */
 export type Decider = (input: DecideInput) => Decision;
@@ -64,16 +64,13 @@ export function makeDecider(
 
 /** Doors and walls have one option in many places: what bears on it alike is worked out once. */
 function decidedOnce(decide: Decider): Decider {
+  const numberOf = numbering();
   const kept = new WeakMap<DecideInput['category'], Map<string, Decision>>();
   return (input) => {
     const { category, options, chosen, keptOpen, needsDone } = input;
     if (keptOpen || needsDone) return decide(input);
-    const known = kept.get(category) ?? new Map<string, Decision>();
-    kept.set(category, known);
-    const key = `${chosen} ${options.map(({ slug }) => slug).join(' ')}`;
-    const decision = known.get(key) ?? decide(input);
-    known.set(key, decision);
-    return decision;
+    const known = remember(kept, category, () => new Map<string, Decision>());
+    return remember(known, `${chosen} ${options.map(numberOf).join(' ')}`, () => decide(input));
   };
 }
 

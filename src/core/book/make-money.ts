@@ -9,7 +9,7 @@ import {
   type HousePrice,
   type SelectionStep,
 } from '../price/index.js';
-import { printMoney, type Cents, type IsoDate } from '../../base/units/index.js';
+import { later, printMoney, withLater, type Cents, type IsoDate } from '../../base/units/index.js';
 import type { AgreedMoney, BookMoney, BookSelection, Total } from './book.js';
 import { optionId } from './draft.js';
 import { forecastHouse } from './forecast.js';
@@ -24,7 +24,7 @@ export interface MoneyOf {
   readonly on: IsoDate;
   /** The contract sum as it was first agreed. */
   readonly agreedSum: Cents;
-  readonly decisions: readonly PricedDecision[];
+  readonly decisions: () => readonly PricedDecision[];
 }
 
 export function makeMoney(
@@ -35,10 +35,10 @@ export function makeMoney(
 ): BookMoney {
   const { contract, pricesGoodFor: goodFor } = records.house;
   const { allowances, sharedPacks, netChange, onNet, today } = houseMoney(house, selections);
-  const forecast = forecastHouse(house, decisions);
+  const forecast = later(() => forecastHouse(house, decisions()));
   const added = netSteps(netChange, records.changes, contract);
   const steps = contractSteps(contract, allowances, describeAll(records, selections), sharedPacks, added);
-  return {
+  const known: Omit<BookMoney, keyof LaterMoney> = {
     tax: contract.tax,
     markupOn: contract.markupOn,
     overageMarkup: contract.overageMarkup,
@@ -57,10 +57,6 @@ export function makeMoney(
     contractSum: contract.sum,
     agreed: agreedMoney(records, agreedSum, today),
     today,
-    low: forecast.low.total,
-    expected: forecast.expected.total,
-    high: forecast.high.total,
-    forecast,
     upgrades: sumOf(selections.filter(({ change }) => change > 0)),
     credits: sumOf(selections.filter(({ change }) => change < 0)),
     net: sumOf(selections),
@@ -82,11 +78,20 @@ export function makeMoney(
     ),
     allowances,
     priceStates: priceStates(allowances, selections, records.options, { on, goodFor }),
-    quotes: listQuotes(records.options, selections, on, goodFor),
     ...(goodFor !== undefined && { pricesGoodFor: goodFor }),
     ownerPurchases: ownerPurchases(house.today),
   };
+  return withLater<typeof known, LaterMoney>(known, {
+    low: () => forecast().low.total,
+    expected: () => forecast().expected.total,
+    high: () => forecast().high.total,
+    forecast,
+    quotes: () => listQuotes(records.options, selections, on, goodFor),
+  });
 }
+
+/** What asks for the prices of all that is open. */
+type LaterMoney = Pick<BookMoney, 'low' | 'expected' | 'high' | 'forecast' | 'quotes'>;
 
 function agreedMoney({ changes }: Records, agreedSum: Cents, today: Cents): AgreedMoney {
   const approved = changes.filter(({ state }) => state === 'approved');

@@ -1,16 +1,19 @@
 import type { Option, Records } from '../model/index.js';
 import type { LedgerEntry } from '../price/index.js';
 import { problemAt, type Problem } from '../../base/problem/index.js';
-import { counted, printDay, printMoney, type Cents } from '../../base/units/index.js';
-import type { Quote } from './book.js';
+import { counted, printDay, printMoney, type Cents, type IsoDate } from '../../base/units/index.js';
+import type { BookSelection, Quote } from './book.js';
 import { optionId } from './draft.js';
+import { listQuotes, pastOptions } from './quotes.js';
 
 /** A warning at each price that is past its last day or the house's limit, with the money that rests on it. */
-export function quoteProblems(records: Records, quotes: readonly Quote[]): readonly Problem[] {
-  const options = new Map(records.options.map((option) => [optionId(option.category, option.slug), option]));
-  return quotes.flatMap((quote) => {
+export function quoteProblems(records: Records, selections: readonly BookSelection[], on: IsoDate): readonly Problem[] {
+  const { pricesGoodFor: goodFor } = records.house;
+  const past = pastOptions(records.options, on, goodFor);
+  const options = new Map(past.map((option) => [optionId(option.category, option.slug), option]));
+  return listQuotes(past, selections, on, goodFor).flatMap((quote) => {
     const option = options.get(quote.option);
-    return option?.quoted && quote.past > 0 ? [pastProblem(option, option.quoted, quote, records)] : [];
+    return option?.quoted ? [pastProblem(option, option.quoted, quote, records)] : [];
   });
 }
 

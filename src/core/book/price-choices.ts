@@ -5,6 +5,7 @@ import { inLocale, type Cents } from '../../base/units/index.js';
 import type { BookMoney, BookSelection } from './book.js';
 import { countSelection } from './count-selection.js';
 import { draftSelections } from './draft.js';
+import { freshWork, type Work } from './kept-work.js';
 import { priceDrafts } from './price-drafts.js';
 
 /** What the choices of a house come to. A Book has this and more. */
@@ -17,14 +18,22 @@ type HouseMoney = Pick<BookMoney, 'allowances' | 'sharedPacks' | 'netChange' | '
 
 /** Prices the choices of a house as its Book does, without what else stands in a Book: alternatives, layouts, days,
  *  cautions, scope. */
-export function priceChoices(records: Records, measures: ReadonlyMap<string, RoomMeasure>): Outcome<PricedChoices> {
-  return inLocale(records.house, () => priceInLocale(records, measures));
+export function priceChoices(
+  records: Records,
+  measures: ReadonlyMap<string, RoomMeasure>,
+  work: Work = freshWork,
+): Outcome<PricedChoices> {
+  return inLocale(records.house, () => priceInLocale(records, measures, work));
 }
 
-function priceInLocale(records: Records, measures: ReadonlyMap<string, RoomMeasure>): Outcome<PricedChoices> {
-  const drafted = draftSelections(records, measures);
+function priceInLocale(
+  records: Records,
+  measures: ReadonlyMap<string, RoomMeasure>,
+  work: Work,
+): Outcome<PricedChoices> {
+  const drafted = draftSelections(records, measures, work);
   if (hasErrors(drafted.problems)) return { problems: drafted.problems };
-  const { drafts, house } = priceDrafts(records, drafted.value);
+  const { drafts, house } = priceDrafts(records, drafted.value, work);
   const selections = drafts.map(({ draft, item }) => {
     const { product, change } = countSelection(draft, item, house);
     return { id: draft.id, change, takeoff: product?.takeoffs ?? [], ...(product && { counted: product.slug }) };

@@ -2,7 +2,7 @@ import type { Records, RoomMeasure } from '../model/index.js';
 import { nettedBy, priceHouse, type HousePrice, type Item } from '../price/index.js';
 import { draftSelections, optionId, type Draft } from './draft.js';
 import { groupBy } from './group-by.js';
-import type { KeptWork } from './kept-work.js';
+import { freshWork, type Work } from './kept-work.js';
 import { sizeAllowance } from './size-allowance.js';
 
 /** A selection that is taken off, beside what pricing sees of it. */
@@ -15,18 +15,15 @@ export interface PricedDraft {
 export function priceDrafts(
   records: Records,
   taken: readonly Draft[],
-  kept?: Pick<KeptWork, 'item' | 'pool'>,
+  work: Pick<Work, 'item' | 'pool'> = freshWork,
 ): { readonly drafts: readonly PricedDraft[]; readonly house: HousePrice } {
-  const drafts = taken.map((draft) => {
-    const make = (): Item => makeItem(draft);
-    return { draft, item: kept ? kept.item(draft, make) : make() };
-  });
+  const drafts = taken.map((draft) => ({ draft, item: work.item(draft.id, makeItem(draft)) }));
   const options = new Map(records.options.map((option) => [optionId(option.category, option.slug), option]));
   const onAllowance = groupBy(taken, ({ selection }) => selection.allowance ?? '');
   const allowances = records.house.allowances.map((each) => sizeAllowance(each, onAllowance.get(each.id) ?? []));
   const items = drafts.map(({ item }) => item);
   const book = { contract: records.house.contract, options, netted: nettedBy(records.changes) };
-  return { drafts, house: priceHouse(items, allowances, book, kept?.pool) };
+  return { drafts, house: priceHouse(items, allowances, book, work.pool) };
 }
 
 /** Takes the house off once, and answers what prices it: to time pricing alone. */

@@ -23,6 +23,7 @@ import {
 import type { BookSelection } from './book.js';
 import { optionId } from './draft.js';
 import { groupBy } from './group-by.js';
+import { optionSlugs } from './option-slugs.js';
 
 /** What the rules see of a selection. */
 export type SeenSelection = Pick<
@@ -38,7 +39,8 @@ export type SeenSelection = Pick<
   | 'standard'
   | 'pounds'
   | 'chosenOn'
-> & { readonly alternatives: readonly Pick<BookSelection['alternatives'][number], 'option'>[] };
+  | 'considering'
+>;
 
 /** What the rules see beside records and selections. */
 export interface Seen {
@@ -115,10 +117,11 @@ function seeMatch({ name, why, category, places }: Match, rooms: readonly Room[]
 }
 
 function seeSelection(
-  { id, room, placeText, places, state, counted, chosen, standard, alternatives, pounds, chosenOn }: SeenSelection,
+  selection: SeenSelection,
   category: Category,
   options: ReadonlyMap<string, Option>,
 ): SelectionView {
+  const { id, room, placeText, places, state, counted, chosen, standard, pounds, chosenOn } = selection;
   const find = (slug: string): readonly Option[] => {
     const option = options.get(optionId(category.slug, slug));
     return option ? [option] : [];
@@ -132,12 +135,7 @@ function seeSelection(
     places,
     state: state === 'open' || state === 'none' ? state : 'decided',
     ...(standing && state !== 'none' && { counted: standing }),
-    options:
-      state === 'none'
-        ? []
-        : state === 'open'
-          ? alternatives.flatMap(({ option }) => find(option))
-          : find(chosen ?? ''),
+    options: state === 'none' ? [] : state === 'open' ? optionSlugs(selection).flatMap(find) : find(chosen ?? ''),
     ...(pounds !== undefined && { pounds }),
     ...(chosenOn !== undefined && { chosenOn }),
   };

@@ -1,4 +1,4 @@
-import { inLocale, keepBy } from '../../base/units/index.js';
+import { inLocale, keepAlike, keepBy, keepSame } from '../../base/units/index.js';
 import type { Problem } from '../../base/problem/index.js';
 import type { LaidGroup, LaidHouse, Records, RoomAround, RoomMeasure } from '../model/index.js';
 import { aroundOf, inTheOpen, isCold, liesUnder } from './around.js';
@@ -28,8 +28,13 @@ export type LayHouse = (records: Records, measures: ReadonlyMap<string, RoomMeas
 export const layHouse: LayHouse = (records, measures) =>
   inLocale(records.house, () => lay(records, measures, (measure, around) => ({ ...measure, around })));
 
-/** Lays one house after another out. A room that several of them have, with the same around it, is the same object in each. */
+/** Lays one house after another out, those with rooms of the same shape once. A room that several of them have, with the same around it, is the same
+ *  object in each. */
 export function houseLayer(): LayHouse {
+  const [shapeOf, frameOf] = [keepAlike<RoomShape>(), keepAlike<Frame>()];
+  const layings = keepSame(
+    (_frame: Frame, _shapes: readonly RoomShape[], _measures: readonly RoomMeasure[]): { laying?: HouseLaying } => ({}),
+  );
   const kept = new WeakMap<RoomMeasure, { readonly around: string; readonly measure: RoomMeasure }[]>();
   const withAround: WithAround = (measure, around) => {
     const text = JSON.stringify(around);
@@ -40,7 +45,25 @@ export function houseLayer(): LayHouse {
     kept.set(measure, [...known, { around: text, measure: made }]);
     return made;
   };
-  return (records, measures) => inLocale(records.house, () => lay(records, measures, withAround));
+  return (records, measures) => {
+    const { house, rooms } = records;
+    const frame = frameOf('house', { levels: house.levels, wallTypes: house.wallTypes, studs: house.studs });
+    const shapes = rooms.map(({ selections: _, body: _body, origin: _origin, ...shape }) => shapeOf(shape.slug, shape));
+    const kept = layings(frame, shapes, [...measures.values()]);
+    if (kept.laying) return kept.laying;
+    const laying = inLocale(house, () => lay(records, measures, withAround));
+    // What is told names a line of a record, and lines move with whatever is written above them.
+    if (laying.problems.length === 0) kept.laying = laying;
+    return laying;
+  };
+}
+
+/** All that laying out reads of a room's record, and of the house's. */
+type RoomShape = Omit<Records['rooms'][number], 'selections' | 'body' | 'origin'>;
+interface Frame {
+  readonly levels: Records['house']['levels'];
+  readonly wallTypes: Records['house']['wallTypes'];
+  readonly studs: Records['house']['studs'];
 }
 
 type WithAround = (measure: RoomMeasure, around: RoomAround) => RoomMeasure;

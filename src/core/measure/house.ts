@@ -1,6 +1,6 @@
 import type { Records, Room, RoomMeasure } from '../model/index.js';
 import type { Outcome, Problem } from '../../base/problem/index.js';
-import { inLocale } from '../../base/units/index.js';
+import { inLocale, keepAlike } from '../../base/units/index.js';
 import { measureRoom } from './room.js';
 
 export type MeasureHouse = (records: Records) => Outcome<ReadonlyMap<string, RoomMeasure>>;
@@ -8,16 +8,19 @@ export type MeasureHouse = (records: Records) => Outcome<ReadonlyMap<string, Roo
 /** Every room that can be measured, by slug, in the records' order. */
 export const measureHouse: MeasureHouse = (records) => measureBy(records, measureRoom);
 
-/** Measures one house after another. A room that several of them have, among the same neighbours, is measured once. */
+/** Measures one house after another. A room that several of them have, among the same neighbours, is measured once; one that measures the same is the
+ *  same object. */
 export function houseMeasurer(): MeasureHouse {
+  const alike = keepAlike<RoomMeasure>();
   const kept = new Map<Room, { readonly owners: readonly Owner[]; readonly measured: Outcome<RoomMeasure> }>();
   const measure: typeof measureRoom = (room, { rooms }) => {
     const owners = ownersOf(room, rooms);
     const known = kept.get(room);
     if (known?.owners.every(([, owner], index) => owner === owners[index]?.[1])) return known.measured;
-    const measured = measureRoom(room, {
+    const { value, problems } = measureRoom(room, {
       rooms: new Map(owners.flatMap(([slug, owner]) => (owner ? [[slug, owner]] : []))),
     });
+    const measured = { problems, ...(value && { value: alike(room.slug, value) }) };
     kept.set(room, { owners, measured });
     return measured;
   };

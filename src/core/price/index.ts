@@ -4,11 +4,11 @@ export type { AllowanceMove, EffectDifference } from './contract-effects.js';
 export { contractSteps, type SelectionStep } from './contract-steps.js';
 export { comparedParts, contractEffect, selectionEffect } from './effect.js';
 export { changeInWorld, countedOption, priceHouse, type HousePrice } from './house-price.js';
-export type { Item, PriceBook, SizedAllowance } from './item.js';
+export type { InvoicedOrder, Item, PriceBook, SizedAllowance } from './item.js';
 export { makeLedger } from './ledger.js';
 export { lotsOf, orderList, type CountOrder } from './order-list.js';
 export { reckoningText } from './reason.js';
-export { pricePool, type PricePool } from './pool.js';
+export { pricePool, type PricedPool, type PricePool } from './pool.js';
 export { priceOf, shareOf, shareOut } from './rounding.js';
 export { ownerPurchases, worldCost } from './world.js';
 export {

@@ -1,4 +1,4 @@
-import { priceChoices, type PricedChoices } from '../../core/book/index.js';
+import { keptWork, priceChoices, type PricedChoices, type Work } from '../../core/book/index.js';
 import type { Slips } from '../../core/calendar/index.js';
 import { houseLayer } from '../../core/lay/index.js';
 import { houseMeasurer } from '../../core/measure/index.js';
@@ -6,10 +6,10 @@ import type { Source } from '../../core/model/index.js';
 import { hasErrors } from '../../base/problem/index.js';
 import { recordReader, type RecordShelves } from '../../core/records/index.js';
 import { digestOfBytes } from '../../signoff/index.js';
-import { keptLayouts, type Layout } from '../../core/takeoff/index.js';
-import { keepBy, keepEach, type Cents, type IsoDate, type Shelf } from '../../base/units/index.js';
+import { keptLayouts, type Layout, type LayOut } from '../../core/takeoff/index.js';
+import { keepBy, keepEach, keepSame, type Cents, type IsoDate, type Shelf } from '../../base/units/index.js';
 import { composeBook, type ComposedBook } from './compose-book.js';
-import { measureFiles, type LoadedHouse } from './load-house.js';
+import { measureFiles, type HouseReaders, type LoadedHouse } from './load-house.js';
 
 /** Reads houses and composes their Books, for one run of a command. A run asks for the same house in several ways (the records
  *  on disk, a commit, an issue) and for houses that differ in few records: each is read, measured, priced and composed once,
@@ -29,19 +29,34 @@ export interface Shelves extends RecordShelves {
 }
 
 export function makeComposer(shelves: Shelves = {}): Composer {
-  const readRecords = recordReader(undefined, shelves);
-  const [measureHouse, layHouse] = [houseMeasurer(), houseLayer()];
-  const layOut = keptLayouts(shelves.layouts);
+  const { layOut, work, ...readers } = keptSteps(shelves);
+  const digestOf = keepSame(recordsDigest);
   const books = keepEach((house: LoadedHouse) =>
     keepBy(
       (on: IsoDate, slips?: Slips, agreedSum?: Cents) => JSON.stringify([on, agreedSum, ...(slips ?? [])]),
-      (on, slips, agreedSum) => composeBook(house, on, { slips, layOut, agreedSum }),
+      (on, slips, agreedSum) => composeBook(house, on, { slips, layOut, agreedSum, work }),
     ),
   );
   return {
-    read: keepBy(recordsDigest, (sources) => measureFiles(sources, [], { readRecords, measureHouse, layHouse })),
+    read: keepBy(digestOf, (sources) => measureFiles(sources, [], readers)),
     compose: (house, on, slips, agreedSum) => books(house)(on, slips, agreedSum),
-    price: keepEach(priceHouse),
+    price: keepEach((house) => priceHouse(house, work)),
+  };
+}
+
+/** The steps from records to a Book. Each keeps the parts of a house that the next one has too. */
+interface Steps extends HouseReaders {
+  readonly layOut: LayOut;
+  readonly work: Work;
+}
+
+function keptSteps(shelves: Shelves): Steps {
+  return {
+    readRecords: recordReader(undefined, shelves),
+    measureHouse: houseMeasurer(),
+    layHouse: houseLayer(),
+    layOut: keptLayouts(shelves.layouts),
+    work: keptWork(),
   };
 }
 
@@ -51,7 +66,7 @@ export function recordsDigest(sources: readonly Source[]): string {
   return digestOfBytes(new TextEncoder().encode(JSON.stringify([...records].sort(([a], [b]) => (a < b ? -1 : 1)))));
 }
 
-function priceHouse({ house, problems }: LoadedHouse): PricedChoices | undefined {
+function priceHouse({ house, problems }: LoadedHouse, work: Work): PricedChoices | undefined {
   if (!house || hasErrors(problems)) return undefined;
-  return priceChoices(house.records, house.measures).value;
+  return priceChoices(house.records, house.measures, work).value;
 }

@@ -28,7 +28,7 @@ export async function loadHouse(houseDir: string): Promise<LoadedHouse> {
 }
 
 /** Readers that may keep what several houses have in common. */
-interface HouseReaders {
+export interface HouseReaders {
   readonly readRecords: ReadRecords;
   readonly measureHouse: MeasureHouse;
   readonly layHouse: LayHouse;

@@ -1,5 +1,5 @@
 import type { Book, BookOption, BookRoom, BookSelection } from '../../core/book/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { withParts, type Cents } from '../../base/units/index.js';
 import { leaveOut, withoutPaths } from './leave-out.js';
 
 /** What initials on a room's page agree to: the room as measured, each selection with its quantities and its money, and the
@@ -31,9 +31,9 @@ export function agreedRoom(book: Book, room: BookRoom): object {
  *  that another room opens. */
 export function agreedRoomWithoutSums(book: Book, room: BookRoom): object {
   const selections = book.selections.map((selection) =>
-    selection.room === room.slug ? { ...selection, change: 0 as Cents } : selection,
+    selection.room === room.slug ? withParts(selection, { change: 0 as Cents }) : selection,
   );
-  return agreedRoom({ ...book, selections }, { ...room, change: 0 as Cents });
+  return agreedRoom(withParts(book, { selections }), { ...room, change: 0 as Cents });
 }
 
 function agreedSelection(selection: BookSelection): object {

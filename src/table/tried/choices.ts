@@ -23,8 +23,8 @@ export function triedChoices(from: LookUp, to: LookUp, selections: readonly stri
   return selections.flatMap((id) => {
     const [before, after] = [from.selection(id), to.selection(id)];
     if (!before || !after) return [];
-    const considered = [before, after].flatMap(({ alternatives }): readonly Alternative[] => alternatives);
-    const picked = considered.find(({ option }) => option === after.chosen);
+    const isPicked = ({ option }: Alternative): boolean => option === after.chosen;
+    const picked = before.alternatives.find(isPicked) ?? after.alternatives.find(isPicked);
     return [
       {
         before,
