@@ -42,14 +42,14 @@ export interface Watched {
 }
 
 export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf): Promise<Watched> {
-  const letGo = keepOpen(dir);
+  const kept = keepOpen(dir);
   const listeners = new Set<(standing: Standing) => void>();
   const read = async (before: Standing | undefined): Promise<Standing> => {
-    const open = openHouse(dir);
     const on = today();
+    if (before?.on === on && isSame(before.sources, await kept.files())) return before;
+    const open = openHouse(dir);
     const current = await open.current();
     const { sources } = current;
-    if (before?.on === on && isSame(before.sources, sources)) return before;
     // Where the house itself is gone nothing is made, which would be kept there: the folder may come back.
     const { book, problems } = sources.length > 0 ? await bookOf(open, on) : { ...current, book: undefined };
     const number = (before?.number ?? 0) + 1;
@@ -87,7 +87,7 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
     },
     close: () => {
       stop();
-      letGo();
+      kept.end();
     },
   };
 }
@@ -101,7 +101,9 @@ function onDemand(files: () => readonly BookFile[]): () => ReadonlyMap<string, B
 
 function isSame(before: readonly Source[], now: readonly Source[]): boolean {
   return (
-    before.length === now.length && before.every(({ path, text }, i) => now[i]?.path === path && now[i].text === text)
+    before === now ||
+    (before.length === now.length &&
+      before.every((one, i) => one === now[i] || (one.path === now[i]?.path && one.text === now[i].text)))
   );
 }
 

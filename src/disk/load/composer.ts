@@ -28,8 +28,8 @@ export interface Shelves extends RecordShelves {
   readonly layouts?: Shelf<Layout>;
 }
 
-export function makeComposer(shelves: Shelves = {}): Composer {
-  const { layOut, work, ...readers } = keptSteps(shelves);
+export function makeComposer(steps: Steps = keptSteps()): Composer {
+  const { layOut, work, ...readers } = steps;
   const digestOf = keepSame(recordsDigest);
   const books = keepEach((house: LoadedHouse) =>
     keepBy(
@@ -50,7 +50,7 @@ interface Steps extends HouseReaders {
   readonly work: Work;
 }
 
-function keptSteps(shelves: Shelves): Steps {
+export function keptSteps(shelves: Shelves = {}): Steps {
   return {
     readRecords: recordReader(undefined, shelves),
     measureHouse: houseMeasurer(),

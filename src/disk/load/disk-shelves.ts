@@ -1,5 +1,5 @@
 import { digestOfBytes } from '../../signoff/index.js';
-import type { Shelf } from '../../base/units/index.js';
+import { once, type Shelf } from '../../base/units/index.js';
 import { programDigest } from '../program/index.js';
 import { keptResults, type KeptResults } from '../store/index.js';
 import type { Shelves } from './composer.js';
@@ -24,7 +24,7 @@ export function diskShelves(dir: string): DiskShelves {
   const each = (ask: (shelf: Kept) => Promise<void>) => async (): Promise<void> => {
     await Promise.all([apart, sound, layouts].map(ask));
   };
-  return { apart, sound, layouts, fetch: each(({ fetch }) => fetch()), store: each(({ store }) => store()) };
+  return { apart, sound, layouts, fetch: once(each(({ fetch }) => fetch())), store: each(({ store }) => store()) };
 }
 
 type Got<Name extends keyof Shelves> = NonNullable<ReturnType<NonNullable<Shelves[Name]>['get']>>;

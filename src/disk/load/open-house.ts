@@ -1,9 +1,9 @@
 import { realpath } from 'node:fs/promises';
 import { readVersion } from '../history/index.js';
-import type { Issue } from '../../core/model/index.js';
-import { readHouseFolder, readShared } from '../store/index.js';
-import { keepBy } from '../../base/units/index.js';
-import { makeComposer, type Composer } from './composer.js';
+import type { Issue, Source } from '../../core/model/index.js';
+import { readHouseFolder, readShared, type HouseFolder, type ReadBefore } from '../store/index.js';
+import { keepBy, once } from '../../base/units/index.js';
+import { keptSteps, makeComposer, type Composer } from './composer.js';
 import { diskShelves, type DiskShelves } from './disk-shelves.js';
 import type { LoadedHouse } from './load-house.js';
 import { signingOf } from './load-signing.js';
@@ -35,41 +35,76 @@ export interface OpenHouse extends Composer {
 /** What runs on one house have in common, one after the other. */
 interface Shared {
   readonly shelves: DiskShelves;
+  readonly steps: ReturnType<typeof keptSteps>;
   readonly composer: Composer;
-  times: number;
+  /** Its files, those read again that were written since. */
+  readonly folder: () => Promise<HouseFolder>;
+  readonly times: number;
 }
 
-/** A composer keeps every Book that it made: after so many runs it is made anew. */
-const mostRuns = 60;
+/** A composer keeps every Book that it made: after so many runs another goes on with its steps, and after many more, all is made anew. */
+const [mostRuns, mostWithSteps] = [60, 1200];
 
 const kept = new Map<string, Shared | undefined>();
 
+/** A house that stays open. */
+export interface KeptOpen {
+  /** Its files as they lie on disk. */
+  readonly files: () => Promise<readonly Source[]>;
+  readonly end: () => void;
+}
+
 /** From now on whoever opens the house shares what was made of it before: a desk, and the commands that it runs, make one Book of the same
- *  records. Answers what ends it. */
-export function keepOpen(dir: string): () => void {
-  kept.set(dir, undefined);
-  return () => void kept.delete(dir);
+ *  records, and of other records what is other in them. */
+export function keepOpen(dir: string): KeptOpen {
+  const folder = folderReader(dir);
+  kept.set(dir, sharedLong(dir, folder));
+  return { files: async () => (await folder()).files, end: () => void kept.delete(dir) };
 }
 
 function sharedBy(dir: string): Shared {
   const before = kept.get(dir);
-  const shared = before && before.times < mostRuns ? before : sharedAnew(dir);
-  shared.times += 1;
-  if (kept.has(dir)) kept.set(dir, shared);
+  if (!before) return sharedAnew(dir);
+  const times = before.times + 1;
+  const next = { ...before, times };
+  const shared =
+    times % mostWithSteps === 0
+      ? { ...sharedLong(dir, before.folder), times }
+      : times % mostRuns === 0
+        ? { ...next, composer: makeComposer(before.steps) }
+        : next;
+  kept.set(dir, shared);
   return shared;
 }
 
 function sharedAnew(dir: string): Shared {
   const shelves = diskShelves(dir);
-  return { shelves, composer: makeComposer(shelves), times: 0 };
+  const steps = keptSteps(shelves);
+  return { shelves, steps, composer: makeComposer(steps), folder: () => readHouseFolder(dir), times: 0 };
+}
+
+/** What is kept for later runs of the program is written with the first Book: most of it is the same with the next. */
+function sharedLong(dir: string, folder: Shared['folder']): Shared {
+  const anew = sharedAnew(dir);
+  return { ...anew, folder, shelves: { ...anew.shelves, store: once(anew.shelves.store) } };
+}
+
+/** Reads a folder time and again; it is the same object while nothing in it changed. */
+function folderReader(dir: string): Shared['folder'] {
+  const before: ReadBefore = new Map();
+  let last: HouseFolder | undefined;
+  return async () => {
+    const now = await readHouseFolder(dir, before);
+    const isSame =
+      last?.files.length === now.files.length && last.files.every((file, index) => file === now.files[index]);
+    const isSound = last?.problems.length === 0 && now.problems.length === 0;
+    return (last = last && isSame && isSound ? last : now);
+  };
 }
 
 export function openHouse(dir: string): OpenHouse {
-  const { shelves, composer } = sharedBy(dir);
-  const folder = keepBy(
-    () => dir,
-    () => readHouseFolder(dir),
-  );
+  const { shelves, composer, folder: read } = sharedBy(dir);
+  const folder = once(read);
   const current = async (): Promise<LoadedHouse> => {
     const { files, problems } = await folder();
     const house = composer.read(files);

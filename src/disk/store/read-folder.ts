@@ -1,3 +1,4 @@
+import { statSync } from 'node:fs';
 import { readFile, readdir, realpath, stat } from 'node:fs/promises';
 import { join, sep } from 'node:path';
 import type { Source } from '../../core/model/index.js';
@@ -15,10 +16,14 @@ interface Reading {
   readonly problems: Problem[];
   /** Folders by their real path: a link may lead back up. */
   readonly visited: Set<string>;
+  readonly before?: ReadBefore | undefined;
 }
 
-export function startReading(root: string, prefix: string, within: string): Reading {
-  return { root, prefix, within, files: [], problems: [], visited: new Set() };
+/** Files as they were read before, by their paths: what was not written since is not read again. */
+export type ReadBefore = Map<string, { readonly mark: string; readonly source: Source }>;
+
+export function startReading(root: string, prefix: string, within: string, before?: ReadBefore): Reading {
+  return { root, prefix, within, before, files: [], problems: [], visited: new Set() };
 }
 
 async function readFolder(path: string, reading: Reading): Promise<void> {
@@ -33,6 +38,8 @@ async function readFolder(path: string, reading: Reading): Promise<void> {
 /** Reads a file, or a folder with all that is in it. */
 export async function readEntry(path: string, reading: Reading): Promise<void> {
   const full = join(reading.root, path);
+  const known = reading.before?.get(full);
+  if (known && known.mark === markOf(full)) return void reading.files.push(known.source);
   const real = await realpath(full).catch(() => undefined);
   if (real === undefined) return report(reading, path, 'link-broken', 'the link leads nowhere', 'remove it');
   if (!real.startsWith(`${reading.root}${sep}`)) {
@@ -52,6 +59,7 @@ export async function readEntry(path: string, reading: Reading): Promise<void> {
     const message = `the file has ${(facts.size / 1_000_000).toFixed(1)} MB; a record has 1 MB at most`;
     return report(reading, path, 'file-too-large', message, 'keep drawings and long papers outside content/');
   }
+  const mark = reading.before && markOf(full);
   const bytes = await readFile(real).catch(() => undefined);
   if (!bytes) return report(reading, path, 'file-unreadable', 'the file may not be read', 'check who owns it');
   const text = textOf(bytes);
@@ -63,7 +71,20 @@ export async function readEntry(path: string, reading: Reading): Promise<void> {
       'the file is not text in UTF-8',
       'save it as UTF-8, or keep it outside content/',
     );
-  reading.files.push({ path: `${reading.prefix}${path}`, text });
+  const source = { path: `${reading.prefix}${path}`, text };
+  if (mark !== undefined) reading.before?.set(full, { mark, source });
+  reading.files.push(source);
+}
+
+/** How fine a disk tells the time, at the coarsest, in milliseconds: what was written so lately may have been written again since, with the same mark. */
+const settled = 100;
+
+/** What the disk tells of a file that changes whenever it is written; undefined while that cannot be told apart, and where there is no file. Asked at
+ *  once, which for so short an answer is many times faster than in turn. */
+function markOf(path: string): string | undefined {
+  const facts = statSync(path, { throwIfNoEntry: false, bigint: true });
+  if (!facts?.isFile() || Number(facts.ctimeMs) > Date.now() - settled) return undefined;
+  return `${facts.dev} ${facts.ino} ${facts.size} ${facts.mtimeNs} ${facts.ctimeNs}`;
 }
 
 /** UTF-8 text, or undefined for bytes that are none. */

@@ -2,10 +2,10 @@ import { realpath, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Source } from '../../core/model/index.js';
 import { sortProblems, type Problem } from '../../base/problem/index.js';
-import { fileProblem, readEntry, startReading } from './read-folder.js';
+import { fileProblem, readEntry, startReading, type ReadBefore } from './read-folder.js';
 import { readShared } from './read-shared.js';
 
-interface HouseFolder {
+export interface HouseFolder {
   /** In order of path. */
   readonly files: Source[];
   /** Files that cannot be records: not text, too large, out of reach, outside the folder. */
@@ -13,8 +13,9 @@ interface HouseFolder {
 }
 
 /** Reads every file of `content/` in a house folder as text. Names that begin with a dot are skipped; links are followed
- *  only to what lies inside the house folder. Rejects only when the disk itself fails in a way no file explains. */
-export async function readHouseFolder(dir: string): Promise<HouseFolder> {
+ *  only to what lies inside the house folder. Of what was read `before` only files that were written since are read. Rejects only when the disk
+ *  itself fails in a way no file explains. */
+export async function readHouseFolder(dir: string, before?: ReadBefore): Promise<HouseFolder> {
   const root = await realpath(dir).catch(() => undefined);
   if (root === undefined || !(await isFile(join(root, 'content', 'house.md')))) {
     const fix = 'name the folder that holds content/ with --house DIR';
@@ -23,9 +24,9 @@ export async function readHouseFolder(dir: string): Promise<HouseFolder> {
       problems: [fileProblem('content/house.md', 'house-missing', `no content/house.md in ${dir}`, fix)],
     };
   }
-  const reading = startReading(root, '', 'the house folder');
+  const reading = startReading(root, '', 'the house folder', before);
   await readEntry('content', reading);
-  const shared = await readShared(root, reading.files);
+  const shared = await readShared(root, reading.files, before);
   return {
     files: [...reading.files, ...shared.files],
     problems: sortProblems([...reading.problems, ...shared.problems]),

@@ -3,7 +3,7 @@ import { join, sep } from 'node:path';
 import type { Source } from '../../core/model/index.js';
 import { problemAt, problemIn, type Problem } from '../../base/problem/index.js';
 import { pathInHouse, readFrontMatter, sharedKinds } from '../../core/records/index.js';
-import { readEntry, startReading } from './read-folder.js';
+import { readEntry, startReading, type ReadBefore } from './read-folder.js';
 
 interface SharedFolders {
   /** By their way from the house folder, such as `../our-book/options/floor/oak.md`. */
@@ -13,7 +13,7 @@ interface SharedFolders {
 
 /** Reads the folders that the house's record declares as shared: of each the records that a house may have in common with others, as they
  *  lie on disk now. A record that the house has itself, or that an earlier folder has, stands before a later one, which is told. */
-export async function readShared(root: string, own: readonly Source[]): Promise<SharedFolders> {
+export async function readShared(root: string, own: readonly Source[], before?: ReadBefore): Promise<SharedFolders> {
   const house = own.find(({ path }) => path === 'content/house.md');
   // Most houses share none; what does not name the key needs no reading.
   const front = house?.text.includes('shared') ? readFrontMatter(house).value : undefined;
@@ -38,7 +38,7 @@ export async function readShared(root: string, own: readonly Source[]): Promise<
       problems.push(problemAt(front.origin, at, 'shared-inside', message, { fix }));
       continue;
     }
-    const reading = startReading(real, `${folder}/`, `the shared folder ${folder}`);
+    const reading = startReading(real, `${folder}/`, `the shared folder ${folder}`, before);
     for (const kind of sharedKinds) if (await isThere(join(real, kind))) await readEntry(kind, reading);
     problems.push(...reading.problems);
     for (const file of reading.files) {
