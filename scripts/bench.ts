@@ -17,6 +17,7 @@ import { typeset } from '../src/print/typeset.js';
 import { writeSite } from '../src/site/index.js';
 import { packHouse } from '../src/try/index.js';
 import { openBrowser } from '../test/browser/open-browser.js';
+import { timeDesk } from './bench-desk.js';
 import { rollUp } from './roll-up.js';
 
 /** Times the demo house's way through the program. Machines differ and are noisy, so what counts are the ratios, each
@@ -33,9 +34,10 @@ try {
   const roll = await best(10, () => composeBook(loaded, day));
   report('read and measure the records, first time', cold.ms);
   benchPricing(loaded);
-  report(`compose the Book: ${book.selections.length} selections, every alternative priced, best of 10`, roll);
+  report(`compose the Book: ${book.selections.length} selections, best of 10`, roll);
   await benchSite(book);
   await benchPicks(loaded, book);
+  await benchDesk();
   await benchPdf(book);
 } finally {
   await rm(scratch, { recursive: true, force: true });
@@ -109,18 +111,46 @@ async function benchPicks({ house, sources }: LoadedHouse, book: Book): Promise<
       `first pick: code of ${zipped(script)} and data of ${zipped(JSON.stringify(packed))} packed, read and run`,
       first.ms,
     );
-    const picks = await places.evaluateAll((groups) =>
-      groups.slice(1, 25).map((group) => {
-        const started = performance.now();
-        // A click is heard, and all that follows from it done, before it returns.
-        group.querySelectorAll('input')[1]?.click();
-        return performance.now() - started;
-      }),
-    );
-    report(`a pick and all figures, median of ${picks.length}`, picks.sort((a, b) => a - b)[picks.length >> 1] ?? NaN);
+    const throttle = await page.context().newCDPSession(page);
+    for (const rate of [1, 4]) {
+      await throttle.send('Emulation.setCPUThrottlingRate', { rate });
+      // Each of the two picks others than the other.
+      const { picks, parsed } = await places.evaluateAll(pickEach, rate === 1 ? [1, 25] : [25, 49]);
+      report(
+        `a pick and all figures, median of ${picks.length}${rate === 1 ? '' : `, processor at 1/${rate}`}`,
+        middle(picks),
+        middle(parsed),
+        'parsing its data once',
+      );
+    }
   } finally {
     await browser.close();
   }
+}
+
+/** Runs in the page: picks in one place after the other, and between picks parses what the page has of the house. Milliseconds of each. */
+function pickEach(groups: readonly Element[], [from = 0, to = 0]: readonly number[]) {
+  const data = JSON.stringify(window.bookmatchHouse);
+  const times = groups.slice(from, to).map((group) => {
+    const started = performance.now();
+    // A click is heard, and all that follows from it done, before it returns.
+    group.querySelector<HTMLInputElement>('input:not(:checked)')?.click();
+    const picked = performance.now();
+    JSON.parse(data);
+    return { pick: picked - started, parsed: performance.now() - picked };
+  });
+  return { picks: times.map(({ pick }) => pick), parsed: times.map(({ parsed }) => parsed) };
+}
+
+/** From what somebody does at a desk of the built program to the page that shows it right. */
+async function benchDesk(): Promise<void> {
+  const bare = await best(5, () => execFileSync(process.execPath, ['-e', '0'], { stdio: 'ignore' }));
+  const house = join(scratch, 'at-desk');
+  await cp('content', join(house, 'content'), { recursive: true });
+  const { page, save, choice } = await timeDesk(house, day, 'content/rooms/study.md', 9);
+  report('desk: a page, nothing changed, median of 9', page, bare, 'bare Node');
+  report('desk: a record saved, to its page, median of 9', save, bare, 'bare Node');
+  report('desk: a choice, to its page, median of 9', choice, bare, 'bare Node');
 }
 
 async function writeBare(pages: readonly { path: string; text: string }[]): Promise<void> {
@@ -152,6 +182,10 @@ async function time<T>(run: () => T | Promise<T>): Promise<{ result: T; ms: numb
   const started = performance.now();
   const result = await run();
   return { result, ms: performance.now() - started };
+}
+
+function middle(numbers: readonly number[]): number {
+  return numbers.toSorted((a, b) => a - b)[numbers.length >> 1] ?? NaN;
 }
 
 async function best(times: number, run: () => unknown): Promise<number> {
