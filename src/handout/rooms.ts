@@ -110,9 +110,10 @@ const sides = { left: own('left'), right: own('right') } as const;
 /** How a door moves, said from facts: side of the hinges as seen from this room, and the room that it swings into. */
 function actionOf(opening: OpeningMeasure, room: BookRoom, titleOf: (slug: string) => string): Own {
   if (opening.kind !== 'door') return own('');
-  if (opening.operation === 'pocket') return own('pocket');
+  const { hinge, slides, swing } = opening;
+  if (opening.operation === 'pocket')
+    return slides ? told`pocket, slides ${sides[slides]} seen from ${sieveName(room.number)}` : own('pocket');
   if (opening.operation === 'sliding') return own('sliding');
-  const { hinge, swing } = opening;
   return joined(
     [
       opening.operation === 'double' ? own('double') : own(''),

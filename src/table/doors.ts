@@ -62,7 +62,8 @@ function swingOf({ operation, hinge, swing, room }: DoorRow) {
 }
 
 /** How it moves, from facts: `Hinges left, into 104 Pantry, left hand`. */
-function movesOf({ operation, hinge, swing, hand }: DoorRow, names: Names): string {
+function movesOf({ operation, hinge, slides, swing, hand }: DoorRow, names: Names): string {
+  if (operation === 'pocket') return slides ? `Pocket, slides ${slides}` : 'Pocket, side not recorded';
   if (operation !== 'swing' && operation !== 'double') return capital(operation);
   return capital(
     [

@@ -48,7 +48,7 @@ openings:
   - { mark: D1, recorded-in: study, wall: west, at: 11'-0" }
   - { mark: D2, kind: door, wall: south, at: 1'-0", width: 3'-0", height: 6'-8", to: outside, hinge: right, swing: outside }
   - { mark: O1, kind: cased, wall: east, at: 6'-0", width: 4'-0", height: 7'-0", to: parlor }
-  - { mark: D3, kind: door, wall: east, at: 1'-0", width: 2'-6", height: 6'-8", to: parlor, operation: pocket, hinge: right }
+  - { mark: D3, kind: door, wall: east, at: 1'-0", width: 2'-6", height: 6'-8", to: parlor, operation: pocket, slides: right }
 features:
   - { kind: half-wall, id: ledge, name: Ledge, x: 1'-0", y: 13'-0", go: east, run: 2'-0", height: 3'-0", thickness: 4 1/2" }
 ---

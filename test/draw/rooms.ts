@@ -112,7 +112,7 @@ export const bath = (): RoomMeasure =>
         height: ft(6.6667),
         to: 'bedroom',
         operation: 'pocket',
-        hinge: 'right',
+        slides: 'right',
       },
       { mark: 'W11', kind: 'window', wall: 'west', at: ft(3), width: ft(2), height: ft(3), sill: ft(4), to: 'outside' },
     ],

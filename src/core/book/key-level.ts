@@ -55,7 +55,7 @@ export type PlanWall = Pick<WallMeasure, 'id' | 'from' | 'to' | 'run' | 'arc' | 
 /** What a plan draws of an opening. */
 export type PlanOpening = Pick<
   OpeningMeasure,
-  'mark' | 'kind' | 'wall' | 'at' | 'width' | 'sill' | 'to' | 'hinge' | 'swing' | 'operation'
+  'mark' | 'kind' | 'wall' | 'at' | 'width' | 'sill' | 'to' | 'hinge' | 'swing' | 'operation' | 'slides'
 >;
 
 /** The levels of the house as key plans: those of the greatest group from the lowest up, then those of rooms apart. */
@@ -111,7 +111,8 @@ function keyRoom({ slug, number, name, measure }: BookRoom, at: Point): KeyRoom 
   };
 }
 
-function planOpening({ mark, kind, wall, at, width, sill, to, hinge, swing, operation }: OpeningMeasure): PlanOpening {
+function planOpening(opening: OpeningMeasure): PlanOpening {
+  const { mark, kind, wall, at, width, sill, to, hinge, swing, operation, slides } = opening;
   return {
     mark,
     kind,
@@ -123,5 +124,6 @@ function planOpening({ mark, kind, wall, at, width, sill, to, hinge, swing, oper
     operation,
     ...(hinge !== undefined && { hinge }),
     ...(swing !== undefined && { swing }),
+    ...(slides && { slides }),
   };
 }

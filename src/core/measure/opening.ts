@@ -49,12 +49,13 @@ export function openingsOf(
 }
 
 function ownOpening(record: OwnOpening): Placed {
-  const { mark, kind, wall, at, width, height, shape, sill, to, hinge, swing, operation, door, glass, division } =
-    record;
+  const { mark, kind, wall, at, width, height, shape, sill, to, operation } = record;
+  const { hinge, swing, slides, door, glass, division } = record;
   const area = openingArea(record);
   const sides = {
     ...(hinge ? { hinge } : {}),
     ...(swing === undefined ? {} : { swing }),
+    ...(slides && { slides }),
     ...(door && { door }),
     ...(glass && { glass }),
     ...(division && { division }),
@@ -63,7 +64,7 @@ function ownOpening(record: OwnOpening): Placed {
   return { mark, kind, wall, at, ...form, sill, to, own: true, area, record, operation, ...sides };
 }
 
-/** Sizes from the room that records it; hinges and a raked head change sides when seen from the other one. */
+/** Sizes from the room that records it; hinges, a pocket and a raked head change sides when seen from the other one. */
 function seenOpening(
   record: Extract<Opening, { by: 'seen' }>,
   house: { readonly rooms: ReadonlyMap<string, Room> },
@@ -73,12 +74,17 @@ function seenOpening(
     (opening): opening is OwnOpening => opening.by === 'own' && opening.mark === record.mark,
   );
   if (!owner || !own) return undefined;
-  const { hinge, shape, ...rest } = ownOpening(own);
+  const { hinge, slides, shape, ...rest } = ownOpening(own);
   const flipped = {
-    ...(hinge && { hinge: hinge === 'left' ? ('right' as const) : ('left' as const) }),
+    ...(hinge && { hinge: otherSide(hinge) }),
+    ...(slides && { slides: otherSide(slides) }),
     ...(shape && { shape: flippedShape(shape) }),
   };
   return { ...rest, ...flipped, wall: record.wall, at: record.at, to: owner.slug, own: false, record };
+}
+
+function otherSide(side: 'left' | 'right'): 'left' | 'right' {
+  return side === 'left' ? 'right' : 'left';
 }
 
 function placeProblems(opening: Placed, wall: WallShape, { origin }: Room): readonly Problem[] {

@@ -325,6 +325,8 @@ export interface OpeningMeasure {
   readonly hinge?: 'left' | 'right';
   readonly swing?: string;
   readonly operation: 'swing' | 'pocket' | 'sliding' | 'double' | 'fixed';
+  /** Of a pocket door: where its pocket is, as seen from this room. */
+  readonly slides?: 'left' | 'right';
   readonly door?: DoorFacts;
   readonly glass?: Glass;
   readonly division?: Division;

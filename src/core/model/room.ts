@@ -248,6 +248,8 @@ export interface OwnOpening {
   /** Doors: the room the leaf swings into (a slug), or a kind that does not swing. */
   readonly swing?: string;
   readonly operation: 'swing' | 'pocket' | 'sliding' | 'double' | 'fixed';
+  /** Pocket doors: side that the leaf slides to, facing the opening from this room. */
+  readonly slides?: 'left' | 'right';
   /** What a door is asked for beside its size. */
   readonly door?: DoorFacts;
   /** Of a window, or a door with glass in it. */

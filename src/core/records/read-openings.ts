@@ -17,6 +17,7 @@ export function readOpenings(record: Checked<RawRoom>): Outcome<readonly Opening
   });
   const problems = openings.flatMap((opening) => [
     ...doorProblems(opening, record),
+    ...slideProblems(opening, record),
     ...factProblems(opening, record),
     ...glassProblems(opening, record),
   ]);
@@ -43,6 +44,7 @@ function readOpening(raw: RawOpening, path: Path): Opening {
     ...(raw.hinge && { hinge: raw.hinge }),
     ...(raw.swing !== undefined && { swing: raw.swing }),
     operation: operationOf(raw),
+    ...(raw.slides && { slides: raw.slides }),
     ...doorOf(raw),
     ...(raw.glass && { glass: raw.glass }),
     ...(raw.division !== undefined && { division: readDivision(raw.division) }),
@@ -76,6 +78,15 @@ function doorProblems(opening: Opening, { origin }: Checked<RawRoom>): readonly 
       fix,
     }),
   ];
+}
+
+/** Only a leaf that goes into its wall has a side that it goes to. */
+function slideProblems(opening: Opening, { origin }: Checked<RawRoom>): readonly Problem[] {
+  if (opening.by === 'seen' || opening.slides === undefined) return [];
+  if (opening.kind === 'door' && opening.operation === 'pocket') return [];
+  const message = `${opening.mark} is no pocket door, and says 'slides'`;
+  const fix = 'leave it out, or write kind: door and operation: pocket';
+  return [problemAt(origin, [...opening.path, 'slides'], 'door-fact', message, { fix })];
 }
 
 /** A window has no lock, and a cased opening no leaf. */

@@ -213,12 +213,9 @@ function drawLeaves(frame: ElevationFrame, opening: OpeningMeasure): void {
     });
     drawArrow(frame, left + opening.width * 0.12, left + opening.width * 0.38, bottom + opening.height * 0.2);
   } else if (opening.operation === 'pocket') {
-    drawArrow(
-      frame,
-      middle,
-      opening.hinge === 'right' ? right - opening.width * 0.1 : left + opening.width * 0.1,
-      bottom + opening.height * 0.2,
-    );
+    if (opening.slides === undefined) return;
+    const end = opening.slides === 'right' ? right - opening.width * 0.1 : left + opening.width * 0.1;
+    drawArrow(frame, middle, end, bottom + opening.height * 0.2);
   } else {
     const isRight = opening.hinge === 'right';
     hinges(isRight ? left : right, isRight ? right : left);

@@ -126,15 +126,24 @@ function drawLeaf(
   sheet.arc(frame.at(pivot, face), width, open, closed, { pen: 'hair', color: 'ink' });
 }
 
-function drawPocket(sheet: Sheet, frame: Frame, opening: PlanOpening): void {
+/** Half open, with its pocket in the wall; across the opening where its side is not recorded. */
+function drawPocket(sheet: Sheet, frame: Frame, { slides }: PlanOpening): void {
   const { at, width, thickness, leaf } = frame;
-  const isRight = opening.hinge === 'right';
-  const low = thickness / 2 - leaf / 2;
-  const high = thickness / 2 + leaf / 2;
-  // The leaf stands a third in the opening; the dashed rest is its pocket in the wall.
-  const hidden = Math.min(width * 0.62, isRight ? frame.right : frame.left);
+  const [low, high] = [thickness / 2 - leaf / 2, thickness / 2 + leaf / 2];
+  const panel = (from: number, to: number): void =>
+    sheet.polygon([at(from, low), at(to, low), at(to, high), at(from, high)], {
+      pen: 'fine',
+      fill: 'paper',
+      layer: 'label',
+    });
+  if (slides === undefined) {
+    panel(0, width);
+    return;
+  }
+  const isRight = slides === 'right';
   const slot = Math.min(width, isRight ? frame.right : frame.left);
-  const [from, to] = isRight ? [width * 0.62, width + hidden] : [-hidden, width * 0.38];
+  // The leaf stands a third in the opening, the rest in its pocket.
+  const hidden = Math.min(width * 0.62, slot);
   const [pocketFrom, pocketTo] = isRight ? [width, width + slot] : [-slot, 0];
   sheet.polygon(
     [at(pocketFrom, low - 0.8), at(pocketTo, low - 0.8), at(pocketTo, high + 0.8), at(pocketFrom, high + 0.8)],
@@ -146,11 +155,8 @@ function drawPocket(sheet: Sheet, frame: Frame, opening: PlanOpening): void {
       quiet: true,
     },
   );
-  sheet.polygon([at(from, low), at(to, low), at(to, high), at(from, high)], {
-    pen: 'fine',
-    fill: 'paper',
-    layer: 'label',
-  });
+  if (isRight) panel(width * 0.62, width + hidden);
+  else panel(-hidden, width * 0.38);
 }
 
 function drawSliding(sheet: Sheet, { at, width, thickness, leaf }: Frame): void {

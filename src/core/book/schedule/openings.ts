@@ -65,7 +65,7 @@ function doorRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, setOf,
   const hardware = on.find(({ category }) => carries(look.category(category), 'door-hardware', 'backset'));
   const shown = hardware && scheduled(hardware, look);
   const set = shown?.option === undefined ? undefined : setOf.get(`${shown.option} ${opening.mark}`);
-  const { mark, wall, to, width, height, shape, operation, hinge, swing } = opening;
+  const { mark, wall, to, width, height, shape, operation, hinge, slides, swing } = opening;
   const [thickness, core] = [factOf(option, 'door', 'leaf'), factOf(option, 'door', 'core')];
   const [face, panels] = [factOf(option, 'door', 'face'), factOf(option, 'door', 'panels')];
   const madeHeight = factOf(option, 'door', 'height');
@@ -95,6 +95,7 @@ function doorRow(room: BookRoom, opening: OpeningMeasure, { look, byMark, setOf,
     ...(madeHeight !== undefined && { madeHeight }),
     operation,
     ...(hinge !== undefined && { hinge }),
+    ...(slides && { slides }),
     ...(swing !== undefined && { swing }),
     ...(hand !== undefined && { hand }),
     ...(swings &&

@@ -100,7 +100,7 @@ export interface FinishNote {
 
 export interface DoorRow {
   readonly mark: string;
-  /** The room that records it; hinges are told as seen from here. */
+  /** The room that records it; hinges and pockets are told as seen from here. */
   readonly room: string;
   readonly wall: string;
   readonly to: string;
@@ -120,6 +120,8 @@ export interface DoorRow {
   readonly madeHeight?: Length;
   readonly operation: OpeningMeasure['operation'];
   readonly hinge?: 'left' | 'right';
+  /** Of a pocket door: side that it slides to, seen from the room that records it. */
+  readonly slides?: 'left' | 'right';
   readonly swing?: string;
   /** Side of the hinges as one pushes the door open. Absent where no single leaf swings. */
   readonly hand?: 'left' | 'right';

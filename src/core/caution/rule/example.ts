@@ -44,6 +44,8 @@ export interface ExampleRoom {
         readonly function?: DoorFacts['function'];
         readonly glass?: OpeningMeasure['glass'];
         readonly hinge?: OpeningMeasure['hinge'];
+        readonly operation?: OpeningMeasure['operation'];
+        readonly slides?: OpeningMeasure['slides'];
       }
     >
   >;

@@ -23,6 +23,7 @@ import { lowWindow } from './low-window.js';
 import { mustMatch } from './must-match.js';
 import { onlyWayUp } from './only-way-up.js';
 import { overhang } from './overhang.js';
+import { pocketFits } from './pocket-fits.js';
 import { privacyAtDoor } from './privacy-at-door.js';
 import { railInAir } from './rail-in-air.js';
 import { roughOpening } from './rough-opening.js';
@@ -65,6 +66,7 @@ export const rules: readonly Rule[] = [
   timberOutside,
   doorUnderSlope,
   swingMeets,
+  pocketFits,
   roughOpening,
   windowInWall,
   overhang,
