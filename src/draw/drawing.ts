@@ -12,6 +12,8 @@ export interface DrawOptions {
   readonly box?: { readonly width: number; readonly height: number };
   /** Without title, scale bar and north arrow: the caller writes `title` and `scale` beside it. */
   readonly bare?: boolean;
+  /** On a screen nobody knows how long an inch is, so that no scale is named; default `paper`. */
+  readonly medium?: 'paper' | 'screen';
 }
 
 /** A finished drawing. `svg` is the root node; `svgText` from src/svg writes it. */

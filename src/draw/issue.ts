@@ -1,4 +1,5 @@
 import { PathBuilder, circle, element, group, line, path, rect, text, type SvgNode } from '../base/svg/index.js';
+import { compacted, givenLook } from './compact.js';
 import type { DrawOptions, Drawing } from './drawing.js';
 import { sheetsOf, type DrawnSheet, type Subject, type Title } from './drawn-sheet.js';
 import { lengthText } from './length-text.js';
@@ -97,9 +98,11 @@ function issueDrawing(
   options: DrawOptions,
 ): Drawing {
   const { title, scale, bounds, groups } = sheet;
-  const { id, palette, font = 'Public Sans', bare = false } = options;
+  const { id, palette, font = 'Public Sans', bare = false, medium = 'paper' } = options;
   const frame = { left: x + margin, right: x + width - margin, top: bounds.bottom + gap };
-  const block = bare ? [] : [element('g', {}, ...titleBlock(scale, { ...title, titles, notes }, frame))];
+  const isScaled = medium === 'paper';
+  const block = bare ? [] : [element('g', {}, ...titleBlock(scale, { ...title, titles, notes, isScaled }, frame))];
+  const layers = [...groups, ...block].map((node) => paint(node, palette));
   const svg = element(
     'svg',
     {
@@ -110,10 +113,11 @@ function issueDrawing(
       role: 'img',
       'aria-labelledby': `${id}-title ${id}-desc`,
       'font-family': font,
+      ...(isScaled ? {} : givenLook),
     },
     element('title', { id: `${id}-title` }, title.title),
     element('desc', { id: `${id}-desc` }, title.description),
-    ...[...groups, ...block].map((node) => paint(node, palette)),
+    ...(isScaled ? layers : compacted(layers)),
   );
   return {
     id,
@@ -127,7 +131,8 @@ function issueDrawing(
   };
 }
 
-type TitleLines = Title & Pick<Layout, 'titles'>;
+/** With the name of the scale, or with its bar alone, which stays true however large it is shown. */
+type TitleLines = Title & Pick<Layout, 'titles'> & { readonly isScaled: boolean };
 
 /** Most lines of a title. */
 const mostTitles = 3;
@@ -168,7 +173,9 @@ function titleBlock(scale: Scale, title: TitleLines, frame: { left: number; righ
         fill: 'text',
       }),
     ),
-    text(left, down + 24.5, `Scale ${scale.name}`, { 'font-size': sizes.dimension, fill: 'text' }),
+    ...(title.isScaled
+      ? [text(left, down + 24.5, `Scale ${scale.name}`, { 'font-size': sizes.dimension, fill: 'text' })]
+      : []),
     ...(title.notes ?? []).map((note, index) =>
       text(left, down + 36.5 + 9.5 * index, fitText(note, sizes.note, 400, right - left), {
         'font-size': sizes.note,

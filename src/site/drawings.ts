@@ -31,7 +31,7 @@ export function drawPlan(room: BookRoom, view: View): Drawing {
 
 /** Colours are the style sheet's, so that one drawing serves light and dark. `id` keeps ids apart where a page shows two rooms. */
 export function drawForPage(view: RoomView, id = 'draw'): Drawing {
-  return view.draw({ id, palette: screenPalette });
+  return view.draw({ id, palette: screenPalette, medium: 'screen' });
 }
 
 /** Two sizes of each swatch: the small one is drawn coarser. Both are shown at half their pixels or less. */

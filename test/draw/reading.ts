@@ -121,7 +121,7 @@ export function outside(root: SvgNode, slack = 0.6): string[] {
   return [...texts, ...shapes];
 }
 
-function cornersOf({ name, attributes }: SvgNode): [number, number][] {
+export function cornersOf({ name, attributes }: SvgNode): [number, number][] {
   const value = (key: string): number => Number(attributes[key]);
   if (name === 'path') return pathCorners(String(attributes['d']));
   if (name === 'line')
@@ -175,8 +175,9 @@ export function pathCorners(d: string): [number, number][] {
           for (let pair = 0; pair < step; pair += 2)
             corners.push([baseX + numbers[index + pair]!, baseY + numbers[index + pair + 1]!]);
           [x, y] = corners.at(-1)!;
+          // Further pairs after M are lines.
+          if (command.toUpperCase() === 'M' && index === 0) [startX, startY] = [x, y];
         }
-        if (command.toUpperCase() === 'M') [startX, startY] = [x, y];
       }
     }
   }

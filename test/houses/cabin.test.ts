@@ -210,8 +210,11 @@ describe('built from end to end', () => {
     const [, start = ''] = texts().find(([path]) => path === 'book/index.html') ?? [];
     expect(start).toContain('€');
     const [, room = ''] = texts().find(([path]) => path === 'book/rooms/main.html') ?? [];
-    for (const words of ['36 m²', 'Needs 44.19 m²', 'ridge 4.649 m', '30°', 'Scale 1:50', '20 March 2026', '20.7 L'])
+    for (const words of ['36 m²', 'Needs 44.19 m²', 'ridge 4.649 m', '30°', '20 March 2026', '20.7 L'])
       expect(room).toContain(words);
+    // A scale is that of paper.
+    expect(room).not.toContain('Scale 1:');
+    expect(texts().some(([path, text]) => path.endsWith('book.pdf') && /\b1:50\b/.test(text))).toBe(true);
   });
 });
 

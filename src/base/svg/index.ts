@@ -3,4 +3,5 @@ export * from './node.js';
 export * from './element.js';
 export * from './path.js';
 export * from './number.js';
+export * from './short-path.js';
 export * from './text.js';
