@@ -92,6 +92,7 @@ export function roomViews(room: DrawnRoom): RoomViews {
           neighbours,
           finishes: room.walls.get(wall.id) ?? [],
           faces: room.features,
+          seen: room.seen,
           guards,
           posts,
         }),

@@ -1,5 +1,6 @@
 import { headings } from '../../src/base/geometry/index.js';
 import { describe, expect, it } from 'vitest';
+import { pens } from '../../src/draw/pen.js';
 import { drawCeilingPlan, drawPlan, printPalette, type Drawing } from '../../src/draw/index.js';
 import type { DrawnCourses } from '../../src/core/book/index.js';
 import type { CourseRun, RoomMeasure } from '../../src/core/model/index.js';
@@ -44,7 +45,7 @@ describe('course lines', () => {
 
   it('stand between courses, and the start line is heavy and named', () => {
     expect(drawing.scale).toBe(`1/2" = 1'-0"`);
-    const starts = lines(drawing, printPalette.accent, 0.9);
+    const starts = lines(drawing, printPalette.accent, pens.object);
     // 4" from the south wall at y = 0, up is less: −4 × 3 points.
     expect(starts.map((ends) => ends.map(([x, y]) => [Math.round(x), Math.round(y)]))).toEqual([
       [
@@ -52,7 +53,7 @@ describe('course lines', () => {
         [432, -12],
       ],
     ]);
-    const edges = lines(drawing, printPalette.hair, 0.35).filter(
+    const edges = lines(drawing, printPalette.hair, pens.hair).filter(
       (ends) => ends.length === 2 && Math.abs((ends[1]?.[0] ?? 0) - (ends[0]?.[0] ?? 0)) > 431,
     );
     expect(edges.map((ends) => Math.round((ends[0]?.[1] ?? 0) * 10) / 10).slice(0, 3)).toEqual([-33, -54, -75]);
@@ -71,7 +72,7 @@ describe('course lines', () => {
     const starts = lines(
       drawCeilingPlan(gable, { ...base, courses: laid(gable, 'ceiling') }),
       printPalette.accent,
-      0.9,
+      pens.object,
     );
     expect(starts.map((ends) => Math.round((ends[0]?.[1] ?? 0) * 10) / 10)).toEqual([-14.4, -345.6]);
   });
@@ -79,7 +80,7 @@ describe('course lines', () => {
   it('on a floor are drawn lightly, with the start line named or noted', () => {
     const plan = drawPlan(plain, { ...base, courses: laid(plain, 'floor', 'north-south') });
     // 144" in faces of 7": 21 courses, ends (144 − 19 × 7) / 2 = 5 1/2".
-    expect(lines(plan, printPalette.deep, 0.35)).toHaveLength(19);
+    expect(lines(plan, printPalette.deep, pens.hair)).toHaveLength(19);
     expect(words(plan).join(' ')).toContain('start line, 5 1/2" from the east side');
     expect(words(plan).join(' ')).toContain('Floor: Oak in 21 courses, north-south');
   });

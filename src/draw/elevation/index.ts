@@ -1,4 +1,4 @@
-import type { DrawnGuard, DrawnRoom } from '../../core/book/index.js';
+import type { DrawnGuard, DrawnRoom, SeenFinish } from '../../core/book/index.js';
 import {
   isDownToFloor,
   wallFoot,
@@ -20,6 +20,7 @@ import { drawFeatureFace, isGuarded } from './feature-face.js';
 import { drawFinishes, type FinishRegion } from './finish-region.js';
 import { elevationFrame, floorSpots, topAt, wallOutline, type ElevationFrame } from './frame.js';
 import { drawOpeningFace, labelOpening } from './opening-face.js';
+import { drawBase, trimOn, type WallTrim } from './trim.js';
 
 export type { FinishRegion } from './finish-region.js';
 
@@ -34,6 +35,8 @@ export interface ElevationOptions extends DrawOptions {
   readonly guards?: ReadonlyMap<string, DrawnGuard>;
   /** Its posts, by the edge's id. */
   readonly posts?: DrawnRoom['posts'];
+  /** Finishes as a picture of the room shows them: casings and base are as their options' records tell. */
+  readonly seen?: readonly SeenFinish[];
   /** Slug to name of the rooms that this one is open to. */
   readonly neighbours?: ReadonlyMap<string, string>;
 }
@@ -51,14 +54,17 @@ export function drawElevation(measure: RoomMeasure, wall: WallMeasure, options: 
     const guarded = measure.features.some((feature) => isGuarded(feature, wall));
     const nameFinishes = drawFinishes(frame, shows.finishes);
     const labels: (() => void)[] = [];
-    for (const opening of openingsOf(frame)) drawOpeningFace(frame, opening);
+    drawBase(frame, openingsOf(frame), shows.trim);
+    for (const opening of openingsOf(frame)) drawOpeningFace(frame, opening, shows.trim.casings.get(opening.mark));
     for (const feature of measure.features) {
       const { id } = feature;
       const seen = { finish: shows.faces.get(id), guard: shows.guards.get(id), posts: shows.posts.get(id) ?? [] };
       labels.push(...drawFeatureFace(frame, feature, seen));
     }
     drawFloorLine(frame);
-    const missing = openingsOf(frame).flatMap((opening) => labelOpening(frame, opening));
+    const missing = openingsOf(frame).flatMap((opening) =>
+      labelOpening(frame, opening, shows.trim.casings.get(opening.mark)?.width),
+    );
     if (isOpen) {
       const [x, y] = frame.at(wall.run / 2, topAt(wall, wall.run / 2) / 2);
       const words = `open to ${shows.openTo ?? ''}`;
@@ -89,18 +95,21 @@ export function drawElevation(measure: RoomMeasure, wall: WallMeasure, options: 
 
 /** What of the options is seen on one wall: a finish elsewhere makes no other drawing of it. */
 interface Seen extends Required<Pick<ElevationOptions, 'number' | 'name' | 'finishes' | 'faces' | 'guards' | 'posts'>> {
+  readonly trim: WallTrim;
   /** Name of the room behind an open side. */
   readonly openTo: string | undefined;
 }
 
-function seenOn(wall: WallMeasure, { features }: RoomMeasure, options: ElevationOptions): Seen {
-  const { number, name, finishes = [], faces, guards, posts, neighbours } = options;
+function seenOn(wall: WallMeasure, { features, openings }: RoomMeasure, options: ElevationOptions): Seen {
+  const { number, name, finishes = [], faces, guards, posts, neighbours, seen = [] } = options;
+  const inWall = openings.filter((opening) => opening.wall === wall.id);
   const covering = features.filter(({ covers }) => covers.some((cover) => cover.wall === wall.id));
   const guarded = features.filter((feature) => isGuarded(feature, wall));
   return {
     number,
     name,
     finishes,
+    trim: trimOn(wall, inWall, seen),
     openTo: wall.openTo && (neighbours?.get(wall.openTo) ?? wall.openTo),
     faces: pick(faces, covering),
     guards: pick(guards, guarded),

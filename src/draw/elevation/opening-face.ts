@@ -3,24 +3,28 @@ import { feet, fromFeet, type Length } from '../../base/units/index.js';
 import { isDownToFloor, wallFoot, type OpeningMeasure } from '../../core/model/index.js';
 import { grown, outlineOf, type OpeningForm } from '../../core/opening/index.js';
 import { overlaps, type Convex, type Spot } from '../convex.js';
+import { stretchesInside } from '../inside.js';
 import { lengthText } from '../length-text.js';
 import { drawMark } from '../mark.js';
 import { sizes } from '../pen.js';
 import type { Lettering } from '../sheet.js';
 import { corners, topAt, underTop, type ElevationFrame } from './frame.js';
+import type { Casing } from './trim.js';
 
-const casing = (3.5 * 25_400_000) as Length;
 const frameWidth = 2 * 25_400_000;
 
 /** An opening as seen from the room: casing, leaf or sash, dashes that meet at the hinges. */
-export function drawOpeningFace(frame: ElevationFrame, opening: OpeningMeasure): void {
+export function drawOpeningFace(frame: ElevationFrame, opening: OpeningMeasure, casing?: Casing): void {
   const { sheet } = frame;
-  if (opening.kind !== 'open') {
-    const around = casingOutline(frame, opening);
-    if (around.length > 2) sheet.polygon(around, { pen: 'hair', color: 'ink', fill: 'paper', layer: 'fine' });
+  if (casing) {
+    const around = casingOutline(frame, opening, casing.width);
+    const look = { pen: 'hair', color: 'ink', fill: 'paper', layer: 'fine' } as const;
+    // What nobody chose yet is an outline of dashes.
+    if (around.length > 2) sheet.polygon(around, { ...look, ...(casing.isOpen && { dash: 'fine' as const }) });
   }
   const isGlass = isGlazed(opening);
-  const fill = isGlass ? 'glass' : opening.kind === 'door' ? 'paper' : 'tone';
+  // One sees through what has no leaf: it is of no wall's tone.
+  const fill = isGlass ? 'glass' : 'paper';
   sheet.polygon(openingOutline(frame, opening), { pen: 'object', fill, layer: 'object' });
   if (isGlass) drawSash(frame, opening);
   else if (opening.kind === 'door') drawLeaves(frame, opening);
@@ -33,7 +37,7 @@ function openingOutline(frame: ElevationFrame, opening: OpeningMeasure): Spot[] 
 }
 
 /** Of a rectangle and of any other shape, within the wall; a door's legs stand on the floor. */
-function casingOutline(frame: ElevationFrame, opening: OpeningMeasure): Spot[] {
+function casingOutline(frame: ElevationFrame, opening: OpeningMeasure, casing: Length): Spot[] {
   const { wall } = frame;
   const { at, width, sill, height } = opening;
   if (opening.shape) return shaped(frame, grown(opening, casing), at - casing, sill - casing, footOf(opening));
@@ -58,8 +62,8 @@ function shaped({ wall, at }: ElevationFrame, form: OpeningForm, left: number, b
 }
 
 /** Mark and size in the opening, else near it, and what a shape has beside them. Returns what found no place. */
-export function labelOpening(frame: ElevationFrame, opening: OpeningMeasure): string[] {
-  return [...labelSize(frame, opening), ...labelShape(frame, opening)];
+export function labelOpening(frame: ElevationFrame, opening: OpeningMeasure, casing = 0 as Length): string[] {
+  return [...labelSize(frame, opening, casing), ...labelShape(frame, opening)];
 }
 
 /** Where its size does not say it: `rise 8"`, near the crown. */
@@ -82,12 +86,12 @@ function labelShape(
   return isPut ? [] : [`${mark}: ${words}`];
 }
 
-function labelSize(frame: ElevationFrame, opening: OpeningMeasure): string[] {
+function labelSize(frame: ElevationFrame, opening: OpeningMeasure, casing: Length): string[] {
   const { sheet, at } = frame;
   const { mark, width, height, sill } = opening;
   const size =
     opening.shape?.is === 'round' ? `${lengthText(width)} round` : `${lengthText(width)} × ${lengthText(height)}`;
-  const ground = isGlazed(opening) ? 'glass' : opening.kind === 'door' ? 'paper' : 'tone';
+  const ground = isGlazed(opening) ? 'glass' : 'paper';
   const look = { size: sizes.note, color: 'muted', ground } as const;
   const upright = { ...look, turn: -90 } as const;
   const [left, head] = at(opening.at, sill + height);
@@ -160,17 +164,31 @@ function drawSash(frame: ElevationFrame, opening: OpeningMeasure): void {
     ? shaped(frame, grown(opening, -edge as Length), left + edge, bottom + edge)
     : corners(frame, left + edge, bottom + edge, right - edge, top - edge);
   frame.sheet.polygon(inner, { pen: 'hair', color: 'ink', layer: 'object' });
-  if (opening.shape?.is === 'round') return;
-  // Wide windows come as more than one unit.
-  const units = Math.min(4, Math.max(1, Math.round((right - left) / (3.2 * 304_800_000))));
-  for (let index = 1; index < units; index++) {
-    const along = left + ((right - left) * index) / units;
-    frame.sheet.polyline([frame.at(along, bottom), frame.at(along, headAt(opening, along))], {
-      pen: 'fine',
-      layer: 'object',
-      quiet: true,
-    });
-  }
+  drawBars(frame, opening, inner);
+}
+
+/** Between its lights, as its record divides it: one pane has none. */
+function drawBars(frame: ElevationFrame, opening: OpeningMeasure, inner: readonly Spot[]): void {
+  const {
+    at: left,
+    sill,
+    width,
+    height,
+    division = { across: opening.operation === 'double' ? 2 : 1, up: 1 },
+  } = opening;
+  const bars = [
+    ...Array.from({ length: division.across - 1 }, (_, index) => {
+      const along = left + (width * (index + 1)) / division.across;
+      return [frame.at(along, sill), [0, -1]] as const;
+    }),
+    ...Array.from({ length: division.up - 1 }, (_, index) => {
+      const up = sill + (height * (index + 1)) / division.up;
+      return [frame.at(left, up), [1, 0]] as const;
+    }),
+  ];
+  for (const [from, along] of bars)
+    for (const stretch of stretchesInside([inner], from, along))
+      frame.sheet.polyline(stretch, { pen: 'fine', layer: 'object', quiet: true });
 }
 
 /** Height of the opening's own top there. */

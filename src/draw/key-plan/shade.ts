@@ -1,5 +1,6 @@
 import { PathBuilder, element, path, type SvgNode } from '../../base/svg/index.js';
 import { paint, type Palette, type Role } from '../palette.js';
+import { pens } from '../pen.js';
 
 /** How a room's floor is marked: each by its colour and by its pattern, so that neither is needed to read the other. */
 export const shades = ['here', 'open', 'due', 'late', 'changed', 'trade'] as const;
@@ -68,6 +69,6 @@ export function drawShade(shade: Shade, { id, palette }: { readonly id: string; 
     'svg',
     { xmlns: 'http://www.w3.org/2000/svg', width: '22pt', height: '12pt', viewBox: '0 0 22 12', 'aria-hidden': 'true' },
     element('defs', {}, shadePattern(shade, id, palette)),
-    path(box, { fill: shadeFill(shade, id), stroke: palette.ink, 'stroke-width': 0.55 }),
+    path(box, { fill: shadeFill(shade, id), stroke: palette.ink, 'stroke-width': pens.fine }),
   );
 }
