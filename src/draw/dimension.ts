@@ -35,7 +35,7 @@ export function drawDimensions(sheet: Sheet, given: DimensionString): number {
   const { reading, turn, above } = readingOf(along);
   const first = stops[0]!;
   const last = stops.at(-1)!;
-  sheet.polyline([at(first), at(last)], { pen: 'hair' });
+  sheet.polyline([at(first), at(last)], { pen: 'hair', layer: 'dimension' });
   stops.forEach((stop, index) => {
     drawExtension(sheet, at(stop), outward, given.targets?.[index]);
     const [x, y] = at(stop);
@@ -69,7 +69,11 @@ export function drawDimensions(sheet: Sheet, given: DimensionString): number {
     if (row > 0) {
       const center = (label.low + label.high) / 2 / sheet.perNanometre;
       const stem = isOutward ? 1.6 + row * rowHeight : row * rowHeight - 6.2;
-      sheet.polyline([at(center, 1.2), at(center, Math.max(1.4, stem))], { pen: 'hair', quiet: true });
+      sheet.polyline([at(center, 1.2), at(center, Math.max(1.4, stem))], {
+        pen: 'hair',
+        layer: 'dimension',
+        quiet: true,
+      });
       reach = Math.max(reach, isOutward ? row * rowHeight + 10 : row * rowHeight + 3);
     }
     sheet.write(spot, label.text, { turn });
@@ -140,5 +144,5 @@ function drawExtension(sheet: Sheet, at: Spot, outward: Spot, target: Spot | und
   const start: Spot = distance > 9 ? [at[0] - outward[0] * (distance - 3), at[1] - outward[1] * (distance - 3)] : short;
   const before: Spot = [at[0] - outward[0] * 1.5, at[1] - outward[1] * 1.5];
   const isLongFree = distance > 9 && sheet.isFree([start, before], 1);
-  sheet.polyline([isLongFree ? start : short, end], { pen: 'hair' });
+  sheet.polyline([isLongFree ? start : short, end], { pen: 'hair', layer: 'dimension' });
 }

@@ -101,7 +101,9 @@ function issueDrawing(
   const { id, palette, font = 'Public Sans', bare = false, medium = 'paper' } = options;
   const frame = { left: x + margin, right: x + width - margin, top: bounds.bottom + gap };
   const isScaled = medium === 'paper';
-  const block = bare ? [] : [element('g', {}, ...titleBlock(scale, { ...title, titles, notes, isScaled }, frame))];
+  const block = bare
+    ? []
+    : [element('g', { class: 'words' }, ...titleBlock(scale, { ...title, titles, notes, isScaled }, frame))];
   const layers = [...groups, ...block].map((node) => paint(node, palette));
   const svg = element(
     'svg',

@@ -6,7 +6,9 @@ import { pointsPerNanometre, type Scale } from './scale.js';
 import { textWidth, type Weight } from './text-width.js';
 
 /** Back to front. */
-const layers = ['fill', 'fine', 'object', 'cut', 'label'] as const;
+const layers = ['fill', 'fine', 'dimension', 'object', 'cut', 'label'] as const;
+/** What is written, and the lines that it belongs to: a small screen leaves it out until it can be read. */
+const written: readonly Layer[] = ['dimension', 'label'];
 type Layer = (typeof layers)[number];
 
 export interface Stroke {
@@ -46,7 +48,14 @@ function figureOf(corners: Convex): Figure {
 /** A drawing in the making: places in points with y down, what is drawn by layer, and what text must keep clear of. Colours are
  *  named by their roles until the drawing is issued. */
 export class Sheet {
-  private readonly nodes: Record<Layer, SvgNode[]> = { fill: [], fine: [], object: [], cut: [], label: [] };
+  private readonly nodes: Record<Layer, SvgNode[]> = {
+    fill: [],
+    fine: [],
+    dimension: [],
+    object: [],
+    cut: [],
+    label: [],
+  };
   private readonly lines: Figure[] = [];
   private readonly boxes: Figure[] = [];
   private readonly reach = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
@@ -202,7 +211,14 @@ export class Sheet {
     return layers
       .filter((name) => this.nodes[name].length > 0)
       .map((name) =>
-        group({ 'stroke-linejoin': name === 'cut' ? 'miter' : 'round', 'stroke-linecap': 'butt' }, this.nodes[name]),
+        group(
+          {
+            ...(written.includes(name) && { class: 'words' }),
+            'stroke-linejoin': name === 'cut' ? 'miter' : 'round',
+            'stroke-linecap': 'butt',
+          },
+          this.nodes[name],
+        ),
       );
   }
 

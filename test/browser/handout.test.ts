@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import forge from 'node-forge';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { makeHandout, type Handout } from '../../src/handout/index.js';
@@ -71,6 +71,18 @@ async function write(name: string, handout: Handout): Promise<void> {
 }
 
 const url = (name: string, page = 'index.html'): string => pathToFileURL(join(folder, name, page)).href;
+
+/** Does a shade at its edge say that it goes on? */
+async function isShaded(scroll: Locator): Promise<boolean> {
+  const shown = async (): Promise<string> => (await scroll.screenshot()).toString('base64');
+  const before = await shown();
+  await scroll.evaluate(
+    (node) => ((node as HTMLElement).style.background = 'linear-gradient(transparent, transparent)'),
+  );
+  const without = await shown();
+  await scroll.evaluate((node) => node.removeAttribute('style'));
+  return before !== without;
+}
 
 async function visit(options: BrowserContextOptions, look: (page: Page) => Promise<void>): Promise<void> {
   const context = await browser.newContext({ ignoreHTTPSErrors: true, ...options });
@@ -207,24 +219,44 @@ describe('its pages', () => {
     });
   });
 
-  test('shade a drawing where it goes on beyond a phone, and only there', async () => {
+  test('fit a drawing to a phone, and make its letters large enough to read at a tap', async () => {
     await visit({ viewport: { width: 390, height: 844 }, hasTouch: true }, async (page) => {
       await page.goto(url('carpentry', 'rooms/dining.html'));
-      const plan = page.locator('.drawing .scroll').first();
-      const shown = async (): Promise<string> => (await plan.screenshot()).toString('base64');
-      const bare = 'linear-gradient(transparent, transparent)';
-      const shaded = async (): Promise<boolean> => {
-        const before = await shown();
-        await plan.evaluate((node, none) => ((node as HTMLElement).style.background = none), bare);
-        const without = await shown();
-        await plan.evaluate((node) => node.removeAttribute('style'));
-        return before !== without;
-      };
-      expect(await plan.evaluate(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth)).toBe(true);
-      expect(await shaded()).toBe(true);
+      const plan = page.locator('.drawing:has(input)').first();
+      const scroll = plan.locator('.scroll');
+      const goesOn = (): Promise<boolean> =>
+        scroll.evaluate(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth + 1);
+      /** Pixels of the letters that are shown. */
+      const letters = (): Promise<number[]> =>
+        plan.locator('svg').evaluate((svg: SVGSVGElement) => {
+          const shown = Array.from(svg.querySelectorAll('text')).filter((text) => text.getClientRects().length > 0);
+          const perPoint = svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
+          return shown.map((text) => parseFloat(getComputedStyle(text).fontSize) * perPoint);
+        });
+      expect(await goesOn()).toBe(false);
+      expect(await letters()).toEqual([]);
+      expect(await plan.locator('figcaption').isVisible()).toBe(true);
+
+      await scroll.tap();
+      await expect.poll(goesOn).toBe(true);
+      const large = await letters();
+      expect(large.length).toBeGreaterThan(10);
+      expect(Math.min(...large)).toBeGreaterThanOrEqual(12);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+      expect(await isShaded(scroll)).toBe(true);
+
+      await scroll.tap();
+      await expect.poll(goesOn).toBe(false);
+      // The same by keys.
+      await plan.getByRole('checkbox').focus();
+      await page.keyboard.press('Space');
+      await expect.poll(goesOn).toBe(true);
+      await page.keyboard.press('Space');
+
       await page.setViewportSize({ width: 1200, height: 844 });
-      expect(await plan.evaluate(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth)).toBe(false);
-      expect(await shaded()).toBe(false);
+      expect(await goesOn()).toBe(false);
+      expect((await letters()).length).toBeGreaterThan(10);
+      expect(await isShaded(scroll)).toBe(false);
     });
   });
 

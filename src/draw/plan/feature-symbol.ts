@@ -176,7 +176,7 @@ function recess({ sheet, name, lines }: Place, { wall, from, to, depth: deep }: 
   sheet.polygon([line.at(from * k, 0), line.at(to * k, 0), line.at(to * k, depth), line.at(from * k, depth)], {
     pen: 'fine',
     fill: 'paper',
-    layer: 'label',
+    layer: 'cut',
     quiet: true,
   });
   const turn = readable(line.along);

@@ -134,7 +134,7 @@ function drawPocket(sheet: Sheet, frame: Frame, { slides }: PlanOpening): void {
     sheet.polygon([at(from, low), at(to, low), at(to, high), at(from, high)], {
       pen: 'fine',
       fill: 'paper',
-      layer: 'label',
+      layer: 'cut',
     });
   if (slides === undefined) {
     panel(0, width);
@@ -151,7 +151,7 @@ function drawPocket(sheet: Sheet, frame: Frame, { slides }: PlanOpening): void {
       pen: 'hair',
       color: 'paper',
       fill: 'paper',
-      layer: 'label',
+      layer: 'cut',
       quiet: true,
     },
   );

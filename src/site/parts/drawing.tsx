@@ -6,14 +6,19 @@ import { Svg } from '../../write/index.js';
 import { swatchPath, swatchSizes } from '../drawings.js';
 import { useLink } from '../sheet-context.js';
 
-/** A drawing near its scale, in a region that scrolls when the screen is narrower than the lettering can bear. */
+/** A drawing as wide as its column, larger when it is tapped. `--in` is its width on paper in inches: larger, its letters are read.
+ *  What a small screen leaves out until then is a class of the drawing. */
 export function DrawingFigure({ drawing }: { drawing: Drawing }): VNode {
   const { id, title, width, svg } = drawing;
   return (
-    <figure class="drawing" id={id} style={`flex:1 1 ${numberText(width)}in;max-width:${numberText(width * 1.12)}in`}>
-      <div class="scroll" role="region" aria-label={`Drawing: ${title}`} tabIndex={0}>
-        <Svg node={svg} style={`min-width:${numberText(width * 0.95)}in`} />
+    <figure class="drawing" id={id} style={`--in:${numberText(width)}`}>
+      <div class="scroll" role="region" aria-label={`Drawing: ${title}`}>
+        <label>
+          <input type="checkbox" aria-label={`Larger: ${title}`} />
+          <Svg node={svg} />
+        </label>
       </div>
+      <figcaption>{title}</figcaption>
     </figure>
   );
 }
