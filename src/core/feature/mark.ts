@@ -23,8 +23,15 @@ export type PlanMark =
       readonly to: Length;
       readonly fall: Length;
     }
-  /** A straight flight that starts at the first two corners. */
-  | { readonly role: 'flight'; readonly outline: readonly Spot[]; readonly treads: number; readonly risers: number }
+  /** A straight flight that starts at the first two corners, on a floor at `foot`. */
+  | {
+      readonly role: 'flight';
+      readonly outline: readonly Spot[];
+      readonly treads: number;
+      readonly risers: number;
+      readonly riser: Length;
+      readonly foot: Length;
+    }
   /** Pieces under the ceiling, where the record says or else spread over the room; on the ceiling plan too. What stands has no length in plan. */
   | {
       readonly role: 'overhead';

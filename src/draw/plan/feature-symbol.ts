@@ -14,7 +14,7 @@ import type { Role } from '../palette.js';
 import { sizes } from '../pen.js';
 import type { Sheet, Stroke } from '../sheet.js';
 import { timberLines, timberNote, type TimberedRoom, type TimberLine } from '../timber-lines.js';
-import { lineThrough, type WallLine } from './wall-line.js';
+import { lineThrough, planeHeight, type WallLine } from './wall-line.js';
 
 /** What a symbol may know. */
 interface Place {
@@ -90,21 +90,44 @@ function beside({ sheet, lines }: Place, { wall, outline }: Mark<'slab' | 'mass'
   return {};
 }
 
-function flight({ sheet }: Place, { outline, treads, risers }: Mark<'flight'>): Said {
-  const corners = outline.map((point) => sheet.spot(point));
-  const [a, b, c, d] = corners as [Spot, Spot, Spot, Spot];
-  sheet.polygon(corners, { pen: 'object', fill: 'paper', layer: 'fill' });
+/** How far a break line leans along a flight, of the flight's width, and its zigzag, of the same. */
+const lean = { line: 0.3, zigzag: 0.16 };
+
+/** Up to the plane of the plan as it is seen, behind a break line dashes; an arrow the way it goes up. */
+function flight({ sheet }: Place, { outline, treads, risers, riser, foot: floor }: Mark<'flight'>): Said {
+  const [a, b, c, d] = outline.map((point) => sheet.spot(point)) as [Spot, Spot, Spot, Spot];
+  /** A place by its shares of the run, up, and of the width, to the right. */
+  const at = (up: number, right: number): Spot => between(between(a, b, right), between(d, c, right), up);
+  const length = Math.hypot(d[0] - a[0], d[1] - a[1]);
+  const slope = Math.hypot(b[0] - a[0], b[1] - a[1]) / length;
+  // The last tread under the plane is seen whole.
+  const seen = Math.floor((planeHeight - floor) / riser) / treads;
+  const isCut = seen > 0 && seen + slope * lean.line < 1;
+  const breakAt = (right: number): number => (isCut ? seen + slope * lean.line * (right - 0.5) : 1);
+  const zigzag: readonly Spot[] = [
+    [0.44, 0],
+    [0.47, 1],
+    [0.53, -1],
+    [0.56, 0],
+  ].map(([right = 0, side = 0]) => at(breakAt(right) + side * slope * lean.zigzag, right));
+  const top = [at(breakAt(0), 0), ...(isCut ? zigzag : []), at(breakAt(1), 1)];
+  sheet.polygon([a, ...top, b], { pen: 'fine', fill: 'paper', layer: 'fill' });
+  const sides = [at(breakAt(0), 0), a, b, at(breakAt(1), 1)];
+  sheet.polyline(isCut ? sides : [...sides, sides[0]!], { pen: 'object', layer: 'fill' });
   for (let index = 1; index < treads; index++) {
-    const share = index / treads;
-    sheet.polyline([between(a, d, share), between(b, c, share)], { pen: 'fine', color: 'hair' });
+    const up = index / treads;
+    // Behind the break nothing is seen; where it leans over a nosing, the rest of that.
+    const from = isCut ? Math.max(0, (up - breakAt(0)) / (breakAt(1) - breakAt(0))) : 0;
+    if (from < 1) sheet.polyline([at(up, from), at(up, 1)], { pen: 'fine', color: 'hair' });
   }
-  const foot = between(a, b, 0.5);
-  const head = between(d, c, 0.5);
-  const length = Math.hypot(head[0] - foot[0], head[1] - foot[1]);
-  const ahead: Spot = [(head[0] - foot[0]) / length, (head[1] - foot[1]) / length];
-  const start = between(foot, head, 0.5 / treads);
+  if (isCut)
+    sheet.polyline([at(breakAt(0), 0), d, c, at(breakAt(1), 1)], { pen: 'fine', dash: 'hidden', layer: 'fill' });
+  const foot = at(0, 0.5);
+  const head = at(isCut ? seen - slope * lean.zigzag : 1, 0.5);
+  const reach = Math.hypot(head[0] - foot[0], head[1] - foot[1]);
+  const ahead: Spot = [(head[0] - foot[0]) / reach, (head[1] - foot[1]) / reach];
   const tip: Spot = [head[0] - ahead[0] * 3, head[1] - ahead[1] * 3];
-  sheet.polyline([start, tip], { pen: 'fine', color: 'accent', layer: 'object' });
+  sheet.polyline([at(0.5 / treads, 0.5), tip], { pen: 'fine', color: 'accent', layer: 'object' });
   const barb = (side: number): Spot => [
     tip[0] - ahead[0] * 6 - ahead[1] * 2.6 * side,
     tip[1] - ahead[1] * 6 + ahead[0] * 2.6 * side,
