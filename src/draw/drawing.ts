@@ -10,6 +10,8 @@ export interface DrawOptions {
   readonly font?: string;
   /** Inches of paper that the drawing may take; 7 by 7 when absent. The scale is the largest standard one that fits. */
   readonly box?: { readonly width: number; readonly height: number };
+  /** Of the house's length to that on paper: no larger, so that what belongs together has one scale. */
+  readonly ratio?: number;
   /** Without title, scale bar and north arrow: the caller writes `title` and `scale` beside it. */
   readonly bare?: boolean;
   /** On a screen nobody knows how long an inch is, so that no scale is named; default `paper`. */

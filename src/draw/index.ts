@@ -21,6 +21,7 @@ export {
 } from './key-plan/index.js';
 export { drawScaleBar } from './issue.js';
 export { drawnAlike } from './drawn-sheet.js';
+export { atOneScale } from './one-scale.js';
 export {
   drawCutaway,
   looksSame,

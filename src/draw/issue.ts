@@ -34,7 +34,7 @@ export function drawScaleBar({ ratio }: Pick<Drawing, 'ratio'>, north: number, p
 /** The drawing at the largest standard scale, from the subject's largest down, that fits its box. Ids and colours come last:
  *  the sheets are shared by all that ask for the same. */
 export function fitDrawing(subject: Subject, options: DrawOptions): Drawing {
-  const scales = scalesFrom(subject.largest);
+  const scales = scalesFrom(Math.max(subject.largest, options.ratio ?? 0));
   const box = options.box ?? usualBox;
   const sheetAt = sheetsOf(subject);
   for (const scale of scales.slice(0, -1)) {

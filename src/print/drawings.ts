@@ -1,5 +1,13 @@
 import { drawnRoom, type BookOption, type BookRoom, type DrawnRoom, type LookUp } from '../core/book/index.js';
-import { drawSwatch, printPalette, roomViews, type DrawOptions, type Drawing, type RoomView } from '../draw/index.js';
+import {
+  atOneScale,
+  drawSwatch,
+  printPalette,
+  roomViews,
+  type DrawOptions,
+  type Drawing,
+  type RoomView,
+} from '../draw/index.js';
 import { svgText } from '../base/svg/index.js';
 import { feet } from '../base/units/index.js';
 import { shorten } from './shorten.js';
@@ -66,20 +74,25 @@ interface RoomPrints {
 export function printRoom(room: BookRoom, look: LookUp): RoomPrints {
   const drawn = drawnRoom(room, look);
   const { plan, ceiling, sections, steps, features, walls } = roomViews(withShortNames(drawn, longestName));
-  const print = (view: RoomView, box: Box): Drawing => drawForPrint(view, room.slug, box);
+  const print = (view: RoomView, box: Box, ratio?: number): Drawing => drawForPrint(view, room.slug, box, ratio);
   const beside = print(plan, besideBox);
   const isWide = beside.ratio > smallest;
   const wide = isWide ? print(plan, wideBox) : beside;
   const besidePlan = wide.scale === beside.scale;
   const wallSize = wallBoxOf(room);
+  const hasCeiling = !isPlainCeiling(drawn);
+  const ceilingAt = (ratio?: number): Drawing => {
+    const usual = print(ceiling, ceilingBox, ratio);
+    return ratio !== undefined && usual.ratio > ratio ? print(ceiling, wideBox, ratio) : usual;
+  };
+  const planAt = (ratio?: number): Drawing => print(plan, besidePlan ? besideBox : wideBox, ratio);
+  const [floor, above] = hasCeiling ? atOneScale(planAt, ceilingAt) : [planAt()];
   return {
-    plan: ready(besidePlan ? beside : wide, planTitle),
+    plan: ready(floor, planTitle),
     besidePlan,
     elevations: walls.map((wall) => ready(print(wall, wallSize), wall.name, wall.note)),
     features: [
-      ...(isPlainCeiling(drawn)
-        ? []
-        : [ready(print(ceiling, ceilingBox), 'Reflected ceiling plan', ceilingNote(drawn))]),
+      ...(above ? [ready(above, 'Reflected ceiling plan', ceilingNote(drawn))] : []),
       ...sections.map((section) => ready(print(section, sectionBox), section.name, section.note)),
       ...steps.map((step) => ready(print(step, featureBox), step.name)),
       ...features.map((feature) => printFeature(feature, print(feature, featureBox), drawn)),
@@ -97,8 +110,8 @@ export function withShortNames(room: DrawnRoom, longest: number): DrawnRoom {
 }
 
 /** Bare, in the colours of the printed book. */
-export function drawForPrint(view: RoomView, id: string, box: Box): Drawing {
-  return view.draw({ id, palette, box, bare: true });
+export function drawForPrint(view: RoomView, id: string, box: Box, ratio?: number): Drawing {
+  return view.draw({ id, palette, box, bare: true, ...(ratio !== undefined && { ratio }) });
 }
 
 export function ready({ svg, description, scale, width, height }: Drawing, title: string, note = ''): PrintDrawing {

@@ -1,5 +1,5 @@
 import { drawnRoom, type BookOption, type BookRoom } from '../core/book/index.js';
-import { drawSwatch, roomViews, screenPalette, type Drawing, type RoomView } from '../draw/index.js';
+import { atOneScale, drawSwatch, roomViews, screenPalette, type Drawing, type RoomView } from '../draw/index.js';
 import { svgText } from '../base/svg/index.js';
 import type { View } from './view.js';
 
@@ -15,9 +15,10 @@ interface RoomDrawings {
 /** The drawings of a room, for pages. */
 export function drawRoom(room: BookRoom, view: View): RoomDrawings {
   const { plan, ceiling, sections, steps, features, walls } = roomViews(drawnRoom(room, view));
+  const [floor, above] = planWithCeiling(plan, ceiling);
   return {
-    plan: drawForPage(plan),
-    ceiling: drawForPage(ceiling),
+    plan: floor,
+    ceiling: above,
     sections: sections.map((section) => drawForPage(section)),
     features: [...steps, ...features].map((one) => drawForPage(one)),
     elevations: walls.map((wall) => drawForPage(wall)),
@@ -26,12 +27,21 @@ export function drawRoom(room: BookRoom, view: View): RoomDrawings {
 
 /** The plan alone, without what a sheet says of it: it is seen beside other pictures and claims no scale. */
 export function drawPlan(room: BookRoom, view: View): Drawing {
-  return roomViews(drawnRoom(room, view)).plan.draw({ id: 'draw', palette: screenPalette, bare: true });
+  const { plan } = roomViews(drawnRoom(room, view));
+  return plan.draw({ id: 'draw', palette: screenPalette, medium: 'screen', bare: true });
 }
 
 /** Colours are the style sheet's, so that one drawing serves light and dark. `id` keeps ids apart where a page shows two rooms. */
-export function drawForPage(view: RoomView, id = 'draw'): Drawing {
-  return view.draw({ id, palette: screenPalette, medium: 'screen' });
+export function drawForPage(view: RoomView, id = 'draw', ratio?: number): Drawing {
+  return view.draw({ id, palette: screenPalette, medium: 'screen', ...(ratio !== undefined && { ratio }) });
+}
+
+/** Both at the scale of the smaller one. */
+export function planWithCeiling(plan: RoomView, ceiling: RoomView): readonly [Drawing, Drawing] {
+  return atOneScale(
+    (ratio) => drawForPage(plan, 'draw', ratio),
+    (ratio) => drawForPage(ceiling, 'draw', ratio),
+  );
 }
 
 /** Two sizes of each swatch: the small one is drawn coarser. Both are shown at half their pixels or less. */

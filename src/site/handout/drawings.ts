@@ -9,7 +9,7 @@ import {
   type Shade,
 } from '../../draw/index.js';
 import { handoutDrawnRoom, type Handout, type HandoutLevel, type HandoutRoom } from '../../handout/index.js';
-import { drawForPage } from '../drawings.js';
+import { drawForPage, planWithCeiling } from '../drawings.js';
 
 /** The drawings of a room that its trade needs: plan, ceiling, features and every wall concerned. */
 export function drawHandoutRoom(room: HandoutRoom, handout: Handout): readonly Drawing[] {
@@ -17,13 +17,14 @@ export function drawHandoutRoom(room: HandoutRoom, handout: Handout): readonly D
   const { plan, ceiling, sections, steps, features, walls } = roomViews(handoutDrawnRoom(room, handout));
   const needed = (views: readonly RoomView[], ids: readonly string[]) => views.filter(({ id }) => ids.includes(id));
   return [
-    plan,
-    ...(drawings.ceiling ? [ceiling] : []),
-    ...sections,
-    ...needed(steps, drawings.steps),
-    ...needed(features, drawings.features),
-    ...needed(walls, drawings.walls),
-  ].map((view) => drawForPage(view));
+    ...(drawings.ceiling ? planWithCeiling(plan, ceiling) : [drawForPage(plan)]),
+    ...[
+      ...sections,
+      ...needed(steps, drawings.steps),
+      ...needed(features, drawings.features),
+      ...needed(walls, drawings.walls),
+    ].map((view) => drawForPage(view)),
+  ];
 }
 
 /** A room with what its trade puts there, the rest plain; undefined where nothing of that is seen. */
