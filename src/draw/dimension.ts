@@ -1,3 +1,4 @@
+import { printedLength, type Length } from '../base/units/index.js';
 import type { Spot } from './convex.js';
 import { lengthText } from './length-text.js';
 import { sizes } from './pen.js';
@@ -50,9 +51,11 @@ export function drawDimensions(sheet: Sheet, given: DimensionString): number {
   });
 
   const isOutward = above[0] * outward[0] + above[1] * outward[1] > 0;
+  // Each stop is rounded from the first one, so that what is written of the parts adds up to what is written of the whole.
+  const written = stops.map((stop) => printedLength((stop - first) as Length));
   const labels = stops.slice(1).map((stop, index) => {
     const low = stops[index]!;
-    const text = given.texts?.[index] ?? lengthText(stop - low);
+    const text = given.texts?.[index] ?? lengthText(written[index + 1]! - written[index]!);
     return {
       text,
       low: low * sheet.perNanometre,
@@ -88,34 +91,59 @@ interface Label {
   readonly width: number;
 }
 
+interface Placed {
+  readonly label: Label;
+  readonly row: number;
+  readonly middle: number;
+}
+
 /** Puts labels that fit between their slashes on the line, the others in rows above, none on another or on a stem. */
-function arrange(labels: readonly Label[]): { label: Label; row: number; middle: number }[] {
+function arrange(labels: readonly Label[]): readonly Placed[] {
   const room = 7;
-  const placed: { label: Label; row: number; middle: number }[] = [];
-  for (const label of labels) {
-    if (label.high - label.low >= label.width + room)
-      placed.push({ label, row: 0, middle: (label.low + label.high) / 2 });
-  }
-  for (const label of labels) {
-    if (label.high - label.low >= label.width + room) continue;
-    const center = (label.low + label.high) / 2;
-    const found = candidates(center, label.width).find(({ row, middle }) => isClear(placed, label, row, middle));
-    if (found !== undefined) placed.push({ label, ...found });
-  }
-  return placed;
+  const isWide = ({ low, high, width }: Label): boolean => high - low >= width + room;
+  const onLine = labels.filter(isWide).map((label) => ({ label, row: 0, middle: (label.low + label.high) / 2 }));
+  const narrow = labels.filter((label) => !isWide(label));
+  return [...onLine, ...inRows(narrow, onLine)];
 }
 
-function candidates(center: number, width: number): { row: number; middle: number }[] {
+/** Of labels over one another, and how often a place is tried before one is put where it meets another: a string that lacks a part does
+ *  not close. */
+const [mostRows, mostTries] = [6, 4000];
+
+/** Each in the first place that leaves one for those after it. */
+function inRows(narrow: readonly Label[], onLine: readonly Placed[]): readonly Placed[] {
+  let tries = 0;
+  const place = (index: number, placed: readonly Placed[]): readonly Placed[] | undefined => {
+    const label = narrow[index];
+    if (!label) return placed;
+    for (const { row, middle } of candidates(label)) {
+      tries += 1;
+      if (tries > mostTries) return undefined;
+      if (!isClear([...onLine, ...placed], label, row, middle)) continue;
+      const all = place(index + 1, [...placed, { label, row, middle }]);
+      if (all) return all;
+    }
+    return undefined;
+  };
+  return place(0, []) ?? oneByOne(narrow, onLine);
+}
+
+function oneByOne(narrow: readonly Label[], onLine: readonly Placed[]): readonly Placed[] {
+  return narrow.reduce<readonly Placed[]>((placed, label) => {
+    const found = candidates(label).find(({ row, middle }) => isClear([...onLine, ...placed], label, row, middle));
+    return [...placed, { label, ...(found ?? { row: mostRows + 1, middle: (label.low + label.high) / 2 }) }];
+  }, []);
+}
+
+function candidates({ low, high, width }: Label): { row: number; middle: number }[] {
   const shifts = [0, width * 0.3, -width * 0.3, width * 0.48, -width * 0.48];
-  return [1, 2, 3, 4, 5, 6].flatMap((row) => shifts.map((shift) => ({ row, middle: center + shift })));
+  const center = (low + high) / 2;
+  return Array.from({ length: mostRows }, (_, row) => row + 1).flatMap((row) =>
+    shifts.map((shift) => ({ row, middle: center + shift })),
+  );
 }
 
-function isClear(
-  placed: readonly { label: Label; row: number; middle: number }[],
-  label: Label,
-  row: number,
-  middle: number,
-): boolean {
+function isClear(placed: readonly Placed[], label: Label, row: number, middle: number): boolean {
   const center = (label.low + label.high) / 2;
   return placed.every((other) => {
     const half = (label.width + other.label.width) / 2 + 3;

@@ -116,9 +116,10 @@ describe('a drawing', () => {
         'Foyer',
       ]),
     );
-    // North wall by hand: 2, window 4, 12 to the next, window 4, 2.
+    // North wall by hand: 2, window 4, 2 1/2 to the breast, breast 7, 2 1/2 to the next window of 4, 2.
     expect(words.filter((word) => word === `4'-0"`)).toHaveLength(2);
-    expect(words.filter((word) => word === `12'-0"`)).toHaveLength(1);
+    expect(words.filter((word) => word === `2'-6"`)).toHaveLength(2);
+    expect(words.filter((word) => word === `7'-0"`)).toHaveLength(1);
   });
 
   it('says what is on a wall in its description', () => {

@@ -123,6 +123,12 @@ export function printLength(length: Length): string {
   return isMetric() ? printMetres(length) : printFeet(length);
 }
 
+/** What `printLength` writes of a length, as one: rounded to 1/16 inch, or to the millimetre. */
+export function printedLength(length: Length): Length {
+  const grain = isMetric() ? 1_000_000 : 1_587_500;
+  return (Math.sign(length) * Math.floor(Math.abs(length) / grain + 0.5) * grain) as Length;
+}
+
 /** The same in the other system, to stand beside it. */
 export function printLengthBeside(length: Length): string {
   return isMetric() ? printFeet(length) : printMetres(length);

@@ -1,3 +1,4 @@
+import { planMarks } from '../../core/feature/index.js';
 import type { MeasuredArc, RoomMeasure } from '../../core/model/index.js';
 import type { Spot } from '../convex.js';
 import { drawDimensions } from '../dimension.js';
@@ -57,7 +58,7 @@ function writeArc(sheet: Sheet, line: WallLine, { radius, bows }: MeasuredArc): 
   sheet.tryWrite(spots, words, { size: sizes.note, turn, ground: 'paper' });
 }
 
-/** Corners and openings of each side in one string, the overall sizes outside of it on the north and the west. */
+/** Corners, openings and breasts of each side in one string, the overall sizes outside of it on the north and the west. */
 export function drawSideStrings(sheet: Sheet, measure: RoomMeasure, lines: readonly WallLine[]): void {
   const bounds = sheet.bounds;
   const limits = { north: -bounds.top, south: bounds.bottom, west: -bounds.left, east: bounds.right };
@@ -69,7 +70,7 @@ export function drawSideStrings(sheet: Sheet, measure: RoomMeasure, lines: reado
       ? extentOf(measure.plan.map((point) => point.x))
       : extentOf(measure.plan.map((point) => point.y));
     const facing = lines.filter((line) => faces(line, side));
-    const stops = uniqueStops(facing.flatMap((line) => sideStops(line, isLevel)));
+    const stops = uniqueStops(facing.flatMap((line) => sideStops(line, massesOn(line, measure), isLevel)));
     const hasOverall = side.name === 'north' || side.name === 'west';
     const isOverall =
       stops.length === 2 && Math.abs(stops[0]! - overall[0]) < close && Math.abs(stops[1]! - overall[1]) < close;
@@ -109,6 +110,17 @@ function faces(line: WallLine, side: Side): boolean {
   return line.outward[0] * side.outward[0] + line.outward[1] * side.outward[1] > 0.9999;
 }
 
+/** Where what is built up before a wall begins and ends along it, as a chimney's breast. */
+function massesOn({ wall }: WallLine, { features }: RoomMeasure): readonly number[] {
+  return features.flatMap((feature) =>
+    planMarks(feature).flatMap((mark) => {
+      if (mark.role !== 'mass' || mark.wall !== wall.id) return [];
+      const along = mark.outline.map((corner) => corner.along);
+      return [Math.min(...along), Math.max(...along)];
+    }),
+  );
+}
+
 /** Corners and openings; of an arc, which is dimensioned straight across, the corners. */
 function stopsOf(line: WallLine): number[] {
   const { arc, from, to } = line.wall;
@@ -121,10 +133,10 @@ function stopsOf(line: WallLine): number[] {
 }
 
 /** Stops of a wall as coordinates of the room. */
-function sideStops(line: WallLine, isLevel: boolean): number[] {
+function sideStops(line: WallLine, masses: readonly number[], isLevel: boolean): number[] {
   const start = isLevel ? line.wall.from.x : line.wall.from.y;
   const direction = isLevel ? Math.sign(line.along[0]) : -Math.sign(line.along[1]);
-  return stopsOf(line).map((stop) => start + direction * stop);
+  return [...stopsOf(line), ...(line.wall.arc ? [] : masses)].map((stop) => start + direction * stop);
 }
 
 function uniqueStops(stops: readonly number[]): number[] {
