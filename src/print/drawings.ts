@@ -4,6 +4,7 @@ import {
   drawSwatch,
   printPalette,
   roomViews,
+  sampleFacts,
   type DrawOptions,
   type Drawing,
   type RoomView,
@@ -148,6 +149,12 @@ function printFeature({ kind, id, name }: RoomView, drawing: Drawing, { features
 /** A square of the finish. Decoration: the name beside it says what it is. */
 export function swatchSvg(option: BookOption): string {
   return svgText(
-    drawSwatch(option.swatch, { width: swatchSize, height: swatchSize, seed: option.id, title: option.name }),
+    drawSwatch(option.swatch, {
+      width: swatchSize,
+      height: swatchSize,
+      seed: option.id,
+      title: option.name,
+      facts: sampleFacts(option),
+    }),
   );
 }

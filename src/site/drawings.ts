@@ -1,5 +1,13 @@
 import { drawnRoom, type BookOption, type BookRoom } from '../core/book/index.js';
-import { atOneScale, drawSwatch, roomViews, screenPalette, type Drawing, type RoomView } from '../draw/index.js';
+import {
+  atOneScale,
+  drawSwatch,
+  roomViews,
+  sampleFacts,
+  screenPalette,
+  type Drawing,
+  type RoomView,
+} from '../draw/index.js';
 import { svgText } from '../base/svg/index.js';
 import type { View } from './view.js';
 
@@ -55,5 +63,5 @@ export function swatchPath(option: Pick<BookOption, 'category' | 'slug'>, size: 
 
 /** The sample as a file. */
 export function swatchFile(option: BookOption, size: SwatchSize): string {
-  return `${svgText(drawSwatch(option.swatch, { ...swatchSizes[size], seed: option.id, title: option.name }))}\n`;
+  return `${svgText(drawSwatch(option.swatch, { ...swatchSizes[size], seed: option.id, title: option.name, facts: sampleFacts(option) }))}\n`;
 }

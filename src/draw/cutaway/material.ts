@@ -1,6 +1,5 @@
-import { feet } from '../../base/units/index.js';
 import type { SeenFinish } from '../../core/book/index.js';
-import { materialOf, washed, type Material, type MaterialFacts } from '../swatch/index.js';
+import { materialOf, patternInInches, washed, type Material } from '../swatch/index.js';
 import type { Look } from './look.js';
 
 /** Made once for each swatch, and for each color on it: a room has few materials and many facets. */
@@ -19,20 +18,12 @@ export function laidOn({ main, under }: Extract<Look, { is: 'finish' }>): Materi
 }
 
 function makeMaterial(shown: SeenFinish, paint: string): Material {
-  return washed(materialOf(shown.swatch, { ...factsOf(shown), ...(paint !== '' && { paint }) }, seedOf(shown)));
+  return washed(
+    materialOf(shown.swatch, { ...patternInInches(shown.pattern), ...(paint !== '' && { paint }) }, seedOf(shown)),
+  );
 }
 
 /** The same on the card of its option. */
 function seedOf({ category, option = '' }: SeenFinish): string {
   return `${category}/${option}`;
-}
-
-function factsOf({ pattern: { size, bond, turn, courses } }: SeenFinish): MaterialFacts {
-  const inches = (length: Parameters<typeof feet>[0]): number => feet(length) * 12;
-  return {
-    ...(size && { size: [inches(size[0]), inches(size[1])] }),
-    ...(bond && { bond }),
-    ...(turn !== undefined && { turn }),
-    ...(courses && { courses: courses.map(inches) }),
-  };
 }

@@ -1,5 +1,6 @@
 import { numberText, path, rect, type SvgNode } from '../../base/svg/index.js';
 import type { Random } from './random.js';
+import type { Thing } from './stuff.js';
 
 /** What a pattern draws on: a rectangle from 0, 0 that nothing may leave. */
 export interface Canvas {
@@ -13,6 +14,10 @@ export interface Canvas {
   /** At least one. */
   readonly colors: readonly string[];
   readonly base: string;
+  /** What its record tells of a thing's shape. */
+  readonly thing: Thing;
+  /** Of its glass. */
+  readonly glass?: string;
   /** False when the picture is so small that fine lines only blur it. */
   readonly isFine: boolean;
 }

@@ -9,17 +9,43 @@ export const panelDoor: Pattern = (canvas) => {
   const wide = leaf.right - leaf.left;
   const high = leaf.bottom - leaf.top;
   const stile = wide * 0.17;
-  const heights = [0.4, 0.6];
+  const heights = shares(canvas.thing);
   const rail = high * 0.075;
   const space = high - rail * (heights.length + 1) - rail * 0.8;
   let top = leaf.top + rail;
-  for (const share of heights) {
+  for (const [index, share] of heights.entries()) {
     const bottom = top + space * share;
-    nodes.push(...panel(canvas, leaf.left + stile, top, leaf.right - stile, bottom));
+    const isGlass = canvas.thing.hasGlassAbove === true && index === 0;
+    nodes.push(...(isGlass ? pane : panel)(canvas, leaf.left + stile, top, leaf.right - stile, bottom));
     top = bottom + rail;
   }
   return [...nodes, ...handle(canvas, leaf)];
 };
+
+/** Of the height between the rails, from the top: two panels where the record tells nothing, and glass over the panels that it counts. */
+function shares({ panels = 2, hasGlassAbove }: Canvas['thing']): readonly number[] {
+  if (hasGlassAbove) return [0.68, ...Array.from({ length: panels }, () => 0.32 / panels)];
+  return panels === 2 ? [0.4, 0.6] : Array.from({ length: panels }, () => 1 / panels);
+}
+
+function pane(canvas: Canvas, left: number, top: number, right: number, bottom: number): SvgNode[] {
+  const edge = Math.max(1, (right - left) * 0.05);
+  const color = canvas.glass ?? '#cfdadb';
+  return [
+    ...block(canvas, left, top, right, bottom, shade(canvas.base, -0.16)),
+    ...block(canvas, left + edge, top + edge, right - edge, bottom - edge, color),
+    ...piece(
+      canvas,
+      [
+        [left + edge, bottom - edge],
+        [left + edge + (right - left) * 0.3, top + edge],
+        [left + edge + (right - left) * 0.5, top + edge],
+        [left + edge + (right - left) * 0.2, bottom - edge],
+      ],
+      shade(color, 0.06),
+    ),
+  ];
+}
 
 /** A flush door with the grain running up. */
 export const slabDoor: Pattern = (canvas) => {
@@ -162,7 +188,7 @@ function panel(canvas: Canvas, left: number, top: number, right: number, bottom:
 
 function handle(canvas: Canvas, leaf: Leaf): SvgNode[] {
   const metal =
-    canvas.colors.find((color) => isOther(canvas.base, color)) ??
+    canvas.colors.find((color) => color !== canvas.glass && isOther(canvas.base, color)) ??
     (lightness(canvas.base) < 0.5 ? '#b9b4a6' : '#2e312f');
   const unit = (leaf.bottom - leaf.top) / 100;
   const x = leaf.right - 5 * unit;

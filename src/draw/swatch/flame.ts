@@ -2,9 +2,12 @@ import { PathBuilder, path, type SvgNode } from '../../base/svg/index.js';
 import { block, ground, tenth, type Canvas, type Pattern } from './canvas.js';
 import { isWarm, mix, shade } from './color.js';
 
+/** Inches that a card holds of an opening. */
+const [openingWide, openingHigh] = [64, 46];
+
 /** A firebox: the unit's colour around a dark opening, logs and three tongues. */
 export const flame: Pattern = (canvas) => {
-  const { width, height } = canvas;
+  const { width, height, thing } = canvas;
   // Records name the fire first or the frame first.
   const warm = canvas.colors.find(isWarm) ?? '#d9722e';
   const base = canvas.colors.find((color) => !isWarm(color)) ?? '#3a3d3c';
@@ -12,7 +15,12 @@ export const flame: Pattern = (canvas) => {
   const frame = height * 0.1;
   const nodes: SvgNode[] = [ground(canvas, base)];
   nodes.push(...block(canvas, 0, 0, width, height * 0.02, shade(base, 0.1)));
-  const [left, right, top, bottom] = [frame * 1.4, width - frame * 1.4, frame, height - frame * 1.2];
+  // Openings to one scale, so that they compare.
+  const [told = 0, toldHigh = 0] = thing.opening ?? [];
+  const unit = Math.min((width * 0.86) / Math.max(told, openingWide), (height * 0.8) / Math.max(toldHigh, openingHigh));
+  const [wide, high] = thing.opening?.map((inches) => inches * unit) ?? [width - frame * 2.8, height - frame * 2.2];
+  const bottom = Math.min(height - frame * 1.2, height / 2 + high! / 2);
+  const [left, right, top] = [(width - wide!) / 2, (width + wide!) / 2, bottom - high!];
   nodes.push(...block(canvas, left - 2, top - 2, right + 2, bottom + 2, shade(base, -0.16)));
   nodes.push(...block(canvas, left, top, right, bottom, dark));
   nodes.push(...block(canvas, left, bottom - height * 0.12, right, bottom, shade(dark, 0.035)));
@@ -47,6 +55,23 @@ export const flame: Pattern = (canvas) => {
         warm,
       ),
     );
+  if (thing.burns === 'gas')
+    // A burner, and the frame of the glass before it.
+    return [
+      ...nodes,
+      ...block(
+        canvas,
+        left + wide! * 0.08,
+        bottom - height * 0.05,
+        right - wide! * 0.08,
+        bottom - height * 0.025,
+        mix(warm, dark, 0.4),
+      ),
+      ...[0, 1].flatMap((side) => {
+        const x = side === 0 ? left : right - wide! * 0.025;
+        return block(canvas, x, top, x + wide! * 0.025, bottom, shade(base, 0.16));
+      }),
+    ];
   const log = mix('#3a2a20', dark, 0.3);
   for (const [from, to, y, thick] of [
     [0.2, 0.82, 0.1, 0.085],

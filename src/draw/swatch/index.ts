@@ -17,6 +17,7 @@ import { boards, planks } from './wood.js';
 
 export { boardInk, boardTones, materialOf, paper, washed, washedColor, type Material } from './material.js';
 export type { MaterialCell } from './repeat.js';
+export { patternInInches, sampleFacts } from './facts.js';
 export type { MaterialFacts } from './stuff.js';
 
 interface SwatchOptions {
@@ -108,6 +109,8 @@ function canvasOf(swatch: Swatch, { width, height, seed, facts = {} }: SwatchOpt
     random,
     colors,
     base,
+    thing: facts.thing ?? {},
+    ...(swatch.roles?.glass !== undefined && { glass: swatch.roles.glass }),
     isFine,
     ...(repeat === undefined ? {} : { repeat: Math.max(repeat * inch, 2) }),
   };

@@ -5,7 +5,8 @@ import { grain } from './grain.js';
 
 /** A trim moulding: its run in perspective of light, and its cut end. */
 export const profile: Pattern = (canvas) => {
-  const { width, height, base } = canvas;
+  const { width, height, base, thing } = canvas;
+  if (thing.profile) return boardTrim(canvas, thing.profile === 'backband');
   const wall = mix(base, lightness(base) > 0.7 ? '#8f9a93' : '#efece4', 0.7);
   const nodes: SvgNode[] = [ground(canvas, wall)];
   const cut = width * 0.26;
@@ -48,12 +49,58 @@ export const profile: Pattern = (canvas) => {
   return nodes;
 };
 
+/** Inches of trim that a card is high enough for, so that widths of like trim compare. */
+const trimHigh = 9;
+/** A backband is a strip around the board's outer edge. As drawn. */
+const backband = { wide: 0.75, board: 0.75 };
+
+/** A board at its own width and thickness, all to one scale: its run, and its cut end. */
+function boardTrim(canvas: Canvas, hasBand: boolean): readonly SvgNode[] {
+  const { width, height, base, thing, repeat = 0, inch } = canvas;
+  const wall = mix(base, lightness(base) > 0.7 ? '#8f9a93' : '#efece4', 0.7);
+  const [cut, foot] = [width * 0.26, height * 0.86];
+  const told = thing.face ?? repeat / inch;
+  const unit = Math.min(height / trimHigh, (foot * 0.96) / told);
+  const [face, through] = [told * unit, Math.min(cut * 0.9, (thing.through ?? 0.75) * unit)];
+  const top = foot - face;
+  const band = hasBand ? backband.wide * unit : 0;
+  const nodes = [ground(canvas, wall), ...block(canvas, cut, top, width, foot, base)];
+  if (isWood(base)) nodes.push(...grain(canvas, { left: cut, right: width, top: top + band, bottom: foot }, base, 4));
+  // An eased edge takes a little light, a backband throws a shadow.
+  nodes.push(...block(canvas, cut, top, width, top + Math.max(0.8, 0.12 * unit), shade(base, 0.08)));
+  if (hasBand) {
+    nodes.push(...block(canvas, cut, top + 0.12 * unit, width, top + band, shade(base, 0.03)));
+    nodes.push(...block(canvas, cut, top + band, width, top + band + 0.2 * unit, shade(base, -0.14)));
+  }
+  const board = hasBand ? Math.min(through, backband.board * unit) : through;
+  const ease = Math.min(0.12 * unit, board / 3);
+  const outline = new PathBuilder(1)
+    .moveTo(cut, top)
+    .lineTo(cut - through + ease, top)
+    .quadTo(cut - through, top, cut - through, top + ease);
+  if (hasBand) outline.lineTo(cut - through, top + band).lineTo(cut - board, top + band);
+  outline
+    .lineTo(cut - board, foot - ease)
+    .quadTo(cut - board, foot, cut - board + ease, foot)
+    .lineTo(cut, foot)
+    .close();
+  const end = isWood(base) ? shade(mix(base, '#e3c79a', 0.35), -0.03) : shade(mix(base, '#d9bf94', 0.55), 0.02);
+  const look = { fill: end, stroke: shade(end, -0.2), 'stroke-width': tenth(Math.max(0.7, width / 300)) };
+  return [...nodes, path(outline.data, look), ...block(canvas, 0, foot, width, height, shade(wall, -0.14))];
+}
+
+/** Inches of timber that a card is high enough for. */
+const timberHigh = 18;
+
 /** A dressed timber: its long face and, nearer, its end with rings. */
 export const timber: Pattern = (canvas) => {
   const { width, height, base, random } = canvas;
   const nodes: SvgNode[] = [ground(canvas, mix(base, '#efece4', 0.86))];
-  const [top, bottom] = [height * 0.2, height * 0.82];
-  const end = Math.min((bottom - top) * 0.85, width * 0.34);
+  const [wide, deep] = canvas.thing.section ?? [9.5, 11.16];
+  const bottom = height * 0.82;
+  const unit = Math.min(height / timberHigh, (bottom * 0.96) / deep, (width * 0.6) / wide);
+  const top = bottom - deep * unit;
+  const end = wide * unit;
   const left = width * 0.06;
   const back = height * 0.07;
   nodes.push(

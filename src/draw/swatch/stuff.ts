@@ -16,8 +16,22 @@ export interface MaterialFacts {
   readonly shapes?: number;
   /** Width of one mark of a plaster's relief, in inches; 0 is smooth. */
   readonly relief?: number;
+  /** Of a thing, and not of a material. */
+  readonly thing?: Thing;
   /** Paint on it, `#rrggbb`, in place of its own color. */
   readonly paint?: string;
+}
+
+/** Sizes in inches. */
+export interface Thing {
+  readonly profile?: 'flat' | 'backband';
+  readonly face?: number;
+  readonly through?: number;
+  readonly section?: readonly [wide: number, deep: number];
+  readonly opening?: readonly [width: number, height: number];
+  readonly burns?: 'gas' | 'wood';
+  readonly panels?: number;
+  readonly hasGlassAbove?: true;
 }
 
 export type Bond = 'stack' | 'half' | 'third';

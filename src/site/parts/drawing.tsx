@@ -1,6 +1,6 @@
 import type { VNode } from 'preact';
 import type { BookOption } from '../../core/book/index.js';
-import { drawSwatch, type Drawing } from '../../draw/index.js';
+import { drawSwatch, sampleFacts, type Drawing } from '../../draw/index.js';
 import { numberText } from '../../base/svg/index.js';
 import { Svg } from '../../write/index.js';
 import { swatchPath, swatchSizes } from '../drawings.js';
@@ -36,7 +36,12 @@ export function Swatch({ option, size = 'card' }: { option: BookOption; size?: '
 
 /** The same, drawn into the page: where an option's sample is not among the files, as that of an older version. */
 export function DrawnSwatch({ option }: { option: BookOption }): VNode {
-  const svg = drawSwatch(option.swatch, { ...swatchSizes.large, seed: option.id, title: option.name });
+  const svg = drawSwatch(option.swatch, {
+    ...swatchSizes.large,
+    seed: option.id,
+    title: option.name,
+    facts: sampleFacts(option),
+  });
   return (
     <span class="swatch swatch-card" aria-hidden="true">
       <Svg node={svg} style="display:block;width:100%;height:auto" />

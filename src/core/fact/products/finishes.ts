@@ -106,6 +106,12 @@ export const finishes = {
         readers: ['paint schedule'],
         isOptional: true,
       },
+      profile: {
+        kind: 'text',
+        tells: 'Profile of trim: what begins with `flat` is a board, with a `backband` two.',
+        readers: ['samples'],
+        isOptional: true,
+      },
       face: { kind: 'length', tells: 'Width of a casing.', readers: ['paint schedule'], isOptional: true },
       height: { kind: 'length', tells: 'Height of a base.', readers: ['paint schedule'], isOptional: true },
       'stock-thickness': {
