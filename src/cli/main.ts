@@ -87,6 +87,11 @@ export const commands: readonly Listed[] = [
     load: async () => (await import('./consider-more.js')).considerMore,
   },
   {
+    name: 'note',
+    does: 'write a remark for the trade at a place, or a paragraph into what a room’s record tells',
+    load: async () => (await import('./note.js')).note,
+  },
+  {
     name: 'choose',
     does: 'take in choice slips, or choose straight: the choices are written into the rooms’ records',
     load: async () => (await import('./choose.js')).choose,

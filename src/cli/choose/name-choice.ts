@@ -8,12 +8,16 @@ import { UsageError } from '../usage-error.js';
 /** What `bookmatch choose ROOM PLACE OPTION` names, by file names or as pages print them: `'Great room' 'Stone facing' 'Thin natural ledge'`. A name that
  *  there is not, or that several have, is wrong usage. */
 export function nameChoice(book: Book, [room, place, option]: readonly [string, string, string]): SlipChoice {
-  const inRoom = roomNamed(book, room);
-  const selection = selectionNamed(book, inRoom, place);
+  const selection = namePlace(book, [room, place]);
   return { selection: selection.id, was: standing(selection), now: optionNamed(book, selection, option) };
 }
 
-function roomNamed({ rooms }: Book, word: string): BookRoom {
+/** The place that two words of a command name. */
+export function namePlace(book: Book, [room, place]: readonly [string, string]): BookSelection {
+  return selectionNamed(book, roomNamed(book, room), place);
+}
+
+export function roomNamed({ rooms }: Book, word: string): BookRoom {
   const found = rooms.find(({ slug, name, number }) => isAny(word, [slug, name, number, `${number} ${name}`]));
   if (found) return found;
   throw unknown(
@@ -42,7 +46,7 @@ function selectionNamed(book: Book, { slug, name: room }: BookRoom, word: string
   }
   if (several.length > 0)
     throw new UsageError(
-      `'${word}' is ${several.length} places in ${room}: name one of ${joinWords(titles(several).map(quoted), 'or')}. Nothing was chosen.`,
+      `'${word}' is ${several.length} places in ${room}: name one of ${joinWords(titles(several).map(quoted), 'or')}. Nothing was written.`,
     );
   throw unknown(
     `place in ${room}`,
@@ -66,7 +70,7 @@ function optionNamed(book: Book, { category, considering }: BookSelection, word:
       `'${word}' is ${found.length} options: name one of ${joinWords(
         found.map(({ slug }) => slug),
         'or',
-      )}. Nothing was chosen.`,
+      )}. Nothing was written.`,
     );
   const considered = own.filter(({ slug }) => considering.includes(slug));
   const listed = (considered.length > 0 ? considered : own).map(({ name }) => name);
@@ -87,7 +91,7 @@ function unknown(what: string, word: string, listed: readonly string[], near: re
   const meant = nearest(word, [...listed, ...near]);
   const there =
     meant === undefined ? `there is ${joinWords([...new Set(listed)].map(quoted))}` : `did you mean ${quoted(meant)}?`;
-  return new UsageError(`there is no ${what} '${word}': ${there}\nNothing was chosen.`);
+  return new UsageError(`there is no ${what} '${word}': ${there}\nNothing was written.`);
 }
 
 const quoted = (name: string): string => `'${name}'`;

@@ -6,6 +6,7 @@ export { largestRecord, readFrontMatter } from './front-matter.js';
 export { splice, type Edit } from './splice.js';
 export { setKeys, spliceKeys, valueAt, type SetKeys } from './splice-keys.js';
 export { appendItem } from './splice-items.js';
+export { appendProse } from './append-prose.js';
 export { onlyChose } from './only-chose.js';
 export { writeChoices, writeOverride, type NewChoice } from './write-choice.js';
 export { identityOf, isShared, pathInHouse, readNumbered, sharedKinds, slugOfPath } from './record-path.js';
