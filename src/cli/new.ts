@@ -8,12 +8,13 @@ import { newCategory } from './new/category.js';
 import { houseQuestions } from './new/house-questions.js';
 import { newHouse, refusing, type HouseFlags } from './new/new-house.js';
 import { eachGiven } from './each-given.js';
+import { newMilestone } from './new/milestone.js';
 import { newOption } from './new/option.js';
 import { newRoom } from './new/room.js';
 import { newSlots } from './new/slots.js';
 import { newTrade } from './new/trade.js';
 
-const more = [newRoom, newOption, newCategory, newTrade, newAllowance, newSlots];
+const more = [newRoom, newOption, newCategory, newTrade, newAllowance, newMilestone, newSlots];
 
 /** `bookmatch new DIR`: a house of one's own; `new --demo DIR`: the demo house under git, with its history; `new room` and its like: one
  *  more record of a house. */
@@ -21,7 +22,7 @@ export function makeNew(run: Run) {
   return (console: Console, done: (code: number) => void): Command => {
     const command = new Command('new')
       .enablePositionalOptions()
-      .usage('DIR [options]   or   new room|option|category|trade|allowance|slots …')
+      .usage('DIR [options]   or   new room|option|category|trade|allowance|milestone|slots …')
       .argument('<dir>', 'a folder that is not there yet, or empty')
       .option('--demo', 'the demo house: issues, change orders and a signed book, made by the commands themselves')
       .option('--yes', 'ask nothing: take what usually holds where no flag says otherwise')
@@ -35,7 +36,7 @@ export function makeNew(run: Run) {
     for (const { flag, about } of houseQuestions) command.option(flag, about);
     command.addHelpText(
       'after',
-      `\nA folder that is named room, option, category, trade, allowance or slots is written ./room and so on.\n` +
+      `\nA folder that is named room, option, category, trade, allowance, milestone or slots is written ./room and so on.\n` +
         'Where nobody can be asked, the flags for name, place, units, currency and rooms have to be there.\n',
     );
     for (const each of more) command.addCommand(each(console, done));

@@ -16,4 +16,4 @@ export { readName } from './record/name.js';
 export { freshSlug } from './record/slug.js';
 export { recordText } from './record/text.js';
 export { draftOption, pricedParts, readAttribute, readPrice } from './record/option.js';
-export { draftAllowance, draftCategory, draftTrade, measuredBy } from './record/others.js';
+export { draftAllowance, draftCategory, draftMilestone, draftTrade, measuredBy } from './record/others.js';

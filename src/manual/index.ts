@@ -2,3 +2,4 @@
  *  answer in words. Absent: a house's own figures. */
 export { referencePages, type ReferencePage } from './markdown.js';
 export { explain, type Explained, type Explanation } from './explain.js';
+export { meaningOf, plainKey, plainKeys, readPlain, type PlainKey } from './plain-keys.js';

@@ -6,6 +6,7 @@ import { read, unread, withSign, type Reading } from '../../base/units/index.js'
 import { draftAllowance, freshSlug, readName, readTyped } from '../../draft/index.js';
 import type { Console } from '../console.js';
 import { addingCommand, addRecords, openToAdd } from './add-records.js';
+import { keysGiven, withKeyFlags } from './key-flags.js';
 import { readSigned } from './signed-amount.js';
 import { take, valueOf } from './take.js';
 
@@ -15,53 +16,57 @@ interface AllowanceFlags {
   readonly for?: string;
 }
 
+/** Keys that are said by a flag or a question of their own, or made of the name. */
+const own: readonly string[] = ['id', 'name', 'amount', 'categories'];
+
 /** `bookmatch new allowance Railing --amount '$9,000' --for railing`: money that the contract sets aside, written into house.md. */
 export function newAllowance(console: Console, done: (code: number) => void): Command {
-  return addingCommand('allowance')
+  const command = addingCommand('allowance')
     .description('money that the contract sets aside, in house.md')
     .argument('[name]', 'its name')
     .option('--amount <money>', "a lump sum, such as '$9,000'")
-    .option('--for <categories>', 'categories that it pays for, by their file names, with commas')
-    .action(async (named: string | undefined, flags: AllowanceFlags) => {
-      const adding = await openToAdd(flags.house, 'allowance', console);
-      if (!adding) return done(1);
-      const { house, categories, sources } = adding.records;
-      const slugs = categories.map(({ slug }) => slug);
-      const said = await take(
-        {
-          name: { flag: 'its name', given: named, asks: 'What is it for?', read: (text) => readNew(text, house) },
-          amount: {
-            flag: '--amount',
-            given: flags.amount,
-            asks: 'How much?',
-            usual: '0',
-            read: readTyped.sum,
-            readGiven: (text) => readSigned(text, readTyped.sum, withSign('9,000')),
-          },
-          categories: {
-            flag: '--for',
-            given: flags.for,
-            asks: 'Which categories does it pay for? With commas',
-            example: slugs.slice(0, 3).join(', '),
-            read: (text) => readCategories(text, slugs),
-          },
+    .option('--for <categories>', 'categories that it pays for, by their file names, with commas');
+  return withKeyFlags(command, 'allowance', own).action(async (named: string | undefined, flags: AllowanceFlags) => {
+    const keys = keysGiven('allowance', own, { ...flags });
+    const adding = await openToAdd(flags.house, 'allowance', console);
+    if (!adding) return done(1);
+    const { house, categories, sources } = adding.records;
+    const slugs = categories.map(({ slug }) => slug);
+    const said = await take(
+      {
+        name: { flag: 'its name', given: named, asks: 'What is it for?', read: (text) => readNew(text, house) },
+        amount: {
+          flag: '--amount',
+          given: flags.amount,
+          asks: 'How much?',
+          usual: '0',
+          read: readTyped.sum,
+          readGiven: (text) => readSigned(text, readTyped.sum, withSign('9,000')),
         },
-        console.asker(),
-      );
-      const name = valueOf(readName(said.name));
-      const ids = new Set(house.allowances.map(({ id }) => id));
-      const id = freshSlug(name, ids, `allowance-${ids.size + 1}`);
-      const paid = valueOf(readCategories(said.categories, slugs));
-      const item = draftAllowance(id, name, valueOf(readTyped.sum(said.amount)), paid);
-      const path = house.origin.file;
-      const before = sources.find((source) => source.path === path)?.text ?? '';
-      const text = appendItem(before, 'allowances', item, ['levels']);
-      if (!(await addRecords(adding, [{ path, text }], console))) return done(1);
-      console.tell(
-        `${path}  allowance ${id}\nWrite allowance: ${id} in the selections that it pays for.\n\n  bookmatch check${adding.house}\n`,
-      );
-      done(0);
-    });
+        categories: {
+          flag: '--for',
+          given: flags.for,
+          asks: 'Which categories does it pay for? With commas',
+          example: slugs.slice(0, 3).join(', '),
+          read: (text) => readCategories(text, slugs),
+        },
+      },
+      console.asker(),
+    );
+    const name = valueOf(readName(said.name));
+    const ids = new Set(house.allowances.map(({ id }) => id));
+    const id = freshSlug(name, ids, `allowance-${ids.size + 1}`);
+    const paid = valueOf(readCategories(said.categories, slugs));
+    const item = draftAllowance(id, name, valueOf(readTyped.sum(said.amount)), paid, keys);
+    const path = house.origin.file;
+    const before = sources.find((source) => source.path === path)?.text ?? '';
+    const text = appendItem(before, 'allowances', item, ['levels']);
+    if (!(await addRecords(adding, [{ path, text }], console))) return done(1);
+    console.tell(
+      `${path}  allowance ${id}\nWrite allowance: ${id} in the selections that it pays for.\n\n  bookmatch check${adding.house}\n`,
+    );
+    done(0);
+  });
 }
 
 /** A name that no allowance has. One that is there gets its amount where it stands: a second one would leave it at what it is. */

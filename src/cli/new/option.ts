@@ -10,6 +10,7 @@ import { consider, roomsNamed } from '../consider.js';
 import { eachGiven } from '../each-given.js';
 import { UsageError } from '../usage-error.js';
 import { addingCommand, addRecords, openToAdd } from './add-records.js';
+import { keysGiven, withKeyFlags } from './key-flags.js';
 import { readSigned } from './signed-amount.js';
 import { take, valueOf, type Wanted } from './take.js';
 
@@ -23,9 +24,12 @@ interface OptionFlags {
   readonly for?: readonly string[];
 }
 
+/** Keys that are said by a flag or a question of their own. */
+const own: readonly string[] = ['name', 'lead'];
+
 /** `bookmatch new option floor`: a finish that can be chosen, of as little as a record needs. */
 export function newOption(console: Console, done: (code: number) => void): Command {
-  return addingCommand('option')
+  const command = addingCommand('option')
     .description(
       'a finish that can be chosen: its name and price; more by --set and --lead, else its outputs ask for it when they need it',
     )
@@ -40,35 +44,37 @@ export function newOption(console: Console, done: (code: number) => void): Comma
     .option('--labor <price>', 'installation, in the same way; absent: at nothing', eachGiven, [])
     .option('--lead <days>', 'time from order to site, such as "4 weeks"')
     .option('--set <key=value>', 'what the category asks of its options; again for each', eachGiven, [])
-    .option('--for <room>', 'consider it in this room, by its file name, or in all; again for each', eachGiven)
-    .action(async (slug: string, flags: OptionFlags) => {
-      const adding = await openToAdd(flags.house, 'option', console);
-      if (!adding) return done(1);
-      const category = categoryNamed(slug, adding.records);
-      const rooms = roomsNamed(flags.for, adding.records);
-      const wanted = wantedOf(category, flags);
-      const asker = console.asker();
-      const said = await take(wanted, asker);
-      const open = openRooms(category, adding.records);
-      const everywhere = rooms ?? (asker && open.length > 0 ? await whereConsidered(open.length, asker) : []);
-      const own = new Set(
-        adding.records.options.filter((option) => option.category === slug).map((option) => option.slug),
-      );
-      const name = valueOf(readName(said['name'] ?? ''));
-      const option = draftOption(slug, {
-        slug: freshSlug(name, own, `option-${own.size + 1}`),
-        name,
-        prices: pricesOf(category, said),
-        ...(said['lead'] !== undefined && { lead: said['lead'] }),
-        attributes: attributesOf(category, said),
-      });
-      const considered = consider([slugOfPath(option.path)], category.slug, everywhere, adding.records);
-      if (!(await addRecords(adding, [option, ...considered], console))) return done(1);
-      console.tell(
-        told(option, considered, category, adding.house, flags.for !== undefined, !asker && flags.labor.length === 0),
-      );
-      done(0);
+    .option('--for <room>', 'consider it in this room, by its file name, or in all; again for each', eachGiven);
+  return withKeyFlags(command, 'option', own).action(async (slug: string, flags: OptionFlags) => {
+    const keys = keysGiven('option', own, { ...flags });
+    const adding = await openToAdd(flags.house, 'option', console);
+    if (!adding) return done(1);
+    const category = categoryNamed(slug, adding.records);
+    const rooms = roomsNamed(flags.for, adding.records);
+    const wanted = wantedOf(category, flags);
+    const asker = console.asker();
+    const said = await take(wanted, asker);
+    const open = openRooms(category, adding.records);
+    const everywhere = rooms ?? (asker && open.length > 0 ? await whereConsidered(open.length, asker) : []);
+    const taken = new Set(
+      adding.records.options.filter((option) => option.category === slug).map((option) => option.slug),
+    );
+    const name = valueOf(readName(said['name'] ?? ''));
+    const option = draftOption(slug, {
+      slug: freshSlug(name, taken, `option-${taken.size + 1}`),
+      name,
+      prices: pricesOf(category, said),
+      ...(said['lead'] !== undefined && { lead: said['lead'] }),
+      attributes: attributesOf(category, said),
+      keys,
     });
+    const considered = consider([slugOfPath(option.path)], category.slug, everywhere, adding.records);
+    if (!(await addRecords(adding, [option, ...considered], console))) return done(1);
+    console.tell(
+      told(option, considered, category, adding.house, flags.for !== undefined, !asker && flags.labor.length === 0),
+    );
+    done(0);
+  });
 }
 
 function wantedOf(category: Category, flags: OptionFlags): Readonly<Record<string, Wanted>> {

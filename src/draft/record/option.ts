@@ -26,6 +26,8 @@ export interface OptionAnswers {
   readonly prices: Readonly<Record<string, { readonly material: string; readonly labor: string }>>;
   readonly lead?: string;
   readonly attributes: Readonly<Record<string, unknown>>;
+  /** Other keys, by their names. */
+  readonly keys?: Readonly<Record<string, unknown>>;
 }
 
 /** Parts that an option of a category is priced in, each with its unit. */
@@ -84,10 +86,11 @@ function lengthOf(text: string): Reading<string> {
 }
 
 /** The record of an option: what was said. What is missing beside, its outputs ask for when they need it. */
-export function draftOption(category: string, { slug, name, prices, lead, attributes }: OptionAnswers): Source {
+export function draftOption(category: string, { slug, name, prices, lead, attributes, keys }: OptionAnswers): Source {
   const { main, ...parts } = prices;
   const values = {
     name,
+    ...keys,
     ...(main ? { price: main } : { parts }),
     ...(lead !== undefined && { lead }),
     ...(Object.keys(attributes).length > 0 && { attributes }),

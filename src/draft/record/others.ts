@@ -42,12 +42,22 @@ export function draftTrade(slug: string, name: string, contact: string): Source 
   return { path: `content/trades/${slug}.md`, text: recordText(values) };
 }
 
-/** An allowance for all that its categories cost. */
+/** A step of the job, with the keys that were said of it. */
+export function draftMilestone(
+  id: string,
+  name: string,
+  keys: Readonly<Record<string, unknown>>,
+): Readonly<Record<string, unknown>> {
+  return { id, name, ...keys };
+}
+
+/** An allowance for all that its categories cost, unless the keys that were said of it have it otherwise. */
 export function draftAllowance(
   id: string,
   name: string,
   amount: string,
   categories: readonly string[],
+  keys: Readonly<Record<string, unknown>> = {},
 ): Readonly<Record<string, unknown>> & RawAllowance {
-  return { id, name, amount, covers: ['material', 'freight', 'tax', 'labor'], categories: [...categories] };
+  return { id, name, amount, covers: ['material', 'freight', 'tax', 'labor'], categories: [...categories], ...keys };
 }
