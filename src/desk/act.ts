@@ -5,10 +5,14 @@ import { workingTree } from '../disk/history/index.js';
 import { largestRecord } from '../core/records/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import { askConsider } from './ask-consider.js';
-import { askChoice, askWalk, asksForNew, asksToAgree, committing, wordsOf, type Ask } from './ask.js';
+import { asksToAgree, committing } from './ask-agree.js';
+import { askOption, askWalk, asksForNew } from './ask-new.js';
+import { askRemark, askRoomNote } from './ask-note.js';
+import { askChoice } from './ask-place.js';
+import { wordsOf, type Ask } from './ask.js';
 import { noRecordWords, type Unsaved } from './record-page.js';
 import type { LastDone, Said } from './said.js';
-import { digestOfText, type Standing, type Watched } from './standing.js';
+import { digestOfText, inLocaleOf, type Standing, type Watched } from './standing.js';
 
 /** Runs one command line of the program on the house, and answers whether it was done, and what it said. */
 export type Run = (words: readonly string[]) => Promise<Said>;
@@ -106,13 +110,10 @@ async function performOne(
   }
   const ask = askNamed(id, standing);
   if (!ask) return { said: { isDone: false, words: 'There is no such form any more: the records changed.' } };
-  if (ask.was !== undefined && ask.was !== form.get('was'))
-    return {
-      said: {
-        isDone: false,
-        words: `It is ${ask.was} meanwhile, no longer ${form.get('was') ?? ''}. Look again, then choose.`,
-      },
-    };
+  if (ask.was !== undefined && ask.was !== (form.get('was') ?? '').replaceAll('\r\n', '\n')) {
+    const [now, then] = [ask.was, form.get('was') ?? ''].map((text) => (text === '' ? 'empty' : text));
+    return { said: { isDone: false, words: `It is ${now} meanwhile, no longer ${then}. Look again, then write.` } };
+  }
   const filled = new URLSearchParams(form);
   // What the form is about stands in the form's own name, and is never taken from what was sent.
   for (const { name, kind, value = '' } of ask.fields) if (kind === 'picked') filled.set(name, value);
@@ -126,6 +127,11 @@ function askNamed(id: string, standing: Standing): Ask | undefined {
   const selection = view.book.selections.find((one) => one.id === of.join('/'));
   if (selection && kind === 'choose') return askChoice(selection, standing);
   if (selection && kind === 'consider') return askConsider(selection, standing);
+  if (selection && kind === 'remark') return askRemark(selection);
+  const room = kind === 'note' ? view.room(of.join('/')) : undefined;
+  if (room) return askRoomNote(room, standing);
+  const category = kind === 'new-option' ? view.category(of.join('/')) : undefined;
+  if (category) return inLocaleOf(standing, () => askOption(view, category));
   return [...asksForNew(view), askWalk(view), ...asksToAgree(view)].find((ask) => ask.id === id);
 }
 
@@ -224,8 +230,12 @@ function whatOf(id: string, form: URLSearchParams, standing: Standing): string {
   if (id === 'save') return `saved ${form.get('path') ?? ''}`;
   if (id === 'slip') return 'took in a choice slip';
   const option = form.get('option');
+  const [, ...of] = id.split('/');
+  const said = ['name', 'more', 'line', 'title', 'note', 'say']
+    .map((name) => form.get(name))
+    .find((text) => text !== null);
   const title = askNamed(id, standing)?.title.toLowerCase() ?? id;
   return id.startsWith('choose/')
     ? `${option ?? ''} at ${id.slice('choose/'.length)}`
-    : `${title}: ${form.get('name') ?? form.get('more') ?? form.get('line') ?? form.get('title') ?? ''}`;
+    : `${title}: ${said?.replaceAll(/\s+/gu, ' ').slice(0, 60) ?? of.join('/')}`;
 }

@@ -1,5 +1,6 @@
 import type { BookSelection } from '../core/book/index.js';
-import { placeFields, type Ask } from './ask.js';
+import { placeFields } from './ask-place.js';
+import type { Ask } from './ask.js';
 import type { Standing } from './standing.js';
 
 /** To consider one more option in a place; undefined where all of its category are. */

@@ -1,18 +1,53 @@
 import type { VNode } from 'preact';
-import { relativeLink } from '../site/index.js';
-import { asksForNew, asksToAgree, type Ask } from './ask.js';
+import { relativeLink, type View } from '../site/index.js';
+import { asksToAgree } from './ask-agree.js';
+import { askOption, asksForNew } from './ask-new.js';
+import type { Ask } from './ask.js';
 import { AskForm, SecretField } from './form.js';
 import { deskPage, type DeskContext } from './frame.js';
 import { deskPaths } from './paths.js';
+import { inLocaleOf } from './standing.js';
 
-export function addPage(context: DeskContext): string {
+/** `of`: the category of a new option, by its file name, once it was asked for. */
+export function addPage(context: DeskContext, of: string | null): string {
   const { standing, secret } = context;
+  const { view } = standing;
   const link = (to: string): string => relativeLink(deskPaths.add, to);
+  const back = deskPaths.add;
+  const category = of === null ? undefined : view?.category(of);
+  // Examples in the words of the forms are in the units of the house.
+  const asks = inLocaleOf(standing, () => (view && category ? [askOption(view, category)] : []));
+  const others = inLocaleOf(standing, () => (view ? asksForNew(view) : []));
   return deskPage(
     deskPaths.add,
     'Add a record',
     context,
-    <Asks asks={standing.view ? asksForNew(standing.view) : []} {...{ link, secret }} back={deskPaths.add} />,
+    <>
+      {view && <OfCategory view={view} link={link} of={of} />}
+      <Asks asks={asks} {...{ link, secret }} back={category ? `${back}?category=${category.slug}` : back} />
+      <Asks asks={others} {...{ link, secret }} back={back} />
+    </>,
+  );
+}
+
+/** What an option is asked for goes by its category. */
+function OfCategory({ view, link, of }: { view: View; link: (to: string) => string; of: string | null }): VNode {
+  return (
+    <form method="get" action={link(deskPaths.add)} class="desk-form">
+      <p>
+        <label for="category">An option of the category</label>
+        <select id="category" name="category">
+          {view.book.categories.map(({ slug, name }) => (
+            <option value={slug} selected={slug === of}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </p>
+      <p>
+        <button>Fill in an option</button>
+      </p>
+    </form>
   );
 }
 

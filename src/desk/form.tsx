@@ -24,22 +24,34 @@ export function AskForm({
   link: (to: string) => string;
   back: string;
 }): VNode {
+  const asked = ask.fields.filter(({ kind }) => kind !== 'picked');
+  const more = asked.filter(({ isMore }) => isMore);
+  const hasFile = asked.some(({ kind }) => kind === 'file');
   return (
     <form
       method="post"
       action={link('desk/do')}
       class="desk-form"
+      {...(hasFile && { enctype: 'multipart/form-data' })}
       {...(ask.id.startsWith('choose/') && { 'data-remembers': '' })}
     >
       <SecretField secret={secret} back={back} ask={ask.id} />
       {ask.was !== undefined && <input type="hidden" name="was" value={ask.was} />}
       {ask.says !== undefined && <p>{ask.says}</p>}
       <div class="desk-fields">
-        {ask.fields
-          .filter(({ kind }) => kind !== 'picked')
+        {asked
+          .filter(({ isMore }) => !isMore)
           .map((field) => (
             <AskField field={field} ask={ask.id} />
           ))}
+        {more.length > 0 && (
+          <details>
+            <summary>More that its record may say</summary>
+            {more.map((field) => (
+              <AskField field={field} ask={ask.id} />
+            ))}
+          </details>
+        )}
         <p>
           <button>{ask.button}</button>
         </p>
@@ -48,21 +60,16 @@ export function AskForm({
   );
 }
 
+/** As many choices are seen at once; more are in a list that opens. */
+const mostSeen = 8;
+
 function AskField({ field, ask }: { field: Field; ask: string }): VNode {
-  const { name, label, hint, kind, choices = [], value, isOptional = false } = field;
+  const { name, label, hint, kind, choices = [], value, isOptional = false, takesNothing = false } = field;
+  if (kind === 'several' || (kind === 'one-of' && name === 'option' && choices.length <= mostSeen))
+    return <Buttons field={field} />;
   const id = `${ask}-${name}`.replaceAll(/[^a-z0-9]+/giu, '-');
-  const common = { id, name, required: !isOptional, ...(hint !== undefined && { 'aria-describedby': `${id}-hint` }) };
-  if (kind === 'one-of' && choices.length > 0 && choices.length <= 8 && name === 'option')
-    return (
-      <fieldset class="desk-choices">
-        <legend>{label}</legend>
-        {choices.map((one) => (
-          <label class="desk-choice">
-            <input type="radio" name={name} value={one.value} checked={one.value === value} required /> {one.label}
-          </label>
-        ))}
-      </fieldset>
-    );
+  const isFree = isOptional || takesNothing;
+  const common = { id, name, required: !isFree, ...(hint !== undefined && { 'aria-describedby': `${id}-hint` }) };
   return (
     <p>
       <label for={id}>
@@ -78,14 +85,45 @@ function AskField({ field, ask }: { field: Field; ask: string }): VNode {
           ))}
         </select>
       )}
-      {kind === 'lines' && <textarea {...common} rows={field.rows ?? 2} />}
+      {(kind === 'lines' || kind === 'text') && (
+        <textarea {...common} rows={field.rows ?? 2}>
+          {value === undefined ? '' : `\n${value}`}
+        </textarea>
+      )}
       {kind === 'line' && <input {...common} value={value} />}
       {kind === 'day' && <input {...common} type="date" value={value} />}
+      {kind === 'file' && <input {...common} type="file" accept={field.accept} />}
       {hint !== undefined && (
         <span id={`${id}-hint`} class="desk-hint">
           {hint}
         </span>
       )}
     </p>
+  );
+}
+
+/** All that is offered, to be pressed: one of them, or several. */
+function Buttons({ field: { name, label, hint, kind, choices = [], value = '' } }: { field: Field }): VNode {
+  const isOne = kind === 'one-of';
+  const checked = isOne ? [value] : value.split(',');
+  return (
+    <fieldset class="desk-choices">
+      <legend>
+        {label}
+        {hint !== undefined && <span class="desk-hint"> {hint}</span>}
+      </legend>
+      {choices.map((one) => (
+        <label class="desk-choice">
+          <input
+            type={isOne ? 'radio' : 'checkbox'}
+            name={name}
+            value={one.value}
+            checked={checked.includes(one.value)}
+            required={isOne}
+          />{' '}
+          {one.label}
+        </label>
+      ))}
+    </fieldset>
   );
 }

@@ -104,7 +104,7 @@ export async function serveDesk({ watched, act, secret }: DeskHouse, port: numbe
       case deskPaths.home:
         return homePage(has);
       case deskPaths.add:
-        return addPage(has);
+        return addPage(has, url.searchParams.get('category'));
       case deskPaths.walk:
         return walkPage(has);
       case deskPaths.slip:
@@ -214,6 +214,8 @@ function backOf(form: URLSearchParams, standing: Standing): string {
   const back = form.get('back') ?? '';
   const path = form.get('path') ?? '';
   if (back === deskPaths.record) return `/${back}?path=${encodeURIComponent(path)}`;
+  const [page = ''] = back.split('?');
+  if (page === deskPaths.add && /^[\w./-]+\?category=[a-z0-9-]+$/u.test(back)) return `/${back}`;
   const isOwn = Object.values<string>(deskPaths).includes(back) || standing.file(back) !== undefined;
   return `/${isOwn ? back : deskPaths.home}`;
 }

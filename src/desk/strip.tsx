@@ -1,8 +1,9 @@
 import type { VNode } from 'preact';
 import { counted, printDay } from '../base/units/index.js';
-import { recordPath, relativeLink, type Desk, type Page, type View } from '../site/index.js';
+import { recordPath, relativeLink, roomPath, type Desk, type Page, type View } from '../site/index.js';
 import { askConsider } from './ask-consider.js';
-import { askChoice } from './ask.js';
+import { askRemark, askRoomNote } from './ask-note.js';
+import { askChoice } from './ask-place.js';
 import { AskForm } from './form.js';
 import { deskAssets, deskPaths } from './paths.js';
 import type { Standing } from './standing.js';
@@ -21,7 +22,12 @@ function Strip({ page, standing, secret }: { page: Page; standing: Standing; sec
   const { view } = standing;
   const link = (to: string): string => relativeLink(page.path, to);
   const selection = view?.book.selections.find((one) => view.choicePath(one) === page.path);
-  const more = selection && askConsider(selection, standing);
+  const room = view?.book.rooms.find(({ slug }) => roomPath(slug) === page.path);
+  const folded = [
+    selection && askConsider(selection, standing),
+    selection && askRemark(selection),
+    room && askRoomNote(room, standing),
+  ].filter((ask) => ask !== undefined);
   const source =
     view?.book.sources.find(({ path }) => recordPath(path) === page.path)?.path ??
     selection?.source ??
@@ -39,12 +45,12 @@ function Strip({ page, standing, secret }: { page: Page; standing: Standing; sec
       {selection && view && (
         <AskForm ask={askChoice(selection, standing)} secret={secret} link={link} back={page.path} />
       )}
-      {more && (
+      {folded.map((ask) => (
         <details>
-          <summary>{more.title}</summary>
-          <AskForm ask={more} secret={secret} link={link} back={page.path} />
+          <summary>{ask.title}</summary>
+          <AskForm ask={ask} secret={secret} link={link} back={page.path} />
         </details>
-      )}
+      ))}
     </aside>
   );
 }

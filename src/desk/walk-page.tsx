@@ -6,7 +6,7 @@ import { misclosureOf } from '../core/records/index.js';
 import { readWalk } from '../draft/index.js';
 import { drawWalk, screenPalette } from '../draw/index.js';
 import { relativeLink } from '../site/index.js';
-import { askWalk } from './ask.js';
+import { askWalk } from './ask-new.js';
 import { AskForm } from './form.js';
 import { deskPage, type DeskContext } from './frame.js';
 import { deskPaths } from './paths.js';

@@ -90,3 +90,40 @@
   });
   if (walls.value) draw();
 })();
+
+/* What was written and not taken stands in its form again. */
+(function () {
+  'use strict';
+  var kept = 'desk-refused';
+  var said = document.querySelector('.desk-said');
+  var text = sessionStorage.getItem(kept);
+  sessionStorage.removeItem(kept);
+  if (text !== null && said && said.classList.contains('is-refused')) fill(JSON.parse(text));
+  function fill(pairs) {
+    var form = Array.prototype.find.call(document.forms, function (one) {
+      return one.elements.ask && one.elements.ask.value === pairs.ask;
+    });
+    if (!form) return;
+    Array.prototype.forEach.call(form.elements, function (field) {
+      if (!field.name || field.type === 'hidden' || field.type === 'file') return;
+      var values = pairs.values[field.name] || [];
+      if (field.type === 'radio' || field.type === 'checkbox') field.checked = values.indexOf(field.value) >= 0;
+      else if (values.length > 0) field.value = values[0];
+      if (field.value && field.closest('details') && values[0]) field.closest('details').open = true;
+    });
+    for (var at = form.closest('details'); at; at = at.parentElement.closest('details')) at.open = true;
+  }
+  document.addEventListener('submit', function (event) {
+    var form = event.target;
+    if (form.method !== 'post' || !form.elements.ask || event.defaultPrevented) return;
+    var values = {};
+    new FormData(form).forEach(function (value, name) {
+      if (typeof value === 'string' && name !== 'secret') (values[name] = values[name] || []).push(value);
+    });
+    try {
+      sessionStorage.setItem(kept, JSON.stringify({ ask: form.elements.ask.value, values: values }));
+    } catch {
+      // More than a window keeps: it stays where it was sent from.
+    }
+  });
+})();
