@@ -14,7 +14,7 @@ const flow = [
   ['core/caution'],
   ['core/scope'],
   ['core/book'],
-  ['core/compare', 'draw', 'draft', 'manual', 'try'],
+  ['core/compare', 'draw', 'draft', 'manual', 'photo', 'try'],
   ['table'],
   ['handout', 'slip'],
   ['write'],

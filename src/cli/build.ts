@@ -4,7 +4,7 @@ import { lookUp, type Book } from '../core/book/index.js';
 import { dataFile, dataTables, orderTables, quantityTables } from '../table/index.js';
 import { tableCsv, bookCalendar } from '../write/index.js';
 import { pageScript } from '../disk/program/index.js';
-import { recordsDigest, withTextDiffs } from '../disk/load/index.js';
+import { recordsDigest, withTextDiffs, readPhotos } from '../disk/load/index.js';
 import type { Beside } from '../site/index.js';
 import { packHouse } from '../try/index.js';
 import { writeAtomically, writeTree } from '../disk/store/index.js';
@@ -51,12 +51,14 @@ export function build(console: Console, done: (code: number) => void): Command {
       const sinceLast = changesSince(loaded.book, loaded.since, loaded.open, console);
       const since = await writeSince(loaded.book, sinceLast(), out, console);
       console.doing('making the pages');
+      const { photos, problems: unshown } = await readPhotos(loaded.open);
       const pages = await writeSite(loaded.book, out, {
         ...since,
         pdf: '../book.pdf',
         changeOrders: '../change-orders/',
         handouts: '../handout/',
         ...(await tryingOf(loaded)),
+        photos,
       });
       await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
       await writeTree(join(out, 'data'), dataFiles(loaded.book));
@@ -65,7 +67,7 @@ export function build(console: Console, done: (code: number) => void): Command {
       const sinceBefore = changesSince(loaded.book, loaded.before, loaded.open, console);
       const stamps = handoutStamps(loaded.book, sinceLast, sinceBefore);
       const { trades, undrawn } = await writeHandouts(loaded.book, out, stamps, console);
-      const problems = undrawnProblems([...pdf.undrawn, ...undrawn], loaded.book.sources);
+      const problems = [...unshown, ...undrawnProblems([...pdf.undrawn, ...undrawn], loaded.book.sources)];
       reportProblems({ problems }, '', console);
       console.tell(
         `${join(out, 'book', 'index.html')}  the book, ${pages.length} pages\n` +

@@ -1,7 +1,7 @@
 import { counted } from '../base/units/index.js';
 import { Command, Option } from 'commander';
 import type { Book } from '../core/book/index.js';
-import { checkAgreed, unreadableIssues, type ComposedBook } from '../disk/load/index.js';
+import { checkAgreed, readPhotos, unreadableIssues, type ComposedBook } from '../disk/load/index.js';
 import { didYouMean, hasErrors, printableJson, sortProblems, type Problem } from '../base/problem/index.js';
 import type { Console } from './console.js';
 import { cautionLine, printCautions } from './print-cautions.js';
@@ -54,7 +54,14 @@ async function loadChecked(options: CheckOptions, console: Console): Promise<Com
   console.doing('figuring the change orders again');
   const stale = await checkAgreed(loaded.open, book.on);
   const issued = await unreadableIssues(loaded.open, [loaded.signed, loaded.before, loaded.since]);
-  const problems = sortProblems([...loaded.problems, ...issued, ...scopeWarnings(book, { each }), ...stale]);
+  const { problems: unshown } = await readPhotos(loaded.open);
+  const problems = sortProblems([
+    ...loaded.problems,
+    ...unshown,
+    ...issued,
+    ...scopeWarnings(book, { each }),
+    ...stale,
+  ]);
   return { ...loaded, problems, ...(!hasErrors(stale) && { book }) };
 }
 

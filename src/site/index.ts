@@ -8,6 +8,6 @@ export { makeView, type Beside, type View } from './view.js';
 export { Shell } from './shell.js';
 export { bookSet } from './chapters.js';
 export { checkPath, relativeLink, type Page } from './page.js';
-export { choicePaths, pagePaths, recordPath, roomPath } from './paths.js';
+export { choicePaths, optionPath, pagePaths, photoFile, recordPath, roomPath } from './paths.js';
 export type { Desk } from './sheet-context.js';
 export { currentFile, currentScript, handoutFolders } from './handout/index.js';

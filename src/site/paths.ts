@@ -1,5 +1,6 @@
 import type { Caution } from '../core/caution/index.js';
 import { anchorOf } from '../write/index.js';
+import type { OptionPhoto } from '../core/model/index.js';
 import type { BookOption, BookRoom, BookSelection, KeyLevel } from '../core/book/index.js';
 
 /** Where things are in the book. One function for each kind of thing, so that a link cannot be mistyped. */
@@ -42,6 +43,11 @@ export function figuresPath(room: Pick<BookRoom, 'slug'> | string): string {
 
 export function optionPath(option: Pick<BookOption, 'category' | 'slug'>): string {
   return `options/${option.category}/${option.slug}.html`;
+}
+
+/** An option's photograph, beside the pages. */
+export function photoFile({ category }: Pick<BookOption, 'category'>, { file }: OptionPhoto): string {
+  return `photos/${category}/${file}`;
 }
 
 /** Anchor of a selection on its room's page. Ids hold slugs, marks and slashes; `_` is in none of them. */

@@ -13,6 +13,7 @@ import {
 } from '../core/book/index.js';
 import type { DatedMilestone } from '../core/calendar/index.js';
 import type { Order } from '../core/price/index.js';
+import type { Photo } from '../photo/index.js';
 import type { PackedHouse } from '../try/index.js';
 import { choicePaths } from './paths.js';
 
@@ -28,6 +29,8 @@ export interface Beside {
   readonly changeOrders?: string;
   /** What choices are tried with in the pages. */
   readonly trying?: Trying;
+  /** Photographs of options by the option's id, as they may be shown; absent: each is fetched from the desk. */
+  readonly photos?: ReadonlyMap<string, Photo>;
 }
 
 /** It holds every price: for owner and builder alone. */

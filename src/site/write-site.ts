@@ -4,9 +4,11 @@ import Eleventy, { type UserConfig } from '@11ty/eleventy';
 import type { Book } from '../core/book/index.js';
 import type { Comparison } from '../core/compare/index.js';
 import { pathBelow } from '../disk/program/index.js';
+import { writeAtomically } from '../disk/store/index.js';
 import { pagesRoot } from './assets.js';
 import { bookConfig, comparisonConfig, manualConfig } from './config.js';
 import type { ManualText } from './manual.js';
+import { photoFile } from './paths.js';
 import type { Beside } from './view.js';
 
 interface WrittenPage {
@@ -18,7 +20,7 @@ interface WrittenPage {
  *  that no longer is vanishes, and a build that fails leaves the last book as it was. `beside` is what the caller puts next
  *  to them, to be linked. */
 export async function writeSite(book: Book, outDir: string, beside?: Beside): Promise<WrittenPage[]> {
-  return writeSheets(bookConfig(book, beside), outDir, 'book');
+  return writeSheets(bookConfig(book, beside), outDir, 'book', photosOf(book, beside));
 }
 
 /** Writes what lies between two Books into `comparison/` of a folder, in the same way. `beside` is linked from its pages. */
@@ -41,6 +43,7 @@ async function writeSheets(
   config: (config: UserConfig) => void,
   outDir: string,
   name: 'book' | 'comparison' | 'manual',
+  files: ReadonlyMap<string, Uint8Array> = new Map(),
 ): Promise<WrittenPage[]> {
   const out = resolve(outDir);
   await mkdir(out, { recursive: true });
@@ -50,6 +53,7 @@ async function writeSheets(
     const eleventy = new Eleventy(pagesRoot, fresh, { quietMode: true, configPath: false, config });
     eleventy.disableLogger();
     await eleventy.write();
+    for (const [path, bytes] of files) await writeAtomically(join(fresh, path), bytes);
     // A temporary folder is its owner's alone; the book is for everyone to read.
     await chmod(fresh, 0o755);
     const pages = await listPages(fresh, name);
@@ -58,6 +62,16 @@ async function writeSheets(
   } finally {
     await rm(fresh, { recursive: true, force: true });
   }
+}
+
+/** Files of photographs by their path in the book's folder. */
+function photosOf({ options }: Book, { photos }: Beside = {}): ReadonlyMap<string, Uint8Array> {
+  return new Map(
+    options.flatMap((option) => {
+      const bytes = photos?.get(option.id)?.bytes;
+      return option.photo && bytes ? [[photoFile(option, option.photo), bytes] as const] : [];
+    }),
+  );
 }
 
 async function swap(fresh: string, target: string): Promise<void> {

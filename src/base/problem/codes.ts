@@ -230,6 +230,8 @@ export const codesByPage = {
     'part-unknown',
     'part-missing',
     'layers-differ',
+    'photo-unreadable',
+    'photo-differs',
     'options-alike',
     'family-unknown',
     'option-draft',

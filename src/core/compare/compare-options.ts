@@ -53,6 +53,7 @@ function reworded(from: BookOption, to: BookOption): (readonly [string, string, 
     ['specification', from.specification, to.specification],
     ['care', from.care, to.care],
     ['sample drawn', from.swatch, to.swatch],
+    ['photograph', from.photo, to.photo],
   ];
   return prose
     .filter(([, a, b]) => JSON.stringify(a) !== JSON.stringify(b))

@@ -35,6 +35,7 @@ export interface Option {
   readonly layers?: readonly InsulationLayer[];
   readonly needs: readonly Need[];
   readonly swatch?: Swatch;
+  readonly photo?: OptionPhoto;
   /** Empty where none of it is told yet. */
   readonly specification: Specification;
   readonly care?: string;
@@ -43,6 +44,17 @@ export interface Option {
   /** Markdown. */
   readonly body: string;
   readonly origin: Origin;
+}
+
+/** A photograph of an option. */
+export interface OptionPhoto {
+  /** Its name, in `photos/<category>/` of the folder that has the option's record. */
+  readonly file: string;
+  /** What it shows, in words. */
+  readonly shows: string;
+  /** Pixels, as it is shown. */
+  readonly width: number;
+  readonly height: number;
 }
 
 /** Something that an option has from its category's record. */

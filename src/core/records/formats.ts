@@ -272,6 +272,10 @@ export const patternWords: Readonly<Record<string, { readonly what: string; read
   '^[0-9a-f]{40}$': { what: 'a commit', fix: 'write the whole id that git rev-parse prints' },
   '^(issue-[1-9][0-9]*|[0-9a-f]{40})$': { what: 'a version', fix: 'write issue-2, or the whole id of a commit' },
   '^issued/[A-Za-z0-9._-]+$': { what: 'a signed file', fix: 'signed files lie in issued/' },
+  '^[a-z0-9]+(-[a-z0-9]+)*\\.(jpg|png|webp)$': {
+    what: 'a photograph’s file',
+    fix: 'use small letters, digits and single hyphens, and .jpg, .png or .webp at the end, such as white-oak.jpg',
+  },
   [sitePattern]: { what: 'an address that begins with https://', fix: 'write such as https://larch-hollow.example' },
   '^[a-z0-9]+(-[a-z0-9]+)*/[a-z0-9]+(-[a-z0-9]+)*$': {
     what: 'an option with its category',

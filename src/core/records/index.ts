@@ -9,7 +9,7 @@ export { appendItem } from './splice-items.js';
 export { appendProse } from './append-prose.js';
 export { onlyChose } from './only-chose.js';
 export { writeChoices, writeOverride, type NewChoice } from './write-choice.js';
-export { identityOf, isShared, pathInHouse, readNumbered, sharedKinds, slugOfPath } from './record-path.js';
+export { identityOf, isShared, pathInHouse, photoPath, readNumbered, sharedKinds, slugOfPath } from './record-path.js';
 export type { RecordKind } from './record-path.js';
 export { slugFor } from '../../base/units/index.js';
 export { readChangeOrderRecord } from './read-change-order-record.js';

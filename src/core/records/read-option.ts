@@ -73,6 +73,7 @@ function wholeOption(
     ...(raw.layers && { layers: raw.layers.map(readLayer) }),
     needs: (raw.needs ?? []).map(({ id, what, by, before }) => ({ ...(id !== undefined && { id }), what, by, before })),
     ...(swatch && { swatch: readSwatch(swatch) }),
+    ...(raw.photo && { photo: raw.photo }),
     specification: readSpecification(raw.specification ?? {}),
     ...(care !== undefined && { care }),
     ...(shared.length > 0 && { shared }),

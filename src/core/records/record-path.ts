@@ -52,6 +52,14 @@ export function pathInHouse(path: string): string {
   return own === undefined ? path : `content/${own}`;
 }
 
+/** Where a photograph of an option lies, by the path of the option's record: `photos/floor/oak.jpg`, `../our-book/photos/floor/oak.jpg`. */
+export function photoPath(record: string, file: string): string {
+  return record.replace(
+    /(?:^content\/|(?<=\/))options\/([^/]+)\/[^/]+$/u,
+    (_, category: string) => `photos/${category}/${file}`,
+  );
+}
+
 /** Is it the path of a record in a shared folder? */
 export function isShared(path: string): boolean {
   return path.startsWith('../');

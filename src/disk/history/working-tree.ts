@@ -1,6 +1,6 @@
 import { git } from './git.js';
 
-/** Is everything under the house folder's records committed? `changed` names what is not. */
+/** Is everything that records hold, and every photograph, committed? `changed` names what is not. */
 export async function workingTree(
   houseDir: string,
 ): Promise<{ ok: true; commit: string; changed: readonly string[] } | { ok: false; why: string }> {
@@ -9,7 +9,15 @@ export async function workingTree(
     const under = await git(houseDir, ['rev-parse', '--git-dir']);
     return { ok: false, why: under.ok ? 'nothing is committed yet' : 'the house folder is not under git' };
   }
-  const status = await git(houseDir, ['status', '--porcelain', '-z', '--untracked-files=all', '--', 'content']);
+  const status = await git(houseDir, [
+    'status',
+    '--porcelain',
+    '-z',
+    '--untracked-files=all',
+    '--',
+    'content',
+    'photos',
+  ]);
   if (!status.ok) return status;
   const changed = status.out
     .toString('utf8')

@@ -5,6 +5,7 @@ export * from './load-book.js';
 export * from './load-comparison.js';
 export * from './load-house.js';
 export * from './check-agreed.js';
+export { readPhotos } from './read-photos.js';
 export { draftStart } from './draft-start.js';
 export { issuedPath } from './read-snapshot.js';
 export * from './load-signing.js';

@@ -73,5 +73,5 @@ function optionsBehind(selection: BookSelection): readonly string[] {
 }
 
 function agreedOption(option: BookOption): object {
-  return leaveOut(option, 'source', 'shared', 'quoted', 'leadDays');
+  return leaveOut(option, 'source', 'shared', 'quoted', 'leadDays', 'photo');
 }

@@ -13,6 +13,7 @@ import { ChoiceDays } from '../parts/choice-days.js';
 import { ChoiceLink, PageLink, RoomLink, SelectionLink, SelectionSource } from '../parts/link.js';
 import { Follows } from '../parts/follows.js';
 import { FilePicture } from '../parts/picture.js';
+import { PhotoFigure } from '../parts/photo.js';
 import { Phrase } from '../parts/prose.js';
 import { TryRadio, TryRoot, TryTable } from '../parts/try-place.js';
 import { RestWords } from '../parts/rest-words.js';
@@ -106,7 +107,12 @@ function headsOf(selection: BookSelection, candidates: readonly Candidate[], vie
   return candidates.map((candidate) => {
     const picture = pictures.find(({ option }) => option.id === candidate.option.id);
     return {
-      picture: picture ? <FilePicture picture={picture} alt="" /> : <Swatch option={candidate.option} size="large" />,
+      picture: (
+        <>
+          {picture ? <FilePicture picture={picture} alt="" /> : <Swatch option={candidate.option} size="large" />}
+          <PhotoFigure option={candidate.option} isSmall />
+        </>
+      ),
       name: <CandidateName selection={selection} candidate={candidate} hasPicture={picture !== undefined} />,
     };
   });

@@ -21,6 +21,7 @@ import { Swatch } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
 import { Day } from '../parts/figures.js';
 import { PageLink, RecordLink, SelectionLink } from '../parts/link.js';
+import { PhotoFigure } from '../parts/photo.js';
 import { Prose, Told } from '../parts/prose.js';
 import { StateMark } from '../parts/state-mark.js';
 import { Resistance } from '../parts/resistance.js';
@@ -48,6 +49,7 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
           {option.summary !== undefined && <p class="lead">{option.summary}</p>}
         </div>
       </header>
+      <PhotoFigure option={option} />
       <section aria-labelledby="data-title">
         <h2 id="data-title">Product data</h2>
         <Facts
