@@ -74,10 +74,11 @@ export async function openDesk({ dir, port, today }: At, run: RunIn, console: Co
         ? { isDone: true, words: `Recorded: ${sentence}` }
         : { isDone: false, words: `git would not record it: ${committed.why}` };
     },
+    withFile: (bytes, use) => withFile(bytes, use),
     slip: (text, write) => withFile(text, (file) => runHere(['choose', ...(write ? [] : ['--dry-run']), file])),
     difference: async () => (await runHere(['compare', 'HEAD'])).words,
   });
-  return serveDesk({ watched, act, secret }, port);
+  return serveDesk({ dir, watched, act, secret }, port);
 }
 
 async function runIn(
@@ -104,11 +105,11 @@ async function runIn(
   return { isDone: code === 0, words: text.trim() };
 }
 
-async function withFile<T>(text: string, use: (path: string) => Promise<T>): Promise<T> {
-  const folder = await mkdtemp(join(tmpdir(), 'bookmatch-slip-'));
+async function withFile<T>(content: string | Uint8Array, use: (path: string) => Promise<T>): Promise<T> {
+  const folder = await mkdtemp(join(tmpdir(), 'bookmatch-desk-'));
   try {
-    const path = join(folder, 'slip.txt');
-    await writeFile(path, text, { mode: 0o600 });
+    const path = join(folder, 'sent');
+    await writeFile(path, content, { mode: 0o600 });
     return await use(path);
   } finally {
     await rm(folder, { recursive: true, force: true });

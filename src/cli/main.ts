@@ -92,6 +92,11 @@ export const commands: readonly Listed[] = [
     load: async () => (await import('./note.js')).note,
   },
   {
+    name: 'photo',
+    does: 'put a photograph to an option, without what tells where and when it was taken; or take it away',
+    load: async () => (await import('./photo.js')).photo,
+  },
+  {
     name: 'choose',
     does: 'take in choice slips, or choose straight: the choices are written into the rooms’ records',
     load: async () => (await import('./choose.js')).choose,

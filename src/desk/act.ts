@@ -2,14 +2,17 @@ import { readFile, realpath, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Source } from '../core/model/index.js';
 import { workingTree } from '../disk/history/index.js';
-import { largestRecord } from '../core/records/index.js';
-import { writeAtomically } from '../disk/store/index.js';
+import { largestRecord, photoPath } from '../core/records/index.js';
+import { readFileInside, writeAtomically } from '../disk/store/index.js';
 import { askConsider } from './ask-consider.js';
+import { digestOfBytes } from '../signoff/index.js';
 import { asksToAgree, committing } from './ask-agree.js';
 import { askOption, askWalk, asksForNew } from './ask-new.js';
 import { askRemark, askRoomNote } from './ask-note.js';
+import { asksForPhoto } from './ask-photo.js';
 import { askChoice } from './ask-place.js';
 import { wordsOf, type Ask } from './ask.js';
+import type { Posted } from './posted.js';
 import { noRecordWords, type Unsaved } from './record-page.js';
 import type { LastDone, Said } from './said.js';
 import { digestOfText, inLocaleOf, type Standing, type Watched } from './standing.js';
@@ -24,6 +27,8 @@ export interface Means {
   readonly commit: (files: readonly string[], sentence: string) => Promise<Said>;
   /** Holds a slip against the records, or takes it in. */
   readonly slip: (text: string, write: boolean) => Promise<Said>;
+  /** Lets a file that was sent be named on a command line, for as long as that runs. */
+  readonly withFile: <T>(bytes: Uint8Array, use: (path: string) => Promise<T>) => Promise<T>;
   /** What the records on disk change against the last version, in words and money. */
   readonly difference: () => Promise<string | undefined>;
 }
@@ -38,13 +43,20 @@ export interface Performed {
 
 export interface Act {
   /** One after the other: two forms that come at once never write into each other. */
-  readonly perform: (form: URLSearchParams) => Promise<Performed>;
+  readonly perform: (form: URLSearchParams, file?: Uint8Array) => Promise<Performed>;
   readonly lastDone: () => LastDone | undefined;
   readonly unrecorded: () => Promise<{ readonly changed?: readonly string[]; readonly difference?: string }>;
 }
 
 interface Done extends LastDone {
-  readonly files: readonly { readonly path: string; readonly before?: string; readonly after?: string }[];
+  readonly files: readonly Written[];
+}
+
+/** A file that was written: what it was, as a text or, of a photograph, as bytes, and the digest of what it is; absent where there was or is none. */
+interface Written {
+  readonly path: string;
+  readonly before?: string | Uint8Array;
+  readonly after?: string;
 }
 
 /** How many things can be taken back. */
@@ -59,16 +71,18 @@ export function actOn(dir: string, watched: Watched, means: Means): Act {
     line = next.catch(() => undefined);
     return next;
   };
-  const perform = async (form: URLSearchParams): Promise<Performed> => {
+  const perform = async (form: URLSearchParams, file?: Uint8Array): Promise<Performed> => {
     const before = await watched.refresh();
     const id = form.get('ask') ?? '';
     if (id === 'undo') return { said: await undo(dir, journal, form) };
-    const performed = await performOne(dir, id, form, before, means);
+    const photosBefore = await photosOf(dir, id, before);
+    const performed = await performOne(dir, id, { form, ...(file && { file }) }, before, means);
     const after = await watched.refresh();
+    const photos = moved(photosBefore, await photosOf(dir, id, after));
     const differs = differing(before.sources, after.sources);
     // What an editor wrote in the same moment is not the desk's to take back.
     const files = id === 'save' ? differs.filter(({ path }) => path === form.get('path')) : differs;
-    const done = { number: count + 1, what: whatOf(id, form, before), files };
+    const done = { number: count + 1, what: whatOf(id, form, before), files: [...photos, ...files] };
     if (!isTakenBack(id, done, performed)) return performed;
     count += 1;
     journal.push(done);
@@ -76,7 +90,7 @@ export function actOn(dir: string, watched: Watched, means: Means): Act {
     return performed;
   };
   return {
-    perform: (form) => inTurn(() => perform(form)),
+    perform: (form, file) => inTurn(() => perform(form, file)),
     lastDone: () => journal.at(-1),
     unrecorded: async () => {
       const tree = await workingTree(dir);
@@ -96,7 +110,7 @@ function isTakenBack(id: string, { files }: Done, { said: { isDone } }: Performe
 async function performOne(
   dir: string,
   id: string,
-  form: URLSearchParams,
+  { form, file }: Posted,
   standing: Standing,
   means: Means,
 ): Promise<Performed> {
@@ -117,7 +131,14 @@ async function performOne(
   const filled = new URLSearchParams(form);
   // What the form is about stands in the form's own name, and is never taken from what was sent.
   for (const { name, kind, value = '' } of ask.fields) if (kind === 'picked') filled.set(name, value);
-  return { said: await means.run(wordsOf(ask, filled)) };
+  // Where a file lies is nobody's to say.
+  for (const { name } of ask.fields.filter(({ kind }) => kind === 'file')) filled.delete(name);
+  if (!file) return { said: await means.run(wordsOf(ask, filled)) };
+  return means.withFile(file, async (path) => {
+    for (const { name } of ask.fields.filter(({ kind }) => kind === 'file')) filled.set(name, path);
+    const { isDone, words } = await means.run(wordsOf(ask, filled));
+    return { said: { isDone, words: words.replaceAll(path, 'The photograph') } };
+  });
 }
 
 function askNamed(id: string, standing: Standing): Ask | undefined {
@@ -130,6 +151,8 @@ function askNamed(id: string, standing: Standing): Ask | undefined {
   if (selection && kind === 'remark') return askRemark(selection);
   const room = kind === 'note' ? view.room(of.join('/')) : undefined;
   if (room) return askRoomNote(room, standing);
+  const option = kind === 'photo' || kind === 'no-photo' ? view.optionById(of.join('/')) : undefined;
+  if (option) return asksForPhoto(option).find((ask) => ask.id === id);
   const category = kind === 'new-option' ? view.category(of.join('/')) : undefined;
   if (category) return inLocaleOf(standing, () => askOption(view, category));
   return [...asksForNew(view), askWalk(view), ...asksToAgree(view)].find((ask) => ask.id === id);
@@ -206,8 +229,9 @@ async function undo(dir: string, journal: Done[], form: URLSearchParams): Promis
   if (String(last.number) !== form.get('number'))
     return { isDone: false, words: `What was done last is another by now: ${last.what}. Look again.` };
   for (const { path, after } of last.files) {
-    const now = await readFile(join(dir, path), 'utf8').catch(() => undefined);
-    if (now !== after) return { isDone: false, words: `${path} changed since: it is not taken back.` };
+    const now = await readFile(join(dir, path)).catch(() => undefined);
+    if ((now && digestOfBytes(now)) !== after)
+      return { isDone: false, words: `${path} changed since: it is not taken back.` };
   }
   for (const { path, before } of last.files)
     await (before === undefined ? rm(join(dir, path)) : writeAtomically(await fileOf(dir, path), before));
@@ -215,14 +239,36 @@ async function undo(dir: string, journal: Done[], form: URLSearchParams): Promis
   return { isDone: true, words: `Taken back: ${last.what}` };
 }
 
-function differing(before: readonly Source[], after: readonly Source[]): Done['files'] {
+/** The photograph of the option that a form is about, by its path; empty for any other form. */
+async function photosOf(dir: string, id: string, { view }: Standing): Promise<ReadonlyMap<string, Uint8Array>> {
+  const [kind, ...of] = id.split('/');
+  const option = kind === 'photo' || kind === 'no-photo' ? view?.optionById(of.join('/')) : undefined;
+  if (!option?.photo) return new Map();
+  const path = photoPath(option.source, option.photo.file);
+  const bytes = await readFileInside(dir, path);
+  return new Map(bytes ? [[path, bytes]] : []);
+}
+
+/** Files that came, and files that went. */
+function moved(before: ReadonlyMap<string, Uint8Array>, after: ReadonlyMap<string, Uint8Array>): readonly Written[] {
+  const [gone, come] = [
+    [...before].filter(([path]) => !after.has(path)),
+    [...after].filter(([path]) => !before.has(path)),
+  ];
+  return [
+    ...gone.map(([path, bytes]) => ({ path, before: bytes })),
+    ...come.map(([path, bytes]) => ({ path, after: digestOfBytes(bytes) })),
+  ];
+}
+
+function differing(before: readonly Source[], after: readonly Source[]): readonly Written[] {
   const [was, is] = [before, after].map((all) => new Map(all.map(({ path, text }) => [path, text])));
   const paths = new Set([...(was?.keys() ?? []), ...(is?.keys() ?? [])]);
   return [...paths].flatMap((path) => {
     const [a, b] = [was?.get(path), is?.get(path)];
     return a === b || path.startsWith('..')
       ? []
-      : [{ path, ...(a !== undefined && { before: a }), ...(b !== undefined && { after: b }) }];
+      : [{ path, ...(a !== undefined && { before: a }), ...(b !== undefined && { after: digestOfText(b) }) }];
   });
 }
 

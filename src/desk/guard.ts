@@ -1,4 +1,5 @@
 import { timingSafeEqual } from 'node:crypto';
+import { largestPhoto } from '../photo/index.js';
 
 /** A request before anything of it is believed. */
 export interface Asked {
@@ -26,6 +27,18 @@ export interface Refusal {
 
 /** The most that a form may hold, in bytes: a record has a megabyte at most, and a form's encoding triples what is no letter. */
 export const mostBytes = 4_000_000;
+
+/** The most that a form with a photograph may hold. */
+const mostUploaded = largestPhoto + 100_000;
+
+/** Is it a form that a file comes with? */
+export function isUpload(type: string): boolean {
+  return /^multipart\/form-data(?:;|$)/u.test(type);
+}
+
+export function mostBytesOf(type: string): number {
+  return isUpload(type) ? mostUploaded : mostBytes;
+}
 
 /** Why a request is not answered: it must come from this machine, mean this address, and, where it writes, come from a page of the desk
  *  itself. Undefined where nothing is against it but, perhaps, that it does not know the key. */
@@ -62,11 +75,16 @@ function unreadable(headers: Asked['headers']): Refusal | undefined {
   const length = headers['content-length'];
   if (length === undefined || !/^\d{1,12}$/u.test(length))
     return { status: 411, why: 'how long the form is was not said' };
-  if (Number(length) > mostBytes) return { status: 413, why: 'the form is too large' };
   const type = headers['content-type'] ?? '';
-  if (!/^application\/x-www-form-urlencoded(?:;|$)/u.test(type))
+  if (Number(length) > mostBytesOf(type)) return { status: 413, why: tooLarge(type) };
+  if (!isUpload(type) && !/^application\/x-www-form-urlencoded(?:;|$)/u.test(type))
     return { status: 415, why: 'this is no form of the desk' };
   return undefined;
+}
+
+function tooLarge(type: string): string {
+  const most = `${largestPhoto / 1_000_000} MB`;
+  return isUpload(type) ? `a photograph has ${most} at most: make it smaller` : 'the form is too large';
 }
 
 /** Does a text equal the key? As long for a wrong one as for the right one. */

@@ -2,12 +2,16 @@ import { randomBytes } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, sep } from 'node:path';
-import { assetCopies } from '../site/index.js';
+import { assetCopies, photoFile } from '../site/index.js';
+import { photoPath } from '../core/records/index.js';
+import { readPhotoFile } from '../disk/store/index.js';
+import { photoTypes } from '../photo/index.js';
 import { programPath } from '../disk/program/index.js';
 import type { Act } from './act.js';
-import { cookieName, cookieOf, isKey, mostBytes, refusal, safeguards, type Asked, type Own } from './guard.js';
+import { cookieName, cookieOf, isKey, refusal, safeguards, type Asked, type Own } from './guard.js';
 import { addPage, agreePage, slipPage } from './form-pages.js';
 import { plainPage, type DeskContext } from './frame.js';
+import { readPosted, type Posted } from './posted.js';
 import { homePage } from './home-page.js';
 import { deskPaths } from './paths.js';
 import { noRecordWords, recordPage } from './record-page.js';
@@ -17,6 +21,7 @@ import type { Standing, Watched } from './standing.js';
 
 /** What a desk works on, and how. */
 export interface DeskHouse {
+  readonly dir: string;
   readonly watched: Watched;
   readonly act: Act;
   /** What a form is proven by that a page of this start made. */
@@ -42,7 +47,7 @@ export function newSecret(): string {
 }
 
 /** Serves a house's book and its desk to this machine alone. `port` 0 takes one that is free. Rejects where the port is taken. */
-export async function serveDesk({ watched, act, secret }: DeskHouse, port: number): Promise<Served> {
+export async function serveDesk({ dir, watched, act, secret }: DeskHouse, port: number): Promise<Served> {
   const key = newSecret();
   const streams = new Set<ServerResponse>();
   let own: Own = { host: '', key };
@@ -73,7 +78,9 @@ export async function serveDesk({ watched, act, secret }: DeskHouse, port: numbe
       );
     if (asked.method !== 'POST') return url.pathname === '/desk/changes' ? 'stream' : shown(url);
     if (url.pathname !== '/desk/do') return page(404, plainPage('No such page', 'Forms go to the desk.'));
-    return posted(new URLSearchParams(await bodyOf(request)));
+    const sent = await readPosted(request);
+    if (!sent) return page(400, plainPage('Not taken', 'The form did not come whole. Load its page again.'));
+    return posted(sent);
   };
   const context = async (url: URL): Promise<DeskContext> => {
     const words = takeSaid(url);
@@ -90,7 +97,7 @@ export async function serveDesk({ watched, act, secret }: DeskHouse, port: numbe
       const name = url.searchParams.get('path');
       return path === deskPaths.record && name !== null ? noRecord(name, has.standing) : missing();
     }
-    const file = await assetAt(path);
+    const file = (await assetAt(path)) ?? (await photoAt(dir, path, watched.now()));
     if (file) return file;
     const text = (await watched.refresh()).file(path);
     if (text === undefined) return path === 'index.html' ? redirect(`/${deskPaths.home}`) : missing();
@@ -119,7 +126,7 @@ export async function serveDesk({ watched, act, secret }: DeskHouse, port: numbe
         return undefined;
     }
   };
-  const posted = async (form: URLSearchParams): Promise<Answer> => {
+  const posted = async ({ form, file }: Posted): Promise<Answer> => {
     if (!isKey(form.get('secret') ?? '', { ...own, key: secret }))
       return page(
         403,
@@ -129,7 +136,7 @@ export async function serveDesk({ watched, act, secret }: DeskHouse, port: numbe
         ),
       );
     if (form.get('ask') === 'draw') return page(200, walkedHtml(form.get('walls') ?? '', watched.now()));
-    const done = await act.perform(form);
+    const done = await act.perform(form, file);
     const standing = await watched.refresh();
     if (done.page) {
       const has = { standing, secret, said: done.said };
@@ -187,18 +194,6 @@ function askedBy({ method = '', url = '', headersDistinct, socket }: IncomingMes
     headers: Object.fromEntries(single) as Asked['headers'],
     from: socket.remoteAddress ?? '',
   };
-}
-
-/** Read no further than a form may be long, whatever its head says. */
-async function bodyOf(request: IncomingMessage): Promise<string> {
-  const parts: Buffer[] = [];
-  let length = 0;
-  for await (const part of request as AsyncIterable<Buffer>) {
-    length += part.length;
-    if (length > mostBytes) throw new Error('the form is too large');
-    parts.push(part);
-  }
-  return Buffer.concat(parts).toString('utf8');
 }
 
 function cookie(own: Own): string {
@@ -260,4 +255,12 @@ async function assetAt(path: string): Promise<Answer | undefined> {
     if (body) return { status: 200, type: typeOf(path), body };
   }
   return undefined;
+}
+
+/** A photograph that an option of the book shows, and no other file; by what is in it, without what tells of its taking. */
+async function photoAt(dir: string, path: string, { view }: Standing): Promise<Answer | undefined> {
+  const shown = view?.book.options.find((option) => option.photo && photoFile(option, option.photo) === path);
+  if (!shown?.photo) return undefined;
+  const photo = await readPhotoFile(dir, photoPath(shown.source, shown.photo.file));
+  return photo.ok ? { status: 200, type: photoTypes[photo.value.kind], body: photo.value.bytes } : undefined;
 }

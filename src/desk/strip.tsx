@@ -1,8 +1,9 @@
 import type { VNode } from 'preact';
 import { counted, printDay } from '../base/units/index.js';
-import { recordPath, relativeLink, roomPath, type Desk, type Page, type View } from '../site/index.js';
+import { optionPath, recordPath, relativeLink, roomPath, type Desk, type Page, type View } from '../site/index.js';
 import { askConsider } from './ask-consider.js';
 import { askRemark, askRoomNote } from './ask-note.js';
+import { asksForPhoto } from './ask-photo.js';
 import { askChoice } from './ask-place.js';
 import { AskForm } from './form.js';
 import { deskAssets, deskPaths } from './paths.js';
@@ -23,10 +24,12 @@ function Strip({ page, standing, secret }: { page: Page; standing: Standing; sec
   const link = (to: string): string => relativeLink(page.path, to);
   const selection = view?.book.selections.find((one) => view.choicePath(one) === page.path);
   const room = view?.book.rooms.find(({ slug }) => roomPath(slug) === page.path);
+  const option = view?.book.options.find((one) => optionPath(one) === page.path);
   const folded = [
     selection && askConsider(selection, standing),
     selection && askRemark(selection),
     room && askRoomNote(room, standing),
+    ...(option ? asksForPhoto(option) : []),
   ].filter((ask) => ask !== undefined);
   const source =
     view?.book.sources.find(({ path }) => recordPath(path) === page.path)?.path ??

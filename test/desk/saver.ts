@@ -23,6 +23,7 @@ const not = { isDone: false, words: '' };
 const act = actOn(dir, watched, {
   run: () => Promise.resolve(not),
   commit: () => Promise.resolve(not),
+  withFile: (_, use) => use(''),
   slip: () => Promise.resolve(not),
   difference: () => Promise.resolve(undefined),
 });
