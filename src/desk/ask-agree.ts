@@ -27,11 +27,12 @@ export function asksToAgree(view: View): readonly Ask[] {
           {
             id: 'draft-change-order',
             title: 'Draft a change order',
-            says: `What the records say now and issue ${last.number} did not, as the next change order, proposed. It wants committed records.`,
+            says: `What the records say now and issue ${last.number} did not, as the next change order, proposed. What is not recorded yet is not in it.`,
             button: 'Draft it',
             command: ['compare', '--draft'],
             fields: [
               { name: 'from', label: 'Since', as: 'word', kind: 'picked', value: `issue-${last.number}` },
+              { name: 'to', label: '', as: 'word', kind: 'picked', value: 'HEAD' },
               { name: 'title', label: 'What it is about', as: '--title', kind: 'line' },
               { name: 'reason', label: 'Why', as: '--reason', kind: 'line' },
               {

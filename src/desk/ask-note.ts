@@ -36,7 +36,7 @@ export function askRemark(selection: BookSelection): Ask {
 }
 
 /** To add a paragraph to what a room's record tells. */
-export function askRoomNote({ slug }: BookRoom, { view }: Pick<Standing, 'view'>): Ask {
+export function askRoomNote({ slug }: BookRoom, { view, on }: Pick<Standing, 'view' | 'on'>): Ask {
   return {
     id: `note/${slug}`,
     title: 'Write a note',
@@ -44,6 +44,7 @@ export function askRoomNote({ slug }: BookRoom, { view }: Pick<Standing, 'view'>
     command: ['note'],
     fields: [
       { name: 'room', label: '', as: 'word', kind: 'picked', value: slug },
+      { name: 'on', label: '', as: '--on', kind: 'picked', value: on },
       {
         name: 'say',
         label: 'Note',

@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import { render } from 'preact-render-to-string';
+import { deskPaths } from './paths.js';
 
 /** What was just done, or why it was not. */
 export interface Said {
@@ -22,14 +23,30 @@ export function SaidWords({ said: { isDone, words } }: { said: Said }): VNode {
   return (
     <div class={`desk-said ${isDone ? 'is-done' : 'is-refused'}`} role={isDone ? 'status' : 'alert'}>
       <p>{isDone ? 'Done.' : 'Not done.'}</p>
-      <pre>{isLong ? lines.slice(0, mostLines).join('\n').trimEnd() : words}</pre>
+      <pre>
+        <Linked words={isLong ? lines.slice(0, mostLines).join('\n').trimEnd() : words} />
+      </pre>
       {isLong && (
         <details>
           <summary>All that was said</summary>
-          <pre>{words}</pre>
+          <pre>
+            <Linked words={words} />
+          </pre>
         </details>
       )}
     </div>
+  );
+}
+
+/** Records that are named lead to their text. Words are set into pages of every folder: the way begins at the desk's own root. */
+function Linked({ words }: { words: string }): VNode {
+  const parts = words.split(/(\bcontent\/[\w./-]+\.md\b)/u);
+  return (
+    <>
+      {parts.map((part, index) =>
+        index % 2 === 0 ? part : <a href={`/${deskPaths.record}?path=${encodeURIComponent(part)}`}>{part}</a>,
+      )}
+    </>
   );
 }
 

@@ -1,5 +1,9 @@
 import { expect, it } from 'vitest';
+import type { BookIssue } from '../../src/core/book/index.js';
+import { asksToAgree } from '../../src/desk/ask-agree.js';
 import { wordsOf, type Field } from '../../src/desk/ask.js';
+import { makeView } from '../../src/site/index.js';
+import { fixtureBook } from '../site/fixture.js';
 
 const fields: readonly Field[] = [
   { name: 'contact', label: '', as: '--contact', kind: 'line' },
@@ -26,4 +30,21 @@ it('takes nothing that is typed for a flag, a field of another form, or two word
     'two lines',
   ]);
   expect(wordsFor({ name: '  ' })).toEqual(['new', 'trade']);
+});
+
+it('drafts a change order from the last issue to what is recorded', () => {
+  const issue: BookIssue = {
+    ...{ number: 2, date: '2026-04-01', purpose: 'sign-off', commit: '', digest: '', rooms: {}, trades: {} },
+    ...{ signatures: [], body: '', source: 'content/issues/002.md' },
+  };
+  const view = makeView({ ...fixtureBook, issues: [issue] });
+  const draft = asksToAgree(view).find(({ id }) => id === 'draft-change-order');
+  const picked = draft?.fields.filter(({ kind }) => kind === 'picked').map(({ as, value }) => [as, value]);
+  expect([draft?.command, picked]).toEqual([
+    ['compare', '--draft'],
+    [
+      ['word', 'issue-2'],
+      ['word', 'HEAD'],
+    ],
+  ]);
 });

@@ -218,7 +218,9 @@ describe('a desk', () => {
     form.set('back', 'rooms/study.html');
     const { headers } = await send(form, { text: `${before}\nTold where it was done.\n` });
     expect((await ask('GET', '/index.html')).text).not.toContain('desk-said');
-    expect((await ask('GET', String(headers['location']))).text).toContain(`Saved ${study}`);
+    const told = (await ask('GET', String(headers['location']))).text;
+    expect(told.replaceAll(/<[^>]+>/gu, '')).toContain(`Saved ${study}`);
+    expect(told).toContain(`href="/desk/record.html?path=${encodeURIComponent(study)}"`);
     expect((await ask('GET', String(headers['location']))).text).not.toContain('desk-said');
     await writeFile(join(at.dir, study), before);
   });

@@ -97,6 +97,11 @@
   var kept = 'desk-refused';
   var said = document.querySelector('.desk-said');
   var text = sessionStorage.getItem(kept);
+  // Whoever hears a page, or goes through it by keys, begins with what became of the form.
+  if (said) {
+    said.tabIndex = -1;
+    said.focus();
+  }
   sessionStorage.removeItem(kept);
   if (text !== null && said && said.classList.contains('is-refused')) fill(JSON.parse(text));
   function fill(pairs) {
