@@ -18,6 +18,7 @@ const flow = [
   ['table'],
   ['handout', 'slip'],
   ['write'],
+  ['where'],
   ['disk/program'],
   ['signoff', 'disk/store', 'disk/history'],
   ['disk/load'],

@@ -1,6 +1,7 @@
 import type { ComponentChildren, VNode } from 'preact';
 import { useState } from 'preact/hooks';
 import { counted, printDay, printMoney, printMoneyChange, type Cents, type IsoDate } from '../base/units/index.js';
+import type { Links } from '../write/index.js';
 import { Follows } from './follows.js';
 import { Send } from './send.js';
 import type { Trial, Trying } from './trying.js';
@@ -13,10 +14,12 @@ interface BarProps {
   readonly today: IsoDate;
   /** Does the page itself show what follows? */
   readonly isShownInPage: boolean;
+  /** Where things are, from this page. */
+  readonly links: Links;
 }
 
 /** What is tried, at the foot of the page: the total before and after, what follows, and what can be done with it. */
-export function Bar({ trial, trying, today, isShownInPage }: BarProps): VNode | null {
+export function Bar({ trial, trying, today, isShownInPage, links }: BarProps): VNode | null {
   const [isOpen, setOpen] = useState(false);
   const [isSending, setSending] = useState(false);
   const { picks, follows, older, problems } = trying;
@@ -27,7 +30,7 @@ export function Bar({ trial, trying, today, isShownInPage }: BarProps): VNode | 
       {open && follows && (
         <div class="try-panel" id="try-panel" role="region" aria-label="What follows" tabIndex={0}>
           <p class="try-summary">{follows.summary}</p>
-          <Follows follows={follows} />
+          <Follows follows={follows} links={links} />
         </div>
       )}
       {older && <Older trial={trial} trying={trying} />}

@@ -1,31 +1,32 @@
 import type { VNode } from 'preact';
 import type { WhatFollows } from '../table/index.js';
-import { TableHtml } from '../write/index.js';
+import { CellHtml, TableHtml, type Links } from '../write/index.js';
 
-/** Pages of the book are not known here: names stand without links. */
-export const noLinks = (): undefined => undefined;
-
-/** All that follows from what is tried: facts, tables, what comes and goes. */
-export function Follows({ follows: { facts, tables, notices } }: { follows: WhatFollows }): VNode {
+/** All that follows from what is tried: facts, tables, what comes and goes. What has a page leads to it. */
+export function Follows({ follows: { facts, tables, notices }, links }: { follows: WhatFollows; links: Links }): VNode {
   return (
     <>
       <dl class="facts">
-        {facts.map(({ label, words }) => (
+        {facts.map(({ label, cell }) => (
           <div>
             <dt>{label}</dt>
-            <dd>{words}</dd>
+            <dd>
+              <CellHtml cell={cell} links={links} />
+            </dd>
           </div>
         ))}
       </dl>
       {tables.map((table) => (
-        <TableHtml table={table} links={noLinks} />
+        <TableHtml table={table} links={links} />
       ))}
       {notices.map(({ title, items }) => (
         <>
           <h3>{title}</h3>
           <ul class="plain-list">
             {items.map((item) => (
-              <li>{item}</li>
+              <li>
+                <CellHtml cell={item} links={links} />
+              </li>
             ))}
           </ul>
         </>

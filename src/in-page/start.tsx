@@ -4,6 +4,7 @@ import { tryFields, unpackHouse, type PackedHouse, type Pick } from '../try/inde
 import { Bar } from './bar.js';
 import { Follows } from './follows.js';
 import { pickStore } from './kept-picks.js';
+import { linksHere } from './page-links.js';
 import { placesIn } from './places.js';
 import { roomPictures } from './room-pictures.js';
 import { startSlips } from './slips/index.js';
@@ -26,6 +27,7 @@ function start(bar: HTMLElement, packed: PackedHouse): void {
   const [places, pictures, today] = [placesIn(document), roomPictures(document), dayNow()];
   let showSlips = (): void => undefined;
   const trial = startTrial(house, pickStore(house.records.house), show);
+  const links = linksHere(trial.now().from);
   // In the order in which they were made: what was kept, then what was picked while this was read.
   const picked = places.picked();
   bar.replaceChildren();
@@ -46,9 +48,10 @@ function start(bar: HTMLElement, packed: PackedHouse): void {
 
   function show(trying: Trying): void {
     places.show(trying.picks);
-    render(<Bar trial={trial} trying={trying} today={today} isShownInPage={Boolean(follows)} />, bar);
+    const shown = { trial, trying, today, links, isShownInPage: Boolean(follows) };
+    render(<Bar {...shown} />, bar);
     if (said) said.textContent = trying.follows?.summary ?? '';
-    if (follows) render(trying.follows ? <Follows follows={trying.follows} /> : null, follows);
+    if (follows) render(trying.follows ? <Follows follows={trying.follows} links={links} /> : null, follows);
     showSlips();
     const selections = new Map(trying.to.selections.map(({ id, room }) => [id, room]));
     const rooms = new Set(trying.picks.flatMap(({ selection }) => selections.get(selection) ?? []));

@@ -19,6 +19,8 @@ export const tryFields = {
   slips: 'slips-root',
   /** Of the root: the name under which this browser keeps what is picked. */
   store: 'data-store',
+  /** Of the root: the page's path in the book, from which links go. */
+  page: 'data-page',
 } as const;
 
 /** The name under which a browser keeps what is picked of a house. */

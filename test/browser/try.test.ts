@@ -1,4 +1,4 @@
-import { rm } from 'node:fs/promises';
+import { readFile, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
@@ -107,6 +107,22 @@ describe('a book opened from a disk', () => {
     expect(await panel.locator('#tried-steps tr').last().textContent()).toContain(
       total([{ selection: stone, option: 'full-bed-ledge' }]),
     );
+  });
+
+  test('leads from what follows to the pages of it', async () => {
+    const panel = page.getByRole('region', { name: 'What follows' });
+    const hrefs = await panel.locator('a').evaluateAll((all) => all.map((one) => (one as HTMLAnchorElement).href));
+    const paths = hrefs.map((href) => decodeURIComponent(href.slice(href.indexOf('/book/') + 6)));
+    for (const start of ['rooms/', 'options/', 'allowances.html#allowance-', 'quantities.html#trade-'])
+      expect(
+        paths.some((path) => path.startsWith(start)),
+        `${start} in ${paths.join(' ')}`,
+      ).toBe(true);
+    for (const href of hrefs) {
+      const { pathname, hash } = new URL(href);
+      const text = await readFile(decodeURIComponent(pathname), 'utf8');
+      expect(hash === '' || text.includes(`id="${hash.slice(1)}"`), href).toBe(true);
+    }
   });
 
   test('has no accessibility violations while it does', async () => {

@@ -80,7 +80,15 @@ describe('what follows from two picks', () => {
   });
 
   test('says whom to tell, what page to initial again, and when the job ends', () => {
-    const facts = new Map(follows.facts.map(({ label, words }) => [label, words]));
+    const facts = new Map(
+      follows.facts.map(({ label, cell }) => [
+        label,
+        say(cell)
+          .flat()
+          .map(({ text }) => text)
+          .join(''),
+      ]),
+    );
     expect(facts.get('Trades to tell')).toMatch(/Mason/u);
     expect(facts.get('Pages to initial again')).toBe('101 Great room');
     expect(facts.get('End of the job')).toMatch(/Hand-over/u);

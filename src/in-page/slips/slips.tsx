@@ -5,7 +5,8 @@ import { counted, printDay, printMoney, type IsoDate } from '../../base/units/in
 import { slipWords, type HeldWish } from '../../slip/index.js';
 import { whatFollows } from '../../table/index.js';
 import { TableHtml } from '../../write/index.js';
-import { Follows, noLinks } from '../follows.js';
+import { Follows } from '../follows.js';
+import { linksHere } from '../page-links.js';
 import { Send } from '../send.js';
 import type { Trial } from '../trying.js';
 import { DifferencePlace, whose } from './difference.js';
@@ -121,7 +122,7 @@ function Money({ laid: { money, problems } }: { laid: Laid }): VNode {
   return (
     <section aria-labelledby="slips-money-title">
       <h2 id="slips-money-title">What they come to</h2>
-      <TableHtml table={money} links={noLinks} />
+      <TableHtml table={money} links={() => undefined} />
       {problems.length > 0 && (
         <div class="try-older" role="alert">
           <p>
@@ -242,7 +243,7 @@ function Together({ trial, laid, today, take }: TogetherProps): VNode | null {
       </div>
       <details>
         <summary>What follows from them</summary>
-        <Follows follows={follows} />
+        <Follows follows={follows} links={linksHere(from)} />
       </details>
       {isSending && (
         <Send

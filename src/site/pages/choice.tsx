@@ -20,7 +20,7 @@ import { RestWords } from '../parts/rest-words.js';
 import { SideBySide } from '../parts/side-by-side.js';
 import { StateMark } from '../parts/state-mark.js';
 import { counted } from '../parts/words.js';
-import { anchorOf, optionPath, pagePaths } from '../paths.js';
+import { anchorOf, cautionPath, optionPath, pagePaths } from '../paths.js';
 import { alike, choicePictures } from '../pictures.js';
 import { useView } from '../sheet-context.js';
 import type { View } from '../view.js';
@@ -204,9 +204,12 @@ function Cautions({ cautions }: { cautions: readonly Caution[] }): VNode {
   return (
     <>
       <ul class="plain-list">
-        {cautions.map(({ title, seen, says, source, locally, ask }) => (
+        {cautions.map(({ id, room, title, seen, says, source, locally, ask }) => (
           <li>
-            <strong>{title}.</strong> {seen} {says}{' '}
+            <strong>
+              <PageLink to={cautionPath({ id, room })}>{title}</PageLink>.
+            </strong>{' '}
+            {seen} {says}{' '}
             <span class="why">
               {cautionWords.source}: {sourceText(source)}.{locally !== '' && ` ${cautionWords.locally}: ${locally}.`}{' '}
               {cautionWords.ask}: {ask}

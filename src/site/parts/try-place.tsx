@@ -6,7 +6,7 @@ import { printMoney } from '../../base/units/index.js';
 import { lockOf, storeKey, triedOptions, tryFields, type TriedOption } from '../../try/index.js';
 import { choiceTitle } from '../../table/index.js';
 import { pagePaths } from '../paths.js';
-import { useView } from '../sheet-context.js';
+import { useSheet, useView } from '../sheet-context.js';
 import type { View } from '../view.js';
 import { Swatch } from './drawing.js';
 import { PageLink } from './link.js';
@@ -172,10 +172,11 @@ function standing({ state }: BookSelection, stands: boolean, isStandard: boolean
 /** Where the bar stands, at the end of a page on which choices can be tried. */
 export function TryRoot(): VNode | null {
   const { beside, book } = useView();
+  const { path } = useSheet();
   if (!beside.trying) return null;
   return (
     <>
-      <div id={tryFields.root} {...{ [tryFields.store]: storeKey(book.house) }} />
+      <div id={tryFields.root} {...{ [tryFields.store]: storeKey(book.house), [tryFields.page]: path }} />
       <p id={tryFields.said} class="for-the-ear" role="status" aria-live="polite" />
     </>
   );

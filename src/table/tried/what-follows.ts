@@ -1,16 +1,8 @@
 import { lastMilestone, lookUp, type Book, type LookUp } from '../../core/book/index.js';
 import { compareChoices, poundsWords, type ChoiceChanges, type NoticeChange } from '../../core/compare/index.js';
 import { printWorkingDays } from '../../core/calendar/index.js';
-import {
-  counted,
-  inLocale,
-  joinWords,
-  printDay,
-  printMoney,
-  printMoneyChange,
-  type Cents,
-} from '../../base/units/index.js';
-import type { HouseBlock } from '../../sheet/index.js';
+import { counted, inLocale, printDay, printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
+import { words, type Cell, type HouseBlock, type Place } from '../../sheet/index.js';
 import { choicesTable, triedChoices, type TriedChoice } from './choices.js';
 import { allowancesTable, stepsTable } from './money.js';
 import { ordersTable } from './orders.js';
@@ -20,11 +12,16 @@ export interface WhatFollows {
   readonly total: { readonly before: Cents; readonly after: Cents };
   /** `Total with 2 choices tried: $1,510,470.92, −$654.69 against $1,511,125.61 as it stands.` */
   readonly summary: string;
-  readonly facts: readonly { readonly label: string; readonly words: string }[];
+  readonly facts: readonly Fact[];
   /** Those with rows. */
   readonly tables: readonly HouseBlock[];
   /** Cautions and findings of scope that come or go. */
-  readonly notices: readonly { readonly title: string; readonly items: readonly string[] }[];
+  readonly notices: readonly { readonly title: string; readonly items: readonly Cell[] }[];
+}
+
+interface Fact {
+  readonly label: string;
+  readonly cell: Cell;
 }
 
 export interface Tried {
@@ -76,15 +73,23 @@ function factsOf(
   const pounds = selections.reduce((sum, change) => sum + (change.pounds ?? 0), 0);
   const toInitial = [...new Set(choices.map(({ after }) => after.room))].filter((room) => signedRooms.includes(room));
   return [
-    { label: 'End of the job', words: endWords(choices, to) },
-    { label: 'Weight in place', words: poundsWords(pounds) },
-    { label: 'Still open', words: counted(openIn(to), 'choice') },
-    { label: 'Trades to tell', words: trades.map(({ name }) => name).join(', ') || 'none' },
+    { label: 'End of the job', cell: words(endWords(choices, to)) },
+    { label: 'Weight in place', cell: words(poundsWords(pounds)) },
+    { label: 'Still open', cell: words(counted(openIn(to), 'choice')) },
+    {
+      label: 'Trades to tell',
+      cell:
+        trades.length === 0
+          ? words('none')
+          : { is: 'list', of: trades.map(({ trade, name }) => words(name, { to: 'trade', id: trade })), parted: ', ' },
+    },
     ...unsettledFacts(choices, to),
-    ...(toInitial.length > 0
-      ? [{ label: 'Pages to initial again', words: joinWords(toInitial.map((room) => to.roomTitle(room))) }]
-      : []),
+    ...(toInitial.length > 0 ? [{ label: 'Pages to initial again', cell: roomsCell(toInitial, to) }] : []),
   ];
+}
+
+function roomsCell(rooms: readonly string[], to: LookUp): Cell {
+  return { is: 'list', of: rooms.map((room) => words(to.roomTitle(room), { to: 'room', id: room })), parted: ', ' };
 }
 
 /** Why a choice on an allowance may move nothing yet. */
@@ -92,10 +97,13 @@ function unsettledFacts(choices: readonly TriedChoice[], { book }: LookUp): What
   const drawn = new Set(choices.flatMap(({ after }) => after.allowance ?? []));
   const open = book.money.allowances.filter(({ id, settled }) => drawn.has(id) && !settled);
   if (open.length === 0) return [];
-  const names = joinWords(open.map(({ name }) => name));
-  return [
-    { label: 'Not all decided', words: `${names}: what is left of it moves the total with the last choice on it` },
-  ];
+  const names: Cell = {
+    is: 'list',
+    of: open.map(({ id, name }) => words(name, { to: 'allowance', id })),
+    parted: ', ',
+  };
+  const then = words('what is left of it moves the total with the last choice on it');
+  return [{ label: 'Not all decided', cell: { is: 'list', of: [names, then], parted: '; ' } }];
 }
 
 function openIn({ book }: LookUp): number {
@@ -121,18 +129,21 @@ const noticeTitles = {
 
 function noticesOf({ cautions, scope }: ChoiceChanges, look: LookUp): WhatFollows['notices'] {
   const lists = [
-    ['To check before it is built', cautions],
-    ['Who does what', scope],
+    ['To check before it is built', cautions, 'caution'],
+    ['Who does what', scope, 'finding'],
   ] as const;
-  return lists.flatMap(([of, notices]) =>
+  return lists.flatMap(([of, notices, to]) =>
     (['appears', 'goes', 'changed'] as const).flatMap((kind) => {
-      const items = notices.filter((notice) => notice.kind === kind).map((notice) => noticeWords(notice, look));
+      const items = notices.filter((notice) => notice.kind === kind).map((notice) => noticeCell(notice, to, look));
       return items.length === 0 ? [] : [{ title: `${of}. ${noticeTitles[kind]}:`, items }];
     }),
   );
 }
 
-function noticeWords({ room, title, from, to, then, kind }: NoticeChange, look: LookUp): string {
-  const seen = to ?? from ?? '';
-  return `${look.roomName(room)}: ${title}. ${seen}${kind === 'goes' ? '' : ` ${then}`}`;
+/** One that comes with what is tried is on no page yet: its room is. */
+function noticeCell(notice: NoticeChange, is: Place['to'], look: LookUp): Cell {
+  const { id, room, title, from, to, then, kind } = notice;
+  const place: Place = kind === 'appears' ? { to: 'room', id: room } : { to: is, id };
+  const said = `${to ?? from ?? ''}${kind === 'goes' ? '' : ` ${then}`}`;
+  return { is: 'list', of: [words(`${look.roomName(room)}: ${title}.`, place), words(said)], parted: ' ' };
 }
