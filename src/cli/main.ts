@@ -252,5 +252,7 @@ function diskRefusal(error: unknown): string | undefined {
   const { errno, path, dest } = error as NodeJS.ErrnoException & { readonly dest?: string };
   const [, words] = getSystemErrorMap().get(errno ?? 0) ?? [];
   if (words === undefined || path === undefined) return undefined;
-  return `${dest ?? path} cannot be written or read: ${words}`;
+  // A file is written beside its place first.
+  const named = (dest ?? path).replace(/([\\/])\.([^\\/]+)\.[0-9a-f]{12}\.tmp$/u, '$1$2');
+  return `${named} cannot be written or read: ${words}`;
 }

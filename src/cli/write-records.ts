@@ -5,7 +5,7 @@ import type { Records, Source } from '../core/model/index.js';
 import type { Problem } from '../base/problem/index.js';
 import type { IsoDate } from '../base/units/index.js';
 import type { OpenHouse } from '../disk/load/index.js';
-import { writeAtomically } from '../disk/store/index.js';
+import { oneAtATime, writeAtomically } from '../disk/store/index.js';
 import type { Console } from './console.js';
 
 /** The Book and the records of a house with records in it, new ones or in place of its own; without a Book, the errors that there would be. */
@@ -33,13 +33,13 @@ export async function writeUnlessChanged(
   outcome: string,
   console: Console,
 ): Promise<boolean> {
-  const changed = await changedOnDisk(dir, sources, written);
-  if (changed.length > 0) {
-    console.error(`${outcome}: ${changed.join(', ')} changed on disk meanwhile. Try again.\n`);
-    return false;
-  }
-  await writeAllOrNone(dir, sources, written);
-  return true;
+  const changed = await oneAtATime(dir, async () => {
+    const differ = await changedOnDisk(dir, sources, written);
+    if (differ.length === 0) await writeAllOrNone(dir, sources, written);
+    return differ;
+  });
+  if (changed.length > 0) console.error(`${outcome}: ${changed.join(', ')} changed on disk meanwhile. Try again.\n`);
+  return changed.length === 0;
 }
 
 /** Paths among those to be written whose files are no longer as they were read: changed, gone, or there meanwhile. */
@@ -56,11 +56,7 @@ async function changedOnDisk(
 }
 
 /** Where the disk refuses one of them, those that were written are as they were before it is told; new ones are gone again. */
-export async function writeAllOrNone(
-  dir: string,
-  sources: readonly Source[],
-  written: readonly Source[],
-): Promise<void> {
+async function writeAllOrNone(dir: string, sources: readonly Source[], written: readonly Source[]): Promise<void> {
   const before = new Map(sources.map(({ path, text }) => [path, text]));
   const done: string[] = [];
   try {

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Source } from '../core/model/index.js';
 import { workingTree } from '../disk/history/index.js';
 import { largestRecord, photoPath } from '../core/records/index.js';
-import { readFileInside, writeAtomically } from '../disk/store/index.js';
+import { oneAtATime, readFileInside, writeAtomically } from '../disk/store/index.js';
 import { askConsider } from './ask-consider.js';
 import { digestOfBytes } from '../signoff/index.js';
 import { asksToAgree, committing } from './ask-agree.js';
@@ -74,7 +74,7 @@ export function actOn(dir: string, watched: Watched, means: Means): Act {
   const perform = async (form: URLSearchParams, file?: Uint8Array): Promise<Performed> => {
     const before = await watched.refresh();
     const id = form.get('ask') ?? '';
-    if (id === 'undo') return { said: await undo(dir, journal, form) };
+    if (id === 'undo') return { said: await oneAtATime(dir, () => undo(dir, journal, form)) };
     const photosBefore = await photosOf(dir, id, before);
     const performed = await performOne(dir, id, { form, ...(file && { file }) }, before, means);
     const after = await watched.refresh();
@@ -166,10 +166,14 @@ async function save(dir: string, form: URLSearchParams, standing: Standing): Pro
   // Only records that are there, inside the house.
   if (!source || path.startsWith('..')) return notSaved(path, { text: written }, noRecordWords(path, standing));
   const file = await fileOf(dir, path);
+  return oneAtATime(dir, () => saveIn(file, path, written, form.get('digest') ?? ''));
+}
+
+async function saveIn(file: string, path: string, written: string, digest: string): Promise<Performed> {
   const theirs = await readFile(file, 'utf8').catch(() => undefined);
   if (theirs === undefined) return notSaved(path, { text: written }, 'The record is gone.');
   const text = withEndsOf(theirs, written);
-  if (digestOfText(theirs) !== form.get('digest'))
+  if (digestOfText(theirs) !== digest)
     return notSaved(path, { text, theirs }, 'The record changed on disk since you opened it.');
   if (text === theirs) return { said: { isDone: true, words: 'It says what it said.' } };
   const why = unreadable(text) ?? (await refusedBy(() => writeAtomically(file, text)));

@@ -10,7 +10,7 @@ import { demoRecords } from '../demo-records.js';
 import { checkHouseDir, withHouse } from '../house-options.js';
 import { shellWord } from '../shell-word.js';
 import { UsageError } from '../usage-error.js';
-import { tryRecords, writeAllOrNone } from '../write-records.js';
+import { tryRecords, writeUnlessChanged } from '../write-records.js';
 
 /** A house to which records are added. */
 export interface Adding {
@@ -61,6 +61,5 @@ export async function addRecords(
     console.problems(problems);
     return false;
   }
-  await writeAllOrNone(open.dir, records.sources, written);
-  return true;
+  return writeUnlessChanged(open.dir, records.sources, written, 'Nothing was written', console);
 }

@@ -4,6 +4,7 @@ export type { ReadBefore } from './read-folder.js';
 export { keptResults, type KeptResults } from './kept-results.js';
 export { readShared } from './read-shared.js';
 export { liesInside } from './lies-inside.js';
+export { oneAtATime } from './one-at-a-time.js';
 export { readListFile, readWorkbook, workbookKind } from './read-list-file.js';
 export { readFileInside } from './read-file.js';
 export { readPhotoFile } from './read-photo-file.js';

@@ -1,0 +1,47 @@
+import { mkdir, rm, stat, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+
+/** A write takes a few milliseconds: who holds the place for so long, in milliseconds, is no more. */
+const longest = 10_000;
+
+/** Does something in a house folder while no other run of the program does: what it looks at on the disk is still so when it writes. Where the
+ *  folder takes no file nobody waits, and the write itself says why it cannot be. */
+export async function oneAtATime<T>(houseDir: string, work: () => Promise<T>): Promise<T> {
+  const folder = join(houseDir, '.bookmatch');
+  const place = join(folder, 'writing');
+  const isTaken = await take(folder, place);
+  try {
+    return await work();
+  } finally {
+    if (isTaken) await rm(place, { force: true });
+  }
+}
+
+async function take(folder: string, place: string): Promise<boolean> {
+  if (!(await isFolder(dirname(folder)))) return false;
+  const isThere = await mkdir(folder, { recursive: true }).then(
+    () => true,
+    () => false,
+  );
+  if (!isThere) return false;
+  for (const begun = Date.now(); Date.now() - begun < 2 * longest; await wait(5)) {
+    const why = await writeFile(place, '', { flag: 'wx' }).then(
+      () => undefined,
+      (error: NodeJS.ErrnoException) => error.code ?? '',
+    );
+    if (why === undefined) return true;
+    if (why !== 'EEXIST') return false;
+    const since = await stat(place).catch(() => undefined);
+    if (since && Date.now() - since.mtimeMs > longest) await rm(place, { force: true });
+  }
+  return false;
+}
+
+/** A house that is gone is not begun anew. */
+function isFolder(path: string): Promise<boolean> {
+  return stat(path).then(
+    (facts) => facts.isDirectory(),
+    () => false,
+  );
+}
