@@ -27,8 +27,8 @@ test('each page has the letters that pdftotext finds on it', async () => {
 });
 
 test('a line of a page stands in the text as it is printed', () => {
-  // After the cover, a sheet for the level, the contents and the house's tables.
-  expect(printedText(issued)?.[4]).toContain('HOUSESmallHouseJOB1SHEETRooms');
+  // After the cover, the summary, a sheet for the level, the contents and the house's tables.
+  expect(printedText(issued)?.[5]).toContain('HOUSESmallHouseJOB1SHEETRooms');
 });
 
 test('what is filled in or signed is no part of a page', async () => {
