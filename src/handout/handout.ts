@@ -82,10 +82,18 @@ export interface HandoutCover {
     readonly digest: Ref;
   };
   /** The parties by role. Names and ways to reach them only of those whom a trade calls: never the owner's. */
-  readonly people: readonly { readonly role: Sieved; readonly name?: Sieved; readonly contact?: Sieved }[];
+  readonly people: readonly HandoutPerson[];
   readonly sections: readonly { readonly number: Sieved; readonly title: Said }[];
   /** Where the current issue is listed, when the house says so. */
   readonly site?: Ref;
+}
+
+export interface HandoutPerson {
+  readonly role: Sieved;
+  readonly name?: Sieved;
+  readonly contact?: Sieved;
+  readonly phone?: Sieved;
+  readonly mail?: Sieved;
 }
 
 export interface HandoutChanges {

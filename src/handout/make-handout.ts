@@ -3,7 +3,7 @@ import type { Book, BookTrade, Stamp } from '../core/book/index.js';
 import type { Person } from '../core/model/index.js';
 import { ref } from '../sheet/index.js';
 import { changes, type Since } from './changes.js';
-import type { Handout, HandoutCover } from './handout.js';
+import type { Handout, HandoutCover, HandoutPerson } from './handout.js';
 import { levels } from './levels.js';
 import { joined } from './own.js';
 import { products } from './products.js';
@@ -91,8 +91,14 @@ function coverOf({ look, trade, categories }: Work, stamp: Stamp | undefined): H
 /** Roles that a trade calls. All others are named by their role alone. */
 const called = /\b(?:builder|superintendent|site lead|foreman|project manager|architect|designer|engineer)\b/iu;
 
-function personOf({ role, name, contact }: Person): HandoutCover['people'][number] {
+function personOf({ role, name, ...ways }: Person): HandoutPerson {
   if (!called.test(role)) return { role: sieveName(role) };
-  const reach = contact === undefined ? '' : sieve(contact);
-  return { role: sieveName(role), name: sieveName(name), ...(reach !== '' && { contact: reach }) };
+  const [contact, phone, mail] = [ways.contact, ways.phone, ways.mail].map((way = '') => sieve(way));
+  return {
+    role: sieveName(role),
+    name: sieveName(name),
+    ...(contact && { contact }),
+    ...(phone && { phone }),
+    ...(mail && { mail }),
+  };
 }

@@ -1,5 +1,5 @@
 import { printDay } from '../base/units/index.js';
-import type { HandoutCover } from './handout.js';
+import type { HandoutCover, HandoutPerson } from './handout.js';
 
 /** What a handout says of its own standing, for cover and foot. */
 export interface Standing {
@@ -12,8 +12,8 @@ export interface Standing {
 }
 
 /** Who a party is and how to reach it; a party without a name is reached by way of the builder. */
-export function reachWords({ name, contact }: HandoutCover['people'][number]): string {
-  return [name, contact].filter((part) => part !== undefined).join(', ') || 'by way of the builder';
+export function reachWords({ name, contact, phone, mail }: HandoutPerson): string {
+  return [name, contact, phone, mail].filter((part) => part !== undefined).join(', ') || 'by way of the builder';
 }
 
 export function standingOf({ stamp, on }: HandoutCover): Standing {

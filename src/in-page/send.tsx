@@ -109,8 +109,8 @@ function fileOf(text: string): string {
 
 /** To the builder, where the records have an address. */
 function mailTo({ house }: Trial, subject: string, text: string): string {
-  const contact = house.records.house.people.find(({ role }) => role === 'builder')?.contact ?? '';
-  const address = /[^\s<>,;]+@[^\s<>,;]+/u.exec(contact)?.[0] ?? '';
+  const builder = house.records.house.people.find(({ role }) => role === 'builder');
+  const address = builder?.mail ?? /[^\s<>,;]+@[^\s<>,;]+/u.exec(builder?.contact ?? '')?.[0] ?? '';
   return `mailto:${encodeURIComponent(address).replace('%40', '@')}?subject=${encodeURIComponent(subject)}&body=${encodeURIComponent(text.replaceAll('\n', '\r\n'))}`;
 }
 

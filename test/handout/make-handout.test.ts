@@ -114,7 +114,12 @@ describe('what a handout leaves out', () => {
         'Where the accounts are done.\n\n<!-- trades -->\nOutlets in the floor.\n<!-- builder -->He pays late.<!-- /builder -->\n<!-- /trades -->',
       ],
     ],
-    'content/house.md': [['people:\n', 'people:\n  - { role: owner, name: Ottoline Quux, contact: 555 0100 }\n']],
+    'content/house.md': [
+      [
+        'people:\n',
+        'people:\n  - { role: owner, name: Ottoline Quux, contact: 555 0100, phone: 555-0101, mail: quux@example.com }\n  - { role: neighbour, name: Pip Zed, phone: 555-0102, mail: zed@example.com }\n  - { role: superintendent, name: Site lead, phone: 555-0103, mail: site@example.com }\n',
+      ],
+    ],
   });
   const handout = handoutOf(planted);
   const text = JSON.stringify(handout);
@@ -122,6 +127,16 @@ describe('what a handout leaves out', () => {
   test('private notes, the builder’s marks, money in prose, the owner’s name and number', () => {
     for (const secret of ['neighbor', 'He pays late', '4,321', 'Half the price', 'Ottoline', '555 0100', 'accounts'])
       expect(text).not.toContain(secret);
+  });
+
+  test('telephone and mail of everybody whom no trade calls', () => {
+    for (const secret of ['555-0101', '555-0102', 'quux', 'zed', 'Pip']) expect(text).not.toContain(secret);
+    expect(handout.cover.people.find(({ role }) => role === 'superintendent')).toEqual({
+      role: 'superintendent',
+      name: 'Site lead',
+      phone: '555-0103',
+      mail: 'site@example.com',
+    });
   });
 
   test('and keeps the rest of the sentence’s neighbors', () => {

@@ -41,10 +41,10 @@ export function commitCommand({ author, parts, trailers }: ChoiceCommit, files: 
   return `git commit ${words.map(quoted).join(' ')}`;
 }
 
-/** `The owners <owners@example.org>`, with the address that the person's contact holds, if it holds one. */
+/** `The owners <owners@example.org>`, with the person's mail address, else the one that the contact holds, if it holds one. */
 function authorOf(name: string, people: readonly Person[]): string {
-  const { contact = '' } = people.find((person) => person.name === name) ?? {};
-  const [mail = ''] = /[^\s<>,;:()]+@[^\s<>,;:()]+\w/u.exec(contact) ?? [];
+  const person = people.find((one) => one.name === name);
+  const mail = person?.mail ?? /[^\s<>,;:()]+@[^\s<>,;:()]+\w/u.exec(person?.contact ?? '')?.[0] ?? '';
   return `${name
     .replaceAll(/[<>\n]+/gu, ' ')
     .replaceAll(/ +/gu, ' ')

@@ -59,6 +59,9 @@ export interface Person {
   /** By-role name: 'The owners', 'Site lead'. */
   readonly name: string;
   readonly contact?: string;
+  /** Digits with what parts them, as people write it: `555-0142`. */
+  readonly phone?: string;
+  readonly mail?: string;
 }
 
 /** What a cost is made of; every allowance says which of these it covers. */

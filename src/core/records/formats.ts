@@ -253,6 +253,9 @@ const fingerprintPattern = '^([0-9A-Fa-f]{2}:?){31}[0-9A-Fa-f]{2}$';
 const sharedPattern = String.raw`^(?!.*/(?:options|categories|trades|price-lists)(?:/|$))(?:\.\./)+[A-Za-z0-9_][A-Za-z0-9._-]*(?:/[A-Za-z0-9_][A-Za-z0-9._-]*)*$`;
 const sitePattern = '^https://[a-z0-9](?:[a-z0-9.-]*[a-z0-9])?(?::[0-9]{1,5})?(?:/[A-Za-z0-9._~-]+)*/?$';
 
+const phonePattern = String.raw`^\+?[0-9(][0-9 ()./-]*[0-9]$`;
+const mailPattern = String.raw`^[^\s@<>,;:?&]+@[^\s@<>,;:?&]+$`;
+
 /** Forms that a schema gives as `pattern`, in words. */
 export const patternWords: Readonly<Record<string, { readonly what: string; readonly fix: string }>> = {
   [slugPattern]: {
@@ -281,6 +284,11 @@ export const patternWords: Readonly<Record<string, { readonly what: string; read
     what: 'an option with its category',
     fix: 'write the category, a slash and the option, such as floor/white-oak-solid-5',
   },
+  [phonePattern]: {
+    what: 'a telephone number',
+    fix: "write digits, parted as they are read, such as 555-0142; '+' before a country's code",
+  },
+  [mailPattern]: { what: 'a mail address', fix: 'write one address alone, such as site@example.com' },
   [sharedPattern]: {
     what: 'a shared folder',
     fix: 'write its way from the house folder, such as ../our-book: plain names, after one or more ../',

@@ -8,6 +8,7 @@ import type {
   Level,
   Match,
   Milestone,
+  Person,
   Slot,
   Studs,
   TaxRate,
@@ -90,7 +91,7 @@ function wholeHouse(
     place: raw.place,
     ...(raw.site !== undefined && { site: raw.site.replace(/\/+$/u, '') }),
     shared: raw.shared ?? [],
-    people: raw.people.map(({ role, name, contact }) => ({ role, name, ...(contact !== undefined && { contact }) })),
+    people: raw.people.map(readPerson),
     units: raw.units ?? 'customary',
     beside: (raw.units === 'metric' ? raw.feet : raw.metric) === 'beside',
     currency: raw.currency,
@@ -114,6 +115,16 @@ function wholeHouse(
     matches: (raw.match ?? []).map(readMatch),
     body,
     origin,
+  };
+}
+
+function readPerson({ role, name, contact, phone, mail }: RawHouse['people'][number]): Person {
+  return {
+    role,
+    name,
+    ...(contact !== undefined && { contact }),
+    ...(phone !== undefined && { phone }),
+    ...(mail !== undefined && { mail }),
   };
 }
 
