@@ -7,7 +7,7 @@ import type {
   KeyRoom,
   SeenFinish,
 } from '../core/book/index.js';
-import type { IssuePurpose, RoomMeasure, RoomSection, Swatch } from '../core/model/index.js';
+import type { IssuePurpose, RoomMeasure, RoomSection, Specification, Swatch } from '../core/model/index.js';
 import type { Cell, Ref, Sieved, Status, TradeBlock } from '../sheet/index.js';
 import type { Locale } from '../base/units/index.js';
 import type { Cleared } from './cleared.js';
@@ -24,8 +24,9 @@ export type HandoutFinish = Extract<Cell<Sieved>, { is: 'finish' }>;
  *  one of a closed list, or is an id that is never printed (`Ref`). `test/handout/no-money.types.ts` goes through every field.
  *  Plain JSON: lengths in whole nanometres, areas in sq ft, days as YYYY-MM-DD. */
 export interface Handout {
-  readonly format: 'bookmatch/handout/2';
+  readonly format: 'bookmatch/handout/3';
   readonly cover: HandoutCover;
+  readonly card: HandoutCard;
   /** What changed for this trade since the issue before; absent when there is none to compare with. */
   readonly changes?: HandoutChanges;
   readonly scope: {
@@ -50,7 +51,7 @@ export interface Handout {
   readonly schedules: readonly TradeBlock[];
   /** In order of work: by the first kind of work in them, then by number. */
   readonly rooms: readonly HandoutRoom[];
-  /** Specification sections, by number. */
+  /** The specification by kind of work, in the order of its section numbers. */
   readonly sections: readonly HandoutSection[];
   readonly cautions: readonly HandoutCaution[];
   readonly questions: readonly HandoutQuestion[];
@@ -94,6 +95,36 @@ export interface HandoutPerson {
   readonly contact?: Sieved;
   readonly phone?: Sieved;
   readonly mail?: Sieved;
+}
+
+/** What its foreman asks first, by the day of the records. */
+export interface HandoutCard {
+  /** Those first whose work comes next; those whose milestones are all past last. */
+  readonly rooms: readonly HandoutNext[];
+  /** What others must have done, in the same order. */
+  readonly first: readonly (HandoutComing & {
+    readonly what: Sieved;
+    /** Name of the trade that provides it. */
+    readonly by: Sieved;
+    /** The products of which one must be chosen for it to be needed; none where what needs it is decided. */
+    readonly onlyIf: readonly Sieved[];
+  })[];
+}
+
+export interface HandoutComing {
+  /** Name of the milestone, and its day. */
+  readonly milestone: Sieved;
+  readonly date?: Day;
+  /** It is done, or its day is before that of the records. */
+  readonly isPast: boolean;
+}
+
+export interface HandoutNext extends HandoutComing {
+  readonly slug: Ref;
+  readonly number: Sieved;
+  readonly name: Sieved;
+  /** 'Stone facing, Hearth'. */
+  readonly work: Own;
 }
 
 export interface HandoutChanges {
@@ -207,14 +238,20 @@ export interface HandoutPlace {
   /** What this trade provides here for others. */
   readonly leaves: readonly { readonly what: Sieved; readonly for: Sieved; readonly before: Sieved }[];
   readonly quantities: readonly HandoutQuantity[];
+  /** What it weighs here, where the option records a weight. */
+  readonly weight?: Own;
+  /** While open: what is used up with it here. What is decided stands in the list of supplies. */
+  readonly supplies: readonly HandoutSupply[];
   /** While open: what else is considered, each with what it would take. */
-  readonly considered: readonly {
-    readonly finish: HandoutFinish;
-    readonly quantities: readonly HandoutQuantity[];
-    readonly needs: readonly HandoutNeed[];
-  }[];
+  readonly considered: readonly Pick<HandoutPlace, 'finish' | 'quantities' | 'needs' | 'weight' | 'supplies'>[];
   /** Ids of cautions. */
   readonly cautions: readonly Ref[];
+}
+
+/** 'Metal lath', '237.9 sq ft with 10 % waste'. */
+export interface HandoutSupply {
+  readonly what: Sieved;
+  readonly text: Own;
 }
 
 export interface HandoutQuantity {
@@ -267,21 +304,27 @@ export interface HandoutOpening {
   readonly note: Sieved;
 }
 
+/** A kind of work, with a section of the specification for each of its products. */
 export interface HandoutSection {
-  readonly number: Sieved;
-  readonly title: Own;
+  readonly category: Sieved;
   /** How the work is measured, with the source of the rule. */
-  readonly measured: readonly { readonly category: Sieved; readonly rule: Sieved; readonly source: Sieved }[];
-  /** Markdown, from the bodies of its categories. */
-  readonly notes: Own;
-  /** General, products, execution: equal texts of several products stand once. */
-  readonly parts: readonly {
-    readonly title: 'General' | 'Products' | 'Execution';
-    readonly items: readonly {
-      readonly products: readonly { readonly id: Ref; readonly called: Sieved }[];
-      readonly text: Said;
-    }[];
-  }[];
+  readonly measured: { readonly rule: Sieved; readonly source: Sieved };
+  /** Markdown, from the body of the category. */
+  readonly notes: Sieved;
+  readonly products: readonly HandoutSpecification[];
+}
+
+export interface HandoutSpecification {
+  readonly id: Ref;
+  /** Its own section number, else that of its category. */
+  readonly number: Sieved;
+  /** By key where the finish schedule gives one, else by name. */
+  readonly called: Sieved;
+  readonly finish: HandoutFinish;
+  /** As far as they are told, in the order of `specificationParts`. */
+  readonly parts: readonly { readonly part: keyof Specification; readonly title: Own; readonly text: Sieved }[];
+  /** Of general, products and execution those that its record does not tell yet. */
+  readonly untold: readonly ('general' | 'products' | 'execution')[];
 }
 
 export interface HandoutCaution {

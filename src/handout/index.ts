@@ -2,6 +2,7 @@
  *  notes, the owner's contacts, the disk. */
 export type * from './handout.js';
 export { localeOf, makeHandout, type HandoutOptions } from './make-handout.js';
+export { specificationTitles } from './sections.js';
 export { handoutDrawnRoom } from './drawn-room.js';
 export { handoutProblems } from './handout-problems.js';
-export { reachWords, standingOf, type Standing } from './standing.js';
+export { firstWords, nextWords, reachWords, standingOf, whomToAsk, type Standing } from './standing.js';

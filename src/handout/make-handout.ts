@@ -2,6 +2,7 @@ import { inLocale, locale, type Locale } from '../base/units/index.js';
 import type { Book, BookTrade, Stamp } from '../core/book/index.js';
 import type { Person } from '../core/model/index.js';
 import { ref } from '../sheet/index.js';
+import { card } from './card.js';
 import { changes, type Since } from './changes.js';
 import type { Handout, HandoutCover, HandoutPerson } from './handout.js';
 import { levels } from './levels.js';
@@ -36,8 +37,9 @@ function makeInLocale(book: Book, trade: BookTrade, { stamp, since }: HandoutOpt
   const work = workOf(book, trade);
   const clean = (texts: readonly string[]) => texts.map(sieve).filter((text) => text !== '');
   return {
-    format: 'bookmatch/handout/2',
+    format: 'bookmatch/handout/3',
     cover: coverOf(work, stamp),
+    card: card(work),
     ...(since && { changes: changes(since, work) }),
     scope: {
       in: clean(trade.scopeIn),

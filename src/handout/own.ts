@@ -14,6 +14,7 @@ import {
   type IsoDate,
   type Length,
   type Unit,
+  printWeight,
   printWeightPer,
 } from '../base/units/index.js';
 
@@ -47,6 +48,7 @@ export const quantity = (value: number, unit: string, digits = 1): Own => printQ
 export const size = (value: number, unit: string): Own => printSize(value, unit) as Own;
 export const weightPer = (weight: { readonly pounds: number; readonly per: Unit }): Own =>
   printWeightPer(weight) as Own;
+export const weight = (pounds: number): Own => printWeight(pounds) as Own;
 export const length = (value: Length): Own => printLength(value) as Own;
 /** Nothing for a rectangle. */
 export const shape = (opening: Parameters<typeof shapeWords>[0]): Own => (shapeWords(opening) ?? '') as Own;

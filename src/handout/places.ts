@@ -1,4 +1,4 @@
-import { optionId, type BookSelection, type LookUp } from '../core/book/index.js';
+import { optionId, type BookOption, type BookSelection, type LookUp } from '../core/book/index.js';
 import { layers } from '../core/model/index.js';
 import type { BuildUpLayer } from '../core/scope/index.js';
 import {
@@ -6,14 +6,16 @@ import {
   roundingStep,
   takeoffAsPrinted,
   timesOf,
+  weightInPlace,
   type LayoutSummary,
   type OrderStatement,
+  type SupplyQuantity,
   type Takeoff,
 } from '../core/takeoff/index.js';
 import { ref } from '../sheet/index.js';
-import type { HandoutFinish, HandoutLayout, HandoutPlace, HandoutQuantity } from './handout.js';
+import type { HandoutFinish, HandoutLayout, HandoutPlace, HandoutQuantity, HandoutSupply } from './handout.js';
 import { isBefore, othersAt } from './others.js';
-import { joined, length, own, told, type Own, type Said } from './own.js';
+import { amount, joined, length, own, quantity, told, weight, weightPer, type Own, type Said } from './own.js';
 import { needsOf } from './products.js';
 import { sieve, sieveName } from './sieve.js';
 import { productOf, type Work } from './work.js';
@@ -36,7 +38,7 @@ export function placeOf(selection: BookSelection, work: Work): HandoutPlace {
     on: underneath(selection, work),
     needs: product ? needsOf(product, work).filter(({ by }) => by !== trade.name) : [],
     leaves: leavesHere(selection, work),
-    quantities: selection.takeoff.filter(({ net }) => net > 0).map(quantityOf),
+    ...takenFor(product, selection.takeoff, selection),
     considered: consideredAt(selection, work),
     cautions: look.book.cautions
       .filter(({ selections, trades }) => selections.includes(selection.id) && trades.includes(trade.slug))
@@ -45,10 +47,8 @@ export function placeOf(selection: BookSelection, work: Work): HandoutPlace {
 }
 
 /** What is considered beside what stands for now. */
-function consideredAt(
-  { state, category, alternatives, counted }: BookSelection,
-  work: Work,
-): HandoutPlace['considered'] {
+function consideredAt(selection: BookSelection, work: Work): HandoutPlace['considered'] {
+  const { state, category, alternatives, counted } = selection;
   if (state !== 'open') return [];
   return alternatives.flatMap(({ option, takeoff }) => {
     if (option === counted) return [];
@@ -57,11 +57,40 @@ function consideredAt(
     return [
       {
         finish: productFinish(product, false, work.keys),
-        quantities: takeoff.filter(({ net }) => net > 0).map(quantityOf),
+        ...takenFor(product, takeoff, selection),
         needs: needsOf(product, work).filter(({ by }) => by !== work.trade.name),
       },
     ];
   });
+}
+
+/** What a product takes at a place: quantities, its weight, and while it is open what is used up with it. */
+function takenFor(
+  product: BookOption | undefined,
+  takeoff: readonly Takeoff[],
+  { state }: BookSelection,
+): Pick<HandoutPlace, 'quantities' | 'weight' | 'supplies'> {
+  const taken = takeoff.filter(({ net }) => net > 0);
+  const weight = product && weightHere(product, taken);
+  return {
+    quantities: taken.map(quantityOf),
+    ...(weight !== undefined && { weight }),
+    supplies: state === 'open' ? taken.flatMap(({ supplies = [] }) => supplies.map(supplyOf)) : [],
+  };
+}
+
+/** `24.5 lb / sq ft with what it is set in, 5,290 lb in all`. */
+function weightHere(product: BookOption, taken: readonly Takeoff[]): Own | undefined {
+  const inPlace = weightInPlace(product);
+  const of = taken.find(({ unit }) => unit === inPlace?.per);
+  if (!inPlace || !of) return undefined;
+  const set = inPlace.pounds === inPlace.product ? own('') : own(' with what it is set in');
+  return told`${weightPer(inPlace)}${set}, ${weight(inPlace.pounds * (of.covered ?? of.net))} in all`;
+}
+
+function supplyOf({ what, required, unit, waste }: SupplyQuantity): HandoutSupply {
+  const more = waste.percent === 0 ? own('') : told` with ${amount(waste.percent, 2)} % waste`;
+  return { what: sieve(what), text: told`${quantity(required, unit)}${more}` };
 }
 
 function finishOf(selection: BookSelection, work: Work): HandoutFinish {

@@ -6,6 +6,7 @@ import { onlyTrades } from '../core/records/index.js';
 import { length, own, told, weightPer } from './own.js';
 import { weightInPlace } from '../core/takeoff/index.js';
 import { optionsAt } from '../table/index.js';
+import { sectionOf } from './sections.js';
 import type { Work } from './work.js';
 import { leadText, milestoneOf, optionRef, packText, productFinish, roomNumbers } from './words.js';
 
@@ -19,7 +20,7 @@ export function products(work: Work): readonly HandoutProduct[] {
       id: optionRef(option.id),
       ...(finish.key !== undefined && { key: finish.key }),
       category: sieveName(work.look.categoryName(option.category)),
-      section: sieveName(work.look.category(option.category)?.section ?? ''),
+      section: sectionOf(option, work),
       name: finish.name,
       ...(option.maker !== undefined && { maker: sieveName(option.maker) }),
       ...(option.model !== undefined && { model: sieveName(option.model) }),

@@ -1,56 +1,60 @@
 import type { BookOption } from '../core/book/index.js';
-import type { HandoutSection } from './handout.js';
-import { joined, markdown, own } from './own.js';
+import { specificationParts, type Specification } from '../core/model/index.js';
+import { byText } from '../base/units/index.js';
+import { optionsAt } from '../table/index.js';
+import type { HandoutSection, HandoutSpecification } from './handout.js';
+import { own, type Own } from './own.js';
 import { sieve, sieveName } from './sieve.js';
-import { optionRef } from './words.js';
+import { optionRef, productFinish } from './words.js';
 import type { Work } from './work.js';
 
-const partTitles = { general: 'General', products: 'Products', execution: 'Execution' } as const;
+/** What each part of the specification is called. */
+export const specificationTitles: Readonly<Record<keyof Specification, Own>> = {
+  general: own('General'),
+  submittals: own('Submittals'),
+  'mock-up': own('Mock-up'),
+  delivery: own('Delivery'),
+  warranty: own('Warranty'),
+  products: own('Products'),
+  execution: own('Execution'),
+  tolerance: own('Tolerance'),
+};
 
-/** The specification in three parts under each section number, for the products that stand in the house. */
+/** The specification of all that the trade sets: a section for each product, by the number that its record or its category gives. */
 export function sections(work: Work): readonly HandoutSection[] {
-  const numbers = [...new Set(work.categories.map(({ section }) => section))].sort();
-  return numbers.flatMap((number) => {
-    const categories = work.categories.filter(({ section }) => section === number);
-    const slugs = new Set(categories.map(({ slug }) => slug));
-    const products = [...work.products.values()].filter(({ category }) => slugs.has(category));
-    if (products.length === 0) return [];
-    const used = categories.filter(({ slug }) => products.some(({ category }) => category === slug));
-    return [
-      {
-        number: sieveName(number),
-        title: joined(
-          used.map(({ name }) => sieveName(name)),
-          ', ',
-        ),
-        measured: used.map(({ name, measure }) => ({
-          category: sieveName(name),
-          rule: sieve(measure.words),
-          source: sieve(measure.source),
-        })),
-        notes: markdown(used.map(({ body }) => sieve(body))),
-        parts: (['general', 'products', 'execution'] as const).map((part) => ({
-          title: partTitles[part],
-          items: merge(products, part, work),
-        })),
-      },
-    ];
-  });
+  return work.categories
+    .map((category) => ({
+      category,
+      products: [...work.products.values()].filter((option) => option.category === category.slug),
+    }))
+    .filter(({ products }) => products.length > 0)
+    .toSorted((a, b) => byText(a.category.section, b.category.section))
+    .map(({ category: { name, measure, body }, products }) => ({
+      category: sieveName(name),
+      measured: { rule: sieve(measure.words), source: sieve(measure.source) },
+      notes: sieve(body),
+      products: products.map((option) => specificationOf(option, work)).toSorted((a, b) => byText(a.number, b.number)),
+    }));
 }
 
-/** Equal texts stand once, with all their products: by key where the finish schedule gives one, else by name. */
-function merge(
-  products: readonly BookOption[],
-  part: keyof typeof partTitles,
-  { keys }: Work,
-): HandoutSection['parts'][number]['items'] {
-  const merged = new Map<string, HandoutSection['parts'][number]['items'][number]>();
-  for (const { id, name, specification } of products) {
-    const told = specification[part];
-    const text = told === undefined ? own('Not told yet.') : sieve(told.trim());
-    if (text === '') continue;
-    const product = { id: optionRef(id), called: sieveName(keys.get(id) ?? name) };
-    merged.set(text, { text, products: [...(merged.get(text)?.products ?? []), product] });
-  }
-  return [...merged.values()];
+function specificationOf(option: BookOption, work: Work): HandoutSpecification {
+  const { id, name, specification } = option;
+  const at = work.selections.filter((selection) => optionsAt(selection).includes(id));
+  const parts = specificationParts.flatMap((part) => {
+    const text = sieve((specification[part] ?? '').trim());
+    return text === '' ? [] : [{ part, title: specificationTitles[part], text }];
+  });
+  return {
+    id: optionRef(id),
+    number: sectionOf(option, work),
+    called: sieveName(work.keys.get(id) ?? name),
+    finish: productFinish(option, !at.every(({ state }) => state === 'open'), work.keys),
+    parts,
+    untold: (['general', 'products', 'execution'] as const).filter((part) => specification[part] === undefined),
+  };
+}
+
+/** The section number of a product. */
+export function sectionOf({ section, category }: BookOption, { look }: Work): HandoutSpecification['number'] {
+  return sieveName(section ?? look.category(category)?.section ?? '');
 }

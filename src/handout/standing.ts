@@ -1,5 +1,5 @@
-import { printDay } from '../base/units/index.js';
-import type { HandoutCover, HandoutPerson } from './handout.js';
+import { joinWords, printDay } from '../base/units/index.js';
+import type { HandoutCard, HandoutComing, HandoutCover, HandoutPerson } from './handout.js';
 
 /** What a handout says of its own standing, for cover and foot. */
 export interface Standing {
@@ -34,4 +34,34 @@ export function standingOf({ stamp, on }: HandoutCover): Standing {
     words: `Issued for ${stamp.purpose} on ${printDay(stamp.date)}`,
     limit: limits[stamp.purpose],
   };
+}
+
+/** Whom a trade asks, the site first: those of the parties that it calls. */
+export function whomToAsk({ people }: HandoutCover): readonly HandoutPerson[] {
+  const rank = ({ role }: HandoutPerson): number => {
+    const at = [/superintendent|site lead|foreman/iu, /builder|project manager/iu].findIndex((of) => of.test(role));
+    return at < 0 ? 2 : at;
+  };
+  return people.filter(({ name }) => name !== undefined).toSorted((a, b) => rank(a) - rank(b));
+}
+
+/** When it is there: `before Drywall hung, 18 September 2026`, `was due before Foundation, 8 April 2026`. */
+export function firstWords({ by, milestone, date, isPast, onlyIf }: HandoutCard['first'][number]): string {
+  const due = `${isPast ? 'was due before' : 'before'} ${milestone}${date === undefined ? '' : `, ${printDay(date)}`}`;
+  return [by, due, onlyIf.length === 0 ? '' : `if ${ifWords(onlyIf)} is chosen`]
+    .filter((part) => part !== '')
+    .join('; ');
+}
+
+function ifWords(names: readonly string[]): string {
+  if (names.length > mostNamed) return `one of ${names.length} products`;
+  return joinWords(names, 'or');
+}
+
+const mostNamed = 3;
+
+/** `on site by 29 July 2026, for Rough-in starts`, or since when it could be. */
+export function nextWords({ milestone, date, isPast }: HandoutComing): { readonly day: string; readonly why: string } {
+  const day = date === undefined ? '' : printDay(date);
+  return { day: isPast ? `since ${day}` : day, why: milestone };
 }

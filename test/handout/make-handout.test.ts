@@ -63,9 +63,7 @@ describe('the handout of the small house', () => {
       ...rowsOf(handout.orders).flatMap(
         ({ cells: { product } }) => (product?.is === 'finish' && product.place?.id) || [],
       ),
-      ...handout.sections.flatMap(({ parts }) =>
-        parts.flatMap(({ items }) => items.flatMap(({ products }) => products.map(({ id }) => id))),
-      ),
+      ...handout.sections.flatMap(({ products }) => products.map(({ id }) => id)),
     ];
     expect(named.length).toBeGreaterThan(3);
     for (const id of named) expect(ids).toContain(id);
@@ -83,6 +81,49 @@ describe('the handout of the small house', () => {
       expect(drawings.seen.filter(({ selection }) => !own.has(selection))).toEqual([]);
     }
     expect(handout.rooms.flatMap(({ drawings }) => drawings.seen)).not.toEqual([]);
+  });
+
+  test('each product has a section of its own, by its own number, with all that its record tells', () => {
+    const told = smallBook({
+      'content/options/floor/pine.md': [
+        ['name: Pine strip\n', 'name: Pine strip\nsection: "09 99 00"\n'],
+        [
+          'specification: { general',
+          'specification: { mock-up: A strip of a yard., warranty: "Ten years, for $9.", tolerance: A hair., general',
+        ],
+      ],
+    });
+    const all = handoutOf(told).sections.flatMap(({ products }) => products);
+    expect(all.map(({ id }) => id).toSorted()).toEqual(
+      handoutOf(told)
+        .products.map(({ id }) => id)
+        .toSorted(),
+    );
+    const pine = all.find(({ number }) => number === '09 99 00');
+    expect(pine?.parts.map(({ part }) => part)).toEqual(expect.arrayContaining(['mock-up', 'products', 'tolerance']));
+    expect(JSON.stringify(all)).not.toContain('$9');
+    expect(handoutOf(told).products.find(({ id }) => id === pine?.id)?.section).toBe('09 99 00');
+  });
+
+  test('its card has the rooms whose work comes next first, and those whose milestones are past last', () => {
+    const nexts = (on: string) =>
+      handoutOf(smallBook({}, on, ({ code }) => code === 'decide-late')).card.rooms.map(({ date, isPast }) => ({
+        date: String(date),
+        isPast,
+      }));
+    expect(nexts('2026-04-20').length).toBeGreaterThan(0);
+    expect(nexts('2026-04-20').map(({ date }) => date)).toEqual(
+      nexts('2026-04-20')
+        .map(({ date }) => date)
+        .toSorted(),
+    );
+    expect(nexts('2030-01-02').every(({ isPast }) => isPast)).toBe(true);
+  });
+
+  test('what is open says what each choice would use up and weigh', () => {
+    const open = handout.rooms.flatMap(({ places }) => places.filter(({ status }) => status === 'open'));
+    expect(open.length).toBeGreaterThan(0);
+    for (const { considered } of open) for (const one of considered) expect(one).toHaveProperty('supplies');
   });
 
   test('what is past its day was due then', () => {

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { PDFDocument, PDFHexString, PDFString, PDFDict, PDFArray, type PDFObject } from 'pdf-lib';
 import type { Book } from '../../src/core/book/index.js';
-import { takeoffAsPrinted } from '../../src/core/takeoff/index.js';
+import { takeoffAsPrinted, weightInPlace } from '../../src/core/takeoff/index.js';
 
 /** Looks through every file of a handout for money, knowing the whole Book, and nothing of how handouts are made. */
 
@@ -103,7 +103,20 @@ function quantitiesOf(book: Book): ReadonlySet<string> {
     .map((value) => value.toFixed(1).replace(/\.0$/u, ''));
   // The order list rounds what is not sold in packs to whole units.
   const ordered = book.orders.flatMap((order) => [order.required, order.ordered].map((amount) => amount.toFixed(0)));
-  return new Set([...tokens, ...rounded, ...ordered]);
+  return new Set([...tokens, ...rounded, ...ordered, ...weightsOf(book)]);
+}
+
+/** What every product weighs in the places that it stands in or is considered for, in whole pounds. */
+function weightsOf(book: Book): readonly string[] {
+  const options = new Map(book.options.map((option) => [option.id, option]));
+  return book.selections.flatMap(({ category, counted, takeoff: own, alternatives }) =>
+    [{ option: counted ?? '', takeoff: own }, ...alternatives].flatMap(({ option: slug, takeoff }) => {
+      const option = options.get(`${category}/${slug}`);
+      const weight = option && weightInPlace(option);
+      const of = takeoff.find(({ unit, net }) => unit === weight?.per && net > 0);
+      return weight && of ? [(weight.pounds * (of.covered ?? of.net)).toFixed(0)] : [];
+    }),
+  );
 }
 
 function tokensOf(text: string): string[] {

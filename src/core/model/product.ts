@@ -6,6 +6,8 @@ export interface Option {
   readonly slug: string;
   readonly category: string;
   readonly name: string;
+  /** Specification section number, where it is another than the category's. */
+  readonly section?: string;
   readonly maker?: string;
   readonly model?: string;
   /** One line for a card. */
@@ -68,12 +70,29 @@ export interface SharedFact {
   readonly origin: Origin;
 }
 
-/** The specification in three parts, each as far as it is told. */
+/** The specification in its parts, each as far as it is told; a record is asked for the first three. */
 export interface Specification {
   readonly general?: string;
   readonly products?: string;
   readonly execution?: string;
+  readonly submittals?: string;
+  readonly 'mock-up'?: string;
+  readonly tolerance?: string;
+  readonly delivery?: string;
+  readonly warranty?: string;
 }
+
+/** In the order in which they are read. */
+export const specificationParts = [
+  'general',
+  'submittals',
+  'mock-up',
+  'delivery',
+  'warranty',
+  'products',
+  'execution',
+  'tolerance',
+] as const satisfies readonly (keyof Specification)[];
 
 /** One layer of insulation, by the R on its label or by thickness and R for an inch. Framing takes its share from what lies in
  *  the cavity, and nothing from what is continuous outside it. */

@@ -1,4 +1,12 @@
-import type { Attribute, AttributeRule, InsulationLayer, Option, Specification, Swatch } from '../model/index.js';
+import {
+  specificationParts,
+  type Attribute,
+  type AttributeRule,
+  type InsulationLayer,
+  type Option,
+  type Specification,
+  type Swatch,
+} from '../model/index.js';
 import { hasErrors, type Problem } from '../../base/problem/index.js';
 import { fromHouse, parseDays, parseLength, parsePercent, parseWeight, type Cents } from '../../base/units/index.js';
 import type { Checked } from './checked-record.js';
@@ -59,6 +67,7 @@ function wholeOption(
     slug,
     category,
     name,
+    ...(raw.section !== undefined && { section: raw.section }),
     ...(maker !== undefined && { maker }),
     ...(model !== undefined && { model }),
     ...(summary !== undefined && { summary }),
@@ -90,12 +99,10 @@ function readSwatch({ pattern, colors, repeat }: NonNullable<RawOption['swatch']
   };
 }
 
-function readSpecification({ general, products, execution }: NonNullable<RawOption['specification']>): Specification {
-  return {
-    ...(general !== undefined && { general }),
-    ...(products !== undefined && { products }),
-    ...(execution !== undefined && { execution }),
-  };
+function readSpecification(told: NonNullable<RawOption['specification']>): Specification {
+  return Object.fromEntries(
+    specificationParts.flatMap((part) => (told[part] === undefined ? [] : [[part, told[part]]])),
+  );
 }
 
 function readLayer(raw: RawInsulationLayer): InsulationLayer {

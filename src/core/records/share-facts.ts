@@ -1,11 +1,10 @@
-import type { SharedFact } from '../model/index.js';
+import { specificationParts, type SharedFact } from '../model/index.js';
 import type { Origin, Path } from '../../base/problem/index.js';
 import type { Checked } from './checked-record.js';
 import type { RawCategory, RawShared } from './raw/category.js';
 import type { RawOption } from './raw/option.js';
 
-const keys = ['maker', 'quoted', 'lead', 'returns', 'care'] as const;
-const parts = ['general', 'products', 'execution'] as const;
+const keys = ['section', 'maker', 'quoted', 'lead', 'returns', 'care'] as const;
 
 interface Layer {
   readonly path: Path;
@@ -37,7 +36,7 @@ export function withShared(
   };
   const top = Object.fromEntries(keys.map((key) => [key, has<unknown>(key, raw[key], (said) => said[key])]));
   const specification = Object.fromEntries(
-    parts.map((part) => [
+    specificationParts.map((part) => [
       part,
       has(`specification.${part}`, raw.specification?.[part], (said) => said.specification?.[part]),
     ]),

@@ -1,6 +1,7 @@
 import { makerText } from '../../core/fact/index.js';
 import {
   reachWords,
+  specificationTitles,
   standingOf,
   type Handout,
   type HandoutProduct,
@@ -8,6 +9,7 @@ import {
   type HandoutSection,
   type Standing,
 } from '../../handout/index.js';
+import { specificationParts } from '../../core/model/index.js';
 import { drawSwatch } from '../../draw/index.js';
 import type { TradeBlock } from '../../sheet/index.js';
 import { svgText } from '../../base/svg/index.js';
@@ -98,13 +100,19 @@ interface ProductRow {
   readonly notes: readonly Block[];
 }
 
-type SectionRow = Omit<HandoutSection, 'notes' | 'parts'> & {
+interface SectionRow {
+  /** `04 43 00, 04 73 00`. */
+  readonly number: string;
+  readonly title: string;
+  readonly measured: HandoutSection['measured'];
   readonly prose: readonly Block[];
-  readonly parts: readonly {
-    readonly title: string;
-    readonly items: readonly { readonly products: readonly string[]; readonly text: string }[];
-  }[];
-};
+  readonly parts: readonly SectionPart[];
+}
+
+interface SectionPart {
+  readonly title: string;
+  readonly items: readonly { readonly products: readonly string[]; readonly text: string }[];
+}
 
 export function makeHandoutSheets(handout: Handout): HandoutSheets {
   const { scope, sections, orders, supplies, schedules } = handout;
@@ -242,13 +250,27 @@ function productRow(product: HandoutProduct): ProductRow {
   };
 }
 
-function sectionRow({ notes, parts, ...section }: HandoutSection): SectionRow {
+function sectionRow({ category, measured, notes, products }: HandoutSection): SectionRow {
   return {
-    ...section,
+    number: [...new Set(products.map(({ number }) => number))].join(', '),
+    title: category,
+    measured,
     prose: readProse(notes),
-    parts: parts.map(({ title, items }) => ({
-      title,
-      items: items.map(({ products, text }) => ({ products: products.map(({ called }) => called), text })),
-    })),
+    parts: merged(products),
   };
+}
+
+/** On paper equal texts stand once, with all their products. */
+function merged(products: HandoutSection['products']): readonly SectionPart[] {
+  return specificationParts.flatMap((part) => {
+    const texts = new Map<string, readonly string[]>();
+    const add = (text: string, called: string) => texts.set(text, [...(texts.get(text) ?? []), called]);
+    for (const { called, parts, untold } of products) {
+      for (const one of parts) if (one.part === part) add(one.text, called);
+      if (untold.some((one) => one === part)) add('Not told yet.', called);
+    }
+    const title = specificationTitles[part];
+    const items = [...texts].map(([text, by]) => ({ text, products: by }));
+    return items.length === 0 ? [] : [{ title, items }];
+  });
 }

@@ -23,9 +23,16 @@ export function drawHandoutRoom(room: HandoutRoom, handout: Handout): readonly D
       ...needed(steps, drawings.steps),
       ...needed(features, drawings.features),
       ...needed(walls, drawings.walls),
-    ].map((view) => drawForPage(view)),
+    ].map((view) =>
+      view.kind === 'breast'
+        ? view.draw({ id: 'draw', palette: screenPalette, medium: 'screen', box: breastBox })
+        : drawForPage(view),
+    ),
   ];
 }
+
+/** Of a breast two storeys high a quarter of an inch to the foot, or 1:50: a mason sets corners by it. */
+const breastBox = { width: 8, height: 9 };
 
 /** A room with what its trade puts there, the rest plain; undefined where nothing of that is seen. */
 export function drawHandoutPicture(room: HandoutRoom, handout: Handout): Cutaway | undefined {

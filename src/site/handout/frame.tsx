@@ -86,7 +86,7 @@ function Contents({ page }: { page: HandoutPage }): VNode {
   const { rooms, schedules } = useHandout();
   const link = useHandoutLink();
   const chapters = [
-    [handoutPaths.start, 'Cover and scope'],
+    [handoutPaths.start, 'Card and scope'],
     ...(schedules.length > 0 ? ([[handoutPaths.schedules, 'Schedules']] as const) : []),
     [handoutPaths.products, 'Products and order list'],
     [handoutPaths.specification, 'Specification'],
@@ -115,8 +115,8 @@ function StandingLine(): VNode {
   const { cover } = useHandout();
   const { issue, words, limit } = standingOf(cover);
   return (
-    <div class="standing">
-      <p>
+    <div class={limit === '' ? 'standing' : 'standing limited'}>
+      <p class="standing-copy">
         <strong>{issue}.</strong> {words}. {limit}
       </p>
       <p data-currency="" role="status">

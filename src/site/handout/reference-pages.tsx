@@ -1,13 +1,13 @@
 import type { VNode } from 'preact';
 import { makerText } from '../../core/fact/index.js';
 import { drawSwatch } from '../../draw/index.js';
-import type { HandoutProduct } from '../../handout/index.js';
-import { printDay } from '../../base/units/index.js';
+import type { HandoutProduct, HandoutSpecification } from '../../handout/index.js';
+import { joinWords, printDay } from '../../base/units/index.js';
 import { CellHtml, Svg, TableHtml } from '../../write/index.js';
 import { Facts } from '../parts/facts.js';
 import { Phrase, Prose } from '../parts/prose.js';
 import { useHandout, useHandoutLink, usePlaceLinks } from './context.js';
-import { productAnchor, productPath, roomPath } from './paths.js';
+import { productAnchor, roomPath } from './paths.js';
 
 /** The schedules that the trade asks for. */
 export function SchedulesPage(): VNode {
@@ -17,9 +17,20 @@ export function SchedulesPage(): VNode {
     <>
       <h1>Schedules</h1>
       <p class="lead">What stands only for now is ‘if chosen’, its key in brackets.</p>
+      {schedules.length > 1 && (
+        <ul class="jump">
+          {schedules.map(({ id, caption }) => (
+            <li>
+              <a class="more" href={`#${id}`}>
+                {caption}
+              </a>
+            </li>
+          ))}
+        </ul>
+      )}
       <div class="wide">
         {schedules.map((table) => (
-          <TableHtml table={table} links={links} />
+          <TableHtml table={table} links={links} cards />
         ))}
       </div>
     </>
@@ -36,7 +47,7 @@ export function ProductsPage(): VNode {
       {[orders, supplies]
         .filter(({ groups }) => groups.length > 0)
         .map((table) => (
-          <TableHtml table={table} links={links} />
+          <TableHtml table={table} links={links} cards />
         ))}
       <section aria-labelledby="products-title">
         <h2 id="products-title">Products</h2>
@@ -97,46 +108,46 @@ function Product({ product }: { product: HandoutProduct }): VNode {
   );
 }
 
-/** The sections in three parts. */
+/** A section for each product, under its kind of work. */
 export function SpecificationPage(): VNode {
   const { sections } = useHandout();
-  const link = useHandoutLink();
   return (
     <>
       <h1>Specification</h1>
-      {sections.map(({ number, title, measured, notes, parts }) => (
-        <section aria-labelledby={`section-${number.replaceAll(' ', '-')}`}>
-          <h2 id={`section-${number.replaceAll(' ', '-')}`}>
-            {number} {title}
-          </h2>
-          {measured.map(({ category, rule, source }) => (
-            <p>
-              <strong>Measured, {category.toLowerCase()}:</strong> {rule} <span class="why">Source: {source}.</span>
-            </p>
-          ))}
+      {sections.map(({ category, measured, notes, products }, index) => (
+        <section aria-labelledby={`work-${index + 1}`}>
+          <h2 id={`work-${index + 1}`}>{category}</h2>
+          <p>
+            <strong>Measured:</strong> {measured.rule} <span class="why">Source: {measured.source}.</span>
+          </p>
           <Prose text={notes} />
-          {parts.map((part, index) => (
-            <>
-              <h3>
-                Part {index + 1} {part.title}
-              </h3>
-              {part.items.map(({ products, text }) => (
-                <p>
-                  {products.map(({ id, called }) => (
-                    <>
-                      <a class="key" href={link(productPath(id))}>
-                        {called}
-                      </a>{' '}
-                    </>
-                  ))}
-                  <Phrase text={text} />
-                </p>
-              ))}
-            </>
+          {products.map((product) => (
+            <ProductSection product={product} />
           ))}
         </section>
       ))}
     </>
+  );
+}
+
+function ProductSection({ product }: { product: HandoutSpecification }): VNode {
+  const { number, finish, parts, untold } = product;
+  const links = usePlaceLinks();
+  return (
+    <div class="product">
+      <h3>
+        <span class="mark">{number}</span> <CellHtml cell={finish} links={links} />
+      </h3>
+      {parts.map(({ title, text }) => (
+        <>
+          <h4>{title}</h4>
+          <p>
+            <Phrase text={text} />
+          </p>
+        </>
+      ))}
+      {untold.length > 0 && <p class="why">Not told yet: {joinWords(untold)}.</p>}
+    </div>
   );
 }
 

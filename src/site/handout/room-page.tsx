@@ -1,13 +1,13 @@
 import type { VNode } from 'preact';
-import type { HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
+import type { HandoutFinish, HandoutNeed, HandoutPlace, HandoutQuantity, HandoutRoom } from '../../handout/index.js';
 import { printAmount, printDay, lastDigits } from '../../base/units/index.js';
-import { cautionWords } from '../../core/caution/index.js';
 import { pictureWords } from '../../draw/index.js';
 import { CellHtml, DrawnPicture, Keys } from '../../write/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { DrawingFigure } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
 import { Phrase, Prose } from '../parts/prose.js';
+import { Caution } from './cautions.js';
 import { useHandout, useHandoutLink, usePlaceLinks } from './context.js';
 import { drawHandoutPicture, drawHandoutRoom } from './drawings.js';
 import { RoomLevel } from './levels.js';
@@ -40,29 +40,23 @@ export function RoomPage({ room }: { room: HandoutRoom }): VNode {
         }))}
       />
       <Prose text={room.notes} />
-      {cautions.map(({ title, place, seen, says, source, ask }) => (
-        <div class="caution">
-          <p>
-            <strong>
-              Caution. {title}, {place}.
-            </strong>{' '}
-            {seen} {says}{' '}
-            <strong>
-              {cautionWords.ask} {ask}.
-            </strong>{' '}
-            <span class="why">{source}.</span>
-          </p>
-        </div>
-      ))}
+      {cautions.length > 0 && (
+        <section aria-labelledby="cautions-title">
+          <h2 id="cautions-title">Cautions</h2>
+          {cautions.map((caution) => (
+            <Caution caution={caution} where={caution.place} />
+          ))}
+        </section>
+      )}
       <section aria-labelledby="places-title">
         <h2 id="places-title">Places and finishes</h2>
         {room.places.map((place) => (
           <Place place={place} />
         ))}
       </section>
-      <Picture room={room} />
       <section aria-labelledby="drawings-title">
         <h2 id="drawings-title">Drawings</h2>
+        <p class="why">Written dimensions hold; do not measure on the screen.</p>
         <div class="drawing-set">
           {drawHandoutRoom(room, handout).map((drawing) => (
             <DrawingFigure drawing={drawing} />
@@ -70,6 +64,7 @@ export function RoomPage({ room }: { room: HandoutRoom }): VNode {
         </div>
       </section>
       <Openings room={room} />
+      <Picture room={room} />
       <Turn room={room} />
     </>
   );
@@ -99,7 +94,8 @@ function Picture({ room }: { room: HandoutRoom }): VNode | null {
 
 function Place({ place }: { place: HandoutPlace }): VNode {
   const links = usePlaceLinks();
-  const { finish, status, when, note, on, needs, leaves, supply, quantities, considered } = place;
+  const { finish, status, when, note, on, leaves, supply, quantities } = place;
+  const { needs, considered } = neededByAll(place);
   return (
     <div class="place">
       <h3>
@@ -120,33 +116,50 @@ function Place({ place }: { place: HandoutPlace }): VNode {
             value={leaves.map(({ what, for: other, before }) => `${what}, for ${other}, before ${before}`).join('; ')}
           />
         )}
-        <Line label="Supply" value={supply} />
-        {quantities.map((quantity) => (
-          <Quantity quantity={quantity} />
-        ))}
-        {considered.map(({ finish: other, quantities: taken, needs: wanted }) => (
-          <>
-            <Line
-              label={finish.standing === 'open' ? 'One of' : 'Or'}
-              value={
-                <>
-                  <CellHtml cell={other} links={links} />
-                  {wanted.length > 0 && (
-                    <>
-                      ; there first: <Needs needs={wanted} />
-                    </>
-                  )}
-                </>
-              }
-            />
-            {taken.map((quantity) => (
-              <Quantity quantity={quantity} />
-            ))}
-          </>
-        ))}
+        {finish.by === 'owner-furnished' && <Line label="Supply" value={supply} />}
+        <Taken of={place} />
       </dl>
+      {considered.map((other) => (
+        <div class="considered">
+          <h4>
+            {finish.standing === 'open' ? 'If' : 'Or if'} <CellHtml cell={plainly(other.finish)} links={links} />
+          </h4>
+          <dl>
+            {other.needs.length > 0 && <Line label="There first" value={<Needs needs={other.needs} />} />}
+            <Taken of={other} />
+          </dl>
+        </div>
+      ))}
       {quantities.length > 0 && <HowMeasured quantities={quantities} />}
     </div>
+  );
+}
+
+/** What every product that is possible needs is said once. */
+function neededByAll({ finish, needs, considered }: HandoutPlace): Pick<HandoutPlace, 'needs' | 'considered'> {
+  const [first] = considered;
+  const same = (one: readonly HandoutNeed[]) => JSON.stringify(one) === JSON.stringify(first?.needs);
+  const isSame = first !== undefined && considered.every((one) => same(one.needs));
+  if (!isSame || (finish.standing !== 'open' && !same(needs))) return { needs, considered };
+  return { needs: first.needs, considered: considered.map((one) => ({ ...one, needs: [] })) };
+}
+
+/** Without 'if chosen', which stands before it. */
+const plainly = (finish: HandoutFinish): HandoutFinish => ({ ...finish, standing: 'chosen' });
+
+/** What a product takes here: what is measured and what to buy, its weight, what is used up with it. */
+function Taken({ of }: { of: Pick<HandoutPlace, 'quantities' | 'weight' | 'supplies'> }): VNode {
+  const { quantities, weight, supplies } = of;
+  return (
+    <>
+      {quantities.map((quantity) => (
+        <Quantity quantity={quantity} />
+      ))}
+      {weight !== undefined && <Line label="Weight" value={weight} />}
+      {supplies.map(({ what, text }) => (
+        <Line label={what} value={text} />
+      ))}
+    </>
   );
 }
 
@@ -172,19 +185,19 @@ function Needs({ needs }: { needs: readonly HandoutNeed[] }): VNode {
   );
 }
 
+/** Net, coats, and what is bought, each by itself. */
 function Quantity({ quantity }: { quantity: HandoutQuantity }): VNode {
-  const { part, net, digits, required, times: often, unit, wastePercent, factors, layout } = quantity;
-  const label = part === '' ? 'Quantity' : `Quantity, ${part}`;
-  const whole = `${printAmount(net, digits)} ${unit}`;
-  const coats = often === 1 ? '' : `${printAmount(often, 2)} × `;
-  const times = factors.length === 0 ? '' : `, ${factors.join(', ')}`;
-  const amountText =
-    net === required
-      ? whole
-      : `${whole} net${times}; ${coats}${printAmount(required / often, lastDigits())} ${unit} with ${printAmount(wastePercent, 2)} % waste`;
+  const { part, net, digits, required, times, unit, wastePercent, factors, layout } = quantity;
+  const of = part === '' ? '' : `, ${part}`;
+  const waste = wastePercent === 0 ? '' : ` with ${printAmount(wastePercent, 2)} % waste`;
+  const each = times === 1 ? '' : ', each time';
   return (
     <>
-      <Line label={label} value={amountText} />
+      <Line label={`Net${of}`} value={`${printAmount(net, digits)} ${unit}`} />
+      {factors.length > 0 && <Line label={`Times${of}`} value={factors.join(', ')} />}
+      {(wastePercent > 0 || times !== 1) && (
+        <Line label={`To buy${of}`} value={`${printAmount(required / times, lastDigits())} ${unit}${waste}${each}`} />
+      )}
       {layout && layout.cuts !== '' && <Line label="Cut list" value={layout.cuts} />}
       {layout && (
         <Line
@@ -228,6 +241,7 @@ function Openings({ room }: { room: HandoutRoom }): VNode | null {
         id="openings"
         caption={`Openings of ${room.name} where you work`}
         rows={room.openings}
+        cards
         columns={[
           { head: 'Mark', names: true, cell: ({ mark }) => mark },
           { head: 'Kind', cell: ({ kind }) => kind },

@@ -1,38 +1,25 @@
-import type { VNode } from 'preact';
-import { reachWords } from '../../handout/index.js';
-import { capital, printDay, shortDigest } from '../../base/units/index.js';
-import { cautionWords } from '../../core/caution/index.js';
+import type { ComponentChildren, VNode } from 'preact';
+import { printDay } from '../../base/units/index.js';
 import { CellHtml, TableHtml } from '../../write/index.js';
-import { Facts } from '../parts/facts.js';
 import { Prose } from '../parts/prose.js';
 import { counted } from '../parts/words.js';
-import { useHandout, useHandoutLink, usePlaceLinks } from './context.js';
+import { ForemansCard, NextRoom } from './card.js';
+import { Caution } from './cautions.js';
+import { useHandout, usePlaceLinks } from './context.js';
 import { TradeLevels } from './levels.js';
-import { roomPath } from './paths.js';
 
-/** Cover, what changed, rooms, scope, order of work, other trades, questions, cautions. */
+/** The foreman's card, then what changed, rooms, scope, order of work, other trades, questions, cautions. */
 export function StartPage(): VNode {
   const { cover } = useHandout();
-  const { stamp } = cover;
   return (
     <>
-      <h1>{cover.trade.name}</h1>
-      <p class="lead">
-        {cover.house}, {cover.place}. For: {cover.trade.contact}.
-      </p>
-      <Facts
-        class="cover-facts"
-        facts={[
-          { label: 'Issue', value: stamp ? `${stamp.number}, for ${stamp.purpose}` : 'Not issued' },
-          { label: stamp ? 'Date' : 'Records of', value: printDay(stamp?.date ?? cover.on) },
-          {
-            label: 'Digest',
-            value: stamp ? <abbr title={stamp.digest}>{shortDigest(stamp.digest)}</abbr> : 'none',
-          },
-          { label: 'Sections', value: cover.sections.map(({ number }) => number).join(', ') },
-          ...cover.people.map((person) => ({ label: capital(person.role), value: reachWords(person) })),
-        ]}
-      />
+      <header class="card-head">
+        <h1>{cover.trade.name}</h1>
+        <p class="why">
+          {cover.house}, job {cover.job}, {cover.place}. For: {cover.trade.contact}.
+        </p>
+      </header>
+      <ForemansCard />
       <Changes />
       <Rooms />
       <Scope />
@@ -44,88 +31,78 @@ export function StartPage(): VNode {
   );
 }
 
-function Changes(): VNode {
+/** Nothing is said where there is no issue to compare with. */
+function Changes(): VNode | null {
   const { changes } = useHandout();
+  if (!changes) return null;
+  const since = `issue ${changes.since.number} of ${printDay(changes.since.date)}`;
   return (
     <section aria-labelledby="changes-title">
       <h2 id="changes-title">Changed for this trade</h2>
-      {!changes && <p>This is the first issue for this trade, or there is none to compare with.</p>}
-      {changes && (
+      {changes.rooms.length + changes.products.length === 0 && <p>Nothing since {since}.</p>}
+      {changes.rooms.length + changes.products.length > 0 && <p class="why">Since {since}.</p>}
+      {changes.rooms.map(({ room, lines }) => (
         <>
-          <p class="why">
-            Since issue {changes.since.number} of {printDay(changes.since.date)}.
-          </p>
-          {changes.rooms.length + changes.products.length === 0 && <p>Nothing changed for this trade.</p>}
-          {changes.rooms.map(({ room, lines }) => (
-            <>
-              <h3>{room}</h3>
-              <ul class="plain-list">
-                {lines.map(({ what, lines: said }) => (
-                  <li>
-                    {what}: {said.join('; ')}
-                  </li>
-                ))}
-              </ul>
-            </>
-          ))}
-          {changes.products.map(({ name, lines }) => (
-            <>
-              <h3>{name}</h3>
-              <List items={lines} />
-            </>
-          ))}
+          <h3>{room}</h3>
+          <ul class="plain-list">
+            {lines.map(({ what, lines: said }) => (
+              <li>
+                {what}: {said.join('; ')}
+              </li>
+            ))}
+          </ul>
         </>
+      ))}
+      {changes.products.map(({ name, lines }) => (
+        <>
+          <h3>{name}</h3>
+          <List items={lines} />
+        </>
+      ))}
+    </section>
+  );
+}
+
+/** Where they lie; those that the card has no room for as well. */
+function Rooms(): VNode | null {
+  const { card } = useHandout();
+  if (card.rooms.length === 0) return null;
+  const isLong = card.rooms.length > 4;
+  return (
+    <section aria-labelledby="rooms-title">
+      <h2 id="rooms-title">{isLong ? 'All rooms, the next first' : 'Where you work'}</h2>
+      <TradeLevels />
+      {isLong && (
+        <ol class="room-list all-rooms">
+          {card.rooms.map((room) => (
+            <NextRoom room={room} />
+          ))}
+        </ol>
       )}
     </section>
   );
 }
 
-function Rooms(): VNode {
-  const { rooms } = useHandout();
-  const link = useHandoutLink();
-  return (
-    <section aria-labelledby="rooms-title">
-      <h2 id="rooms-title">Rooms in order of work</h2>
-      {rooms.length === 0 && <p>No room has work for this trade yet.</p>}
-      <TradeLevels />
-      <ol class="room-list">
-        {rooms.map((room) => {
-          const open = room.places.filter(({ when }) => when !== '').length;
-          return (
-            <li>
-              <a href={link(roomPath(room))}>
-                <span class="mark">{room.number}</span> {room.name}
-                {open > 0 && <small>{open} open</small>}
-              </a>
-            </li>
-          );
-        })}
-      </ol>
-    </section>
-  );
-}
-
 function Scope(): VNode {
-  const { scope } = useHandout();
+  const { scope, cover } = useHandout();
+  const parts = [
+    { title: 'In your scope', items: scope.in },
+    { title: 'Not in your scope', items: scope.out },
+    { title: 'Needs to know before the start', items: scope.needsToKnow },
+  ].filter(({ items }) => items.length > 0);
   return (
-    <section aria-labelledby="scope-title">
-      <h2 id="scope-title">Scope</h2>
+    <Folded id="scope" title="Scope">
+      <p class="why">Sections {cover.sections.map(({ number }) => number).join(', ')}.</p>
       <div class="two">
-        <div>
-          <h3>In your scope</h3>
-          <List items={scope.in} />
-        </div>
-        <div>
-          <h3>Not in your scope</h3>
-          <List items={scope.out} />
-        </div>
-        <div>
-          <h3>Needs to know before the start</h3>
-          <List items={scope.needsToKnow} />
-        </div>
+        {parts.map(({ title, items }) => (
+          <div>
+            <h3>{title}</h3>
+            <List items={items} />
+          </div>
+        ))}
       </div>
       <Prose text={scope.notes} />
-    </section>
+    </Folded>
   );
 }
 
@@ -133,10 +110,9 @@ function Steps(): VNode {
   const { steps } = useHandout();
   const links = usePlaceLinks();
   return (
-    <section aria-labelledby="steps-title">
-      <h2 id="steps-title">Order of work</h2>
-      <TableHtml table={steps} links={links} />
-    </section>
+    <Folded id="order" title="Order of work">
+      <TableHtml table={steps} links={links} cards />
+    </Folded>
   );
 }
 
@@ -144,16 +120,27 @@ function OtherTrades(): VNode {
   const { leftForYou, leftByYou } = useHandout();
   const links = usePlaceLinks();
   return (
-    <section aria-labelledby="trades-title">
-      <h2 id="trades-title">With other trades</h2>
+    <Folded id="trades" title="With other trades">
       {[leftForYou, leftByYou].map((table) =>
         table.groups.length > 0 ? (
-          <TableHtml table={table} links={links} />
+          <TableHtml table={table} links={links} cards />
         ) : (
           <p>{table.caption}: nothing is recorded.</p>
         ),
       )}
-    </section>
+    </Folded>
+  );
+}
+
+/** What is looked up: one line on a phone, open where the screen is wide (assets/handout.js). */
+function Folded({ id, title, children }: { id: string; title: string; children: ComponentChildren }): VNode {
+  return (
+    <details id={id} class="folded" data-open-when-wide="">
+      <summary>
+        <h2>{title}</h2>
+      </summary>
+      {children}
+    </details>
   );
 }
 
@@ -165,9 +152,9 @@ function Questions(): VNode {
       <h2 id="questions-title">Questions open</h2>
       {questions.length === 0 && <p>Nothing is open for this trade.</p>}
       {questions.length > 0 && <p class="why">{counted(questions.length, 'question')}, by the day of its answer.</p>}
-      {questions.map(({ where, about, status, when, question, reason, options }) => (
+      {questions.map(({ where, about, status, when, question, reason, options }, index) => (
         <div class="place">
-          <h3>
+          <h3 id={`question-${index + 1}`}>
             {about}: {where}
           </h3>
           <p>
@@ -200,28 +187,14 @@ function Cautions(): VNode | null {
   return (
     <section aria-labelledby="cautions-title">
       <h2 id="cautions-title">Cautions</h2>
-      {cautions.map(({ title, room, place, seen, says, source, ask, accepted }) => (
-        <div class="caution">
-          <h3>
-            {title}: {room}, {place}
-          </h3>
-          <p>
-            {seen} {says} <span class="why">{source}.</span>
-          </p>
-          <p>
-            <strong>
-              {cautionWords.ask} {ask}.
-            </strong>
-          </p>
-          {accepted !== '' && <p class="why">{accepted}</p>}
-        </div>
+      {cautions.map((caution) => (
+        <Caution caution={caution} where={`${caution.room}, ${caution.place}`} />
       ))}
     </section>
   );
 }
 
 function List({ items }: { items: readonly string[] }): VNode {
-  if (items.length === 0) return <p>Nothing is recorded.</p>;
   return (
     <ul class="plain-list">
       {items.map((item) => (

@@ -55,7 +55,7 @@ function handoutConfig(handouts: readonly Handout[]): (config: UserConfig) => vo
 
 function pagesOf(handout: Handout): readonly HandoutPage[] {
   return [
-    { path: handoutPaths.start, title: 'Cover and scope', content: () => <StartPage /> },
+    { path: handoutPaths.start, title: 'Card and scope', content: () => <StartPage /> },
     ...handout.rooms.map((room) => ({
       path: roomPath(room),
       title: `${room.number} ${room.name}`,

@@ -26,14 +26,16 @@ interface TableProps<Row> {
   }[];
   /** Caption for the ear only, where a heading just above says the same. */
   readonly quietCaption?: boolean;
+  /** Each cell knows the head of its column, as in `TableHtml`. */
+  readonly cards?: boolean;
 }
 
 /** A table that scrolls inside itself when the screen is narrow: the region can be reached by keyboard and has a name. */
 export function DataTable<Row>(props: TableProps<Row>): VNode {
-  const { id, caption, columns, rows, groups, quietCaption = false } = props;
+  const { id, caption, columns, rows, groups, quietCaption = false, cards = false } = props;
   const hasFoot = columns.some((column) => column.foot !== undefined);
   return (
-    <div class="scroll" role="region" aria-labelledby={`${id}-caption`} tabIndex={0}>
+    <div class={cards ? 'scroll cards' : 'scroll'} role="region" aria-labelledby={`${id}-caption`} tabIndex={0}>
       <table id={id}>
         <caption id={`${id}-caption`} class={quietCaption ? 'for-the-ear' : undefined}>
           {caption}
@@ -79,7 +81,7 @@ export function DataTable<Row>(props: TableProps<Row>): VNode {
   );
 }
 
-function renderRow<Row>({ columns, rowId, rowClass }: TableProps<Row>, row: Row, index: number): VNode {
+function renderRow<Row>({ columns, rowId, rowClass, cards }: TableProps<Row>, row: Row, index: number): VNode {
   return (
     <tr id={rowId?.(row)} class={rowClass?.(row)}>
       {columns.map((column) =>
@@ -88,7 +90,9 @@ function renderRow<Row>({ columns, rowId, rowClass }: TableProps<Row>, row: Row,
             {column.cell(row, index)}
           </th>
         ) : (
-          <td class={cellClass(column)}>{column.cell(row, index)}</td>
+          <td class={cellClass(column)} data-head={cards && typeof column.head === 'string' ? column.head : undefined}>
+            {column.cell(row, index)}
+          </td>
         ),
       )}
     </tr>

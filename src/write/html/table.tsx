@@ -19,18 +19,21 @@ interface Shown {
 }
 
 /** A table that scrolls inside itself when the screen is narrow: the region can be reached by keyboard and has a name.
- *  `quietCaption`: for the ear only, where a heading just above says the same. */
+ *  `quietCaption`: for the ear only, where a heading just above says the same. `cards`: each cell knows the head of its column, so that
+ *  a style sheet can set a row as a card where a screen is too narrow for columns. */
 export function TableHtml({
   table,
   links,
   quietCaption = false,
   within,
+  cards = false,
 }: {
   table: TableBlock;
   links: Links;
   quietCaption?: boolean;
   /** Id of the heading that it stands under: tables of two sections may have one caption. */
   within?: string | undefined;
+  cards?: boolean;
 }): VNode {
   const { columns, beneath } = shownColumns(table, 'html');
   const shown = columns.map((column) => ({
@@ -39,11 +42,13 @@ export function TableHtml({
     class: classOf(column, beneath(column.key)),
     point: pointOf(table, column.key),
   }));
-  const row = (one: LaidRow<HouseCell>) => <RowHtml table={table} row={one} columns={shown} links={links} />;
+  const row = (one: LaidRow<HouseCell>) => (
+    <RowHtml table={table} row={one} columns={shown} links={links} cards={cards} />
+  );
   return (
     <>
       <div
-        class="scroll"
+        class={cards ? 'scroll cards' : 'scroll'}
         role="region"
         aria-labelledby={within === undefined ? `${table.id}-caption` : `${within} ${table.id}-caption`}
         tabIndex={0}
@@ -95,11 +100,13 @@ function RowHtml({
   row: { id, strong, cells },
   columns,
   links,
+  cards,
 }: {
   table: TableBlock;
   row: LaidRow<HouseCell>;
   columns: readonly Shown[];
   links: Links;
+  cards: boolean;
 }): VNode {
   return (
     <tr id={anchorOf(table.anchor, id)} class={strong ? 'sum' : undefined}>
@@ -110,7 +117,9 @@ function RowHtml({
             {body}
           </th>
         ) : (
-          <td class={name}>{body}</td>
+          <td class={name} data-head={cards ? column.head : undefined}>
+            {body}
+          </td>
         );
       })}
     </tr>

@@ -36,7 +36,7 @@ export function finishKeys(look: Unscheduled): readonly FinishKey[] {
         name: option.name,
         product: makerText(option),
         category: option.category,
-        section: category?.section ?? '',
+        section: option.section ?? category?.section ?? '',
       },
     ];
   });

@@ -9,6 +9,11 @@
   function say(words, state) {
     line.textContent = words;
     line.parentElement.dataset.state = state;
+    if (state !== 'superseded') return;
+    var current = document.createElement('a');
+    current.href = new URL(root.dataset.trade + '/index.html', root.dataset.current).href;
+    current.textContent = 'Open the current card';
+    line.parentElement.append(current);
   }
 
   function compare() {
@@ -24,6 +29,11 @@
       );
     else if (now.number === issue) say('Checked just now: issue ' + issue + ' is the current one.', 'current');
   }
+
+  if (window.matchMedia('(min-width: 48rem)').matches)
+    document.querySelectorAll('[data-open-when-wide]').forEach(function (folded) {
+      folded.open = true;
+    });
 
   if (line && root.dataset.current && navigator.onLine !== false) {
     var script = document.createElement('script');
