@@ -3,7 +3,7 @@ import { makerText } from '../../core/fact/index.js';
 import { weightInPlace } from '../../core/takeoff/index.js';
 import type { BookOption, BookSelection } from '../../core/book/index.js';
 import { printLeadTime } from '../../core/calendar/index.js';
-import type { OptionPart } from '../../core/model/index.js';
+import { specificationParts, type OptionPart } from '../../core/model/index.js';
 import {
   capital,
   lower,
@@ -78,7 +78,7 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
               ),
             },
             trade && { label: 'Trade', value: trade.name },
-            category && { label: 'Section', value: category.section },
+            category && { label: 'Section', value: option.section ?? category.section },
           ]}
         />
         <DataTable<OptionPart>
@@ -136,18 +136,16 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
       <section aria-labelledby="spec-title">
         <h2 id="spec-title">Specification</h2>
         <div class="specification">
-          <h3>General</h3>
-          <p>
-            <Told text={option.specification.general} />
-          </p>
-          <h3>Products</h3>
-          <p>
-            <Told text={option.specification.products} />
-          </p>
-          <h3>Execution</h3>
-          <p>
-            <Told text={option.specification.execution} />
-          </p>
+          {specificationParts
+            .filter((part) => asked.has(part) || option.specification[part] !== undefined)
+            .map((part) => (
+              <>
+                <h3>{capital(part)}</h3>
+                <p>
+                  <Told text={option.specification[part]} />
+                </p>
+              </>
+            ))}
           <h3>Care</h3>
           <p>
             <Told text={option.care} />
@@ -166,6 +164,9 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
     </>
   );
 }
+
+/** Parts of a specification that every option is asked for. */
+const asked: ReadonlySet<string> = new Set(['general', 'products', 'execution']);
 
 /** What it makes of each kind of wall or ceiling that it could stand in here. */
 function OptionResistance({ option }: { option: BookOption }): VNode | null {
