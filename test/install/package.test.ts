@@ -95,7 +95,7 @@ describe('the command', () => {
       bookmatch('build', ...onDay, '--out', out);
       for (const path of [
         'book/index.html',
-        'book/assets/type.css',
+        'book/assets/style.css',
         'book/assets/minisearch.js',
         'book/assets/try-data.js',
         'book/assets/fonts/spectral-latin-400-normal.woff2',
