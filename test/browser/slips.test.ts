@@ -203,7 +203,7 @@ test.each([
   ['', 'This slip cannot be read: there is nothing in it. Paste the slip first, or open its file.'],
   ['Dear builder, the gray stone, please.', 'there is no code line in it'],
   ['half', 'its code line is cut off'],
-  ['two', 'there are several code lines in it, which are not the same. Paste them one after the other.'],
+  ['two', 'there are several code lines in it, which are not the same. Paste and read one at a time.'],
   ['other', 'it is of job 2, and this house is job 1. Open it in the book of that house.'],
   ['mega', 'it is longer than any slip'],
 ])('says in words what is wrong with %j', async (text, words) => {

@@ -30,7 +30,7 @@ export function readSlip(
   if (text.trim() === '') return unread('there is nothing in it', 'Paste the slip first, or open its file.');
   if (text.length > mostLetters) return unread('it is longer than any slip', 'Paste the message with the slip alone.');
   const read = decodeSlip(text);
-  if (!read.ok) return unread(read.why, read.why.includes('several') ? 'Paste them one after the other.' : wholeAgain);
+  if (!read.ok) return unread(read.why, read.why.includes('several') ? 'Paste and read one at a time.' : wholeAgain);
   const { slip, line } = read;
   const why = whyNotOf(slip, number);
   if (why !== undefined) return unread(printable(why), 'Open it in the book of that house.');

@@ -19,7 +19,7 @@ export function SlipsPage(): VNode {
         <li>
           Each of you picks on <PageLink to={pagePaths.try}>Try choices</PageLink> and presses “Send these choices”.
         </li>
-        <li>Paste both slips here, one after the other. A whole mail or message will do.</li>
+        <li>Paste the first slip here and read it, then the second. A whole mail or message will do.</li>
         <li>Settle where they differ, and send one slip of both to the builder.</li>
       </ol>
       <p class="note unscripted">

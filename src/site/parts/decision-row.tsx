@@ -38,8 +38,8 @@ export function DecisionRow({
         <p class="decide-when">
           <strong class={`state-${state}`}>
             <SignMark of={state} /> {describeSlack(due.slack)}
-          </strong>{' '}
-          by <Day day={due.by} />
+          </strong>
+          , decide by <Day day={due.by} />
         </p>
         <h2>
           <Onward selection={first}>{decisionTitle(decision, view)}</Onward>

@@ -244,7 +244,7 @@ function Others({ selection }: { selection: BookSelection }): VNode | null {
   return (
     <div>
       {isTried ? (
-        <TryPlace selection={selection} legend={`Try ${state === 'open' ? 'one' : 'another'}`} isBrief />
+        <TryPlace selection={selection} legend={tryWords(selection)} isBrief />
       ) : (
         <ul class="row-others">
           {alternatives.map(({ option, againstToday }) => (
@@ -262,4 +262,10 @@ function Others({ selection }: { selection: BookSelection }): VNode | null {
       </p>
     </div>
   );
+}
+
+/** What the figures beside the options stand on is said where it is not today's house. */
+function tryWords({ state, rest }: BookSelection): string {
+  const what = state === 'open' ? 'Try one' : 'Try another';
+  return rest ? `${what}: each with the rest of its allowance at its standard` : what;
 }
