@@ -4,7 +4,16 @@ import { findingWords } from '../core/scope/index.js';
 import { statusWords } from '../sheet/index.js';
 import { choiceTitle } from '../table/index.js';
 import { shownState } from './parts/words.js';
-import { anchorOf, cautionPath, optionPath, pagePaths, recordPath, roomPath, selectionPath } from './paths.js';
+import {
+  allowancePath,
+  anchorOf,
+  cautionPath,
+  optionPath,
+  pagePaths,
+  recordPath,
+  roomPath,
+  selectionPath,
+} from './paths.js';
 import { chaptersOf, type LeadingPageId } from './chapters.js';
 import type { View } from './view.js';
 
@@ -98,7 +107,7 @@ export function searchEntries(view: View): readonly SearchEntry[] {
       title: name,
       kind: 'Allowance',
       text: `cost price money ${lines.map(({ selection }) => view.categoryName(view.selection(selection)?.category ?? '')).join(' ')}`,
-      path: `${pagePaths.allowances}#${anchorOf('allowance', id)}`,
+      path: allowancePath({ id }),
     })),
     ...changeOrders.map(({ number, title }) => ({
       title: `Change order ${number}: ${title}`,

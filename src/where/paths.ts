@@ -55,6 +55,19 @@ export function selectionAnchor(selection: Pick<BookSelection, 'id' | 'room'>): 
   return anchorOf('choice', selection.id.slice(selection.room.length + 1));
 }
 
+/** How a selection's quantity and cost come about, on the page of its room's figures. */
+export function figuredAnchor(selection: Pick<BookSelection, 'id' | 'room'>): string {
+  return anchorOf('figured', selection.id.slice(selection.room.length + 1));
+}
+
+export function figuredPath(selection: Pick<BookSelection, 'id' | 'room'>): string {
+  return `${figuresPath(selection.room)}#${figuredAnchor(selection)}`;
+}
+
+export function allowancePath({ id }: { readonly id: string }): string {
+  return `${pagePaths.allowances}#${anchorOf('allowance', id)}`;
+}
+
 export function selectionPath(selection: Pick<BookSelection, 'id' | 'room'>): string {
   return `${roomPath(selection.room)}#${selectionAnchor(selection)}`;
 }

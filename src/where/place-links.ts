@@ -1,7 +1,16 @@
 import type { BookSelection, LookUp } from '../core/book/index.js';
 import type { Caution } from '../core/caution/index.js';
 import type { Links } from '../write/index.js';
-import { anchorOf, cautionPath, optionPath, pagePaths, recordPath, roomPath, selectionPath } from './paths.js';
+import {
+  allowancePath,
+  anchorOf,
+  cautionPath,
+  optionPath,
+  pagePaths,
+  recordPath,
+  roomPath,
+  selectionPath,
+} from './paths.js';
 import { relativeLink } from './relative-link.js';
 
 /** What a book has pages and anchors for. */
@@ -53,7 +62,7 @@ function pathOf(view: Known, to: Parameters<Links>[0]['to'], id: string, line?: 
     case 'finding':
       return `${pagePaths.scope}#${anchorOf('finding', id)}`;
     case 'allowance':
-      return `${pagePaths.allowances}#${anchorOf('allowance', id)}`;
+      return allowancePath({ id });
     case 'alternative':
       return `${pagePaths.alternatives}#${anchorOf('alternative', id)}`;
     case 'change-order':

@@ -20,10 +20,9 @@ import { RestWords } from '../parts/rest-words.js';
 import { SideBySide } from '../parts/side-by-side.js';
 import { StateMark } from '../parts/state-mark.js';
 import { counted } from '../parts/words.js';
-import { anchorOf, cautionPath, optionPath, pagePaths } from '../paths.js';
-import { alike, choicePictures } from '../pictures.js';
+import { allowancePath, cautionPath, optionPath } from '../paths.js';
+import { alike, choicePictures, type OptionPicture } from '../pictures.js';
 import { useView } from '../sheet-context.js';
-import type { View } from '../view.js';
 
 /** What could stand in one place, side by side: what each is, and what follows from it. Nothing is judged. */
 export function ChoicePage({ selection }: { selection: BookSelection }): VNode {
@@ -33,7 +32,8 @@ export function ChoicePage({ selection }: { selection: BookSelection }): VNode {
   const standard = candidates.findIndex(({ alternative }) => alternative.isStandard);
   const reference = Math.max(0, at < 0 ? standard : at);
   const title = choiceTitle(selection, view);
-  const cautions = view.book.cautions.filter((caution) => caution.selections.includes(selection.id));
+  const cautions = view.cautionsOf(selection.id);
+  const pictures = choicePictures(selection, view);
   const { first, groups } = choiceRows(selection, candidates, view);
   const caption = `${title}: ${counted(candidates.length, 'option')} side by side`;
   return (
@@ -44,11 +44,11 @@ export function ChoicePage({ selection }: { selection: BookSelection }): VNode {
           id="side"
           caption={caption}
           reference={reference}
-          heads={headsOf(selection, candidates, view)}
+          heads={headsOf(selection, candidates, pictures)}
           rows={first}
         />
       </TryTable>
-      <AlikeWords selection={selection} />
+      <AlikeWords pictures={pictures} />
       <div class="side-key">
         <p>
           One figure across is the same for all. A bar at the left of a figure: it differs from{' '}
@@ -102,8 +102,7 @@ function Fold({ title, of, children }: { title: string; of: string; children: Co
 }
 
 /** Each option with the room as it would be, else with its sample; to be picked where that can be. */
-function headsOf(selection: BookSelection, candidates: readonly Candidate[], view: View) {
-  const pictures = choicePictures(selection, view);
+function headsOf(selection: BookSelection, candidates: readonly Candidate[], pictures: readonly OptionPicture[]) {
   return candidates.map((candidate) => {
     const picture = pictures.find(({ option }) => option.id === candidate.option.id);
     return {
@@ -119,8 +118,8 @@ function headsOf(selection: BookSelection, candidates: readonly Candidate[], vie
 }
 
 /** Pictures that show the same are said to. */
-function AlikeWords({ selection }: { selection: BookSelection }): VNode | null {
-  const same = alike(choicePictures(selection, useView())).filter((group) => group.length > 1);
+function AlikeWords({ pictures }: { pictures: readonly OptionPicture[] }): VNode | null {
+  const same = alike(pictures).filter((group) => group.length > 1);
   if (same.length === 0) return null;
   return (
     <>
@@ -162,8 +161,7 @@ function ChoiceHead({ selection, title, count }: { selection: BookSelection; tit
       )}
       {entry && (
         <p class="choice-counted">
-          It draws on the allowance{' '}
-          <PageLink to={`${pagePaths.allowances}#${anchorOf('allowance', entry.id)}`}>{entry.name}</PageLink>:{' '}
+          It draws on the allowance <PageLink to={allowancePath(entry)}>{entry.name}</PageLink>:{' '}
           {printMoney(entry.committed)} of {printMoney(entry.amount)} committed. {entry.coversText}
         </p>
       )}

@@ -22,7 +22,7 @@ import { AmountCell, AreaText, Len } from '../parts/figures.js';
 import { PageLink, RecordLink, SelectionLink } from '../parts/link.js';
 import { RoomLayouts } from '../parts/room-layouts.js';
 import { RoomQuantities } from '../parts/room-quantities.js';
-import { anchorOf, roomPath } from '../paths.js';
+import { anchorOf, figuredAnchor, roomPath } from '../paths.js';
 import {
   choiceTitle,
   fromOtherSide,
@@ -84,7 +84,7 @@ function Figured({ selections }: { selections: readonly BookSelection[] }): VNod
         const option = view.option(selection.category, selection.counted);
         if (!option) return null;
         return (
-          <article id={anchorOf('figured', selection.id.slice(selection.room.length + 1))} class="figured">
+          <article id={figuredAnchor(selection)} class="figured">
             <h3>
               <SelectionLink selection={selection}>{choiceTitle(selection, view)}</SelectionLink>: {option.name}
               {selection.state === 'open' && ', the standard'}

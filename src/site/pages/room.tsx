@@ -181,7 +181,7 @@ function Rows({ room, selections }: { room: BookRoom; selections: readonly BookS
             {[...own]
               .sort((a, b) => Number(b.state === 'open') - Number(a.state === 'open'))
               .map((selection) => (
-                <RoomRow selection={selection} room={room} />
+                <RoomRow selection={selection} />
               ))}
           </section>
         );

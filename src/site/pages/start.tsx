@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import { lastIssue, picturedRoom } from '../../core/book/index.js';
 import type { ContractStep } from '../../core/price/index.js';
-import { capital, printMoney, printMoneyChange } from '../../base/units/index.js';
+import { capital, printMoney, printMoneyChange, type Cents } from '../../base/units/index.js';
 import { AllowanceTable } from '../parts/allowance-table.js';
 import { Facts } from '../parts/facts.js';
 import { HousePlans } from '../parts/house-plans.js';
@@ -108,8 +108,8 @@ function MoneyToday(): VNode {
             <dt>What is open moves it by</dt>
             <dd>
               {rangeWords({
-                low: (money.low - money.today) as typeof money.low,
-                high: (money.high - money.today) as typeof money.low,
+                low: (money.low - money.today) as Cents,
+                high: (money.high - money.today) as Cents,
               })}
             </dd>
           </div>

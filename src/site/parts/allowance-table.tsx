@@ -3,7 +3,7 @@ import type { LedgerEntry } from '../../core/price/index.js';
 import { numberText } from '../../base/svg/index.js';
 import { printMoney, printMoneyChange, wholeMoney, type Cents } from '../../base/units/index.js';
 import { wholeRange } from '../../table/index.js';
-import { anchorOf, pagePaths } from '../paths.js';
+import { allowancePath } from '../paths.js';
 import { useView } from '../sheet-context.js';
 import { DataTable } from './data-table.js';
 import { PageLink } from './link.js';
@@ -27,9 +27,7 @@ export function AllowanceTable(): VNode | null {
           {
             head: 'Allowance',
             names: true,
-            cell: ({ id, name }) => (
-              <PageLink to={`${pagePaths.allowances}#${anchorOf('allowance', id)}`}>{name}</PageLink>
-            ),
+            cell: ({ id, name }) => <PageLink to={allowancePath({ id })}>{name}</PageLink>,
           },
           { head: 'Amount', numeric: true, cell: ({ amount }) => whole(amount) },
           { head: 'Chosen', numeric: true, cell: ({ committed }) => (committed === 0 ? '–' : whole(committed)) },

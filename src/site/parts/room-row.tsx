@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import { makerText } from '../../core/fact/index.js';
 import { costParts } from '../../core/model/index.js';
-import type { BookRoom, BookSelection } from '../../core/book/index.js';
+import type { BookSelection } from '../../core/book/index.js';
 import { describePush, describeSlack } from '../../core/calendar/index.js';
 import {
   printAmount,
@@ -15,7 +15,7 @@ import { changeWords, statusWords } from '../../sheet/index.js';
 import { SignMark } from '../../write/index.js';
 import { lockOf } from '../../try/index.js';
 import { choiceTitle, placesOf, standingWords, wholeRange } from '../../table/index.js';
-import { anchorOf, figuresPath, pagePaths, selectionAnchor } from '../paths.js';
+import { allowancePath, figuredPath, selectionAnchor } from '../paths.js';
 import { useView } from '../sheet-context.js';
 import { netText, neededText, orderText, quantityText } from './arithmetic.js';
 import { CautionLines } from './caution.js';
@@ -29,7 +29,7 @@ import { TryPlace } from './try-place.js';
 import { shownState } from './words.js';
 
 /** One choice of a room in one line; what is behind it opens in place. */
-export function RoomRow({ selection, room }: { selection: BookSelection; room: BookRoom }): VNode {
+export function RoomRow({ selection }: { selection: BookSelection }): VNode {
   const view = useView();
   const { category, counted, state, alternatives } = selection;
   const option = view.option(category, counted);
@@ -56,7 +56,7 @@ export function RoomRow({ selection, room }: { selection: BookSelection; room: B
         <CautionLines selection={selection} />
         <div class="row-columns">
           <Story selection={selection} />
-          <Figured selection={selection} room={room} />
+          <Figured selection={selection} />
           <Others selection={selection} />
         </div>
         <p class="row-record">
@@ -185,11 +185,7 @@ function Story({ selection }: { selection: BookSelection }): VNode {
           base && !isOpen && standard !== counted && { label: 'Standard', value: base.name },
           allowance !== undefined && {
             label: 'Allowance',
-            value: (
-              <PageLink to={`${pagePaths.allowances}#${anchorOf('allowance', allowance)}`}>
-                {view.allowanceName(allowance)}
-              </PageLink>
-            ),
+            value: <PageLink to={allowancePath({ id: allowance })}>{view.allowanceName(allowance)}</PageLink>,
           },
           state === 'chosen' && { label: 'Order by', value: <Day day={decision.orderBy} /> },
           facts.length > 0 && { label: 'Where it stands', value: standingWords(facts) },
@@ -201,7 +197,7 @@ function Story({ selection }: { selection: BookSelection }): VNode {
 }
 
 /** How quantity and cost come about, in short. */
-function Figured({ selection, room }: { selection: BookSelection; room: BookRoom }): VNode | null {
+function Figured({ selection }: { selection: BookSelection }): VNode | null {
   const view = useView();
   const { takeoff, cost, counted, category, change } = selection;
   if (counted === undefined || takeoff.length === 0) return null;
@@ -227,9 +223,7 @@ function Figured({ selection, room }: { selection: BookSelection; room: BookRoom
         {parts.length > 1 && ` = ${printMoney(cost.total, 'always')}`}. {changeWords(change, 'always')}.
       </p>
       <p>
-        <PageLink to={`${figuresPath(room)}#${anchorOf('figured', selection.id.slice(selection.room.length + 1))}`}>
-          How this was figured
-        </PageLink>
+        <PageLink to={figuredPath(selection)}>How this was figured</PageLink>
       </p>
     </div>
   );
