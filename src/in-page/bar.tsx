@@ -6,6 +6,7 @@ import { Follows } from './follows.js';
 import { Send } from './send.js';
 import type { Trial, Trying } from './trying.js';
 import { whereWords } from './where-words.js';
+import { ProblemList } from './problem-list.js';
 
 interface BarProps {
   readonly trial: Trial;
@@ -160,13 +161,7 @@ function Refused({ trying: { problems } }: { trying: Trying }): VNode {
       <p>
         <strong>These choices do not go together,</strong> so that nothing was computed. Pick otherwise, or clear them.
       </p>
-      <ul class="plain-list">
-        {problems.map(({ message, fix }) => (
-          <li>
-            {message}.{fix !== undefined && ` ${fix}.`}
-          </li>
-        ))}
-      </ul>
+      <ProblemList problems={problems} />
     </div>
   );
 }

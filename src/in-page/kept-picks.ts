@@ -1,4 +1,5 @@
 import { storeKey, type KeptPick } from '../try/index.js';
+import { browserStore, type BrowserStore } from './browser-store.js';
 import type { IsoDate } from '../base/units/index.js';
 
 /** What a browser keeps of a house between pages and visits. */
@@ -11,30 +12,10 @@ export interface Kept {
 }
 
 /** Picks of one house, kept in this browser and nowhere else. A browser that keeps nothing for pages on a disk has them for this page alone. */
-export interface PickStore {
-  readonly read: () => Kept | undefined;
-  readonly write: (kept: Kept | undefined) => void;
-}
+export type PickStore = BrowserStore<Kept | undefined>;
 
 export function pickStore(house: Parameters<typeof storeKey>[0]): PickStore {
-  const key = storeKey(house);
-  return {
-    read: () => {
-      try {
-        return keptIn(JSON.parse(localStorage.getItem(key) ?? 'null'));
-      } catch {
-        return undefined;
-      }
-    },
-    write: (kept) => {
-      try {
-        if (kept) localStorage.setItem(key, JSON.stringify(kept));
-        else localStorage.removeItem(key);
-      } catch {
-        // Nothing is kept: what is picked stays on this page.
-      }
-    },
-  };
+  return browserStore(() => localStorage, storeKey(house), keptIn);
 }
 
 /** What another program or an older version left there is none of ours. */

@@ -1,4 +1,5 @@
 import { slipsKey } from '../../try/index.js';
+import { browserStore, type BrowserStore } from '../browser-store.js';
 import type { Settled } from '../../slip/index.js';
 
 /** What a browser keeps of slips that lie on the page, until its window is closed: somebody fetches the second one from another program. */
@@ -8,32 +9,13 @@ export interface KeptSlips {
   readonly settled: readonly (readonly [selection: string, as: Settled])[];
 }
 
-export interface SlipStore {
-  readonly read: () => KeptSlips;
-  readonly write: (kept: KeptSlips) => void;
-}
+export type SlipStore = BrowserStore<KeptSlips>;
 
 const nothing: KeptSlips = { lines: [], settled: [] };
 
 export function slipStore(house: Parameters<typeof slipsKey>[0]): SlipStore {
-  const key = slipsKey(house);
-  return {
-    read: () => {
-      try {
-        return keptIn(JSON.parse(sessionStorage.getItem(key) ?? 'null'));
-      } catch {
-        return nothing;
-      }
-    },
-    write: (kept) => {
-      try {
-        if (kept.lines.length === 0) sessionStorage.removeItem(key);
-        else sessionStorage.setItem(key, JSON.stringify(kept));
-      } catch {
-        // Nothing is kept: slips lie here as long as the page is open.
-      }
-    },
-  };
+  const { read, write } = browserStore(() => sessionStorage, slipsKey(house), keptIn);
+  return { read, write: (kept) => write(kept?.lines.length === 0 ? undefined : kept) };
 }
 
 /** What another program or an older version left there is none of ours. */

@@ -12,6 +12,7 @@ import type { Trial } from '../trying.js';
 import { DifferencePlace, whose } from './difference.js';
 import type { Laid, Laying } from './laying.js';
 import { slipTitle, type LaidSlip } from './read-slip.js';
+import { ProblemList } from '../problem-list.js';
 
 interface SlipsProps {
   readonly trial: Trial;
@@ -129,13 +130,7 @@ function Money({ laid: { money, problems } }: { laid: Laid }): VNode {
             <strong>Together these choices do not go,</strong> so that nothing was computed. Settle it otherwise, or
             take a slip away.
           </p>
-          <ul class="plain-list">
-            {problems.map(({ message, fix }) => (
-              <li>
-                {message}.{fix !== undefined && ` ${fix}.`}
-              </li>
-            ))}
-          </ul>
+          <ProblemList problems={problems} />
         </div>
       )}
     </section>
