@@ -31,7 +31,7 @@ export function levelSheets(levels: readonly KeyLevel[], look: LookUp): readonly
   const states = new Map(
     look.book.rooms.flatMap((room) => {
       const state = openIn(room, look);
-      return state ? [[room.slug, shadeOf[state]] as const] : [];
+      return state ? [[room.slug, state] as const] : [];
     }),
   );
   return levels.map((level, index): LevelSheet => {
@@ -63,11 +63,9 @@ export function levelSheets(levels: readonly KeyLevel[], look: LookUp): readonly
   });
 }
 
-const shadeOf = { late: 'late', 'due-soon': 'due', open: 'open' } as const;
-
 const legends = [
   { shade: 'open', words: 'Choices are open' },
-  { shade: 'due', words: 'A choice is due soon' },
+  { shade: 'due-soon', words: 'A choice is due soon' },
   { shade: 'late', words: 'A choice is late' },
 ] as const;
 

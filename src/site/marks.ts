@@ -27,7 +27,7 @@ export function marksOf(view: View): readonly Mark[] {
       label: 'Open choices',
       shades: [
         { shade: 'late', words: 'Open and late', rooms: late },
-        { shade: 'due', words: 'Open and due soon', rooms: due },
+        { shade: 'due-soon', words: 'Open and due soon', rooms: due },
         { shade: 'open', words: 'Open', rooms: open },
       ],
       none: 'No choice is open.',

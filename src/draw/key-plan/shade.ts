@@ -3,7 +3,7 @@ import { paint, type Palette, type Role } from '../palette.js';
 import { pens } from '../pen.js';
 
 /** How a room's floor is marked: each by its colour and by its pattern, so that neither is needed to read the other. */
-export const shades = ['here', 'open', 'due', 'late', 'changed', 'trade'] as const;
+export const shades = ['here', 'open', 'due-soon', 'late', 'changed', 'trade'] as const;
 export type Shade = (typeof shades)[number];
 
 interface Look {
@@ -19,7 +19,7 @@ interface Look {
 const looks: Readonly<Record<Shade, Look>> = {
   here: { ground: 'accent', color: 'accent', every: 4, turn: 0, strokes: 'M0 2H4', width: 1 },
   open: { ground: 'paper', color: 'hair', every: 4, turn: 45, strokes: 'M1.6 2H2.4', width: 0.8 },
-  due: { ground: 'paper', color: 'alert', every: 6, turn: -45, strokes: 'M0 3H6', width: 0.6 },
+  'due-soon': { ground: 'paper', color: 'alert', every: 6, turn: -45, strokes: 'M0 3H6', width: 0.6 },
   late: { ground: 'tone', color: 'alert', every: 4, turn: -45, strokes: 'M0 2H4', width: 1.4 },
   changed: { ground: 'tone', color: 'ink', every: 4.5, turn: 0, strokes: 'M1.6 2.25H2.9', width: 1.3 },
   trade: { ground: 'deep', color: 'accent', every: 5, turn: 0, strokes: 'M0 2.5H5', width: 0.6 },

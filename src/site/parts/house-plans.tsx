@@ -13,7 +13,7 @@ const box = { width: 4.7, height: 3.2 };
 
 const legends = [
   { shade: 'late', words: 'late' },
-  { shade: 'due', words: 'due soon' },
+  { shade: 'due-soon', words: 'due soon' },
   { shade: 'open', words: 'open' },
 ] as const;
 
@@ -24,7 +24,7 @@ export function HousePlans({ levels }: { levels: readonly KeyLevel[] }): VNode {
   const states = new Map(
     view.book.rooms.flatMap((room): (readonly [string, Shade])[] => {
       const state = openIn(room, view);
-      return state ? [[room.slug, state === 'due-soon' ? 'due' : state]] : [];
+      return state ? [[room.slug, state]] : [];
     }),
   );
   const draw = (level: KeyLevel, width: number) =>
