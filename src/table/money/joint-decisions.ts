@@ -2,13 +2,13 @@ import type { JointDecision, LookUp } from '../../core/book/index.js';
 import { col, quiet, type HouseTable } from '../../sheet/index.js';
 import { decisionWords, pickedNames, pricedWords } from '../decision.js';
 import { houseSchedule } from '../schedule.js';
-import { dueNext } from '../summary/due.js';
 
-type Row = JointDecision & { readonly look: LookUp };
+export type DecisionRow = JointDecision & { readonly look: LookUp };
 
-const table = {
+/** Its columns, whatever decisions are listed. */
+export const decisionTable = {
   named: 'decision',
-  rowId: ({ id }: Row) => id,
+  rowId: ({ id }: DecisionRow) => id,
   columns: [
     col.day('decideBy', 'Decide by', ({ by }) => by),
     col.cell('words', 'decision', 'Decision', ({ look, ...decision }) => decisionWords(decision, look), {
@@ -24,18 +24,13 @@ const table = {
     }),
     col.words('priced', 'How it was priced', ({ priced }) => pricedWords[priced], { not: ['html', 'pdf', 'text'] }),
   ],
-} as const satisfies Omit<HouseTable<Row>, 'id' | 'caption'>;
+} as const satisfies Omit<HouseTable<DecisionRow>, 'id' | 'caption'>;
 
-const rowsOf = (look: LookUp): readonly Row[] => look.book.decisions.map((decision) => ({ ...decision, look }));
+export const decisionRows = (look: LookUp): readonly DecisionRow[] =>
+  look.book.decisions.map((decision) => ({ ...decision, look }));
 
 /** What is open, in decisions, with what each moves at its cheapest and at its dearest. */
-export const jointDecisions = houseSchedule<Row>(
-  { ...table, id: 'joint-decisions', caption: 'What each decision may move of today’s total' },
-  rowsOf,
-);
-
-/** Of these what is due next. */
-export const dueDecisions = houseSchedule<Row>(
-  { ...table, id: 'due-decisions', caption: 'To decide next, and what it may move of today’s total' },
-  (look) => rowsOf(look).filter(({ by }) => by <= (dueNext(look)?.by ?? '')),
+export const jointDecisions = houseSchedule<DecisionRow>(
+  { ...decisionTable, id: 'joint-decisions', caption: 'What each decision may move of today’s total' },
+  decisionRows,
 );

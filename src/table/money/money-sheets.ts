@@ -1,7 +1,7 @@
 import type { LookUp } from '../../core/book/index.js';
 import type { LedgerEntry } from '../../core/price/index.js';
 import { money as amount, words, type Block, type HouseCell, type Sheet } from '../../sheet/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { withLater, type Cents } from '../../base/units/index.js';
 import { figureTable } from './allowance-figures.js';
 import { drawnTable } from './allowance-lines.js';
 import { allowances } from './allowances.js';
@@ -19,8 +19,7 @@ type Section = Extract<Block, { block: 'section' }>;
 const section = (id: string, title: string, of: readonly Block[]): Section => ({ block: 'section', id, title, of });
 const prose = (tone: 'lead' | 'plain' | 'small', ...of: readonly HouseCell[]): Block => ({ block: 'prose', tone, of });
 
-/** The parts of the money: the page has them all, the printed book has them in four sheets. */
-export function moneySections(look: LookUp): {
+interface MoneySections {
   readonly steps: Section;
   readonly forecast: Section;
   readonly allowances: Section;
@@ -30,42 +29,53 @@ export function moneySections(look: LookUp): {
   readonly upgrades: Section;
   readonly totals: Section;
   readonly rules: Section;
-} {
+}
+
+/** The parts of the money, on three pages and in four sheets of the printed book: each is laid when it is first read. */
+export function moneySections(look: LookUp): MoneySections {
   const { money } = look.book;
-  return {
-    steps: section('steps', 'From the contract sum to today', [contractSteps.lay(look)]),
-    forecast: section('forecast', 'Where it can end', [
-      forecast.lay(look),
-      ...(money.forecast.low.lines.length === 0 ? [] : [decisionByDecision(look)]),
-    ]),
-    allowances: section('allowances', 'Allowances', [
-      prose(
-        'plain',
-        words(
-          'What each allowance holds, what is drawn on it, and what is left. An overrun counts at once; an underrun counts when everything on the allowance is decided.',
-        ),
-      ),
-      allowances.lay(look),
-    ]),
-    ledgers: money.allowances.map((entry) => ledger(entry, look)),
-    invoices: money.allowances.some(({ invoiced }) => invoiced.length > 0)
-      ? [section('invoices-by-order', 'Invoices', [prose('plain', words(invoiceWords)), invoices.lay(look)])]
-      : [],
-    quotes: section('age-of-prices', 'How old prices are', [prose('plain', words(quoteWords(look))), quotes.lay(look)]),
-    upgrades: section('upgrades', 'Upgrades and credits', upgradeBlocks(look)),
-    totals: section('totals', 'Cost of finishes', [
-      prose(
-        'plain',
-        words('The same sum cut three ways: each adds up to '),
-        amount(money.finishes.total),
-        words('. The changes are those of upgrades and credits, beside the allowances.'),
-      ),
-      totalsByRoom.lay(look),
-      totalsByTrade.lay(look),
-      totalsByCategory.lay(look),
-    ]),
-    rules: section('rules', 'Rules of the contract', [contractRules(money)]),
-  };
+  return withLater<object, MoneySections>(
+    {},
+    {
+      steps: () => section('steps', 'From the contract sum to today', [contractSteps.lay(look)]),
+      forecast: () =>
+        section('forecast', 'Where it can end', [
+          forecast.lay(look),
+          ...(money.forecast.low.lines.length === 0 ? [] : [decisionByDecision(look)]),
+        ]),
+      allowances: () =>
+        section('allowances', 'Allowances', [
+          prose(
+            'plain',
+            words(
+              'What each allowance holds, what is drawn on it, and what is left. An overrun counts at once; an underrun counts when everything on the allowance is decided.',
+            ),
+          ),
+          allowances.lay(look),
+        ]),
+      ledgers: () => money.allowances.map((entry) => ledger(entry, look)),
+      invoices: () =>
+        money.allowances.some(({ invoiced }) => invoiced.length > 0)
+          ? [section('invoices-by-order', 'Invoices', [prose('plain', words(invoiceWords)), invoices.lay(look)])]
+          : [],
+      quotes: () =>
+        section('age-of-prices', 'How old prices are', [prose('plain', words(quoteWords(look))), quotes.lay(look)]),
+      upgrades: () => section('upgrades', 'Upgrades and credits', upgradeBlocks(look)),
+      totals: () =>
+        section('totals', 'Cost of finishes', [
+          prose(
+            'plain',
+            words('The same sum cut three ways: each adds up to '),
+            amount(money.finishes.total),
+            words('. The changes are those of upgrades and credits, beside the allowances.'),
+          ),
+          totalsByRoom.lay(look),
+          totalsByTrade.lay(look),
+          totalsByCategory.lay(look),
+        ]),
+      rules: () => section('rules', 'Rules of the contract', [contractRules(money)]),
+    },
+  );
 }
 
 const invoiceWords =

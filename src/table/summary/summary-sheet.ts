@@ -3,8 +3,8 @@ import { countedInWords, printDay } from '../../base/units/index.js';
 import { words, type Block, type Sheet } from '../../sheet/index.js';
 import { allowances } from '../money/allowances.js';
 import { agreedSteps } from '../money/contract-steps.js';
-import { dueDecisions } from '../money/joint-decisions.js';
-import { dueNext, headline } from './due.js';
+import { dueDecisions } from './due-decisions.js';
+import { dueNext, headline, type Due } from './due.js';
 import { needsALook } from './needs-a-look.js';
 
 /** The house on one sheet: what to decide next, where the money stands, what needs a look. */
@@ -19,7 +19,7 @@ export function summarySheet(look: LookUp): Sheet {
     paper: 'portrait',
     blocks: [
       { block: 'prose', tone: 'lead', of: [words([said.due, said.late].filter((each) => each !== '').join(' '))] },
-      ...(due ? [dueDecisions.lay(look), ...later(look)] : []),
+      ...(due ? [dueDecisions.lay(look), ...later(due, look)] : []),
       { block: 'section', id: 'summary-money', title: 'The contract', of: [agreedSteps.lay(look)] },
       ...(look.book.money.allowances.length === 0
         ? []
@@ -43,9 +43,8 @@ export function summarySheet(look: LookUp): Sheet {
 }
 
 /** How much is open after that. */
-function later(look: LookUp): readonly Block[] {
-  const due = dueNext(look);
-  const days = look.book.decisions.filter(({ by }) => due && by > due.by).map(({ by }) => by);
+function later(due: Due, look: LookUp): readonly Block[] {
+  const days = look.book.decisions.filter(({ by }) => by > due.by).map(({ by }) => by);
   const [next] = days;
   if (next === undefined) return [];
   const said = `${countedInWords(days.length, 'decision')} more later, the next by ${printDay(next)}.`;
