@@ -1,22 +1,23 @@
-import { render } from 'preact';
+import { render, type VNode } from 'preact';
 import { drawnRoom, lookUp, type Book } from '../core/book/index.js';
-import { drawCutaway, roomView, screenPalette } from '../draw/index.js';
+import { drawCutaway, roomView, screenPalette, type Cutaway } from '../draw/index.js';
 import { inLocale } from '../base/units/index.js';
 import { tryFields } from '../try/index.js';
-import { LookHtml } from '../write/index.js';
+import { DrawnPicture, LookHtml, LookWords } from '../write/index.js';
 
 /** Draws the rooms of a page with what is tried in them. Without anything tried they show again what the page was made with. */
 export function roomPictures(page: ParentNode): (book: Book, roomsTried: ReadonlySet<string>) => void {
   const places = Array.from(page.querySelectorAll<HTMLElement>(`[${tryFields.picture}]`), (place) => ({
     place,
     slug: place.getAttribute(tryFields.picture) ?? '',
+    part: place.getAttribute(tryFields.part),
     before: Array.from(place.childNodes),
     isDrawn: false,
   }));
   return (book, roomsTried) => {
     const look = lookUp(book);
     for (const one of places) {
-      const { place, slug, before } = one;
+      const { place, slug, part, before } = one;
       const room = roomsTried.has(slug) ? look.room(slug) : undefined;
       if (!room) {
         if (one.isDrawn) restore(place, before);
@@ -29,9 +30,15 @@ export function roomPictures(page: ParentNode): (book: Book, roomsTried: Readonl
       const picture = inLocale(book.house, () =>
         drawCutaway(drawnRoom(room, look), { id: 'look', palette: screenPalette, view: roomView(room) }),
       );
-      render(<LookHtml {...picture} />, place);
+      render(<Part of={picture} part={part} />, place);
     }
   };
+}
+
+function Part({ of, part }: { of: Cutaway; part: string | null }): VNode {
+  if (part === 'drawn') return <DrawnPicture drawing={of.drawing} />;
+  if (part === 'words') return <LookWords {...of} />;
+  return <LookHtml {...of} />;
 }
 
 function restore(place: HTMLElement, before: readonly ChildNode[]): void {

@@ -4,6 +4,8 @@ export const tryFields = {
   place: 'data-try',
   /** Of a picture: the slug of the room that it shows. */
   picture: 'data-try-picture',
+  /** Of a picture of which a page shows the parts apart: `drawn` or `words`. */
+  part: 'data-try-part',
   /** Of a button: what it picks, as a JSON list of picks. */
   set: 'data-try-set',
   /** Where the bar and what follows are put. */

@@ -7,7 +7,7 @@ export { CellHtml, type Links } from './html/cell.js';
 export { phraseHtml, proseHtml } from './html/markdown.js';
 export { SignMark } from './html/sign.js';
 export { Svg } from './html/svg.js';
-export { DrawnPicture, Keys, LookHtml } from './html/look.js';
+export { DrawnPicture, Keys, LookHtml, LookWords } from './html/look.js';
 export { TableHtml } from './html/table.js';
 export { printLine, printSheet, printSigns, printTable, type Labels, type PrintSheet, type PrintTable } from './pdf.js';
 export { readProse, type Block as ProseBlock } from './read-prose.js';

@@ -87,8 +87,9 @@ describe('a desk in a browser', () => {
     await who.selectOption(last);
     await page.getByRole('button', { name: 'Write the choice' }).click();
     await page.locator('.desk-said').waitFor();
-    expect(await day.inputValue()).toBe('2026-04-15');
-    expect(await who.inputValue()).toBe(last);
+    // The script that fills them in runs after the words of the page are there.
+    await expect.poll(() => day.inputValue()).toBe('2026-04-15');
+    await expect.poll(() => who.inputValue()).toBe(last);
     await writeFile(join(dir, 'content/rooms/study.md'), before);
   });
 

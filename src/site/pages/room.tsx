@@ -32,10 +32,11 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
         {room.name} <OpenWords selections={selections} />
       </h1>
       <div class="room-see">
-        <RoomPicture room={room} />
-        <div class="room-plan-beside">
-          <DrawingFigure drawing={drawPlan(room, view)} />
-        </div>
+        <RoomPicture room={room}>
+          <div class="room-plan-beside">
+            <DrawingFigure drawing={drawPlan(room, view)} />
+          </div>
+        </RoomPicture>
         <div class="room-facts-beside">
           <Finder room={room} />
           <Sums room={room} selections={selections} />

@@ -1,18 +1,26 @@
 import type { ComponentChildren, VNode } from 'preact';
 import type { BookRoom } from '../../core/book/index.js';
 import { tryFields } from '../../try/index.js';
-import { LookHtml } from '../../write/index.js';
+import { DrawnPicture, LookWords } from '../../write/index.js';
 import { drawPicture, type PictureFile } from '../pictures.js';
 import { useLink, useView } from '../sheet-context.js';
 
-/** The room as decided today. */
-export function RoomPicture({ room }: { room: BookRoom }): VNode | null {
+/** The room as decided today. What comes between the picture and its words stands before the words also while the page arrives,
+ *  so that they do not jump. */
+export function RoomPicture({ room, children }: { room: BookRoom; children: ComponentChildren }): VNode {
   const picture = drawPicture(room, useView(), { id: 'look' });
-  if (picture.keys.length === 0) return null;
+  if (picture.keys.length === 0) return <>{children}</>;
+  const part = (name: string): Record<string, string> => ({ [tryFields.picture]: room.slug, [tryFields.part]: name });
   return (
-    <div class="look" {...{ [tryFields.picture]: room.slug }}>
-      <LookHtml {...picture} />
-    </div>
+    <>
+      <div class="look-drawn" {...part('drawn')}>
+        <DrawnPicture drawing={picture.drawing} />
+      </div>
+      {children}
+      <div class="look-beside" {...part('words')}>
+        <LookWords {...picture} />
+      </div>
+    </>
   );
 }
 

@@ -6,26 +6,33 @@ import { Svg } from './svg.js';
 
 /** A room as it will look: numbers in the picture, and beside it what they stand for. */
 export function LookHtml({ drawing, keys, unseen }: Pick<Cutaway, 'drawing' | 'keys' | 'unseen'>): VNode {
-  const numbered = keys.filter(({ number }) => number !== undefined);
-  const others = keys.filter(({ number }) => number === undefined);
   return (
     <>
       <DrawnPicture drawing={drawing} />
-      <div class="look-words">
-        <Keys keys={numbered} />
-        {others.length + unseen.length > 0 && (
-          <details>
-            <summary>{restWords(others.length, unseen.length)}</summary>
-            <Keys keys={others} />
-            {unseen.length > 0 && (
-              <p>Not drawn, since it is on what was taken away, or its place or size is not recorded:</p>
-            )}
-            <Keys keys={unseen} />
-          </details>
-        )}
-        <p class="why">{pictureWords}</p>
-      </div>
+      <LookWords keys={keys} unseen={unseen} />
     </>
+  );
+}
+
+/** What the numbers of a picture stand for, and what it does not show. */
+export function LookWords({ keys, unseen }: Pick<Cutaway, 'keys' | 'unseen'>): VNode {
+  const numbered = keys.filter(({ number }) => number !== undefined);
+  const others = keys.filter(({ number }) => number === undefined);
+  return (
+    <div class="look-words">
+      <Keys keys={numbered} />
+      {others.length + unseen.length > 0 && (
+        <details>
+          <summary>{restWords(others.length, unseen.length)}</summary>
+          <Keys keys={others} />
+          {unseen.length > 0 && (
+            <p>Not drawn, since it is on what was taken away, or its place or size is not recorded:</p>
+          )}
+          <Keys keys={unseen} />
+        </details>
+      )}
+      <p class="why">{pictureWords}</p>
+    </div>
   );
 }
 
