@@ -66,12 +66,18 @@ function floorNode(
   attributes: SvgNode['attributes'],
   { id, layers, linkOf }: FloorOptions,
 ): SvgNode {
-  const marked = layers.flatMap(({ className, rooms }) => {
+  // Layers that shade the room alike are one path with the classes of all: which of them is shown, the page's style says.
+  const classes = new Map<Shade, Set<string>>();
+  for (const { className = '', rooms } of layers) {
     const shade = rooms.get(room);
-    if (shade === undefined) return [];
-    const look = { ...floor.attributes, fill: shadeFill(shade, id), class: className };
-    return [element('path', look)];
-  });
+    if (shade === undefined) continue;
+    const held = classes.get(shade) ?? new Set();
+    for (const word of className.split(' ')) held.add(word);
+    classes.set(shade, held);
+  }
+  const marked = Array.from(classes, ([shade, words]) =>
+    element('path', { ...floor.attributes, fill: shadeFill(shade, id), class: [...words].join(' ') || undefined }),
+  );
   const link = linkOf?.(room);
   if (!link) return { name: 'g', attributes, children: [floor, ...marked] };
   const { href, words } = link;
