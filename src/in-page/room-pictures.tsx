@@ -1,5 +1,5 @@
 import { render, type VNode } from 'preact';
-import { drawnRoom, lookUp, type Book } from '../core/book/index.js';
+import { drawnRoom, lookUp, type Book, type BookRoom, type LookUp } from '../core/book/index.js';
 import { drawCutaway, roomView, screenPalette, type Cutaway } from '../draw/index.js';
 import { inLocale } from '../base/units/index.js';
 import { tryFields } from '../try/index.js';
@@ -16,6 +16,8 @@ export function roomPictures(page: ParentNode): (book: Book, roomsTried: Readonl
   }));
   return (book, roomsTried) => {
     const look = lookUp(book);
+    // A page that shows the parts of a picture apart has two places for one room: it is drawn once for both.
+    const drawn = new Map<string, Cutaway>();
     for (const one of places) {
       const { place, slug, part, before } = one;
       const room = roomsTried.has(slug) ? look.room(slug) : undefined;
@@ -27,12 +29,17 @@ export function roomPictures(page: ParentNode): (book: Book, roomsTried: Readonl
       if (!one.isDrawn) place.replaceChildren();
       one.isDrawn = true;
       place.hidden = false;
-      const picture = inLocale(book.house, () =>
-        drawCutaway(drawnRoom(room, look), { id: 'look', palette: screenPalette, view: roomView(room) }),
-      );
+      const picture = drawn.get(slug) ?? draw(room, look);
+      drawn.set(slug, picture);
       render(<Part of={picture} part={part} />, place);
     }
   };
+}
+
+function draw(room: BookRoom, look: LookUp): Cutaway {
+  return inLocale(look.book.house, () =>
+    drawCutaway(drawnRoom(room, look), { id: 'look', palette: screenPalette, view: roomView(room) }),
+  );
 }
 
 function Part({ of, part }: { of: Cutaway; part: string | null }): VNode {
