@@ -18,7 +18,7 @@ export function assetCopies(): Readonly<Record<string, string>> {
 export const styleFile = 'assets/style.css';
 
 /** Its parts, in the order of the cascade. */
-const shared = ['type', 'sheet', 'table', 'drawing', 'key-plan', 'picture'] as const;
+const shared = ['type', 'stand-in', 'sheet', 'table', 'drawing', 'key-plan', 'picture'] as const;
 const styles = {
   book: [...shared, 'parts', 'choice', 'try', 'caution', 'compare', 'side', 'drawn', 'start', 'room', 'pages', 'print'],
   handout: [...shared, 'handout'],

@@ -56,7 +56,6 @@
     });
     window.matchMedia('(prefers-color-scheme: dark)').addEventListener('change', name);
 
-    menuButton.hidden = false;
     function open(yes) {
       index.toggleAttribute('data-open', yes);
       menuButton.setAttribute('aria-expanded', String(yes));
