@@ -71,6 +71,13 @@ describe('days', () => {
       why: `'2026-02-29' is no day: February 2026 has 28 days`,
       fix: 'check the month and the day',
     });
+    // A day that is counted on from must be one still.
+    for (const day of ['9999-12-31', '0001-01-01'])
+      expect(parseDay(day)).toEqual({
+        ok: false,
+        why: `'${day}' is no day of a job`,
+        fix: 'years run from 1900 to 2199',
+      });
     expect(parseDay('2026-13-01')).toMatchObject({ why: `'2026-13-01' has no month 13` });
     expect(parseDay('2026-5-4')).toMatchObject({ fix: 'did you mean 2026-05-04?' });
     expect(parseDay('26-5-4')).toMatchObject({ fix: 'write year-month-day, such as 2026-05-04' });

@@ -35,8 +35,13 @@ export function parseDay(text: string): Reading<IsoDate> {
   const days = Temporal.PlainYearMonth.from({ year: Number(year), month: Number(month) }).daysInMonth;
   if (Number(day) < 1 || Number(day) > days)
     return unread(`'${text}' is no day: ${name} ${Number(year)} has ${days} days`, 'check the month and the day');
+  if (Number(year) < firstYear || Number(year) > lastYear)
+    return unread(`'${text}' is no day of a job`, `years run from ${firstYear} to ${lastYear}`);
   return read(written);
 }
+
+/** What is counted on from a day must be a day still: no house is built outside of these. */
+const [firstYear, lastYear] = [1900, 2199];
 
 const asRecordsDo = 'write year-month-day, such as 2026-05-04';
 
