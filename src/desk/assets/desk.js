@@ -2,7 +2,7 @@
 (function () {
   'use strict';
   var mark = document.querySelector('[data-standing]');
-  if (!mark || typeof EventSource === 'undefined') return;
+  if (!mark || !navigator.locks) return;
   var shown = Number(mark.dataset.standing);
   var isWritten = false;
   document.addEventListener('input', function (event) {
@@ -16,9 +16,10 @@
   window.addEventListener('pageshow', function () {
     isSent = false;
   });
-  function changed(event) {
-    if (Number(event.data) <= shown) return;
-    shown = Number(event.data);
+  function changed(number) {
+    last = Math.max(last, number);
+    if (document.hidden || last <= shown) return;
+    shown = last;
     if (isSent) return;
     if (!isWritten) return location.reload();
     if (document.querySelector('.desk-changed')) return;
@@ -29,15 +30,27 @@
       'The records changed meanwhile: what you have written here is held against them when it is saved.';
     mark.prepend(note);
   }
-  var heard;
-  // A browser keeps six ways to one address open, over all its windows: a page that nobody sees leaves its own to the others.
-  function listen() {
-    if (heard) heard.close();
-    heard = document.hidden ? undefined : new EventSource('/desk/changes');
-    if (heard) heard.addEventListener('message', changed);
-  }
-  document.addEventListener('visibilitychange', listen);
-  listen();
+  var last = shown;
+  // A browser keeps six ways to one address open, over all its windows: one window hears the desk for all, and another when it is closed.
+  var windows = new BroadcastChannel('desk-changes');
+  var hears = false;
+  windows.addEventListener('message', function (event) {
+    if (event.data !== 'what') return changed(event.data);
+    if (hears) windows.postMessage(last);
+  });
+  document.addEventListener('visibilitychange', function () {
+    changed(last);
+  });
+  windows.postMessage('what');
+  navigator.locks.request('desk-changes', function () {
+    hears = true;
+    new EventSource('/desk/changes').addEventListener('message', function (event) {
+      windows.postMessage(Number(event.data));
+      changed(Number(event.data));
+    });
+    // For as long as the window is open.
+    return new Promise(function () {});
+  });
 })();
 
 /* Who chose last, and on which day, stands in the next choice too, for as long as the window is open. */
