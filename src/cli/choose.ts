@@ -13,7 +13,7 @@ import { nameChoice } from './choose/name-choice.js';
 import { readSlips, type ReadSlip } from './choose/read-slips.js';
 import { wantedBy, type Wanted, type WantedTogether } from './choose/wanted.js';
 import { commitWritten } from './commit-written.js';
-import type { Console } from './console.js';
+import { typed, type Console } from './console.js';
 import { checkHouseDir, dayOf, reportProblems, withHouseOptions, type HouseOptions } from './house-options.js';
 import { printComparison } from './print-comparison.js';
 import { tryChoices, writeTried, type Choice } from './record-choices.js';
@@ -82,7 +82,7 @@ async function chooseAsked(words: readonly string[], options: ChooseOptions, con
   say(heldText(judged.held, book, asked.slips.length > 1), choosing);
   if (judged.against !== '') console.error(`${judged.against}\n`);
   if (judged.against !== '' && options.exceptConflicts !== true) {
-    console.error('Nothing was chosen. --except-conflicts leaves these out and takes the rest.\n');
+    console.error(`Nothing was chosen.${typed(' --except-conflicts leaves these out and takes the rest.', console)}\n`);
     return 1;
   }
   if (judged.taken.length > 0) return take(judged.taken, choosing);
@@ -126,7 +126,8 @@ async function take(taken: readonly Wanted[], choosing: Choosing): Promise<numbe
   console.tell(`Written:\n${files.map((file) => `${file}\n`).join('')}${signedText(taken, book)}`);
   const commit = choiceCommit(taken, records.house.people);
   if (isCommitted) return commitWritten(open.dir, files, commit.message, console, commit.author);
-  if ((await workingTree(open.dir)).ok) console.tell(`Next, in the house folder:\n  ${commitCommand(commit, files)}\n`);
+  if (console.takesCommands && (await workingTree(open.dir)).ok)
+    console.tell(`Next, in the house folder:\n  ${commitCommand(commit, files)}\n`);
   return 0;
 }
 

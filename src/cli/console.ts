@@ -19,6 +19,8 @@ export interface Terminal {
   askSecret(question: string): Promise<string | undefined>;
   /** Who answers questions; undefined when there is nobody to ask. */
   asker(): Asker | undefined;
+  /** Does whoever reads it type commands? Elsewhere forms run them, and what could be typed next is left out. */
+  readonly takesCommands: boolean;
   /** Does the reader of `error` understand colour? */
   readonly color: boolean;
 }
@@ -30,4 +32,9 @@ export interface Console extends Omit<Terminal, 'color'> {
   problems(problems: readonly Problem[], outcome?: string): void;
   /** Writes to `out` what was not asked for: which files were written, what may come next. Nothing with --quiet. */
   tell(text: string): void;
+}
+
+/** Words that tell what could be typed next; none where nothing is. */
+export function typed(words: string, { takesCommands }: Pick<Terminal, 'takesCommands'>): string {
+  return takesCommands ? words : '';
 }

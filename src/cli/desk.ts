@@ -1,11 +1,11 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, sep } from 'node:path';
 import process from 'node:process';
 import { Command } from 'commander';
 import type { IsoDate } from '../base/units/index.js';
 import { commitFiles } from '../disk/history/index.js';
-import type { Said } from '../desk/index.js';
+import type { Said, TakingIn } from '../desk/index.js';
 import type { Console, Terminal } from './console.js';
 import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
@@ -65,7 +65,7 @@ export async function openDesk({ dir, port, today }: At, run: RunIn, console: Co
   const { actOn, deskAbove, newSecret, serveDesk, watchHouse } = await import('../desk/index.js');
   const secret = newSecret();
   const watched = await watchHouse(dir, today, (page, standing) => deskAbove(page, standing, secret));
-  const runHere = (words: readonly string[]): Promise<Said> => runIn(dir, words, run, console);
+  const runHere = (words: readonly string[]): Promise<Said> => runIn({ dir, today }, words, run, console);
   const act = actOn(dir, watched, {
     run: runHere,
     commit: async (files, sentence) => {
@@ -75,14 +75,23 @@ export async function openDesk({ dir, port, today }: At, run: RunIn, console: Co
         : { isDone: false, words: `git would not record it: ${committed.why}` };
     },
     withFile: (bytes, use) => withFile(bytes, use),
-    slip: (text, write) => withFile(text, (file) => runHere(['choose', ...(write ? [] : ['--dry-run']), file])),
+    slip: (text, how) =>
+      withFile(text, async (file) => {
+        const { words, ...said } = await runHere(['choose', ...flagsOf(how), file]);
+        return { ...said, words: words.replaceAll(file, 'as pasted') };
+      }),
     difference: async () => (await runHere(['compare', 'HEAD'])).words,
   });
   return serveDesk({ dir, watched, act, secret }, port);
 }
 
+function flagsOf({ what, isWritten }: TakingIn): readonly string[] {
+  return [...(what === 'rest' ? ['--except-conflicts'] : []), ...(isWritten ? [] : ['--dry-run'])];
+}
+
+/** Runs a command as if it were typed in the house folder on the desk's day. */
 async function runIn(
-  dir: string,
+  { dir, today }: Pick<At, 'dir' | 'today'>,
   [name = '', ...words]: readonly string[],
   run: RunIn,
   console: Console,
@@ -95,6 +104,8 @@ async function runIn(
     ...console,
     out: take,
     error: take,
+    today,
+    takesCommands: false,
     doing: () => undefined,
     asker: () => undefined,
     color: false,
@@ -102,7 +113,8 @@ async function runIn(
   const at = words.indexOf('--');
   const before = at < 0 ? words : words.slice(0, at);
   const code = await run([name, ...before, `--house=${dir}`, ...(at < 0 ? [] : words.slice(at))], terminal);
-  return { isDone: code === 0, words: text.trim() };
+  // Files are told by where they are in the house.
+  return { isDone: code === 0, words: text.replaceAll(`${dir}${sep}`, '').trim() };
 }
 
 async function withFile<T>(content: string | Uint8Array, use: (path: string) => Promise<T>): Promise<T> {

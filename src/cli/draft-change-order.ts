@@ -13,7 +13,7 @@ import { nextNumber } from '../disk/history/index.js';
 import { draftStart, loadComparison, signingOf, type LoadedComparison, type OpenHouse } from '../disk/load/index.js';
 import { readHouseFolder, writeAtomically } from '../disk/store/index.js';
 import { counted, parseDay, parseDays, printMoneyChange, recordNumber } from '../base/units/index.js';
-import type { Console } from './console.js';
+import { typed, type Console } from './console.js';
 import { UsageError } from './usage-error.js';
 
 export interface DraftOptions {
@@ -86,8 +86,8 @@ export async function draftChangeOrder(
   await writeAtomically(join(open.dir, path), record);
   console.tell(
     `Change order ${number}, proposed: ${printMoneyChange(draft.money, 'always')}\n${join(open.dir, path)}\n` +
-      `To sign: bookmatch print-change ${number}\n` +
-      `It is not committed yet: git add --all, then git commit -m "Change order ${number} proposed"\n`,
+      typed(`To sign: bookmatch print-change ${number}\n`, console) +
+      `It is not committed yet${typed(`: git add --all, then git commit -m "Change order ${number} proposed"`, console)}\n`,
   );
   return 0;
 }

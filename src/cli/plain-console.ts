@@ -20,6 +20,7 @@ export function plainConsole(terminal: Terminal): Omit<Console, 'tell'> {
     input: (most) => terminal.input(most),
     askSecret: (question) => terminal.askSecret(printableLines(question)),
     asker: () => plainAsker(terminal.asker()),
+    takesCommands: terminal.takesCommands,
   };
 }
 

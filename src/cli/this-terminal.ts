@@ -35,6 +35,7 @@ export function thisTerminal(): Terminal & { readonly end: () => void } {
       line.clear();
       return terminalAsker();
     },
+    takesCommands: true,
     color: isColored(process.stderr, process.env),
     end: line.clear,
   };

@@ -1,5 +1,6 @@
 import { readFile, realpath, rm } from 'node:fs/promises';
 import { join } from 'node:path';
+import { counted } from '../base/units/index.js';
 import type { Source } from '../core/model/index.js';
 import { workingTree } from '../disk/history/index.js';
 import { largestRecord, photoPath } from '../core/records/index.js';
@@ -25,20 +26,29 @@ export interface Means {
   readonly run: Run;
   /** Commits records with a sentence, as whoever git says is here. */
   readonly commit: (files: readonly string[], sentence: string) => Promise<Said>;
-  /** Holds a slip against the records, or takes it in. */
-  readonly slip: (text: string, write: boolean) => Promise<Said>;
+  /** Holds a slip against the records, or takes it in; all of it, or what can be taken. */
+  readonly slip: (text: string, how: TakingIn) => Promise<Said>;
   /** Lets a file that was sent be named on a command line, for as long as that runs. */
   readonly withFile: <T>(bytes: Uint8Array, use: (path: string) => Promise<T>) => Promise<T>;
   /** What the records on disk change against the last version, in words and money. */
   readonly difference: () => Promise<string | undefined>;
 }
 
+/** What of a slip is meant, and whether it is written. */
+export interface TakingIn {
+  readonly what: SlipPart;
+  readonly isWritten: boolean;
+}
+
+/** All of a slip, or what of it nothing is against. */
+export type SlipPart = 'all' | 'rest';
+
 export interface Performed {
   readonly said: Said;
   /** Shown instead of leading back: what was written is still there. */
   readonly page?:
     | { readonly is: 'record'; readonly path: string; readonly unsaved: Unsaved }
-    | { readonly is: 'slip'; readonly slip: string };
+    | { readonly is: 'slip'; readonly slip: string; readonly takes?: SlipPart };
 }
 
 export interface Act {
@@ -87,7 +97,9 @@ export function actOn(dir: string, watched: Watched, means: Means): Act {
     count += 1;
     journal.push(done);
     if (journal.length > mostUndone) journal.shift();
-    return performed;
+    return id === 'save'
+      ? { ...performed, said: withErrors(performed.said, form.get('path') ?? '', after) }
+      : performed;
   };
   return {
     perform: (form, file) => inTurn(() => perform(form, file)),
@@ -116,12 +128,7 @@ async function performOne(
 ): Promise<Performed> {
   if (id === 'save') return save(dir, form, standing);
   if (id === 'version') return { said: await recordVersion(dir, form, means) };
-  if (id === 'slip') {
-    const text = form.get('slip') ?? '';
-    const write = form.get('do') === 'take';
-    const said = await means.slip(text, write);
-    return write && said.isDone ? { said } : { said, page: { is: 'slip', slip: text } };
-  }
+  if (id === 'slip') return takeSlip(form.get('slip') ?? '', form.get('do'), means);
   const ask = askNamed(id, standing);
   if (!ask) return { said: { isDone: false, words: 'There is no such form any more: the records changed.' } };
   if (ask.was !== undefined && ask.was !== (form.get('was') ?? '').replaceAll('\r\n', '\n')) {
@@ -133,12 +140,40 @@ async function performOne(
   for (const { name, kind, value = '' } of ask.fields) if (kind === 'picked') filled.set(name, value);
   // Where a file lies is nobody's to say.
   for (const { name } of ask.fields.filter(({ kind }) => kind === 'file')) filled.delete(name);
-  if (!file) return { said: await means.run(wordsOf(ask, filled)) };
+  const run = async (): Promise<Said> => inWordsOf(ask, await means.run(wordsOf(ask, filled)));
+  if (!file) return { said: await run() };
   return means.withFile(file, async (path) => {
     for (const { name } of ask.fields.filter(({ kind }) => kind === 'file')) filled.set(name, path);
-    const { isDone, words } = await means.run(wordsOf(ask, filled));
-    return { said: { isDone, words: words.replaceAll(path, 'The photograph') } };
+    const said = await run();
+    return { said: { ...said, words: said.words.replaceAll(path, 'The photograph') } };
   });
+}
+
+/** What a command says of its flags, said of the fields of the form that filled them. */
+function inWordsOf({ fields }: Ask, said: Said): Said {
+  const labels = new Map(fields.map(({ as, label }) => [as as string, label]));
+  const words = said.words.replaceAll(/(?<![\w-])--[a-z][a-z-]*/gu, (flag) => {
+    const label = labels.get(flag);
+    return label === undefined || label === '' ? flag : `'${label}'`;
+  });
+  return { ...said, words };
+}
+
+/** Takes a slip in where that is asked for; else tells what that would come to, of what can be taken where not all can. */
+async function takeSlip(slip: string, asked: string | null, means: Means): Promise<Performed> {
+  if (asked === 'all' || asked === 'rest') {
+    const said = await means.slip(slip, { what: asked, isWritten: true });
+    return said.isDone ? { said } : { said: { ...said, isWhole: true }, page: { is: 'slip', slip } };
+  }
+  const held = async (what: SlipPart, head: string): Promise<Performed> => {
+    const said = await means.slip(slip, { what, isWritten: false });
+    const takes = said.isDone && { takes: what };
+    return { said: { ...said, isWhole: true, ...(said.isDone && { head }) }, page: { is: 'slip', slip, ...takes } };
+  };
+  const all = await held('all', 'It can be taken in. Nothing is written yet.');
+  if (all.said.isDone) return all;
+  const rest = await held('rest', 'Not all of it can be taken in. Nothing is written yet.');
+  return rest.said.isDone ? rest : all;
 }
 
 function askNamed(id: string, standing: Standing): Ask | undefined {
@@ -179,6 +214,14 @@ async function saveIn(file: string, path: string, written: string, digest: strin
   const why = unreadable(text) ?? (await refusedBy(() => writeAtomically(file, text)));
   if (why !== undefined) return notSaved(path, { text }, why);
   return { said: { isDone: true, words: `Saved ${path}` } };
+}
+
+/** A text is saved right or wrong; that it is wrong is said with it. */
+function withErrors(said: Said, path: string, { problems, isEarlier }: Standing): Said {
+  const errors = problems.filter(({ file, severity }) => file === path && severity === 'error').length;
+  if (!said.isDone || errors === 0) return said;
+  const shown = isEarlier ? ' The book shows the records as they were before.' : '';
+  return { ...said, head: `Saved, with ${counted(errors, 'error')}.${shown}` };
 }
 
 function notSaved(path: string, unsaved: Unsaved, words: string): Performed {

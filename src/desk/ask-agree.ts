@@ -1,8 +1,9 @@
+import { capital } from '../base/units/index.js';
 import type { View } from '../site/index.js';
-import { peopleOf, type Ask } from './ask.js';
+import { peopleOf, type Ask, type Field } from './ask.js';
 
 /** Forms whose commands commit what they write. */
-export const committing: readonly string[] = ['approve', 'decline', 'issue'];
+export const committing: readonly string[] = ['approve', 'decline', 'void', 'issue'];
 
 /** To agree on what changed. */
 export function asksToAgree(view: View): readonly Ask[] {
@@ -11,15 +12,13 @@ export function asksToAgree(view: View): readonly Ask[] {
   const numbers = proposed.map(({ number, title }) => ({ value: String(number), label: `${number} ${title}` }));
   const people = peopleOf(view);
   const last = issues.at(-1);
-  const decided = (id: string, title: string, button: string): Ask => ({
+  const order: Field = { name: 'number', label: 'Change order', as: 'word', kind: 'one-of', choices: numbers };
+  const decided = (id: string, button: string, more: readonly Field[] = []): Ask => ({
     id,
-    title,
+    title: `${capital(id)} a change order`,
     button,
     command: [id],
-    fields: [
-      { name: 'number', label: 'Change order', as: 'word', kind: 'one-of', choices: numbers },
-      { name: 'by', label: 'Who decided', as: '--by', kind: 'one-of', choices: people },
-    ],
+    fields: [order, { name: 'by', label: 'Who decided', as: '--by', kind: 'one-of', choices: people }, ...more],
   });
   return [
     ...(last
@@ -50,8 +49,17 @@ export function asksToAgree(view: View): readonly Ask[] {
       : []),
     ...(proposed.length > 0
       ? [
-          decided('approve', 'Approve a change order', 'Record that it is approved'),
-          decided('decline', 'Decline a change order', 'Record that it is declined'),
+          {
+            id: 'print-change',
+            title: 'Print a change order to sign',
+            says: 'Its paper, for both to sign: it stands below, among the papers.',
+            button: 'Make its paper',
+            command: ['print-change'],
+            fields: [order],
+          } satisfies Ask,
+          decided('approve', 'Record that it is approved'),
+          decided('decline', 'Record that it is declined'),
+          decided('void', 'Record that it was a mistake', [{ name: 'why', label: 'Why', as: '--why', kind: 'line' }]),
         ]
       : []),
     {
@@ -67,6 +75,13 @@ export function asksToAgree(view: View): readonly Ask[] {
           as: '--for',
           kind: 'one-of',
           choices: ['pricing', 'sign-off', 'construction'].map((value) => ({ value, label: value })),
+        },
+        {
+          name: 'anyway',
+          label: 'Why all the same, where something stands in the way of construction',
+          as: '--anyway',
+          kind: 'line',
+          takesNothing: true,
         },
       ],
     },

@@ -3,6 +3,7 @@ import { isShared } from '../core/records/index.js';
 import { plainKey } from '../manual/index.js';
 import { photoTypes } from '../photo/index.js';
 import type { Ask, Field } from './ask.js';
+import { mostPhotoWords } from './guard.js';
 import { keyField } from './schema-fields.js';
 
 /** To put a photograph to an option, and to take away the one that it has; none for an option that other houses share. */
@@ -16,7 +17,7 @@ export function asksForPhoto(option: BookOption): readonly Ask[] {
   const put: Ask = {
     id: `photo/${id}`,
     title: photo ? 'Change the photograph' : 'Add a photograph',
-    says: 'A JPEG, PNG or WebP. Where and when it was taken is taken out of it.',
+    says: `A JPEG, PNG or WebP, of ${mostPhotoWords} at most. Where and when it was taken is taken out of it.`,
     button: photo ? 'Change it' : 'Add it',
     command: ['photo'],
     was: photo?.file ?? '',

@@ -66,7 +66,7 @@ export function wordsOf(
   return [...command, ...flags, ...(own.length > 0 ? ['--', ...own] : [])];
 }
 
-/** The people of the house, by role. */
+/** The people of the house, by name: several may have one role. */
 export function peopleOf(view: View | undefined): readonly Choice[] {
-  return (view?.book.house.people ?? []).map(({ role, name }) => ({ value: role, label: `${name} (${role})` }));
+  return (view?.book.house.people ?? []).map(({ role, name }) => ({ value: name, label: `${name} (${role})` }));
 }

@@ -1,11 +1,14 @@
 import type { VNode } from 'preact';
 import { relativeLink, type View } from '../site/index.js';
 import { asksToAgree } from './ask-agree.js';
+import type { SlipPart } from './act.js';
 import { askOption, asksForNew } from './ask-new.js';
 import type { Ask } from './ask.js';
 import { AskForm, SecretField } from './form.js';
 import { deskPage, type DeskContext } from './frame.js';
-import { deskPaths } from './paths.js';
+import { paperWords } from './papers.js';
+import { deskPaths, deskTitles } from './paths.js';
+import { SaidWords } from './said.js';
 import { inLocaleOf } from './standing.js';
 
 /** `of`: the category of a new option, by its file name, once it was asked for. */
@@ -20,7 +23,7 @@ export function addPage(context: DeskContext, of: string | null): string {
   const others = inLocaleOf(standing, () => (view ? asksForNew(view) : []));
   return deskPage(
     deskPaths.add,
-    'Add a record',
+    deskTitles.add,
     context,
     <>
       {view && <OfCategory view={view} link={link} of={of} />}
@@ -75,39 +78,54 @@ function Asks({
 }
 
 /** A slip as pasted, held against the records before it is taken. */
-export function slipPage(context: DeskContext, slip = '', isHeld = false): string {
+export function slipPage({ said, ...context }: DeskContext, slip = '', takes?: SlipPart): string {
   const link = (to: string): string => relativeLink(deskPaths.slip, to);
+  const form = { method: 'post', action: link('desk/do'), class: 'desk-form' };
+  const fields = <SecretField secret={context.secret} back={deskPaths.slip} ask="slip" />;
   return deskPage(
     deskPaths.slip,
-    'Take in a choice slip',
+    deskTitles.slip,
     context,
-    <form method="post" action={link('desk/do')} class="desk-form">
-      <SecretField secret={context.secret} back={deskPaths.slip} ask="slip" />
-      <label for="slip">The slip: the whole text, with its last line</label>
-      <textarea id="slip" name="slip" rows={14} required>
-        {`\n${slip}`}
-      </textarea>
-      <p>
-        <button name="do" value="hold">
-          Hold it against the records
-        </button>{' '}
-        {isHeld && (
-          <button name="do" value="take">
-            Write these choices
+    <>
+      {said && (
+        <SaidWords said={said}>
+          {takes && (
+            <form {...form}>
+              {fields}
+              <input type="hidden" name="slip" value={slip} />
+              <button name="do" value={takes}>
+                {takes === 'all' ? 'Write these choices' : 'Write what can be taken'}
+              </button>
+            </form>
+          )}
+        </SaidWords>
+      )}
+      <form {...form}>
+        {fields}
+        <label for="slip">The slip: the whole text, with its last line</label>
+        <textarea id="slip" name="slip" rows={14} required>
+          {`\n${slip}`}
+        </textarea>
+        <p>
+          <button name="do" value="hold">
+            Hold it against the records
           </button>
-        )}
-      </p>
-    </form>,
+        </p>
+      </form>
+    </>,
   );
 }
 
 /** What is written and not recorded, in words and money, and what may be agreed. */
-export function agreePage(context: DeskContext, difference: string | undefined): string {
+export function agreePage(
+  context: DeskContext,
+  { difference, papers }: { readonly difference: string | undefined; readonly papers: readonly string[] },
+): string {
   const { standing, secret, changed } = context;
   const link = (to: string): string => relativeLink(deskPaths.agree, to);
   return deskPage(
     deskPaths.agree,
-    'Record and agree',
+    deskTitles.agree,
     context,
     <>
       <section>
@@ -130,6 +148,18 @@ export function agreePage(context: DeskContext, difference: string | undefined):
         )}
       </section>
       {standing.view && <Asks asks={asksToAgree(standing.view)} {...{ link, secret }} back={deskPaths.agree} />}
+      {papers.length > 0 && (
+        <section>
+          <h2>Papers</h2>
+          <ul class="plain-list">
+            {papers.map((paper) => (
+              <li>
+                <a href={link(paper)}>{paperWords(paper)}</a>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
     </>,
   );
 }

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { render } from 'preact-render-to-string';
 import { bookSet, relativeLink, Shell } from '../site/index.js';
-import { deskAssets, deskPaths } from './paths.js';
+import { deskAssets, deskPaths, deskTitles } from './paths.js';
 import { SaidWords, type LastDone, type Said } from './said.js';
 import { inLocaleOf, type Standing } from './standing.js';
 
@@ -28,10 +28,7 @@ export function deskPage(
   const link = (to: string): string => relativeLink(path, to);
   const pages = [
     { id: 'home', title: 'What to do', path: deskPaths.home },
-    { id: 'add', title: 'Add a record', path: deskPaths.add },
-    { id: 'walk', title: 'Walk a room', path: deskPaths.walk },
-    { id: 'slip', title: 'Take in a choice slip', path: deskPaths.slip },
-    { id: 'agree', title: 'Record and agree', path: deskPaths.agree },
+    ...(['add', 'walk', 'slip', 'agree'] as const).map((id) => ({ id, title: deskTitles[id], path: deskPaths[id] })),
   ];
   const desk = { id: 'desk', title: 'Desk', path: deskPaths.home, pages };
   const html = inLocaleOf(standing, () =>

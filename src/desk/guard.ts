@@ -28,6 +28,9 @@ export interface Refusal {
 /** The most that a form may hold, in bytes: a record has a megabyte at most, and a form's encoding triples what is no letter. */
 export const mostBytes = 4_000_000;
 
+/** The most that a photograph may have, in words. */
+export const mostPhotoWords = `${largestPhoto / 1_000_000} MB`;
+
 /** The most that a form with a photograph may hold. */
 const mostUploaded = largestPhoto + 100_000;
 
@@ -83,8 +86,9 @@ function unreadable(headers: Asked['headers']): Refusal | undefined {
 }
 
 function tooLarge(type: string): string {
-  const most = `${largestPhoto / 1_000_000} MB`;
-  return isUpload(type) ? `a photograph has ${most} at most: make it smaller` : 'the form is too large';
+  return isUpload(type)
+    ? `a photograph has ${mostPhotoWords} at most: make it smaller, go back, and send it again`
+    : 'the form is too large';
 }
 
 /** Does a text equal the key? As long for a wrong one as for the right one. */

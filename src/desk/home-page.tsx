@@ -4,7 +4,7 @@ import { relativeLink, type View } from '../site/index.js';
 import { choiceTitle } from '../table/index.js';
 import { SecretField } from './form.js';
 import { deskPage, type DeskContext } from './frame.js';
-import { deskPaths } from './paths.js';
+import { deskPaths, deskTitles } from './paths.js';
 import { ProblemList } from './problems.js';
 import { Soundness } from './strip.js';
 
@@ -15,7 +15,7 @@ export function homePage(context: DeskContext): string {
   const { view, problems } = standing;
   return deskPage(
     deskPaths.home,
-    'Desk',
+    deskTitles.home,
     context,
     <>
       <p>

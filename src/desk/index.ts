@@ -1,6 +1,6 @@
 /** The desk: the book of a house served to this machine alone, and written where it stands. In: a house folder, and the means to run commands.
  *  Out: pages, and records changed by the same commands that a person would type. Absent: rules of its own about what may be written. */
-export { actOn, type Act, type Means, type Run } from './act.js';
+export { actOn, type Act, type Means, type Run, type TakingIn } from './act.js';
 export type { Said } from './said.js';
 export { deskAbove } from './strip.js';
 export { newSecret, serveDesk, type Served } from './server.js';

@@ -8,4 +8,14 @@ export const deskPaths = {
   agree: 'desk/agree.html',
 } as const;
 
+/** What those pages are called, in their menu and as their heading; a record's page has its path. */
+export const deskTitles: Readonly<Record<keyof typeof deskPaths, string>> = {
+  home: 'Desk',
+  record: 'The record',
+  add: 'Add a record',
+  slip: 'Take in a choice slip',
+  walk: 'Walk a room',
+  agree: 'Record and agree',
+};
+
 export const deskAssets = { style: 'desk/assets/desk.css', script: 'desk/assets/desk.js' } as const;

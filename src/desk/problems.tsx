@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import type { Problem } from '../base/problem/index.js';
 import { counted } from '../base/units/index.js';
+import { Linked } from './linked.js';
 import { deskPaths } from './paths.js';
 
 export function ProblemList({
@@ -51,8 +52,13 @@ function ProblemWords({ problem, link }: { problem: Problem; link: (to: string) 
       <a href={`${link(deskPaths.record)}?path=${encodeURIComponent(file)}#line-${at.line}`}>
         {file}:{at.line}
       </a>{' '}
-      {message}
-      {fix !== undefined && <span class="desk-fix"> {fix}</span>}
+      <Linked words={message} />
+      {fix !== undefined && (
+        <span class="desk-fix">
+          {' '}
+          <Linked words={fix} />
+        </span>
+      )}
     </>
   );
 }

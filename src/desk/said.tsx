@@ -1,11 +1,15 @@
-import type { VNode } from 'preact';
+import type { ComponentChildren, VNode } from 'preact';
 import { render } from 'preact-render-to-string';
-import { deskPaths } from './paths.js';
+import { Linked } from './linked.js';
 
 /** What was just done, or why it was not. */
 export interface Said {
   readonly isDone: boolean;
   readonly words: string;
+  /** What became of it, where 'Done.' or 'Not done.' does not say it. */
+  readonly head?: string;
+  /** Shown whole, however long it is: it is what the page is for. */
+  readonly isWhole?: boolean;
 }
 
 /** What can be taken back: what it was, and its number among all that was done. */
@@ -17,12 +21,15 @@ export interface LastDone {
 /** Lines that are shown at once. */
 const mostLines = 6;
 
-export function SaidWords({ said: { isDone, words } }: { said: Said }): VNode {
+/** `children` stand below what became of it: what may be done next. */
+export function SaidWords({ said, children }: { said: Said; children?: ComponentChildren }): VNode {
+  const { isDone, words, head, isWhole = false } = said;
   const lines = words.split('\n');
-  const isLong = lines.length > mostLines + 2;
+  const isLong = !isWhole && lines.length > mostLines + 2;
   return (
     <div class={`desk-said ${isDone ? 'is-done' : 'is-refused'}`} role={isDone ? 'status' : 'alert'}>
-      <p>{isDone ? 'Done.' : 'Not done.'}</p>
+      <p>{head ?? (isDone ? 'Done.' : 'Not done.')}</p>
+      {children}
       <pre>
         <Linked words={isLong ? lines.slice(0, mostLines).join('\n').trimEnd() : words} />
       </pre>
@@ -35,18 +42,6 @@ export function SaidWords({ said: { isDone, words } }: { said: Said }): VNode {
         </details>
       )}
     </div>
-  );
-}
-
-/** Records that are named lead to their text. Words are set into pages of every folder: the way begins at the desk's own root. */
-function Linked({ words }: { words: string }): VNode {
-  const parts = words.split(/(\bcontent\/[\w./-]+\.md\b)/u);
-  return (
-    <>
-      {parts.map((part, index) =>
-        index % 2 === 0 ? part : <a href={`/${deskPaths.record}?path=${encodeURIComponent(part)}`}>{part}</a>,
-      )}
-    </>
   );
 }
 

@@ -2,18 +2,20 @@ import { randomBytes } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, sep } from 'node:path';
-import { assetCopies, photoFile } from '../site/index.js';
+import { assetCopies, photoFile, tryScript } from '../site/index.js';
 import { photoPath } from '../core/records/index.js';
 import { readPhotoFile } from '../disk/store/index.js';
 import { photoTypes } from '../photo/index.js';
-import { programPath } from '../disk/program/index.js';
+import { pageScript, programPath } from '../disk/program/index.js';
 import type { Act } from './act.js';
+import type { Answer } from './answer.js';
 import { cookieName, cookieOf, isKey, refusal, safeguards, type Asked, type Own } from './guard.js';
 import { addPage, agreePage, slipPage } from './form-pages.js';
 import { plainPage, type DeskContext } from './frame.js';
 import { readPosted, type Posted } from './posted.js';
 import { homePage } from './home-page.js';
 import { deskPaths } from './paths.js';
+import { paperAt, papersOf } from './papers.js';
 import { noRecordWords, recordPage } from './record-page.js';
 import { saidHtml, type Said } from './said.js';
 import { walkedHtml, walkPage } from './walk-page.js';
@@ -32,13 +34,6 @@ export interface Served {
   /** The address that opens it, with its key. */
   readonly address: string;
   readonly close: () => Promise<void>;
-}
-
-interface Answer {
-  readonly status: number;
-  readonly type: string;
-  readonly body: string | Uint8Array;
-  readonly headers?: Readonly<Record<string, string>>;
 }
 
 /** Nobody guesses it. */
@@ -97,7 +92,7 @@ export async function serveDesk({ dir, watched, act, secret }: DeskHouse, port: 
       const name = url.searchParams.get('path');
       return path === deskPaths.record && name !== null ? noRecord(name, has.standing) : missing();
     }
-    const file = (await assetAt(path)) ?? (await photoAt(dir, path, watched.now()));
+    const file = (await assetAt(path)) ?? (await photoAt(dir, path, watched.now())) ?? (await paperAt(dir, path));
     if (file) return file;
     const text = (await watched.refresh()).file(path);
     if (text === undefined) return path === 'index.html' ? redirect(`/${deskPaths.home}`) : missing();
@@ -118,7 +113,7 @@ export async function serveDesk({ dir, watched, act, secret }: DeskHouse, port: 
         return slipPage(has);
       case deskPaths.agree: {
         const { changed, difference } = await act.unrecorded();
-        return agreePage({ ...has, ...(changed && { changed }) }, difference);
+        return agreePage({ ...has, ...(changed && { changed }) }, { difference, papers: await papersOf(dir) });
       }
       case deskPaths.record:
         return recordPage(url.searchParams.get('path') ?? '', has);
@@ -143,7 +138,7 @@ export async function serveDesk({ dir, watched, act, secret }: DeskHouse, port: 
       const html =
         done.page.is === 'record'
           ? recordPage(done.page.path, has, done.page.unsaved)
-          : slipPage(has, done.page.slip, done.said.isDone);
+          : slipPage(has, done.page.slip, done.page.takes);
       return page(done.said.isDone ? 200 : 409, html ?? plainPage('No such record', done.said.words));
     }
     const back = backOf(form, standing);
@@ -246,6 +241,7 @@ function typeOf(path: string): string {
 
 /** What lies beside the pages, from the program's own folders and from no other. */
 async function assetAt(path: string): Promise<Answer | undefined> {
+  if (path === tryScript) return { status: 200, type: typeOf(path), body: await pageScript() };
   const folders = { ...assetCopies(), [programPath('src/desk/assets')]: 'desk/assets' };
   for (const [from, to] of Object.entries(folders)) {
     if (path !== to && !path.startsWith(`${to}/`)) continue;

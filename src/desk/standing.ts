@@ -1,11 +1,22 @@
 import { join } from 'node:path';
 import syntaxHighlight from '@11ty/eleventy-plugin-syntaxhighlight';
+import type { Book } from '../core/book/index.js';
 import type { Source } from '../core/model/index.js';
 import { sortProblems, type Problem } from '../base/problem/index.js';
 import { inLocale, keepBy, usualLocale, type IsoDate } from '../base/units/index.js';
-import { bookOf, keepOpen, openHouse } from '../disk/load/index.js';
+import { bookOf, keepOpen, openHouse, recordsDigest, type LoadedHouse } from '../disk/load/index.js';
 import { digestOfBytes } from '../signoff/index.js';
-import { besidePages, bookPages, makeView, type BookFile, type Desk, type Page, type View } from '../site/index.js';
+import {
+  besidePages,
+  bookPages,
+  makeView,
+  type Beside,
+  type BookFile,
+  type Desk,
+  type Page,
+  type View,
+} from '../site/index.js';
+import { packHouse } from '../try/index.js';
 import { watchFolders } from './watch-folders.js';
 
 /** A house as the desk has it now. */
@@ -29,6 +40,8 @@ export function inLocaleOf<T>({ view }: Pick<Standing, 'view'>, work: () => T): 
   return inLocale(view?.book.house ?? usualLocale, work);
 }
 
+type House = NonNullable<LoadedHouse['house']>;
+
 /** What stands above a page of the book. */
 type DeskOf = (page: Page, standing: Standing) => Desk;
 
@@ -49,11 +62,11 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
     if (before?.on === on && isSame(before.sources, await kept.files())) return before;
     const open = openHouse(dir);
     const current = await open.current();
-    const { sources } = current;
+    const { sources, house } = current;
     // Where the house itself is gone nothing is made, which would be kept there: the folder may come back.
     const { book, problems } = sources.length > 0 ? await bookOf(open, on) : { ...current, book: undefined };
     const number = (before?.number ?? 0) + 1;
-    const view = book ? makeView(book) : before?.view;
+    const view = book ? makeView(book, house && { trying: tryingOf(house, book) }) : before?.view;
     const standing = { number, on, sources, problems: sortProblems(problems), isEarlier: !book && view !== undefined };
     const pages = onDemand(() => (view ? bookPages(view, (page) => desk(page, whole)) : []));
     // Pictures are made when one is asked for: most pages show none of them.
@@ -92,11 +105,22 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
   };
 }
 
+/** The house as choices are tried with: packed when a page first picks. */
+function tryingOf(house: House, book: Book): NonNullable<Beside['trying']> {
+  const packed = once(() => packHouse({ ...house, snapshot: recordsDigest(book.sources) }, book));
+  return {
+    get house() {
+      return packed();
+    },
+  };
+}
+
+function once<T>(make: () => T): () => T {
+  return keepBy(() => 'all', make);
+}
+
 function onDemand(files: () => readonly BookFile[]): () => ReadonlyMap<string, BookFile> {
-  return keepBy(
-    () => 'all',
-    () => new Map(files().map((file) => [file.path, file])),
-  );
+  return once(() => new Map(files().map((file) => [file.path, file])));
 }
 
 function isSame(before: readonly Source[], now: readonly Source[]): boolean {

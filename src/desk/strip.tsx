@@ -1,11 +1,12 @@
 import type { VNode } from 'preact';
 import { counted, printDay } from '../base/units/index.js';
 import { optionPath, recordPath, relativeLink, roomPath, type Desk, type Page, type View } from '../site/index.js';
+import { tryFields } from '../try/index.js';
 import { askConsider } from './ask-consider.js';
 import { askRemark, askRoomNote } from './ask-note.js';
 import { asksForPhoto } from './ask-photo.js';
 import { askChoice } from './ask-place.js';
-import { AskForm } from './form.js';
+import { AskForm, SecretField } from './form.js';
 import { deskAssets, deskPaths } from './paths.js';
 import type { Standing } from './standing.js';
 
@@ -45,6 +46,10 @@ function Strip({ page, standing, secret }: { page: Page; standing: Standing; sec
         <Soundness standing={standing} />
       </p>
       <div data-said="" />
+      <form id={tryFields.taken} method="post" action={link('desk/do')} hidden>
+        <SecretField secret={secret} back={deskPaths.slip} ask="slip" />
+        <input type="hidden" name="slip" />
+      </form>
       {selection && view && (
         <AskForm ask={askChoice(selection, standing)} secret={secret} link={link} back={page.path} />
       )}

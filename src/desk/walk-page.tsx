@@ -9,7 +9,7 @@ import { relativeLink } from '../site/index.js';
 import { askWalk } from './ask-new.js';
 import { AskForm } from './form.js';
 import { deskPage, type DeskContext } from './frame.js';
-import { deskPaths } from './paths.js';
+import { deskPaths, deskTitles } from './paths.js';
 import { inLocaleOf, type Standing } from './standing.js';
 
 /** A room as it is walked: the plan draws itself beside the form, and says what is missing. */
@@ -18,7 +18,7 @@ export function walkPage(context: DeskContext): string {
   const link = (to: string): string => relativeLink(deskPaths.walk, to);
   return deskPage(
     deskPaths.walk,
-    'Walk a room',
+    deskTitles.walk,
     context,
     <div class="desk-walk">
       {standing.view && <AskForm ask={askWalk(standing.view)} secret={secret} link={link} back={deskPaths.walk} />}

@@ -2,6 +2,7 @@ import type { VNode } from 'preact';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import type { IsoDate } from '../base/units/index.js';
 import { slipText, slipWords, type Slip } from '../slip/index.js';
+import { tryFields } from '../try/index.js';
 import { printSlip } from './print-slip.js';
 import { snapshotOf } from './snapshot.js';
 import type { Trial, Trying } from './trying.js';
@@ -37,6 +38,7 @@ export function Send({ trial, trying: { from, to, picks }, today, begin, origin 
     choices: picks,
   };
   const text = slipText(slip, slipWords(from, slip, to));
+  const desk = document.getElementById(tryFields.taken);
   const subject = `Choice slip, ${from.house.name}, job ${from.house.number}`;
   return (
     <dialog class="try-send" ref={dialog} onClose={close} aria-labelledby={`${id}-title`}>
@@ -69,7 +71,16 @@ export function Send({ trial, trying: { from, to, picks }, today, begin, origin 
         </p>
       )}
       <div class="try-tools">
-        <button type="button" class="try-tool try-main" onClick={() => copy(text, area.current, setSaid)}>
+        {desk && (
+          <button type="button" class="try-tool try-main" onClick={() => takeIn(desk, text)}>
+            Take it in here
+          </button>
+        )}
+        <button
+          type="button"
+          class={desk ? 'try-tool' : 'try-tool try-main'}
+          onClick={() => copy(text, area.current, setSaid)}
+        >
           Copy
         </button>
         <a class="try-tool" href={fileOf(text)} download={`choice-slip-${slip.house}-${slip.on}.txt`}>
@@ -94,6 +105,14 @@ export function Send({ trial, trying: { from, to, picks }, today, begin, origin 
       <textarea id={`${id}-text`} class="try-slip" readOnly ref={area} value={text} rows={14} />
     </dialog>
   );
+}
+
+/** At the desk a slip is held against the records at once, and written from there. */
+function takeIn(desk: HTMLElement, text: string): void {
+  if (!(desk instanceof HTMLFormElement)) return;
+  const field = desk.elements.namedItem('slip');
+  if (field instanceof HTMLInputElement) field.value = text;
+  desk.requestSubmit();
 }
 
 /** The owners first; then whoever else is named. */

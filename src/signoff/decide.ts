@@ -60,7 +60,7 @@ export function decideChangeOrder(
     return refuse(
       ['proposed-on'],
       `was proposed on ${printDay(proposedOn)}, after ${printDay(on)}`,
-      'decide it on that day or later: --on',
+      'decide it on that day or later',
     );
   if (state === 'approved' && validUntil !== undefined && on > validUntil)
     return refuse(
@@ -119,11 +119,7 @@ export function voidIssue(issue: Issue, { by, on, why = '' }: Decision): Decided
       'make the next issue, which takes its place',
     );
   if (on < date)
-    return refuse(
-      ['date'],
-      `was made on ${printDay(date)}, after ${printDay(on)}`,
-      'void it on that day or later: --on',
-    );
+    return refuse(['date'], `was made on ${printDay(date)}, after ${printDay(on)}`, 'void it on that day or later');
   return { ok: true, text: spliceKeys(origin.text, { void: { on, by, why } }, 'digest') };
 }
 
@@ -133,7 +129,12 @@ export function personNamed(
   word: string,
 ): { readonly ok: true; readonly name: string } | { readonly ok: false; readonly why: string } {
   const is = (text: string): boolean => text.toLowerCase() === word.toLowerCase();
-  const person = people.find(({ name }) => is(name)) ?? people.find(({ role }) => is(role));
+  const named = people.filter(({ name }) => is(name));
+  const [person, ...more] = named.length > 0 ? named : people.filter(({ role }) => is(role));
+  if (person && more.some(({ name }) => name !== person.name)) {
+    const names = [person, ...more].map(({ name }) => name);
+    return { ok: false, why: `${joinWords(names)} are each '${word}': say which of them` };
+  }
   if (person) return { ok: true, name: person.name };
   const names = people.flatMap(({ name, role }) => [name, role]);
   const meant = nearest(word, names);

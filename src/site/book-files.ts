@@ -55,16 +55,19 @@ export const styleSheet: BookFile = { path: styleFile, text: () => styleText('bo
 /** What computes choices that are tried: the house as data, and the program's own code. Pages load both with the first pick. */
 function tryFiles({ beside: { trying } }: View): readonly BookFile[] {
   if (!trying) return [];
-  const { house, script } = trying;
+  const { script } = trying;
   return [
     {
       path: 'assets/try-data.js',
       // Read as JSON, since that is read faster than a script.
-      text: () => `window.bookmatchHouse = JSON.parse(${scriptText(JSON.stringify(house))});\n`,
+      text: () => `window.bookmatchHouse = JSON.parse(${scriptText(JSON.stringify(trying.house))});\n`,
     },
-    { path: 'assets/try.js', text: () => script },
+    ...(script === undefined ? [] : [{ path: tryScript, text: () => script }]),
   ];
 }
+
+/** What computes choices that are tried. */
+export const tryScript = 'assets/try.js';
 
 /** Pages of a set as files. */
 export function pageFiles(

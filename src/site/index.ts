@@ -3,7 +3,7 @@
 export { writeComparison, writeManual, writeSite } from './write-site.js';
 export type { ManualText } from './manual.js';
 export { assetCopies } from './assets.js';
-export { besidePages, bookPages, type BookFile } from './book-files.js';
+export { besidePages, bookPages, tryScript, type BookFile } from './book-files.js';
 export { makeView, type Beside, type View } from './view.js';
 export { Shell } from './shell.js';
 export { bookSet } from './chapters.js';

@@ -36,8 +36,8 @@ export interface Beside {
 /** It holds every price: for owner and builder alone. */
 interface Trying {
   readonly house: PackedHouse;
-  /** The program that computes, as the text of one script. */
-  readonly script: string;
+  /** The program that computes, as the text of one script; absent: it is fetched from the desk. */
+  readonly script?: string;
 }
 
 /** A Book with its parts at hand by name. */

@@ -19,6 +19,8 @@ export const tryFields = {
   slipRead: 'slip-read',
   slipSaid: 'slip-said',
   slips: 'slips-root',
+  /** At the desk: a form that takes a slip, with its text in the field `slip`. */
+  taken: 'try-taken',
   /** Of the root: the name under which this browser keeps what is picked. */
   store: 'data-store',
   /** Of the root: the page's path in the book, from which links go. */

@@ -16,7 +16,7 @@ const wrong: string[] = [];
 beforeAll(async () => {
   dir = await smallHouse();
   [desk, browser] = await Promise.all([quietDesk(dir), openBrowser()]);
-  page = await browser.newPage();
+  page = await (await browser.newContext()).newPage();
   page.on('pageerror', ({ message }) => wrong.push(message));
   page.on('console', (said) => {
     if (said.type() === 'error') wrong.push(said.text());
@@ -64,7 +64,7 @@ describe('a desk in a browser', () => {
       .getByRole('link', { name: /Ceiling/u })
       .first()
       .click();
-    const fir = page.getByRole('radio', { name: /fir/iu });
+    const fir = page.getByRole('complementary', { name: 'Desk' }).getByRole('radio', { name: /fir/iu });
     await fir.focus();
     await page.keyboard.press('Space');
     await page.getByRole('button', { name: 'Write the choice' }).focus();
@@ -91,6 +91,7 @@ describe('a desk in a browser', () => {
     await expect.poll(() => day.inputValue()).toBe('2026-04-15');
     await expect.poll(() => who.inputValue()).toBe(last);
     await writeFile(join(dir, 'content/rooms/study.md'), before);
+    await page.locator('.desk-said').waitFor({ state: 'hidden' });
   });
 
   it('hears of nothing in a window that is not seen, and of what it missed when it is', async () => {
@@ -109,6 +110,44 @@ describe('a desk in a browser', () => {
     await page.getByRole('heading', { name: 'Den' }).waitFor();
     await writeFile(join(dir, 'content/rooms/study.md'), before);
     await page.getByRole('heading', { name: 'Study' }).first().waitFor();
+  });
+
+  it('tells every window at once, of more than a browser keeps ways open for, also when the one that heard is closed', async () => {
+    const before = await record();
+    const context = page.context();
+    const first = await context.newPage();
+    await first.goto(urlOf('rooms/study.html'));
+    const others = await Promise.all(Array.from({ length: 7 }, () => context.newPage()));
+    for (const one of others) await one.goto(urlOf('rooms/study.html'));
+    const all = (name: string): Promise<unknown> =>
+      Promise.all(others.map((one) => one.getByRole('heading', { name }).first().waitFor()));
+    await writeFile(join(dir, 'content/rooms/study.md'), before.replace('name: Study', 'name: Snug'));
+    await all('Snug');
+    await first.close();
+    await writeFile(join(dir, 'content/rooms/study.md'), before);
+    await all('Study');
+    for (const one of others) await one.close();
+  });
+
+  it('tries choices, and writes them by the slip that comes of it', async () => {
+    const before = await record();
+    await page.goto(urlOf('choices/study/ceiling-board/ceiling.html'));
+    await page
+      .getByRole('group', { name: /Ceiling/u })
+      .getByRole('radio', { name: /fir/iu })
+      .first()
+      .check();
+    await page.getByRole('button', { name: /Send/u }).click();
+    await page.getByRole('button', { name: 'Take it in here' }).click();
+    await page.getByText('It can be taken in. Nothing is written yet.').waitFor();
+    expect(await record()).toBe(before);
+    await page.getByRole('button', { name: 'Write these choices' }).click();
+    await page.getByText('Done.').waitFor();
+    expect(await record()).toMatch(/chosen: fir-tg-1x6\n(?:.*\n)*?.*slip: /u);
+    await writeFile(join(dir, 'content/rooms/study.md'), before);
+    // The page loads itself again: nothing else may be loaded before that.
+    await page.getByText('Done.').waitFor({ state: 'hidden' });
+    expect(wrong).toEqual([]);
   });
 
   it('draws a room as it is walked', async () => {

@@ -10,6 +10,7 @@ export function makeConsole(given: Pick<Terminal, 'out' | 'error'> & Partial<Ter
     input: () => Promise.resolve(new Uint8Array()),
     askSecret: () => Promise.resolve(undefined),
     asker: () => undefined,
+    takesCommands: true,
     color: false,
     ...given,
     now,

@@ -4,7 +4,7 @@ import { appendItem, valueAt } from '../../core/records/index.js';
 import { didYouMean, sourceOf } from '../../base/problem/index.js';
 import { read, unread, withSign, type Reading } from '../../base/units/index.js';
 import { draftAllowance, freshSlug, readName, readTyped } from '../../draft/index.js';
-import type { Console } from '../console.js';
+import { typed, type Console } from '../console.js';
 import { addingCommand, addRecords, openToAdd } from './add-records.js';
 import { keysGiven, withKeyFlags } from './key-flags.js';
 import { readSigned } from './signed-amount.js';
@@ -63,7 +63,7 @@ export function newAllowance(console: Console, done: (code: number) => void): Co
     const text = appendItem(before, 'allowances', item, ['levels']);
     if (!(await addRecords(adding, [{ path, text }], console))) return done(1);
     console.tell(
-      `${path}  allowance ${id}\nWrite allowance: ${id} in the selections that it pays for.\n\n  bookmatch check${adding.house}\n`,
+      `${path}  allowance ${id}\nWrite allowance: ${id} in the selections that it pays for.\n${typed(`\n  bookmatch check${adding.house}\n`, console)}`,
     );
     done(0);
   });

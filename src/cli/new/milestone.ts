@@ -3,7 +3,7 @@ import { appendItem } from '../../core/records/index.js';
 import { draftMilestone, freshSlug, readName } from '../../draft/index.js';
 import { meaningOf } from '../../manual/index.js';
 import { lower } from '../../base/units/index.js';
-import type { Console } from '../console.js';
+import { typed, type Console } from '../console.js';
 import { addingCommand, addRecords, openToAdd } from './add-records.js';
 import { keysGiven, withKeyFlags } from './key-flags.js';
 import { nameWanted, take, valueOf } from './take.js';
@@ -31,7 +31,7 @@ export function newMilestone(console: Console, done: (code: number) => void): Co
       const before = sources.find((source) => source.path === path)?.text ?? '';
       const text = appendItem(before, 'milestones', draftMilestone(id, name, keys), ['calendar', 'allowances']);
       if (!(await addRecords(adding, [{ path, text }], console))) return done(1);
-      console.tell(`${path}  milestone ${id}\n\n  bookmatch calendar${adding.house}\n`);
+      console.tell(`${path}  milestone ${id}\n${typed(`\n  bookmatch calendar${adding.house}\n`, console)}`);
       done(0);
     },
   );

@@ -5,7 +5,7 @@ import { didYouMean } from '../../base/problem/index.js';
 import { counted, parseDays, unitName, withSign, type Reading, type Unit } from '../../base/units/index.js';
 import { draftOption, freshSlug, pricedParts, readAttribute, readName, readPrice } from '../../draft/index.js';
 import { categoryNamed } from '../category-named.js';
-import type { Console } from '../console.js';
+import { typed, type Console } from '../console.js';
 import { consider, roomsNamed } from '../consider.js';
 import { eachGiven } from '../each-given.js';
 import { UsageError } from '../usage-error.js';
@@ -71,7 +71,8 @@ export function newOption(console: Console, done: (code: number) => void): Comma
     const considered = consider([slugOfPath(option.path)], category.slug, everywhere, adding.records);
     if (!(await addRecords(adding, [option, ...considered], console))) return done(1);
     console.tell(
-      told(option, considered, category, adding.house, flags.for !== undefined, !asker && flags.labor.length === 0),
+      told(option, considered, category, flags.for !== undefined, !asker && flags.labor.length === 0, console) +
+        typed(`\n  bookmatch check${adding.house}\n  bookmatch new option ${category.slug}${adding.house}\n`, console),
     );
     done(0);
   });
@@ -206,17 +207,17 @@ async function whereConsidered(
 function told(
   option: Source,
   considered: readonly Source[],
-  { slug, name }: Category,
-  house: string,
+  { name }: Category,
   isNamed: boolean,
   isFree: boolean,
+  console: Console,
 ): string {
   const where =
     considered.length === 0 && isNamed
       ? `No ${name.toLowerCase()} is open there: all that the rooms have of it is chosen.\n`
       : considered.length === 0
-        ? `Write its file name under considering, or chosen, of a ${name.toLowerCase()} in a room's record; --for all does so everywhere.\n`
+        ? `Write its file name under considering, or chosen, of a ${name.toLowerCase()} in a room's record${typed('; --for all does so everywhere', console)}.\n`
         : `It is considered in ${considered.map(({ path }) => path).join(', ')}.\n`;
   const labor = isFree ? 'No --labor was given: installation stands at nothing in its price.\n' : '';
-  return `${option.path}\n${labor}${where}\n  bookmatch check${house}\n  bookmatch new option ${slug}${house}\n`;
+  return `${option.path}\n${labor}${where}`;
 }

@@ -14,7 +14,7 @@ import {
   type Walk,
 } from '../../draft/index.js';
 import { misclosureOf } from '../../core/records/index.js';
-import type { Console } from '../console.js';
+import { typed, type Console } from '../console.js';
 import { eachGiven } from '../each-given.js';
 import { UsageError } from '../usage-error.js';
 import { addingCommand, addRecords, openToAdd } from './add-records.js';
@@ -90,7 +90,9 @@ export function newRoom(console: Console, done: (code: number) => void): Command
       if (!(await addRecords(adding, [{ path, text }], console))) return done(1);
       const guessed =
         asked.use === undefined ? `It is written as ${usualUse}: change use there if it is something else.\n` : '';
-      console.tell(`${path}  ${values.number} ${values.name}\n${guessed}\n  bookmatch check${adding.house}\n`);
+      console.tell(
+        `${path}  ${values.number} ${values.name}\n${guessed}${typed(`\n  bookmatch check${adding.house}\n`, console)}`,
+      );
       done(0);
     });
 }

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { draftTrade, freshSlug, readName } from '../../draft/index.js';
-import type { Console } from '../console.js';
+import { typed, type Console } from '../console.js';
 import { addingCommand, addRecords, openLibrary, openToAdd } from './add-records.js';
 import { isNamed, nameWanted, take, valueOf } from './take.js';
 
@@ -36,7 +36,7 @@ export function newTrade(console: Console, done: (code: number) => void): Comman
       };
       const trade = known ?? (await ask());
       if (!(await addRecords(adding, [trade], console))) return done(1);
-      console.tell(`${trade.path}\n\n  bookmatch new category${adding.house}\n`);
+      console.tell(`${trade.path}\n${typed(`\n  bookmatch new category${adding.house}\n`, console)}`);
       done(0);
     });
 }

@@ -1,0 +1,34 @@
+import { readdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { joinWords } from '../base/units/index.js';
+import { readFileInside } from '../disk/store/index.js';
+import type { Answer } from './answer.js';
+
+const folder = 'issued';
+
+/** PDFs that were issued or printed to be signed, by their path in the house; the last ones first. */
+export async function papersOf(dir: string): Promise<readonly string[]> {
+  const names = await readdir(join(dir, folder)).catch(() => []);
+  return names
+    .map((name) => `${folder}/${name}`)
+    .filter(isPaper)
+    .sort((a, b) => b.localeCompare(a, 'en'));
+}
+
+/** `Issue 2, signed by owner and builder`, by how the program names its files. */
+export function paperWords(path: string): string {
+  const [, change, digits = '', signers] = /\/(change-)?(\d+)(?:-signed-([a-z-]+))?\.pdf$/u.exec(path) ?? [];
+  if (digits === '') return path;
+  const signed = signers === undefined ? '' : `, signed by ${joinWords(signers.split('-'))}`;
+  return `${change === undefined ? 'Issue' : 'Change order'} ${Number(digits)}${signed}`;
+}
+
+/** One of them, to be looked at and printed. */
+export async function paperAt(dir: string, path: string): Promise<Answer | undefined> {
+  const body = isPaper(path) ? await readFileInside(dir, path) : undefined;
+  return body && { status: 200, type: 'application/pdf', body };
+}
+
+function isPaper(path: string): boolean {
+  return /^issued\/[\w-][\w.-]*\.pdf$/u.test(path);
+}
