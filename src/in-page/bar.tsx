@@ -1,6 +1,7 @@
 import type { ComponentChildren, VNode } from 'preact';
 import { useState } from 'preact/hooks';
 import { counted, printDay, printMoney, printMoneyChange, type Cents, type IsoDate } from '../base/units/index.js';
+import { tryFields } from '../try/index.js';
 import type { Links } from '../write/index.js';
 import { Follows } from './follows.js';
 import { Send } from './send.js';
@@ -46,6 +47,11 @@ export function Bar({ trial, trying, today, isShownInPage, links }: BarProps): V
             >
               {open ? 'Close' : 'What follows'}
             </Tool>
+          )}
+          {follows && isShownInPage && (
+            <a class="try-tool" href={`#${tryFields.followsTitle}`}>
+              What follows
+            </a>
           )}
           {follows && (
             <Tool press={() => setSending(true)} main>

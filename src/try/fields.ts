@@ -11,6 +11,7 @@ export const tryFields = {
   /** Where the bar and what follows are put. */
   root: 'try-root',
   follows: 'try-follows',
+  followsTitle: 'try-follows-title',
   /** Read out when it changes. */
   said: 'try-said',
   /** Where slips are laid down: a box to paste into, files to open, a button that reads the box, what is said, and what comes of it. */

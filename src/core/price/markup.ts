@@ -120,7 +120,7 @@ export function netSteps(
 /** How the mark-up of a change order came about; at rates that are no longer the contract's, on how much. */
 export function nettedText(netted: Netted, rules: MarkupRules): string {
   if (markupOnNet(netted, rules) === netted.markup) return `additions less deductions: ${netMarkupText(netted, rules)}`;
-  return `on additions less deductions of ${printMoneyChange(sumOf(netted), 'always')}, as it was drafted`;
+  return `additions less deductions of ${printMoneyChange(sumOf(netted), 'always')}, as it was drafted`;
 }
 
 /** '15 % of $1,240.00', '15 % of $400.00 on allowances and 10 % of $200.00 of other work'. */

@@ -52,8 +52,8 @@ export function TryPage(): VNode {
           <TryOpen selection={selection} />
         ))}
       </section>
-      <section aria-labelledby="try-follows-title">
-        <h2 id="try-follows-title">What follows</h2>
+      <section aria-labelledby={tryFields.followsTitle}>
+        <h2 id={tryFields.followsTitle}>What follows</h2>
         <p class="why">From all that is picked together. Until something is picked there is nothing to tell.</p>
         <div id={tryFields.follows} />
       </section>
