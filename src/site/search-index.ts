@@ -13,6 +13,7 @@ import {
   recordPath,
   roomPath,
   selectionPath,
+  tradePath,
 } from './paths.js';
 import { chaptersOf, type LeadingPageId } from './chapters.js';
 import type { View } from './view.js';
@@ -130,8 +131,8 @@ export function searchEntries(view: View): readonly SearchEntry[] {
     ...trades.map((trade) => ({
       title: trade.name,
       kind: 'Trade',
-      text: trade.sections.join(' '),
-      path: pagePaths.trades,
+      text: `takeoff how much ${trade.sections.join(' ')}`,
+      path: tradePath(trade),
     })),
     ...sources.map((source) => ({ title: source.path, kind: 'Record', text: '', path: recordPath(source.path) })),
   ];

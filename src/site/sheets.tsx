@@ -1,4 +1,5 @@
 import type { VNode } from 'preact';
+import { lower } from '../base/units/index.js';
 import { checkPath, type Page } from './page.js';
 import { chaptersOf, isTrying, type LeadingPageId } from './chapters.js';
 import { AlternativesPage } from './pages/alternatives.js';
@@ -15,13 +16,14 @@ import {
   openingSheet,
   orderSheet,
   otherSheet,
-  quantitySheet,
+  tradeSheet,
   scopeSheet,
   outsideSheet,
 } from '../table/index.js';
 import { SheetPage } from './pages/sheet-page.js';
 import { OptionPage } from './pages/option.js';
 import { OptionsPage } from './pages/options.js';
+import { QuantitiesPage } from './pages/quantities.js';
 import { RecordPage } from './pages/record.js';
 import { RecordsPage } from './pages/records.js';
 import { RoomPage } from './pages/room.js';
@@ -33,12 +35,12 @@ import { SlipsPage } from './pages/slips.js';
 import { TradesPage } from './pages/trades.js';
 import { TryPage } from './pages/try.js';
 import { marksOf, markRules } from './marks.js';
-import { figuresPath, optionPath, pagePaths, recordPath, roomPath } from './paths.js';
+import { figuresPath, optionPath, pagePaths, recordPath, roomPath, tradePath } from './paths.js';
 import type { View } from './view.js';
 
 /** Every page of the book, in the order of the set. */
 export function allSheets(view: View): readonly Page[] {
-  const { rooms, options, sources } = view.book;
+  const { rooms, options, sources, trades } = view.book;
   const pages: Page[] = [
     ...chaptersOf(view).flatMap((chapter) =>
       chapter.pages.map(({ id, title }) => ({
@@ -66,6 +68,13 @@ export function allSheets(view: View): readonly Page[] {
       title: `${room.name}, drawn and figured`,
       chapter: 'rooms' as const,
       content: () => <RoomFiguresPage room={room} />,
+    })),
+    ...trades.map((trade) => ({
+      path: tradePath(trade),
+      title: `Quantities of ${lower(trade.name)}`,
+      chapter: 'trades' as const,
+      content: () => <SheetPage sheet={tradeSheet(trade, view)} />,
+      scripts: ['assets/lists.js'],
     })),
     ...rooms.flatMap((room) =>
       view.selectionsOf(room).flatMap((selection) => {
@@ -108,7 +117,6 @@ const listed: ReadonlySet<LeadingPageId> = new Set([
   'openings',
   'schedules',
   'outside',
-  'quantities',
   'orders',
 ]);
 
@@ -130,7 +138,7 @@ const leadingPages: Readonly<Record<LeadingPageId, (view: View) => VNode>> = {
   schedules: (view) => <SheetPage sheet={otherSheet(view)} />,
   scope: (view) => <SheetPage sheet={scopeSheet(view)} />,
   outside: (view) => <SheetPage sheet={outsideSheet(view)} />,
-  quantities: (view) => <SheetPage sheet={quantitySheet(view)} />,
+  quantities: () => <QuantitiesPage />,
   orders: (view) => <SheetPage sheet={orderSheet(view, { withMoney: true })} />,
   money: () => <MoneyPage />,
   allowances: () => <AllowancesPage />,

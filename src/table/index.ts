@@ -37,7 +37,7 @@ export { orderSheet, orderTables } from './order-sheet.js';
 export { orders } from './orders.js';
 export { roomSupplies, supplies } from './supplies.js';
 export { quantitiesOfRoom } from './quantities.js';
-export { quantitySheet, quantityTables } from './quantity-sheet.js';
+export { quantitySheet, quantityTables, tradeSheet } from './quantity-sheet.js';
 export { fromOtherSide, otherSideWords } from './from-other-side.js';
 export { layoutTables, layoutsOnPaper } from './layouts.js';
 export { quantityLines } from './takeoff-lines.js';

@@ -1,10 +1,11 @@
+import { lower } from '../base/units/index.js';
 import type { BookTrade, LookUp } from '../core/book/index.js';
 import { words, type Block, type HouseBlock, type Sheet } from '../sheet/index.js';
 import { isFilled } from './part.js';
 import { quantities, quantitiesOfTrade, used } from './quantities.js';
 import { resistance } from './resistance.js';
 import { suppliesOfTrade } from './supplies.js';
-import { quantityLines } from './takeoff-lines.js';
+import { quantityLines, type QuantityLine } from './takeoff-lines.js';
 
 /** What each trade measures and installs, with the rule beside every number. */
 export function quantitySheet(look: LookUp): Sheet {
@@ -15,26 +16,40 @@ export function quantitySheet(look: LookUp): Sheet {
     title: 'Quantities by trade',
     paper: 'landscape',
     blocks: [
-      {
-        block: 'prose',
-        tone: 'lead',
-        of: [
-          words('Net is what is covered; then come coats and waste. The installer confirms on site before ordering.'),
-        ],
-      },
+      lead,
       ...look.book.trades.flatMap((trade): Block[] => {
-        const own = lines.filter((line) => line.trade === trade.slug);
-        if (own.length === 0) return [];
-        const tables = [
-          quantitiesOfTrade(trade.slug, own, look),
-          suppliesOfTrade(trade.slug, look),
-          resistance(trade.slug, own, look),
-        ];
-        const of = [...scopeOf(trade), ...tables.filter(isFilled)];
-        return [{ block: 'section', id: `trade-${trade.slug}`, title: trade.name, of }];
+        const tables = tablesOf(trade, lines, look);
+        if (tables.length === 0) return [];
+        return [{ block: 'section', id: `trade-${trade.slug}`, title: trade.name, of: [...scopeOf(trade), ...tables] }];
       }),
     ],
   };
+}
+
+/** The same of one trade, as a page of its own. */
+export function tradeSheet(trade: BookTrade, look: LookUp): Sheet {
+  const tables = tablesOf(trade, quantityLines(look), look);
+  return {
+    format: 'bookmatch/sheet/1',
+    id: `quantities-of-${trade.slug}`,
+    title: `Quantities of ${lower(trade.name)}`,
+    paper: 'landscape',
+    blocks: [tables.length > 0 ? lead : nothing, ...scopeOf(trade), ...tables],
+  };
+}
+
+const said = (text: string): Block => ({ block: 'prose', tone: 'lead', of: [words(text)] });
+
+const lead = said('Net is what is covered; then come coats and waste. The installer confirms on site before ordering.');
+
+const nothing = said('Nothing is measured for this trade yet.');
+
+function tablesOf({ slug }: BookTrade, lines: readonly QuantityLine[], look: LookUp): readonly HouseBlock[] {
+  const own = lines.filter(({ trade }) => trade === slug);
+  if (own.length === 0) return [];
+  return [quantitiesOfTrade(slug, own, look), suppliesOfTrade(slug, look), resistance(slug, own, look)].filter(
+    isFilled,
+  );
 }
 
 /** The same as data, with what is used up at each place. */

@@ -1,7 +1,7 @@
 import type { Caution } from '../core/caution/index.js';
 import { anchorOf } from '../write/index.js';
 import type { OptionPhoto } from '../core/model/index.js';
-import type { BookOption, BookRoom, BookSelection, KeyLevel } from '../core/book/index.js';
+import type { BookOption, BookRoom, BookSelection, BookTrade, KeyLevel } from '../core/book/index.js';
 
 /** Where things are in the book. One function for each kind of thing, so that a link cannot be mistyped. */
 export const pagePaths = {
@@ -43,6 +43,11 @@ export function figuresPath(room: Pick<BookRoom, 'slug'> | string): string {
 
 export function optionPath(option: Pick<BookOption, 'category' | 'slug'>): string {
   return `options/${option.category}/${option.slug}.html`;
+}
+
+/** What a trade measures and installs. */
+export function tradePath(trade: Pick<BookTrade, 'slug'> | string): string {
+  return `trades/${typeof trade === 'string' ? trade : trade.slug}.html`;
 }
 
 /** An option's photograph, beside the pages. */

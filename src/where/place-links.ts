@@ -10,6 +10,7 @@ import {
   recordPath,
   roomPath,
   selectionPath,
+  tradePath,
 } from './paths.js';
 import { relativeLink } from './relative-link.js';
 
@@ -70,7 +71,7 @@ function pathOf(view: Known, to: Parameters<Links>[0]['to'], id: string, line?: 
     case 'issue':
       return `${pagePaths.agreed}#${anchorOf('issue', id)}`;
     case 'trade':
-      return `${pagePaths.quantities}#${anchorOf('trade', id)}`;
+      return tradePath(id);
     case 'record':
       return recordPath(id, line);
     case 'page':

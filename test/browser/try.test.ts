@@ -113,7 +113,7 @@ describe('a book opened from a disk', () => {
     const panel = page.getByRole('region', { name: 'What follows' });
     const hrefs = await panel.locator('a').evaluateAll((all) => all.map((one) => (one as HTMLAnchorElement).href));
     const paths = hrefs.map((href) => decodeURIComponent(href.slice(href.indexOf('/book/') + 6)));
-    for (const start of ['rooms/', 'options/', 'allowances.html#allowance-', 'quantities.html#trade-'])
+    for (const start of ['rooms/', 'options/', 'allowances.html#allowance-', 'trades/'])
       expect(
         paths.some((path) => path.startsWith(start)),
         `${start} in ${paths.join(' ')}`,

@@ -1,4 +1,4 @@
-import { optionPath, pagePaths, roomPath } from '../paths.js';
+import { optionPath, pagePaths, roomPath, tradePath } from '../paths.js';
 import type { View } from '../view.js';
 
 /** The page that shows what a record says. */
@@ -10,7 +10,7 @@ export function shownBy(view: View, source: string): { readonly path: string; re
   if (option) return { path: optionPath(option), title: option.name };
   if (categories.some((category) => category.source === source))
     return { path: pagePaths.numbers, title: 'About the numbers' };
-  if (trades.some((trade) => trade.source === source))
-    return { path: pagePaths.quantities, title: 'Quantities by trade' };
+  const trade = trades.find((candidate) => candidate.source === source);
+  if (trade) return { path: tradePath(trade), title: `${trade.name}, its quantities` };
   return house.source === source ? { path: pagePaths.money, title: 'Money' } : undefined;
 }

@@ -1,10 +1,10 @@
 import type { VNode } from 'preact';
 import type { BookSelection, BookTrade } from '../../core/book/index.js';
-import type { Cents } from '../../base/units/index.js';
+import { lower, type Cents } from '../../base/units/index.js';
 import { DataTable } from '../parts/data-table.js';
 import { Day, MoneyCell } from '../parts/figures.js';
 import { PageLink } from '../parts/link.js';
-import { pagePaths } from '../paths.js';
+import { pagePaths, tradePath } from '../paths.js';
 import { useView } from '../sheet-context.js';
 
 /** Who works here, where, on what, what they wait for, and what they are handed. */
@@ -34,6 +34,14 @@ export function TradesPage(): VNode {
             head: 'Handout',
             cell: ({ trade: { slug } }) =>
               beside.handouts === undefined ? 'not written' : <a href={`${beside.handouts}${slug}/${slug}.pdf`}>PDF</a>,
+          },
+          {
+            head: 'Quantities',
+            cell: ({ trade }) => (
+              <PageLink to={tradePath(trade)}>
+                Quantities<span class="for-the-ear"> of {lower(trade.name)}</span>
+              </PageLink>
+            ),
           },
           { head: 'Rooms', numeric: true, cell: ({ own }) => new Set(own.map(({ room }) => room)).size },
           { head: 'Choices', numeric: true, cell: ({ own }) => own.length },
