@@ -5,4 +5,12 @@ export { localeOf, makeHandout, type HandoutOptions } from './make-handout.js';
 export { specificationTitles } from './sections.js';
 export { handoutDrawnRoom } from './drawn-room.js';
 export { handoutProblems } from './handout-problems.js';
-export { firstWords, nextWords, reachWords, standingOf, whomToAsk, type Standing } from './standing.js';
+export {
+  cardWords,
+  copyWords,
+  nextRoomWords,
+  type CardWords,
+  type CopyWords,
+  type NextRoomWords,
+} from './card-words.js';
+export { standingOf, type Standing } from './standing.js';

@@ -11,11 +11,6 @@ export interface Standing {
   readonly limit: string;
 }
 
-/** Who a party is and how to reach it; a party without a name is reached by way of the builder. */
-export function reachWords({ name, contact, phone, mail }: HandoutPerson): string {
-  return [name, contact, phone, mail].filter((part) => part !== undefined).join(', ') || 'by way of the builder';
-}
-
 export function standingOf({ stamp, on }: HandoutCover): Standing {
   if (!stamp) {
     return {

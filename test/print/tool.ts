@@ -8,6 +8,10 @@ export interface Printed {
   readonly path: string;
   /** Text of all pages, or of some. */
   text(from?: number, to?: number): string;
+  /** The same in the order in which it was written, column after column. */
+  reading(from?: number, to?: number): string;
+  /** Addresses that links lead to. */
+  addresses(): readonly string[];
   /** Every word with the box it is drawn in; points, y down. */
   boxes(): readonly WordBox[];
   info(): string;
@@ -38,6 +42,8 @@ export function putDown(pdf: Uint8Array): Printed {
   return {
     path,
     text: (from = 1, to = 999) => run('pdftotext', ['-layout', '-f', String(from), '-l', String(to), path, '-']),
+    reading: (from = 1, to = 999) => run('pdftotext', ['-raw', '-f', String(from), '-l', String(to), path, '-']),
+    addresses: () => [...run('pdfinfo', ['-url', path]).matchAll(/^ *\d+ +\S+ +(.+)$/gmu)].map(([, url = '']) => url),
     boxes: () => readBoxes(run('pdftotext', ['-bbox', path, '-'])),
     info: () => run('pdfinfo', [path]),
     complaints: () => spawnSync('pdfinfo', [path], { encoding: 'utf8' }).stderr,

@@ -1,19 +1,17 @@
 import { makerText } from '../../core/fact/index.js';
 import {
-  reachWords,
   specificationTitles,
   standingOf,
   type Handout,
   type HandoutProduct,
   type HandoutQuestion,
   type HandoutSection,
-  type Standing,
 } from '../../handout/index.js';
 import { specificationParts } from '../../core/model/index.js';
 import { drawSwatch } from '../../draw/index.js';
 import type { TradeBlock } from '../../sheet/index.js';
 import { svgText } from '../../base/svg/index.js';
-import { capital, printDay, shortDigest } from '../../base/units/index.js';
+import { printDay, shortDigest } from '../../base/units/index.js';
 import {
   anchorOf,
   printSigns,
@@ -27,6 +25,7 @@ import type { PrintDrawing } from '../drawings.js';
 import { smallPlan } from '../levels.js';
 import type { DocumentFacts } from '../sheets/index.js';
 import { shorten } from '../shorten.js';
+import { cardSheet, type CardSheet } from './card.js';
 import { lineOf, needText, roomBlock, type Line, type RoomBlock } from './room.js';
 
 /** All that a printed handout says. Everything is text, so the page layout does no arithmetic. */
@@ -45,10 +44,9 @@ interface HandoutSheets {
     readonly contact: string;
     readonly house: string;
     readonly place: string;
-    readonly standing: Standing;
-    readonly facts: readonly Fact[];
-    readonly people: readonly { readonly role: string; readonly text: string }[];
+    readonly sections: string;
   };
+  readonly card: CardSheet;
   readonly changes: { readonly since: string; readonly groups: readonly ChangeGroup[] } | null;
   readonly scope: Handout['scope'] & { readonly prose: readonly Block[] };
   readonly steps: PrintTable;
@@ -68,11 +66,6 @@ interface HandoutSheets {
   /** Labels that rows of schedules carry, and the signs of what is said. */
   readonly anchors: readonly string[];
   readonly signs: Readonly<Record<string, string>>;
-}
-
-interface Fact {
-  readonly label: string;
-  readonly text: string;
 }
 
 interface ChangeGroup {
@@ -122,6 +115,7 @@ export function makeHandoutSheets(handout: Handout): HandoutSheets {
     document: documentFacts(handout),
     foot: footOf(handout),
     cover: coverOf(handout),
+    card: cardSheet(handout),
     changes: changesOf(handout),
     scope: { ...scope, prose: readProse(scope.notes) },
     steps: printTable(handout.steps, labels),
@@ -165,22 +159,12 @@ function footOf({ cover }: Handout): HandoutSheets['foot'] {
 }
 
 function coverOf({ cover }: Handout): HandoutSheets['cover'] {
-  const { stamp } = cover;
   return {
     trade: cover.trade.name,
     contact: cover.trade.contact,
     house: cover.house,
     place: cover.place,
-    standing: standingOf(cover),
-    facts: [
-      { label: 'House', text: cover.house },
-      { label: 'Job', text: cover.job },
-      { label: 'Issue', text: stamp ? `${stamp.number}, for ${stamp.purpose}` : 'Not issued' },
-      { label: stamp ? 'Date' : 'Records of', text: printDay(stamp?.date ?? cover.on) },
-      { label: 'Digest', text: stamp ? shortDigest(stamp.digest) : 'none' },
-      { label: 'Sections', text: cover.sections.map(({ number }) => number).join(', ') },
-    ],
-    people: cover.people.map((person) => ({ role: capital(person.role), text: reachWords(person) })),
+    sections: cover.sections.map(({ number }) => number).join(', '),
   };
 }
 

@@ -1,49 +1,53 @@
 import type { VNode } from 'preact';
-import { firstWords, nextWords, whomToAsk, type HandoutNext, type HandoutPerson } from '../../handout/index.js';
-import { capital } from '../../base/units/index.js';
+import { cardWords, nextRoomWords, type CardWords, type NextRoomWords } from '../../handout/index.js';
 import { CellHtml } from '../../write/index.js';
 import { useHandout, useHandoutLink } from './context.js';
 import { roomPath } from './paths.js';
 
-/** As many of each as the first screen has room for; the rest stands further down. */
-const most = 4;
-
 /** What a foreman asks first: where next, what must be there, what is open, whom to ask. */
 export function ForemansCard(): VNode {
+  const words = cardWords(useHandout());
   return (
     <div class="card">
-      <Next />
-      <First />
-      <Open />
-      <Ask />
+      <Next {...words} />
+      <First {...words} />
+      <Open {...words} />
+      <Ask {...words} />
     </div>
   );
 }
 
-function Next(): VNode {
-  const { rooms } = useHandout().card;
+function Next({ rooms: { title, none, rows, all } }: CardWords): VNode {
   return (
     <section aria-labelledby="next-title">
-      <h2 id="next-title">Rooms, the next first</h2>
-      {rooms.length === 0 && <p>No room has work for this trade yet.</p>}
+      <h2 id="next-title">{title}</h2>
+      {rows.length === 0 && <p>{none}</p>}
       <ol class="room-list">
-        {rooms.slice(0, most).map((room) => (
-          <NextRoom room={room} />
+        {rows.map((row) => (
+          <NextRoom {...row} />
         ))}
       </ol>
-      {rooms.length > most && (
-        <a class="more" href="#rooms-title">
-          All {rooms.length} rooms
-        </a>
-      )}
+      <More to="rooms-title" all={all} />
     </section>
   );
 }
 
+/** Every room, with its next work. */
+export function AllRooms(): VNode {
+  return (
+    <ol class="room-list all-rooms">
+      {useHandout()
+        .card.rooms.map(nextRoomWords)
+        .map((row) => (
+          <NextRoom {...row} />
+        ))}
+    </ol>
+  );
+}
+
 /** A room with its next work, as a way to its page. */
-export function NextRoom({ room }: { room: HandoutNext }): VNode {
+function NextRoom({ room, day, work }: NextRoomWords): VNode {
   const link = useHandoutLink();
-  const { day, why } = nextWords(room);
   return (
     <li>
       <a href={link(roomPath(room))}>
@@ -51,106 +55,103 @@ export function NextRoom({ room }: { room: HandoutNext }): VNode {
           <span class="mark">{room.number}</span> {room.name}
         </span>
         <small>
-          <strong>{day}</strong> {room.work}; {why}
+          <strong>{day}</strong> {work}
         </small>
       </a>
     </li>
   );
 }
 
-function First(): VNode {
-  const { first } = useHandout().card;
+function First({ first: { title, none, rows, all } }: CardWords): VNode {
   return (
     <section aria-labelledby="first-title">
-      <h2 id="first-title">Must be there first</h2>
-      {first.length === 0 && <p>Of others, nothing that is recorded.</p>}
+      <h2 id="first-title">{title}</h2>
+      {rows.length === 0 && <p>{none}</p>}
       <ul class="card-list">
-        {first.slice(0, most).map((need) => (
+        {rows.map(({ what, when }) => (
           <li>
-            <strong>{need.what}</strong>
-            <small>{firstWords(need)}</small>
+            <strong>{what}</strong>
+            <small>{when}</small>
           </li>
         ))}
       </ul>
-      {first.length > most && (
-        <a class="more" href="#trades">
-          All {first.length}, with where
-        </a>
-      )}
+      <More to="trades" all={all} />
     </section>
   );
 }
 
-function Open(): VNode {
-  const { questions } = useHandout();
+function Open({ open: { title, none, rows, all } }: CardWords): VNode {
   return (
     <section aria-labelledby="open-title">
-      <h2 id="open-title">Open</h2>
-      {questions.length === 0 && <p>Nothing is open for this trade.</p>}
+      <h2 id="open-title">{title}</h2>
+      {rows.length === 0 && <p>{none}</p>}
       <ul class="card-list">
-        {questions.slice(0, most).map(({ about, where, status, when, options }, index) => (
+        {rows.map(({ question: { status, when }, what, possible }, index) => (
           <li>
             <a href={`#question-${index + 1}`}>
-              <strong>
-                {about}: {where}
-              </strong>
+              <strong>{what}</strong>
               <small>
                 {when !== '' && (
                   <>
                     <CellHtml cell={{ is: 'status', status }} links={() => undefined} /> {when}
                   </>
                 )}
-                {options.length > 0 && `; ${options.length} possible`}
+                {when !== '' && possible !== '' && '; '}
+                {possible}
               </small>
             </a>
           </li>
         ))}
       </ul>
-      {questions.length > most && (
-        <a class="more" href="#questions-title">
-          All {questions.length} questions
-        </a>
-      )}
+      <More to="questions-title" all={all} />
     </section>
   );
 }
 
-function Ask(): VNode | null {
-  const asked = whomToAsk(useHandout().cover);
-  if (asked.length === 0) return null;
-  const reached = asked.filter(({ phone, mail }) => phone !== undefined || mail !== undefined);
-  const others = asked.filter((person) => !reached.includes(person));
+function More({ to, all }: { to: string; all: string }): VNode | null {
+  if (all === '') return null;
+  return (
+    <a class="more" href={`#${to}`}>
+      {all}
+    </a>
+  );
+}
+
+type Asked = NonNullable<CardWords['ask']>['people'][number];
+
+function Ask({ ask }: CardWords): VNode | null {
+  if (!ask) return null;
+  const reached = ask.people.filter(({ call, write }) => call !== undefined || write !== undefined);
+  const others = ask.people.filter((person) => !reached.includes(person));
   return (
     <section aria-labelledby="ask-title">
-      <h2 id="ask-title">Whom to ask</h2>
+      <h2 id="ask-title">{ask.title}</h2>
       {reached.map((person) => (
         <Reached person={person} />
       ))}
-      {others.map(({ name, contact }) => (
-        <p class="why">{[name, contact].filter((part) => part !== undefined).join(', ')}</p>
+      {others.map(({ called, contact }) => (
+        <p class="why">{[called, contact].filter((part) => part !== undefined).join(', ')}</p>
       ))}
     </section>
   );
 }
 
-function Reached({ person }: { person: HandoutPerson }): VNode {
-  const { role, contact, phone, mail } = person;
-  const name = person.name ?? capital(role);
+function Reached({ person: { called, contact, phone, mail, call, write } }: { person: Asked }): VNode {
   return (
     <div class="ask">
       <p>
-        <strong>{name}</strong>
+        <strong>{called}</strong>
         <small>
           {contact} <span class="phone">{phone}</span>
         </small>
       </p>
-      {phone !== undefined && (
-        <a class="reach" href={`tel:${phone.replaceAll(/[^\d+]/gu, '')}`} aria-label={`Call ${name}, ${phone}`}>
+      {call !== undefined && (
+        <a class="reach" href={call} aria-label={`Call ${called}, ${phone}`}>
           Call
         </a>
       )}
-      {mail !== undefined && (
-        <a class="reach" href={`mailto:${mail}`} aria-label={`Mail to ${name}, ${mail}`}>
+      {write !== undefined && (
+        <a class="reach" href={write} aria-label={`Mail to ${called}, ${mail}`}>
           Mail
         </a>
       )}

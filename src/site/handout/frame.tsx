@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { standingOf } from '../../handout/index.js';
+import { copyWords } from '../../handout/index.js';
 import { printDay, shortDigest } from '../../base/units/index.js';
 import { useHandout, useHandoutLink } from './context.js';
 import { currentAddress } from './current.js';
@@ -112,15 +112,14 @@ function Contents({ page }: { page: HandoutPage }): VNode {
 
 /** Which copy this is, and what is to be done with it. The script beside writes what the house's site says, if it can ask. */
 function StandingLine(): VNode {
-  const { cover } = useHandout();
-  const { issue, words, limit } = standingOf(cover);
+  const { issue, words, limit, doubt } = copyWords(useHandout());
   return (
     <div class={limit === '' ? 'standing' : 'standing limited'}>
       <p class="standing-copy">
         <strong>{issue}.</strong> {words}. {limit}
       </p>
       <p data-currency="" role="status">
-        This copy is of {printDay(cover.stamp?.date ?? cover.on)}. Ask the builder whether it is current.
+        {doubt}
       </p>
     </div>
   );

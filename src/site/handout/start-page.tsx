@@ -1,9 +1,10 @@
 import type { ComponentChildren, VNode } from 'preact';
 import { printDay } from '../../base/units/index.js';
+import { cardWords } from '../../handout/index.js';
 import { CellHtml, TableHtml } from '../../write/index.js';
 import { Prose } from '../parts/prose.js';
 import { counted } from '../parts/words.js';
-import { ForemansCard, NextRoom } from './card.js';
+import { AllRooms, ForemansCard } from './card.js';
 import { Caution } from './cautions.js';
 import { useHandout, usePlaceLinks } from './context.js';
 import { TradeLevels } from './levels.js';
@@ -65,20 +66,14 @@ function Changes(): VNode | null {
 
 /** Where they lie; those that the card has no room for as well. */
 function Rooms(): VNode | null {
-  const { card } = useHandout();
-  if (card.rooms.length === 0) return null;
-  const isLong = card.rooms.length > 4;
+  const handout = useHandout();
+  if (handout.card.rooms.length === 0) return null;
+  const isLong = cardWords(handout).rooms.all !== '';
   return (
     <section aria-labelledby="rooms-title">
       <h2 id="rooms-title">{isLong ? 'All rooms, the next first' : 'Where you work'}</h2>
       <TradeLevels />
-      {isLong && (
-        <ol class="room-list all-rooms">
-          {card.rooms.map((room) => (
-            <NextRoom room={room} />
-          ))}
-        </ol>
-      )}
+      {isLong && <AllRooms />}
     </section>
   );
 }
