@@ -1,0 +1,56 @@
+import { PDFDocument } from 'pdf-lib';
+import { expect, test, vi } from 'vitest';
+import { makeHandout } from '../../src/handout/index.js';
+import { makeBookPdf, makeHandoutPdf } from '../../src/print/index.js';
+import { demoBook } from '../demo-house.js';
+import { chapterPages, fillOf, type Fill } from './fill.js';
+import { putDown } from './tool.js';
+
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
+
+/** Inches of the margins above and beneath what is read. */
+const bookMargins = { top: 0.45, foot: 0.95 };
+const handoutMargins = { top: 0.45, foot: 0.75 };
+
+const least = 0.25;
+const book = await demoBook('2026-04-20');
+
+/** Sheets with little on them that begin no chapter. */
+async function thin(pdf: Uint8Array, margins: typeof bookMargins): Promise<readonly Fill[]> {
+  const chapters = chapterPages(await PDFDocument.load(pdf, { updateMetadata: false }));
+  expect(chapters.size).toBeGreaterThan(3);
+  return fillOf(putDown(pdf).path, margins).filter(({ page, whole }) => whole < least && !chapters.has(page));
+}
+
+test('no sheet of the book is less than a quarter full, but where a chapter begins', async () => {
+  expect(await thin((await makeBookPdf(book)).pdf, bookMargins)).toEqual([]);
+});
+
+test.each(book.trades.map((trade) => [trade.slug, trade] as const))(
+  'no sheet of the handout of %s is less than a quarter full, but where a chapter begins',
+  async (_, trade) => {
+    expect(await thin((await makeHandoutPdf(makeHandout(book, trade))).pdf, handoutMargins)).toEqual([]);
+  },
+);
+
+test('a sheet is as full as its tallest empty strip leaves it, half by half', async () => {
+  const document = await PDFDocument.create();
+  const line = (height: number, from = 0, to = 600): void => {
+    document
+      .getPages()
+      .at(-1)
+      ?.drawRectangle({ x: from, y: 792 - height * 792, width: to - from, height: 10 });
+  };
+  document.addPage([612, 792]);
+  line(0.1);
+  line(0.95);
+  document.addPage([612, 792]);
+  for (let height = 0.05; height < 0.96; height += 0.05) line(height, 0, 200);
+  line(0.5, 400, 600);
+  document.addPage([792, 612]);
+  const [little, half, none] = fillOf(putDown(await document.save()).path, { top: 0, foot: 0 });
+  expect(little?.whole).toBeCloseTo(0.15, 1);
+  expect(half?.left).toBeGreaterThan(0.9);
+  expect(half?.right).toBeCloseTo(0.5, 1);
+  expect(none).toEqual({ page: 3, whole: 0, left: 0, right: 0, isUpright: false });
+});
