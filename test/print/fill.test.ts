@@ -1,5 +1,5 @@
 import { PDFDocument } from 'pdf-lib';
-import { expect, test, vi } from 'vitest';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { makeHandout } from '../../src/handout/index.js';
 import { makeBookPdf, makeHandoutPdf } from '../../src/print/index.js';
 import { demoBook } from '../demo-house.js';
@@ -26,12 +26,24 @@ test('no sheet of the book is less than a quarter full, but where a chapter begi
   expect(await thin((await makeBookPdf(book)).pdf, bookMargins)).toEqual([]);
 });
 
-test.each(book.trades.map((trade) => [trade.slug, trade] as const))(
-  'no sheet of the handout of %s is less than a quarter full, but where a chapter begins',
-  async (_, trade) => {
-    expect(await thin((await makeHandoutPdf(makeHandout(book, trade))).pdf, handoutMargins)).toEqual([]);
-  },
-);
+describe.each(book.trades.map((trade) => [trade.slug, trade] as const))('the handout of %s', (_, trade) => {
+  let pdf: Uint8Array;
+  beforeAll(async () => {
+    ({ pdf } = await makeHandoutPdf(makeHandout(book, trade)));
+  });
+
+  test('has no sheet that is less than a quarter full, but where a chapter begins', async () => {
+    expect(await thin(pdf, handoutMargins)).toEqual([]);
+  });
+
+  test('has no column half empty beside a full one', () => {
+    const sheets = fillOf(putDown(pdf).path, handoutMargins);
+    const wide = sheets.findIndex(({ isUpright }) => !isUpright);
+    const inColumns = sheets.slice(0, wide < 0 ? -1 : wide);
+    expect(inColumns.length).toBeGreaterThan(2);
+    expect(inColumns.filter(({ left, right, whole }) => Math.min(left, right) < whole / 2)).toEqual([]);
+  });
+});
 
 test('a sheet is as full as its tallest empty strip leaves it, half by half', async () => {
   const document = await PDFDocument.create();
