@@ -7,34 +7,12 @@ import type { BookChangeOrder } from '../../src/core/book/index.js';
 import { shortDigest, type Cents } from '../../src/base/units/index.js';
 import { changeOrderDigest } from '../../src/signoff/index.js';
 import { makeChangeOrderPdf } from '../../src/print/index.js';
-import { smallBook } from '../book/small-house.js';
+import { changedBook } from './changed-book.js';
 
 const scratch = mkdtempSync(join(tmpdir(), 'bookmatch-change-'));
 afterAll(() => rmSync(scratch, { recursive: true }));
 
-const commit = 'c'.repeat(40);
-const order = (state: string, amount: string): string => `---
-title: Oak in the study
-state: ${state}
-from: ${commit}
-to: ${commit}
-proposed-on: 2026-04-21
-${state === 'proposed' ? '' : 'decided-on: 2026-04-23\ndecided-by: The owners\n'}reason: The sample looked better.
-days: 2 days
-amount: ${amount}
-valid-until: 2026-05-01
-requested-by: The owner
-replaces:
-  - { room: study, from: ${'a'.repeat(64)}, to: ${'b'.repeat(64)} }
-lines:
-  - { room: study, what: Floor, from: Pine, to: Oak, amount: ${amount} }
----
-`;
-const book = smallBook({
-  'content/changes/001.md': order('approved', '$120.25'),
-  'content/changes/002.md': order('declined', '$900'),
-  'content/changes/003.md': order('proposed', '-$20.50'),
-});
+const book = changedBook();
 const texts: string[] = [];
 
 beforeAll(async () => {
