@@ -9,15 +9,18 @@ export interface TaggedRow {
   readonly cells: readonly { readonly tag: string; readonly text: string }[];
 }
 
-interface Tag {
+/** A tag with what stands in it: tags, and texts as tags of the name `"`. */
+export interface Tag {
   readonly name: string;
   readonly indent: number;
   readonly inside: Tag[];
   text: string;
+  /** `Column`, `Row`; empty for what is no head. */
+  scope: string;
 }
 
 export function readTaggedTables(tags: string): readonly TaggedTable[] {
-  const root = readTree(tags);
+  const root = readTagTree(tags);
   const tables: TaggedTable[] = [];
   let caption = '';
   walk(root, (tag) => {
@@ -34,21 +37,25 @@ export function readTaggedTables(tags: string): readonly TaggedTable[] {
   return tables;
 }
 
-function readTree(tags: string): Tag {
-  const root: Tag = { name: '', indent: -1, inside: [], text: '' };
+/** The tree of a PDF's tags. */
+export function readTagTree(tags: string): Tag {
+  const root: Tag = { name: '', indent: -1, inside: [], text: '', scope: '' };
   const open = [root];
   for (const line of tags.split('\n')) {
     const indent = line.search(/\S/u);
+    const [, scope] = /^\s*\/Scope \/(\w+)$/u.exec(line) ?? [];
+    const last = open.at(-1);
+    if (scope !== undefined && last) last.scope = scope;
     if (indent < 0 || line.trimStart().startsWith('/')) continue;
     const quoted = /^\s*"(.*)"$/su.exec(line);
     while ((open.at(-1)?.indent ?? -1) >= indent) open.pop();
     const parent = open.at(-1) ?? root;
     if (quoted) {
       parent.text += `${quoted[1] ?? ''} `;
-      parent.inside.push({ name: '"', indent, inside: [], text: quoted[1] ?? '' });
+      parent.inside.push({ name: '"', indent, inside: [], text: quoted[1] ?? '', scope: '' });
       continue;
     }
-    const tag: Tag = { name: /^\s*(\w+)/u.exec(line)?.[1] ?? '', indent, inside: [], text: '' };
+    const tag: Tag = { name: /^\s*(\w+)/u.exec(line)?.[1] ?? '', indent, inside: [], text: '', scope: '' };
     parent.inside.push(tag);
     open.push(tag);
   }
