@@ -8,6 +8,7 @@ import { shortDigest, type Cents } from '../../src/base/units/index.js';
 import { changeOrderDigest } from '../../src/signoff/index.js';
 import { makeChangeOrderPdf } from '../../src/print/index.js';
 import { changedBook } from './changed-book.js';
+import { putDown } from './tool.js';
 
 const scratch = mkdtempSync(join(tmpdir(), 'bookmatch-change-'));
 afterAll(() => rmSync(scratch, { recursive: true }));
@@ -56,6 +57,31 @@ describe('a printed change order', () => {
       for (const page of pages) expect(page).toContain(digest);
     }
   });
+
+  test.each([
+    ['Letter', 'customary', /letter/u],
+    ['A4', 'metric', /A4/u],
+  ] as const)(
+    'on %s has amount, sum and both signatures on page 1, with the longest reason that stands there',
+    async (_, units, size) => {
+      const [order] = book.changeOrders;
+      if (!order) throw new Error('the house has no change order');
+      const reason = 'word '.repeat(100).trim();
+      const { pdf } = await makeChangeOrderPdf({ ...book, house: { ...book.house, units } }, { ...order, reason });
+      const printed = putDown(pdf);
+      expect(printed.info()).toMatch(new RegExp(`^Page size: .*${size.source}`, 'mu'));
+      const first = printed.text(1, 1);
+      expect(first).toMatch(/Added to the contract sum +\+\$120\.25/u);
+      expect(first).toMatch(/This change order, number 1 +\+\$120\.25/u);
+      expect(first).toContain('With this change order');
+      expect(first.match(/word/gu)).toHaveLength(100);
+      expect(first.match(/SIGNATURE/gu)).toHaveLength(2);
+      const off = printed
+        .boxes()
+        .filter(({ left, right, bottom, page }) => left < 0 || right > page.width || bottom > page.height);
+      expect(off).toEqual([]);
+    },
+  );
 
   test('carries what it agrees to, and whoever decided it since is no part of that', () => {
     const path = join(scratch, '3.pdf');
