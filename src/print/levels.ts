@@ -23,6 +23,8 @@ interface Picture {
 
 /** Inches of a landscape sheet under its title: A4 is wider and lower. */
 const sheetBox = () => (isMetric() ? { width: 10.6, height: 6.15 } : { width: 10, height: 6.45 });
+/** Inches of the cover between the house's name and its people. */
+const coverBox = { width: 6.3, height: 5 };
 /** At the least scale that any house needs, a column of a handout is wide enough. */
 const smallBox = { width: 2.6, height: 2.6 };
 
@@ -75,6 +77,16 @@ export function sampleOf(shade: Shade, id: string): Picture {
 
 function levelTitle({ name, isApart, rooms }: KeyLevel): string {
   return isApart ? `${name}, drawn apart: ${rooms.map(({ name: room }) => room).join(', ')}` : name;
+}
+
+/** The level with the largest floor among those that hang together, for the cover; null where no two rooms do. */
+export function coverPlan(levels: readonly KeyLevel[]): PrintDrawing | null {
+  const [largest] = levels
+    .filter(({ isApart, rooms }) => !isApart && rooms.length > 1)
+    .toSorted((a, b) => b.gross - a.gross);
+  if (!largest) return null;
+  const options = { id: 'cover', palette, detail: 'whole', bare: true, box: coverBox, layers: [] } as const;
+  return ready(drawKeyPlan(largest, options), levelTitle(largest), 'Laid out from its rooms.');
 }
 
 /** Where a room lies on its level, small. */

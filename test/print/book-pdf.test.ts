@@ -102,6 +102,12 @@ describe('the pages', () => {
     expect(at).toEqual([...at].sort((a, b) => a - b));
   });
 
+  it('begin with the house laid out, or with a room of it where no two rooms hang together', async () => {
+    expect(printed.text(1, 1)).toContain('Main level. Laid out from its rooms.');
+    const apart = { ...book, laid: { ...book.laid, groups: [] } };
+    expect(putDown((await makeBookPdf(apart)).pdf).text(1, 1)).toContain('101 Great room, as it will look.');
+  });
+
   it('keep how to read the book together where the contents leave too little room for it', async () => {
     const [room] = book.rooms;
     if (!room) throw new Error('the fixture has no room');

@@ -1,6 +1,7 @@
-import { picturedRoom, type LookUp } from '../../core/book/index.js';
+import { picturedRoom, type KeyLevel, type LookUp } from '../../core/book/index.js';
 import { capital, printDay } from '../../base/units/index.js';
 import type { PrintDrawing } from '../drawings.js';
+import { coverPlan } from '../levels.js';
 import { coverPicture } from '../picture.js';
 
 export interface Cover {
@@ -12,11 +13,11 @@ export interface Cover {
   /** Short digest of an issued copy; empty for any other. */
   readonly digest: string;
   readonly people: readonly { readonly role: string; readonly name: string; readonly contact: string }[];
-  /** A room that stands for the house. */
+  /** The house laid out from its rooms, else a room that stands for it. */
   readonly picture: PrintDrawing | null;
 }
 
-export function makeCover(look: LookUp, standing: string, digest: string): Cover {
+export function makeCover(look: LookUp, levels: readonly KeyLevel[], standing: string, digest: string): Cover {
   const { house, on } = look.book;
   const room = picturedRoom(look.book);
   return {
@@ -27,6 +28,6 @@ export function makeCover(look: LookUp, standing: string, digest: string): Cover
     standing,
     digest,
     people: house.people.map(({ role, name, contact }) => ({ role: capital(role), name, contact: contact ?? '' })),
-    picture: room ? coverPicture(room, look) : null,
+    picture: coverPlan(levels) ?? (room ? coverPicture(room, look) : null),
   };
 }

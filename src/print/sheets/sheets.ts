@@ -97,7 +97,7 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     document: documentFacts(book, { title: `${house.name}: selections and specification book`, standing, on }),
     foot: { house: shorten(house.name, 26), job: shorten(house.number, 12), standing, digest, day: printDay(on) },
     levels: levelSheets(levels, look),
-    cover: makeCover(look, standing, stamp ? digest : ''),
+    cover: makeCover(look, levels, standing, stamp ? digest : ''),
     reading: makeReading(look),
     rooms: book.rooms.map((room) => roomSheet(room, look, shortDigest(digests[room.slug] ?? ''), levels)),
     set: Object.fromEntries(sheets.map((sheet) => [sheet.id, printSheet(sheet, targets.labels)])),
