@@ -32,6 +32,7 @@ const long = [
   'test/book/figures.test.ts',
   'test/handout/no-money.test.ts',
   'test/book/demo-layout.test.ts',
+  'test/print/demo-pdfs.test.ts',
   'test/print/hostile.test.ts',
   'test/signoff/sign.test.ts',
 ];

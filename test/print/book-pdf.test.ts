@@ -2,7 +2,9 @@ import { PDFDocument } from 'pdf-lib';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { makeSchedules } from '../../src/core/book/index.js';
 import { makeBookPdf, type BookPdf } from '../../src/print/index.js';
+import { readTagTree } from '../parity/read-tags.js';
 import { makeFixture } from './fixture.js';
+import { bookSheets, sheetTags } from './tag-tree.js';
 import { putDown, type Printed } from './tool.js';
 
 const book = makeFixture();
@@ -207,8 +209,12 @@ describe('the pages', () => {
 });
 
 describe('the tags', () => {
+  let tags: string;
+  beforeAll(() => {
+    tags = printed.tags();
+  });
+
   it('have headings, table heads, row heads, figures with words, pictures with a list of their keys, and forms', () => {
-    const tags = printed.tags();
     expect(tags).toMatch(/^ +H1 "Contents"/m);
     expect(tags).toMatch(/^ +H2 "101 Great room"/m);
     expect(tags).toMatch(/^ +THead/m);
@@ -220,6 +226,11 @@ describe('the tags', () => {
     expect(picture).toContain('A drawing, not the sample. Not to be measured from.');
     expect(picture).toMatch(/Figure:?\s/u);
     expect(picture).toMatch(/LI \(block\)/u);
+  });
+
+  it.each(bookSheets)('of a sheet of the kind %s are those that were read before they were kept', (kind, heading) => {
+    const { now, kept } = sheetTags(readTagTree(tags), kind, heading);
+    expect(now).toBe(kept);
   });
 
   it('keep bookmarks and links', async () => {

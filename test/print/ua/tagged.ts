@@ -27,7 +27,7 @@ export interface Tagged {
   /** All elements, parents before kids, in reading order. */
   readonly tags: readonly Tag[];
   readonly annotations: readonly Annotation[];
-  /** Marks and painting of each page's content. */
+  /** Marks and painting of each page's content, read when a rule asks for them. */
   readonly pages: readonly Marked[];
   readonly fonts: readonly PDFDict[];
 }
@@ -110,10 +110,13 @@ export function readTagged(document: PDFDocument): Tagged {
   for (const kid of listIn(root, 'K')) if (kid instanceof PDFDict) visit(kid, undefined);
   const pages = document.getPages();
   const parents = parentTree(root);
+  let marked: readonly Marked[] | undefined;
   return {
     document,
     tags,
-    pages: pages.map(({ node }) => readMarks(node)),
+    get pages() {
+      return (marked ??= pages.map(({ node }) => readMarks(node)));
+    },
     annotations: pages.flatMap(({ node }, index) =>
       listIn(node, 'Annots')
         .filter((one) => one instanceof PDFDict)

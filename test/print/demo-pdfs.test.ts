@@ -5,6 +5,7 @@ import { makeBookPdf, makeHandoutPdf } from '../../src/print/index.js';
 import { demoBook } from '../demo-house.js';
 import { chapterPages, fillOf, type Fill } from './fill.js';
 import { putDown } from './tool.js';
+import { expectTagged } from './ua/expect-tagged.js';
 
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
@@ -15,35 +16,62 @@ const handoutMargins = { top: 0.45, foot: 0.75 };
 const least = 0.25;
 const book = await demoBook('2026-04-20');
 
-/** Sheets with little on them that begin no chapter. */
-async function thin(pdf: Uint8Array, margins: typeof bookMargins): Promise<readonly Fill[]> {
-  const chapters = chapterPages(await PDFDocument.load(pdf, { updateMetadata: false }));
-  expect(chapters.size).toBeGreaterThan(3);
-  return fillOf(putDown(pdf).path, margins).filter(({ page, whole }) => whole < least && !chapters.has(page));
+/** A PDF with how full its sheets are, looked at once. */
+interface Looked {
+  readonly pdf: Uint8Array;
+  readonly sheets: readonly Fill[];
 }
 
-test('no sheet of the book is less than a quarter full, but where a chapter begins', async () => {
-  expect(await thin((await makeBookPdf(book)).pdf, bookMargins)).toEqual([]);
-});
+function look(pdf: Uint8Array, margins: typeof bookMargins): Looked {
+  return { pdf, sheets: fillOf(putDown(pdf).path, margins) };
+}
 
-describe.each(book.trades.map((trade) => [trade.slug, trade] as const))('the handout of %s', (_, trade) => {
-  let pdf: Uint8Array;
+/** Sheets with little on them that begin no chapter. */
+async function thin({ pdf, sheets }: Looked): Promise<readonly Fill[]> {
+  const chapters = chapterPages(await PDFDocument.load(pdf, { updateMetadata: false }));
+  expect(chapters.size).toBeGreaterThan(3);
+  return sheets.filter(({ page, whole }) => whole < least && !chapters.has(page));
+}
+
+describe('the demo’s book', () => {
+  let made: Looked;
   beforeAll(async () => {
-    ({ pdf } = await makeHandoutPdf(makeHandout(book, trade)));
+    made = look((await makeBookPdf(book)).pdf, bookMargins);
   });
 
   test('has no sheet that is less than a quarter full, but where a chapter begins', async () => {
-    expect(await thin(pdf, handoutMargins)).toEqual([]);
+    expect(await thin(made)).toEqual([]);
   });
 
-  test('has no column half empty beside a full one', () => {
-    const sheets = fillOf(putDown(pdf).path, handoutMargins);
-    const wide = sheets.findIndex(({ isUpright }) => !isUpright);
-    const inColumns = sheets.slice(0, wide < 0 ? -1 : wide);
-    expect(inColumns.length).toBeGreaterThan(2);
-    expect(inColumns.filter(({ left, right, whole }) => Math.min(left, right) < whole / 2)).toEqual([]);
-  });
+  test('keeps what can be told of PDF/UA-1 without a person', () => expectTagged(made.pdf));
 });
+
+describe.each(book.trades.map((trade) => [trade.slug, trade] as const))('the handout of %s', (slug, trade) => {
+  let made: Looked;
+  beforeAll(async () => {
+    made = look((await makeHandoutPdf(makeHandout(book, trade))).pdf, handoutMargins);
+  });
+
+  test('has no sheet that is less than a quarter full, but where a chapter begins', async () => {
+    expect(await thin(made)).toEqual([]);
+  });
+
+  test('has no column half empty beside a full one', () => expectBalanced(made));
+
+  if (slug === 'finish-carpentry') {
+    test('keeps what can be told of PDF/UA-1 without a person', () => expectTagged(made.pdf));
+    test('is short enough to be carried', () => {
+      expect(made.sheets.filter(({ isUpright }) => isUpright).length).toBeLessThan(15);
+    });
+  }
+});
+
+function expectBalanced({ sheets }: Looked): void {
+  const wide = sheets.findIndex(({ isUpright }) => !isUpright);
+  const inColumns = sheets.slice(0, wide < 0 ? -1 : wide);
+  expect(inColumns.length).toBeGreaterThanOrEqual(2);
+  expect(inColumns.filter(({ left, right, whole }) => whole === 0 || Math.min(left, right) < whole / 2)).toEqual([]);
+}
 
 test('a sheet is as full as its tallest empty strip leaves it, half by half', async () => {
   const document = await PDFDocument.create();
