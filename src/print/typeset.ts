@@ -3,6 +3,7 @@ import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import { isMetric } from '../base/units/index.js';
 import { programPath } from '../disk/program/index.js';
 import { bookFonts } from './fonts.js';
+import { layOut } from './lay-out.js';
 
 /** A box of the page that becomes a form field. Points; y runs down from the top of the page. */
 export interface PlacedField {
@@ -36,7 +37,7 @@ export function typeset(
     join(workspace, `${kind}.json`),
     Buffer.from(JSON.stringify({ ...sheets, paper: isMetric() ? 'a4' : 'us-letter' })),
   );
-  const compiled = compiler.compile({ mainFilePath: join(workspace, `${kind}.typ`) });
+  const compiled = layOut(compiler, join(workspace, `${kind}.typ`));
   const document = compiled.result;
   if (!document) {
     const failure = compiled.takeDiagnostics();

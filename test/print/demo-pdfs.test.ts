@@ -1,7 +1,9 @@
+import { join } from 'node:path';
 import { PDFDocument } from 'pdf-lib';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { makeHandout } from '../../src/handout/index.js';
 import { makeBookPdf, makeHandoutPdf } from '../../src/print/index.js';
+import { bookOf, openHouse } from '../../src/disk/load/index.js';
 import { demoBook } from '../demo-house.js';
 import { chapterPages, fillOf, type Fill } from './fill.js';
 import { putDown } from './tool.js';
@@ -72,6 +74,16 @@ function expectBalanced({ sheets }: Looked): void {
   expect(inColumns.length).toBeGreaterThanOrEqual(2);
   expect(inColumns.filter(({ left, right, whole }) => whole === 0 || Math.min(left, right) < whole / 2)).toEqual([]);
 }
+
+test.each(['insulation', 'lime'])(
+  'columns end alike in the cabin’s handout of %s, whose sheets are short, and none is left empty',
+  async (slug) => {
+    const { book: cabin } = await bookOf(openHouse(join(import.meta.dirname, '../houses/cabin')), '2026-04-20');
+    const trade = cabin?.trades.find((one) => one.slug === slug);
+    if (!cabin || !trade) throw new Error(`the cabin has no trade ${slug}`);
+    expectBalanced(look((await makeHandoutPdf(makeHandout(cabin, trade))).pdf, handoutMargins));
+  },
+);
 
 test('a sheet is as full as its tallest empty strip leaves it, half by half', async () => {
   const document = await PDFDocument.create();
