@@ -121,6 +121,10 @@ function printBlock(block: Block, labels: Labels): PrintBlock {
 
 /** Characters that surely fit a page, however narrow the column. */
 const longest = 900;
+/** Small print longer than this is words: beneath a figure it is given its share of the sheet, else it would take it from what stands beside. */
+const figureLength = 20;
+
+const lengthOf = (line: readonly PrintRun[]): number => line.reduce((sum, { text }) => sum + text.length, 0);
 
 export function printTable(table: TableBlock, labels: Labels): PrintTable {
   const { columns, beneath } = shownColumns(table, 'pdf');
@@ -132,29 +136,31 @@ export function printTable(table: TableBlock, labels: Labels): PrintTable {
       .filter(({ is }) => is !== 'nothing' && is !== 'swing')
       .flatMap((cell) => linesOf(cell, labels));
     const lines = own.is === 'nothing' && (isWords || under.length > 0) ? [] : linesOf(own, labels);
-    const length = [...lines, ...under].flat().reduce((sum, { text }) => sum + text.length, 0);
-    return { lines, under, long: length > longest };
+    return { lines, under, long: lengthOf([...lines, ...under].flat()) > longest };
   };
+  const groups = table.groups.map(({ title = '', why = '', rows }) => ({
+    title,
+    why,
+    rows: rows.map(({ id, strong = false, cells }) => ({
+      label: anchorOf(table.anchor, id),
+      strong,
+      cells: shown.map((column) => cellOf(cells, column.key, !isFigure(column))),
+    })),
+  }));
+  const isWordy = (at: number): boolean =>
+    groups.some(({ rows }) => rows.some(({ cells }) => cells[at]?.under.some((line) => lengthOf(line) > figureLength)));
   return {
     block: 'table',
     caption: table.caption,
-    columns: shown.map((column) => ({
+    columns: shown.map((column, at) => ({
       head: column.head,
-      width: column.width ?? 'fit',
+      width: column.width ?? (isWordy(at) ? 'words' : 'fit'),
       right: isFigure(column),
       point: isFigure(column) ? pointOf(table, column.key) : 0,
       named: column.key === table.named,
       kind: column.kind,
     })),
-    groups: table.groups.map(({ title = '', why = '', rows }) => ({
-      title,
-      why,
-      rows: rows.map(({ id, strong = false, cells }) => ({
-        label: anchorOf(table.anchor, id),
-        strong,
-        cells: shown.map((column) => cellOf(cells, column.key, !isFigure(column))),
-      })),
-    })),
+    groups,
     sums: table.sums.map((sum) => ({
       strong: sum.strong ?? false,
       cells: shown.map(({ key }) => (key === table.named ? sumName(sum) : cellOf(sum.cells, key, true))),

@@ -32,6 +32,16 @@ test('a figure among words keeps what follows its point on paper', () => {
   expect(words).toEqual(['Front: 99.4 of 145.8']);
 });
 
+test('a column of figures is as wide as they are, but where words stand beneath them', () => {
+  const widthOver = (says: string) => {
+    const under = col.words('how', 'How', (_: Face) => says, { under: 'netArea' });
+    const both = layOut({ ...plain, columns: [...plain.columns, under] }, faces, names);
+    return printTable(both, () => undefined).columns[1];
+  };
+  expect(widthOver('Douglas fir 8x10, boxed heart, green')).toMatchObject({ width: 'words', right: true });
+  expect(widthOver('5,147 lb today')).toMatchObject({ width: 'fit', right: true });
+});
+
 test('an amount has its unit in the head of its data', () => {
   expect(tableCsv(table)).toBe('name,net area (sq ft),both\r\nFront,99.4,Front: 99.4 of 145.8\r\n');
 });
