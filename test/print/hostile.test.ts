@@ -65,7 +65,7 @@ describe('text of a record', () => {
     expect(printed.text()).toContain('#panic("ran")');
     expect(printed.text()).toContain('<b>raw</b>');
     expect(printed.tags().match(/^ +Form/gm)).toHaveLength(12);
-  }, 30_000);
+  });
 
   it('of a fact beside the plan leaves its label the room it needs', async () => {
     const facts = [
