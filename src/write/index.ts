@@ -4,6 +4,7 @@ export { anchorOf } from './anchor.js';
 export { tableCsv, tableJson } from './data.js';
 export { BlocksHtml, SheetHtml } from './html/sheet.js';
 export { CellHtml, type Links } from './html/cell.js';
+export { Figure } from './html/figure.js';
 export { phraseHtml, proseHtml } from './html/markdown.js';
 export { SignMark } from './html/sign.js';
 export { Svg } from './html/svg.js';

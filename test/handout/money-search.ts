@@ -132,12 +132,10 @@ export function moneyIn(file: string, text: string, { figures }: Amounts): Leak[
   return [...new Set([...said, ...sums])].map((found) => ({ file, found }));
 }
 
-/** The name of SVG has a year in it, coordinates of drawings are figures with two places too, and colours and digests have digits: they are not read as sums. A
- *  figure in a column is cut at its point. */
+/** The name of SVG has a year in it, coordinates of drawings are figures with two places too, and colours and digests have digits: they are not read as sums. */
 function withoutGeometry(text: string): string {
   return text
     .replaceAll('http://www.w3.org/2000/svg', '')
-    .replace(/<span class="part part-\d">/gu, '')
     .replace(/#[0-9a-f]{3,8}\b|\b[0-9a-f]{64}\b/giu, ' ')
     .replace(
       /\s(?:d|points|x|y|x1|x2|y1|y2|cx|cy|r|rx|ry|width|height|viewBox|transform|style|stroke-width|stroke-dasharray|font-size|textLength|offset)="[^"]*"/gu,

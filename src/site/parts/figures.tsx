@@ -13,12 +13,13 @@ import {
   type IsoDate,
   type Length,
 } from '../../base/units/index.js';
+import { Figure } from '../../write/index.js';
 import { useView } from '../sheet-context.js';
 
 /** Money in a column: always with cents, so that points stand under each other. A bare zero is a dash. */
 export function MoneyCell({ cents, change = false }: { cents: Cents; change?: boolean }): VNode {
-  if (cents === 0) return <Aligned text="–" digits={2} quiet />;
-  return <Aligned text={change ? printMoneyChange(cents, 'always') : printMoney(cents, 'always')} digits={2} />;
+  if (cents === 0) return <Figure text="–" point={2} quiet />;
+  return <Figure text={change ? printMoneyChange(cents, 'always') : printMoney(cents, 'always')} point={2} />;
 }
 
 /** A quantity in a column, one digit after the point at most. `room`: for how many digits the column keeps room. */
@@ -31,20 +32,7 @@ export function AmountCell({
   digits?: number;
   room?: number;
 }): VNode {
-  return <Aligned text={printAmount(amount, digits)} digits={room} />;
-}
-
-/** A number whose point stands under the points above it: what follows the point has a fixed width. */
-function Aligned({ text, digits, quiet = false }: { text: string; digits: number; quiet?: boolean }): VNode {
-  const at = text.indexOf('.');
-  const whole = at < 0 ? text : text.slice(0, at);
-  const part = at < 0 ? '' : text.slice(at);
-  return (
-    <span class={quiet ? 'figure quiet' : 'figure'}>
-      {whole}
-      {digits > 0 && <span class={`part part-${digits}`}>{part}</span>}
-    </span>
-  );
+  return <Figure text={printAmount(amount, digits)} point={room} />;
 }
 
 /** A length, with the other system's beside where the house asks for it. */

@@ -15,7 +15,8 @@ interface Shown {
   readonly column: LaidColumn;
   readonly beneath: readonly LaidColumn[];
   readonly class: string | undefined;
-  readonly point: number;
+  /** Of figures: how many digits they have behind the point. */
+  readonly point: number | undefined;
 }
 
 /** A table that scrolls inside itself when the screen is narrow: the region can be reached by keyboard and has a name.
@@ -40,7 +41,7 @@ export function TableHtml({
     column,
     beneath: beneath(column.key),
     class: classOf(column, beneath(column.key)),
-    point: pointOf(table, column.key),
+    point: isFigure(column) ? pointOf(table, column.key) : undefined,
   }));
   const row = (one: LaidRow<HouseCell>) => (
     <RowHtml table={table} row={one} columns={shown} links={links} cards={cards} />
@@ -138,7 +139,7 @@ function Stacked({
   column: LaidColumn;
   beneath: readonly LaidColumn[];
   links: Links;
-  point: number;
+  point: number | undefined;
 }): VNode {
   const own = cells[column.key] ?? { is: 'nothing' };
   const rest = beneath.flatMap(({ key }) => cells[key] ?? []).filter(({ is }) => is !== 'nothing');
