@@ -115,7 +115,7 @@ async function benchPicks({ house, sources }: LoadedHouse, book: Book): Promise<
     for (const rate of [1, 4]) {
       await throttle.send('Emulation.setCPUThrottlingRate', { rate });
       // Each of the two picks others than the other.
-      const { picks, parsed } = await places.evaluateAll(pickEach, rate === 1 ? [1, 25] : [25, 49]);
+      const { picks, parsed } = await places.evaluateAll(pickEach, rate === 1 ? [1, 21] : [21, 41]);
       report(
         `a pick and all figures, median of ${picks.length}${rate === 1 ? '' : `, processor at 1/${rate}`}`,
         middle(picks),

@@ -241,13 +241,14 @@ describe('a book opened from a disk', () => {
       (selection) => selection.state === 'ordered' && triedOptions(selection).length > 1,
     );
     if (!ordered) throw new Error('nothing that is ordered in the demo had another option');
-    await page.goto(url('try.html'));
+    await page.goto(url(`rooms/${ordered.room}.html`));
     const group = page.locator(`[data-try="${ordered.id}"]`);
     expect(await group.locator('input:not(:disabled)').count()).toBe(0);
     expect(await group.textContent()).toContain('Locked. It is ordered: changing it takes a change order.');
   });
 
   test('offers nothing that was withdrawn, and says when and why', async () => {
+    await page.goto(url('try.html'));
     const gone = page.locator(`[data-try="${hearth}"] label`, { hasText: 'Flamed granite, 2 inch' });
     expect(await gone.locator('input').isDisabled()).toBe(true);
     expect(await gone.textContent()).toContain(

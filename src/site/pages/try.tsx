@@ -11,7 +11,7 @@ import { counted } from '../parts/words.js';
 import { useView } from '../sheet-context.js';
 import type { View } from '../view.js';
 
-/** Everything that can still be chosen, in one page: what is open first, by the day it is due, then room by room. */
+/** Everything that is still open, in one page, by the day it is due; what is decided is picked where its room stands. */
 export function TryPage(): VNode {
   const view = useView();
   const { book } = view;
@@ -60,17 +60,17 @@ export function TryPage(): VNode {
       {rooms.length > 0 && (
         <section aria-labelledby="try-decided-title">
           <h2 id="try-decided-title">Decided, with something else to compare</h2>
-          {rooms.map(({ room, selections }) => (
-            <details>
-              <summary>
-                {room.number} {room.name}: {counted(selections.length, 'choice')}
+          <p class="why">
+            They are picked on the page of their room, where each of its rows opens. What is picked there counts here.
+          </p>
+          <ul class="plain-list">
+            {rooms.map(({ room, selections }) => (
+              <li>
+                <RoomLink room={room} />: {counted(selections.length, 'choice')}
                 {lockedWords(selections)}
-              </summary>
-              {selections.map((selection) => (
-                <TryPlace selection={selection} legend={choiceTitle(selection, view)} />
-              ))}
-            </details>
-          ))}
+              </li>
+            ))}
+          </ul>
         </section>
       )}
       <TryRoot />

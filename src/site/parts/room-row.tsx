@@ -13,7 +13,7 @@ import {
 } from '../../base/units/index.js';
 import { changeWords, statusWords } from '../../sheet/index.js';
 import { SignMark } from '../../write/index.js';
-import { lockOf } from '../../try/index.js';
+import { triedOptions } from '../../try/index.js';
 import { choiceTitle, placesOf, standingWords, wholeRange } from '../../table/index.js';
 import { allowancePath, figuredPath, selectionAnchor } from '../paths.js';
 import { useView } from '../sheet-context.js';
@@ -233,8 +233,8 @@ function Figured({ selection }: { selection: BookSelection }): VNode | null {
 function Others({ selection }: { selection: BookSelection }): VNode | null {
   const view = useView();
   const { alternatives, category, state } = selection;
-  if (alternatives.length < 2) return null;
-  const isTried = view.beside.trying !== undefined && lockOf(selection) === undefined;
+  const isTried = view.beside.trying !== undefined && triedOptions(selection).length > 1;
+  if (alternatives.length < 2 && !isTried) return null;
   return (
     <div>
       {isTried ? (
