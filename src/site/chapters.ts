@@ -13,6 +13,7 @@ export const chapters = [
     pages: [
       { id: 'house', title: 'The house, level by level' },
       { id: 'rooms', title: 'Every room' },
+      { id: 'areas', title: 'Areas and walls' },
     ],
   },
   {

@@ -30,7 +30,8 @@ interface SearchEntry {
 /** What people type who look for a page. */
 const alsoCalled: Partial<Record<LeadingPageId, string>> = {
   start: 'home due next total cover',
-  house: 'floor plan key plan levels areas',
+  house: 'floor plan key plan levels',
+  areas: 'square feet perimeter gross net faces thickness',
   choices: 'open decide due late pending selections',
   try: 'what if compare price send slip',
   alternatives: 'sets packages options compare',

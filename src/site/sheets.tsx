@@ -8,7 +8,7 @@ import { CalendarPage } from './pages/calendar.js';
 import { CautionsPage } from './pages/cautions.js';
 import { ChoicePage } from './pages/choice.js';
 import { ChoicesPage } from './pages/choices.js';
-import { HousePage } from './pages/house.js';
+import { AreasPage, HousePage } from './pages/house.js';
 import { AllowancesPage, MoneyPage, UpgradesPage } from './pages/money.js';
 import { NumbersPage } from './pages/numbers.js';
 import {
@@ -27,6 +27,7 @@ import { QuantitiesPage } from './pages/quantities.js';
 import { RecordPage } from './pages/record.js';
 import { RecordsPage } from './pages/records.js';
 import { RoomPage } from './pages/room.js';
+import { RoomDrawingsPage } from './pages/room-drawings.js';
 import { RoomFiguresPage } from './pages/room-figures.js';
 import { RoomsPage } from './pages/rooms.js';
 import { SearchPage } from './pages/search.js';
@@ -35,7 +36,7 @@ import { SlipsPage } from './pages/slips.js';
 import { TradesPage } from './pages/trades.js';
 import { TryPage } from './pages/try.js';
 import { marksOf, markRules } from './marks.js';
-import { figuresPath, optionPath, pagePaths, recordPath, roomPath, tradePath } from './paths.js';
+import { drawingsPath, figuresPath, optionPath, pagePaths, recordPath, roomPath, tradePath } from './paths.js';
 import type { View } from './view.js';
 
 /** Every page of the book, in the order of the set. */
@@ -64,8 +65,14 @@ export function allSheets(view: View): readonly Page[] {
       ...tryScripts(view),
     })),
     ...rooms.map((room) => ({
+      path: drawingsPath(room),
+      title: `${room.name}, drawn`,
+      chapter: 'rooms' as const,
+      content: () => <RoomDrawingsPage room={room} />,
+    })),
+    ...rooms.map((room) => ({
       path: figuresPath(room),
-      title: `${room.name}, drawn and figured`,
+      title: `${room.name}, figured`,
       chapter: 'rooms' as const,
       content: () => <RoomFiguresPage room={room} />,
     })),
@@ -128,6 +135,7 @@ function tryScripts({ beside }: View): Pick<Page, 'scripts'> {
 const leadingPages: Readonly<Record<LeadingPageId, (view: View) => VNode>> = {
   start: () => <StartPage />,
   house: () => <HousePage />,
+  areas: () => <AreasPage />,
   rooms: () => <RoomsPage />,
   choices: () => <ChoicesPage />,
   trades: () => <TradesPage />,

@@ -8,6 +8,7 @@ export const pagePaths = {
   start: 'index.html',
   house: 'house.html',
   rooms: 'rooms.html',
+  areas: 'areas.html',
   choices: 'choices.html',
   trades: 'trades.html',
   options: 'options.html',
@@ -36,7 +37,12 @@ export function roomPath(room: Pick<BookRoom, 'slug'> | string): string {
   return `rooms/${typeof room === 'string' ? room : room.slug}.html`;
 }
 
-/** Of a room, the page with all its drawings and with every step of its figures. */
+/** Of a room, the page with all its drawings. */
+export function drawingsPath(room: Pick<BookRoom, 'slug'> | string): string {
+  return roomPath(room).replace('.html', '/drawings.html');
+}
+
+/** Of a room, the page with every step of its figures. */
 export function figuresPath(room: Pick<BookRoom, 'slug'> | string): string {
   return roomPath(room).replace('.html', '/figures.html');
 }

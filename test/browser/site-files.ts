@@ -1,5 +1,5 @@
 import { readdirSync } from 'node:fs';
-import { join, relative, sep } from 'node:path';
+import { basename, join, relative, sep } from 'node:path';
 
 /** Pages in a folder, as paths with `/`, sorted. */
 export function htmlFiles(folder: string): string[] {
@@ -9,12 +9,14 @@ export function htmlFiles(folder: string): string[] {
     .sort();
 }
 
-/** One page of each kind: every page at the top, and of each folder the longest. */
+/** One page of each kind: every page at the top, of each folder the longest, and of what a room has beside its page the longest by name. */
 export function onePageOfEachKind(pages: readonly string[], sizeOf: (page: string) => number): string[] {
   const kinds = new Map<string, string>();
   for (const page of pages) {
     const folder = page.split('/').slice(0, -1);
-    const kind = folder.length === 0 ? page : (folder[0] ?? '');
+    const [first = ''] = folder;
+    const isOfRoom = first === 'rooms' && folder.length > 1;
+    const kind = folder.length === 0 ? page : isOfRoom ? basename(page) : first;
     const best = kinds.get(kind);
     if (best === undefined || sizeOf(page) > sizeOf(best)) kinds.set(kind, page);
   }

@@ -1,4 +1,4 @@
-import { statSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { rm } from 'node:fs/promises';
 import { pathToFileURL } from 'node:url';
@@ -37,6 +37,14 @@ describe.each([
 
   test('links only to pages and anchors that are there', () => {
     expect(brokenLinks(book, pages)).toEqual([]);
+  });
+
+  test('has no page over 150 kB or of more than 2,500 elements', () => {
+    const heavy = pages.filter((page) => {
+      const text = readFileSync(join(book, page), 'utf8');
+      return Buffer.byteLength(text) > 150_000 || (text.match(/<[a-z]/gu)?.length ?? 0) > 2500;
+    });
+    expect(heavy).toEqual([]);
   });
 
   test('is valid HTML on every page', async () => {
@@ -125,7 +133,9 @@ async function unsound(page: Page): Promise<string[]> {
 async function unfitForPhone(page: Page): Promise<string[]> {
   const wide = await page.evaluate(() => document.documentElement.scrollWidth);
   const small = await page.evaluate(() =>
+    // A button with words beside it is tapped on either.
     Array.from(document.querySelectorAll('button, summary, input, .index a, .tool, .onward, .in-page a'))
+      .map((element) => element.closest('label') ?? element)
       .filter((element) => element.checkVisibility() && element.getBoundingClientRect().height < 44)
       .map((element) => element.outerHTML.slice(0, 90)),
   );

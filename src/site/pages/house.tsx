@@ -6,15 +6,15 @@ import { BlocksHtml } from '../../write/index.js';
 import { markClass, marksOf, type Mark } from '../marks.js';
 import { LevelPlans, MarkLegend } from '../parts/key-plan.js';
 import { PageLink } from '../parts/link.js';
-import { levelAnchor, roomPath } from '../paths.js';
+import { levelAnchor, pagePaths, roomPath } from '../paths.js';
 import { placeLinks } from '../place-links.js';
 import { useSheet, useView } from '../sheet-context.js';
 
-/** The house from above, level by level, its rooms marked by what is asked; then its areas, faces and walls. */
+/** The house from above, level by level, its rooms marked by what is asked. */
 export function HousePage(): VNode {
   const { view, path } = useSheet();
   const { title, blocks } = houseSheet(view);
-  const [lead, ...tables] = blocks;
+  const [lead] = blocks;
   const links = placeLinks(view, path);
   const marks = marksOf(view);
   return (
@@ -30,10 +30,23 @@ export function HousePage(): VNode {
           ))}
         </div>
       </div>
-      <section aria-labelledby="measures-title">
-        <h2 id="measures-title">Areas, faces and walls</h2>
-        <BlocksHtml blocks={tables} links={links} />
-      </section>
+      <p>
+        What each level has in figures: <PageLink to={pagePaths.areas}>{areasTitle}</PageLink>.
+      </p>
+    </>
+  );
+}
+
+export const areasTitle = 'Areas, faces and walls';
+
+/** What the levels have: areas, outside faces, walls between rooms. */
+export function AreasPage(): VNode {
+  const { view, path } = useSheet();
+  const [, ...tables] = houseSheet(view).blocks;
+  return (
+    <>
+      <h1>{areasTitle}</h1>
+      <BlocksHtml blocks={tables} links={placeLinks(view, path)} />
     </>
   );
 }

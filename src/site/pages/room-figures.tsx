@@ -12,62 +12,30 @@ import {
   shown,
   unitName,
 } from '../../base/units/index.js';
-import { drawRoom } from '../drawings.js';
 import { Arithmetic } from '../parts/arithmetic.js';
 import { CostTable } from '../parts/cost-table.js';
 import { DataTable } from '../parts/data-table.js';
-import { DrawingFigure } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
 import { AmountCell, AreaText, Len } from '../parts/figures.js';
-import { PageLink, RecordLink, SelectionLink } from '../parts/link.js';
-import { RoomLayouts } from '../parts/room-layouts.js';
+import { PageLink, RecordLink, RoomLink, SelectionLink } from '../parts/link.js';
 import { RoomQuantities } from '../parts/room-quantities.js';
-import { anchorOf, figuredAnchor, roomPath } from '../paths.js';
-import {
-  choiceTitle,
-  fromOtherSide,
-  layoutTables,
-  otherSideWords,
-  quantityLines,
-  wallAsPrinted,
-} from '../../table/index.js';
-import { placeLinks } from '../place-links.js';
-import { useSheet, useView } from '../sheet-context.js';
+import { anchorOf, drawingsPath, figuredAnchor } from '../paths.js';
+import { choiceTitle, fromOtherSide, otherSideWords, wallAsPrinted } from '../../table/index.js';
+import { useView } from '../sheet-context.js';
 
-/** All drawings of a room, and every step of its figures: for who builds it and who checks it. */
+/** Every step of a room's figures: for who checks it. */
 export function RoomFiguresPage({ room }: { room: BookRoom }): VNode {
-  const { view, path } = useSheet();
+  const view = useView();
   const selections = view.selectionsOf(room);
-  const { plan, ceiling, sections, features, elevations } = drawRoom(room, view);
-  const lines = quantityLines(view, selections);
   return (
     <>
       <p class="room-way">
-        <PageLink to={roomPath(room)}>
-          {room.number} {room.name}
-        </PageLink>
+        <RoomLink room={room} /> · <PageLink to={drawingsPath(room)}>Drawings</PageLink>
       </p>
-      <h1>{room.name}, drawn and figured</h1>
-      <section class="drawings" aria-labelledby="plan-title">
-        <h2 id="plan-title">{sections.length > 0 ? 'Plan, ceiling and sections' : 'Plan and ceiling'}</h2>
-        <div class="drawing-set">
-          {[plan, ceiling, ...sections].map((drawing) => (
-            <DrawingFigure drawing={drawing} />
-          ))}
-        </div>
-      </section>
-      <section class="drawings" aria-labelledby="walls-title">
-        <h2 id="walls-title">Walls{features.length > 0 && ' and what stands in the room'}</h2>
-        <div class="drawing-set">
-          {[...elevations, ...features].map((drawing) => (
-            <DrawingFigure drawing={drawing} />
-          ))}
-        </div>
-      </section>
+      <h1>{room.name}, figured</h1>
       <RoomFacts room={room} />
       {selections.length > 0 && <RoomQuantities room={room} selections={selections} />}
       <Figured selections={selections} />
-      <RoomLayouts tables={layoutTables(lines, view)} links={placeLinks(view, path)} />
     </>
   );
 }

@@ -17,7 +17,7 @@ import { Prose } from '../parts/prose.js';
 import { RoomRow } from '../parts/room-row.js';
 import { TryRoot } from '../parts/try-place.js';
 import { shownState } from '../parts/words.js';
-import { figuresPath, roomPath } from '../paths.js';
+import { drawingsPath, figuresPath, roomPath } from '../paths.js';
 import { useView } from '../sheet-context.js';
 
 /** A room on one screen: how it will look, where it lies, what it comes to; then a row a choice, where people look for it. */
@@ -61,7 +61,8 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
         </details>
       )}
       <p class="fold">
-        <PageLink to={figuresPath(room)}>Walls, ceiling and sections drawn; every quantity, step by step</PageLink>
+        <PageLink to={drawingsPath(room)}>Walls, ceiling and sections drawn</PageLink> ·{' '}
+        <PageLink to={figuresPath(room)}>Every quantity, step by step</PageLink>
       </p>
       {selections.length === 0 ? <p>No finish is recorded here yet.</p> : <Rows room={room} selections={selections} />}
       <TryRoot />
