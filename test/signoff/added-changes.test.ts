@@ -263,7 +263,8 @@ describe('allowed after a signature, and told', () => {
 
 /** Signs what was altered, as a second person would in a program that does not look. */
 async function signDespite(pdf: Uint8Array): Promise<Uint8Array> {
-  const { P12Signer } = await import('@signpdf/signer-p12');
+  const { CmsSigner } = await import('../../src/signoff/cms/cms-signer.js');
+  const { openCertificate } = await import('../../src/signoff/sign/index.js');
   const { SignPdf } = await import('@signpdf/signpdf');
   const { signField } = await import('../../src/signoff/sign/place-signature.js');
   const file = openPdf(pdf, new Allowance(5000));
@@ -273,6 +274,7 @@ async function signDespite(pdf: Uint8Array): Promise<Uint8Array> {
   const additions = startAdditions(file);
   const words = { name: 'Project manager', reason: 'Agreed', at: new Date('2026-05-02T10:00:00Z'), room: 8192 };
   signField({ file, revision, additions }, field, words);
-  const signer = new P12Signer(Buffer.from(builder.p12), { passphrase: builder.passphrase });
-  return new SignPdf().sign(Buffer.from(addRevision(file, additions)), signer, words.at);
+  const opened = openCertificate(builder.p12, builder.passphrase);
+  if (!opened.ok) throw new Error(opened.message);
+  return new SignPdf().sign(Buffer.from(addRevision(file, additions)), new CmsSigner(opened.certificate));
 }

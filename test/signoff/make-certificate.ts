@@ -16,6 +16,12 @@ export interface CertificateWish {
   /** Who vouches for it; absent: it vouches for itself. */
   readonly issuer?: MadeCertificate;
   readonly isAuthority?: boolean;
+  /** Bits of its key; 2048 unless told. */
+  readonly bits?: number;
+  /** What it is issued with; SHA-256 unless told. */
+  readonly digest?: 'md5' | 'sha1' | 'sha256';
+  /** As node-forge names them. */
+  readonly extensions?: readonly object[];
   /** Write the file without its key. */
   readonly withoutKey?: boolean;
   /** Write another's certificate into the file in place of its own. */
@@ -34,7 +40,7 @@ export function makeCertificate(name: string, wish: CertificateWish = {}): MadeC
     withoutKey,
     certificateOf,
   } = wish;
-  const keys = forge.pki.rsa.generateKeyPair(2048);
+  const keys = forge.pki.rsa.generateKeyPair(wish.bits ?? 2048);
   const certificate = forge.pki.createCertificate();
   certificate.publicKey = keys.publicKey;
   certificate.serialNumber = (serial += 1).toString(16).padStart(4, '0');
@@ -49,7 +55,8 @@ export function makeCertificate(name: string, wish: CertificateWish = {}): MadeC
       { name: 'keyUsage', keyCertSign: true, digitalSignature: true },
     ]);
   }
-  certificate.sign(issuer?.key ?? keys.privateKey, forge.md.sha256.create());
+  if (wish.extensions) certificate.setExtensions([...wish.extensions]);
+  certificate.sign(issuer?.key ?? keys.privateKey, forge.md[wish.digest ?? 'sha256'].create());
   const chain = certificateOf ? [certificateOf.certificate] : [certificate, ...(issuer ? [issuer.certificate] : [])];
   const key = withoutKey ? null : keys.privateKey;
   const pfx = forge.pkcs12.toPkcs12Asn1(key as forge.pki.rsa.PrivateKey, chain, passphrase, { algorithm: '3des' });

@@ -27,18 +27,17 @@ const oids = {
   signedData: '1.2.840.113549.1.7.2',
   contentType: '1.2.840.113549.1.9.3',
   messageDigest: '1.2.840.113549.1.9.4',
-  signingTime: '1.2.840.113549.1.9.5',
   sha256: '2.16.840.1.101.3.4.2.1',
 } as const;
 
-/** Makes the detached CMS message (RFC 5652) of a PDF signature: SHA-256, with the time and the certificate's digest among
- *  what is signed. */
+/** Makes the detached CMS message (RFC 5652) of a PDF signature as PAdES baseline B-B wants it (EN 319 142-1, 6.3, from memory): SHA-256, with
+ *  the certificate's digest among what is signed (RFC 5035), and without a time, which stands in the PDF's own words. */
 export class CmsSigner extends Signer {
   constructor(private readonly signing: SigningKey) {
     super();
   }
 
-  override async sign(pdf: Buffer, at: Date = new Date()): Promise<Buffer> {
+  override async sign(pdf: Buffer): Promise<Buffer> {
     const [own, ...others] = this.signing.chain;
     if (!own) throw new TypeError('a signer without a certificate');
     const certificate = Certificate.fromBER(bufferOf(own));
@@ -51,7 +50,7 @@ export class CmsSigner extends Signer {
           version: 1,
           sid: new IssuerAndSerialNumber({ issuer: certificate.issuer, serialNumber: certificate.serialNumber }),
           digestAlgorithm: new AlgorithmIdentifier({ algorithmId: oids.sha256 }),
-          signedAttrs: new SignedAndUnsignedAttributes({ type: 0, attributes: attributesOf(pdf, own, at) }),
+          signedAttrs: new SignedAndUnsignedAttributes({ type: 0, attributes: attributesOf(pdf, own) }),
         }),
       ],
     });
@@ -74,11 +73,10 @@ function importKey(key: KeyObject): Promise<CryptoKey> {
 }
 
 /** In the order of their encodings, as DER wants a set. */
-function attributesOf(pdf: Uint8Array, certificate: Uint8Array, at: Date): Attribute[] {
+function attributesOf(pdf: Uint8Array, certificate: Uint8Array): Attribute[] {
   const digest = createHash('sha256').update(pdf).digest();
   const attributes = [
     new Attribute({ type: oids.contentType, values: [new asn1js.ObjectIdentifier({ value: oids.data })] }),
-    new Attribute({ type: oids.signingTime, values: [new asn1js.UTCTime({ valueDate: at })] }),
     new Attribute({ type: oids.messageDigest, values: [new asn1js.OctetString({ valueHex: bufferOf(digest) })] }),
     signingCertificate(certificate),
   ];

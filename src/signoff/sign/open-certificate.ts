@@ -4,6 +4,7 @@ import { Certificate } from 'pkijs';
 import { certificateName } from '../cms/certificate-name.js';
 import type { SigningKey } from '../cms/cms-signer.js';
 import { bufferOf } from '../cms/signing-certificate.js';
+import { whyUnfit } from '../cms/why-unfit.js';
 
 /** A certificate with its key, opened. The key does not print. */
 export interface OpenCertificate extends SigningKey {
@@ -21,7 +22,8 @@ export interface CertificateFacts {
   readonly fingerprint: string;
 }
 
-export type CertificateRefusal = 'not-p12' | 'wrong-passphrase' | 'no-key' | 'no-certificate' | 'key-unsupported';
+export type CertificateRefusal =
+  'not-p12' | 'wrong-passphrase' | 'no-key' | 'no-certificate' | 'key-unsupported' | 'unfit';
 
 type Opened =
   | { readonly ok: true; readonly certificate: OpenCertificate }
@@ -41,7 +43,10 @@ export function openCertificate(p12: Uint8Array, passphrase: string): Opened {
   const chain = bagsOf(parsed, 'certBag').flatMap(certificateDer);
   const own = chain.find((der) => belongsTo(der, key));
   if (!own) return refuse('no-certificate', 'no certificate in the file belongs to its private key');
-  return { ok: true, certificate: { facts: factsOf(own), chain: [own, ...chain.filter((der) => der !== own)], key } };
+  const facts = factsOf(own);
+  const unfit = whyUnfit(own);
+  if (unfit !== undefined) return refuse('unfit', `the certificate of ${facts.name} ${unfit}; sign with another one`);
+  return { ok: true, certificate: { facts, chain: [own, ...chain.filter((der) => der !== own)], key } };
 }
 
 type Refused = Opened & { readonly ok: false };

@@ -32,6 +32,10 @@ export function makeOwnCertificate(
   const subject = [{ name: 'commonName', value: name }];
   certificate.setSubject(subject);
   certificate.setIssuer(subject);
+  certificate.setExtensions([
+    { name: 'basicConstraints', cA: false, critical: true },
+    { name: 'keyUsage', digitalSignature: true, nonRepudiation: true, critical: true },
+  ]);
   certificate.sign(key, forge.md.sha256.create());
   const pfx = forge.pkcs12.toPkcs12Asn1(key, [certificate], passphrase, { algorithm: '3des' });
   const der = forge.asn1.toDer(forge.pki.certificateToAsn1(certificate)).getBytes();

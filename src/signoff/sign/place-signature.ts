@@ -108,11 +108,12 @@ function markSigned({ file, revision, additions }: Placing, form: Form, fields: 
   additions.put(root.objectNumber, catalog);
 }
 
-/** A signature dictionary with room for what the signer makes. It is written as text: the signer looks for these words. */
+/** A signature dictionary with room for what the signer makes, as PAdES wants it (EN 319 142-1, 6.3, from memory): its kind, and the time in `M` and
+ *  nowhere else. It is written as text: the signer looks for these words. */
 function signatureText({ name, reason, location, at, room }: Words): string {
   const text = (value: string): string => PDFHexString.fromText(value).toString();
   return [
-    '<< /Type /Sig /Filter /Adobe.PPKLite /SubFilter /adbe.pkcs7.detached',
+    '<< /Type /Sig /Filter /Adobe.PPKLite /SubFilter /ETSI.CAdES.detached',
     '/ByteRange [0 /********** /********** /**********]',
     `/Contents <${'00'.repeat(room)}>`,
     `/M ${PDFString.fromDate(at).toString()}`,

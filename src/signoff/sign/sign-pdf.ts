@@ -74,7 +74,7 @@ export async function signPdf(pdf: Uint8Array, request: SignRequest): Promise<Si
   if ('code' in prepared) return prepared;
   try {
     const signer = new CmsSigner(opened.certificate);
-    const signed = await new SignPdf().sign(Buffer.from(prepared.pdf), signer, request.at);
+    const signed = await new SignPdf().sign(Buffer.from(prepared.pdf), signer);
     return { ok: true, pdf: signed, field: prepared.field, certificate: facts };
   } catch {
     // The signer's own words are left out: nothing that it read may reach a log.
@@ -165,7 +165,10 @@ async function openToSign(
     return refuse('not-ours', 'the PDF is not one of this program: the data it was printed from is not in it');
   const { verdict, problems } = await verifyPdf(pdf);
   if (verdict === 'whole' || verdict === 'unsigned') return { file, revision };
-  return refuse('altered', `the PDF is not as it was signed (${problems[0] ?? verdict}); sign an unaltered copy`);
+  const why = problems[0] ?? verdict;
+  if (verdict === 'unproven')
+    return refuse('altered', `a signature in the PDF proves nothing (${why}); sign a copy without it`);
+  return refuse('altered', `the PDF is not as it was signed (${why}); sign an unaltered copy`);
 }
 
 function chooseField(fields: readonly FormField[], name: string | undefined): FormField | Refused | undefined {

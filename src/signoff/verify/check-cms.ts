@@ -3,16 +3,23 @@ import * as asn1js from 'asn1js';
 import { Certificate, ContentInfo, IssuerAndSerialNumber, SignedData, type SignerInfo } from 'pkijs';
 import { engine } from '../cms/engine.js';
 import { digests, namesCertificate, signingCertificateType } from '../cms/signing-certificate.js';
+import { weakDigest } from '../cms/weak-digest.js';
 
 /** What a CMS message (RFC 5652) says of some bytes. */
-interface CmsCheck {
+export interface CmsCheck {
   readonly digestMatches: boolean;
   readonly signatureVerifies: boolean;
+  /** The certificate is named by its digest among what is signed. */
+  readonly namesCertificate: boolean;
+  /** The signing-time attribute, which PAdES signatures do without. */
   readonly at?: Date;
   readonly certificate?: Certificate;
   /** All certificates that came with it. */
   readonly certificates: readonly Certificate[];
+  /** What shows that it is not what was signed. */
   readonly problem?: string;
+  /** Why it proves nothing, though nothing shows that anything was altered. */
+  readonly doubt?: string;
 }
 
 /** The fault that tells a file that was altered from a signature that cannot be checked. */
@@ -29,7 +36,7 @@ const oids = {
 /** Checks a detached CMS signature over bytes: one signer, signed attributes that name the digest, and the signature over
  *  them. Never throws. */
 export async function checkCms(message: Uint8Array, signed: readonly Uint8Array[]): Promise<CmsCheck> {
-  const none = { digestMatches: false, signatureVerifies: false, certificates: [] };
+  const none = { digestMatches: false, signatureVerifies: false, namesCertificate: false, certificates: [] };
   try {
     const data = readSignedData(message);
     if (typeof data === 'string') return { ...none, problem: data };
@@ -38,7 +45,11 @@ export async function checkCms(message: Uint8Array, signed: readonly Uint8Array[
     if (!signer || data.signerInfos.length !== 1) return { ...none, certificates, problem: 'it has not one signer' };
     const certificate = certificateOf(signer, certificates);
     const at = timeOf(signer);
-    const known = { ...none, certificates, ...(certificate && { certificate }), ...(at && { at }) };
+    const namesCertificate =
+      signer.signedAttrs?.attributes.some(({ type }) => type === signingCertificateType) === true;
+    const known = { ...none, namesCertificate, certificates, ...(certificate && { certificate }), ...(at && { at }) };
+    const doubt = doubtOf(signer);
+    if (doubt !== undefined) return { ...known, doubt };
     const problem = await findFault(data, signer, signed);
     if (problem === 'digest') return { ...known, problem: otherBytes };
     if (problem !== undefined) return { ...known, problem };
@@ -68,19 +79,30 @@ function readSignedData(message: Uint8Array): SignedData | string {
   return data.encapContentInfo.eContentType === oids.data ? data : 'it signs something other than bytes of a file';
 }
 
+/** A digest that other bytes can be made to have, or one that is not known. */
+function doubtOf({ digestAlgorithm, signatureAlgorithm }: SignerInfo): string | undefined {
+  const weak = weakDigest(digestAlgorithm) ?? weakDigest(signatureAlgorithm);
+  if (weak !== undefined) return `it was made with ${weak}, which no longer proves anything`;
+  return digests[digestAlgorithm.algorithmId] === undefined
+    ? 'its digest is of a kind that is not checked here'
+    : undefined;
+}
+
 /** `digest`, another fault in words, or undefined. */
 async function findFault(
   data: SignedData,
   signer: SignerInfo,
   signed: readonly Uint8Array[],
 ): Promise<string | undefined> {
-  const digest = digests[signer.digestAlgorithm.algorithmId];
-  if (digest === undefined) return 'it uses a digest that no longer proves anything';
+  const digest = digests[signer.digestAlgorithm.algorithmId] ?? '';
   const attributes = signer.signedAttrs?.attributes ?? [];
   const stated = attributes.filter(({ type }) => type === oids.messageDigest);
   const types = attributes.filter(({ type }) => type === oids.contentType);
   const [one] = stated;
   if (!one || stated.length !== 1 || types.length !== 1) return 'it does not name the digest of what it signs';
+  const [kind] = (types[0]?.values ?? []) as readonly unknown[];
+  const isData = kind instanceof asn1js.ObjectIdentifier && kind.valueBlock.toString() === oids.data;
+  if (!isData) return 'it says that it signs something other than bytes of a file';
   const value: unknown = one.values[0];
   if (!(value instanceof asn1js.OctetString)) return 'it does not name the digest of what it signs';
   const hash = createHash(digest);

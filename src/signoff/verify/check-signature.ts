@@ -1,7 +1,8 @@
-import { PDFName, type PDFDict } from 'pdf-lib';
+import { PDFHexString, PDFName, PDFString, type PDFDict } from 'pdf-lib';
 import type { Certificate } from 'pkijs';
 import { textOf, type PdfFile, type Revision } from '../pdf/index.js';
-import { checkCms, otherBytes } from './check-cms.js';
+import { whyUnfit } from '../cms/why-unfit.js';
+import { checkCms, otherBytes, type CmsCheck } from './check-cms.js';
 import type { SignatureReport } from './report.js';
 import { readSignedRange, type SignedRange } from './signed-range.js';
 import { describeCertificate, trustOf } from './trust.js';
@@ -20,7 +21,8 @@ export interface CheckedSignature {
   readonly report: SignatureReport;
 }
 
-const kinds = ['/adbe.pkcs7.detached', '/ETSI.CAdES.detached'];
+const pades = '/ETSI.CAdES.detached';
+const kinds = ['/adbe.pkcs7.detached', pades];
 
 /** Checks one signature by itself; what came after it is not looked at. */
 export async function checkSignature(
@@ -44,37 +46,59 @@ export async function checkSignature(
   if (typeof range === 'string') return { report: { ...blank, problems: [range] } };
   const { bytes } = file;
   const signed = [bytes.subarray(0, range.hole[0]), bytes.subarray(range.hole[1], range.end)];
+  const kind = String(revision.resolve(dict.get(PDFName.of('SubFilter'))));
   const cms = await checkCms(range.contents, signed);
-  const certificate = cms.certificate && describeCertificate(cms.certificate, cms.at);
-  const trust = cms.certificate ? await trustOf(cms.certificate, cms.certificates, roots, cms.at) : 'unknown';
+  const stated = timeOf(revision, dict);
+  const at = kind === pades ? stated : (cms.at ?? stated);
+  const certificate = cms.certificate && describeCertificate(cms.certificate, at);
+  const trust = cms.certificate ? await trustOf(cms.certificate, cms.certificates, roots, at) : 'unknown';
   // A certificate that vouches for itself and does not hold together is not the signer's.
   const isBroken = trust === 'unknown' && certificate !== undefined && certificate.subject === certificate.issuer;
-  const problem = cms.problem ?? (isBroken ? 'its certificate is not as it was made' : undefined);
+  const unfit = cms.certificate && whyUnfit(new Uint8Array(cms.certificate.toSchema(false).toBER()));
+  const isOther = !kinds.includes(kind);
+  const doubt = isOther
+    ? `a signature of the kind ${kind.slice(0, 40)} is not checked here`
+    : (cms.doubt ?? (unfit && `its certificate ${unfit}`) ?? (kind === pades ? whyNotPades(cms, stated) : undefined));
+  const wrong = cms.problem ?? (isBroken ? 'its certificate is not as it was made' : undefined);
+  // What is not checked here may hold all the same, unless its bytes are plainly other ones.
+  const problem = (isOther || unfit !== undefined) && wrong !== otherBytes ? undefined : wrong;
+  const told = problem ?? doubt;
   const report: SignatureReport = {
     ...blank,
-    state: problem === undefined ? 'whole' : 'altered',
+    state: problem !== undefined ? 'altered' : doubt !== undefined ? 'unproven' : 'whole',
     signer: certificate?.subject ?? '',
     digestMatches: cms.digestMatches,
     signatureVerifies: cms.signatureVerifies,
     trust,
-    problems: problem === undefined ? [] : [problem],
+    problems: told === undefined ? [] : [told],
     ...(certificate && { certificate }),
-    ...(cms.at && { at: cms.at }),
+    ...(at && { at }),
   };
-  return { range, report: ofKnownKind(revision, dict, report, cms.problem) };
+  return { range, report };
 }
 
-/** A signature of another kind may hold all the same: it is not proven, unless its bytes are plainly other ones. */
-function ofKnownKind(
-  revision: Revision,
-  dict: PDFDict,
-  report: SignatureReport,
-  problem: string | undefined,
-): SignatureReport {
-  const kind = String(revision.resolve(dict.get(PDFName.of('SubFilter'))));
-  if (kinds.includes(kind) || problem === otherBytes) return report;
-  const words = `a signature of the kind ${kind.slice(0, 40)} is not checked here`;
-  return { ...report, state: 'unproven', problems: [words] };
+/** Clocks of two time zones differ by this at most, in hours. */
+const zones = 26;
+
+/** What a signature of the kind PAdES lacks. */
+function whyNotPades(cms: CmsCheck, stated: Date | undefined): string | undefined {
+  // Both are wanted by EN 319 142-1, 6.3 (from memory). By the older attribute (RFC 2634) it would be named by SHA-1.
+  if (!cms.namesCertificate) return 'it does not name its certificate (RFC 5035), as its kind has to';
+  if (stated === undefined) return 'it does not say when it was made, as its kind has to';
+  const apart = Math.abs((cms.at ?? stated).getTime() - stated.getTime()) / 3_600_000;
+  return apart > zones ? 'it gives two times that are days apart' : undefined;
+}
+
+/** The time that stands in the PDF's own words: by the signer's clock, and among the signed bytes. */
+function timeOf(revision: Revision, dict: PDFDict): Date | undefined {
+  const value = revision.resolve(dict.get(PDFName.of('M')));
+  if (!(value instanceof PDFString) && !(value instanceof PDFHexString)) return undefined;
+  try {
+    const date = value.decodeDate();
+    return Number.isFinite(date.getTime()) ? date : undefined;
+  } catch {
+    return undefined;
+  }
 }
 
 function wordsOf(revision: Revision, dict: PDFDict): SignatureReport['says'] {

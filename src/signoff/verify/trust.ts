@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { Certificate, CertificateChainValidationEngine } from 'pkijs';
 import { certificateName } from '../cms/certificate-name.js';
 import { engine } from '../cms/engine.js';
+import { whyWeak } from '../cms/why-unfit.js';
 import type { SignatureReport, SignerCertificate } from './report.js';
 
 /** Facts of a signer's certificate, on the day of signing. */
@@ -42,13 +43,18 @@ async function leadsTo(
     const chain = new CertificateChainValidationEngine({
       trustedCerts: [...trustedCerts],
       // The certificate in question stands last.
-      certs: [...others.filter((one) => one !== certificate).slice(0, 20), certificate],
+      certs: [...others.filter((one) => one !== certificate && isSound(one)).slice(0, 20), certificate],
       ...(at && { checkDate: at }),
     });
     return (await chain.verify({}, engine)).result;
   } catch {
     return false;
   }
+}
+
+/** A chain over MD5, SHA-1 or a short key leads nowhere: anybody could have made it. */
+function isSound(certificate: Certificate): boolean {
+  return whyWeak(new Uint8Array(derOf(certificate))) === undefined;
 }
 
 async function isSelfSigned(certificate: Certificate): Promise<boolean> {

@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
@@ -11,6 +11,12 @@ import { makeSmallPdf } from '../../signoff/small-pdf.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'bookmatch-openssl-'));
 
+// Left to itself, it makes certificates of authorities.
+writeFileSync(
+  join(folder, 'person.cnf'),
+  '[req]\ndistinguished_name = name\nx509_extensions = person\n[name]\n[person]\nkeyUsage = critical, digitalSignature, nonRepudiation\n',
+);
+
 const openssl = (...words: readonly string[]): void => {
   execFileSync('openssl', words, { cwd: folder, stdio: 'ignore' });
 };
@@ -21,6 +27,8 @@ function makeP12(algorithm: readonly string[], passphrase: string, ...ways: read
   openssl(
     'req',
     '-x509',
+    '-config',
+    'person.cnf',
     '-newkey',
     ...algorithm,
     '-nodes',
