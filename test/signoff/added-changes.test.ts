@@ -7,6 +7,7 @@ import {
   PDFString,
   type PDFDict,
   type PDFHexString,
+  type PDFObject,
 } from 'pdf-lib';
 import { describe, expect, test } from 'vitest';
 import { verifyPdf } from '../../src/signoff/verify/index.js';
@@ -87,6 +88,31 @@ const changeCatalog =
     hand.additions.put(root.objectNumber, catalog);
   };
 
+/** A new signature field, put into the form's list or the page's, or both. */
+const addField =
+  (entries: object, lists: readonly ('form' | 'page')[], signature?: object): Change =>
+  ({ file, now, additions }) => {
+    const dict = file.context.obj({ Type: 'Annot', Subtype: 'Widget', FT: 'Sig', T: PDFString.of('late'), ...entries });
+    if (signature) (dict as PDFDict).set(PDFName.of('V'), additions.add(file.context.obj({ ...signature })));
+    const field = additions.add(dict);
+    const longer = (list: PDFObject | undefined): PDFArray => {
+      const old = now.resolve(list);
+      return file.context.obj([...(old instanceof PDFArray ? old.asArray() : []), field]);
+    };
+    const form = now.dict(now.trailer.get(PDFName.of('Root')))?.get(PDFName.of('AcroForm'));
+    const [page] = pagesOf(now);
+    if (!page || !(form instanceof PDFRef)) throw new Error('no form');
+    const changed = (now.dict(form) as PDFDict).clone(file.context);
+    changed.set(PDFName.of('Fields'), longer(changed.get(PDFName.of('Fields'))));
+    const shown = page.dict.clone(file.context);
+    shown.set(PDFName.of('Annots'), longer(shown.get(PDFName.of('Annots'))));
+    if (lists.includes('form')) additions.put(form.objectNumber, changed);
+    if (lists.includes('page')) additions.put(page.number, shown);
+  };
+
+const nowhere = { Rect: [0, 0, 0, 0], F: 132 };
+const overText = { Rect: [60, 690, 400, 720], F: 4 };
+
 /** A signature's box that is seen, put over a page. */
 const drawBox = (type: 'Sig' | 'Tx', rect: readonly number[]): Change =>
   changePage(0, (page, { file, now, additions }) => {
@@ -130,6 +156,16 @@ describe('altered by an added revision, the signed bytes as they were', () => {
     ['a visible signature box over the text', drawBox('Sig', [60, 690, 400, 720])],
     ['a text field over the text', drawBox('Tx', [60, 690, 400, 720])],
     ['an unseen text field', drawBox('Tx', [0, 0, 0, 0])],
+    ['an unseen field of a signature that nobody made', addField(nowhere, ['form', 'page'])],
+    ['the same, in the form alone', addField(nowhere, ['form'])],
+    ['the same, on the page alone, where no list of fields has it', addField(nowhere, ['page'])],
+    ['the same, hidden by its flags', addField({ ...overText, F: 2 }, ['form', 'page'])],
+    [
+      'a box that is seen of a field with an empty list of boxes',
+      addField({ ...overText, Kids: [] }, ['form', 'page'], {}),
+    ],
+    ['an unseen field of a signature that is none', addField({ ...nowhere, V: PDFString.of('x') }, ['form', 'page'])],
+    ['a box with a fifth number', addField({ Rect: [60, 690, 400, 720, 0] }, ['form', 'page'], {})],
     [
       'a note taken off a page',
       changePage(0, (page, { file }) => page.set(PDFName.of('Annots'), file.context.obj([]))),

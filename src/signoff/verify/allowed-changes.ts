@@ -1,6 +1,6 @@
 import { PDFArray, PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef, type PDFObject } from 'pdf-lib';
 import { formFields, isFilled, pagesOf, type FormField, type Revision } from '../pdf/index.js';
-import { fieldRule, isUnseenSignature, lockedFields, type Met, type Rule } from './field-rules.js';
+import { fieldRule, lockedFields, unseenSignatures, type Met, type Rule } from './field-rules.js';
 import type { LaterChange } from './report.js';
 import { changedKeys, sameObject } from './same-object.js';
 
@@ -28,7 +28,7 @@ export function allowedChanges(before: Revision, after: Revision, references: Re
   const root = before.dict(rootRef);
   const form = root?.get(PDFName.of('AcroForm'));
   const formDict = before.dict(form);
-  const isUnseen = (value: PDFObject): boolean => isUnseenSignature(value, before, after);
+  const isUnseen = unseenSignatures(before, after);
 
   const listRule: Rule = (old, next) => checkList(old, next, isUnseen);
   const formRule: Rule = (old, next) => checkForm(old, next);
@@ -132,7 +132,7 @@ function checkList(
   let kept = 0;
   for (const one of next.asArray()) {
     if (kept < was.length && sameObject(one, was[kept])) kept += 1;
-    else if (!isUnseen(one)) return 'a field, a note or a box that can be seen was added or moved';
+    else if (!isUnseen(one)) return 'a field, a note or a box was added or moved that is no signature';
   }
   return kept === was.length ? undefined : 'a field or a note was taken out';
 }

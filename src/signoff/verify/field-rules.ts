@@ -42,24 +42,28 @@ export function fieldRule(field: FormField, later: FormField | undefined, scene:
   };
 }
 
-/** Is a new entry of a list a field or box of a signature that takes no room on the page? A box that is seen could lie over
- *  what was signed. */
-export function isUnseenSignature(value: PDFObject, before: Revision, after: Revision): boolean {
-  const dict = value instanceof PDFRef ? after.dict(value) : undefined;
-  if (!dict) return false;
-  const parent = after.dict(dict.get(PDFName.of('Parent')));
-  const type = after.resolve(dict.get(PDFName.of('FT')) ?? parent?.get(PDFName.of('FT')));
-  if (type !== PDFName.of('Sig')) return false;
-  if (['A', 'AA'].some((key) => dict.has(PDFName.of(key)))) return false;
-  const name = textOf(after.resolve(dict.get(PDFName.of('T'))));
-  if (name !== undefined && formFields(before).some((field) => field.name === name)) return false;
-  const kids = after.resolve(dict.get(PDFName.of('Kids')));
-  const boxes = kids instanceof PDFArray ? kids.asArray().map((kid) => after.dict(kid)) : [dict];
-  return boxes.every((box) => box !== undefined && takesNoRoom(after, box));
+/** Is a new entry of a list a field of a signature, or one of its boxes, that takes no room on the page? A box that is seen could lie over what
+ *  was signed, and one that nobody signed could be filled with anything. */
+export function unseenSignatures(before: Revision, after: Revision): (value: PDFObject) => boolean {
+  const old = formFields(before);
+  const names = new Set(old.map(({ name }) => name));
+  const numbers = new Set(old.map(({ number }) => number));
+  const fields = new Map(formFields(after).map((field) => [field.number, field]));
+  const isUnseen = (value: PDFObject, depth: number): boolean => {
+    const field = value instanceof PDFRef ? fields.get(value.objectNumber) : undefined;
+    // What is not among the form's fields is a box whose signature nobody would look at.
+    if (!field || depth > 4 || field.type !== 'signature' || numbers.has(field.number)) return false;
+    if (field.name === '' || names.has(field.name) || !after.dict(field.value)) return false;
+    if (['A', 'AA'].some((key) => field.dict.has(PDFName.of(key))) || !takesNoRoom(after, field.dict)) return false;
+    const kids = after.resolve(field.dict.get(PDFName.of('Kids')));
+    return !(kids instanceof PDFArray) || kids.asArray().every((kid) => isUnseen(kid, depth + 1));
+  };
+  return (value) => isUnseen(value, 0);
 }
 
 function takesNoRoom(revision: Revision, box: PDFDict): boolean {
-  const [left = 0, bottom = 0, right = 0, top = 0] = rectOf(revision, box) ?? [];
+  if (!box.has(PDFName.of('Rect'))) return true;
+  const [left, bottom, right, top] = rectOf(revision, box) ?? [0, 0, 1, 1];
   const flags = revision.resolve(box.get(PDFName.of('F')));
   // Bit 2: hidden; bit 6: not shown (ISO 32000-1, table 165). Bit 6 alone would still print.
   const isHidden = flags instanceof PDFNumber && (flags.asNumber() & 2) !== 0;
