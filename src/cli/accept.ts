@@ -53,7 +53,7 @@ export function accept(console: Console, done: (code: number) => void): Command 
         const { issue, signature } = signedByHand(file, bytes, issues, dayOf(options.on, console), options);
         return done(await record(dir, house.records, issue, bytes, [signature], console));
       }
-      const verification = await verifySigned(bytes, { houseDir: dir });
+      const verification = await verifySigned(bytes, { houseDir: dir, today: console.today() });
       const found = verification.match?.issue;
       if (found?.is !== undefined) {
         const next = `bookmatch approve ${found.number} --by "…"`;

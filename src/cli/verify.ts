@@ -18,7 +18,8 @@ interface VerifyCommandOptions {
 
 const help = `
 Exit code 0 only when all holds: nothing was altered after the first signature; each certificate was valid when it signed,
-and the house's record (signers: in content/house.md) or --trust vouches for it; the attached data, the digest printed on
+and the house's record (signers: in content/house.md) or --trust vouches for it; each side signed with its own, not before
+the day of the issue nor after today; the attached data, the digest printed on
 every page and, where issued/ has it, the issued PDF are those of an issue of the house; and whoever the issue's record says
 has signed is in the file. The time of a signature is by the signer's own clock. Nothing is asked over the network, so a
 certificate that was revoked is not seen.
@@ -40,7 +41,8 @@ export function verify(console: Console, done: (code: number) => void): Command 
       const houseDir = houseOf(options.house);
       const roots = await Promise.all((options.trust ?? []).map(readRoot));
       const pdf = await readNamed(file, 'the PDF');
-      const verification = await verifySigned(pdf, { roots, ...(houseDir !== undefined && { houseDir }) });
+      const today = console.today();
+      const verification = await verifySigned(pdf, { roots, today, ...(houseDir !== undefined && { houseDir }) });
       if (options.json) console.out(`${printableJson(verificationJson(verification))}\n`);
       else console.out(printVerification(file, verification));
       done(verification.holds ? 0 : 1);

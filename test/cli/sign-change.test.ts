@@ -34,7 +34,7 @@ afterAll(() => house.remove());
 const verify = (pdf: Uint8Array): ReturnType<typeof bookmatch> => {
   const path = join(house.dir, 'signed.pdf');
   writeFileSync(path, pdf);
-  return bookmatch(['verify', path, '--house', house.dir]);
+  return bookmatch(['verify', path, '--house', house.dir], { now: new Date('2026-05-04T09:00:00Z') });
 };
 
 test('both signatures are whole for poppler and qpdf too', () => {

@@ -106,6 +106,15 @@ describe('owner, then builder', () => {
     });
   });
 
+  test('nobody signs for both', async () => {
+    const both = await sign(first(), 'owner', '--as', 'builder', '--out', join(keys, 'both.pdf'));
+    expect([both.code, both.said]).toEqual([
+      1,
+      'the certificate of The owner has signed in owner-signature already; each side signs with a certificate of its own. Nothing was written.\n',
+    ]);
+    expect(existsSync(join(keys, 'both.pdf'))).toBe(false);
+  });
+
   test('what is filled in already stays', async () => {
     const document = await PDFDocument.load(house.pdf, { updateMetadata: false });
     document.getForm().getTextField('owner-name').setText('As agreed on site');

@@ -2,6 +2,7 @@ import { cpSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { makeCertificate } from '../signoff/make-certificate.js';
+import { signAnyhow } from '../signoff/sign-anyhow.js';
 import { builder, owner, sign } from '../signoff/signed.js';
 import { accepted, bothSigners, faults, fingerprint, nameSigners, SignedHouse } from './signed-house.js';
 
@@ -49,6 +50,37 @@ describe('who vouches', () => {
       'owner-signature, The owner: the certificate was not valid when it signed, 2026-05-01 10:00 UTC; ' +
         'it is valid from 2024-01-01 00:00 UTC to 2025-01-01 00:00 UTC',
     ]);
+  });
+
+  test.each([
+    ['before the issue', '2026-04-18T09:00:00Z', '2026-04-18 09:00 UTC, before the day of issue 1, 20 April 2026'],
+    ['after today', '2026-05-06T09:00:00Z', '2026-05-06 09:00 UTC, which is after today, 4 May 2026'],
+  ])('a day %s proves nothing', async (_what, time, told) => {
+    nameSigners(signed.house.dir, bothSigners);
+    const pdf = await sign(signed.house.pdf, owner, { field: 'owner-signature', at: new Date(time) });
+    const ran = await signed.verify(pdf);
+    expect([ran.code, faults(ran)]).toEqual([
+      1,
+      [`owner-signature, The owner: it says that it was made on ${told}, so that it is not proven when`],
+    ]);
+  });
+
+  test('a day that is only another place’s is taken', async () => {
+    for (const time of ['2026-04-19T11:00:00Z', '2026-05-05T11:00:00Z']) {
+      const pdf = await sign(signed.house.pdf, owner, { field: 'owner-signature', at: new Date(time) });
+      expect(faults(await signed.verify(pdf))).toEqual([]);
+    }
+  });
+
+  test('one certificate for both, by another program: told whoever vouches', async () => {
+    const both = await signAnyhow(signed.one, 'builder-signature', owner);
+    const one =
+      'owner-signature and builder-signature were signed with one certificate, which proves one person and not 2';
+    nameSigners(signed.house.dir, [bothSigners[0], ['builder', bothSigners[0][1]]]);
+    expect(faults(await signed.verify(both))).toEqual([one]);
+    nameSigners(signed.house.dir, []);
+    expect(faults(await signed.verify(both, '--trust', join(signed.dir, 'owner.pem')))).toEqual([one]);
+    nameSigners(signed.house.dir, bothSigners);
   });
 
   test('an entry of signers that cannot be read', async () => {

@@ -23,6 +23,7 @@ import {
   type Revision,
 } from '../../src/signoff/pdf/index.js';
 import { askPoppler } from './outside-tools.js';
+import { signAnyhow } from './sign-anyhow.js';
 import { builder, owner, sign } from './signed.js';
 import { makeSmallPdf } from './small-pdf.js';
 
@@ -214,7 +215,7 @@ describe('altered by an added revision, the signed bytes as they were', () => {
       signed,
       changePage(0, (page) => page.set(PDFName.of('Rotate'), PDFNumber.of(90))),
     );
-    const both = await signDespite(forged);
+    const both = await signAnyhow(forged, 'builder-signature', builder);
     const { verdict, signatures } = await verifyPdf(both);
     expect([verdict, ...signatures.map(({ state }) => state)]).toEqual(['altered', 'altered', 'whole']);
     // The outside tool looks at the bytes alone; that is why the states are compared here.
@@ -296,21 +297,3 @@ describe('allowed after a signature, and told', () => {
     expect((await verifyPdf(same)).verdict).toBe('whole');
   });
 });
-
-/** Signs what was altered, as a second person would in a program that does not look. */
-async function signDespite(pdf: Uint8Array): Promise<Uint8Array> {
-  const { CmsSigner } = await import('../../src/signoff/cms/cms-signer.js');
-  const { openCertificate } = await import('../../src/signoff/sign/index.js');
-  const { SignPdf } = await import('@signpdf/signpdf');
-  const { signField } = await import('../../src/signoff/sign/place-signature.js');
-  const file = openPdf(pdf, new Allowance(5000));
-  const [revision] = file.revisions;
-  const field = revision && formFields(revision).find(({ name }) => name === 'builder-signature');
-  if (!revision || !field) throw new Error('no field');
-  const additions = startAdditions(file);
-  const words = { name: 'Project manager', reason: 'Agreed', at: new Date('2026-05-02T10:00:00Z'), room: 8192 };
-  signField({ file, revision, additions }, field, words);
-  const opened = openCertificate(builder.p12, builder.passphrase);
-  if (!opened.ok) throw new Error(opened.message);
-  return new SignPdf().sign(Buffer.from(addRevision(file, additions)), new CmsSigner(opened.certificate));
-}

@@ -1,4 +1,6 @@
+import { createPrivateKey } from 'node:crypto';
 import forge from 'node-forge';
+import type { SigningKey } from '../../src/signoff/cms/cms-signer.js';
 
 export interface MadeCertificate {
   /** Bytes of a .p12 file. */
@@ -66,5 +68,15 @@ export function makeCertificate(name: string, wish: CertificateWish = {}): MadeC
     pem: forge.pki.certificateToPem(certificate),
     certificate,
     key: keys.privateKey,
+  };
+}
+
+/** The certificate and its key, as the program has them once the file is opened. */
+export function keyOf({ certificate, key }: MadeCertificate): SigningKey {
+  const der = (asn1: forge.asn1.Asn1): Buffer => Buffer.from(forge.asn1.toDer(asn1).getBytes(), 'binary');
+  const info = der(forge.pki.wrapRsaPrivateKey(forge.pki.privateKeyToAsn1(key)));
+  return {
+    chain: [der(forge.pki.certificateToAsn1(certificate))],
+    key: createPrivateKey({ key: info, format: 'der', type: 'pkcs8' }),
   };
 }

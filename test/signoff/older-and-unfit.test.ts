@@ -1,38 +1,21 @@
-import forge from 'node-forge';
 import { P12Signer } from '@signpdf/signer-p12';
-import { SignPdf } from '@signpdf/signpdf';
 import { expect, test } from 'vitest';
-import { CmsSigner } from '../../src/signoff/cms/cms-signer.js';
-import { addRevision, Allowance, formFields, openPdf, startAdditions } from '../../src/signoff/pdf/index.js';
 import { openCertificate } from '../../src/signoff/sign/index.js';
-import { signField } from '../../src/signoff/sign/place-signature.js';
 import { verifyPdf, type PdfReport } from '../../src/signoff/verify/index.js';
 import { makeCertificate, type CertificateWish, type MadeCertificate } from './make-certificate.js';
 import { askPoppler, askQpdf } from './outside-tools.js';
+import { signAnyhow } from './sign-anyhow.js';
 import { day, owner, sign } from './signed.js';
 import { makeSmallPdf } from './small-pdf.js';
 
 const pdf = await makeSmallPdf();
 
-/** A PDF signed by a program that refuses nothing; `older` as books were signed before. */
-async function signAnyhow(by: MadeCertificate, older: boolean, alter = (text: string) => text): Promise<Uint8Array> {
-  const file = openPdf(pdf, new Allowance(5000));
-  const [revision] = file.revisions;
-  const field = revision && formFields(revision).find(({ name }) => name === 'owner-signature');
-  if (!revision || !field) throw new Error('no field');
-  const additions = startAdditions(file);
-  signField({ file, revision, additions }, field, { name: 'The owner', reason: 'Agreed', at: day, room: 8192 });
-  const added = Buffer.from(addRevision(file, additions)).toString('latin1');
-  const text = older ? added.replace('/ETSI.CAdES.detached', '/adbe.pkcs7.detached ') : added;
-  const key = forge.asn1.toDer(forge.pki.wrapRsaPrivateKey(forge.pki.privateKeyToAsn1(by.key))).getBytes();
-  const { createPrivateKey } = await import('node:crypto');
-  const signer = older
-    ? new P12Signer(Buffer.from(by.p12), { passphrase: by.passphrase })
-    : new CmsSigner({
-        chain: [Buffer.from(forge.asn1.toDer(forge.pki.certificateToAsn1(by.certificate)).getBytes(), 'binary')],
-        key: createPrivateKey({ key: Buffer.from(key, 'binary'), format: 'der', type: 'pkcs8' }),
-      });
-  return new SignPdf().sign(Buffer.from(alter(text), 'latin1'), signer, day);
+/** A PDF signed as books were signed before. */
+function signAsBefore({ p12, passphrase }: MadeCertificate): Promise<Uint8Array> {
+  return signAnyhow(pdf, 'owner-signature', owner, {
+    signer: new P12Signer(Buffer.from(p12), { passphrase }),
+    alter: (text) => text.replace('/ETSI.CAdES.detached', '/adbe.pkcs7.detached '),
+  });
 }
 
 const told = ({ verdict, problems }: PdfReport): readonly string[] => [verdict, ...problems];
@@ -50,14 +33,16 @@ test('ours is PAdES: of its kind, without the time among the attributes, with th
 });
 
 test('a signature of the older kind, with the time among its attributes, still holds', async () => {
-  const signed = await signAnyhow(owner, true);
+  const signed = await signAsBefore(owner);
   expect(Buffer.from(signed).toString('latin1')).toContain('06092a864886f70d010905');
   expect(await verifyPdf(signed)).toMatchObject({ verdict: 'whole', problems: [], signatures: [{ at: day }] });
   expect(askPoppler(signed)).toMatchObject([{ isValid: true, coversAll: true }]);
 });
 
 test('PAdES without a time says so', async () => {
-  const timeless = await signAnyhow(owner, false, (text) => text.replace('/M (D:', '/X (D:'));
+  const timeless = await signAnyhow(pdf, 'owner-signature', owner, {
+    alter: (text) => text.replace('/M (D:', '/X (D:'),
+  });
   expect(told(await verifyPdf(timeless))).toEqual([
     'unproven',
     'owner-signature: it does not say when it was made, as its kind has to',
@@ -92,6 +77,6 @@ test.each(unfit)('a certificate that is not to sign with: %s', async (_what, wis
     code: 'unfit',
     message: `the certificate of Somebody ${why}; sign with another one`,
   });
-  const report = await verifyPdf(await signAnyhow(made, false), { roots: [made.pem] });
+  const report = await verifyPdf(await signAnyhow(pdf, 'owner-signature', made), { roots: [made.pem] });
   expect(told(report)).toEqual(['unproven', `owner-signature: its certificate ${why}`]);
 });

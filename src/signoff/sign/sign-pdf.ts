@@ -16,7 +16,7 @@ import {
   type PdfFile,
   type Revision,
 } from '../pdf/index.js';
-import { verifyPdf } from '../verify/index.js';
+import { verifyPdf, type SignatureReport } from '../verify/index.js';
 import {
   openCertificate,
   type CertificateFacts,
@@ -47,6 +47,7 @@ export interface SignRequest {
 
 type SignRefusal =
   | CertificateRefusal
+  | 'signed-already'
   | 'expired'
   | 'not-yet-valid'
   | 'not-pdf'
@@ -121,6 +122,12 @@ async function prepare(
   const ready = await openToSign(pdf, request.isOurs ?? carriesAgreed);
   if ('code' in ready) return ready;
   const { file, revision } = ready;
+  const twice = ready.signatures.find((one) => one.certificate?.fingerprint === certificate.facts.fingerprint);
+  if (twice) {
+    const { name } = certificate.facts;
+    const why = `the certificate of ${name} has signed in ${twice.field} already`;
+    return refuse('signed-already', `${why}; each side signs with a certificate of its own`);
+  }
   const fields = formFields(revision);
   const target = chooseField(fields, request.field);
   if (target && 'code' in target) return target;
@@ -142,10 +149,14 @@ async function prepare(
   return { pdf: addRevision(file, additions), field: target?.name ?? free };
 }
 
-async function openToSign(
-  pdf: Uint8Array,
-  isOurs: (facts: PdfFacts) => boolean,
-): Promise<{ readonly file: PdfFile; readonly revision: Revision } | Refused> {
+interface Opened {
+  readonly file: PdfFile;
+  readonly revision: Revision;
+  /** Those that it has. */
+  readonly signatures: readonly SignatureReport[];
+}
+
+async function openToSign(pdf: Uint8Array, isOurs: (facts: PdfFacts) => boolean): Promise<Opened | Refused> {
   let file: PdfFile;
   let facts: PdfFacts;
   try {
@@ -163,8 +174,8 @@ async function openToSign(
   if (!revision) return refuse('not-pdf', whyUnreadable(pdf));
   if (!isOurs(facts))
     return refuse('not-ours', 'the PDF is not one of this program: the data it was printed from is not in it');
-  const { verdict, problems } = await verifyPdf(pdf);
-  if (verdict === 'whole' || verdict === 'unsigned') return { file, revision };
+  const { verdict, problems, signatures } = await verifyPdf(pdf);
+  if (verdict === 'whole' || verdict === 'unsigned') return { file, revision, signatures };
   const why = problems[0] ?? verdict;
   if (verdict === 'unproven')
     return refuse('altered', `a signature in the PDF proves nothing (${why}); sign a copy without it`);

@@ -1,22 +1,14 @@
-import {
-  documentName,
-  matchIssue,
-  roleOf,
-  vouchFor,
-  type IssueMatch,
-  type SignerRole,
-  type Vouched,
-} from '../../../signoff/index.js';
-import { printInstant } from '../../../signoff/sign/index.js';
+import { documentName, matchIssue, roleOf, vouchFor, type IssueMatch } from '../../../signoff/index.js';
 import {
   comparePages,
   printedText,
   verifyPdf,
   type PagesCompared,
   type PdfReport,
-  type SignatureReport,
 } from '../../../signoff/verify/index.js';
+import type { IsoDate } from '../../../base/units/index.js';
 import { documentsOf, loadSigning, readIssuedPdf } from '../load-signing.js';
+import { signerProblems, type JudgedSignature } from './signer-problems.js';
 
 /** All that a signed book proves, held against its house. */
 export interface Verification {
@@ -32,13 +24,9 @@ export interface Verification {
   readonly problems: readonly string[];
 }
 
-export interface JudgedSignature {
-  readonly report: SignatureReport;
-  readonly role?: SignerRole;
-  readonly vouched: Vouched;
-}
-
 interface VerifyWish {
+  /** The day that no signature can be after. */
+  readonly today: IsoDate;
   /** Absent: there is no house to compare with. */
   readonly houseDir?: string;
   /** Certificates to trust: PEM text or DER. */
@@ -47,7 +35,10 @@ interface VerifyWish {
 
 /** Checks a signed book: its signatures, who vouches for the signers, and whether it is an issue of the house: by the data
  *  that it carries, by the digest printed on its pages, and byte for byte where the issued PDF is at hand. */
-export async function verifySigned(pdf: Uint8Array, { houseDir, roots = [] }: VerifyWish): Promise<Verification> {
+export async function verifySigned(
+  pdf: Uint8Array,
+  { today, houseDir, roots = [] }: VerifyWish,
+): Promise<Verification> {
   const report = await verifyPdf(pdf, { roots });
   // Of what cannot be read there is no more to say.
   if (report.verdict === 'unreadable') return { holds: false, report, signatures: [], problems: report.problems };
@@ -62,7 +53,7 @@ export async function verifySigned(pdf: Uint8Array, { houseDir, roots = [] }: Ve
   const problems = [
     ...report.problems,
     ...(report.verdict === 'unsigned' ? ['it is not signed'] : []),
-    ...signatures.flatMap(signerProblems),
+    ...signerProblems(signatures, { today, ...(match?.issue && { issue: match.issue }) }),
     ...(signing?.problems ?? []),
     ...(match?.problems ?? ['it is not compared with an issue: name the house folder with --house']),
     ...pageProblems(pages, match),
@@ -75,15 +66,6 @@ export async function verifySigned(pdf: Uint8Array, { houseDir, roots = [] }: Ve
     ...(match && { match }),
     ...(pages && { pages }),
   };
-}
-
-function signerProblems({ report: { field, certificate, at, signer }, vouched }: JudgedSignature): readonly string[] {
-  const who = signer === '' ? field : `${field}, ${signer}`;
-  const problems = vouched.problem === undefined ? [] : [`${who}: ${vouched.problem}`];
-  if (!certificate || certificate.validAtSigning) return problems;
-  const days = `${printInstant(certificate.from)} to ${printInstant(certificate.to)}`;
-  const when = at ? `was not valid when it signed, ${printInstant(at)}` : 'signed without a time';
-  return [...problems, `${who}: the certificate ${when}; it is valid from ${days}`];
 }
 
 function pageProblems(pages: PagesCompared | undefined, match: IssueMatch | undefined): readonly string[] {
