@@ -1,136 +1,28 @@
-import {
-  PDFArray,
-  PDFName,
-  PDFNumber,
-  PDFRawStream,
-  PDFRef,
-  PDFString,
-  type PDFDict,
-  type PDFHexString,
-  type PDFObject,
-} from 'pdf-lib';
+import { PDFArray, PDFName, PDFNumber, PDFRawStream, PDFRef, PDFString, type PDFDict } from 'pdf-lib';
 import { describe, expect, test } from 'vitest';
+import { Allowance, openPdf, pagesOf, type Revision } from '../../src/signoff/pdf/index.js';
 import { verifyPdf } from '../../src/signoff/verify/index.js';
 import {
-  addRevision,
-  Allowance,
-  formFields,
-  openPdf,
-  pagesOf,
-  startAdditions,
-  type Additions,
-  type PdfFile,
-  type Revision,
-} from '../../src/signoff/pdf/index.js';
-import { askPoppler } from './outside-tools.js';
+  addField,
+  addTo,
+  changeCatalog,
+  changeField,
+  changePage,
+  drawBox,
+  newLook,
+  nowhere,
+  overText,
+  type Change,
+} from './add-to.js';
+import { askPoppler, askQpdf } from './outside-tools.js';
 import { signAnyhow } from './sign-anyhow.js';
 import { builder, owner, sign } from './signed.js';
 import { makeSmallPdf } from './small-pdf.js';
-
-interface Hand {
-  readonly file: PdfFile;
-  readonly now: Revision;
-  readonly additions: Additions;
-}
-
-type Change = (hand: Hand) => void;
 
 const signed = await sign(await makeSmallPdf({ streams: false }), owner, {
   field: 'owner-signature',
   fill: { 'owner-name': 'The owners' },
 });
-
-/** Adds a revision to a signed file, as a clever forger would: every signed byte stays as it is. */
-function addTo(pdf: Uint8Array, change: Change): Uint8Array {
-  const file = openPdf(pdf, new Allowance(5000));
-  const [now] = file.revisions;
-  if (!now) throw new Error('no revision');
-  const additions = startAdditions(file);
-  change({ file, now, additions });
-  return addRevision(file, additions);
-}
-
-const changeField =
-  (
-    name: string,
-    entries: (hand: Hand) => Readonly<Record<string, PDFString | PDFHexString | PDFRef | PDFArray | PDFDict | PDFName>>,
-  ): Change =>
-  (hand) => {
-    const field = formFields(hand.now).find((one) => one.name === name);
-    if (field?.number === undefined) throw new Error(`no field ${name}`);
-    const dict = field.dict.clone(hand.file.context);
-    for (const [key, value] of Object.entries(entries(hand))) dict.set(PDFName.of(key), value);
-    hand.additions.put(field.number, dict);
-  };
-
-const newLook = ({ file, additions }: Hand): PDFDict => {
-  const content = Buffer.from('BT ET');
-  const form = file.context.obj({ Type: 'XObject', Subtype: 'Form', BBox: [0, 0, 9, 9], Length: content.length });
-  return file.context.obj({ N: additions.add(PDFRawStream.of(form as PDFDict, content)) }) as PDFDict;
-};
-
-const changePage =
-  (index: number, alter: (page: PDFDict, hand: Hand) => void): Change =>
-  (hand) => {
-    const page = pagesOf(hand.now)[index];
-    if (!page) throw new Error('no page');
-    const dict = page.dict.clone(hand.file.context);
-    alter(dict, hand);
-    hand.additions.put(page.number, dict);
-  };
-
-const changeCatalog =
-  (alter: (catalog: PDFDict, hand: Hand) => void): Change =>
-  (hand) => {
-    const root = hand.now.trailer.get(PDFName.of('Root'));
-    const catalog = hand.now.dict(root)?.clone(hand.file.context);
-    if (!(root instanceof PDFRef) || !catalog) throw new Error('no catalog');
-    alter(catalog, hand);
-    hand.additions.put(root.objectNumber, catalog);
-  };
-
-/** A new signature field, put into the form's list or the page's, or both. */
-const addField =
-  (entries: object, lists: readonly ('form' | 'page')[], signature?: object): Change =>
-  ({ file, now, additions }) => {
-    const dict = file.context.obj({ Type: 'Annot', Subtype: 'Widget', FT: 'Sig', T: PDFString.of('late'), ...entries });
-    if (signature) (dict as PDFDict).set(PDFName.of('V'), additions.add(file.context.obj({ ...signature })));
-    const field = additions.add(dict);
-    const longer = (list: PDFObject | undefined): PDFArray => {
-      const old = now.resolve(list);
-      return file.context.obj([...(old instanceof PDFArray ? old.asArray() : []), field]);
-    };
-    const form = now.dict(now.trailer.get(PDFName.of('Root')))?.get(PDFName.of('AcroForm'));
-    const [page] = pagesOf(now);
-    if (!page || !(form instanceof PDFRef)) throw new Error('no form');
-    const changed = (now.dict(form) as PDFDict).clone(file.context);
-    changed.set(PDFName.of('Fields'), longer(changed.get(PDFName.of('Fields'))));
-    const shown = page.dict.clone(file.context);
-    shown.set(PDFName.of('Annots'), longer(shown.get(PDFName.of('Annots'))));
-    if (lists.includes('form')) additions.put(form.objectNumber, changed);
-    if (lists.includes('page')) additions.put(page.number, shown);
-  };
-
-const nowhere = { Rect: [0, 0, 0, 0], F: 132 };
-const overText = { Rect: [60, 690, 400, 720], F: 4 };
-
-/** A signature's box that is seen, put over a page. */
-const drawBox = (type: 'Sig' | 'Tx', rect: readonly number[]): Change =>
-  changePage(0, (page, { file, now, additions }) => {
-    const box = additions.add(
-      file.context.obj({
-        Type: 'Annot',
-        Subtype: 'Widget',
-        FT: type,
-        T: PDFString.of('cover'),
-        Rect: [...rect],
-        F: 4,
-      }),
-    );
-    const annotations = now.resolve(page.get(PDFName.of('Annots')));
-    const list = annotations instanceof PDFArray ? annotations.asArray() : [];
-    page.set(PDFName.of('Annots'), file.context.obj([...list, box]));
-  });
 
 describe('altered by an added revision, the signed bytes as they were', () => {
   const forgeries: readonly (readonly [string, Change])[] = [
@@ -268,6 +160,60 @@ describe('altered by an added revision, the signed bytes as they were', () => {
   });
 });
 
+describe('after the last signature', () => {
+  const fillIn = changeField('initials-101', (hand) => ({ V: PDFString.of('JE'), AP: newLook(hand) }));
+  const last = sign(signed, builder, { field: 'builder-signature' });
+
+  test('it locks all fields, and other programs find it sound', async () => {
+    const pdf = await last;
+    expect(Buffer.from(signed).toString('latin1')).not.toContain('/FieldMDP');
+    expect(Buffer.from(pdf).toString('latin1')).toContain(
+      '/TransformMethod /FieldMDP /TransformParams << /Type /TransformParams /V /1.2 /Action /All >> /Data ',
+    );
+    expect(askPoppler(pdf).map(({ isValid }) => isValid)).toEqual([true, true]);
+    expect(askQpdf(pdf)).toContain('No syntax or stream encoding errors');
+    expect((await verifyPdf(pdf)).verdict).toBe('whole');
+  });
+
+  test.each<readonly [string, Change, string]>([
+    ['initials', fillIn, 'the field initials-101 was locked by a signature'],
+    [
+      'an object that nothing leads to',
+      ({ file, additions }) => void additions.add(file.context.obj({})),
+      'nothing leads',
+    ],
+    ['a signature that is not seen', addField(nowhere, ['form', 'page'], { Type: 'Sig' }), 'was added or moved'],
+  ])('%s', async (_what, change, why) => {
+    const { verdict, signatures } = await verifyPdf(addTo(await last, change));
+    expect(verdict).toBe('altered');
+    const told = signatures.slice(0, 2).map(({ after }) => after.at(-1));
+    const altered: unknown = { kind: 'altered', why: expect.stringContaining(why) };
+    expect(told).toEqual([altered, altered]);
+  });
+
+  test('data to check certificates may be added', async () => {
+    const kept = addTo(
+      await last,
+      changeCatalog((catalog, { file, additions }) => {
+        catalog.set(PDFName.of('DSS'), additions.add(file.context.obj({ Certs: [] })));
+      }),
+    );
+    expect((await verifyPdf(kept)).verdict).toBe('whole');
+  });
+
+  test('a lock that the form was made with may allow no change at all', async () => {
+    const form = addTo(
+      await makeSmallPdf({ streams: false }),
+      changeField('owner-signature', ({ file }) => ({ Lock: file.context.obj({ Action: 'All', P: 1 }) as PDFDict })),
+    );
+    const closed = await sign(form, owner, { field: 'owner-signature' });
+    expect((await verifyPdf(closed)).verdict).toBe('whole');
+    expect((await verifyPdf(addTo(closed, fillIn))).problems).toEqual([
+      'owner-signature: after this signature it was altered: a signer allowed no change',
+    ]);
+  });
+});
+
 describe('allowed after a signature, and told', () => {
   test('an empty field filled in', async () => {
     const filled = addTo(
@@ -287,6 +233,15 @@ describe('allowed after a signature, and told', () => {
     );
     const { verdict, signatures } = await verifyPdf(kept);
     expect([verdict, signatures[0]?.after]).toEqual(['whole', [{ kind: 'validation-data' }]]);
+  });
+
+  test('an object that nothing leads to', async () => {
+    const stray = addTo(signed, ({ file, additions }) => void additions.add(file.context.obj({})));
+    const { verdict, signatures } = await verifyPdf(stray);
+    expect([verdict, signatures[0]?.after]).toEqual([
+      'whole',
+      [{ kind: 'loose-objects', numbers: expect.stringMatching(/^\d+$/u) as string }],
+    ]);
   });
 
   test('an object written again as it was', async () => {

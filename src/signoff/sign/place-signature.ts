@@ -15,13 +15,15 @@ interface Words {
   readonly at: Date;
   /** Bytes that are kept free for the signature. */
   readonly room: number;
+  /** It is the last one: no field may be filled in or signed after it. */
+  readonly locks?: boolean;
 }
 
 /** Puts an unsigned signature into a field that there is, with the name and day to be seen in its box. */
 export function signField(placing: Placing, field: FormField, words: Words): void {
   const { file, revision, additions } = placing;
   const dict = field.dict.clone(file.context);
-  dict.set(PDFName.of('V'), additions.add(signatureText(words)));
+  dict.set(PDFName.of('V'), additions.add(signatureText(words, revision)));
   setAppearance(placing, dict, [words.name, printInstant(words.at), words.reason], false);
   additions.put(numberOf(field), dict);
   markSigned(placing, formOf(revision), []);
@@ -41,7 +43,7 @@ export function signInvisibly(placing: Placing, name: string, words: Words): voi
     // Printed and locked.
     F: 132,
   });
-  dict.set(PDFName.of('V'), additions.add(signatureText(words)));
+  dict.set(PDFName.of('V'), additions.add(signatureText(words, revision)));
   const widget = additions.add(dict);
   if (page) {
     const old = page.dict.get(PDFName.of('Annots'));
@@ -110,7 +112,7 @@ function markSigned({ file, revision, additions }: Placing, form: Form, fields: 
 
 /** A signature dictionary with room for what the signer makes, as PAdES wants it (EN 319 142-1, 6.3, from memory): its kind, and the time in `M` and
  *  nowhere else. It is written as text: the signer looks for these words. */
-function signatureText({ name, reason, location, at, room }: Words): string {
+function signatureText({ name, reason, location, at, room, locks = false }: Words, revision: Revision): string {
   const text = (value: string): string => PDFHexString.fromText(value).toString();
   return [
     '<< /Type /Sig /Filter /Adobe.PPKLite /SubFilter /ETSI.CAdES.detached',
@@ -120,8 +122,17 @@ function signatureText({ name, reason, location, at, room }: Words): string {
     `/Name ${text(name)}`,
     `/Reason ${text(reason)}`,
     ...(location === undefined ? [] : [`/Location ${text(location)}`]),
+    ...(locks ? [lockText(revision)] : []),
     '/Prop_Build << /Filter << /Name /Adobe.PPKLite >> /App << /Name /Bookmatch >> >> >>',
   ].join('\n');
+}
+
+/** Locks every field by what the signature says itself (FieldMDP; ISO 32000-2, 12.8.2.4). A lock in the field's own dictionary (12.7.5.5) would be a
+ *  change to a field that others have signed with. */
+function lockText(revision: Revision): string {
+  const root = String(revision.trailer.get(PDFName.of('Root')));
+  const all = '<< /Type /TransformParams /V /1.2 /Action /All >>';
+  return `/Reference [<< /Type /SigRef /TransformMethod /FieldMDP /TransformParams ${all} /Data ${root} >>]`;
 }
 
 function isRef(object: PDFObject): object is PDFRef {

@@ -63,7 +63,8 @@ type Signed =
   | { readonly ok: true; readonly pdf: Uint8Array; readonly field: string; readonly certificate: CertificateFacts }
   | { readonly ok: false; readonly code: SignRefusal; readonly message: string };
 
-/** The PDF with one more signature, by an added revision: the bytes that were signed before stay as they are. What the user
+/** The PDF with one more signature, by an added revision: the bytes that were signed before stay as they are. The one that leaves no field to
+ *  sign locks all fields. What the user
  *  can have done wrong comes back as a refusal; no message holds the passphrase. */
 export async function signPdf(pdf: Uint8Array, request: SignRequest): Promise<Signed> {
   const opened = openCertificate(request.p12, request.passphrase);
@@ -142,7 +143,8 @@ async function prepare(
     8192,
     certificate.chain.reduce((sum, der) => sum + der.length, 4096),
   );
-  const words = { name, reason, at, room, ...(location !== undefined && { location }) };
+  const isLast = target !== undefined && !fields.some((one) => isToSign(revision, one) && one.name !== target.name);
+  const words = { name, reason, at, room, locks: isLast, ...(location !== undefined && { location }) };
   const free = request.field ?? freeName(fields);
   if (target) signField(placing, target, words);
   else signInvisibly(placing, free, words);
@@ -154,6 +156,10 @@ interface Opened {
   readonly revision: Revision;
   /** Those that it has. */
   readonly signatures: readonly SignatureReport[];
+}
+
+function isToSign(revision: Revision, field: FormField): boolean {
+  return field.type === 'signature' && !isFilled(revision, field);
 }
 
 async function openToSign(pdf: Uint8Array, isOurs: (facts: PdfFacts) => boolean): Promise<Opened | Refused> {

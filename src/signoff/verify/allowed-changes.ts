@@ -1,14 +1,16 @@
 import { PDFArray, PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef, type PDFObject } from 'pdf-lib';
 import { formFields, isFilled, pagesOf, type FormField, type Revision } from '../pdf/index.js';
-import { fieldRule, lockedFields, unseenSignatures, type Met, type Rule } from './field-rules.js';
+import { fieldRule, lockedFields, transformsOf, unseenSignatures, type Met, type Rule } from './field-rules.js';
 import type { LaterChange } from './report.js';
 import { changedKeys, sameObject } from './same-object.js';
 
 interface Allowed {
   /** By object number; an object without a rule may not change. */
   readonly rules: ReadonlyMap<number, Rule>;
-  /** The first signer allowed no change at all. */
+  /** A signer allowed no change at all. */
   readonly locked: boolean;
+  /** A signer locked all fields, so that there is nothing left to add. */
+  readonly complete: boolean;
   /** What the rules met, once they have run. */
   found(): readonly LaterChange[];
 }
@@ -28,7 +30,8 @@ export function allowedChanges(before: Revision, after: Revision, references: Re
   const root = before.dict(rootRef);
   const form = root?.get(PDFName.of('AcroForm'));
   const formDict = before.dict(form);
-  const isUnseen = unseenSignatures(before, after);
+  const locks = lockedFields(before);
+  const isUnseen = unseenSignatures(before, after, locks);
 
   const listRule: Rule = (old, next) => checkList(old, next, isUnseen);
   const formRule: Rule = (old, next) => checkForm(old, next);
@@ -88,7 +91,6 @@ export function allowedChanges(before: Revision, after: Revision, references: Re
   const later = new Map(
     formFields(after).flatMap((field) => (field.number === undefined ? [] : [[field.number, field]])),
   );
-  const locks = lockedFields(before);
   for (const field of formFields(before)) {
     if (field.number === undefined) continue;
     allow(
@@ -106,6 +108,7 @@ export function allowedChanges(before: Revision, after: Revision, references: Re
   return {
     rules,
     locked: isLocked(before, root),
+    complete: formFields(before).length > 0 && formFields(before).every(({ name }) => locks(name)),
     found: () => [
       ...(met.filled.size > 0 ? [{ kind: 'filled' as const, fields: [...met.filled] }] : []),
       ...(met.signed.size > 0 || newSignatures(before, after).length > 0
@@ -132,7 +135,7 @@ function checkList(
   let kept = 0;
   for (const one of next.asArray()) {
     if (kept < was.length && sameObject(one, was[kept])) kept += 1;
-    else if (!isUnseen(one)) return 'a field, a note or a box was added or moved that is no signature';
+    else if (!isUnseen(one)) return 'a field, a note or a box was added or moved';
   }
   return kept === was.length ? undefined : 'a field or a note was taken out';
 }
@@ -153,13 +156,16 @@ function newSignatures(before: Revision, after: Revision): readonly string[] {
   return signed(after).filter((name) => !old.has(name));
 }
 
-/** A certifying signature that allows no change: DocMDP with P = 1 (ISO 32000-1, 12.8.2.2). */
+/** A certifying signature that allows no change (DocMDP with P = 1; ISO 32000-2, 12.8.2.2), or the lock of a signed field that says so (12.7.5.5). */
 function isLocked(revision: Revision, root: PDFDict | undefined): boolean {
-  const signature = revision.dict(revision.dict(root?.get(PDFName.of('Perms')))?.get(PDFName.of('DocMDP')));
-  const list = revision.resolve(signature?.get(PDFName.of('Reference')));
-  const references = list instanceof PDFArray ? list.asArray() : [];
-  return references.some((reference) => {
-    const level = revision.dict(revision.dict(reference)?.get(PDFName.of('TransformParams')))?.get(PDFName.of('P'));
+  const certifying = revision.dict(root?.get(PDFName.of('Perms')))?.get(PDFName.of('DocMDP'));
+  const signed = formFields(revision).filter(({ type, value }) => type === 'signature' && value);
+  const says = [
+    ...[certifying, ...signed.map(({ value }) => value)].flatMap((one) => transformsOf(revision, one, 'DocMDP')),
+    ...signed.map(({ dict }) => revision.dict(dict.get(PDFName.of('Lock')))),
+  ];
+  return says.some((one) => {
+    const level = revision.resolve(one?.get(PDFName.of('P')));
     return level instanceof PDFNumber && level.asNumber() === 1;
   });
 }

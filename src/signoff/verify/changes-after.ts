@@ -3,6 +3,7 @@ import type { PdfFile } from '../pdf/index.js';
 import { findStrayBytes, type Span } from './added-bytes.js';
 import { allowedChanges } from './allowed-changes.js';
 import { countReferences } from './references.js';
+import { looseObjects } from './loose-objects.js';
 import type { LaterChange } from './report.js';
 import { sameObject } from './same-object.js';
 
@@ -16,13 +17,17 @@ export function changesAfter(file: PdfFile, span: Span): readonly LaterChange[] 
   const references = countReferences(before, span.from);
   if (!references) return [altered('its signed part cannot be read')];
   const allowed = allowedChanges(before, after, references);
-  if (allowed.locked) return [altered('its first signer allowed no change')];
+  if (allowed.locked) return [altered('a signer allowed no change')];
   for (const number of after.entries.keys()) {
     if (after.entries.get(number) === before.entries.get(number)) continue;
     const why = judge(number, before.read(number), after.read(number));
     if (why !== undefined) return [altered(why)];
   }
-  return allowed.found();
+  const loose = looseObjects(file, span);
+  if (loose.length === 0) return allowed.found();
+  const numbers = loose.slice(0, 8).join(', ') + (loose.length > 8 ? ' and others' : '');
+  if (allowed.complete) return [altered(`objects that nothing leads to were added: ${numbers}`)];
+  return [...allowed.found(), { kind: 'loose-objects', numbers }];
 
   function judge(number: number, old: PDFObject | undefined, next: PDFObject | undefined): string | undefined {
     if (sameObject(old, next)) return undefined;

@@ -44,7 +44,11 @@ export function fieldRule(field: FormField, later: FormField | undefined, scene:
 
 /** Is a new entry of a list a field of a signature, or one of its boxes, that takes no room on the page? A box that is seen could lie over what
  *  was signed, and one that nobody signed could be filled with anything. */
-export function unseenSignatures(before: Revision, after: Revision): (value: PDFObject) => boolean {
+export function unseenSignatures(
+  before: Revision,
+  after: Revision,
+  locks: (name: string) => boolean,
+): (value: PDFObject) => boolean {
   const old = formFields(before);
   const names = new Set(old.map(({ name }) => name));
   const numbers = new Set(old.map(({ number }) => number));
@@ -54,11 +58,17 @@ export function unseenSignatures(before: Revision, after: Revision): (value: PDF
     // What is not among the form's fields is a box whose signature nobody would look at.
     if (!field || depth > 4 || field.type !== 'signature' || numbers.has(field.number)) return false;
     if (field.name === '' || names.has(field.name) || !after.dict(field.value)) return false;
+    if (locks(field.name) && !isTimeStamp(after, field)) return false;
     if (['A', 'AA'].some((key) => field.dict.has(PDFName.of(key))) || !takesNoRoom(after, field.dict)) return false;
     const kids = after.resolve(field.dict.get(PDFName.of('Kids')));
     return !(kids instanceof PDFArray) || kids.asArray().every((kid) => isUnseen(kid, depth + 1));
   };
   return (value) => isUnseen(value, 0);
+}
+
+/** A time-stamp of the whole document agrees to nothing (ISO 32000-2, 12.8.5). */
+function isTimeStamp(revision: Revision, { value }: FormField): boolean {
+  return revision.resolve(revision.dict(value)?.get(PDFName.of('Type'))) === PDFName.of('DocTimeStamp');
 }
 
 function takesNoRoom(revision: Revision, box: PDFDict): boolean {
@@ -70,12 +80,16 @@ function takesNoRoom(revision: Revision, box: PDFDict): boolean {
   return isHidden || left === right || bottom === top;
 }
 
-/** Is a field locked by a signature that stands (ISO 32000-1, 12.7.4.5)? */
+/** Is a field locked by a signature that stands: by the lock of its field (ISO 32000-2, 12.7.5.5), or by what the signature itself says of fields
+ *  (FieldMDP, 12.8.2.4)? */
 export function lockedFields(revision: Revision): (name: string) => boolean {
   const locks = formFields(revision)
     .filter(({ type, value }) => type === 'signature' && value)
-    .flatMap(({ dict }) => {
-      const lock = revision.dict(dict.get(PDFName.of('Lock')));
+    .flatMap(({ dict, value }) => [
+      revision.dict(dict.get(PDFName.of('Lock'))),
+      ...transformsOf(revision, value, 'FieldMDP'),
+    ])
+    .flatMap((lock) => {
       if (!lock) return [];
       const list = revision.resolve(lock.get(PDFName.of('Fields')));
       const names = (list instanceof PDFArray ? list.asArray() : []).map((one) => textOf(revision.resolve(one)) ?? '');
@@ -86,4 +100,15 @@ export function lockedFields(revision: Revision): (name: string) => boolean {
       const isNamed = names.some((one) => name === one || name.startsWith(`${one}.`));
       return action === '/Include' ? isNamed : action === '/Exclude' ? !isNamed : true;
     });
+}
+
+/** What a signature says with one method of what may change after it: parameters of its references (ISO 32000-2, 12.8.1, table 256). */
+export function transformsOf(revision: Revision, signature: PDFObject | undefined, method: string): readonly PDFDict[] {
+  const list = revision.resolve(revision.dict(signature)?.get(PDFName.of('Reference')));
+  const references = (list instanceof PDFArray ? list.asArray() : []).map((one) => revision.dict(one));
+  return references.flatMap((reference) => {
+    const isIt = revision.resolve(reference?.get(PDFName.of('TransformMethod'))) === PDFName.of(method);
+    const parameters = revision.dict(reference?.get(PDFName.of('TransformParams')));
+    return isIt && parameters ? [parameters] : [];
+  });
 }

@@ -57,6 +57,8 @@ export interface SignerCertificate {
 export type LaterChange =
   | { readonly kind: 'signature' | 'filled'; readonly fields: readonly string[] }
   | { readonly kind: 'validation-data' | 'document-properties' }
+  /** Numbers of objects that nothing leads to. */
+  | { readonly kind: 'loose-objects'; readonly numbers: string }
   | { readonly kind: 'altered'; readonly why: string };
 
 /** What came after a signature, in words for a person. */
@@ -70,6 +72,8 @@ export function describeChange(change: LaterChange): string {
       return 'data to check certificates added';
     case 'document-properties':
       return 'document properties changed';
+    case 'loose-objects':
+      return `objects that nothing leads to added: ${change.numbers}`;
     case 'altered':
       return `altered: ${change.why}`;
   }
