@@ -1,9 +1,12 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { PDFString } from 'pdf-lib';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { verifyPdf } from '../../src/signoff/verify/index.js';
 import { askPoppler, askQpdf } from '../signoff/outside-tools.js';
+import { addTo, changeField } from '../signoff/add-to.js';
 import { builder, owner, sign } from '../signoff/signed.js';
+import { signAnyhow } from '../signoff/sign-anyhow.js';
 import { bookmatch } from './command-line.js';
 import { HouseUnderGit } from './house-under-git.js';
 import { bothSigners, faults, nameSigners } from './signed-house.js';
@@ -25,11 +28,27 @@ beforeAll(async () => {
   expect(printed).toMatchObject({ code: 0, error: '' });
   expect(printed.out).toMatch(/HOUSE\/issued\/change-001\.pdf {2}to sign, digest [0-9A-F]{4}-/);
   paper = readFileSync(join(house.dir, 'issued/change-001.pdf'));
-  const fill = { 'owner-name': 'The owner', 'owner-date': '1 May 2026' };
-  const one = await sign(paper, owner, { field: 'owner-signature', fill });
-  signed = await sign(one, builder, { field: 'builder-signature', at: new Date('2026-05-03T08:30:00Z') });
+  signed = readFileSync(await signBoth(join(house.dir, 'issued/change-001.pdf')));
 });
 afterAll(() => house.remove());
+
+/** By the command, one after the other; returns where it put the last. */
+async function signBoth(path: string): Promise<string> {
+  const both = [
+    ['owner', owner, '2026-05-01T10:00:00Z'],
+    ['builder', builder, '2026-05-03T08:30:00Z'],
+  ] as const;
+  let file = path;
+  for (const [role, { p12, passphrase }, time] of both) {
+    const key = join(house.dir, `${role}.p12`);
+    writeFileSync(key, p12);
+    const words = ['sign', file, '--certificate', key, '--as', role];
+    const ran = await bookmatch(words, { typed: passphrase, now: new Date(time) });
+    expect([ran.code, ran.said]).toEqual([0, expect.stringContaining(`names it under signers, as ${role}.`)]);
+    file = ran.said.slice(0, ran.said.indexOf('  signed as'));
+  }
+  return file;
+}
 
 const verify = (pdf: Uint8Array): ReturnType<typeof bookmatch> => {
   const path = join(house.dir, 'signed.pdf');
@@ -54,6 +73,33 @@ test('verify names the change order, its data, its digest and its pages, and all
   expect(said).toMatch(/change order: 1, proposed, 20 April 2026/);
   expect(said).toMatch(/data +that of the change order, SHA-256 [0-9a-f]{64}/);
   expect(said).toMatch(/pages +the issued PDF, byte for byte, with signatures added/);
+});
+
+test('signed beside the paper, with names and days in it, and locked by the second', async () => {
+  expect(readdirSync(join(house.dir, 'issued')).sort()).toEqual([
+    'change-001-signed-owner-builder.pdf',
+    'change-001-signed-owner.pdf',
+    'change-001.pdf',
+  ]);
+  expect(Buffer.from(signed).toString('latin1').split('/FieldMDP')).toHaveLength(2);
+  const late = addTo(
+    signed,
+    changeField('owner-name', () => ({ V: PDFString.of('Somebody else') })),
+  );
+  const ran = await verify(late);
+  expect(ran.code).toBe(1);
+  expect(faults(ran)[0]).toMatch(/^owner-signature: after this signature it was altered/u);
+});
+
+test('one certificate for both is told, and so is a day before the change order', async () => {
+  const one = readFileSync(join(house.dir, 'issued/change-001-signed-owner.pdf'));
+  const twice = await signAnyhow(one, 'builder-signature', owner);
+  expect(faults(await verify(twice)).at(-1)).toMatch(/were signed with one certificate, which proves one person/u);
+  const early = await sign(paper, owner, { field: 'owner-signature', at: new Date('2026-04-10T10:00:00Z') });
+  expect(faults(await verify(early))).toEqual([
+    'owner-signature, The owner: it says that it was made on 2026-04-10 10:00 UTC, before the day of change order 1, 20 April 2026, ' +
+      'so that it is not proven when',
+  ]);
 });
 
 test('it holds after the decision, which is no part of what was signed', async () => {
