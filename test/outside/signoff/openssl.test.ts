@@ -77,6 +77,26 @@ test.each<[string, readonly string[], string, readonly string[]]>([
   });
 });
 
+test('the two lines of the how-to make a certificate that signs; by itself OpenSSL makes one that does not', async () => {
+  const page = readFileSync('docs/how-to/signing.md', 'utf8');
+  const lines = page.split('\n').filter((line) => line.startsWith('openssl '));
+  expect(lines).toHaveLength(2);
+  writeFileSync(join(folder, 'passphrase.txt'), 'eight letters or more\n');
+  const passphrase = 'eight letters or more';
+  const made = (): Uint8Array => {
+    for (const line of lines) execFileSync('sh', ['-c', line], { cwd: folder, stdio: 'ignore' });
+    return readFileSync(join(folder, 'owner.p12'));
+  };
+  const p12 = made();
+  const opened = openCertificate(p12, passphrase);
+  if (!opened.ok) throw new Error(opened.message);
+  const at = new Date(opened.certificate.facts.from.getTime() + 60_000);
+  const signed = await sign(await makeSmallPdf(), { p12, passphrase }, { field: 'owner-signature', at });
+  expect(await verifyPdf(signed)).toMatchObject({ verdict: 'whole', signatures: [{ signer: 'The owners' }] });
+  lines.splice(0, 1, lines[0]?.replace(/-addext "[^"]*"/gu, '') ?? '');
+  expect(openCertificate(made(), passphrase)).toMatchObject({ ok: false, code: 'unfit' });
+});
+
 function seconds(at: Date): Date {
   return new Date(Math.floor(at.getTime() / 1000) * 1000);
 }
