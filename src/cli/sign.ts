@@ -4,17 +4,27 @@ import { basename, dirname, extname, join } from 'node:path';
 import { Command, Option } from 'commander';
 import { printable } from '../base/problem/index.js';
 import { signatureField, signerRoles, type SignerRole } from '../signoff/index.js';
-import { findSignable, openCertificate, printInstant, signPdf, type CertificateFacts } from '../signoff/sign/index.js';
+import {
+  findSignable,
+  openCertificate,
+  printInstant,
+  queryOf,
+  signPdf,
+  type CertificateFacts,
+} from '../signoff/sign/index.js';
 import type { Signer } from '../core/records/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import type { Console } from './console.js';
 import { passphraseVariable, readPassphrase } from './passphrase.js';
 import { printFingerprint } from './print-fingerprint.js';
+import { putTimeStamp } from './put-time-stamp.js';
 import { readNamed } from './read-named.js';
 import { UsageError } from './usage-error.js';
 
 interface SignOptions {
-  readonly certificate: string;
+  readonly certificate?: string;
+  readonly query?: boolean;
+  readonly timestamp?: string;
   readonly as?: SignerRole;
   readonly name?: string;
   readonly reason?: string;
@@ -34,6 +44,11 @@ they are empty. Two people sign one after the other: the second signs the file t
   bookmatch sign issued/002.pdf --certificate owner.p12 --as owner
   bookmatch sign issued/002-signed-owner.pdf --certificate builder.p12 --as builder
   bookmatch verify issued/002-signed-owner-builder.pdf --house .
+
+With --query a file .tsq is written, too: what to ask a time-stamp authority (RFC 3161). Its answer is put into the signature
+before the next one signs:
+
+  bookmatch sign issued/002-signed-owner.pdf --timestamp answer.tsr
 `;
 
 /** `bookmatch sign`: a signature in the owner's or the builder's field of a printed book. */
@@ -41,7 +56,7 @@ export function sign(console: Console, done: (code: number) => void): Command {
   return (
     new Command('sign')
       .argument('<file>', 'the PDF to sign')
-      .requiredOption('--certificate <file>', 'the certificate with its key, as PKCS#12: a .p12 or .pfx file')
+      .option('--certificate <file>', 'the certificate with its key, as PKCS#12: a .p12 or .pfx file')
       .addOption(
         new Option('--as <role>', 'who signs (default: the one who has not signed yet, when there is one)').choices(
           signerRoles,
@@ -50,14 +65,25 @@ export function sign(console: Console, done: (code: number) => void): Command {
       .option('--name <name>', 'the name to put in the field (default: the name in the certificate)')
       .option('--reason <words>', 'what the signature says (default: Agreed as owner, or as builder)')
       .option('--out <file>', 'where to write (default: beside FILE, as FILE-signed-owner.pdf)')
+      .option(
+        '--query',
+        'also write the query to a time-stamp authority beside it, as .tsq, and keep room for the answer',
+      )
+      .option('--timestamp <file>', "put an authority's answer, a .tsr, into the newest signature; nothing is signed")
       .option('--passphrase-file <file>', 'a file that holds the passphrase, on one line')
       // Named only so that it is refused without being repeated in a message.
       .addOption(new Option('--passphrase [word]').hideHelp())
       .addHelpText('after', help)
       .action(async (file: string, options: SignOptions) => {
         checkOptions(options);
+        if (options.timestamp !== undefined) {
+          const { timestamp: answer, out } = options;
+          return done(await putTimeStamp(file, { answer, ...(out !== undefined && { out }) }, console));
+        }
+        const { certificate } = options;
+        if (certificate === undefined) throw new UsageError('say with what to sign: --certificate FILE.p12');
         const pdf = await readNamed(file, 'the PDF');
-        const p12 = await readNamed(options.certificate, 'the certificate');
+        const p12 = await readNamed(certificate, 'the certificate');
         const refuse = (message: string): void => {
           console.error(`${printable(message)}. Nothing was written.\n`);
           done(1);
@@ -66,23 +92,27 @@ export function sign(console: Console, done: (code: number) => void): Command {
         if (!signable.ok) return refuse(`${file}: ${signable.message}`);
         const role = options.as ?? chooseRole(signable.toSign);
         const out = options.out ?? besideAs(file, role);
-        if (existsSync(out)) throw new UsageError(`${out} is there already: name another file with --out`);
-        const passphrase = await readPassphrase(
-          options.passphraseFile,
-          `Passphrase of ${options.certificate}: `,
-          console,
-        );
+        const query = options.query ? out.replace(/(?:\.pdf)?$/iu, '.tsq') : undefined;
+        for (const one of [out, query]) {
+          if (one !== undefined && existsSync(one))
+            throw new UsageError(`${one} is there already: name another file with --out`);
+        }
+        const passphrase = await readPassphrase(options.passphraseFile, `Passphrase of ${certificate}: `, console);
         const opened = openCertificate(p12, passphrase);
-        if (!opened.ok) return refuse(`${options.certificate}: ${opened.message}`);
+        if (!opened.ok) return refuse(`${certificate}: ${opened.message}`);
         const name = options.name ?? opened.certificate.facts.name;
         const reason = options.reason ?? `Agreed as ${role}`;
         const entries = { [`${role}-name`]: shortened(name), [`${role}-date`]: printDay(console.today()) };
         const fill = Object.fromEntries(Object.entries(entries).filter(([field]) => signable.toFill.includes(field)));
         const at = console.now();
-        const signed = await signPdf(pdf, { p12, passphrase, name, reason, at, fill, field: signatureField(role) });
+        const keepRoom = options.query === true;
+        const field = signatureField(role);
+        const signed = await signPdf(pdf, { p12, passphrase, name, reason, at, fill, field, keepRoom });
         if (!signed.ok) return refuse(signed.message);
         await writeAtomically(out, signed.pdf);
+        if (query !== undefined) await writeAtomically(query, queryOf(signed.pdf));
         console.tell(`${out}  signed as ${role} by ${printable(name)}, ${printInstant(at)}\n`);
+        if (query !== undefined) console.tell(`${query}  to ask a time-stamp authority with\n`);
         const known = await signersAround(file);
         console.tell(describeCertificate(signed.certificate, role, known));
         done(0);
@@ -90,13 +120,16 @@ export function sign(console: Console, done: (code: number) => void): Command {
   );
 }
 
-function checkOptions({ passphrase, name, reason }: SignOptions): void {
+function checkOptions({ passphrase, name, reason, timestamp, ...others }: SignOptions): void {
   if (passphrase !== undefined) {
     throw new UsageError(
       `a passphrase on the command line can be read by others: type it when asked, or use --passphrase-file FILE or the ` +
         `variable ${passphraseVariable}`,
     );
   }
+  const signing =
+    timestamp === undefined ? undefined : (['certificate', 'as', 'query'] as const).find((one) => others[one]);
+  if (signing !== undefined) throw new UsageError(`--timestamp signs nothing: leave out --${signing}`);
   for (const [option, text] of Object.entries({ name, reason })) {
     if (text?.trim() === '') throw new UsageError(`--${option} is empty`);
   }
@@ -118,7 +151,7 @@ function chooseRole(toSign: readonly string[]): SignerRole {
 /** `book.pdf` → `book-signed-owner.pdf` → `book-signed-owner-builder.pdf`. */
 function besideAs(file: string, role: SignerRole): string {
   const stem = basename(file, extname(file));
-  const isSigned = signerRoles.some((one) => stem.endsWith(`-signed-${one}`));
+  const isSigned = signerRoles.some((one) => new RegExp(`-signed-${one}(?:-stamped)?$`, 'u').test(stem));
   return join(dirname(file), `${stem}${isSigned ? '' : '-signed'}-${role}.pdf`);
 }
 

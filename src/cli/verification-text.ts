@@ -3,7 +3,7 @@ import type { JudgedSignature, Verification } from '../disk/load/signed/index.js
 import { printable } from '../base/problem/index.js';
 import type { IssuedFacts } from '../signoff/index.js';
 import { printInstant } from '../signoff/sign/index.js';
-import { describeChange } from '../signoff/verify/index.js';
+import { describeChange, type TimeStamp } from '../signoff/verify/index.js';
 import { printFingerprint } from './print-fingerprint.js';
 
 /** A verification for the terminal. Names in it were written by whoever made the PDF, so nothing of it moves the cursor. */
@@ -32,6 +32,7 @@ function signatureLines({ report, vouched }: JudgedSignature): readonly string[]
   return [
     `${report.field}: ${report.state}`,
     `  signed by    ${who}${named}${at ? `, ${printInstant(at)} by the signer's clock` : ''}`,
+    ...(report.timeStamp ? [`  time-stamp   ${stampWords(report.timeStamp)}`] : []),
     ...(says.reason === undefined ? [] : [`  says         ${says.reason}`]),
     ...(certificate
       ? [
@@ -42,6 +43,14 @@ function signatureLines({ report, vouched }: JudgedSignature): readonly string[]
     `  vouched for  ${{ house: "by the house's record", 'given-root': 'by --trust', nobody: 'by nobody' }[vouched.by]}`,
     ...report.after.map((change) => `  afterwards   ${describeChange(change)}`),
   ];
+}
+
+function stampWords({ at, authority, trust, problem }: TimeStamp): string {
+  const said = `${at ? printInstant(at) : 'no time'} by ${authority?.subject ?? 'nobody that can be told'}`;
+  if (problem !== undefined) return `${said}, which proves nothing`;
+  return trust === 'given-root'
+    ? `${said}, whom --trust vouches for`
+    : `${said}, whom nobody vouches for: anybody can make one`;
 }
 
 function issueLines({ match, pages, report }: Verification): readonly string[] {

@@ -19,10 +19,10 @@ interface VerifyCommandOptions {
 const help = `
 Exit code 0 only when all holds: nothing was altered after the first signature; each certificate was valid when it signed,
 and the house's record (signers: in content/house.md) or --trust vouches for it; each side signed with its own, not before
-the day of the issue nor after today; the attached data, the digest printed on
-every page and, where issued/ has it, the issued PDF are those of an issue of the house; and whoever the issue's record says
-has signed is in the file. The time of a signature is by the signer's own clock. Nothing is asked over the network, so a
-certificate that was revoked is not seen.
+the day of the issue nor after today; the attached data, the digest printed on every page and, where issued/ has it, the
+issued PDF are those of an issue of the house; and whoever the issue's record says has signed is in the file. The time of a
+signature is by the signer's own clock, that of its time-stamp by an authority's, for whom --trust vouches or nobody. Nothing
+is asked over the network, so a certificate that was revoked is not seen.
 `;
 
 /** `bookmatch verify`: what a signed book proves. */

@@ -4,3 +4,4 @@ export { openCertificate, type CertificateFacts } from './open-certificate.js';
 export { printInstant } from './place-signature.js';
 export { findSignable, signPdf, type SignRequest } from './sign-pdf.js';
 export { makeOwnCertificate, type OwnCertificate } from './own-certificate.js';
+export { queryOf, stampSignature } from './stamp-signature.js';

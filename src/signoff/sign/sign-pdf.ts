@@ -23,6 +23,7 @@ import {
   type CertificateRefusal,
   type OpenCertificate,
 } from './open-certificate.js';
+import { roomForStamp } from './stamp-signature.js';
 import { fillField, printInstant, signField, signInvisibly } from './place-signature.js';
 
 export interface SignRequest {
@@ -39,6 +40,8 @@ export interface SignRequest {
   readonly field?: string;
   /** Text fields to fill in the same go, by name. */
   readonly fill?: Readonly<Record<string, string>>;
+  /** Keep room in the signature for a time-stamp. */
+  readonly keepRoom?: boolean;
   /** Sign with a certificate that is expired or not valid yet. */
   readonly allowExpired?: boolean;
   /** Is it a document of this program? Default: it carries `book.json`. */
@@ -139,10 +142,11 @@ async function prepare(
   for (const [field, text] of entries.list) fillField(placing, field, text);
   const { name = certificate.facts.name, reason, location, at } = request;
   // A signature holds the certificates, twice the key's length, and some names and times.
-  const room = Math.max(
+  const own = Math.max(
     8192,
     certificate.chain.reduce((sum, der) => sum + der.length, 4096),
   );
+  const room = own + (request.keepRoom === true ? roomForStamp : 0);
   const isLast = target !== undefined && !fields.some((one) => isToSign(revision, one) && one.name !== target.name);
   const words = { name, reason, at, room, locks: isLast, ...(location !== undefined && { location }) };
   const free = request.field ?? freeName(fields);

@@ -3,6 +3,7 @@ import * as asn1js from 'asn1js';
 import { Certificate, ContentInfo, IssuerAndSerialNumber, SignedData, type SignerInfo } from 'pkijs';
 import { engine } from '../cms/engine.js';
 import { digests, namesCertificate, signingCertificateType } from '../cms/signing-certificate.js';
+import { timeStampType } from '../cms/time-stamp.js';
 import { weakDigest } from '../cms/weak-digest.js';
 
 /** What a CMS message (RFC 5652) says of some bytes. */
@@ -16,30 +17,57 @@ export interface CmsCheck {
   readonly certificate?: Certificate;
   /** All certificates that came with it. */
   readonly certificates: readonly Certificate[];
+  /** The bytes of the signature itself, and the time-stamps that it carries over them. */
+  readonly value?: Uint8Array;
+  readonly timeStamps?: readonly Uint8Array[];
   /** What shows that it is not what was signed. */
   readonly problem?: string;
   /** Why it proves nothing, though nothing shows that anything was altered. */
   readonly doubt?: string;
 }
 
+const otherKind = 'it signs something of another kind than it has to';
+
 /** The fault that tells a file that was altered from a signature that cannot be checked. */
 export const otherBytes = 'the bytes are not those that were signed';
 
 const oids = {
-  signedData: '1.2.840.113549.1.7.2',
   data: '1.2.840.113549.1.7.1',
   contentType: '1.2.840.113549.1.9.3',
   messageDigest: '1.2.840.113549.1.9.4',
   signingTime: '1.2.840.113549.1.9.5',
 } as const;
 
-/** Checks a detached CMS signature over bytes: one signer, signed attributes that name the digest, and the signature over
- *  them. Never throws. */
-export async function checkCms(message: Uint8Array, signed: readonly Uint8Array[]): Promise<CmsCheck> {
+/** What a message is to be a signature of. */
+export interface Expected {
+  /** Object identifier of the kind of content. */
+  readonly type: string;
+  /** The bytes that its digest is over, or what is wrong with it, in words. */
+  readonly signed: (data: SignedData) => readonly Uint8Array[] | string;
+  /** What the library holds it against: those bytes, or what a time-stamp is over. */
+  readonly over: readonly Uint8Array[];
+}
+
+/** Checks a detached CMS signature over bytes. Never throws. */
+export function checkCms(message: Uint8Array, signed: readonly Uint8Array[]): Promise<CmsCheck> {
+  return checkMessage(message, {
+    type: oids.data,
+    // A message that brings bytes of its own would be checked against those.
+    signed: ({ encapContentInfo: { eContent } }) =>
+      eContent === undefined ? signed : 'it brings its own bytes, not those of the file',
+    over: signed,
+  });
+}
+
+/** Checks a CMS signature: one signer, signed attributes that name the digest, and the signature over them. Never throws. */
+export async function checkMessage(message: Uint8Array, expected: Expected): Promise<CmsCheck> {
   const none = { digestMatches: false, signatureVerifies: false, namesCertificate: false, certificates: [] };
   try {
     const data = readSignedData(message);
     if (typeof data === 'string') return { ...none, problem: data };
+    const signed = expected.signed(data);
+    if (typeof signed === 'string') return { ...none, problem: signed };
+    if (data.encapContentInfo.eContentType !== expected.type) return { ...none, problem: otherKind };
     const certificates = (data.certificates ?? []).filter((one): one is Certificate => one instanceof Certificate);
     const [signer] = data.signerInfos;
     if (!signer || data.signerInfos.length !== 1) return { ...none, certificates, problem: 'it has not one signer' };
@@ -47,16 +75,24 @@ export async function checkCms(message: Uint8Array, signed: readonly Uint8Array[
     const at = timeOf(signer);
     const namesCertificate =
       signer.signedAttrs?.attributes.some(({ type }) => type === signingCertificateType) === true;
-    const known = { ...none, namesCertificate, certificates, ...(certificate && { certificate }), ...(at && { at }) };
+    const own = { value: signer.signature.valueBlock.valueHexView, timeStamps: timeStampsOf(signer) };
+    const known = {
+      ...none,
+      ...own,
+      namesCertificate,
+      certificates,
+      ...(certificate && { certificate }),
+      ...(at && { at }),
+    };
     const doubt = doubtOf(signer);
     if (doubt !== undefined) return { ...known, doubt };
-    const problem = await findFault(data, signer, signed);
+    const problem = findFault(signer, signed, expected.type);
     if (problem === 'digest') return { ...known, problem: otherBytes };
     if (problem !== undefined) return { ...known, problem };
     if (!certificate) return { ...known, digestMatches: true, problem: 'the certificate of the signer is not in it' };
     if (!isNamed(signer, certificate))
       return { ...known, digestMatches: true, problem: 'its certificate was exchanged' };
-    const signatureVerifies = await verifies(data, signed);
+    const signatureVerifies = await verifies(data, expected.over);
     return {
       ...known,
       digestMatches: true,
@@ -72,11 +108,8 @@ function readSignedData(message: Uint8Array): SignedData | string {
   const parsed = asn1js.fromBER(message);
   if (parsed.offset === -1) return 'its contents are not a signature that can be read';
   const content = new ContentInfo({ schema: parsed.result });
-  if (content.contentType !== oids.signedData) return 'its contents are not a signature';
-  const data = new SignedData({ schema: content.content });
-  // A message that brings bytes of its own would be checked against those.
-  if (data.encapContentInfo.eContent !== undefined) return 'it brings its own bytes, not those of the file';
-  return data.encapContentInfo.eContentType === oids.data ? data : 'it signs something other than bytes of a file';
+  if (content.contentType !== ContentInfo.SIGNED_DATA) return 'its contents are not a signature';
+  return new SignedData({ schema: content.content });
 }
 
 /** A digest that other bytes can be made to have, or one that is not known. */
@@ -89,11 +122,7 @@ function doubtOf({ digestAlgorithm, signatureAlgorithm }: SignerInfo): string | 
 }
 
 /** `digest`, another fault in words, or undefined. */
-async function findFault(
-  data: SignedData,
-  signer: SignerInfo,
-  signed: readonly Uint8Array[],
-): Promise<string | undefined> {
+function findFault(signer: SignerInfo, signed: readonly Uint8Array[], type: string): string | undefined {
   const digest = digests[signer.digestAlgorithm.algorithmId] ?? '';
   const attributes = signer.signedAttrs?.attributes ?? [];
   const stated = attributes.filter(({ type }) => type === oids.messageDigest);
@@ -101,8 +130,7 @@ async function findFault(
   const [one] = stated;
   if (!one || stated.length !== 1 || types.length !== 1) return 'it does not name the digest of what it signs';
   const [kind] = (types[0]?.values ?? []) as readonly unknown[];
-  const isData = kind instanceof asn1js.ObjectIdentifier && kind.valueBlock.toString() === oids.data;
-  if (!isData) return 'it says that it signs something other than bytes of a file';
+  if (!(kind instanceof asn1js.ObjectIdentifier) || kind.valueBlock.toString() !== type) return otherKind;
   const value: unknown = one.values[0];
   if (!(value instanceof asn1js.OctetString)) return 'it does not name the digest of what it signs';
   const hash = createHash(digest);
@@ -130,6 +158,12 @@ function isNamed({ signedAttrs }: SignerInfo, certificate: Certificate): boolean
   const named = signedAttrs?.attributes.filter(({ type }) => type === signingCertificateType) ?? [];
   const der = new Uint8Array(certificate.toSchema(false).toBER());
   return named.every((attribute) => namesCertificate(attribute, der));
+}
+
+function timeStampsOf({ unsignedAttrs }: SignerInfo): readonly Uint8Array[] {
+  const stamps = unsignedAttrs?.attributes.filter(({ type }) => type === timeStampType) ?? [];
+  const values = stamps.flatMap((attribute) => attribute.values as readonly asn1js.AsnType[]);
+  return values.map((value) => new Uint8Array(value.toBER()));
 }
 
 function timeOf({ signedAttrs }: SignerInfo): Date | undefined {

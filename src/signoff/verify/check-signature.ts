@@ -3,17 +3,11 @@ import type { Certificate } from 'pkijs';
 import { textOf, type PdfFile, type Revision } from '../pdf/index.js';
 import { whyUnfit } from '../cms/why-unfit.js';
 import { checkCms, otherBytes, type CmsCheck } from './check-cms.js';
-import type { SignatureReport } from './report.js';
+import { checkTimeStamp } from './check-time-stamp.js';
+import type { SignatureReport, TimeStamp } from './report.js';
+import type { FoundSignature } from './find-signatures.js';
 import { readSignedRange, type SignedRange } from './signed-range.js';
 import { describeCertificate, trustOf } from './trust.js';
-
-export interface FoundSignature {
-  readonly field: string;
-  /** Number of the object that holds the signature dictionary. */
-  readonly object: number;
-  readonly dict: PDFDict;
-  readonly revision: Revision;
-}
 
 export interface CheckedSignature {
   /** Absent when it cannot be told what was signed. */
@@ -56,9 +50,14 @@ export async function checkSignature(
   const isBroken = trust === 'unknown' && certificate !== undefined && certificate.subject === certificate.issuer;
   const unfit = cms.certificate && whyUnfit(new Uint8Array(cms.certificate.toSchema(false).toBER()));
   const isOther = !kinds.includes(kind);
+  const [token] = cms.timeStamps ?? [];
+  const timeStamp = token && cms.value ? await checkTimeStamp(token, cms.value, roots) : undefined;
   const doubt = isOther
     ? `a signature of the kind ${kind.slice(0, 40)} is not checked here`
-    : (cms.doubt ?? (unfit && `its certificate ${unfit}`) ?? (kind === pades ? whyNotPades(cms, stated) : undefined));
+    : (cms.doubt ??
+      (unfit && `its certificate ${unfit}`) ??
+      (kind === pades ? whyNotPades(cms, stated) : undefined) ??
+      (timeStamp && whyNotStamped(timeStamp, at)));
   const wrong = cms.problem ?? (isBroken ? 'its certificate is not as it was made' : undefined);
   // What is not checked here may hold all the same, unless its bytes are plainly other ones.
   const problem = (isOther || unfit !== undefined) && wrong !== otherBytes ? undefined : wrong;
@@ -73,8 +72,19 @@ export async function checkSignature(
     problems: told === undefined ? [] : [told],
     ...(certificate && { certificate }),
     ...(at && { at }),
+    ...(timeStamp && { timeStamp }),
   };
   return { range, report };
+}
+
+/** Clocks differ by this at most, in milliseconds. */
+const hour = 3_600_000;
+
+/** Why what an authority said does not go with the signature. */
+function whyNotStamped({ problem, at: stamped }: TimeStamp, at: Date | undefined): string | undefined {
+  if (problem !== undefined) return `its time-stamp proves nothing: ${problem}`;
+  const isEarlier = stamped !== undefined && at !== undefined && at.getTime() - stamped.getTime() > hour;
+  return isEarlier ? 'it gives a later time than its time-stamp' : undefined;
 }
 
 /** Clocks of two time zones differ by this at most, in hours. */
@@ -85,7 +95,7 @@ function whyNotPades(cms: CmsCheck, stated: Date | undefined): string | undefine
   // Both are wanted by EN 319 142-1, 6.3 (from memory). By the older attribute (RFC 2634) it would be named by SHA-1.
   if (!cms.namesCertificate) return 'it does not name its certificate (RFC 5035), as its kind has to';
   if (stated === undefined) return 'it does not say when it was made, as its kind has to';
-  const apart = Math.abs((cms.at ?? stated).getTime() - stated.getTime()) / 3_600_000;
+  const apart = Math.abs((cms.at ?? stated).getTime() - stated.getTime()) / hour;
   return apart > zones ? 'it gives two times that are days apart' : undefined;
 }
 

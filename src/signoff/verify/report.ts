@@ -35,11 +35,23 @@ export interface SignatureReport {
   /** The signature was made with the certificate's key. */
   readonly signatureVerifies: boolean;
   readonly certificate?: SignerCertificate;
+  /** What an authority said of its time, when it carries that. */
+  readonly timeStamp?: TimeStamp;
   /** `given-root`: it is, or leads to, a certificate that the caller trusts. */
   readonly trust: 'given-root' | 'self-signed' | 'unknown';
   /** What was added after it, oldest first. */
   readonly after: readonly LaterChange[];
   readonly problems: readonly string[];
+}
+
+/** A time-stamp over a signature (RFC 3161): it was there at that time. */
+export interface TimeStamp {
+  /** By the authority's clock; absent when it cannot be read. */
+  readonly at?: Date;
+  readonly authority?: SignerCertificate;
+  readonly trust: SignatureReport['trust'];
+  /** Why it proves nothing, in words. */
+  readonly problem?: string;
 }
 
 export interface SignerCertificate {

@@ -1,4 +1,4 @@
-import { PDFDict, PDFName, PDFRef } from 'pdf-lib';
+import { PDFName } from 'pdf-lib';
 import { digestOfBytes } from '../digest/index.js';
 import {
   Allowance,
@@ -10,7 +10,8 @@ import {
   type PdfFile,
 } from '../pdf/index.js';
 import { changesAfter } from './changes-after.js';
-import { checkSignature, type CheckedSignature, type FoundSignature } from './check-signature.js';
+import { checkSignature, type CheckedSignature } from './check-signature.js';
+import { findSignatures } from './find-signatures.js';
 import { describeChange, type LaterChange, type PdfReport, type SignatureReport } from './report.js';
 import { endsFile } from './signed-range.js';
 import { readCertificates } from './trust.js';
@@ -62,22 +63,6 @@ async function report(file: PdfFile, { roots = [] }: VerifyOptions): Promise<Pdf
   const states = new Set(signatures.map(({ state }) => state));
   const verdict = states.has('altered') ? 'altered' : states.has('unproven') ? 'unproven' : 'whole';
   return { verdict, signatures, problems, ...carried };
-}
-
-/** The signatures of every state of the file, so that one that was taken out later is still seen. */
-function findSignatures(file: PdfFile): readonly FoundSignature[] {
-  const found = new Map<string, FoundSignature>();
-  for (const revision of [...file.revisions].reverse()) {
-    for (const { name, type, number, value } of formFields(revision)) {
-      const object = value instanceof PDFRef ? value.objectNumber : number;
-      const dict = revision.dict(value);
-      if (type !== 'signature' || !(dict instanceof PDFDict) || object === undefined) continue;
-      const key = `${object}@${revision.span(object)?.start ?? -1}`;
-      if (!found.has(key)) found.set(key, { field: name, object, dict, revision });
-      if (found.size > 200) throw new TooMuchWork('the PDF has too many signatures');
-    }
-  }
-  return [...found.values()];
 }
 
 interface Step {
