@@ -119,3 +119,13 @@ export const drawBox = (type: 'Sig' | 'Tx', rect: readonly number[]): Change =>
     const list = annotations instanceof PDFArray ? annotations.asArray() : [];
     page.set(PDFName.of('Annots'), file.context.obj([...list, box]));
   });
+
+/** Adds a table of cross-references alone, with rows, entries of its trailer and, where it is told, another root. */
+export function addSection(pdf: Uint8Array, rows: string, entries = '', root?: string): Uint8Array {
+  const [now] = openPdf(pdf, new Allowance(5000)).revisions;
+  if (!now) throw new Error('no revision');
+  const own = String(now.trailer.get(PDFName.of('Root')));
+  const trailer = `/Size 99 /Root ${root ?? own} /Prev ${now.section.start} ${entries}`;
+  const text = `\nxref\n${rows}trailer\n<< ${trailer} >>\nstartxref\n${pdf.length + 1}\n%%EOF\n`;
+  return Buffer.concat([pdf, Buffer.from(text, 'latin1')]);
+}
