@@ -84,7 +84,7 @@ test('the demo house’s printed book, by two signers', async () => {
   const report = await verifyPdf(second);
   expect(report.verdict).toBe('whole');
   expect(JSON.parse(Buffer.from(report.book?.bytes ?? []).toString('utf8'))).toEqual(JSON.parse(JSON.stringify(book)));
-}, 60_000);
+});
 
 describe('refused, in words, without the passphrase', () => {
   const secret = 'Zwetschge-9';
