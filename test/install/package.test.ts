@@ -19,6 +19,7 @@ const minutes = 10 * 60_000;
 beforeAll(() => {
   run(process.execPath, ['--import', 'tsx', 'scripts/build.ts'], root);
   run(process.execPath, ['--import', 'tsx', 'scripts/licences.ts'], root);
+  writeFileSync(join(root, 'bom.cdx.json'), run('npm', ['run', '--silent', 'bom'], root));
   // That was prepack; prepare would make files anew that other tests read at this moment.
   const said = run('npm', ['pack', '--ignore-scripts', '--json', '--pack-destination', folder], root);
   const [{ filename, files }] = JSON.parse(said) as [{ filename: string; files: readonly { path: string }[] }];
@@ -36,7 +37,7 @@ test('is built before it is packed, and made whole at install of a clone', () =>
   const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as {
     scripts: Record<string, string>;
   };
-  expect(scripts.prepack).toBe('npm run build && npm run licences');
+  expect(scripts.prepack).toBe('npm run build && npm run licences && npm run --silent bom > bom.cdx.json');
   expect(scripts.prepare).toBe('npm run schemas && npm run fonts');
 });
 
@@ -48,6 +49,7 @@ test('holds the built program, what it reads, licences, and neither sources nor 
     expect.arrayContaining([
       'LICENCES.md',
       'LICENSE',
+      'bom.cdx.json',
       'README.md',
       'content/house.md',
       'dist/bookmatch.js',
