@@ -20,12 +20,12 @@ export function handoutProblems(book: Book): readonly Problem[] {
 }
 
 function leftOut({ source, what, text }: CarriedProse, record: string): readonly Problem[] {
-  return sievedOut(text).map(({ sentence, word }) =>
+  return sievedOut(text).map(({ part, word }) =>
     problemIn(
       { file: source, text: record },
-      placeOf(sentence, word, record),
+      placeOf(part, word, record),
       'handout-money',
-      `'${word}' speaks of money in ${what}: handouts leave the sentence out`,
+      `'${word}' speaks of money in ${what}: handouts leave the paragraph, list or table out`,
       {
         severity: 'warning',
         fix: 'say it without money, or move it to private: or between <!-- builder --> and <!-- /builder -->',
@@ -49,12 +49,12 @@ function unclosed(path: string, text: string): readonly Problem[] {
   ];
 }
 
-/** Where a sentence stands in a record, at its word of money. A record may fold a sentence over lines. The record's first
+/** Where a text stands in a record, at its word of money. A record may fold it over lines. The record's first
  *  line when it is written in another way, such as with escapes. */
-function placeOf(sentence: string, word: string, record: string): Position {
-  const pattern = sentence
+function placeOf(part: string, word: string, record: string): Position {
+  const pattern = part
     .split(/\s+/u)
-    .map((part) => part.replace(/[.*+?^${}()|[\]\\]/gu, '\\$&'))
+    .map((word) => word.replace(/[.*+?^${}()|[\]\\]/gu, '\\$&'))
     .join('\\s+');
   const found = new RegExp(pattern, 'u').exec(record);
   if (!found) return { line: 1, column: 1 };

@@ -1,9 +1,9 @@
 import type { BookOption } from '../core/book/index.js';
-import { sieve, sieveName } from './sieve.js';
+import { moneyWords, sieve, sieveName } from './sieve.js';
 import type { HandoutNeed, HandoutProduct } from './handout.js';
 import { cleared } from './cleared.js';
 import { onlyTrades } from '../core/records/index.js';
-import { length, own, told, weightPer } from './own.js';
+import { length, own, told, weightPer, type Said } from './own.js';
 import { weightInPlace } from '../core/takeoff/index.js';
 import { optionsAt } from '../table/index.js';
 import { sectionOf } from './sections.js';
@@ -41,12 +41,19 @@ export function products(work: Work): readonly HandoutProduct[] {
   });
 }
 
-/** The category's attributes; yes-no ones say yes or no. */
+/** The category's attributes; yes-no ones say yes or no. One whose label speaks of money is left out with its value. */
 function attributesOf(option: BookOption): HandoutProduct['attributes'] {
-  return option.attributes.flatMap(({ label, attribute: { value, text } }) => {
-    const said = value.kind === 'yes-no' ? (value.yes ? own('yes') : own('no')) : sieve(text);
-    return said === '' ? [] : [{ label: sieveName(label), text: said }];
+  return option.attributes.flatMap(({ label, attribute }) => {
+    const said = valueOf(attribute);
+    return said === '' || moneyWords(label) !== undefined ? [] : [{ label: sieveName(label), text: said }];
   });
+}
+
+/** A bare number is what its label says: the sieve, which does not read the label, would take `3.75` for a sum. */
+function valueOf({ value, text }: BookOption['attributes'][number]['attribute']): Said {
+  if (value.kind === 'yes-no') return value.yes ? own('yes') : own('no');
+  if (value.kind === 'number' && text === String(value.number)) return told`${value.number}`;
+  return sieve(text);
 }
 
 function weightOf(option: BookOption): Pick<HandoutProduct, 'weight'> {

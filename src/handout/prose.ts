@@ -33,7 +33,10 @@ export function carriedProse(book: Book): readonly CarriedProse[] {
         text,
       })),
       ...needs.map(({ what: text }) => ({ source, what: 'a need', text })),
-      ...attributes.map(({ label, attribute }) => ({ source, what: label, text: attribute.text })),
+      // A number is what its label says.
+      ...attributes.flatMap(({ label, attribute: { value, text } }) =>
+        value.kind === 'number' ? [] : [{ source, what: label, text }],
+      ),
       { source, what: 'the notes for trades', text: onlyTrades(body) },
     ]),
     ...book.rooms.flatMap(({ source, measure, body }) => [

@@ -1,65 +1,21 @@
 import type { Gate, Sieved } from '../sheet/index.js';
 import { withoutBuilder } from '../core/records/index.js';
+import { blocksOf } from './blocks.js';
+import { moneyIn, withoutMoney } from './money.js';
 
-/** A whole figure, with its thousands and decimals as any country writes them; `500,-` too. */
-const figure = "\\d(?:[\\d.,'’]*\\d)?(?:[.,][-–—])?";
+/** Signs by which Markdown may read otherwise than it is written. */
+const marked = /[*_[\]&\\`<>|~\n]/u;
 
-/** A figure in words: 'eleven hundred', 'a thousand and five'. */
-const spelt = (() => {
-  const tens = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
-  const teens = [
-    'ten',
-    'eleven',
-    'twelve',
-    'thirteen',
-    'fourteen',
-    'fifteen',
-    'sixteen',
-    'seventeen',
-    'eighteen',
-    'nineteen',
-  ];
-  const ones = ['an?', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
-  const word = [...tens, ...teens, ...ones, 'hundred', 'thousand', 'million', 'and'].join('|');
-  return `\\b(?:${word})(?:[\\s-]+(?:${word}))*\\b`;
-})();
-
-const code = '(?:USD|CAD|AUD|NZD|EUR|GBP|CHF|JPY|SEK|NOK|DKK|MXN|PLN|CZK)';
-/** Coins and notes by name. Not pounds alone: stone is weighed in them. */
-const coin = '(?:dollars?|bucks|cents|grand|euros?|yen|quid|francs?|pounds? sterling)';
-
-/** An amount from its first sign to its last: a currency's sign or letters beside a figure, or a figure of coins. */
-const amount = new RegExp(
-  [
-    `(?:${figure}|${spelt})\\s*(?:\\p{Sc}|(?:${code}|${coin})\\b)`,
-    `(?:\\p{Sc}|\\b${code}|\\bFr\\.)\\s*[-−+]?\\s*\\.?(?:${figure}|${spelt})`,
-  ].join('|'),
-  'iu',
-);
-
-/** Words of money. `pricing` is not among them: an issue can be for pricing. */
-const word =
-  /\b(?:re-?)?(?:price[sd]?|cost(?:s|ed|ing|ly)?|allowances?|contract sums?|credit(?:s|ed)?|budget(?:s|ed|ary)?|upgrad(?:e|es|ed|ing)|overages?|mark-?ups?|dollars?|cheap(?:er|est|ly)?|expensive|pay(?:s|ing)?|paid|payments?|invoices?d?|surcharges?|discount(?:s|ed)?|fees?|quoted|deposits?|refund(?:s|ed)?)\b/iu;
-
-const everyAmount = new RegExp(amount.source, 'giu');
-const everyWord = new RegExp(word.source, 'giu');
-
-/** As it is read: without what hides between letters. */
-function asRead(text: string): string {
-  return text
-    .normalize('NFKC')
-    .replace(/[\u00ad\u200b-\u200d\u2060\ufeff]/gu, '')
-    .replace(/\s+/gu, ' ');
-}
-
-/** Does the text speak of money? Answers the words that do, or undefined. */
+/** Does the text speak of money, as written or as it is read? Answers the words that do, or undefined. */
 export function moneyWords(text: string): string | undefined {
-  const plain = asRead(text);
-  return (amount.exec(plain) ?? word.exec(plain))?.[0];
+  const found = moneyIn(text);
+  if (found !== undefined || !marked.test(text)) return found;
+  const blocks = blocksOf(text);
+  return firstOf(blocks, moneyOf) ?? moneyIn(blocks.flatMap(({ read }) => read).join(' '));
 }
 
-/** Prose of a record as a handout may carry it: without what is marked for the builder, and without each sentence that
- *  speaks of money. Markdown stays Markdown; of a list or a table the whole item or row goes. */
+/** Prose of a record as a handout may carry it: without what is marked for the builder, without comments, and without each
+ *  paragraph, list or table that speaks of money. Markdown stays Markdown. */
 export function sieve(text: string): Sieved {
   return sifted(text) as Sieved;
 }
@@ -68,7 +24,7 @@ export function sieve(text: string): Sieved {
 export function sieveName(text: string): Sieved {
   const named = sifted(text);
   if (named !== '' || text === '') return named as Sieved;
-  const left = asRead(withoutBuilder(text)).replace(everyAmount, '…').replace(everyWord, '…');
+  const left = withoutMoney(withoutComments(text));
   return (moneyWords(left) === undefined ? left : '…') as Sieved;
 }
 
@@ -76,62 +32,52 @@ export function sieveName(text: string): Sieved {
 export const forTrades: Gate<Sieved> = (text, as) => (as === 'name' ? sieveName(text) : sieve(text));
 
 function sifted(text: string): string {
-  if (moneyWords(text) === undefined && !text.includes('<!--')) return text;
-  return parts(withoutBuilder(text))
-    .map((part) => ({ ...part, sentences: part.sentences.filter((one) => moneyWords(one) === undefined) }))
-    .filter(({ sentences }) => sentences.length > 0)
-    .map(({ sentences, before }) => before + sentences.join(' '))
-    .join('')
+  if (!text.includes('<!--') && moneyWords(text) === undefined) return text;
+  const open = withoutComments(text);
+  if (moneyWords(open) === undefined) return open.trim();
+  return parts(open)
+    .filter((part) => moneyOf(part) === undefined)
+    .map(({ written }) => written)
+    .join('\n\n')
     .trim();
 }
 
-/** The sentences that `sieve` leaves out because they speak of money. */
-export function sievedOut(text: string): readonly { readonly sentence: string; readonly word: string }[] {
-  return parts(withoutBuilder(text)).flatMap(({ sentences }) =>
-    sentences.flatMap((sentence) => {
-      const found = moneyWords(sentence);
-      return found === undefined ? [] : [{ sentence, word: found }];
-    }),
-  );
+/** The paragraphs, lists and tables that `sieve` leaves out because they speak of money. */
+export function sievedOut(text: string): readonly { readonly part: string; readonly word: string }[] {
+  const open = withoutComments(text);
+  if (moneyWords(open) === undefined) return [];
+  return parts(open).flatMap((part) => {
+    const word = moneyOf(part);
+    return word === undefined ? [] : [{ part: part.written, word }];
+  });
 }
 
-interface Part {
-  /** What stands between it and the part before. */
-  readonly before: string;
-  readonly sentences: readonly string[];
-}
+type Part = ReturnType<typeof blocksOf>[number];
 
-/** Paragraphs as sentences; items, rows and headings as one each. */
-function parts(text: string): readonly Part[] {
-  return text
-    .split(/\n[ \t]*\n\s*/u)
-    .filter((block) => block.trim() !== '')
-    .flatMap((block) => {
-      const lines = items(block);
-      if (lines.length > 1 || isItem(block))
-        return lines.map((line, index) => ({ before: index === 0 ? '\n\n' : '\n', sentences: [line] }));
-      return [{ before: '\n\n', sentences: sentencesOf(block) }];
-    });
-}
+/** As written, each item by itself, and over the ends of items: '$ | 500'. */
+const moneyOf = ({ written, read }: Part): string | undefined =>
+  moneyIn(written) ?? firstOf(read, moneyIn) ?? moneyIn(read.join(' '));
 
-const isItem = (line: string): boolean => /^\s*(?:[-*+]\s|\d+[.)]\s|\||#{1,6}\s|>|```|~~~)/u.test(line);
-
-/** A block by its items: a line that starts none belongs to the one before. */
-function items(block: string): readonly string[] {
-  if (!block.split('\n').some(isItem)) return [block];
-  const found: string[] = [];
-  for (const line of block.split('\n')) {
-    const last = found.length - 1;
-    if (last >= 0 && !isItem(line)) found[last] = `${found[last]}\n${line}`;
-    else found.push(line);
+function firstOf<T>(all: readonly T[], find: (one: T) => string | undefined): string | undefined {
+  for (const one of all) {
+    const found = find(one);
+    if (found !== undefined) return found;
   }
-  return found;
+  return undefined;
 }
 
-const segments = new Intl.Segmenter('en', { granularity: 'sentence' });
+/** Its blocks; the whole where money is read over the ends of blocks. */
+function parts(text: string): readonly Part[] {
+  const blocks = blocksOf(text);
+  if (blocks.some((block) => moneyOf(block) !== undefined)) return blocks;
+  return [{ written: text, read: blocks.flatMap(({ read }) => read) }];
+}
 
-function sentencesOf(paragraph: string): readonly string[] {
-  return [...segments.segment(paragraph.replace(/\s*\n\s*/gu, ' '))]
-    .map(({ segment }) => segment.trim())
-    .filter((sentence) => sentence !== '');
+/** Without what is marked for the builder. A comment that is no mark was to hide something, and nobody knows how far: what
+ *  follows it is left out. */
+function withoutComments(text: string): string {
+  const open = withoutBuilder(text).replace(/<!--\s*\/?trades\s*-->/giu, '');
+  const at = open.indexOf('<!--');
+  const left = at < 0 ? open : open.slice(0, at);
+  return left === text ? text : left.replace(/(?<=\S) {2,}(?=\S)/gu, ' ');
 }

@@ -20,7 +20,8 @@ const table: Table<SupplyLine> = {
     col.words('source', 'Source', ({ sources }) => sources.join('; '), { width: 'words' }),
   ],
   notes: () => [
-    'Supplies carry no price of their own: the rate in place of the finish covers them. The installer confirms before ordering.',
+    'Supplies carry no price of their own: the rate in place of the finish covers them.',
+    'The installer confirms before ordering.',
   ],
 };
 

@@ -144,10 +144,10 @@ describe('the handout of the small house', () => {
 describe('what a handout leaves out', () => {
   const planted = smallBook({
     [study]: [
-      ['    chosen: pine\n', '    chosen: pine\n    note: They have $4,321 left for it. Start at the door.\n'],
+      ['    chosen: pine\n', '    chosen: pine\n    note: "They have $4,321 left for it.\\n\\nStart at the door."\n'],
       [
         'to: outside, hinge: left',
-        'to: outside, note: "Half the price of the other. Threshold by others.", hinge: left',
+        'to: outside, note: "Half the price of the other.\\n\\nThreshold by others.", hinge: left',
       ],
       ['level: main\n', 'level: main\nprivate: The neighbor is not to know.\n'],
       [
@@ -180,7 +180,7 @@ describe('what a handout leaves out', () => {
     });
   });
 
-  test('and keeps the rest of the sentence’s neighbors', () => {
+  test('and keeps the paragraph’s neighbors', () => {
     expect(text).toContain('Start at the door.');
     expect(text).toContain('Outlets in the floor.');
     expect(text).toContain('Threshold by others.');

@@ -145,7 +145,7 @@ test('money and private words planted in records reach no file', async () => {
   const secret = 'Quetzalcoatlus';
   const planted = smallBook({
     [study]: [
-      ['    chosen: pine\n', `    chosen: pine\n    note: "Was $4,321.00. Start at the door."\n`],
+      ['    chosen: pine\n', `    chosen: pine\n    note: "Was $4,321.00.\\n\\nStart at the door."\n`],
       ['level: main\n', `level: main\nprivate: ${secret}\n`],
       [
         'accounts are done.',

@@ -5,21 +5,24 @@ import { moneyWords, sieve, sieveName, sievedOut } from '../../src/handout/sieve
 
 describe('the sieve', () => {
   test.each([
-    ['Set level. It was $7.40 a foot. Seal it.', 'Set level. Seal it.'],
-    ['It was 7,40 $ a foot. Seal it.', 'Seal it.'],
-    ['Carry USD 1,200 over. Seal it.', 'Seal it.'],
-    ['About 1200 dollars more. Seal it.', 'Seal it.'],
-    ['They owe us €\u200b900. Seal it.', 'Seal it.'],
-    ['Part of the contract\nsum, they say. Seal it.', 'Seal it.'],
-    ['Cheaper than oak. Seal it.', 'Seal it.'],
-    ['Eleven hundred dollars in all. Seal it.', 'Seal it.'],
-    ['That is $ five hundred. Seal it.', 'Seal it.'],
-    ['Some 500 euros. Seal it.', 'Seal it.'],
-    ['He quoted it. Seal it.', 'Seal it.'],
-    ['It is an UPGRADE. Seal it.', 'Seal it.'],
-    ['- one coat\n- it costs more\n- two coats', '- one coat\n- two coats'],
-    ['| Part | Sum |\n|---|---|\n| rail | $9 |\n| post | 2 |', '| Part | Sum |\n|---|---|\n| post | 2 |'],
+    ['Set level.\n\nIt was $7.40 a foot. Cut it.\n\nSeal it.', 'Set level.\n\nSeal it.'],
+    ['It was 7,40 $ a foot.\n\nSeal it.', 'Seal it.'],
+    ['Carry USD 1,200 over.\n\nSeal it.', 'Seal it.'],
+    ['About 1200 dollars more.\n\nSeal it.', 'Seal it.'],
+    ['They owe us €\u200b900.\n\nSeal it.', 'Seal it.'],
+    ['Part of the contract\nsum, they say.\n\nSeal it.', 'Seal it.'],
+    ['Cheaper than oak.\n\nSeal it.', 'Seal it.'],
+    ['Eleven hundred dollars in all.\n\nSeal it.', 'Seal it.'],
+    ['That is $ five hundred.\n\nSeal it.', 'Seal it.'],
+    ['Some 500 euros.\n\nSeal it.', 'Seal it.'],
+    ['He quoted it.\n\nSeal it.', 'Seal it.'],
+    ['It is an UPGRADE.\n\nSeal it.', 'Seal it.'],
+    ['- one coat\n- it costs more\n- two coats\n\nSeal it.', 'Seal it.'],
+    ['| Part | Sum |\n|---|---|\n| rail | $9 |\n| post | 2 |\n\nSeal it.', 'Seal it.'],
     ['First.\n\nThe price is high.\n\nLast.', 'First.\n\nLast.'],
+    ['## Prices\n\n- oak 12\n\nAs told.\n\n## Work\n\nSeal it.', '## Work\n\nSeal it.'],
+    ['Prices are these:\n\n- oak 12\n\nSeal it.', 'Seal it.'],
+    ['Seal it. <!-- builders --> He is late.', 'Seal it.'],
     ['Only this costs something.', ''],
     ['Seen. <!-- builder -->not for them<!-- /builder --> Seen too.', 'Seen. Seen too.'],
   ])('%j leaves %j', (text, left) => expect(sieve(text)).toBe(left));
@@ -65,7 +68,7 @@ describe('the sieve', () => {
   });
 
   test('says what it left out, with the word', () => {
-    expect(sievedOut('Seal it. It was $7.40 a foot.')).toEqual([{ sentence: 'It was $7.40 a foot.', word: '$7.40' }]);
+    expect(sievedOut('Seal it.\n\nIt was $7.40 a foot.')).toEqual([{ part: 'It was $7.40 a foot.', word: '$7.40' }]);
   });
 });
 
