@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Command } from 'commander';
 import { handoutProblems } from '../handout/index.js';
-import { sortProblems } from '../base/problem/index.js';
+import { hasErrors, sortProblems } from '../base/problem/index.js';
 import { bookOf, openHouse, type ComposedBook, type LoadedBook, type OpenHouse } from '../disk/load/index.js';
 import { counted, joinWords, parseDay, speakAs } from '../base/units/index.js';
 import type { Console } from './console.js';
@@ -55,10 +55,13 @@ export function dayOf(on: string | undefined, console: Console): string {
   return day.value;
 }
 
-/** Adds what handouts leave out of the records. */
+/** Adds what handouts leave out of the records. Of records with a name that no handout may print nothing is made. */
 export function withHandoutProblems(loaded: LoadedFor): LoadedFor {
   if (!loaded.book) return loaded;
-  return { ...loaded, problems: sortProblems([...loaded.problems, ...handoutProblems(loaded.book)]) };
+  const { book, ...rest } = loaded;
+  const found = handoutProblems(book);
+  const problems = sortProblems([...loaded.problems, ...found]);
+  return { ...rest, problems, ...(!hasErrors(found) && { book }) };
 }
 
 /** Of a command that is not about problems: what stops it in full, and of the rest how many there are. `check` tells all of them. */

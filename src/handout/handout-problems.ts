@@ -1,16 +1,18 @@
 import type { Book } from '../core/book/index.js';
 import { positionOf, problemIn, type Position, type Problem } from '../base/problem/index.js';
 import { openMark } from '../core/records/index.js';
-import { carriedProse, type CarriedProse } from './prose.js';
-import { sievedOut } from './sieve.js';
+import { carriedNames, carriedProse, type CarriedProse } from './prose.js';
+import { moneyWords, sievedOut } from './sieve.js';
 
 /** What handouts leave out of the records because it speaks of money, and marks that are never closed, as warnings at the
- *  line of the record. Nothing leaks without them: they say what a trade will miss. */
+ *  line of the record; names that speak of money as errors, since a name cannot be left out. Nothing leaks without them: they say
+ *  what a trade will miss. */
 export function handoutProblems(book: Book): readonly Problem[] {
   const texts = new Map(book.sources.map(({ path, text }) => [path, text]));
   const seen = new Set<string>();
   const problems = [
     ...carriedProse(book).flatMap((prose) => leftOut(prose, texts.get(prose.source) ?? '')),
+    ...carriedNames(book).flatMap((name) => named(name, texts.get(name.source) ?? '')),
     ...book.sources.flatMap(({ path, text }) => unclosed(path, text)),
   ];
   return problems.filter((problem) => {
@@ -32,6 +34,20 @@ function leftOut({ source, what, text }: CarriedProse, record: string): readonly
       },
     ),
   );
+}
+
+function named({ source, what, text }: CarriedProse, record: string): readonly Problem[] {
+  const word = moneyWords(text);
+  if (word === undefined) return [];
+  return [
+    problemIn(
+      { file: source, text: record },
+      placeOf(text, word, record),
+      'name-money',
+      `'${word}' speaks of money in the words for ${what}, which trades read in handouts`,
+      { fix: 'name it without money; what it comes to is recorded where it is priced' },
+    ),
+  ];
 }
 
 function unclosed(path: string, text: string): readonly Problem[] {

@@ -8,8 +8,8 @@ const spelt = (() => {
   const tens = 'twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety';
   const teens = 'ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen';
   const ones = 'an?|one|two|three|four|five|six|seven|eight|nine';
-  const word = `(?:${tens}|${teens}|${ones}|hundred|thousand|million|and|half|few|couple|of)`;
-  return `\\b${word}(?:[\\s-]+${word})*\\b`;
+  const word = `${tens}|${teens}|${ones}|hundred|thousand|million|half|few|couple`;
+  return `\\b(?:${word})(?:[\\s-]+(?:${word}|and|of))*\\b`;
 })();
 
 const big = '(?:\\w+[\\s-]+)?(?:hundred|thousand)';

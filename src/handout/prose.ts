@@ -52,3 +52,33 @@ export function carriedProse(book: Book): readonly CarriedProse[] {
     ),
   ];
 }
+
+/** Every name that handouts take from records: what is built and who builds it has to be called something. */
+export function carriedNames(book: Book): readonly CarriedProse[] {
+  const { house } = book;
+  const of = (source: string, named: Readonly<Record<string, string | undefined>>): readonly CarriedProse[] =>
+    Object.entries(named).flatMap(([what, text]) => (text === undefined ? [] : [{ source, what, text }]));
+  return [
+    ...of('content/house.md', { 'the house': house.name, 'the job': house.number, 'the place': house.place }),
+    ...book.levels.flatMap(({ name }) => of('content/house.md', { 'a level': name })),
+    ...house.people.flatMap(({ role }) => of('content/house.md', { 'a role': role })),
+    ...book.calendar.milestones.flatMap(({ name }) => of('content/house.md', { 'a milestone': name })),
+    ...book.rooms.flatMap(({ source, number, name }) => of(source, { 'the number of a room': number, 'a room': name })),
+    ...book.trades.flatMap(({ source, name, contact }) =>
+      of(source, { 'a trade': name, 'the contact of a trade': contact }),
+    ),
+    ...book.categories.flatMap(({ source, name, section }) => of(source, { 'a category': name, 'a section': section })),
+    ...book.options.flatMap(({ source, name, maker, model, section, parts, attributes }) => [
+      ...of(source, { 'a product': name, 'a maker': maker, 'a model': model, 'a section': section }),
+      ...parts.flatMap(({ part, pack }) => of(source, { 'a part': part, 'a pack': pack?.name })),
+      ...attributes.flatMap(({ label }) =>
+        of(
+          book.categories.find(({ attributes: known }) => known.some((one) => one.label === label))?.source ?? source,
+          {
+            'an attribute': label,
+          },
+        ),
+      ),
+    ]),
+  ];
+}

@@ -197,6 +197,24 @@ describe('what a handout leaves out', () => {
   });
 });
 
+describe('a name that speaks of money is an error at its line', () => {
+  const token = '$777.17';
+  const pine = 'content/options/floor/pine.md';
+  test.each([
+    ['content/house.md', 'place: '],
+    [study, 'name: '],
+    [pine, 'name: '],
+    ['content/trades/carpentry.md', 'name: '],
+    ['content/categories/floor.md', 'name: '],
+  ])('%s, %s', (path, key) => {
+    const planted = smallBook({ [path]: [[`\n${key}`, `\n${key}${token} `]] });
+    const found = handoutProblems(planted).filter(({ code }) => code === 'name-money');
+    expect(found).toMatchObject([{ severity: 'error', file: path }]);
+    expect(found[0]?.excerpt).toContain(`${key}${token}`);
+    for (const { slug } of planted.trades) expect(JSON.stringify(handoutOf(planted, {}, slug))).not.toContain('777.17');
+  });
+});
+
 test('an open mark is told', () => {
   const book = smallBook({ [study]: [['Where the', '<!-- builder -->\nWhere the']] });
   expect(handoutProblems(book)).toMatchObject([{ code: 'mark-open', severity: 'warning', file: study }]);

@@ -249,7 +249,7 @@ export const codesByPage = {
   ],
   alternatives: ['alternative-empty', 'selection-unknown', 'alternative-nowhere', 'alternative-ordered'],
   'price-lists': ['price-list-currency', 'price-list-attribute', 'price-list-lacks'],
-  prose: ['handout-money', 'mark-open', 'comment-unknown', 'print-character'],
+  prose: ['handout-money', 'name-money', 'mark-open', 'comment-unknown', 'print-character'],
   'issues-and-changes': [
     'number-gap',
     'number-twice',
