@@ -1,10 +1,10 @@
 import { byText } from '../base/units/index.js';
-import type { BookSelection } from '../core/book/index.js';
+import type { BookSelection, LookUp } from '../core/book/index.js';
 import { sourceText } from '../core/caution/index.js';
 import { ref } from '../sheet/index.js';
 import { optionsAt } from '../table/index.js';
 import type { HandoutCaution, HandoutQuestion } from './handout.js';
-import { capital, day, joined, own, told } from './own.js';
+import { capital, day, joined, own, told, type Said } from './own.js';
 import { sieve, sieveName } from './sieve.js';
 import { placeWords, productFinish, statusOf, whenDecided, workAt } from './words.js';
 import type { Work } from './work.js';
@@ -80,7 +80,14 @@ export function cautions({ look, trade }: Work): readonly HandoutCaution[] {
       ),
       ask: sieve(ask),
       accepted: accepted
-        ? told`Accepted by ${sieveName(accepted.by)} on ${day(accepted.on)}: ${sieve(accepted.why)}`
+        ? told`Accepted by ${roleOf(accepted.by, look)} on ${day(accepted.on)}: ${sieve(accepted.why)}`
         : own(''),
     }));
+}
+
+/** Who accepted it, by role: names are for those who know them. Nobody of the house is told by name. */
+function roleOf(by: string, { book }: LookUp): Said {
+  const same = (word: string): boolean => word.toLowerCase() === by.toLowerCase();
+  const person = book.house.people.find(({ role, name }) => same(role) || same(name));
+  return person ? told`the ${sieveName(person.role)}` : own('someone of the house');
 }

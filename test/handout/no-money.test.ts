@@ -74,6 +74,16 @@ describe('the handouts of the demo house', () => {
     for (const note of [...notes, 'Saturday mornings']) expect(all).not.toContain(note);
   });
 
+  test('tell who accepted a caution by role, and nobody whom the house does not list', () => {
+    const all = JSON.stringify(handouts);
+    expect(all).toContain('Accepted by the builder on 26 March 2026');
+    expect(all).not.toContain('Accepted by Project manager');
+    const alone = { ...book, house: { ...book.house, people: [] } };
+    const told = JSON.stringify(alone.trades.map((trade) => makeHandout(alone, trade, { stamp })));
+    expect(told).toContain('Accepted by someone of the house on 26 March 2026');
+    expect(told).not.toContain('Accepted by Project manager');
+  });
+
   // Drywall hangs its board on the insulation of the roof in eleven rooms more than when all three had fewer than 15, and says so in each.
   test.each([
     ['drywall', 16],
