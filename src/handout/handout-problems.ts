@@ -1,4 +1,5 @@
 import type { Book } from '../core/book/index.js';
+import { inLocale } from '../base/units/index.js';
 import { positionOf, problemIn, type Position, type Problem } from '../base/problem/index.js';
 import { openMark } from '../core/records/index.js';
 import { carriedNames, carriedProse, type CarriedProse } from './prose.js';
@@ -8,6 +9,10 @@ import { moneyWords, sievedOut } from './sieve.js';
  *  line of the record; names that speak of money as errors, since a name cannot be left out. Nothing leaks without them: they say
  *  what a trade will miss. */
 export function handoutProblems(book: Book): readonly Problem[] {
+  return inLocale(book.house, () => problemsOf(book));
+}
+
+function problemsOf(book: Book): readonly Problem[] {
   const texts = new Map(book.sources.map(({ path, text }) => [path, text]));
   const seen = new Set<string>();
   const problems = [

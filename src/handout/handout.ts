@@ -82,7 +82,7 @@ export interface HandoutCover {
     /** SHA-256 of the issue's snapshot, in hexadecimal. */
     readonly digest: Ref;
   };
-  /** The parties by role. Names and ways to reach them only of those whom a trade calls: never the owner's. */
+  /** The parties by role. Ways to reach them only of those whom a trade calls, never the owner's; their names where the house says so. */
   readonly people: readonly HandoutPerson[];
   readonly sections: readonly { readonly number: Sieved; readonly title: Said }[];
   /** Where the current issue is listed, when the house says so. */

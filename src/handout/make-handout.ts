@@ -11,6 +11,7 @@ import { products } from './products.js';
 import { cautions, questions } from './questions.js';
 import { rooms } from './rooms.js';
 import { sections } from './sections.js';
+import { isCalled } from './standing.js';
 import { sieve, sieveName } from './sieve.js';
 import { orders, supplies } from '../table/index.js';
 import { leftByYou, leftForYou, listOf, schedules, steps } from './tables.js';
@@ -78,7 +79,7 @@ function coverOf({ look, trade, categories }: Work, stamp: Stamp | undefined): H
     ...(stamp && {
       stamp: { number: stamp.number, purpose: stamp.purpose, date: sieve(stamp.date), digest: ref(stamp.digest) },
     }),
-    people: house.people.map(personOf),
+    people: house.people.map((person) => personOf(person, house.namesToTrades === true)),
     sections: trade.sections.map((number) => ({
       number: sieveName(number),
       title: joined(
@@ -90,15 +91,13 @@ function coverOf({ look, trade, categories }: Work, stamp: Stamp | undefined): H
   };
 }
 
-/** Roles that a trade calls. All others are named by their role alone. */
-const called = /\b(?:builder|superintendent|site lead|foreman|project manager|architect|designer|engineer)\b/iu;
-
-function personOf({ role, name, ...ways }: Person): HandoutPerson {
-  if (!called.test(role)) return { role: sieveName(role) };
+/** All are named by their role; those whom a trade calls with the ways to reach them, and by name where the house says so. */
+function personOf({ role, name, ...ways }: Person, isNamed: boolean): HandoutPerson {
+  if (!isCalled(role)) return { role: sieveName(role) };
   const [contact, phone, mail] = [ways.contact, ways.phone, ways.mail].map((way = '') => sieve(way));
   return {
     role: sieveName(role),
-    name: sieveName(name),
+    ...(isNamed && { name: sieveName(name) }),
     ...(contact && { contact }),
     ...(phone && { phone }),
     ...(mail && { mail }),

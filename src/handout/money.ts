@@ -1,3 +1,4 @@
+import { locale } from '../base/units/index.js';
 import { coins, currencyCodes, moneyWordsOf } from './money-words.js';
 
 /** A whole figure, with its thousands and decimals as any country writes them; `500,-` too. */
@@ -61,6 +62,20 @@ const expression = (word: string): string => word.replaceAll('*', '\\p{L}*').rep
 const wordsIn = (words: readonly string[]): string =>
   `(?<![\\p{L}\\p{N}])(?:${words.map(expression).join('|')})(?![\\p{L}\\p{N}])`;
 
+const compiled = new WeakMap<readonly string[], RegExp>();
+
+/** The words of the house in force, as its record lists them: read as prose is read, and nothing in them is an expression but `*`. */
+function wordsOfHouse(): RegExp | undefined {
+  const { moneyWords } = locale();
+  if (!moneyWords) return undefined;
+  const known = compiled.get(moneyWords);
+  if (known) return known;
+  const plain = moneyWords.map((word) => asRead(word).replace(/[.+?^${}()|[\]\\/]/gu, '\\$&'));
+  const words = new RegExp(wordsIn(plain), 'giu');
+  compiled.set(moneyWords, words);
+  return words;
+}
+
 /** Amounts before words: they say more. Codes are read as they are written. */
 const each: readonly (readonly [string, string])[] = [
   [coded, ''],
@@ -97,10 +112,12 @@ export function moneyIn(plain: string): string | undefined {
     const found = one.exec(read);
     if (found) return found[0];
   }
-  return undefined;
+  const own = wordsOfHouse();
+  return own && read.match(own)?.[0];
 }
 
 /** Plain text with what speaks of money replaced. */
 export function withoutMoney(plain: string): string {
-  return every.reduce((text, one) => text.replace(one, '…'), asRead(plain));
+  const own = wordsOfHouse();
+  return [...every, ...(own ? [own] : [])].reduce((text, one) => text.replace(one, '…'), asRead(plain));
 }

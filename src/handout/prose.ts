@@ -1,5 +1,6 @@
 import type { Book } from '../core/book/index.js';
 import { onlyTrades } from '../core/records/index.js';
+import { isCalled } from './standing.js';
 
 /** A text of a record that some handout carries. */
 export interface CarriedProse {
@@ -14,6 +15,11 @@ export interface CarriedProse {
  *  care, who chose, quotes, and bodies of rooms and options beyond what they mark for trades. */
 export function carriedProse(book: Book): readonly CarriedProse[] {
   return [
+    ...book.house.people.flatMap(({ role, contact }) =>
+      contact === undefined || !isCalled(role)
+        ? []
+        : [{ source: book.house.source, what: 'how to reach a party', text: contact }],
+    ),
     ...book.trades.flatMap(({ source, needsToKnow, scopeIn, scopeOut, body }) => [
       ...needsToKnow.map((text) => ({ source, what: 'what the trade needs to know', text })),
       ...[...scopeIn, ...scopeOut].map((text) => ({ source, what: 'the scope', text })),
@@ -59,10 +65,15 @@ export function carriedNames(book: Book): readonly CarriedProse[] {
   const of = (source: string, named: Readonly<Record<string, string | undefined>>): readonly CarriedProse[] =>
     Object.entries(named).flatMap(([what, text]) => (text === undefined ? [] : [{ source, what, text }]));
   return [
-    ...of('content/house.md', { 'the house': house.name, 'the job': house.number, 'the place': house.place }),
-    ...book.levels.flatMap(({ name }) => of('content/house.md', { 'a level': name })),
-    ...house.people.flatMap(({ role }) => of('content/house.md', { 'a role': role })),
-    ...book.calendar.milestones.flatMap(({ name }) => of('content/house.md', { 'a milestone': name })),
+    ...of(house.source, { 'the house': house.name, 'the job': house.number, 'the place': house.place }),
+    ...book.levels.flatMap(({ name }) => of(house.source, { 'a level': name })),
+    ...house.people.flatMap(({ role, name }) =>
+      of(house.source, {
+        'a role': role,
+        ...(house.namesToTrades === true && isCalled(role) && { 'a name': name }),
+      }),
+    ),
+    ...book.calendar.milestones.flatMap(({ name }) => of(house.source, { 'a milestone': name })),
     ...book.rooms.flatMap(({ source, number, name }) => of(source, { 'the number of a room': number, 'a room': name })),
     ...book.trades.flatMap(({ source, name, contact }) =>
       of(source, { 'a trade': name, 'the contact of a trade': contact }),

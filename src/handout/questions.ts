@@ -6,6 +6,7 @@ import { optionsAt } from '../table/index.js';
 import type { HandoutCaution, HandoutQuestion } from './handout.js';
 import { capital, day, joined, own, told, type Said } from './own.js';
 import { sieve, sieveName } from './sieve.js';
+import { isCalled } from './standing.js';
 import { placeWords, productFinish, statusOf, whenDecided, workAt } from './words.js';
 import type { Work } from './work.js';
 
@@ -85,9 +86,11 @@ export function cautions({ look, trade }: Work): readonly HandoutCaution[] {
     }));
 }
 
-/** Who accepted it, by role: names are for those who know them. Nobody of the house is told by name. */
+/** Who accepted it, by role, or by the name that handouts tell anyhow. Who is not of the house is not named. */
 function roleOf(by: string, { book }: LookUp): Said {
   const same = (word: string): boolean => word.toLowerCase() === by.toLowerCase();
   const person = book.house.people.find(({ role, name }) => same(role) || same(name));
-  return person ? told`the ${sieveName(person.role)}` : own('someone of the house');
+  if (!person) return own('someone of the house');
+  const isNamed = book.house.namesToTrades === true && isCalled(person.role);
+  return isNamed ? sieveName(person.name) : told`the ${sieveName(person.role)}`;
 }

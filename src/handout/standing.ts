@@ -31,13 +31,18 @@ export function standingOf({ stamp, on }: HandoutCover): Standing {
   };
 }
 
+/** Is it a role that a trade calls? */
+export function isCalled(role: string): boolean {
+  return /\b(?:builder|superintendent|site lead|foreman|project manager|architect|designer|engineer)\b/iu.test(role);
+}
+
 /** Whom a trade asks, the site first: those of the parties that it calls. */
 export function whomToAsk({ people }: HandoutCover): readonly HandoutPerson[] {
   const rank = ({ role }: HandoutPerson): number => {
     const at = [/superintendent|site lead|foreman/iu, /builder|project manager/iu].findIndex((of) => of.test(role));
     return at < 0 ? 2 : at;
   };
-  return people.filter(({ name }) => name !== undefined).toSorted((a, b) => rank(a) - rank(b));
+  return people.filter(({ role }) => isCalled(role)).toSorted((a, b) => rank(a) - rank(b));
 }
 
 /** When it is there: `before Drywall hung, 18 September 2026`, `was due before Foundation, 8 April 2026`. */

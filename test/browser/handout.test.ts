@@ -235,7 +235,7 @@ describe('its pages', () => {
       await page.goto(url('no-site'));
       const heads = await page.locator('.card h2').allTextContents();
       expect(heads).toEqual(['Rooms, the next first', 'Must be there first', 'Open', 'Whom to ask']);
-      expect(await page.getByLabel('Call Site superintendent, 555-0142').getAttribute('href')).toBe('tel:5550142');
+      expect(await page.getByLabel('Call Superintendent, 555-0142').getAttribute('href')).toBe('tel:5550142');
       expect(await page.locator('main').textContent()).not.toContain('2222-2222-2222');
       expect(await page.locator('footer').textContent()).toContain('2222-2222-2222');
     });

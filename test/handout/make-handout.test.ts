@@ -174,7 +174,6 @@ describe('what a handout leaves out', () => {
     for (const secret of ['555-0101', '555-0102', 'quux', 'zed', 'Pip']) expect(text).not.toContain(secret);
     expect(handout.cover.people.find(({ role }) => role === 'superintendent')).toEqual({
       role: 'superintendent',
-      name: 'Site lead',
       phone: '555-0103',
       mail: 'site@example.com',
     });
@@ -194,6 +193,36 @@ describe('what a handout leaves out', () => {
       ['handout-money', 'warning', study],
     ]);
     for (const { excerpt } of problems) expect(excerpt).toMatch(/\$4,321|Half the price/);
+  });
+});
+
+describe('a house says in its record', () => {
+  const people = '  - { role: owner, name: Ottoline Quux }\n  - { role: foreman, name: Pip Zed, phone: 555-0103 }\n';
+  const told = (handouts: string) => {
+    const book = smallBook({
+      'content/house.md': [['people:\n', `${handouts}people:\n${people}`]],
+      [study]: [
+        ['    chosen: pine\n', '    chosen: pine\n    note: "Yksikköhinta 12.\\n\\nSe maksaa.\\n\\nLähtö ovelta."\n'],
+      ],
+    });
+    return { text: JSON.stringify(handoutOf(book)), problems: handoutProblems(book), book };
+  };
+
+  test('the words of money of its language, with endings, with accents or without', () => {
+    expect(told('').text).toContain('Yksikköhinta');
+    const { text, problems } = told('handouts: { money-words: ["*hinta*", máksaa] }\n');
+    expect(text).not.toMatch(/hinta|maksaa/u);
+    expect(text).toContain('Lähtö ovelta.');
+    expect(problems.map(({ code }) => code)).toEqual(['handout-money', 'handout-money']);
+    // Of another house they are no words of money.
+    expect(told('').text).toContain('maksaa');
+  });
+
+  test('that trades read names of those whom they call, and of nobody else', () => {
+    expect(told('').text).not.toMatch(/Pip|Ottoline/u);
+    const { text } = told('handouts: { people: names }\n');
+    expect(text).toContain('Pip Zed');
+    expect(text).not.toContain('Ottoline');
   });
 });
 

@@ -82,6 +82,10 @@ describe('the handouts of the demo house', () => {
     const told = JSON.stringify(alone.trades.map((trade) => makeHandout(alone, trade, { stamp })));
     expect(told).toContain('Accepted by someone of the house on 26 March 2026');
     expect(told).not.toContain('Accepted by Project manager');
+    const named = { ...book, house: { ...book.house, namesToTrades: true } };
+    expect(JSON.stringify(named.trades.map((trade) => makeHandout(named, trade, { stamp })))).toContain(
+      'Accepted by Project manager on 26 March 2026',
+    );
   });
 
   // Drywall hangs its board on the insulation of the roof in eleven rooms more than when all three had fewer than 15, and says so in each.

@@ -7,6 +7,8 @@ export interface Locale {
   readonly currency: string;
   /** Tag of BCP 47 by which days are written, such as `en-GB`; absent: `4 May 2026`. */
   readonly language?: string;
+  /** What they call money, beside the words that every house has. */
+  readonly moneyWords?: readonly string[];
 }
 
 export const usualLocale: Locale = { units: 'customary', currency: 'USD' };

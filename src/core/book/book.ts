@@ -88,6 +88,10 @@ export interface BookHouse {
   readonly beside: boolean;
   readonly currency: string;
   readonly language?: string;
+  /** Words of money beside those of all houses, which no handout carries. */
+  readonly moneyWords?: readonly string[];
+  /** Handouts tell the names of those whom a trade calls, not their roles alone. */
+  readonly namesToTrades?: boolean;
   /** Absent where its record names none: insulation is held against no table then. */
   readonly climateZone?: string;
   readonly code?: AdoptedCode;

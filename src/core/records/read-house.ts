@@ -96,6 +96,8 @@ function wholeHouse(
     beside: (raw.units === 'metric' ? raw.feet : raw.metric) === 'beside',
     currency: raw.currency,
     ...(raw.language !== undefined && { language: raw.language }),
+    ...(raw.handouts?.['money-words'] && { moneyWords: raw.handouts['money-words'] }),
+    ...(raw.handouts?.people === 'names' && { namesToTrades: true }),
     ...(raw['climate-zone'] !== undefined && { climateZone: raw['climate-zone'] }),
     ...(raw.code && { code: raw.code }),
     contract: readContract(raw.contract),
