@@ -42,6 +42,17 @@ function leftOut({ source, what, text }: CarriedProse, record: string): readonly
 }
 
 function named({ source, what, text }: CarriedProse, record: string): readonly Problem[] {
+  const [mark] = /<!--[^]*?(?:-->|$)/u.exec(text) ?? [];
+  if (mark !== undefined)
+    return [
+      problemIn(
+        { file: source, text: record },
+        placeOf(text, text.slice(text.indexOf(mark), text.lastIndexOf('-->') + 3), record),
+        'comment-unknown',
+        `${mark} stands in the words for ${what}: marks are for prose, and a name is read whole`,
+        { fix: 'name it without; what is for the builder goes under private:' },
+      ),
+    ];
   const word = moneyWords(text);
   if (word === undefined) return [];
   return [
@@ -70,15 +81,15 @@ function unclosed(path: string, text: string): readonly Problem[] {
   ];
 }
 
-/** Where a text stands in a record, at its word of money. A record may fold it over lines. The record's first
- *  line when it is written in another way, such as with escapes. */
+/** Where a text stands in a record, at its word of money. A record may fold it over lines. Where it is
+ *  written in another way, such as with escapes, the word alone is looked for; else it is the record's first line. */
 function placeOf(part: string, word: string, record: string): Position {
   const pattern = part
     .split(/\s+/u)
     .map((word) => word.replace(/[.*+?^${}()|[\]\\]/gu, '\\$&'))
     .join('\\s+');
   const found = new RegExp(pattern, 'u').exec(record);
-  if (!found) return { line: 1, column: 1 };
+  if (!found) return positionOf(record, Math.max(record.indexOf(word), 0));
   const inside = found[0].indexOf(word);
   return positionOf(record, found.index + Math.max(inside, 0));
 }

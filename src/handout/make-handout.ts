@@ -15,6 +15,7 @@ import { isCalled } from './standing.js';
 import { sieve, sieveName } from './sieve.js';
 import { orders, supplies } from '../table/index.js';
 import { leftByYou, leftForYou, listOf, schedules, steps } from './tables.js';
+import { withoutNames } from './who.js';
 import { workOf, type Work } from './work.js';
 
 export interface HandoutOptions {
@@ -35,7 +36,7 @@ export function localeOf({ cover: { units, language } }: Handout): Locale {
 }
 
 function makeInLocale(book: Book, trade: BookTrade, { stamp, since }: HandoutOptions): Handout {
-  const work = workOf(book, trade);
+  const work = workOf(withoutNames(book), trade);
   const clean = (texts: readonly string[]) => texts.map(sieve).filter((text) => text !== '');
   return {
     format: 'bookmatch/handout/3',

@@ -12,21 +12,20 @@ import {
   type SupplyQuantity,
   type Takeoff,
 } from '../core/takeoff/index.js';
-import { ref } from '../sheet/index.js';
 import type { HandoutFinish, HandoutLayout, HandoutPlace, HandoutQuantity, HandoutSupply } from './handout.js';
 import { isBefore, othersAt } from './others.js';
 import { amount, joined, length, own, quantity, told, weight, weightPer, type Own, type Said } from './own.js';
 import { needsOf } from './products.js';
 import { sieve, sieveName } from './sieve.js';
 import { productOf, type Work } from './work.js';
-import { count, milestoneOf, placeWords, productFinish, statusOf, whenDecided } from './words.js';
+import { count, milestoneOf, placeWords, productFinish, refTo, statusOf, whenDecided } from './words.js';
 
 /** One place of a room as the trade builds it. */
 export function placeOf(selection: BookSelection, work: Work): HandoutPlace {
   const { look, trade } = work;
   const product = productOf(work, selection);
   return {
-    id: ref(selection.id),
+    id: refTo(selection.id),
     place: placeWords(selection),
     category: sieveName(look.categoryName(selection.category)),
     status: statusOf(selection),
@@ -42,7 +41,7 @@ export function placeOf(selection: BookSelection, work: Work): HandoutPlace {
     considered: consideredAt(selection, work),
     cautions: look.book.cautions
       .filter(({ selections, trades }) => selections.includes(selection.id) && trades.includes(trade.slug))
-      .map(({ id }) => ref(id)),
+      .map(({ id }) => refTo(id)),
   };
 }
 

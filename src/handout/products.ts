@@ -8,7 +8,7 @@ import { weightInPlace } from '../core/takeoff/index.js';
 import { optionsAt } from '../table/index.js';
 import { sectionOf } from './sections.js';
 import type { Work } from './work.js';
-import { leadText, milestoneOf, optionRef, packText, productFinish, roomNumbers } from './words.js';
+import { leadText, milestoneOf, refTo, packText, productFinish, roomNumbers } from './words.js';
 
 /** Full product data of all that a trade sets, each product once. */
 export function products(work: Work): readonly HandoutProduct[] {
@@ -17,7 +17,7 @@ export function products(work: Work): readonly HandoutProduct[] {
     const finish = productFinish(option, !at.every(({ state }) => state === 'open'), work.keys);
     const rooms = at.map(({ room }) => room);
     return {
-      id: optionRef(option.id),
+      id: refTo(option.id),
       ...(finish.key !== undefined && { key: finish.key }),
       category: sieveName(work.look.categoryName(option.category)),
       section: sectionOf(option, work),

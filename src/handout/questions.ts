@@ -1,13 +1,12 @@
 import { byText } from '../base/units/index.js';
 import type { BookSelection, LookUp } from '../core/book/index.js';
 import { sourceText } from '../core/caution/index.js';
-import { ref } from '../sheet/index.js';
 import { optionsAt } from '../table/index.js';
 import type { HandoutCaution, HandoutQuestion } from './handout.js';
 import { capital, day, joined, own, told, type Said } from './own.js';
 import { sieve, sieveName } from './sieve.js';
-import { isCalled } from './standing.js';
-import { placeWords, productFinish, statusOf, whenDecided, workAt } from './words.js';
+import { whoReads } from './who.js';
+import { placeWords, productFinish, refTo, statusOf, whenDecided, workAt } from './words.js';
 import type { Work } from './work.js';
 
 type Asked = Omit<HandoutQuestion, 'where'> & { readonly room: string };
@@ -69,7 +68,7 @@ export function cautions({ look, trade }: Work): readonly HandoutCaution[] {
   return look.book.cautions
     .filter(({ trades }) => trades.includes(trade.slug))
     .map(({ id, title, room, placeText, seen, says, source, locally, ask, accepted }) => ({
-      id: ref(id),
+      id: refTo(id),
       title: sieve(title),
       room: sieveName(look.roomTitle(room)),
       place: sieve(placeText),
@@ -81,16 +80,12 @@ export function cautions({ look, trade }: Work): readonly HandoutCaution[] {
       ),
       ask: sieve(ask),
       accepted: accepted
-        ? told`Accepted by ${roleOf(accepted.by, look)} on ${day(accepted.on)}: ${sieve(accepted.why)}`
+        ? told`Accepted by ${acceptedBy(accepted.by, look)} on ${day(accepted.on)}: ${sieve(accepted.why)}`
         : own(''),
     }));
 }
 
-/** Who accepted it, by role, or by the name that handouts tell anyhow. Who is not of the house is not named. */
-function roleOf(by: string, { book }: LookUp): Said {
-  const same = (word: string): boolean => word.toLowerCase() === by.toLowerCase();
-  const person = book.house.people.find(({ role, name }) => same(role) || same(name));
-  if (!person) return own('someone of the house');
-  const isNamed = book.house.namesToTrades === true && isCalled(person.role);
-  return isNamed ? sieveName(person.name) : told`the ${sieveName(person.role)}`;
+function acceptedBy(by: string, { book }: LookUp): Said {
+  const who = whoReads(by, book.house);
+  return who === undefined ? own('someone of the house') : sieveName(who);
 }

@@ -5,7 +5,7 @@ import { optionsAt } from '../table/index.js';
 import type { HandoutSection, HandoutSpecification } from './handout.js';
 import { own, type Own } from './own.js';
 import { sieve, sieveName } from './sieve.js';
-import { optionRef, productFinish } from './words.js';
+import { refTo, productFinish } from './words.js';
 import type { Work } from './work.js';
 
 /** What each part of the specification is called. */
@@ -45,7 +45,7 @@ function specificationOf(option: BookOption, work: Work): HandoutSpecification {
     return text === '' ? [] : [{ part, title: specificationTitles[part], text }];
   });
   return {
-    id: optionRef(id),
+    id: refTo(id),
     number: sectionOf(option, work),
     called: sieveName(work.keys.get(id) ?? name),
     finish: productFinish(option, !at.every(({ state }) => state === 'open'), work.keys),

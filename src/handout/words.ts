@@ -83,7 +83,8 @@ export function productFinish(
   };
 }
 
-export const optionRef = (id: string): Ref => ref(sieveName(id));
+/** An id, which may have the name of a wall in it. */
+export const refTo = (id: string): Ref => ref(sieveName(id));
 
 /** `12 bundles`. */
 export function count(number: number, noun: string): Own {
