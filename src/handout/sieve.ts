@@ -1,5 +1,5 @@
 import type { Gate, Sieved } from '../sheet/index.js';
-import { withoutBuilder } from '../core/records/index.js';
+import { likeMarks, withoutBuilder } from '../core/records/index.js';
 import { blocksOf } from './blocks.js';
 import { moneyIn, withoutMoney } from './money.js';
 
@@ -32,7 +32,7 @@ export function sieveName(text: string): Sieved {
 export const forTrades: Gate<Sieved> = (text, as) => (as === 'name' ? sieveName(text) : sieve(text));
 
 function sifted(text: string): string {
-  if (!text.includes('<!--') && moneyWords(text) === undefined) return text;
+  if (!text.includes('<!--') && likeMarks(text).length === 0 && moneyWords(text) === undefined) return text;
   const open = withoutComments(text);
   if (moneyWords(open) === undefined) return open.trim();
   return parts(open)
@@ -73,11 +73,11 @@ function parts(text: string): readonly Part[] {
   return [{ written: text, read: blocks.flatMap(({ read }) => read) }];
 }
 
-/** Without what is marked for the builder. A comment that is no mark was to hide something, and nobody knows how far: what
+/** Without what is marked for the builder. A comment that is no mark, or what looks like one, was to hide something, and nobody knows how far: what
  *  follows it is left out. */
 function withoutComments(text: string): string {
   const open = withoutBuilder(text).replace(/<!--\s*\/?trades\s*-->/giu, '');
-  const at = open.indexOf('<!--');
-  const left = at < 0 ? open : open.slice(0, at);
+  const [other] = likeMarks(open);
+  const left = other ? open.slice(0, other.index) : open;
   return left === text ? text : left.replace(/(?<=\S) {2,}(?=\S)/gu, ' ');
 }

@@ -15,6 +15,7 @@ export { slugFor } from '../../base/units/index.js';
 export { readChangeOrderRecord } from './read-change-order-record.js';
 export { readIssueRecord } from './read-issue-record.js';
 export { readSigners, type Signer } from './read-signers.js';
+export { likeMarks } from './like-marks.js';
 export { onlyTrades, openMark, withoutBuilder, withoutMarks } from './marks.js';
 export { localeOfHouse } from './house-locale.js';
 export { schemaOf } from './validators.js';

@@ -1,32 +1,52 @@
 import { didYouMean, positionOf, problemIn, type Problem } from '../../base/problem/index.js';
 import type { Source } from '../model/index.js';
+import { likeMarks, mark, plainly } from './like-marks.js';
 
-/** Marks in the Markdown of a record's body. `<!-- trades -->` … `<!-- /trades -->` is for the trades that work there;
- *  `<!-- builder -->` … `<!-- /builder -->` is in no handout. The book shows both, without the marks. */
-const mark = /<!--\s*(\/?)(builder|trades)\s*-->/giu;
-
-/** Comments of HTML that are no marks. A mark a letter off would show to all what it was to hide, so each is an error. */
+/** Comments that are no marks, what looks like a mark, and marks that end nothing. A mark a letter off would show to all what it was to
+ *  hide, so each is an error. */
 export function unknownMarks({ path, text }: Source): readonly Problem[] {
-  return [...text.matchAll(/<!--\s*(\/?)([^]*?)\s*(?:-->|$(?![^]))/gu)]
-    .filter(({ 0: whole }) => whole.replace(mark, '') !== '')
-    .map(({ 1: slash = '', 2: said = '', index }) =>
-      problemIn(
-        { file: path, text },
-        positionOf(text, index),
-        'comment-unknown',
-        `<!-- ${slash}${shorten(said)} --> is no mark: it would hide nothing`,
-        {
-          fix:
-            didYouMean(said.toLowerCase(), ['builder', 'trades']) ??
-            'marks are builder and trades; what nobody is to read is not written here',
-        },
+  const problem = (index: number, message: string, fix: string): Problem =>
+    problemIn({ file: path, text }, positionOf(text, index), 'comment-unknown', message, { fix });
+  return [
+    ...likeMarks(text).map(({ index, said }) =>
+      problem(
+        index,
+        `${shorten(said)} is no mark: it would hide nothing`,
+        nearestMark(said) ?? 'marks are builder and trades; what nobody is to read is not written here',
       ),
-    );
+    ),
+    ...oddMarks(text).map(({ index, said, why }) =>
+      problem(index, `${said} ${why}`, 'each part that is marked begins and ends once'),
+    ),
+  ];
 }
 
-function shorten(text: string): string {
-  const [line = ''] = text.split('\n');
-  return line.length > 40 || line !== text ? `${line.slice(0, 40)}…` : line;
+/** The mark that may be meant: by its letters, or the same letters in other signs. */
+function nearestMark(said: string): string | undefined {
+  const letters = plainly(said).text.toLowerCase();
+  const name = letters.replace(/[^\p{L}\p{N}]/gu, '');
+  if (name === 'builder' || name === 'trades')
+    return `write it in plain signs: <!-- ${letters.includes('/') ? '/' : ''}${name} -->`;
+  return didYouMean(name, ['builder', 'trades']);
+}
+
+function shorten(said: string): string {
+  const [line = ''] = said.split('\n');
+  return line.length > 50 || line !== said ? `${line.slice(0, 45)}…` : line;
+}
+
+/** Marks that begin what is open already, or end what is not. */
+function oddMarks(text: string): readonly { readonly index: number; readonly said: string; readonly why: string }[] {
+  const open = new Set<string>();
+  return [...text.matchAll(mark)].flatMap(({ 0: said, 1: slash, 2: name = '', index }) => {
+    const key = name.toLowerCase();
+    const isEnd = slash === '/';
+    const isOdd = isEnd !== open.has(key);
+    if (isEnd) open.delete(key);
+    else open.add(key);
+    const why = isEnd ? 'ends nothing: what stands before it is not marked' : 'begins what is marked already';
+    return isOdd ? [{ index, said, why }] : [];
+  });
 }
 
 /** The text with its marks taken out, for those who may read all of it. */
