@@ -28,6 +28,7 @@ const long = [
   'test/cli/demo.test.ts',
   'test/browser/site.test.ts',
   'test/browser/handout.test.ts',
+  'test/browser/older-copy.test.ts',
   'test/parity/parity.test.tsx',
   'test/book/figures.test.ts',
   'test/handout/no-money.test.ts',

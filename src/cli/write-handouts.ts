@@ -2,11 +2,11 @@ import { join } from 'node:path';
 import type { Book, BookTrade } from '../core/book/index.js';
 import { makeHandout, type Handout, type HandoutOptions } from '../handout/index.js';
 import { makeHandoutPdf, type Undrawn } from '../print/index.js';
-import { currentFile, currentScript, handoutFolders } from '../site/index.js';
+import { currentImages, handoutFolders } from '../site/index.js';
 import { outputMark, outputWords, writeTree } from '../disk/store/index.js';
 import type { Console } from './console.js';
 
-/** Writes `handout/` of a site: a folder for each trade, and the list of current issues that older copies ask for. Handouts of
+/** Writes `handout/` of a site: a folder for each trade, and the images by which older copies learn of the current issue. Handouts of
  *  trades that are no more vanish. `stamp` says what each is issued as. */
 export async function writeHandouts(
   book: Book,
@@ -18,7 +18,7 @@ export async function writeHandouts(
   const { files, undrawn } = await handoutFiles(handouts, console);
   // One handout may be written anew by itself: each folder is marked as this program's own.
   for (const { cover } of handouts) files.set(`${cover.trade.slug}/${outputMark}`, outputWords);
-  files.set(currentFile, currentScript(handouts));
+  for (const [path, image] of currentImages(handouts)) files.set(path, image);
   await writeTree(join(out, 'handout'), files);
   return { trades: handouts.length, undrawn };
 }

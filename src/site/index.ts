@@ -10,4 +10,4 @@ export { bookSet } from './chapters.js';
 export { checkPath, relativeLink, type Page } from './page.js';
 export { choicePaths, optionPath, pagePaths, photoFile, recordPath, roomPath } from './paths.js';
 export type { Desk } from './sheet-context.js';
-export { currentFile, currentScript, handoutFolders } from './handout/index.js';
+export { currentImages, handoutFolders } from './handout/index.js';

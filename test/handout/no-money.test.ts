@@ -7,7 +7,7 @@ import { makeHandout, type Handout } from '../../src/handout/index.js';
 import type { Sieved } from '../../src/sheet/index.js';
 import { makeHandoutPdf } from '../../src/print/index.js';
 import { webFonts } from '../../src/site/assets.js';
-import { currentFile, currentScript, handoutFolders } from '../../src/site/index.js';
+import { currentImages, handoutFolders } from '../../src/site/index.js';
 import { demoBook } from '../demo-house.js';
 import { smallBook } from '../book/small-house.js';
 import { packedDemo } from '../try/packed-demo.js';
@@ -25,7 +25,7 @@ async function filesOf(handouts: readonly Handout[]): Promise<Files> {
     const { slug } = handout.cover.trade;
     files.set(`${slug}/${slug}.pdf`, (await makeHandoutPdf(handout)).pdf);
   }
-  files.set(currentFile, currentScript(handouts));
+  for (const [path, image] of currentImages(handouts)) files.set(path, image);
   return files;
 }
 

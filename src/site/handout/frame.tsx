@@ -28,6 +28,7 @@ export function HandoutFrame({ page }: { page: HandoutPage }): VNode {
       data-issue={stamp?.number}
       data-digest={stamp?.digest}
       data-current={current}
+      data-language={current === undefined ? undefined : cover.language}
     >
       <head>
         <meta charset="utf-8" />
@@ -69,14 +70,15 @@ export function HandoutFrame({ page }: { page: HandoutPage }): VNode {
   );
 }
 
-/** Nothing is loaded but the folder's own files and, when the house names its site, the one list of current issues. */
+/** Nothing is loaded but the folder's own files and, when the house names its site, the one image that says which issue is current; no script from
+ *  anywhere else. */
 function policy(current: string | undefined): string {
   return [
     "default-src 'none'",
     "style-src 'self' file: 'unsafe-inline'",
     "font-src 'self' file:",
-    "img-src 'self' file: data:",
-    `script-src 'self' file:${current === undefined ? '' : ` ${current}`}`,
+    `img-src 'self' file: data:${current === undefined ? '' : ` ${current}`}`,
+    "script-src 'self' file:",
     "base-uri 'none'",
     "form-action 'none'",
   ].join('; ');
