@@ -3,17 +3,14 @@ import { Command } from 'commander';
 import { lookUp, type Book } from '../core/book/index.js';
 import { dataFile, dataTables, orderTables, quantityTables } from '../table/index.js';
 import { tableCsv, bookCalendar } from '../write/index.js';
-import { pageScript } from '../disk/program/index.js';
-import { recordsDigest, withTextDiffs, readPhotos } from '../disk/load/index.js';
+import { readPhotos, withTextDiffs } from '../disk/load/index.js';
 import type { Beside } from '../site/index.js';
-import { packHouse } from '../try/index.js';
 import { writeAtomically, writeTree } from '../disk/store/index.js';
-import { recordNumber } from '../base/units/index.js';
 import { printableJson } from '../base/problem/index.js';
+import { changeOrderFiles, tryingOf } from './beside-book.js';
 import type { Console } from './console.js';
 import {
   loadFor,
-  type LoadedFor,
   reportBriefly,
   reportProblems,
   withHandoutProblems,
@@ -79,14 +76,6 @@ export function build(console: Console, done: (code: number) => void): Command {
     });
 }
 
-/** The house with which choices are tried in the book's pages. */
-async function tryingOf({ book, open }: Pick<LoadedFor, 'book' | 'open'>): Promise<Pick<Beside, 'trying'>> {
-  const { house } = await open.current();
-  if (!house || !book) return {};
-  const snapshot = recordsDigest(book.sources);
-  return { trying: { house: packHouse({ ...house, snapshot }, book), script: await pageScript() } };
-}
-
 /** What changed since the last issue, as pages beside the book; nothing when there is no issue to compare with. */
 async function writeSince(
   book: Book,
@@ -100,15 +89,6 @@ async function writeSince(
   const { writeComparison } = await import('../site/index.js');
   await writeComparison(told.comparison, changes.then, book, out, { book: '../book/index.html' });
   return { comparison: '../comparison/index.html' };
-}
-
-/** Each change order to print and sign, by its number. */
-async function changeOrderFiles(book: Book): Promise<Map<string, Uint8Array>> {
-  const files = new Map<string, Uint8Array>();
-  const { makeChangeOrderPdf } = await import('../print/index.js');
-  for (const order of book.changeOrders)
-    files.set(`${recordNumber(order.number)}.pdf`, (await makeChangeOrderPdf(book, order)).pdf);
-  return files;
 }
 
 /** What other programs read: the whole Book, and tables for a spreadsheet or a calendar. */

@@ -64,7 +64,7 @@ function findTrade(slug: string, trades: readonly BookTrade[]): BookTrade {
 }
 
 /** A folder that holds other people's files is wrong usage. */
-async function writeOrRefuse<T>(write: () => Promise<T>): Promise<T> {
+export async function writeOrRefuse<T>(write: () => Promise<T>): Promise<T> {
   try {
     return await write();
   } catch (error) {

@@ -52,6 +52,11 @@ export const commands: readonly Listed[] = [
     load: async () => (await import('./handout.js')).handout,
   },
   {
+    name: 'publish',
+    does: 'write a folder with what one audience may see, and nothing else: the owners, the trades, or one trade',
+    load: async () => (await import('./publish.js')).publish,
+  },
+  {
     name: 'lay',
     does: 'print the house as its rooms lay it out: levels, walls between rooms, outside faces, what does not fit',
     load: async () => (await import('./lay.js')).lay,

@@ -7,14 +7,15 @@ import { outputMark, outputWords, writeTree } from '../disk/store/index.js';
 import type { Console } from './console.js';
 
 /** Writes `handout/` of a site: a folder for each trade, and the images by which older copies learn of the current issue. Handouts of
- *  trades that are no more vanish. `stamp` says what each is issued as. */
+ *  other trades, and of those that are no more, vanish. `stamp` says what each is issued as. */
 export async function writeHandouts(
   book: Book,
   out: string,
   stamp: (trade: BookTrade) => HandoutOptions,
   console: Pick<Console, 'doing'>,
+  trades: readonly BookTrade[] = book.trades,
 ): Promise<{ readonly trades: number; readonly undrawn: readonly Undrawn[] }> {
-  const handouts = book.trades.map((trade) => makeHandout(book, trade, stamp(trade)));
+  const handouts = trades.map((trade) => makeHandout(book, trade, stamp(trade)));
   const { files, undrawn } = await handoutFiles(handouts, console);
   // One handout may be written anew by itself: each folder is marked as this program's own.
   for (const { cover } of handouts) files.set(`${cover.trade.slug}/${outputMark}`, outputWords);

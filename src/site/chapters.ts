@@ -68,11 +68,13 @@ export type ChapterId = (typeof chapters)[number]['id'];
 export type LeadingPageId = (typeof chapters)[number]['pages'][number]['id'];
 
 /** The chapters that a book has: choices are tried, and slips laid over each other, where the house lies beside its pages. */
-export function chaptersOf({ beside }: View): readonly Chapter[] {
+export function chaptersOf({ beside, hasRecords }: View): readonly Chapter[] {
   return chapters.map(({ id, title, pages }) => ({
     id,
     title,
-    pages: pages.filter((page) => beside.trying !== undefined || !isTrying(page.id)),
+    pages: pages.filter(
+      ({ id: page }) => (beside.trying !== undefined || !isTrying(page)) && (hasRecords || page !== 'records'),
+    ),
   }));
 }
 

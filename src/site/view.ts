@@ -43,6 +43,8 @@ interface Trying {
 /** A Book with its parts at hand by name. */
 export interface View extends LookUp {
   readonly beside: Beside;
+  /** False where the Book came without the text of its records: no page links to one then. */
+  readonly hasRecords: boolean;
   trade(slug: string): BookTrade | undefined;
   /** By `<category>/<slug>`. */
   optionById(id: string): BookOption | undefined;
@@ -79,6 +81,7 @@ export function makeView(book: Book, beside: Beside = {}): View {
   return {
     ...look,
     beside,
+    hasRecords: book.sources.length > 0,
     levels,
     levelOf: ({ slug }) => levelByRoom.get(slug),
     trade: (slug) => trades.get(slug),

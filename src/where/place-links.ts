@@ -19,6 +19,8 @@ interface Known extends Pick<LookUp, 'room' | 'option' | 'selection'> {
   readonly book: { readonly cautions: readonly Pick<Caution, 'id' | 'room'>[] };
   /** Of a selection with options to compare. */
   readonly choicePath: (selection: Pick<BookSelection, 'id'>) => string | undefined;
+  /** False: its records are left out. */
+  readonly hasRecords?: boolean;
 }
 
 /** Where places of sheets are in the book, as links from one of its pages. */
@@ -73,7 +75,7 @@ function pathOf(view: Known, to: Parameters<Links>[0]['to'], id: string, line?: 
     case 'trade':
       return tradePath(id);
     case 'record':
-      return recordPath(id, line);
+      return view.hasRecords === false ? undefined : recordPath(id, line);
     case 'page':
       return id;
     case 'category':

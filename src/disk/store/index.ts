@@ -11,4 +11,4 @@ export { readPhotoFile } from './read-photo-file.js';
 export { writeAtomically } from './write-atomically.js';
 export { writeNew } from './write-new.js';
 export { refuseTaken, writeNewFolder } from './write-new-folder.js';
-export { outputMark, OutputRefused, outputWords, writeTree } from './write-tree.js';
+export { outputMark, OutputRefused, outputWords, replaceFolder, writeTree } from './write-tree.js';

@@ -11,20 +11,33 @@ export const outputMark = '.bookmatch-output';
 /** What the mark says to whoever opens it. */
 export const outputWords = 'Made by bookmatch: the whole folder is replaced by the next build.\n';
 
-/** Replaces a folder by `files` (path with / → content), all of them or none: they are written beside it first, and only
- *  when every one is there does the new folder take the old one's place. Rejects with OutputRefused for a folder that holds
+/** Replaces a folder by `files` (path with / → content), all of them or none. Rejects with OutputRefused for a folder that holds
  *  other things, and for a path that leads out of it; otherwise when the disk refuses. */
 export async function writeTree(dir: string, files: ReadonlyMap<string, Uint8Array | string>): Promise<void> {
-  const target = resolve(dir);
   for (const path of files.keys()) {
     if (!isInside(path)) throw new OutputRefused(`'${path}' leads out of ${dir}`);
   }
+  await replaceFolder(dir, async (fresh) => {
+    for (const [path, content] of files) {
+      const full = join(fresh, ...path.split('/'));
+      await mkdir(dirname(full), { recursive: true });
+      await writeFile(full, content);
+    }
+  });
+}
+
+/** Replaces a folder by what `fill` writes into a new one beside it: only when all is there does the new folder take the old one's place.
+ *  Answers what `fill` does; rejects as `writeTree` does, and when `fill` does. */
+export async function replaceFolder<T>(dir: string, fill: (fresh: string) => Promise<T>): Promise<T> {
+  const target = resolve(dir);
   await refuseForeign(target, dir);
   await mkdir(dirname(target), { recursive: true });
   const name = `.${basename(target)}.${randomBytes(6).toString('hex')}`;
   const [fresh, former] = [join(dirname(target), `${name}.new`), join(dirname(target), `${name}.old`)];
   try {
-    await writeAll(fresh, files);
+    await mkdir(fresh);
+    await writeFile(join(fresh, outputMark), outputWords);
+    const filled = await fill(fresh);
     const had = await moveAway(target, former);
     try {
       await rename(fresh, target);
@@ -32,20 +45,11 @@ export async function writeTree(dir: string, files: ReadonlyMap<string, Uint8Arr
       if (had) await rename(former, target);
       throw error;
     }
+    await rm(former, { recursive: true, force: true });
+    return filled;
   } catch (error) {
     await rm(fresh, { recursive: true, force: true });
     throw error;
-  }
-  await rm(former, { recursive: true, force: true });
-}
-
-async function writeAll(folder: string, files: ReadonlyMap<string, Uint8Array | string>): Promise<void> {
-  await mkdir(folder);
-  await writeFile(join(folder, outputMark), outputWords);
-  for (const [path, content] of files) {
-    const full = join(folder, ...path.split('/'));
-    await mkdir(dirname(full), { recursive: true });
-    await writeFile(full, content);
   }
 }
 

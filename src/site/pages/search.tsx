@@ -24,8 +24,8 @@ export function SearchPage(): VNode {
       <noscript>
         <p>
           Search needs scripts. Without them: <PageLink to={pagePaths.rooms}>rooms</PageLink>,{' '}
-          <PageLink to={pagePaths.options}>options</PageLink> and <PageLink to={pagePaths.records}>records</PageLink>{' '}
-          list everything.
+          <PageLink to={pagePaths.options}>options</PageLink> and{' '}
+          <PageLink to={pagePaths.finishSchedule}>the finish schedule</PageLink> list everything.
         </p>
       </noscript>
     </>

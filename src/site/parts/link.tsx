@@ -70,7 +70,8 @@ export function RecordLink({
   source: string;
   line?: number;
   children?: ComponentChildren;
-}): VNode {
+}): VNode | null {
+  if (!useView().hasRecords) return null;
   return (
     <PageLink to={recordPath(source, line)} class="record-link">
       {children ?? (line === undefined ? source : `${source}, line ${line}`)}
@@ -84,9 +85,10 @@ export function SelectionSource({
 }: {
   selection: Pick<BookSelection, 'finishSet' | 'source' | 'line'>;
 }): VNode {
+  const { hasRecords } = useView();
   return (
     <>
-      {finishSet !== undefined && `From the finish set “${finishSet}”, `}
+      {finishSet !== undefined && `From the finish set “${finishSet}”${hasRecords ? ', ' : ''}`}
       <RecordLink source={source} line={line} />
     </>
   );
