@@ -5,6 +5,7 @@ import { pageScript } from '../disk/program/index.js';
 import type { Beside } from '../site/index.js';
 import { packHouse } from '../try/index.js';
 import type { LoadedFor } from './house-options.js';
+import { makeAnew, type KeepPdf } from './kept-pdfs.js';
 
 /** The house with which choices are tried in the book's pages. */
 export async function tryingOf({ book, open }: Pick<LoadedFor, 'book' | 'open'>): Promise<Pick<Beside, 'trying'>> {
@@ -15,10 +16,15 @@ export async function tryingOf({ book, open }: Pick<LoadedFor, 'book' | 'open'>)
 }
 
 /** Each change order to print and sign, by its number. */
-export async function changeOrderFiles(book: Book): Promise<Map<string, Uint8Array>> {
+export async function changeOrderFiles(book: Book, keep: KeepPdf = makeAnew): Promise<Map<string, Uint8Array>> {
   const files = new Map<string, Uint8Array>();
+  if (book.changeOrders.length === 0) return files;
   const { makeChangeOrderPdf } = await import('../print/index.js');
-  for (const order of book.changeOrders)
-    files.set(`${recordNumber(order.number)}.pdf`, (await makeChangeOrderPdf(book, order)).pdf);
+  const all = JSON.stringify(book);
+  for (const order of book.changeOrders) {
+    const number = recordNumber(order.number);
+    const { pdf } = await keep(`change-${number}`, all, () => makeChangeOrderPdf(book, order));
+    files.set(`${number}.pdf`, pdf);
+  }
   return files;
 }

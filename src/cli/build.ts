@@ -17,6 +17,7 @@ import {
   withHouseOptions,
   type HouseOptions,
 } from './house-options.js';
+import { keptPdfs } from './kept-pdfs.js';
 import { changesSince, type IssueChanges } from './issue-changes.js';
 import { handoutStamps } from './stamp-handout.js';
 
@@ -43,13 +44,15 @@ export function build(console: Console, done: (code: number) => void): Command {
       const { writeSite } = await import('../site/index.js');
       const { writeHandouts } = await import('./write-handouts.js');
       console.doing('printing the book');
-      const pdf = await makeBookPdf(loaded.book);
+      const { book } = loaded;
+      const keep = keptPdfs(loaded.open.dir);
+      const pdf = await keep('book', JSON.stringify(book), () => makeBookPdf(book));
       console.doing('comparing with the last issue');
-      const sinceLast = changesSince(loaded.book, loaded.since, loaded.open, console);
-      const since = await writeSince(loaded.book, sinceLast(), out, console);
+      const sinceLast = changesSince(book, loaded.since, loaded.open, console);
+      const since = await writeSince(book, sinceLast(), out, console);
       console.doing('making the pages');
       const { photos, problems: unshown } = await readPhotos(loaded.open);
-      const pages = await writeSite(loaded.book, out, {
+      const pages = await writeSite(book, out, {
         ...since,
         pdf: '../book.pdf',
         changeOrders: '../change-orders/',
@@ -58,12 +61,12 @@ export function build(console: Console, done: (code: number) => void): Command {
         photos,
       });
       await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
-      await writeTree(join(out, 'data'), dataFiles(loaded.book));
+      await writeTree(join(out, 'data'), dataFiles(book));
       console.doing('printing the change orders');
-      await writeTree(join(out, 'change-orders'), await changeOrderFiles(loaded.book));
-      const sinceBefore = changesSince(loaded.book, loaded.before, loaded.open, console);
-      const stamps = handoutStamps(loaded.book, sinceLast, sinceBefore);
-      const { trades, undrawn } = await writeHandouts(loaded.book, out, stamps, console);
+      await writeTree(join(out, 'change-orders'), await changeOrderFiles(book, keep));
+      const sinceBefore = changesSince(book, loaded.before, loaded.open, console);
+      const stamps = handoutStamps(book, sinceLast, sinceBefore);
+      const { trades, undrawn } = await writeHandouts(book, out, stamps, console, book.trades, keep);
       const problems = [...unshown, ...undrawnProblems([...pdf.undrawn, ...undrawn], loaded.book.sources)];
       reportProblems({ problems }, '', console);
       console.tell(

@@ -4,14 +4,14 @@ import { join } from 'node:path';
 import { programPath } from './folder.js';
 import { pathBelow } from './path-below.js';
 
-/** The rooms of the code whose every change may change what is computed, and the packages they stand on. */
-const computing = ['src/base', 'src/core', 'src/disk/load', 'package-lock.json'];
+/** Whose every change may change what is computed and printed: the code with its templates, the typefaces, and the packages it stands on. */
+const computing = ['src', 'fonts', 'package-lock.json'];
 
 /** The digest of the sources that a built program was made from, written into it by scripts/build.ts; a program run from its sources has
  *  none and reads them. */
 declare const builtFrom: string | undefined;
 
-/** SHA-256 of the program that computes: what an older or a newer one computed has another. Undefined when the program's own files cannot
+/** SHA-256 of the program: what an older or a newer one computed has another. Undefined when the program's own files cannot
  *  be read. */
 export function programDigest(): Promise<string | undefined> {
   return (known ??= typeof builtFrom === 'string' ? Promise.resolve(builtFrom) : readDigest());
