@@ -46,7 +46,7 @@ describe('a file that is no record', () => {
     [
       'unended',
       '---\nname: x\n',
-      'rooms/attic.md:1:1 front-matter-open the front matter does not end | write --- on a line of its own after the last key',
+      'rooms/attic.md:2:1 front-matter-open the front matter does not end | write --- on a line of its own after the last key',
     ],
     [
       'with words after the last dashes',
@@ -86,12 +86,12 @@ describe('a file that is no record', () => {
     [
       'of nothing but brackets',
       `---\na: ${'['.repeat(300_000)}\n---\n`,
-      'rooms/attic.md:1:1 yaml-too-deep the YAML is nested too deeply to be read | close each [ and {; no record needs more than a few levels',
+      'rooms/attic.md:2:63 yaml-too-deep the YAML is nested too deeply to be read | close each [ and {; no record needs more than a few levels',
     ],
     [
       'of nothing but dashes',
       `---\n${'- '.repeat(100_000)}\n---\n`,
-      'rooms/attic.md:1:1 yaml-too-deep the YAML is nested too deeply to be read | close each [ and {; no record needs more than a few levels',
+      'rooms/attic.md:2:1 yaml-too-deep the YAML is nested too deeply to be read | close each [ and {; no record needs more than a few levels',
     ],
   ])('%s', (_what, text, expected) => {
     expect(toldOfFile(attic, text)).toEqual([expected]);

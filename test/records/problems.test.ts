@@ -15,7 +15,7 @@ describe('what the schema has against a record', () => {
       'levle: main',
       `rooms/study.md:4:1 key-unknown there is no key 'levle' here | did you mean 'level'?`,
     ],
-    ['level: main\n', '', `rooms/study.md:1:1 key-missing the record lacks 'level' | level: level it is on`],
+    ['level: main\n', '', `rooms/study.md:2:1 key-missing the record lacks 'level' | level: level it is on`],
     [
       `"102"`,
       '102',

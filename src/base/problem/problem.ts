@@ -34,7 +34,7 @@ export interface Origin {
   readonly text: string;
   /** Position of the value at `path`, or of its nearest ancestor that is written down. */
   at(path: Path): Position;
-  /** Position of the key at `path` rather than its value. */
+  /** Position of the key at `path` rather than its value; of the whole record, of its first key. */
   key(path: Path): Position;
   /** Where the value at `path` is written, when that is in another record or under another path. */
   elsewhere?(path: Path): Elsewhere | undefined;

@@ -12,7 +12,7 @@ import {
 } from '../../base/problem/index.js';
 import { conflictProblems } from './merge-conflict.js';
 import { locate, placesOf, type Places } from './locate.js';
-import { deepestYaml, yamlDepth } from './yaml-depth.js';
+import { tooDeepAt } from './yaml-depth.js';
 import { cutTexts, indentProblems } from './yaml-traps.js';
 import { yamlWords } from './yaml-words.js';
 
@@ -87,11 +87,13 @@ function takeApart(at: File): Outcome<TakenApart> {
   if (end < 0 || !/^\n---[ \t]*\r?(?:\n|$)/u.test(text.slice(end, end + 200))) {
     return refuse('front-matter-open', ...openWords(text, end));
   }
-  if (yamlDepth(text.slice(0, end)) > deepestYaml) {
+  const deep = tooDeepAt(text.slice(0, end));
+  if (deep) {
     return refuse(
       'yaml-too-deep',
       'the YAML is nested too deeply to be read',
       'close each [ and {; no record needs more than a few levels',
+      deep,
     );
   }
   return readYaml(at);
@@ -132,7 +134,8 @@ function openWords(text: string, end: number): readonly [message: string, fix: s
       index > 0 && line.trim() === '' && !isYaml(lines.slice(index).find((one) => one.trim() !== '') ?? 'x'),
   );
   const hasProse = gap > 0 && lines.slice(gap).some((one) => one.trim() !== '');
-  if (!hasProse) return [message, fix, start];
+  const last = lines.findLastIndex((line) => line.trim() !== '');
+  if (!hasProse) return [message, fix, at(last)];
   return [message, 'write --- on a line of its own after this one', at(gap - 1)];
 }
 

@@ -37,6 +37,11 @@ export function placesOf({ contents }: Document.Parsed, position: (offset: numbe
 /** The origin of a record by the places of its values and keys. A path that is not written down has the place of its nearest ancestor that is. */
 export function locate(source: { readonly file: string; readonly text: string }, places: Places): Origin {
   const first: Position = { line: 1, column: 1 };
+  // Where the whole record's keys begin: what it lacks would stand among them.
+  const top = (): Spot | undefined =>
+    Object.values(places)
+      .flatMap(([, key]) => (key ? [key] : []))
+      .reduce<Spot | undefined>((least, spot) => (least && least[0] <= spot[0] ? least : spot), undefined);
   const find = (path: Path): { readonly nearest?: Place; readonly isIt: boolean } => {
     let [nearest, within]: [Place | undefined, Places | undefined] = [undefined, places];
     for (const part of path) {
@@ -50,7 +55,7 @@ export function locate(source: { readonly file: string; readonly text: string },
   const at = (path: Path): Position => positionOf(find(path).nearest?.[0]);
   const key = (path: Path): Position => {
     const { nearest, isIt } = find(path);
-    return positionOf((isIt ? nearest?.[1] : undefined) ?? nearest?.[0]);
+    return positionOf((isIt ? nearest?.[1] : undefined) ?? nearest?.[0] ?? top());
   };
   return { ...source, at, key };
 }

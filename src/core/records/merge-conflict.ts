@@ -2,7 +2,7 @@ import { parseDocument } from 'yaml';
 import { problemIn, type Problem } from '../../base/problem/index.js';
 import { parseDay, printDay, recordNumber } from '../../base/units/index.js';
 import { identityOf, readNumbered } from './record-path.js';
-import { deepestYaml, yamlDepth } from './yaml-depth.js';
+import { tooDeepAt } from './yaml-depth.js';
 
 interface File {
   readonly file: string;
@@ -149,7 +149,7 @@ function differingChoices(
 function choicesOf(text: string): ReadonlyMap<string, RawChoice> | undefined {
   const end = text.indexOf('\n---', 3);
   const yaml = text.slice(text.indexOf('\n') + 1, end < 0 ? undefined : end);
-  if (yamlDepth(yaml) > deepestYaml) return undefined;
+  if (tooDeepAt(yaml)) return undefined;
   const document = parseDocument(yaml, { version: '1.2', logLevel: 'silent' });
   if (document.errors.length > 0) return undefined;
   const data: unknown = document.toJS({ maxAliasCount: 0 });

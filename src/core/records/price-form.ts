@@ -38,7 +38,7 @@ export function priceForm({ raw, origin, meant }: Checked<RawOption>, pricing: P
     const fix = pricing
       ? `write ${wantedWords(pricing)}`
       : 'write price: { material: …, labor: … }, or parts when it is bought in parts';
-    return { problems: [problemAt(origin, [], 'price-missing', 'the option has no price', { fix })] };
+    return { problems: [problemAt(origin, [], 'price-missing', 'the option has no price', { fix, onKey: true })] };
   }
   if (!pricing) {
     if (!hasPrice || !hasParts) return { problems: hasParts ? besideParts(raw, origin) : [] };
