@@ -59,7 +59,11 @@ describe('parseLength', () => {
     [`1/3"`, `'1/3"' is no exact length: an inch goes by halves down to 64ths`, 'write 16ths or 64ths, or millimetres'],
     ['', 'the length is empty', `write a length such as 14'-6"`],
     ['two feet', `'two feet' is not a length`, `write a length such as 14'-6 1/2", 30" or 4.42 m`],
-    ['99999999 m', `'99999999 m' is longer than any house`, undefined],
+    [
+      '99999999 m',
+      `'99999999 m' is longer than any house`,
+      'see whether a digit went astray, or feet stand for inches',
+    ],
     ['0.0000000001 m', `'0.0000000001 m' is finer than a nanometre`, 'write fewer digits'],
   ])('refuses %s', (text, why, fix) => {
     expect(parseLength(text)).toEqual({ ok: false, why, ...(fix !== undefined && { fix }) });

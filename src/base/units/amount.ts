@@ -1,5 +1,6 @@
 import { decimalNumber, figure, fixFor, readDecimal } from './decimal.js';
 import { printLength } from './length.js';
+import { beyondHouse, mostCounted } from './limits.js';
 import { isMetric } from './locale.js';
 import { shown, toMetric, unitName } from './metric.js';
 import { groupDigits, plainText } from './plain-text.js';
@@ -29,7 +30,8 @@ export function parseQuantity(text: string): Reading<Amount> {
     return unread(`'${text}' has no unit`, `write ${digits} ${area}, ${digits} ${run} or ${digits} each`);
   const unit = writtenUnit(unitText);
   if (!unit) return unread(`'${unitText}' is not a unit`, `write ${unitChoices()}`);
-  return read({ amount: decimalNumber(amount) * unitsIn(unit), unit: unit.unit });
+  const size = decimalNumber(amount) * unitsIn(unit);
+  return beyondHouse(text, size, mostCounted) ?? read({ amount: size, unit: unit.unit });
 }
 
 /** Reads `32 sq ft` or `3 m2` into square feet. */
@@ -46,7 +48,8 @@ export function parseArea(text: string): Reading<Area> {
   const unit = writtenUnit(unitText);
   if (unit?.unit !== 'sq ft')
     return unread(`'${unitText}' is not a unit of area`, `write ${digits} ${own} or ${digits} ${other}`);
-  return read((decimalNumber(amount) * unitsIn(unit)) as Area);
+  const area = decimalNumber(amount) * unitsIn(unit);
+  return beyondHouse(text, area, mostCounted) ?? read(area as Area);
 }
 
 /** `342.5 sq ft`, `1,240 lin ft`, `3 each`: one digit after the point at most, halves away from zero. `31.82 m²` in a metric house. */

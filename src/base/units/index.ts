@@ -5,6 +5,7 @@ export * from './locale.js';
 export * from './metric.js';
 export * from './quantity.js';
 export * from './reading.js';
+export { mostCounted } from './limits.js';
 export * from './feet.js';
 export * from './inches.js';
 export { decimalNumber, printDecimal, readDecimal } from './decimal.js';

@@ -33,7 +33,8 @@ export function parseLength(text: string): Reading<Length> {
     ? scaled(found['amount'] ?? '', metric[found['unit'] ?? ''] ?? 0n, text)
     : parseFeet(size, text);
   if (!reading.ok) return reading;
-  if (reading.value > longest) return unread(`'${text}' is longer than any house`);
+  if (reading.value > longest)
+    return unread(`'${text}' is longer than any house`, 'see whether a digit went astray, or feet stand for inches');
   const value = Number(reading.value);
   return read((negative && value !== 0 ? -value : value) as Length);
 }

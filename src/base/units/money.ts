@@ -1,5 +1,6 @@
 import { currency, namesCurrency, oneCurrency, takeSign, withSign } from './currency.js';
-import { fixFor, readDecimal } from './decimal.js';
+import { decimalNumber, fixFor, readDecimal } from './decimal.js';
+import { beyondHouse, mostMoney } from './limits.js';
 import { isMetric } from './locale.js';
 import { groupDigits, plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
@@ -22,6 +23,8 @@ export function parseMoney(text: string): Reading<Cents> {
     if (sign === '$') return unread(`'${text}' has parts of a cent`, 'write dollars and whole cents, such as $7.40');
     return unread(`'${text}' has more digits than ${code} has`, `write at most ${kept} after the point`);
   }
+  const beyond = beyondHouse<Cents>(text, decimalNumber(amount), mostMoney);
+  if (beyond) return beyond;
   const cents = amount.amount * 10 ** (kept - amount.scale);
   if (!Number.isSafeInteger(cents)) return unread(`'${text}' is more money than can be counted to the cent`);
   return read((!minus || cents === 0 ? cents : -cents) as Cents);

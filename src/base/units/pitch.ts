@@ -1,4 +1,5 @@
 import { printAmount } from './amount.js';
+import { steepest } from './limits.js';
 import { isMetric } from './locale.js';
 import { plainText } from './plain-text.js';
 import { read, unread, type Reading } from './reading.js';
@@ -24,7 +25,7 @@ export function parsePitch(text: string, flatFix = 'write a flat ceiling instead
   }
   if (Number(run) === 0) return unread(`'${text}' has no run`, 'write rise over run, such as 6/12');
   if (Number(rise) === 0) return unread(`'${text}' is flat`, flatFix);
-  return read({ rise: Number(rise), run: Number(run) });
+  return sloped(text, { rise: Number(rise), run: Number(run) });
 }
 
 function slopeOf(
@@ -33,9 +34,14 @@ function slopeOf(
   { text, flatFix }: { readonly text: string; readonly flatFix: string },
 ): Reading<Slope> {
   if (size === 0) return unread(`'${text}' is flat`, flatFix);
-  if (isPercent) return read({ rise: size, run: 100 });
+  if (isPercent) return sloped(text, { rise: size, run: 100 });
   if (size >= 90) return unread(`'${text}' is no slope`, 'write less than 90°');
-  return read({ rise: Math.tan((size * Math.PI) / 180), run: 1 });
+  return sloped(text, { rise: Math.tan((size * Math.PI) / 180), run: 1 });
+}
+
+function sloped(text: string, slope: Slope): Reading<Slope> {
+  if (slope.rise <= steepest * slope.run) return read(slope);
+  return unread(`'${text}' is steeper than any roof`, 'see whether rise and run stand in their places');
 }
 
 /** Rise over run as the house says it: `6/12`, or `26.6°` in a metric house. */

@@ -1,5 +1,6 @@
 import { currency, namesCurrency, oneCurrency, signPattern, takeSign, withSign } from './currency.js';
-import { figure, fixFor, printDecimal, readDecimal } from './decimal.js';
+import { decimalNumber, figure, fixFor, printDecimal, readDecimal } from './decimal.js';
+import { beyondHouse, mostMoney } from './limits.js';
 import { isMetric } from './locale.js';
 import { unitName } from './metric.js';
 import { groupDigits, plainText } from './plain-text.js';
@@ -37,6 +38,8 @@ export function parseRate(text: string): Reading<Rate> {
   }
   const unit = writtenUnit(unitText);
   if (!unit) return unread(`'${unitText}' is not a unit`, `write ${unitChoices()}`);
+  const beyond = beyondHouse<Rate>(text, decimalNumber(rate), mostMoney);
+  if (beyond) return beyond;
   if (!unit.metric) return read({ rate, unit: unit.unit });
   const amount = rate.amount * unit.metric.over;
   if (!Number.isSafeInteger(amount)) return unread(`'${text}' has too many digits`, 'write fewer digits');

@@ -1,4 +1,5 @@
 import { decimalNumber, readDecimal } from './decimal.js';
+import { beyondHouse, mostCounted } from './limits.js';
 import { isMetric } from './locale.js';
 import { fromMetric } from './metric.js';
 import { plainText } from './plain-text.js';
@@ -28,6 +29,8 @@ export function parseUsage(text: string): Reading<Usage> {
   if (amount.amount <= 0 || per <= 0) return unread(`'${text}' is nothing`, 'write amounts of more than 0');
   const used = writtenUnit(unit);
   const times = decimalNumber(amount) * (used ? unitsIn(used) : 1);
+  const beyond = beyondHouse<Usage>(text, Math.max(times, per), mostCounted);
+  if (beyond) return beyond;
   const own = { amount: times, unit: used?.unit ?? unit };
   const volume = volumes.find(({ words }) => words.test(ofText));
   if (volume) return read({ ...own, per: per * volume.cubicFeet, of: 'cu ft' });

@@ -1,4 +1,5 @@
 import { decimalNumber, fixFor, readDecimal } from './decimal.js';
+import { beyondHouse, mostCounted } from './limits.js';
 import { isMetric } from './locale.js';
 import { fromMetric } from './metric.js';
 import { plainText } from './plain-text.js';
@@ -32,5 +33,6 @@ export function parseWeight(text: string): Reading<UnitWeight> {
     return unread(`'${text}' does not say for what`, `write ${digits} ${mass} / ${area} or ${digits} ${mass} / each`);
   const per = writtenUnit(unitText);
   if (!per) return unread(`'${unitText}' is not a unit`, `write ${unitChoices()}`);
-  return read({ pounds: (decimalNumber(amount) * factor) / unitsIn(per), per: per.unit });
+  const pounds = (decimalNumber(amount) * factor) / unitsIn(per);
+  return beyondHouse(text, pounds, mostCounted) ?? read({ pounds, per: per.unit });
 }

@@ -10,7 +10,7 @@ export function parseDays(text: string): Reading<number> {
   if (digits === '')
     return unread(`'${text}' is not a number of days`, 'write working days or weeks, such as 30 days or 6 weeks');
   const count = Number(digits);
-  if (count > 5000) return unread(`'${text}' is longer than any job`);
+  if (count > 5000) return unread(`'${text}' is longer than any job`, 'see whether a digit went astray');
   if (/^(working )?days?$/iu.test(unit)) return read(count);
   if (/^weeks?$/iu.test(unit)) return read(count * perWeek);
   if (unit === '') return unread(`'${text}' has no unit`, `write ${digits} days or ${digits} weeks`);

@@ -5,6 +5,7 @@ import type { Finding } from './finding.js';
 import { slugPattern } from './formats.js';
 import { valueAt } from './lookalikes.js';
 import { oncePerRecord, quoteWarnings, trapFindings } from './trap-findings.js';
+import { valueFindings } from './value-findings.js';
 import { validatorOf } from './validators.js';
 
 /** A record as written, with a way to ask which of it may be believed. */
@@ -46,7 +47,9 @@ export function checkRecord<Raw>(
   // A part's own schema knows better what belongs there.
   const isTold = (one: Finding): boolean => more.some(({ path, code }) => code === one.code && isSame(path, one.path));
   const own = find(schema, () => validatorOf(schema), front.data).filter((one) => !isTold(one));
-  const found = trapFindings([...own, ...more], front.data, front.origin);
+  const told = [...own, ...more];
+  const values = valueFindings(front.data).filter((one) => !told.some(({ path }) => isSame(path, one.path)));
+  const found = trapFindings([...told, ...values], front.data, front.origin);
   const harm = found.filter(({ code }) => code !== 'key-unknown');
   const sound = (path: Path): boolean =>
     !harm.some((one) => {
@@ -62,14 +65,14 @@ export function checkRecord<Raw>(
   const meant = (key: string): boolean =>
     found.some((one) => one.path.length === 1 && (one.meant === key || isElsewhere(key, one)));
   const { body, origin } = front;
-  const told = (some: readonly Finding[]): readonly Problem[] =>
+  const saying = (some: readonly Finding[]): readonly Problem[] =>
     oncePerRecord([...findingProblems(some, origin), ...quoteWarnings(front.data, found, origin)]);
-  const without = (path: Path): readonly Problem[] => told(found.filter((one) => !isAtOrBelow(one.path, path)));
+  const without = (path: Path): readonly Problem[] => saying(found.filter((one) => !isAtOrBelow(one.path, path)));
   const misnamed = found.flatMap(({ path, code, form }) => {
     const text = valueAt(front.data, path);
     return code === 'text-form' && form === slugPattern && typeof text === 'string' ? [{ path, text }] : [];
   });
-  return { slug, raw: front.data as Raw, body, origin, problems: told(found), sound, without, misnamed, meant };
+  return { slug, raw: front.data as Raw, body, origin, problems: saying(found), sound, without, misnamed, meant };
 }
 
 /** Entries of the list at `key` that are sound; none when the list is not there. */

@@ -7,14 +7,13 @@ const oddSpace = /[\u00a0\u1680\u2000-\u200d\u202f\u205f\u2060\u3000\ufeff]/u;
 export function oddSpaceIn(text: string): { readonly index: number; readonly name: string } | undefined {
   const [sign] = oddSpace.exec(text) ?? [];
   if (sign === undefined) return undefined;
-  const number = (sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
   const isWide = !/[\u200b-\u200d\u2060\ufeff]/u.test(sign);
   const what = /[\u00a0\u202f]/u.test(sign)
     ? 'a no-break space'
     : isWide
       ? 'a typographic space'
       : 'a sign without width';
-  return { index: text.indexOf(sign), name: `U+${number}, ${what}` };
+  return { index: text.indexOf(sign), name: `${codePoint(sign)}, ${what}` };
 }
 
 /** A text without them, as it was meant. */
@@ -45,12 +44,33 @@ export function valueAt(data: unknown, path: Path): unknown {
   );
 }
 
-/** Every text of a record with its path. */
-export function textsIn(value: unknown, path: Path = []): readonly { readonly text: string; readonly path: Path }[] {
-  if (typeof value === 'string') return [{ text: value, path }];
-  if (value === null || typeof value !== 'object') return [];
+/** What nothing is seen of: spaces of every kind, signs without width, controls, and the blanks of scripts that have a letter for one. */
+const unseen = /[\s\p{Cc}\p{Cf}\p{Z}\p{Default_Ignorable_Code_Point}\u2800]/gu;
+
+/** Is nothing of a text to be seen on paper? */
+export function nothingSeen(text: string): boolean {
+  return text.replace(unseen, '') === '';
+}
+
+/** Controls other than tabs and ends of lines, halves of a sign, what is none by definition, and signs that turn around what follows them. */
+const unshown = /[^\P{Cc}\t\n\r]|[\p{Cs}\ufffe\uffff\u202d\u202e]/u;
+
+/** The first sign of a text that cannot be shown or printed: `U+0007`. */
+export function unshownSignIn(text: string): string | undefined {
+  const [sign] = unshown.exec(text) ?? [];
+  return sign === undefined ? undefined : codePoint(sign);
+}
+
+/** `U+00A0`. */
+function codePoint(sign: string): string {
+  return `U+${(sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
+}
+
+/** Every single value of a record with its path. */
+export function leavesIn(value: unknown, path: Path = []): readonly { readonly value: unknown; readonly path: Path }[] {
+  if (value === null || typeof value !== 'object') return [{ value, path }];
   const parts: readonly (readonly [string | number, unknown])[] = Array.isArray(value)
     ? value.map((part: unknown, index) => [index, part] as const)
     : Object.entries(value);
-  return parts.flatMap(([key, part]) => textsIn(part, [...path, key]));
+  return parts.flatMap(([key, part]) => leavesIn(part, [...path, key]));
 }

@@ -255,7 +255,7 @@ function wrongType(error: ErrorObject, path: Path, name: string): Finding {
 
 function typeFix(data: unknown, schema: Wanted, notation?: Notation): string | undefined {
   if (notation) {
-    if (typeof data !== 'number') return undefined;
+    if (typeof data !== 'number' || !Number.isFinite(data)) return undefined;
     if (notation.fromNumber) return `did you mean ${notation.fromNumber(data)}?`;
     const reading = notation.read(String(data));
     return reading.ok ? undefined : reading.fix;

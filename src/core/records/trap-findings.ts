@@ -1,7 +1,7 @@
 import { placeWritten, problemAt, type Origin, type Path, type Problem } from '../../base/problem/index.js';
 import { isMetric } from '../../base/units/index.js';
 import type { Finding } from './finding.js';
-import { insideTypographic, oddSpaceIn, textsIn, valueAt, withoutOddSpaces } from './lookalikes.js';
+import { insideTypographic, leavesIn, oddSpaceIn, valueAt, withoutOddSpaces } from './lookalikes.js';
 import { quoted } from './value-words.js';
 
 /** Findings as they are, but those whose cause is a sign that YAML takes for something else than its writer did: these say so, and what
@@ -13,7 +13,7 @@ export function trapFindings(found: readonly Finding[], data: unknown, origin: O
 }
 
 function trapOf(one: Finding, data: unknown, origin: Origin): Finding | undefined {
-  if (one.missing !== undefined) return undefined;
+  if (one.missing !== undefined || one.code === 'text-empty') return undefined;
   const key = String(one.path.at(-1) ?? '');
   if (one.code === 'key-unknown') {
     const odd = oddSpaceIn(key);
@@ -102,7 +102,8 @@ function commaFix(text: string): string {
 /** Texts that stand in typographic quotes and are otherwise fine: they will be printed with them. */
 export function quoteWarnings(data: unknown, found: readonly Finding[], origin: Origin): readonly Problem[] {
   const told = new Set(found.map(({ path }) => JSON.stringify(path)));
-  return textsIn(data).flatMap(({ text, path }) => {
+  return leavesIn(data).flatMap(({ value: text, path }) => {
+    if (typeof text !== 'string') return [];
     const inside = insideTypographic(text);
     if (inside === undefined || told.has(JSON.stringify(path))) return [];
     // Within straight quotes they are meant.
