@@ -76,6 +76,23 @@ describe('printProblems', () => {
     expect(byCause([at(1), { ...at(2), severity: 'warning' }, at(3), at(4)])).toHaveLength(2);
   });
 
+  it('tells the first hundred of one kind, and how many more there are', () => {
+    const wrong = Array.from({ length: 10_000 }, (_, index) => ({
+      ...slip,
+      file: `content/rooms/room-${index}.md`,
+      message: `room ${index}`,
+    }));
+    const other: Problem = { ...slip, code: 'list-short', file: 'content/rooms/zoo.md' };
+    const printed = printProblems([...wrong, other]);
+    expect(printed.match(/error: room /gu)).toHaveLength(100);
+    expect(printed).toContain('list-short');
+    expect(printed.split('\n\n').slice(-2)).toEqual([
+      'and 9,900 more of option-unknown: bookmatch check --json has all of them',
+      '10001 errors in 10001 files. Nothing was written.\n',
+    ]);
+    expect(printProblems(wrong.slice(0, 100))).not.toContain('more of');
+  });
+
   it('colours only when asked', () => {
     expect(printProblems([slip])).not.toContain('\u001b');
     expect(printProblems([slip], { color: true })).toContain('\u001b[31moption-unknown\u001b[39m');

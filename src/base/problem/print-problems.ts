@@ -1,4 +1,4 @@
-import { counted, joinWords } from '../units/index.js';
+import { counted, joinWords, printAmount } from '../units/index.js';
 import picocolors from 'picocolors';
 import { printable } from './printable.js';
 import type { Problem } from './problem.js';
@@ -25,7 +25,30 @@ export function printProblems(problems: readonly Problem[], { color = false, out
   const paint = picocolors.createColors(color);
   const ending = outcome ?? (hasErrors(sorted) ? 'Nothing was written.' : '');
   const last = `${count(sorted)}${ending === '' ? '' : ` ${ending}`}`;
-  return `${[...byCause(sorted).map((group) => printGroup(group, paint)), paint.bold(last)].join('\n\n')}\n`;
+  return `${[...firstOfKind(byCause(sorted), paint), paint.bold(last)].join('\n\n')}\n`;
+}
+
+/** So many of one code are printed. Whoever mends these has seen what is wrong, and sees the next ones then. */
+const mostOfCode = 100;
+
+/** Groups of problems as they are printed, the first hundred of each code; at the end, how many more there are of which. */
+function firstOfKind(groups: readonly (readonly Problem[])[], paint: Paint): readonly string[] {
+  const byCode = new Map<string, (readonly Problem[])[]>();
+  for (const group of groups) {
+    const code = group[0]?.code ?? '';
+    const same = byCode.get(code);
+    if (same) same.push(group);
+    else byCode.set(code, [group]);
+  }
+  const left = [...byCode].flatMap(([code, same]) =>
+    same.length > mostOfCode ? [[code, same.slice(mostOfCode)] as const] : [],
+  );
+  const hidden = new Set(left.flatMap(([, rest]) => rest));
+  const more = left.map(([code, rest]) => {
+    const count = rest.reduce((sum, group) => sum + group.length, 0);
+    return `and ${printAmount(count, 0)} more of ${paint.bold(code)}: bookmatch check --json has all of them`;
+  });
+  return [...groups.filter((group) => !hidden.has(group)).map((group) => printGroup(group, paint)), ...more];
 }
 
 /** So many problems of one cause are printed one by one; more are told by the first and the places of the others. */
@@ -40,7 +63,9 @@ export function byCause(problems: readonly Problem[]): readonly (readonly Proble
   for (const problem of problems) {
     const { code, severity, message, fix, cause } = problem;
     const name = JSON.stringify(cause === undefined ? [severity, code, message, fix] : [severity, cause]);
-    groups.set(name, [...(groups.get(name) ?? []), problem]);
+    const same = groups.get(name);
+    if (same) same.push(problem);
+    else groups.set(name, [problem]);
   }
   const place = new Map(problems.map((problem, index) => [problem, index]));
   const first = (group: readonly Problem[]): number => (group[0] && place.get(group[0])) ?? 0;
