@@ -1,10 +1,10 @@
-import { chmod, mkdir, mkdtemp, readdir, rename, rm } from 'node:fs/promises';
+import { chmod, mkdtemp, readdir, rename, rm } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import Eleventy, { type UserConfig } from '@11ty/eleventy';
 import type { Book } from '../core/book/index.js';
 import type { Comparison } from '../core/compare/index.js';
 import { pathBelow } from '../disk/program/index.js';
-import { writeAtomically } from '../disk/store/index.js';
+import { makeFolder, writeAtomically } from '../disk/store/index.js';
 import { pagesRoot } from './assets.js';
 import { bookConfig, comparisonConfig, manualConfig } from './config.js';
 import type { ManualText } from './manual.js';
@@ -46,7 +46,7 @@ async function writeSheets(
   files: ReadonlyMap<string, Uint8Array> = new Map(),
 ): Promise<WrittenPage[]> {
   const out = resolve(outDir);
-  await mkdir(out, { recursive: true });
+  await makeFolder(out);
   const fresh = await mkdtemp(join(out, `.${name}-`));
   try {
     // One instance writes one set of sheets: a second write would reuse the first one's data.

@@ -1,10 +1,10 @@
 import { existsSync } from 'node:fs';
-import { mkdir, readFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import process from 'node:process';
 import { git } from '../../disk/history/index.js';
 import type { Source } from '../../core/model/index.js';
-import { writeAtomically } from '../../disk/store/index.js';
+import { makeFolder, writeAtomically } from '../../disk/store/index.js';
 import { recordNumber, type IsoDate } from '../../base/units/index.js';
 import type { Console, Terminal } from '../console.js';
 import { passphraseVariable } from '../passphrase.js';
@@ -18,7 +18,7 @@ export type Run = (argv: readonly string[], terminal: Terminal) => Promise<numbe
 /** Makes the demo house with its history in an empty folder, by the commands themselves. Rejects when one of them fails:
  *  that is a fault of the program or of its demo, not of the person. */
 export async function tellHistory(dir: string, sources: readonly Source[], run: Run, console: Console): Promise<void> {
-  await mkdir(dir, { recursive: true });
+  await makeFolder(dir);
   const telling: Telling = { dir, sources, run, console };
   await inGit(dir, ['init', '--quiet', '--initial-branch=main']);
   await inGit(dir, ['config', 'user.name', 'Project manager']);

@@ -3,6 +3,7 @@ export { readHouseFolder, type HouseFolder } from './read-house-folder.js';
 export type { ReadBefore } from './read-folder.js';
 export { keptResults, type KeptResults } from './kept-results.js';
 export { readShared } from './read-shared.js';
+export { makeFolder } from './make-folder.js';
 export { liesInside } from './lies-inside.js';
 export { oneAtATime } from './one-at-a-time.js';
 export { readListFile, readWorkbook, workbookKind } from './read-list-file.js';

@@ -1,6 +1,7 @@
-import { mkdir, rm, stat, writeFile } from 'node:fs/promises';
+import { rm, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
+import { isFolder, makeFolder } from './make-folder.js';
 
 /** A write takes a few milliseconds: who holds the place for so long, in milliseconds, is no more. */
 const longest = 10_000;
@@ -19,8 +20,9 @@ export async function oneAtATime<T>(houseDir: string, work: () => Promise<T>): P
 }
 
 async function take(folder: string, place: string): Promise<boolean> {
+  // A house that is gone is not begun anew.
   if (!(await isFolder(dirname(folder)))) return false;
-  const isThere = await mkdir(folder, { recursive: true }).then(
+  const isThere = await makeFolder(folder).then(
     () => true,
     () => false,
   );
@@ -36,12 +38,4 @@ async function take(folder: string, place: string): Promise<boolean> {
     if (since && Date.now() - since.mtimeMs > longest) await rm(place, { force: true });
   }
   return false;
-}
-
-/** A house that is gone is not begun anew. */
-function isFolder(path: string): Promise<boolean> {
-  return stat(path).then(
-    (facts) => facts.isDirectory(),
-    () => false,
-  );
 }

@@ -26,21 +26,23 @@ export function startReading(root: string, prefix: string, within: string, befor
   return { root, prefix, within, before, files: [], problems: [], visited: new Set() };
 }
 
-async function readFolder(path: string, reading: Reading): Promise<void> {
-  const real = await realpath(join(reading.root, path));
+/** `real` is where a folder lies, whatever links lead there: of what is no link in it that is known without asking the disk, which would go through every
+ *  folder above it again. */
+async function readFolder(path: string, real: string, reading: Reading): Promise<void> {
   if (reading.visited.has(real)) return;
   reading.visited.add(real);
-  const names = await readdir(real).catch(() => undefined);
-  if (!names) return report(reading, path, 'file-unreadable', 'the folder may not be read', 'check who owns it');
-  for (const name of names.filter((one) => !one.startsWith('.')).sort()) await readEntry(`${path}/${name}`, reading);
+  const entries = await readdir(real, { withFileTypes: true }).catch(() => undefined);
+  if (!entries) return report(reading, path, 'file-unreadable', 'the folder may not be read', 'check who owns it');
+  const seen = entries.filter(({ name }) => !name.startsWith('.')).sort((a, b) => (a.name < b.name ? -1 : 1));
+  for (const entry of seen) {
+    const [at, below] = [`${path}/${entry.name}`, join(real, entry.name)];
+    await (entry.isSymbolicLink() ? readEntry(at, reading) : readReal(at, below, reading));
+  }
 }
 
 /** Reads a file, or a folder with all that is in it. */
 export async function readEntry(path: string, reading: Reading): Promise<void> {
-  const full = join(reading.root, path);
-  const known = reading.before?.get(full);
-  if (known && known.mark === markOf(full)) return void reading.files.push(known.source);
-  const real = await realpath(full).catch(() => undefined);
+  const real = await realpath(join(reading.root, path)).catch(() => undefined);
   if (real === undefined) return report(reading, path, 'link-broken', 'the link leads nowhere', 'remove it');
   if (!real.startsWith(`${reading.root}${sep}`)) {
     return report(
@@ -51,8 +53,16 @@ export async function readEntry(path: string, reading: Reading): Promise<void> {
       'copy the file in its place',
     );
   }
-  const facts = await stat(real);
-  if (facts.isDirectory()) return readFolder(path, reading);
+  return readReal(path, real, reading);
+}
+
+async function readReal(path: string, real: string, reading: Reading): Promise<void> {
+  const full = join(reading.root, path);
+  const known = reading.before?.get(full);
+  if (known && known.mark === markOf(full)) return void reading.files.push(known.source);
+  const facts = await stat(real).catch(() => undefined);
+  if (!facts) return report(reading, path, 'file-unreadable', 'the file may not be read', 'check who owns it');
+  if (facts.isDirectory()) return readFolder(path, real, reading);
   // Reading a pipe or a device may never end.
   if (!facts.isFile()) return report(reading, path, 'file-binary', 'this is no file of text', 'remove it');
   if (facts.size > largestRecord) {

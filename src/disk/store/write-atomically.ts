@@ -1,12 +1,13 @@
 import { randomBytes } from 'node:crypto';
-import { mkdir, open, rename, rm } from 'node:fs/promises';
+import { open, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
+import { makeFolder } from './make-folder.js';
 
 /** Writes a file whole or not at all: a reader sees the old bytes or the new, never a part. Makes the folder. Rejects when the
  *  disk refuses; what was there stays, and nothing is left beside it. */
 export async function writeAtomically(path: string, bytes: Uint8Array | string): Promise<void> {
   const folder = dirname(path);
-  await mkdir(folder, { recursive: true });
+  await makeFolder(folder);
   const temporary = join(folder, `.${basename(path)}.${randomBytes(6).toString('hex')}.tmp`);
   try {
     const file = await open(temporary, 'wx');

@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { mkdir, readdir, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
+import { makeFolder } from './make-folder.js';
 import { OutputRefused } from './write-tree.js';
 
 /** Rejects with OutputRefused, in words that follow its name, for a folder that cannot become a new one: a file, or one that has something in it. */
@@ -29,13 +30,13 @@ export async function writeNewFolder(
 ): Promise<void> {
   const target = resolve(dir);
   await refuseTaken(dir);
-  const made = await mkdir(dirname(target), { recursive: true });
+  const made = await makeFolder(dirname(target));
   const fresh = join(dirname(target), `.${basename(target)}.${randomBytes(6).toString('hex')}.new`);
   try {
     await mkdir(fresh);
     for (const [path, text] of files) {
       const full = join(fresh, ...path.split('/'));
-      await mkdir(dirname(full), { recursive: true });
+      await makeFolder(dirname(full));
       await writeFile(full, text);
     }
     await finish(fresh);

@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
-import { link, mkdir, open, rm } from 'node:fs/promises';
+import { link, open, rm } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
+import { makeFolder } from './make-folder.js';
 
 /** Writes files that are not there yet (path in the folder with / → content): all of them or none, each whole. Rejects when one is there after
  *  all or the disk refuses; what was there stays, and nothing new is left. */
@@ -9,7 +10,7 @@ export async function writeNew(dir: string, files: ReadonlyMap<string, string>):
   try {
     for (const [path, content] of files) {
       const target = join(dir, ...path.split('/'));
-      await mkdir(dirname(target), { recursive: true });
+      await makeFolder(dirname(target));
       await writeOne(target, content);
       done.push(target);
     }

@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { mkdir, readdir, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
+import { makeFolder } from './make-folder.js';
 
 /** A folder that is not written to, in words for the person who named it. */
 export class OutputRefused extends Error {}
@@ -20,7 +21,7 @@ export async function writeTree(dir: string, files: ReadonlyMap<string, Uint8Arr
   await replaceFolder(dir, async (fresh) => {
     for (const [path, content] of files) {
       const full = join(fresh, ...path.split('/'));
-      await mkdir(dirname(full), { recursive: true });
+      await makeFolder(dirname(full));
       await writeFile(full, content);
     }
   });
@@ -31,7 +32,7 @@ export async function writeTree(dir: string, files: ReadonlyMap<string, Uint8Arr
 export async function replaceFolder<T>(dir: string, fill: (fresh: string) => Promise<T>): Promise<T> {
   const target = resolve(dir);
   await refuseForeign(target, dir);
-  await mkdir(dirname(target), { recursive: true });
+  await makeFolder(dirname(target));
   const name = `.${basename(target)}.${randomBytes(6).toString('hex')}`;
   const [fresh, former] = [join(dirname(target), `${name}.new`), join(dirname(target), `${name}.old`)];
   try {

@@ -1,0 +1,32 @@
+import { mkdir, stat } from 'node:fs/promises';
+import { dirname } from 'node:path';
+
+/** Makes a folder and those above it that are not there, and answers the topmost that it made. Unlike Node's own `recursive`, which never ends where a disk
+ *  has no room for a name below a folder that is there (Linux says so below /proc), each folder is tried twice at most. Rejects as `mkdir` does. */
+export async function makeFolder(path: string): Promise<string | undefined> {
+  const error = await refusalOf(path);
+  if (error === undefined) return path;
+  if (await isFolder(path)) return undefined;
+  const above = dirname(path);
+  if (error.code !== 'ENOENT' || above === path) throw error;
+  const topmost = await makeFolder(above);
+  const again = await refusalOf(path);
+  // Somebody else may have made it meanwhile.
+  if (again !== undefined && !(await isFolder(path))) throw again;
+  return topmost ?? path;
+}
+
+function refusalOf(path: string): Promise<NodeJS.ErrnoException | undefined> {
+  return mkdir(path).then(
+    () => undefined,
+    (error: NodeJS.ErrnoException) => error,
+  );
+}
+
+/** Is there a folder at a path, or a link to one? */
+export function isFolder(path: string): Promise<boolean> {
+  return stat(path).then(
+    (facts) => facts.isDirectory(),
+    () => false,
+  );
+}
