@@ -5,15 +5,14 @@ import { verifySigned, type Verification } from '../disk/load/signed/index.js';
 import type { Issue, IssueSignature, Records } from '../core/model/index.js';
 import { addSignatures, digestOfBytes, signerRoles, type SignerRole } from '../signoff/index.js';
 import { pathBelow } from '../disk/program/index.js';
-import { writeAtomically } from '../disk/store/index.js';
 import { printDay, speakAs } from '../base/units/index.js';
-import { commitWritten } from './commit-written.js';
+import { commitTogether } from './commit-together.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './house-options.js';
 import { readNamed } from './read-named.js';
 import { UsageError } from './usage-error.js';
 import { printVerification } from './verification-text.js';
-import { writeRecord } from './write-record.js';
+import { recordText } from './write-record.js';
 
 interface AcceptOptions extends HouseOptions {
   readonly byHand?: boolean;
@@ -117,10 +116,13 @@ async function record(
 ): Promise<number> {
   const file = signatures[0]?.file ?? '';
   const { file: recordPath, text } = issue.origin;
-  await writeAtomically(join(dir, file), bytes);
-  await writeRecord(dir, records, recordPath, addSignatures(text, issue.signatures, signatures));
+  const signed = recordText(records, recordPath, addSignatures(text, issue.signatures, signatures));
   const who = signatures.map(({ role }) => role).join(' and ');
   const words = `Issue ${issue.number} signed by ${who}`;
-  console.tell(`${words}\n${join(dir, file)}  the signed book\n${join(dir, recordPath)}  its record\n`);
-  return commitWritten(dir, [file, recordPath], words, console);
+  const told = `${words}\n${join(dir, file)}  the signed book\n${join(dir, recordPath)}  its record\n`;
+  const files = new Map<string, Uint8Array | string>([
+    [file, bytes],
+    [recordPath, signed],
+  ]);
+  return commitTogether(dir, files, words, told, console);
 }

@@ -16,9 +16,8 @@ import {
   sharedDigests,
   tradeDigests,
 } from '../signoff/index.js';
-import { writeAtomically } from '../disk/store/index.js';
 import { printDay, recordNumber, shortDigest, speakAs } from '../base/units/index.js';
-import { commitWritten } from './commit-written.js';
+import { commitTogether } from './commit-together.js';
 import type { Console } from './console.js';
 import {
   checkHouseDir,
@@ -149,14 +148,11 @@ async function makeIssue(
     [`${path}.pdf`, pdf],
     [recordPath, record],
   ];
-  for (const [file, bytes] of files) await writeAtomically(join(dir, file), bytes);
   const words = `Issue ${number} for ${purpose}`;
-  console.tell(
+  const told =
     `${words}, ${printDay(book.on)}, digest ${shortDigest(digest)}\n` +
-      `${join(dir, `${path}.pdf`)}  to print or to sign\n` +
-      `${join(dir, `${path}.json`)}  what was issued, as data\n` +
-      `${join(dir, recordPath)}  its record${anyway ? `, with the ${anyway.despite.length} points that stood in the way` : ''}\n`,
-  );
-  const paths = files.map(([file]) => file);
-  return commitWritten(dir, paths, words, console);
+    `${join(dir, `${path}.pdf`)}  to print or to sign\n` +
+    `${join(dir, `${path}.json`)}  what was issued, as data\n` +
+    `${join(dir, recordPath)}  its record${anyway ? `, with the ${anyway.despite.length} points that stood in the way` : ''}\n`;
+  return commitTogether(dir, new Map(files), words, told, console);
 }

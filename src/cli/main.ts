@@ -5,6 +5,7 @@ import { programVersion } from '../disk/program/index.js';
 import { tellingHowItIsCalled } from './called-as.js';
 import { inLocale, usualLocale } from '../base/units/index.js';
 import { plainConsole } from './plain-console.js';
+import { finishInterrupted } from './finish-begun.js';
 import { UsageError } from './usage-error.js';
 
 /** A command as `--help` lists it. Its file is read only when it is asked for: most of the program is behind one of them. */
@@ -197,8 +198,10 @@ async function runCommand(argv: readonly string[], terminal: Terminal): Promise<
   };
   const asked = argv.find((word) => word !== 'help' && !word.startsWith('-'));
   const program = await makeProgram(asked, console, done);
-  program.hook('preAction', (_, command) => {
-    isQuiet = command.opts<{ readonly quiet?: boolean }>().quiet === true;
+  program.hook('preAction', async (_, command) => {
+    const options = command.opts<{ readonly quiet?: boolean; readonly house?: unknown; readonly out?: unknown }>();
+    isQuiet = options.quiet === true;
+    await finishInterrupted(options, console);
   });
   try {
     await program.parseAsync(argv, { from: 'user' });

@@ -10,7 +10,12 @@ export async function writeRecord(
   file: string,
   text: string,
 ): Promise<void> {
+  await writeAtomically(join(dir, file), recordText({ sources }, file, text));
+}
+
+/** A record's new text as it is written. */
+export function recordText({ sources }: { readonly sources: readonly Source[] }, file: string, text: string): string {
   const before = sources.find(({ path }) => path === file)?.text ?? '';
   const mark = before.startsWith('\uFEFF') && !text.startsWith('\uFEFF') ? '\uFEFF' : '';
-  await writeAtomically(join(dir, file), mark + text);
+  return mark + text;
 }

@@ -1,11 +1,11 @@
-import { readFile, rm } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Book } from '../core/book/index.js';
 import type { Records, Source } from '../core/model/index.js';
 import type { Problem } from '../base/problem/index.js';
-import type { IsoDate } from '../base/units/index.js';
+import { counted, type IsoDate } from '../base/units/index.js';
 import type { OpenHouse } from '../disk/load/index.js';
-import { oneAtATime, writeAtomically } from '../disk/store/index.js';
+import { oneAtATime, writeTogether } from '../disk/store/index.js';
 import type { Console } from './console.js';
 
 /** The Book and the records of a house with records in it, new ones or in place of its own; without a Book, the errors that there would be. */
@@ -35,11 +35,17 @@ export async function writeUnlessChanged(
 ): Promise<boolean> {
   const changed = await oneAtATime(dir, async () => {
     const differ = await changedOnDisk(dir, sources, written);
-    if (differ.length === 0) await writeAllOrNone(dir, sources, written);
+    const files = new Map(written.map(({ path, text }) => [path, text]));
+    if (differ.length === 0) await writeTogether(dir, files, { what: recordsWords(written) }, () => Promise.resolve());
     return differ;
   });
   if (changed.length > 0) console.error(`${outcome}: ${changed.join(', ')} changed on disk meanwhile. Try again.\n`);
   return changed.length === 0;
+}
+
+function recordsWords(written: readonly Source[]): string {
+  const [first] = written;
+  return first && written.length === 1 ? first.path : `what was written into ${counted(written.length, 'record')}`;
 }
 
 /** Paths among those to be written whose files are no longer as they were read: changed, gone, or there meanwhile. */
@@ -53,22 +59,4 @@ async function changedOnDisk(
   for (const { path } of written)
     if ((await readFile(join(dir, path), 'utf8').catch(() => undefined)) !== before.get(path)) changed.push(path);
   return changed;
-}
-
-/** Where the disk refuses one of them, those that were written are as they were before it is told; new ones are gone again. */
-async function writeAllOrNone(dir: string, sources: readonly Source[], written: readonly Source[]): Promise<void> {
-  const before = new Map(sources.map(({ path, text }) => [path, text]));
-  const done: string[] = [];
-  try {
-    for (const { path, text } of written) {
-      await writeAtomically(join(dir, path), text);
-      done.push(path);
-    }
-  } catch (error) {
-    for (const path of done) {
-      const text = before.get(path);
-      await (text === undefined ? rm(join(dir, path)) : writeAtomically(join(dir, path), text));
-    }
-    throw error;
-  }
 }

@@ -2,6 +2,7 @@
  *  texts; files committed. Absent: any other writing to the repository. */
 export { git } from './git.js';
 export { beginHistory } from './begin-history.js';
+export { isCommitted } from './is-committed.js';
 export { commitFiles } from './commit-files.js';
 export { contentIds } from './content-ids.js';
 export { diffTexts } from './diff-texts.js';

@@ -1,7 +1,10 @@
-import { rm, stat, writeFile } from 'node:fs/promises';
+import { readFile, rm, stat, writeFile } from 'node:fs/promises';
+import { hostname } from 'node:os';
 import { dirname, join } from 'node:path';
+import process from 'node:process';
 import { setTimeout as wait } from 'node:timers/promises';
 import { isFolder, makeFolder } from './make-folder.js';
+import { runs } from './runs.js';
 
 /** A write takes a few milliseconds: who holds the place for so long, in milliseconds, is no more. */
 const longest = 10_000;
@@ -19,6 +22,16 @@ export async function oneAtATime<T>(houseDir: string, work: () => Promise<T>): P
   }
 }
 
+/** Who holds the place: a program of a machine, as several may work in one folder. */
+const holder = (pid: number): string => `${pid} ${hostname()}`;
+
+/** Was the place left by a program of this machine that was killed? */
+async function isLeft(place: string): Promise<boolean> {
+  const written = await readFile(place, 'utf8').catch(() => '');
+  const pid = Number.parseInt(written, 10);
+  return pid > 0 && written === holder(pid) && !runs(pid);
+}
+
 async function take(folder: string, place: string): Promise<boolean> {
   // A house that is gone is not begun anew.
   if (!(await isFolder(dirname(folder)))) return false;
@@ -28,12 +41,13 @@ async function take(folder: string, place: string): Promise<boolean> {
   );
   if (!isThere) return false;
   for (const begun = Date.now(); Date.now() - begun < 2 * longest; await wait(5)) {
-    const why = await writeFile(place, '', { flag: 'wx' }).then(
+    const why = await writeFile(place, holder(process.pid), { flag: 'wx' }).then(
       () => undefined,
       (error: NodeJS.ErrnoException) => error.code ?? '',
     );
     if (why === undefined) return true;
     if (why !== 'EEXIST') return false;
+    if (await isLeft(place)) await rm(place, { force: true });
     const since = await stat(place).catch(() => undefined);
     if (since && Date.now() - since.mtimeMs > longest) await rm(place, { force: true });
   }

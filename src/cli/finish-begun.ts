@@ -1,0 +1,33 @@
+import { existsSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import type { Console } from './console.js';
+
+/** Folders in which a command may find what an earlier run was killed at: its house, the site in that, and the folder that it writes to. */
+interface Folders {
+  readonly house?: unknown;
+  readonly out?: unknown;
+}
+
+/** Finishes there what runs that were interrupted had begun to put in place, or clears away what they had only made, and says so in a sentence each. */
+export async function finishInterrupted({ house, out }: Folders, console: Pick<Console, 'error'>): Promise<void> {
+  const named = [house, typeof house === 'string' ? join(house, '_site') : undefined, out];
+  const folders = new Set(named.flatMap((one) => (typeof one === 'string' && one !== '' ? [resolve(one)] : [])));
+  for (const folder of folders) if (existsSync(join(folder, '.bookmatch'))) await finishIn(folder, console);
+}
+
+async function finishIn(folder: string, console: Pick<Console, 'error'>): Promise<void> {
+  const { finishBegun } = await import('../disk/store/index.js');
+  const begun = await finishBegun(folder, async ({ paths, message }) => {
+    const { commitFiles, isCommitted } = await import('../disk/history/index.js');
+    if (await isCommitted(folder, paths)) return;
+    const committed = await commitFiles(folder, paths, message);
+    if (!committed.ok)
+      console.error(`git would not commit ${paths.join(', ')}: ${committed.why}. Commit them yourself.\n`);
+  });
+  if (begun === undefined) return;
+  const why = 'An earlier run was interrupted';
+  if (begun === 'nothing') console.error(`${why} before anything was written: what it had prepared is cleared away.\n`);
+  else if (begun === 'elsewhere')
+    console.error(`${why} while it wrote into a shared folder: do what it did once more.\n`);
+  else console.error(`${why}, and what it had begun is now finished: ${begun.what}.\n`);
+}

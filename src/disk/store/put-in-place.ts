@@ -1,0 +1,178 @@
+import { randomBytes } from 'node:crypto';
+import { link, lstat, readdir, readFile, rename, rm, rmdir, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import process from 'node:process';
+import { liesInside } from './lies-inside.js';
+import { isFolder, makeFolder } from './make-folder.js';
+import { runs } from './runs.js';
+import { oneAtATime } from './one-at-a-time.js';
+import { syncFolder, writeAtomically } from './write-atomically.js';
+
+/** What a run means to put in place all together, as it is noted before the first of it moves. */
+export interface Begun {
+  /** In words that follow 'finished': `issue 2 for construction`. */
+  readonly what: string;
+  /** Paths below the folder with /: where each file or folder was made, and its place. */
+  readonly moves: readonly Move[];
+  /** What is committed once all of it is in place. */
+  readonly commit?: { readonly paths: readonly string[]; readonly message: string };
+}
+
+interface Move {
+  readonly from: string;
+  readonly to: string;
+}
+
+const folderOf = (root: string): string => join(root, '.bookmatch');
+const noteOf = (root: string): string => join(folderOf(root), 'begun.json');
+const made = /^new-(\d+)-[0-9a-f]{12}$/u;
+
+/** Makes a folder inside `root` in which files and folders are made before they are put in their places. Answers its path below `root`. */
+export async function makeStage(root: string): Promise<string> {
+  const path = `.bookmatch/new-${process.pid}-${randomBytes(6).toString('hex')}`;
+  await makeFolder(join(root, path));
+  return path;
+}
+
+/** Writes files (path below `root` with / → content) all together: whenever the program is killed, either none of them is written or all of them are as
+ *  soon as `finishBegun` is called for that folder. `then` is done before the note of it is removed. Rejects when the disk refuses; then nothing is written. */
+export async function writeTogether<T>(
+  root: string,
+  files: ReadonlyMap<string, Uint8Array | string>,
+  note: Omit<Begun, 'moves'>,
+  then: () => Promise<T>,
+): Promise<T> {
+  const stage = await makeStage(root);
+  const moves: Move[] = [];
+  try {
+    for (const [to, content] of files) {
+      const from = `${stage}/${moves.length}`;
+      await writeAtomically(join(root, from), content);
+      moves.push({ from, to });
+    }
+  } catch (error) {
+    await clearAway(root, stage);
+    throw error;
+  }
+  return putInPlace(root, stage, { ...note, moves }, then);
+}
+
+/** Moves what was made in a stage to its places, all of it or none, in the same way. A folder takes the place of the one that is there. */
+export async function putInPlace<T>(root: string, stage: string, begun: Begun, then: () => Promise<T>): Promise<T> {
+  const done: Move[] = [];
+  try {
+    await writeAtomically(join(root, stage, 'begun.json'), `${JSON.stringify(begun)}\n`);
+    await rename(join(root, stage, 'begun.json'), noteOf(root));
+    await syncFolder(folderOf(root));
+    for (const move of begun.moves) {
+      done.push(move);
+      await moveIn(root, move);
+    }
+  } catch (error) {
+    for (const move of done.toReversed()) await moveBack(root, move);
+    await rm(noteOf(root), { force: true });
+    await clearAway(root, stage);
+    throw error;
+  }
+  const result = await then();
+  await clearAway(root, stage);
+  await rm(noteOf(root), { force: true });
+  await rmdir(folderOf(root)).catch(() => undefined);
+  return result;
+}
+
+/** Finishes in a folder what an interrupted run had begun to put in place, and `commit`s it; clears away what it had only made. Answers what it
+ *  was; `'nothing'` where none of it was in place yet; `'elsewhere'` where it
+ *  wrote outside of the folder, so that it can't be finished here; undefined where no run was interrupted, as nearly always. Rejects when the disk refuses. */
+export async function finishBegun(
+  root: string,
+  commit: (commit: NonNullable<Begun['commit']>) => Promise<void>,
+): Promise<Begun | 'nothing' | 'elsewhere' | undefined> {
+  if ((await leftIn(root)).length === 0) return undefined;
+  // Who is at it has the place, and will be done with it.
+  return oneAtATime(root, async () => {
+    const begun = await readNote(root);
+    if (begun && begun !== 'elsewhere') {
+      for (const move of begun.moves) await moveIn(root, move);
+      if (begun.commit) await commit(begun.commit);
+    }
+    const left = await leftIn(root);
+    for (const name of left) await clearAway(root, `.bookmatch/${name}`);
+    return begun ?? (left.length > 0 ? 'nothing' : undefined);
+  }).finally(() => rmdir(folderOf(root)).catch(() => undefined));
+}
+
+/** What interrupted runs left: the note, and stages of no run that is still alive. The note is the last. */
+async function leftIn(root: string): Promise<readonly string[]> {
+  const names = await readdir(folderOf(root)).catch(() => []);
+  const stages = names.filter((name) => {
+    const [, pid] = made.exec(name) ?? [];
+    // One run of this program does one thing after the other.
+    return pid !== undefined && (Number(pid) === process.pid || !runs(Number(pid)));
+  });
+  return [...stages, ...names.filter((name) => name === 'begun.json')];
+}
+
+async function readNote(root: string): Promise<Begun | 'elsewhere' | undefined> {
+  const text = await readFile(noteOf(root), 'utf8').catch(() => undefined);
+  if (text === undefined) return undefined;
+  const begun = JSON.parse(text) as Begun;
+  for (const { from, to } of begun.moves) if (!staged.test(from) || !(await isWithin(root, to))) return 'elsewhere';
+  return begun;
+}
+
+const staged = /^\.bookmatch\/new-\d+-[0-9a-f]{12}\/[\w-][\w.-]*$/u;
+
+/** A house may come from anywhere: its note moves nothing out of it, nor into what git keeps. */
+async function isWithin(root: string, path: string): Promise<boolean> {
+  const isPlain = path.split('/').every((part) => !['', '.', '..', '.git'].includes(part));
+  return isPlain && !path.includes('\\') && (await liesInside(root, path));
+}
+
+/** What is there is kept beside what takes its place, until all is done. What has moved already is left. */
+async function moveIn(root: string, { from, to }: Move): Promise<void> {
+  const [fresh, place] = [join(root, from), join(root, to)];
+  if (!(await isThere(fresh))) return;
+  await makeFolder(dirname(place));
+  const old = `${fresh}-old`;
+  if (await isThere(place)) {
+    await rm(old, { recursive: true, force: true });
+    // A file is never missing; of a folder there is no other way.
+    await ((await isFolder(place)) ? rename(place, old) : keepBeside(place, old));
+  }
+  await renameOrCopy(fresh, place);
+  await syncFolder(dirname(place));
+}
+
+async function moveBack(root: string, { from, to }: Move): Promise<void> {
+  const [fresh, place] = [join(root, from), join(root, to)];
+  const old = `${fresh}-old`;
+  if (!(await isThere(fresh))) await renameOrCopy(place, fresh);
+  if (await isThere(old)) await renameOrCopy(old, place);
+}
+
+function keepBeside(path: string, beside: string): Promise<void> {
+  return link(path, beside).catch(async () => writeFile(beside, await readFile(path)));
+}
+
+/** A shared folder may lie on another disk. */
+async function renameOrCopy(from: string, to: string): Promise<void> {
+  try {
+    await rename(from, to);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'EXDEV') throw error;
+    await writeAtomically(to, await readFile(from));
+    await rm(from);
+  }
+}
+
+function clearAway(root: string, path: string): Promise<void> {
+  return rm(join(root, path), { recursive: true, force: true });
+}
+
+function isThere(path: string): Promise<boolean> {
+  return lstat(path).then(
+    () => true,
+    () => false,
+  );
+}

@@ -1,0 +1,72 @@
+import { existsSync, readdirSync, rmSync } from 'node:fs';
+import type * as Disk from 'node:fs/promises';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { commitTogether } from '../../src/cli/commit-together.js';
+import { killWhen, until } from '../store/killed-at.js';
+import type { Console } from '../../src/cli/console.js';
+import { finishInterrupted } from '../../src/cli/finish-begun.js';
+import { HouseUnderGit } from './house-under-git.js';
+import { makeConsole } from './make-console.js';
+
+vi.mock('node:fs/promises', async (original) => {
+  const { mortalDisk } = await import('../store/killed-at.js');
+  return mortalDisk(await original<typeof Disk>());
+});
+
+let house: HouseUnderGit;
+beforeEach(() => {
+  house = new HouseUnderGit();
+});
+afterEach(() => house.remove());
+
+/** A program that was killed holds its place no longer; here it lives on. */
+function letGo(): void {
+  rmSync(join(house.dir, '.bookmatch', 'writing'), { force: true });
+}
+
+const silent: Console = {
+  ...makeConsole({ out: () => undefined, error: () => undefined }),
+  tell: () => undefined,
+  problems: () => undefined,
+};
+const room = 'content/rooms/study.md';
+
+test('what is written and committed together is so, or not at all, after a kill at one operation in three and one more run', async () => {
+  // Each operation by itself is tried without git, in test/store.
+  for (let at = 2; ; at += 3) {
+    const head = house.git('rev-parse', 'HEAD');
+    const text = `${house.read(room)}\nA remark ${at}.\n`;
+    const files = new Map([
+      [`issued/${at}.json`, '{}'],
+      [room, text],
+    ]);
+    const how = await until(at, 'killed', () => commitTogether(house.dir, files, `Remark ${at}`, '', silent));
+    letGo();
+    const said: string[] = [];
+    await finishInterrupted({ house: house.dir }, { error: (words) => said.push(words) });
+    const isIn = house.read(room) === text;
+    expect({ at, isIn: existsSync(join(house.dir, `issued/${at}.json`)) }).toEqual({ at, isIn });
+    expect(house.git('status', '--porcelain', 'content', 'issued')).toBe('');
+    expect(house.git('log', '-1', '--format=%s').trim() === `Remark ${at}`).toBe(isIn);
+    if (!isIn) expect(house.git('rev-parse', 'HEAD')).toBe(head);
+    expect(said.length).toBeLessThanOrEqual(1);
+    if (how === 'done') break;
+  }
+  expect(readdirSync(join(house.dir, '.bookmatch')).filter((name) => /^(new-|begun|writing)/u.test(name))).toEqual([]);
+});
+
+test('an issue that was cut off while its files took their places is finished by the next run, which says so', async () => {
+  const end = await killWhen(
+    (name, path) => name === 'rename' && path.endsWith('/issued/001.pdf'),
+    () => house.run('issue --for pricing'),
+  );
+  expect(end).toBe('killed');
+  letGo();
+  const said = await house.run('check');
+  expect(said.error).toContain(
+    'An earlier run was interrupted, and what it had begun is now finished: Issue 1 for pricing.\n',
+  );
+  expect(house.git('log', '-1', '--format=%s').trim()).toBe('Issue 1 for pricing');
+  expect(house.git('status', '--porcelain', 'content', 'issued')).toBe('');
+});
