@@ -1,3 +1,4 @@
+import { readdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { Command } from 'commander';
 import { lookUp, type Book } from '../core/book/index.js';
@@ -5,12 +6,21 @@ import { dataFile, dataTables, orderTables, quantityTables } from '../table/inde
 import { tableCsv, bookCalendar } from '../write/index.js';
 import { readPhotos, withTextDiffs } from '../disk/load/index.js';
 import type { Beside } from '../site/index.js';
-import { writeAtomically, writeTree } from '../disk/store/index.js';
-import { printableJson } from '../base/problem/index.js';
+import {
+  clearStage,
+  makeStage,
+  OutputRefused,
+  putInPlace,
+  refuseForeign,
+  writeAtomically,
+  writeTree,
+} from '../disk/store/index.js';
+import { printableJson, type Problem } from '../base/problem/index.js';
 import { changeOrderFiles, tryingOf } from './beside-book.js';
 import type { Console } from './console.js';
 import {
   loadFor,
+  type LoadedFor,
   reportBriefly,
   reportProblems,
   withHandoutProblems,
@@ -19,6 +29,7 @@ import {
 } from './house-options.js';
 import { keptPdfs } from './kept-pdfs.js';
 import { changesSince, type IssueChanges } from './issue-changes.js';
+import { UsageError } from './usage-error.js';
 import { handoutStamps } from './stamp-handout.js';
 
 interface BuildOptions extends HouseOptions {
@@ -40,43 +51,75 @@ export function build(console: Console, done: (code: number) => void): Command {
         return done(0);
       }
       const out = resolve(options.out ?? resolve(options.house, '_site'));
-      const { makeBookPdf, undrawnProblems } = await import('../print/index.js');
-      const { writeSite } = await import('../site/index.js');
-      const { writeHandouts } = await import('./write-handouts.js');
-      console.doing('printing the book');
-      const { book } = loaded;
-      const keep = keptPdfs(loaded.open.dir);
-      const pdf = await keep('book', JSON.stringify(book), () => makeBookPdf(book));
-      console.doing('comparing with the last issue');
-      const sinceLast = changesSince(book, loaded.since, loaded.open, console);
-      const since = await writeSince(book, sinceLast(), out, console);
-      console.doing('making the pages');
-      const { photos, problems: unshown } = await readPhotos(loaded.open);
-      const pages = await writeSite(book, out, {
-        ...since,
-        pdf: '../book.pdf',
-        changeOrders: '../change-orders/',
-        handouts: '../handout/',
-        ...(await tryingOf(loaded)),
-        photos,
-      });
-      await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
-      await writeTree(join(out, 'data'), dataFiles(book));
-      console.doing('printing the change orders');
-      await writeTree(join(out, 'change-orders'), await changeOrderFiles(book, keep));
-      const sinceBefore = changesSince(book, loaded.before, loaded.open, console);
-      const stamps = handoutStamps(book, sinceLast, sinceBefore);
-      const { trades, undrawn } = await writeHandouts(book, out, stamps, console, book.trades, keep);
-      const problems = [...unshown, ...undrawnProblems([...pdf.undrawn, ...undrawn], loaded.book.sources)];
-      reportProblems({ problems }, '', console);
-      console.tell(
-        `${join(out, 'book', 'index.html')}  the book, ${pages.length} pages\n` +
-          `${join(out, 'book.pdf')}  the book to print and sign\n` +
-          `${join(out, 'data')}  the Book as JSON, quantities, orders and schedules as CSV, decide-by days as iCalendar\n` +
-          `${join(out, 'handout')}  a handout for each of ${trades} trades: a folder of pages with its PDF, without any money\n`,
-      );
-      done(0);
+      await refuseForeignParts(out);
+      const stage = await makeStage(out);
+      try {
+        const { pages, trades, problems } = await makeParts(loaded, loaded.book, join(out, stage), console);
+        const names = await readdir(join(out, stage));
+        const moves = names
+          .filter((name) => name !== '.bookmatch')
+          .map((name) => ({ from: `${stage}/${name}`, to: name }));
+        await putInPlace(out, stage, { what: 'the book', moves }, () => Promise.resolve());
+        reportProblems({ problems }, '', console);
+        console.tell(
+          `${join(out, 'book', 'index.html')}  the book, ${pages} pages\n` +
+            `${join(out, 'book.pdf')}  the book to print and sign\n` +
+            `${join(out, 'data')}  the Book as JSON, quantities, orders and schedules as CSV, decide-by days as iCalendar\n` +
+            `${join(out, 'handout')}  a handout for each of ${trades} trades: a folder of pages with its PDF, without any money\n`,
+        );
+        done(0);
+      } finally {
+        await clearStage(out, stage);
+      }
     });
+}
+
+/** Folders that somebody else filled are not replaced. */
+async function refuseForeignParts(out: string): Promise<void> {
+  try {
+    for (const name of ['data', 'change-orders', 'handout']) await refuseForeign(join(out, name));
+  } catch (error) {
+    if (error instanceof OutputRefused) throw new UsageError(`${error.message}. Nothing was written.`);
+    throw error;
+  }
+}
+
+interface Parts {
+  readonly pages: number;
+  readonly trades: number;
+  readonly problems: readonly Problem[];
+}
+
+/** Makes every part of the book in a folder. */
+async function makeParts(loaded: LoadedFor, book: Book, out: string, console: Console): Promise<Parts> {
+  const { makeBookPdf, undrawnProblems } = await import('../print/index.js');
+  const { writeSite } = await import('../site/index.js');
+  const { writeHandouts } = await import('./write-handouts.js');
+  console.doing('printing the book');
+  const keep = keptPdfs(loaded.open.dir);
+  const pdf = await keep('book', JSON.stringify(book), () => makeBookPdf(book));
+  console.doing('comparing with the last issue');
+  const sinceLast = changesSince(book, loaded.since, loaded.open, console);
+  const since = await writeSince(book, sinceLast(), out, console);
+  console.doing('making the pages');
+  const { photos, problems: unshown } = await readPhotos(loaded.open);
+  const pages = await writeSite(book, out, {
+    ...since,
+    pdf: '../book.pdf',
+    changeOrders: '../change-orders/',
+    handouts: '../handout/',
+    ...(await tryingOf(loaded)),
+    photos,
+  });
+  await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
+  await writeTree(join(out, 'data'), dataFiles(book));
+  console.doing('printing the change orders');
+  await writeTree(join(out, 'change-orders'), await changeOrderFiles(book, keep));
+  const sinceBefore = changesSince(book, loaded.before, loaded.open, console);
+  const stamps = handoutStamps(book, sinceLast, sinceBefore);
+  const { trades, undrawn } = await writeHandouts(book, out, stamps, console, book.trades, keep);
+  const problems = [...unshown, ...undrawnProblems([...pdf.undrawn, ...undrawn], book.sources)];
+  return { pages: pages.length, trades, problems };
 }
 
 /** What changed since the last issue, as pages beside the book; nothing when there is no issue to compare with. */

@@ -1,10 +1,10 @@
-import { chmod, mkdtemp, readdir, rename, rm } from 'node:fs/promises';
+import { readdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import Eleventy, { type UserConfig } from '@11ty/eleventy';
 import type { Book } from '../core/book/index.js';
 import type { Comparison } from '../core/compare/index.js';
 import { pathBelow } from '../disk/program/index.js';
-import { makeFolder, writeAtomically } from '../disk/store/index.js';
+import { clearStage, makeStage, putInPlace, writeAtomically } from '../disk/store/index.js';
 import { pagesRoot } from './assets.js';
 import { bookConfig, comparisonConfig, manualConfig } from './config.js';
 import type { ManualText } from './manual.js';
@@ -46,21 +46,19 @@ async function writeSheets(
   files: ReadonlyMap<string, Uint8Array> = new Map(),
 ): Promise<WrittenPage[]> {
   const out = resolve(outDir);
-  await makeFolder(out);
-  const fresh = await mkdtemp(join(out, `.${name}-`));
+  const stage = await makeStage(out);
+  const fresh = join(out, stage, name);
   try {
     // One instance writes one set of sheets: a second write would reuse the first one's data.
     const eleventy = new Eleventy(pagesRoot, fresh, { quietMode: true, configPath: false, config });
     eleventy.disableLogger();
     await eleventy.write();
     for (const [path, bytes] of files) await writeAtomically(join(fresh, path), bytes);
-    // A temporary folder is its owner's alone; the book is for everyone to read.
-    await chmod(fresh, 0o755);
     const pages = await listPages(fresh, name);
-    await swap(fresh, join(out, name));
-    return pages;
+    const moves = [{ from: `${stage}/${name}`, to: name }];
+    return await putInPlace(out, stage, { what: `the pages of ${name}`, moves }, () => Promise.resolve(pages));
   } finally {
-    await rm(fresh, { recursive: true, force: true });
+    await clearStage(out, stage);
   }
 }
 
@@ -72,16 +70,6 @@ function photosOf({ options }: Book, { photos }: Beside = {}): ReadonlyMap<strin
       return option.photo && bytes ? [[photoFile(option, option.photo), bytes] as const] : [];
     }),
   );
-}
-
-async function swap(fresh: string, target: string): Promise<void> {
-  const old = `${fresh}-old`;
-  const had = await rename(target, old).then(
-    () => true,
-    () => false,
-  );
-  await rename(fresh, target);
-  if (had) await rm(old, { recursive: true, force: true });
 }
 
 async function listPages(folder: string, name: string): Promise<WrittenPage[]> {

@@ -166,6 +166,13 @@ async function renameOrCopy(from: string, to: string): Promise<void> {
   }
 }
 
+/** Clears away a stage that has come to nothing: not while a note says that what is in it is still to be moved. */
+export async function clearStage(root: string, stage: string): Promise<void> {
+  const noted = await readFile(noteOf(root), 'utf8').catch(() => '');
+  if (!noted.includes(stage)) await clearAway(root, stage);
+  await rmdir(folderOf(root)).catch(() => undefined);
+}
+
 function clearAway(root: string, path: string): Promise<void> {
   return rm(join(root, path), { recursive: true, force: true });
 }

@@ -31,7 +31,7 @@ export async function writeTree(dir: string, files: ReadonlyMap<string, Uint8Arr
  *  Answers what `fill` does; rejects as `writeTree` does, and when `fill` does. */
 export async function replaceFolder<T>(dir: string, fill: (fresh: string) => Promise<T>): Promise<T> {
   const target = resolve(dir);
-  await refuseForeign(target, dir);
+  await refuseForeign(dir);
   await makeFolder(dirname(target));
   const name = `.${basename(target)}.${randomBytes(6).toString('hex')}`;
   const [fresh, former] = [join(dirname(target), `${name}.new`), join(dirname(target), `${name}.old`)];
@@ -65,10 +65,11 @@ async function moveAway(target: string, former: string): Promise<boolean> {
   }
 }
 
-async function refuseForeign(target: string, dir: string): Promise<void> {
+/** Rejects with OutputRefused for a folder that holds what this program did not write. */
+export async function refuseForeign(dir: string): Promise<void> {
   let names: string[];
   try {
-    names = await readdir(target);
+    names = await readdir(resolve(dir));
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === 'ENOENT') return;
