@@ -6,7 +6,7 @@ export async function tellingHowItIsCalled(
   console: Terminal,
   run: (console: Terminal) => Promise<number>,
 ): Promise<number> {
-  const called = calledAs((name) => console.environment(name));
+  const called = console.takesCommands ? calledAs((name) => console.environment(name)) : undefined;
   if (called === undefined) return run(console);
   let isNamed = false;
   const watch = (text: string): void => void (isNamed ||= /\bbookmatch [a-z]/u.test(text));

@@ -12,7 +12,7 @@ export async function commitWritten(
 ): Promise<number> {
   const committed = await commitFiles(dir, files, message, author);
   if (committed.ok) {
-    console.out(`Committed to git: ${message.split('\n', 1).join('')}\n`);
+    console.out(`${console.takesCommands ? 'Committed to git' : 'Recorded'}: ${message.split('\n', 1).join('')}\n`);
     return 0;
   }
   console.error(`These files are written but git would not commit them: ${committed.why}. Commit them yourself.\n`);

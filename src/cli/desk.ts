@@ -80,7 +80,11 @@ export async function openDesk({ dir, port, today }: At, run: RunIn, console: Co
         const { words, ...said } = await runHere(['choose', ...flagsOf(how), file]);
         return { ...said, words: words.replaceAll(file, 'as pasted') };
       }),
-    difference: async () => (await runHere(['compare', 'HEAD'])).words,
+    difference: async () => {
+      const { words } = await runHere(['compare', 'HEAD']);
+      // House and versions are those of the page.
+      return words.slice(words.indexOf('\n\n') + 2);
+    },
   });
   return serveDesk({ dir, watched, act, secret }, port);
 }

@@ -87,7 +87,7 @@ export async function draftChangeOrder(
   console.tell(
     `Change order ${number}, proposed: ${printMoneyChange(draft.money, 'always')}\n${join(open.dir, path)}\n` +
       typed(`To sign: bookmatch print-change ${number}\n`, console) +
-      `It is not committed yet${typed(`: git add --all, then git commit -m "Change order ${number} proposed"`, console)}\n`,
+      typed(`It is not committed yet: git add --all, then git commit -m "Change order ${number} proposed"\n`, console),
   );
   return 0;
 }

@@ -47,7 +47,10 @@ export function issue(console: Console, done: (code: number) => void): Command {
       if (!tree.ok) throw new UsageError(`${tree.why}: an issue is made from what is committed`);
       if (tree.changed.length > 0) {
         const list = tree.changed.map((path) => `  ${path}\n`).join('');
-        console.error(`Not everything is committed; an issue is made from what is:\n${list}Nothing was issued.\n`);
+        const why = console.takesCommands
+          ? 'Not everything is committed; an issue is made from what is'
+          : 'Not everything is in a version; an issue is made from what is. Record one first';
+        console.error(`${why}:\n${list}Nothing was issued.\n`);
         return done(1);
       }
       const open = openHouse(dir);

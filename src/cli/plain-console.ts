@@ -11,7 +11,10 @@ export function plainConsole(terminal: Terminal): Omit<Console, 'tell'> {
     error: (text) => terminal.error(printableLines(text)),
     problems: (problems, outcome) => {
       const said = { color: terminal.color, ...(outcome !== undefined && { outcome }) };
-      if (problems.length > 0) terminal.error(printProblems(problems, said));
+      const errors = problems.filter(({ severity }) => severity === 'error');
+      // Where nobody asked for them by a command, what is only to be looked at does not stand before what is wrong.
+      const told = !terminal.takesCommands && errors.length > 0 ? errors : problems;
+      if (told.length > 0) terminal.error(printProblems(told, said));
     },
     doing: (what) => terminal.doing(printable(what)),
     today: () => terminal.today(),

@@ -87,6 +87,8 @@ export function actOn(dir: string, watched: Watched, means: Means): Act {
     if (id === 'undo') return { said: await oneAtATime(dir, () => undo(dir, journal, form)) };
     const photosBefore = await photosOf(dir, id, before);
     const performed = await performOne(dir, id, { form, ...(file && { file }) }, before, means);
+    // What is in a version is not taken back: another version says otherwise.
+    if (id === 'version' && performed.said.isDone) journal.length = 0;
     const after = await watched.refresh();
     const photos = moved(photosBefore, await photosOf(dir, id, after));
     const differs = differing(before.sources, after.sources);
@@ -127,7 +129,7 @@ async function performOne(
   means: Means,
 ): Promise<Performed> {
   if (id === 'save') return save(dir, form, standing);
-  if (id === 'version') return { said: await recordVersion(dir, form, means) };
+  if (id === 'version') return { said: await recordVersion(dir, form, standing, means) };
   if (id === 'slip') return takeSlip(form.get('slip') ?? '', form.get('do'), means);
   const ask = askNamed(id, standing);
   if (!ask) return { said: { isDone: false, words: 'There is no such form any more: the records changed.' } };
@@ -163,7 +165,11 @@ function inWordsOf({ fields }: Ask, said: Said): Said {
 async function takeSlip(slip: string, asked: string | null, means: Means): Promise<Performed> {
   if (asked === 'all' || asked === 'rest') {
     const said = await means.slip(slip, { what: asked, isWritten: true });
-    return said.isDone ? { said } : { said: { ...said, isWhole: true }, page: { is: 'slip', slip } };
+    if (!said.isDone) return { said: { ...said, isWhole: true }, page: { is: 'slip', slip } };
+    const isPart = asked === 'rest';
+    return {
+      said: { ...said, ...(isPart && { isWhole: true, head: 'What could be taken is written, the rest is not.' }) },
+    };
   }
   const held = async (what: SlipPart, head: string): Promise<Performed> => {
     const said = await means.slip(slip, { what, isWritten: false });
@@ -259,13 +265,27 @@ function withEndsOf(before: string, text: string): string {
   return before.includes('\r\n') ? lines.replaceAll('\n', '\r\n') : lines;
 }
 
-async function recordVersion(dir: string, form: URLSearchParams, { commit }: Means): Promise<Said> {
+async function recordVersion(
+  dir: string,
+  form: URLSearchParams,
+  { sources, problems }: Standing,
+  { commit }: Means,
+): Promise<Said> {
   const sentence = (form.get('sentence') ?? '').replaceAll(/\s+/gu, ' ').trim();
   if (sentence === '') return { isDone: false, words: 'Say in a sentence what changed.' };
   const tree = await workingTree(dir);
   if (!tree.ok) return { isDone: false, words: tree.why };
   if (tree.changed.length === 0) return { isDone: false, words: 'Nothing changed since the last version.' };
-  return commit(tree.changed, sentence);
+  if (sources.length === 0)
+    return {
+      isDone: false,
+      words: 'There is no record in the folder any more: a version without them is not recorded here.',
+    };
+  const errors = problems.filter(({ severity }) => severity === 'error').length;
+  const said = await commit(tree.changed, sentence);
+  return said.isDone && errors > 0
+    ? { ...said, head: `Recorded, with ${counted(errors, 'error')} in the records.` }
+    : said;
 }
 
 /** Puts back what was done last, unless it was changed since. */

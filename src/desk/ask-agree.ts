@@ -36,11 +36,11 @@ export function asksToAgree(view: View): readonly Ask[] {
               { name: 'reason', label: 'Why', as: '--reason', kind: 'line' },
               {
                 name: 'days',
-                label: 'Working days that it moves the end of the job',
+                label: 'How much later the job ends',
                 as: '--days',
                 kind: 'line',
                 isOptional: true,
-                hint: '3 days',
+                hint: 'In working days: 3 days',
               },
               { name: 'requested', label: 'Who asked for it', as: '--requested-by', kind: 'one-of', choices: people },
             ],
@@ -65,7 +65,7 @@ export function asksToAgree(view: View): readonly Ask[] {
     {
       id: 'issue',
       title: 'Issue the book',
-      says: 'Makes the next numbered version: record, snapshot and PDF, committed to git.',
+      says: 'Makes the next numbered version: record, snapshot and PDF, as a version of its own.',
       button: 'Issue it',
       command: ['issue'],
       fields: [

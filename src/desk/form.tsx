@@ -103,13 +103,18 @@ function AskField({ field, ask }: { field: Field; ask: string }): VNode {
 }
 
 /** All that is offered, to be pressed: one of them, or several. */
-function Buttons({ field: { name, label, hint, kind, choices = [], value = '' } }: { field: Field }): VNode {
+function Buttons({
+  field: { name, label, hint, kind, choices = [], value = '', isOptional = false },
+}: {
+  field: Field;
+}): VNode {
   const isOne = kind === 'one-of';
   const checked = isOne ? [value] : value.split(',');
   return (
     <fieldset class="desk-choices">
       <legend>
         {label}
+        {isOptional && <span class="desk-hint"> if known</span>}
         {hint !== undefined && <span class="desk-hint"> {hint}</span>}
       </legend>
       {choices.map((one) => (

@@ -1,5 +1,5 @@
-import { readdir } from 'node:fs/promises';
-import { join } from 'node:path';
+import { readdir, stat } from 'node:fs/promises';
+import { basename, join } from 'node:path';
 import { joinWords } from '../base/units/index.js';
 import { readFileInside } from '../disk/store/index.js';
 import type { Answer } from './answer.js';
@@ -25,8 +25,12 @@ export function paperWords(path: string): string {
 
 /** One of them, to be looked at and printed. */
 export async function paperAt(dir: string, path: string): Promise<Answer | undefined> {
-  const body = isPaper(path) ? await readFileInside(dir, path) : undefined;
-  return body && { status: 200, type: 'application/pdf', body };
+  if (!isPaper(path)) return undefined;
+  // A link that leads out of the folder is none of ours, and what is no file may never end.
+  const info = await stat(join(dir, path)).catch(() => undefined);
+  const body = info?.isFile() === true ? await readFileInside(join(dir, folder), basename(path)) : undefined;
+  const isPdf = body !== undefined && Buffer.from(body.subarray(0, 5)).toString('latin1') === '%PDF-';
+  return isPdf ? { status: 200, type: 'application/pdf', body } : undefined;
 }
 
 function isPaper(path: string): boolean {

@@ -124,11 +124,11 @@ function onDemand(files: () => readonly BookFile[]): () => ReadonlyMap<string, B
 }
 
 function isSame(before: readonly Source[], now: readonly Source[]): boolean {
-  return (
-    before === now ||
-    (before.length === now.length &&
-      before.every((one, i) => one === now[i] || (one.path === now[i]?.path && one.text === now[i].text)))
-  );
+  if (before === now) return true;
+  if (before.length !== now.length) return false;
+  // What a command has just written may come in another order than the folder has it.
+  const texts = new Map(before.map(({ path, text }) => [path, text]));
+  return now.every(({ path, text }) => texts.get(path) === text);
 }
 
 function textOf(file: BookFile | undefined): string | undefined {

@@ -43,7 +43,11 @@ export function Send({ trial, trying: { from, to, picks }, today, begin, origin 
   return (
     <dialog class="try-send" ref={dialog} onClose={close} aria-labelledby={`${id}-title`}>
       <h2 id={`${id}-title`}>Send these choices</h2>
-      <p>Copy the slip into a message, or hand it over as a file or on paper. The builder takes it in as it is.</p>
+      <p>
+        {desk
+          ? 'Take the slip in here: it is held against the records, and shown before anything is written. Or copy it into a message.'
+          : 'Copy the slip into a message, or hand it over as a file or on paper. The builder takes it in as it is.'}
+      </p>
       <div class="try-fields">
         <p>
           <label for={`${id}-by`}>Who chooses</label>

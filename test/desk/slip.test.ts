@@ -1,4 +1,4 @@
-import { mkdir, writeFile } from 'node:fs/promises';
+import { mkdir, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { render } from 'preact-render-to-string';
 import { h } from 'preact';
@@ -155,4 +155,38 @@ it('asks which of two owners is meant', () => {
   });
   expect(personNamed(people, 'b. owner')).toEqual({ ok: true, name: 'B. Owner' });
   expect(personNamed([one!, { ...one!, role: 'builder' }], 'A. Owner')).toEqual({ ok: true, name: 'A. Owner' });
+});
+
+it('stands still after a record was added', async () => {
+  const { text: added } = await ask(
+    'GET',
+    String(
+      (
+        await send(await formOf('/desk/add.html', 'new-trade'), {
+          name: 'Glazing',
+          contact: 'shop',
+        })
+      ).headers['location'],
+    ),
+  );
+  const number = /data-standing="(\d+)"/u.exec(added)?.[1];
+  expect(number).toBeDefined();
+  for (const path of ['/desk/index.html', '/rooms/study.html', '/desk/add.html'])
+    expect((await ask('GET', path)).text, path).toContain(`data-standing="${number}"`);
+  await rm(join(at.dir, 'content/trades/glazing.md'));
+});
+
+it('gives out no file that only has the name of a paper', async () => {
+  await writeFile(join(at.dir, 'owner.p12'), 'a key');
+  await symlink('../owner.p12', join(at.dir, 'issued/cert.pdf'));
+  await writeFile(join(at.dir, 'issued/words.pdf'), 'no PDF');
+  for (const path of ['/issued/cert.pdf', '/issued/words.pdf']) expect((await ask('GET', path)).status, path).toBe(404);
+});
+
+it('takes an amount as it is typed into a form', async () => {
+  const form = await formOf('/desk/add.html', 'new-allowance');
+  const { headers } = await send(form, { name: 'Glass', amount: '5000', covers: 'material', categories: 'floor' });
+  const { text } = await ask('GET', String(headers['location']));
+  expect(plain(text)).toContain('allowance glass');
+  expect(await textOf('content/house.md')).toMatch(/id: glass[\s\S]*\$5,000/u);
 });

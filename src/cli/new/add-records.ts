@@ -5,7 +5,7 @@ import type { Records, Source } from '../../core/model/index.js';
 import { speakAs } from '../../base/units/index.js';
 import { openHouse, type OpenHouse } from '../../disk/load/index.js';
 import { makeLibrary, type Library } from '../../draft/index.js';
-import type { Console } from '../console.js';
+import { typed, type Console } from '../console.js';
 import { demoRecords } from '../demo-records.js';
 import { checkHouseDir, withHouse } from '../house-options.js';
 import { shellWord } from '../shell-word.js';
@@ -30,8 +30,11 @@ export async function openToAdd(dir: string, what: string, console: Console): Pr
   const path = checkHouseDir(dir);
   if (!existsSync(join(path, 'content', 'house.md'))) {
     throw new UsageError(
-      `there is no house in ${dir}: name its folder with --house DIR, or begin one with bookmatch new DIR; ` +
-        `a folder named ${what} is written ./${what}`,
+      `there is no house in ${dir}` +
+        typed(
+          `: name its folder with --house DIR, or begin one with bookmatch new DIR; a folder named ${what} is written ./${what}`,
+          console,
+        ),
     );
   }
   const open = openHouse(path);

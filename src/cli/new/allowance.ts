@@ -41,7 +41,8 @@ export function newAllowance(console: Console, done: (code: number) => void): Co
           asks: 'How much?',
           usual: '0',
           read: readTyped.sum,
-          readGiven: (text) => readSigned(text, readTyped.sum, withSign('9,000')),
+          // What a form has passes through no shell.
+          ...(console.takesCommands && { readGiven: (text) => readSigned(text, readTyped.sum, withSign('9,000')) }),
         },
         categories: {
           flag: '--for',

@@ -51,7 +51,7 @@ export function newOption(console: Console, done: (code: number) => void): Comma
     if (!adding) return done(1);
     const category = categoryNamed(slug, adding.records);
     const rooms = roomsNamed(flags.for, adding.records);
-    const wanted = wantedOf(category, flags);
+    const wanted = wantedOf(category, flags, console);
     const asker = console.asker();
     const said = await take(wanted, asker);
     const open = openRooms(category, adding.records);
@@ -78,7 +78,11 @@ export function newOption(console: Console, done: (code: number) => void): Comma
   });
 }
 
-function wantedOf(category: Category, flags: OptionFlags): Readonly<Record<string, Wanted>> {
+function wantedOf(
+  category: Category,
+  flags: OptionFlags,
+  { takesCommands }: Pick<Console, 'takesCommands'>,
+): Readonly<Record<string, Wanted>> {
   const parts = pricedParts(category);
   const set = pairsOf(
     flags.set,
@@ -94,14 +98,17 @@ function wantedOf(category: Category, flags: OptionFlags): Readonly<Record<strin
     const pair = part === 'main' ? '' : `${part}=`;
     const example = `${withSign('6.50')} / ${unitName(unit)}`;
     const reader = (text: string): Reading<unknown> => readPrice(text, unit);
-    const given = (text: string): Reading<unknown> => readSigned(text, reader, example);
+    // What a form has passes through no shell.
+    const typedAs = takesCommands && {
+      readGiven: (text: string): Reading<unknown> => readSigned(text, reader, example),
+    };
     wanted[`price ${part}`] = {
       flag: `--price '${pair}${example}'`,
       given: prices.get(part),
       asks: `Price${of}, material for one ${unitName(unit)}`,
       example,
       read: reader,
-      readGiven: given,
+      ...typedAs,
     };
     wanted[`labor ${part}`] = {
       flag: '--labor',
@@ -109,7 +116,7 @@ function wantedOf(category: Category, flags: OptionFlags): Readonly<Record<strin
       asks: `Installation${of} for one ${unitName(unit)}`,
       usual: '0',
       read: reader,
-      readGiven: given,
+      ...typedAs,
     };
   }
   // What else an option has to tell is asked for when it is chosen.

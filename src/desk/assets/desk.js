@@ -21,7 +21,8 @@
     if (document.hidden || last <= shown) return;
     shown = last;
     if (isSent) return;
-    if (!isWritten) return location.reload();
+    // What answers a form is not loaded again: that would send the form once more.
+    if (!isWritten && location.pathname !== '/desk/do') return location.reload();
     if (document.querySelector('.desk-changed')) return;
     var note = document.createElement('p');
     note.className = 'desk-changed';
@@ -180,4 +181,22 @@
         // No picture that this browser knows: the desk says what it is.
       });
   });
+})();
+
+/* A problem leads to its line in the record's text. */
+(function () {
+  'use strict';
+  var field = document.querySelector('textarea.desk-code');
+  function show() {
+    var line = /^#line-(\d+)$/.exec(location.hash);
+    if (!field || !line) return;
+    var lines = field.value.split('\n');
+    var at = Math.min(Number(line[1]), lines.length) - 1;
+    var start = lines.slice(0, at).join('\n').length + (at > 0 ? 1 : 0);
+    field.focus();
+    field.setSelectionRange(start, start + lines[at].length);
+    field.scrollTop = (field.scrollHeight * at) / lines.length - field.clientHeight / 3;
+  }
+  window.addEventListener('hashchange', show);
+  show();
 })();
