@@ -1,5 +1,5 @@
 import { render, type VNode } from 'preact';
-import { encode } from 'uqr';
+import { codeShape } from '../base/svg/index.js';
 import type { Slip } from '../slip/index.js';
 import { slipCodes, type SlipCode } from './slip-codes.js';
 
@@ -35,16 +35,12 @@ function Paper({ codes, text }: { codes: readonly SlipCode[]; text: string }): V
   );
 }
 
-/** ISO/IEC 18004 asks for four modules of quiet around the code. */
-const quiet = 4;
-
 function Code({ line }: { line: string }): VNode {
-  const { data, size } = encode(line, { ecc: 'M', border: quiet });
-  const dark = data.flatMap((row, y) => row.flatMap((isDark, x) => (isDark ? [`M${x} ${y}h1v1h-1z`] : [])));
+  const { size, dark } = codeShape(line);
   return (
     <svg viewBox={`0 0 ${size} ${size}`} role="img" aria-label="Code of the slip" shape-rendering="crispEdges">
       <path d={`M0 0h${size}v${size}H0z`} fill="#fff" />
-      <path d={dark.join('')} fill="#000" />
+      <path d={dark} fill="#000" />
     </svg>
   );
 }

@@ -1,4 +1,5 @@
 /** SVG as plain data: nodes in, text out. No drawing knows of a browser or a file. */
+export * from './code.js';
 export * from './node.js';
 export * from './element.js';
 export * from './path.js';
