@@ -37,7 +37,8 @@ const issueOf = (number: number, date: string) =>
 /** What a site has for a handout: nothing while it is not issued. */
 export const imageOf = (handout: Handout): string | undefined => [...currentImages([handout]).values()][0];
 
-export type Copy = 'issue-2' | 'records' | 'other-job' | 'no-site' | 'carpentry';
+/** `since-2`: of records that changed since issue 2. */
+export type Copy = 'issue-2' | 'records' | 'since-2' | 'other-job' | 'no-site' | 'carpentry';
 
 export async function openCopies(...names: readonly Copy[]): Promise<Copies> {
   const browser = await openBrowser();
@@ -77,6 +78,10 @@ export async function openCopies(...names: readonly Copy[]): Promise<Copies> {
   const makers: Readonly<Record<Copy, () => Handout>> = {
     'issue-2': () => handoutAt(2),
     records: () => handoutAt(undefined),
+    'since-2': () => ({
+      ...handoutAt(undefined),
+      changes: { since: { number: 2, date: '2026-04-20' as Sieved }, rooms: [], products: [] },
+    }),
     'other-job': () => ({ ...other, cover: { ...other.cover, job: '9999' as Sieved } }),
     'no-site': () => makeHandout(book, trade, { stamp: issueOf(2, '2026-04-20') }),
     carpentry: () => makeHandout(book, carpentry),

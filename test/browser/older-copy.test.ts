@@ -1,12 +1,13 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
-import { imageOf, openCopies, type Copies } from './handout-copies.js';
+import { axeViolations } from './axe.js';
+import { imageOf, openCopies, type Copies, type Copy } from './handout-copies.js';
 
 vi.setConfig({ testTimeout: 180_000, hookTimeout: 180_000 });
 
 let copies: Copies;
 beforeAll(async () => {
-  copies = await openCopies('issue-2', 'records', 'other-job', 'no-site');
+  copies = await openCopies('issue-2', 'records', 'since-2', 'other-job', 'no-site');
 });
 afterAll(() => copies.close());
 
@@ -118,6 +119,87 @@ describe('an older copy, opened from a disk', () => {
       await page.goto(copies.url('no-site'), { waitUntil: 'networkidle' });
       expect(requests.filter((one) => !/^(?:file|data):/u.test(one))).toEqual([]);
       expect(await currency(page).textContent()).toMatch(/^This copy is of 20 April 2026\./);
+    });
+  });
+});
+
+describe('the page that the code of a printed sheet opens', () => {
+  const current = 'Your printed sheet is current by this page: issue 2 of 20 April 2026.';
+  const sheet = (page: Page) => page.locator('[data-sheet]');
+  const open = (copy: Copy, query: string) => `${copies.url(copy)}?${query}`;
+
+  test.each([
+    ['is current', 'issue-2', 'issue=2&digest=22222', 'current', current],
+    ['is current, more of its digest given', 'issue-2', `issue=2&digest=${'2'.repeat(64)}`, 'current', current],
+    [
+      'is superseded, by which issue',
+      'issue-2',
+      'issue=1&digest=11111',
+      'superseded',
+      'Your printed sheet, of issue 1, is superseded by issue 2 of 20 April 2026.',
+    ],
+    ['has another digest', 'issue-2', 'issue=2&digest=22223', 'unknown', /a digest that is not that issue’s\. Ask/u],
+    ['has no digest', 'issue-2', 'issue=2', 'unknown', /names no issue and digest/u],
+    ['has a digest too short to tell', 'issue-2', 'issue=2&digest=2', 'unknown', /names no issue and digest/u],
+    ['has what is no issue', 'issue-2', 'issue=<b>2</b>&digest=22222', 'unknown', /names no issue and digest/u],
+    ['is of a later issue than the page', 'issue-2', 'issue=3&digest=33333', 'unknown', /this page of issue 2 only/u],
+    ['was never issued', 'issue-2', 'issue=none', 'superseded', /never issued\. Use issue 2 of 20 April 2026\.$/u],
+    ['was never issued, nor the page', 'records', 'issue=none', 'superseded', /never issued\. Ask the builder/u],
+    ['is of an issue, the page of later records', 'records', 'issue=1&digest=11111', 'unknown', /of later records/u],
+    ['is of the last issue, records went on', 'since-2', 'issue=2&digest=22222', 'unknown', /of later records/u],
+    ['is of one before the last', 'since-2', 'issue=1&digest=11111', 'superseded', /is superseded by issue 2\.$/u],
+  ] as const)('says of a sheet that %s', async (_name, copy, query, state, words) => {
+    copies.answerWith(undefined);
+    await copies.visit({ bypassCSP: true }, async (page) => {
+      await page.goto(open(copy, query));
+      await expect.poll(() => sheet(page).textContent()).toMatch(words);
+      expect(await sheet(page).getAttribute('data-state')).toBe(state);
+      if (query.endsWith('=11111') || query.endsWith('3')) {
+        const { light, dark } = await axeViolations(page);
+        expect([...light, ...dark]).toEqual([]);
+      }
+    });
+  });
+
+  test('is sure of what is current where the site says the same', async () => {
+    const query = 'issue=2&digest=22222';
+    for (const [digest, words] of [
+      ['2', 'Your printed sheet is current: issue 2 of 20 April 2026.'],
+      ['9', /a digest that is not that issue’s/u],
+    ] as const) {
+      copies.answerWith(imageOf(copies.handoutAt(2, digest.repeat(64))));
+      await copies.visit({}, async (page) => {
+        await page.goto(open('issue-2', query));
+        await expect.poll(() => sheet(page).textContent()).toMatch(words);
+      });
+    }
+  });
+
+  test('follows the site where a page is older than it', async () => {
+    copies.answerWith(imageOf(copies.handoutAt(4)));
+    await copies.visit({}, async (page) => {
+      const now = 'issue 4 of 20 June 2026.';
+      await page.goto(open('issue-2', 'issue=2&digest=22222'));
+      await expect
+        .poll(() => sheet(page).textContent())
+        .toBe(`Your printed sheet, of issue 2, is superseded by ${now}`);
+      await page.goto(open('issue-2', 'issue=4&digest=44444'));
+      await expect.poll(() => sheet(page).textContent()).toBe(`Your printed sheet is current: ${now}`);
+    });
+  });
+
+  test('says nothing of sheets where it was not asked, and its own standing without a script', async () => {
+    await copies.visit({}, async (page) => {
+      await page.goto(copies.url('issue-2'));
+      expect(await sheet(page).textContent()).toBe('');
+      await page.goto(`${copies.url('no-site')}?issue=2&digest=22222`);
+      expect(await sheet(page).count()).toBe(0);
+    });
+    await copies.visit({ javaScriptEnabled: false }, async (page) => {
+      await page.goto(open('issue-2', 'issue=1&digest=11111'));
+      expect(await page.locator('.standing').innerText()).toMatch(
+        /^Issue 2\. Issued for construction on 20 April 2026/u,
+      );
     });
   });
 });

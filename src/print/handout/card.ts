@@ -1,9 +1,11 @@
-import { cardWords, type CopyWords, type Handout } from '../../handout/index.js';
+import { cardWords, sheetAddress, type CopyWords, type Handout } from '../../handout/index.js';
 import { lineOf, type Line } from './room.js';
 
 /** The foreman's card on the first sheet. Everything is text. */
 export interface CardSheet {
   readonly copy: CopyWords;
+  /** Where the house's site says whether this sheet is current; empty where the house names none. */
+  readonly askAt: string;
   /** Rooms, what must be there first, what is open. */
   readonly parts: readonly CardList[];
   readonly ask: { readonly title: string; readonly people: readonly AskRow[] } | null;
@@ -40,6 +42,7 @@ export function cardSheet(handout: Handout): CardSheet {
   const { copy, rooms, first, open, ask } = cardWords(handout);
   return {
     copy,
+    askAt: sheetAddress(handout.cover) ?? '',
     parts: [
       {
         ...rooms,

@@ -26,6 +26,7 @@ import { smallPlan } from '../levels.js';
 import type { DocumentFacts } from '../sheets/index.js';
 import { shorten } from '../shorten.js';
 import { cardSheet, type CardSheet } from './card.js';
+import { sheetCode, type SheetCode } from './code.js';
 import { lineOf, needText, roomBlock, type Line, type RoomBlock } from './room.js';
 
 /** All that a printed handout says. Everything is text, so the page layout does no arithmetic. */
@@ -38,6 +39,7 @@ interface HandoutSheets {
     readonly standing: string;
     readonly day: string;
     readonly digest: string;
+    readonly code: SheetCode | null;
   };
   readonly cover: {
     readonly trade: string;
@@ -155,6 +157,7 @@ function footOf({ cover }: Handout): HandoutSheets['foot'] {
     standing: stamp ? `Issue ${stamp.number} for ${stamp.purpose}` : 'Not issued',
     day: printDay(stamp?.date ?? on),
     digest: stamp ? shortDigest(stamp.digest) : '',
+    code: sheetCode(cover),
   };
 }
 

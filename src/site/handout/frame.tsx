@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { copyWords } from '../../handout/index.js';
+import { copyWords, sheetAddress } from '../../handout/index.js';
 import { printDay, shortDigest } from '../../base/units/index.js';
 import { useHandout, useHandoutLink } from './context.js';
 import { currentAddress } from './current.js';
@@ -16,7 +16,7 @@ export interface HandoutPage {
 
 /** A whole page of a handout: head, the standing of this copy, contents, the page itself and its stamp. */
 export function HandoutFrame({ page }: { page: HandoutPage }): VNode {
-  const { cover } = useHandout();
+  const { cover, changes } = useHandout();
   const link = useHandoutLink();
   const { stamp, trade } = cover;
   const current = currentAddress(cover);
@@ -26,7 +26,9 @@ export function HandoutFrame({ page }: { page: HandoutPage }): VNode {
       data-trade={trade.slug}
       data-job={cover.job}
       data-issue={stamp?.number}
+      data-day={stamp?.date}
       data-digest={stamp?.digest}
+      data-last={stamp ? undefined : changes?.since.number}
       data-current={current}
       data-language={current === undefined ? undefined : cover.language}
     >
@@ -61,7 +63,7 @@ export function HandoutFrame({ page }: { page: HandoutPage }): VNode {
           <Contents page={page} />
         </header>
         <main id="page" class="sheet" tabIndex={-1}>
-          <StandingLine />
+          <StandingLine isFirst={page.path === handoutPaths.start} />
           {page.content()}
         </main>
         <Stamp title={page.title} />
@@ -112,9 +114,11 @@ function Contents({ page }: { page: HandoutPage }): VNode {
   );
 }
 
-/** Which copy this is, and what is to be done with it. The script beside writes what the house's site says, if it can ask. */
-function StandingLine(): VNode {
-  const { issue, words, limit, doubt } = copyWords(useHandout());
+/** Which copy this is, and what is to be done with it. The script beside writes what the house's site says, if it can ask, and on the first page what
+ *  becomes of the printed sheet whose code opened it. */
+function StandingLine({ isFirst }: { isFirst: boolean }): VNode {
+  const handout = useHandout();
+  const { issue, words, limit, doubt } = copyWords(handout);
   return (
     <div class={limit === '' ? 'standing' : 'standing limited'}>
       <p class="standing-copy">
@@ -123,6 +127,7 @@ function StandingLine(): VNode {
       <p data-currency="" role="status">
         {doubt}
       </p>
+      {isFirst && sheetAddress(handout.cover) !== undefined && <p class="standing-sheet" data-sheet="" role="status" />}
     </div>
   );
 }
