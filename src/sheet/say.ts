@@ -8,6 +8,7 @@ import {
   printMoneyChange,
   printPieces,
   printPitch,
+  type IsoDate,
 } from '../base/units/index.js';
 import type { Cell, Finish, HouseCell, Place, Status } from './cell.js';
 import { statusWords } from './words.js';
@@ -21,6 +22,8 @@ export interface Run {
   readonly sign?: Status | 'owner-furnished';
   /** Digits after the point that the column keeps room for. */
   readonly figure?: number;
+  /** The day that the words name. */
+  readonly day?: IsoDate;
 }
 
 /** Runs of one line. */
@@ -87,7 +90,7 @@ function line(cell: HouseCell): Line {
     case 'days':
       return [{ text: daysWords(cell.working) }];
     case 'day':
-      return [{ text: printDay(cell.day) }];
+      return [{ text: printDay(cell.day), day: cell.day }];
     case 'rooms':
       return [{ text: roomsWords(cell.numbers, cell.all) }];
     case 'finish':

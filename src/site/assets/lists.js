@@ -19,9 +19,11 @@
     }
   }
 
-  /** What a cell is put in order by: its number where it is one. */
+  /** What a cell is put in order by: its day or its number where it is one. */
   function valueOf(row, column) {
     var cell = row.cells[column];
+    var day = cell && cell.querySelector('time');
+    if (day) return day.dateTime;
     var text = cell ? cell.textContent.trim() : '';
     var number = Number.parseFloat(text.replace(/[\u2212\u2013]/g, '-').replace(/[^0-9.+-]/g, ''));
     return cell && cell.classList.contains('number') ? (Number.isNaN(number) ? -Infinity : number) : text;

@@ -41,10 +41,12 @@ function LineHtml({ line, links, point }: { line: Line; links: Links; point: num
 }
 
 function RunHtml({ run, links, point }: { run: Run; links: Links; point: number | undefined }): VNode {
-  const { text, tone, place, figure, sign } = run;
+  const { text, tone, place, figure, sign, day } = run;
   const href = place && links(place);
   const said: ComponentChildren =
-    figure === undefined ? (
+    day !== undefined ? (
+      <time dateTime={day}>{text}</time>
+    ) : figure === undefined ? (
       text
     ) : (
       <Figure text={text} quiet={tone === 'quiet'} {...(point !== undefined && { point: Math.max(point, figure) })} />
