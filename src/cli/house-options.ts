@@ -20,7 +20,12 @@ export function withHouse(command: Command): Command {
 
 /** The two options that most commands on a house take. */
 export function withHouseOptions(command: Command): Command {
-  return withHouse(command).option('--on <day>', 'compute for this day, YYYY-MM-DD (default: today)');
+  return withDay(withHouse(command));
+}
+
+/** A command that computes for a day. */
+export function withDay(command: Command): Command {
+  return command.option('--on <day>', 'compute for this day, YYYY-MM-DD (default: today)');
 }
 
 /** A command's house, with the Book that its options ask for. */

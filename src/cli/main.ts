@@ -58,6 +58,11 @@ export const commands: readonly Listed[] = [
     load: async () => (await import('./publish.js')).publish,
   },
   {
+    name: 'portfolio',
+    does: 'look over many houses: what is late, due, open, over its allowance and not signed, what is most urgent first',
+    load: async () => (await import('./portfolio.js')).portfolio,
+  },
+  {
     name: 'lay',
     does: 'print the house as its rooms lay it out: levels, walls between rooms, outside faces, what does not fit',
     load: async () => (await import('./lay.js')).lay,

@@ -99,8 +99,12 @@ export interface Finish<Words extends string = string> {
 }
 
 /** Money is the house's affair. `change`: with its sign. */
-/** `told`: nothing is an amount, as on a paper to be signed; absent: nothing is a dash. */
-export type MoneyCell = Is<'money', { cents: Cents; change?: boolean; strong?: boolean; zero?: 'told' }>;
+/** `told`: nothing is an amount, as on a paper to be signed; absent: nothing is a dash. `currency`: its code, where several houses stand in one
+ *  table; absent: the house's. */
+export type MoneyCell = Is<
+  'money',
+  { cents: Cents; change?: boolean; strong?: boolean; zero?: 'told'; currency?: string }
+>;
 
 /** Who may read is the type of the cells. A trade's cells may stand in the house's sheet, never the reverse: there is no money
  *  among them, and each of their words went through the sieve. Plain unions: a conditional type over an audience would be

@@ -1,6 +1,7 @@
 import { currency, moneyNumber, printPieces, shown, unitName } from '../base/units/index.js';
 import type { HouseCell, Kind } from './cell.js';
 import { unitOfHead } from './head.js';
+import { inCurrency } from './in-currency.js';
 import { packWords } from './say.js';
 
 /** What a cell is worth to a machine: numbers as numbers, in the unit that the column's head names. */
@@ -47,7 +48,7 @@ export function raw(cell: HouseCell | undefined): string | number {
     case 'status':
       return cell.status;
     case 'money':
-      return moneyNumber(cell.cents);
+      return inCurrency(cell, () => moneyNumber(cell.cents));
     case 'list':
       return cell.of.map(raw).join(cell.parted);
     case 'lines':

@@ -11,6 +11,7 @@ import {
   type IsoDate,
 } from '../base/units/index.js';
 import type { Cell, Finish, HouseCell, Place, Status } from './cell.js';
+import { inCurrency } from './in-currency.js';
 import { statusWords } from './words.js';
 
 /** A piece of text with what it means, the same for every output that people read. */
@@ -104,7 +105,7 @@ function line(cell: HouseCell): Line {
     case 'lines':
       return cell.of.flatMap(({ cell: one }) => line(one));
     case 'money':
-      return [moneyRun(cell)];
+      return [inCurrency(cell, () => moneyRun(cell))];
   }
 }
 

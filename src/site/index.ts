@@ -2,6 +2,7 @@
  *  `comparison/` for what lies between two Books. Absent: arithmetic; every figure is the Book's own. */
 export { writeComparison, writeManual, writeSite } from './write-site.js';
 export type { ManualText } from './manual.js';
+export { housesFiles } from './houses.js';
 export { assetCopies } from './assets.js';
 export { besidePages, bookPages, tryScript, type BookFile } from './book-files.js';
 export { makeView, type Beside, type View } from './view.js';

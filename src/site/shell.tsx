@@ -8,6 +8,7 @@ interface ShellProps {
   readonly title: string;
   /** What leads to the first page, and what is said beside it. */
   readonly home: { readonly name: string; readonly path: string; readonly beside?: ComponentChildren };
+  /** Empty for a page that stands alone. */
   readonly index: readonly IndexEntry[];
   /** Of the index. A row is for few entries, which may have pages of their own; a column beside the page for many. */
   readonly layout: 'row' | 'column';
@@ -72,10 +73,14 @@ export function Shell(props: ShellProps): VNode {
             <a href={link(home.path)}>{home.name}</a>
             {home.beside !== undefined && <span class="top-beside">{home.beside}</span>}
           </p>
-          <MenuButton />
-          <nav id="index" class="index" aria-label={of}>
-            <ol>{entries(index)}</ol>
-          </nav>
+          {index.length > 0 && (
+            <>
+              <MenuButton />
+              <nav id="index" class="index" aria-label={of}>
+                <ol>{entries(index)}</ol>
+              </nav>
+            </>
+          )}
         </header>
         <main id="page" class={`sheet ${sheet}`} tabIndex={-1}>
           {chapter?.pages && (

@@ -35,6 +35,14 @@ export { openingSheet } from './opening-sheet.js';
 export { houseSheets } from './sheets.js';
 export { orderSheet, orderTables } from './order-sheet.js';
 export { orders } from './orders.js';
+export {
+  houseStanding,
+  housesTable,
+  housesTotals,
+  mostUrgentFirst,
+  type HouseStanding,
+  type ListedHouse,
+} from './houses/index.js';
 export { roomSupplies, supplies } from './supplies.js';
 export { quantitiesOfRoom } from './quantities.js';
 export { quantitySheet, quantityTables, tradeSheet } from './quantity-sheet.js';

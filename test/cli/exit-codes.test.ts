@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { commands } from '../../src/cli/main.js';
@@ -20,6 +20,9 @@ const inOrder: readonly (readonly [line: string, code: number, quiet: Quiet])[] 
   ['publish HOUSE/for-carpentry --for carpentry', 0, 'nothing'],
   ['publish HOUSE --for carpentry', 2, 'nothing'],
   ['publish HOUSE/for-all --for everybody', 2, 'nothing'],
+  ['portfolio HOUSE/houses', 0, 'asked'],
+  ['portfolio HOUSE/houses --out HOUSE', 2, 'nothing'],
+  ['portfolio HOUSE/content', 2, 'nothing'],
   ['lay', 0, 'asked'],
   ['takeoff', 0, 'asked'],
   ['schedule finish', 0, 'asked'],
@@ -99,6 +102,7 @@ let wrong: HouseUnderGit;
 beforeAll(() => {
   house = new HouseUnderGit();
   writeFileSync(join(house.dir, 'list.csv'), 'Art. no.,Product,Price\nA-1,Oak strip,$9.00 / sq ft\n');
+  cpSync(join(house.dir, 'content'), join(house.dir, 'houses/one/content'), { recursive: true });
   wrong = new HouseUnderGit();
   writeFileSync(join(wrong.dir, 'list.csv'), readFileSync(join(house.dir, 'list.csv')));
   wrong.edit('content/rooms/study.md', 'chosen: pine', 'chosen: pinee');
@@ -111,7 +115,9 @@ afterAll(() => {
 /** A line's words on a house; a command that takes none is left as it is. */
 function wordsOf(line: string, { dir }: HouseUnderGit): readonly string[] {
   const words = line.replaceAll('HOUSE', dir).split(' ');
-  return /^(?:new HOUSE|sign|certificate|manual|editor|completion)/u.test(line) ? words : [...words, '--house', dir];
+  return /^(?:new HOUSE|portfolio|sign|certificate|manual|editor|completion)/u.test(line)
+    ? words
+    : [...words, '--house', dir];
 }
 
 test('names every command', () => {

@@ -1,5 +1,6 @@
 /** The disk. In: a folder or a path. Out: a house's files as text, or files written whole. Absent: what is in the files. */
-export { readHouseFolder, type HouseFolder } from './read-house-folder.js';
+export { houseFolders } from './house-folders.js';
+export { isHouseFolder, readHouseFolder, type HouseFolder } from './read-house-folder.js';
 export type { ReadBefore } from './read-folder.js';
 export { keptResults, type KeptResults } from './kept-results.js';
 export { readShared } from './read-shared.js';

@@ -17,7 +17,7 @@ export interface HouseFolder {
  *  itself fails in a way no file explains. */
 export async function readHouseFolder(dir: string, before?: ReadBefore): Promise<HouseFolder> {
   const root = await realpath(dir).catch(() => undefined);
-  if (root === undefined || !(await isFile(join(root, 'content', 'house.md')))) {
+  if (root === undefined || !(await isHouseFolder(root))) {
     const fix = 'name the folder that holds content/ with --house DIR';
     return {
       files: [],
@@ -33,8 +33,9 @@ export async function readHouseFolder(dir: string, before?: ReadBefore): Promise
   };
 }
 
-async function isFile(path: string): Promise<boolean> {
-  return stat(path).then(
+/** Is it a folder with content/house.md in it? */
+export async function isHouseFolder(dir: string): Promise<boolean> {
+  return stat(join(dir, 'content', 'house.md')).then(
     (facts) => facts.isFile(),
     () => false,
   );

@@ -1,4 +1,4 @@
-/* Long tables can be narrowed to rows with some words and put in the order of a column. What was asked is kept for this window, so that it
+/* Long tables, and those within `data-list="always"`, can be narrowed to rows with some words and put in the order of a column. What was asked is kept for this window, so that it
    survives a reload. Without a script the tables are whole, in their own order. */
 (function () {
   'use strict';
@@ -36,7 +36,7 @@
     var rows = bodies.flat().filter(function (row) {
       return !row.classList.contains('group');
     });
-    if (rows.length < long) return;
+    if (rows.length < (table.closest('[data-list="always"]') ? 2 : long)) return;
     var key = 'bookmatch-list ' + window.location.pathname + '#' + table.id;
     var state = kept(key);
     var region = table.closest('.scroll') || table;

@@ -1,11 +1,11 @@
 import { readdir, readFile } from 'node:fs/promises';
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import Eleventy, { type UserConfig } from '@11ty/eleventy';
 import { render } from 'preact-render-to-string';
 import { localeOf, type Handout } from '../../handout/index.js';
 import { inLocale } from '../../base/units/index.js';
 import { programPath } from '../../disk/program/index.js';
-import { pagesRoot, styleFile, styleText, webFonts } from '../assets.js';
+import { ownAssets, pagesRoot } from '../assets.js';
 import { checkPath } from '../page.js';
 import { virtualPages } from '../virtual-pages.js';
 import { HandoutProvider } from './context.js';
@@ -81,12 +81,9 @@ function renderPage(page: HandoutPage, handout: Handout): string {
   return `<!DOCTYPE html>\n${html}\n`;
 }
 
-/** Fonts with their licences, the style sheet, the theme, and what is the handouts' own. */
+/** What stands beside the pages of every folder, and what is the handouts' own. */
 async function readAssets(): Promise<Map<string, Uint8Array>> {
-  const files = new Map<string, Uint8Array>();
-  for (const name of await readdir(webFonts)) files.set(`fonts/${name}`, await readFile(join(webFonts, name)));
-  files.set(basename(styleFile), Buffer.from(styleText('handout')));
-  files.set('theme.js', await readFile(programPath('src/site/assets/theme.js')));
+  const files = await ownAssets('handout');
   for (const name of await readdir(own)) files.set(name, await readFile(join(own, name)));
   return files;
 }
