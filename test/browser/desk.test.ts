@@ -91,7 +91,6 @@ describe('a desk in a browser', () => {
     await expect.poll(() => day.inputValue()).toBe('2026-04-15');
     await expect.poll(() => who.inputValue()).toBe(last);
     await writeFile(join(dir, 'content/rooms/study.md'), before);
-    await page.locator('.desk-said').waitFor({ state: 'hidden' });
   });
 
   it('hears of nothing in a window that is not seen, and of what it missed when it is', async () => {
