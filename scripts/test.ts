@@ -33,7 +33,7 @@ async function main(): Promise<number> {
     console.error(
       `The tests open pages in a browser and judge PDFs with outside programs. Not found: ${missing.join(', ')}.`,
     );
-    console.error('On Debian or Ubuntu: sudo apt-get install -y chromium qpdf poppler-utils');
+    console.error('On Debian or Ubuntu: sudo apt-get install -y chromium qpdf poppler-utils openssl');
     console.error('Another Chromium will do: set CHROMIUM_PATH to its program file.');
     return 1;
   }
@@ -53,7 +53,7 @@ async function main(): Promise<number> {
 
 function missingTools(): string[] {
   const browser = [process.env['CHROMIUM_PATH'] ?? '', 'chromium', 'chromium-browser', 'google-chrome'].some(isThere);
-  const programs = ['qpdf', 'pdfinfo', 'git'].filter((program) => !isThere(program));
+  const programs = ['qpdf', 'pdfinfo', 'openssl', 'git'].filter((program) => !isThere(program));
   return browser ? programs : ['chromium', ...programs];
 }
 
