@@ -13,7 +13,7 @@ import {
   SignerInfo,
 } from 'pkijs';
 import { engine } from './engine.js';
-import { bufferOf, signingCertificate } from './signing-certificate.js';
+import { bufferOf, sha256Type, signingCertificate } from './signing-certificate.js';
 
 export interface SigningKey {
   /** DER of the signer's certificate, then of those that vouch for it. */
@@ -27,7 +27,6 @@ const oids = {
   signedData: '1.2.840.113549.1.7.2',
   contentType: '1.2.840.113549.1.9.3',
   messageDigest: '1.2.840.113549.1.9.4',
-  sha256: '2.16.840.1.101.3.4.2.1',
 } as const;
 
 /** Makes the detached CMS message (RFC 5652) of a PDF signature as PAdES baseline B-B wants it (EN 319 142-1, 6.3, from memory): SHA-256, with
@@ -49,7 +48,7 @@ export class CmsSigner extends Signer {
         new SignerInfo({
           version: 1,
           sid: new IssuerAndSerialNumber({ issuer: certificate.issuer, serialNumber: certificate.serialNumber }),
-          digestAlgorithm: new AlgorithmIdentifier({ algorithmId: oids.sha256 }),
+          digestAlgorithm: new AlgorithmIdentifier({ algorithmId: sha256Type }),
           signedAttrs: new SignedAndUnsignedAttributes({ type: 0, attributes: attributesOf(pdf, own) }),
         }),
       ],

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import * as asn1js from 'asn1js';
-import { Attribute } from 'pkijs';
+import { Attribute, type Certificate } from 'pkijs';
 
 /** The signed attribute that names the signer's certificate by its digest (RFC 5035, ESS signing-certificate-v2). Without it,
  *  the name in the certificate could be exchanged under a signature that holds. */
@@ -13,9 +13,12 @@ export function signingCertificate(der: Uint8Array): Attribute {
   return new Attribute({ type: signingCertificateType, values: [new asn1js.Sequence({ value: [list] })] });
 }
 
+/** Of SHA-256. */
+export const sha256Type = '2.16.840.1.101.3.4.2.1';
+
 /** Digests that still hold, by object identifier; SHA-1 and MD5 do not. */
 export const digests: Readonly<Record<string, string>> = {
-  '2.16.840.1.101.3.4.2.1': 'sha256',
+  [sha256Type]: 'sha256',
   '2.16.840.1.101.3.4.2.2': 'sha384',
   '2.16.840.1.101.3.4.2.3': 'sha512',
 };
@@ -33,6 +36,11 @@ export function namesCertificate(attribute: Attribute, der: Uint8Array): boolean
 
 function partsOf(value: unknown): readonly unknown[] {
   return value instanceof asn1js.Sequence ? value.valueBlock.value : [];
+}
+
+/** A certificate as it was issued, in DER. */
+export function derOf(certificate: Certificate): Buffer {
+  return Buffer.from(certificate.toSchema(false).toBER());
 }
 
 /** The bytes in a buffer of their own, as the ASN.1 library wants them. */

@@ -10,15 +10,13 @@ import {
   TimeStampReq,
   TimeStampResp,
 } from 'pkijs';
-import { bufferOf, digests } from './signing-certificate.js';
+import { bufferOf, digests, sha256Type } from './signing-certificate.js';
 
 /** The unsigned attribute that holds a time-stamp of a signature (id-aa-signatureTimeStampToken; RFC 3161, appendix A). */
 export const timeStampType = '1.2.840.113549.1.9.16.2.14';
 
 /** What a time-stamp signs (id-ct-TSTInfo; RFC 3161, 2.4.2). */
 export const timeStampContent = '1.2.840.113549.1.9.16.1.4';
-
-const sha256 = '2.16.840.1.101.3.4.2.1';
 
 /** The question to a time-stamp authority (RFC 3161, 2.4.1), in DER: the digest of a signature's own bytes, its certificate wanted with the answer.
  *  `message` is the CMS message of the signature. */
@@ -27,7 +25,7 @@ export function timeStampQuery(message: Uint8Array): Uint8Array {
   const query = new TimeStampReq({
     version: 1,
     messageImprint: new MessageImprint({
-      hashAlgorithm: new AlgorithmIdentifier({ algorithmId: sha256, algorithmParams: new asn1js.Null() }),
+      hashAlgorithm: new AlgorithmIdentifier({ algorithmId: sha256Type, algorithmParams: new asn1js.Null() }),
       hashedMessage: new asn1js.OctetString({ valueHex: bufferOf(hash) }),
     }),
     certReq: true,

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import * as asn1js from 'asn1js';
 import { Certificate, ContentInfo, IssuerAndSerialNumber, SignedData, type SignerInfo } from 'pkijs';
 import { engine } from '../cms/engine.js';
-import { digests, namesCertificate, signingCertificateType } from '../cms/signing-certificate.js';
+import { derOf, digests, namesCertificate, signingCertificateType } from '../cms/signing-certificate.js';
 import { timeStampType } from '../cms/time-stamp.js';
 import { weakDigest } from '../cms/weak-digest.js';
 
@@ -156,7 +156,7 @@ function certificateOf({ sid }: SignerInfo, certificates: readonly Certificate[]
 /** Signers of some programs do not name their certificate; then only a trusted root can vouch for the name in it. */
 function isNamed({ signedAttrs }: SignerInfo, certificate: Certificate): boolean {
   const named = signedAttrs?.attributes.filter(({ type }) => type === signingCertificateType) ?? [];
-  const der = new Uint8Array(certificate.toSchema(false).toBER());
+  const der = derOf(certificate);
   return named.every((attribute) => namesCertificate(attribute, der));
 }
 

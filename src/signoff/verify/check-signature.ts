@@ -1,6 +1,7 @@
 import { PDFHexString, PDFName, PDFString, type PDFDict } from 'pdf-lib';
 import type { Certificate } from 'pkijs';
 import { textOf, type PdfFile, type Revision } from '../pdf/index.js';
+import { derOf } from '../cms/signing-certificate.js';
 import { whyUnfit } from '../cms/why-unfit.js';
 import { checkCms, otherBytes, type CmsCheck } from './check-cms.js';
 import { checkTimeStamp } from './check-time-stamp.js';
@@ -48,7 +49,7 @@ export async function checkSignature(
   const trust = cms.certificate ? await trustOf(cms.certificate, cms.certificates, roots, at) : 'unknown';
   // A certificate that vouches for itself and does not hold together is not the signer's.
   const isBroken = trust === 'unknown' && certificate !== undefined && certificate.subject === certificate.issuer;
-  const unfit = cms.certificate && whyUnfit(new Uint8Array(cms.certificate.toSchema(false).toBER()));
+  const unfit = cms.certificate && whyUnfit(derOf(cms.certificate));
   const isOther = !kinds.includes(kind);
   const [token] = cms.timeStamps ?? [];
   const timeStamp = token && cms.value ? await checkTimeStamp(token, cms.value, roots) : undefined;

@@ -1,5 +1,6 @@
 import { OctetString } from 'asn1js';
 import { ExtKeyUsage, TSTInfo, type Certificate, type SignedData } from 'pkijs';
+import { bufferOf, derOf } from '../cms/signing-certificate.js';
 import { isStampOf, timeStampContent } from '../cms/time-stamp.js';
 import { whyWeak } from '../cms/why-unfit.js';
 import { checkMessage } from './check-cms.js';
@@ -20,7 +21,7 @@ export async function checkTimeStamp(
     type: timeStampContent,
     signed: (data) => {
       const bytes = contentOf(data);
-      info = bytes && TSTInfo.fromBER(new Uint8Array(bytes).buffer);
+      info = bytes && TSTInfo.fromBER(bufferOf(bytes));
       if (!bytes || !info) return 'it says no time';
       return isStampOf(info.messageImprint, value) ? [bytes] : 'it is over other bytes than this signature';
     },
@@ -44,7 +45,7 @@ function contentOf({ encapContentInfo: { eContent } }: SignedData): Uint8Array |
 }
 
 function whyNotAuthority(certificate: Certificate): string | undefined {
-  const weak = whyWeak(new Uint8Array(certificate.toSchema(false).toBER()));
+  const weak = whyWeak(derOf(certificate));
   if (weak !== undefined) return `its certificate ${weak}`;
   const held: unknown = certificate.extensions?.find(({ extnID }) => extnID === purposes)?.parsedValue;
   return held instanceof ExtKeyUsage && held.keyPurposes.length === 1 && held.keyPurposes[0] === purpose

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { Certificate, CertificateChainValidationEngine } from 'pkijs';
 import { certificateName } from '../cms/certificate-name.js';
 import { engine } from '../cms/engine.js';
+import { derOf } from '../cms/signing-certificate.js';
 import { whyWeak } from '../cms/why-unfit.js';
 import type { SignatureReport, SignerCertificate } from './report.js';
 
@@ -63,10 +64,6 @@ async function isSelfSigned(certificate: Certificate): Promise<boolean> {
   } catch {
     return false;
   }
-}
-
-function derOf(certificate: Certificate): Buffer {
-  return Buffer.from(certificate.toSchema(false).toBER());
 }
 
 /** Is there a certificate in it, as PEM text or DER bytes? */
