@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Command } from 'commander';
 import { handoutProblems } from '../handout/index.js';
-import { hasErrors, sortProblems } from '../base/problem/index.js';
+import { errorsIn, hasErrors, sortProblems } from '../base/problem/index.js';
 import { bookOf, openHouse, type ComposedBook, type LoadedBook, type OpenHouse } from '../disk/load/index.js';
 import { counted, joinWords, parseDay, speakAs } from '../base/units/index.js';
 import type { Console } from './console.js';
@@ -71,7 +71,7 @@ export function withHandoutProblems(loaded: LoadedFor): LoadedFor {
 
 /** Of a command that is not about problems: what stops it in full, and of the rest how many there are. `check` tells all of them. */
 export function reportBriefly({ problems }: Pick<ComposedBook, 'problems'>, outcome: string, console: Console): void {
-  const errors = problems.filter(({ severity }) => severity === 'error');
+  const errors = errorsIn(problems);
   reportProblems({ problems: errors }, outcome, console);
   const others = (['warning', 'notice'] as const).flatMap((severity) => {
     const count = problems.filter((problem) => problem.severity === severity).length;

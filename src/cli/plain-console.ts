@@ -1,4 +1,4 @@
-import { printable, printableLines, printProblems } from '../base/problem/index.js';
+import { errorsIn, printable, printableLines, printProblems } from '../base/problem/index.js';
 import { unread } from '../base/units/index.js';
 import type { Asker } from './asker.js';
 import type { Console, Terminal } from './console.js';
@@ -11,7 +11,7 @@ export function plainConsole(terminal: Terminal): Omit<Console, 'tell'> {
     error: (text) => terminal.error(printableLines(text)),
     problems: (problems, outcome) => {
       const said = { color: terminal.color, ...(outcome !== undefined && { outcome }) };
-      const errors = problems.filter(({ severity }) => severity === 'error');
+      const errors = errorsIn(problems);
       // Where nobody asked for them by a command, what is only to be looked at does not stand before what is wrong.
       const told = !terminal.takesCommands && errors.length > 0 ? errors : problems;
       if (told.length > 0) terminal.error(printProblems(told, said));

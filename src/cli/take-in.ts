@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
 import { Command } from 'commander';
+import { errorsIn } from '../base/problem/index.js';
 import { lookUp, type Book } from '../core/book/index.js';
 import type { Category, PriceList, Records, Source } from '../core/model/index.js';
 import { slugFor } from '../core/records/index.js';
@@ -109,7 +110,7 @@ export function takeIn(console: Console, done: (code: number) => void): Command 
       }
       const { written: priced, added, report, found } = taken.value;
       const written = [...priced, ...consider(added, category.slug, rooms, records)];
-      const errors = found.filter(({ severity }) => severity === 'error');
+      const errors = errorsIn(found);
       if (found.length > 0) console.error(`${printListProblems(file, found)}\n`);
       if (errors.length > 0) {
         console.error(`${counted(errors.length, 'error')} in ${file}. Nothing was taken in.\n`);

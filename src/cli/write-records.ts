@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Book } from '../core/book/index.js';
 import type { Records, Source } from '../core/model/index.js';
-import type { Problem } from '../base/problem/index.js';
+import { errorsIn, type Problem } from '../base/problem/index.js';
 import { counted, type IsoDate } from '../base/units/index.js';
 import type { OpenHouse } from '../disk/load/index.js';
 import { oneAtATime, writeTogether } from '../disk/store/index.js';
@@ -19,7 +19,7 @@ export function tryRecords(
   const read = open.read([...texts].map(([path, text]) => ({ path, text })));
   const { book, problems } = open.compose(read, on);
   return {
-    problems: problems.filter(({ severity }) => severity === 'error'),
+    problems: errorsIn(problems),
     ...(book && { book }),
     ...(read.house && { records: read.house.records }),
   };

@@ -1,3 +1,4 @@
+import { errorsIn } from '../base/problem/index.js';
 import { readFile, realpath, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { counted } from '../base/units/index.js';
@@ -224,7 +225,7 @@ async function saveIn(file: string, path: string, written: string, digest: strin
 
 /** A text is saved right or wrong; that it is wrong is said with it. */
 function withErrors(said: Said, path: string, { problems, isEarlier }: Standing): Said {
-  const errors = problems.filter(({ file, severity }) => file === path && severity === 'error').length;
+  const errors = errorsIn(problems).filter(({ file }) => file === path).length;
   if (!said.isDone || errors === 0) return said;
   const shown = isEarlier ? ' The book shows the records as they were before.' : '';
   return { ...said, head: `Saved, with ${counted(errors, 'error')}.${shown}` };
@@ -281,7 +282,7 @@ async function recordVersion(
       isDone: false,
       words: 'There is no record in the folder any more: a version without them is not recorded here.',
     };
-  const errors = problems.filter(({ severity }) => severity === 'error').length;
+  const errors = errorsIn(problems).length;
   const said = await commit(tree.changed, sentence);
   return said.isDone && errors > 0
     ? { ...said, head: `Recorded, with ${counted(errors, 'error')} in the records.` }

@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import type { Problem } from '../base/problem/index.js';
+import { errorsIn, type Problem } from '../base/problem/index.js';
 import { counted } from '../base/units/index.js';
 import { Linked } from './linked.js';
 import { deskPaths } from './paths.js';
@@ -12,7 +12,7 @@ export function ProblemList({
   link: (to: string) => string;
 }): VNode | null {
   if (problems.length === 0) return null;
-  const errors = problems.filter(({ severity }) => severity === 'error');
+  const errors = errorsIn(problems);
   const others = problems.filter(({ severity }) => severity !== 'error');
   return (
     <section>

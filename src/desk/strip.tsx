@@ -1,3 +1,4 @@
+import { errorsIn } from '../base/problem/index.js';
 import type { VNode } from 'preact';
 import { counted, printDay } from '../base/units/index.js';
 import { optionPath, recordPath, relativeLink, roomPath, type Desk, type Page, type View } from '../site/index.js';
@@ -64,7 +65,7 @@ function Strip({ page, standing, secret }: { page: Page; standing: Standing; sec
 }
 
 export function Soundness({ standing: { problems, isEarlier, on } }: { standing: Standing }): VNode {
-  const errors = problems.filter(({ severity }) => severity === 'error').length;
+  const errors = errorsIn(problems).length;
   if (errors === 0) return <span>Computed for {printDay(on)}, as the records are.</span>;
   return (
     <strong>

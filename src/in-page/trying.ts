@@ -10,7 +10,7 @@ import {
   type SortedPicks,
   type TriableHouse,
 } from '../try/index.js';
-import type { Outcome, Problem } from '../base/problem/index.js';
+import { errorsIn, type Outcome, type Problem } from '../base/problem/index.js';
 import type { IsoDate } from '../base/units/index.js';
 import type { PickStore } from './kept-picks.js';
 
@@ -70,8 +70,7 @@ export function startTrial(house: TriableHouse, store: PickStore, show: (trying:
       picks.map(({ selection, now }) => ({ selection, option: now })),
       on,
     );
-    if (!made.value)
-      return { ...base, to: from, problems: made.problems.filter(({ severity }) => severity === 'error') };
+    if (!made.value) return { ...base, to: from, problems: errorsIn(made.problems) };
     const selections = picks.map(({ selection }) => selection);
     const follows = whatFollows({ from, to: made.value, selections, signedRooms: house.signedRooms });
     return { ...base, to: made.value, follows, problems: [] };

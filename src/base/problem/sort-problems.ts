@@ -22,6 +22,10 @@ export function sortProblems(problems: readonly Problem[]): readonly Problem[] {
   );
 }
 
+export function errorsIn<One extends Pick<Problem, 'severity'>>(problems: readonly One[]): readonly One[] {
+  return problems.filter(({ severity }) => severity === 'error');
+}
+
 export function hasErrors(problems: readonly Problem[]): boolean {
   return problems.some((problem) => problem.severity === 'error');
 }

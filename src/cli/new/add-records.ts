@@ -1,3 +1,4 @@
+import { errorsIn } from '../../base/problem/index.js';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { Command } from 'commander';
@@ -40,7 +41,7 @@ export async function openToAdd(dir: string, what: string, console: Console): Pr
   const open = openHouse(path);
   const { house, problems } = await open.current();
   if (!house) {
-    const errors = problems.filter(({ severity }) => severity === 'error');
+    const errors = errorsIn(problems);
     console.problems(errors);
     return undefined;
   }

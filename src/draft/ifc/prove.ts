@@ -1,7 +1,7 @@
 import { measureHouse } from '../../core/measure/index.js';
 import type { Source } from '../../core/model/index.js';
 import { readRecords } from '../../core/records/index.js';
-import type { Problem } from '../../base/problem/index.js';
+import { errorsIn, type Problem } from '../../base/problem/index.js';
 import { locale, withSign } from '../../base/units/index.js';
 
 /** What the program itself makes of drafted records: each room's volume in cubic feet by its path, and every error. */
@@ -21,7 +21,7 @@ export function prove(rooms: readonly Source[], levels: readonly string[]): Proo
   const problems = [...records.problems, ...(measured?.problems ?? [])];
   return {
     volumes: new Map([...(measured?.value ?? [])].map(([slug, { volume }]) => [roomPath(slug), volume])),
-    errors: problems.filter(({ severity }) => severity === 'error'),
+    errors: errorsIn(problems),
   };
 }
 

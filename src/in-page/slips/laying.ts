@@ -1,5 +1,5 @@
 import type { Book } from '../../core/book/index.js';
-import type { Outcome, Problem } from '../../base/problem/index.js';
+import { errorsIn, type Outcome, type Problem } from '../../base/problem/index.js';
 import { counted, type IsoDate } from '../../base/units/index.js';
 import {
   encodeSlip,
@@ -161,7 +161,7 @@ function laidOf(
     fitting,
     choices,
     ...(made.value && { to: made.value }),
-    problems: made.value ? [] : made.problems.filter(({ severity }) => severity === 'error'),
+    problems: made.value ? [] : errorsIn(made.problems),
     money: setsTable(from, sets),
   };
 }
