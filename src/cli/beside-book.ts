@@ -20,10 +20,9 @@ export async function changeOrderFiles(book: Book, keep: KeepPdf = makeAnew): Pr
   const files = new Map<string, Uint8Array>();
   if (book.changeOrders.length === 0) return files;
   const { makeChangeOrderPdf } = await import('../print/index.js');
-  const all = JSON.stringify(book);
   for (const order of book.changeOrders) {
     const number = recordNumber(order.number);
-    const { pdf } = await keep(`change-${number}`, all, () => makeChangeOrderPdf(book, order));
+    const { pdf } = await keep(`change-${number}`, book, () => makeChangeOrderPdf(book, order));
     files.set(`${number}.pdf`, pdf);
   }
   return files;

@@ -1,4 +1,3 @@
-import { readdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { Command } from 'commander';
 import { lookUp, type Book } from '../core/book/index.js';
@@ -6,15 +5,7 @@ import { dataFile, dataTables, orderTables, quantityTables } from '../table/inde
 import { tableCsv, bookCalendar } from '../write/index.js';
 import { readPhotos, withTextDiffs } from '../disk/load/index.js';
 import type { Beside } from '../site/index.js';
-import {
-  clearStage,
-  makeStage,
-  OutputRefused,
-  putInPlace,
-  refuseForeign,
-  writeAtomically,
-  writeTree,
-} from '../disk/store/index.js';
+import { makeInPlace, refuseForeign, writeAtomically, writeTree } from '../disk/store/index.js';
 import { printableJson, type Problem } from '../base/problem/index.js';
 import { changeOrderFiles, tryingOf } from './beside-book.js';
 import type { Console } from './console.js';
@@ -29,8 +20,8 @@ import {
 } from './house-options.js';
 import { keptPdfs } from './kept-pdfs.js';
 import { changesSince, type IssueChanges } from './issue-changes.js';
-import { UsageError } from './usage-error.js';
 import { handoutStamps } from './stamp-handout.js';
+import { writeOrRefuse } from './write-or-refuse.js';
 
 interface BuildOptions extends HouseOptions {
   readonly out?: string;
@@ -51,37 +42,25 @@ export function build(console: Console, done: (code: number) => void): Command {
         return done(0);
       }
       const out = resolve(options.out ?? resolve(options.house, '_site'));
-      await refuseForeignParts(out);
-      const stage = await makeStage(out);
-      try {
-        const { pages, trades, problems } = await makeParts(loaded, loaded.book, join(out, stage), console);
-        const names = await readdir(join(out, stage));
-        const moves = names
-          .filter((name) => name !== '.bookmatch')
-          .map((name) => ({ from: `${stage}/${name}`, to: name }));
-        await putInPlace(out, stage, { what: 'the book', moves }, () => Promise.resolve());
-        reportProblems({ problems }, '', console);
-        console.tell(
-          `${join(out, 'book', 'index.html')}  the book, ${pages} pages\n` +
-            `${join(out, 'book.pdf')}  the book to print and sign\n` +
-            `${join(out, 'data')}  the Book as JSON, quantities, orders and schedules as CSV, decide-by days as iCalendar\n` +
-            `${join(out, 'handout')}  a handout for each of ${trades} trades: a folder of pages with its PDF, without any money\n`,
-        );
-        done(0);
-      } finally {
-        await clearStage(out, stage);
-      }
+      await writeOrRefuse(() => refuseForeignParts(out), '. Nothing was written.');
+      const { book } = loaded;
+      const { pages, trades, problems } = await makeInPlace(out, 'the book', (stage) =>
+        makeParts(loaded, book, stage, console),
+      );
+      reportProblems({ problems }, '', console);
+      console.tell(
+        `${join(out, 'book', 'index.html')}  the book, ${pages} pages\n` +
+          `${join(out, 'book.pdf')}  the book to print and sign\n` +
+          `${join(out, 'data')}  the Book as JSON, quantities, orders and schedules as CSV, decide-by days as iCalendar\n` +
+          `${join(out, 'handout')}  a handout for each of ${trades} trades: a folder of pages with its PDF, without any money\n`,
+      );
+      done(0);
     });
 }
 
 /** Folders that somebody else filled are not replaced. */
 async function refuseForeignParts(out: string): Promise<void> {
-  try {
-    for (const name of ['data', 'change-orders', 'handout']) await refuseForeign(join(out, name));
-  } catch (error) {
-    if (error instanceof OutputRefused) throw new UsageError(`${error.message}. Nothing was written.`);
-    throw error;
-  }
+  for (const name of ['data', 'change-orders', 'handout']) await refuseForeign(join(out, name));
 }
 
 interface Parts {
@@ -97,7 +76,7 @@ async function makeParts(loaded: LoadedFor, book: Book, out: string, console: Co
   const { writeHandouts } = await import('./write-handouts.js');
   console.doing('printing the book');
   const keep = keptPdfs(loaded.open.dir);
-  const pdf = await keep('book', JSON.stringify(book), () => makeBookPdf(book));
+  const pdf = await keep('book', book, () => makeBookPdf(book));
   console.doing('comparing with the last issue');
   const sinceLast = changesSince(book, loaded.since, loaded.open, console);
   const since = await writeSince(book, sinceLast(), out, console);

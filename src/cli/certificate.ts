@@ -1,10 +1,10 @@
-import { existsSync } from 'node:fs';
 import { chmod } from 'node:fs/promises';
 import { Command, Option } from 'commander';
 import { signerRoles, type SignerRole } from '../signoff/index.js';
 import { makeOwnCertificate } from '../signoff/sign/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import { printable } from '../base/problem/index.js';
+import { checkFree } from './check-free.js';
 import type { Console } from './console.js';
 import { readPassphrase } from './passphrase.js';
 import { printFingerprint } from './print-fingerprint.js';
@@ -37,7 +37,7 @@ export function certificate(console: Console, done: (code: number) => void): Com
     .action(async (name: string, { out, as: role = roleIn(name), passphraseFile }: CertificateOptions) => {
       if (name.trim() === '' || printable(name) !== name)
         throw new UsageError('the name is empty, or holds what cannot be printed');
-      if (existsSync(out)) throw new UsageError(`${out} is there already: name another file with --out`);
+      checkFree(out);
       const passphrase = await readPassphrase(passphraseFile, `New passphrase for ${out}: `, console);
       if ([...passphrase].length < shortest)
         throw new UsageError(`the passphrase has ${[...passphrase].length} letters: take ${shortest} or more`);

@@ -3,7 +3,6 @@ import { Command, Option } from 'commander';
 import { makeHandout } from '../handout/index.js';
 import { didYouMean, printableJson } from '../base/problem/index.js';
 import type { BookTrade } from '../core/book/index.js';
-import { OutputRefused } from '../disk/store/index.js';
 import type { Console } from './console.js';
 import {
   loadFor,
@@ -16,6 +15,7 @@ import {
 import { changesSince } from './issue-changes.js';
 import { handoutStamps } from './stamp-handout.js';
 import { UsageError } from './usage-error.js';
+import { writeOrRefuse } from './write-or-refuse.js';
 import { counted } from '../base/units/index.js';
 
 interface HandoutCommandOptions extends HouseOptions {
@@ -61,14 +61,4 @@ function findTrade(slug: string, trades: readonly BookTrade[]): BookTrade {
   const byName = trades.find(({ name }) => name.toLowerCase() === slug.toLowerCase());
   const meant = byName ? `did you mean '${byName.slug}'?` : didYouMean(slug, slugs);
   throw new UsageError(`there is no trade '${slug}': ${meant ?? `the trades are ${slugs.join(', ')}`}`);
-}
-
-/** A folder that holds other people's files is wrong usage. */
-export async function writeOrRefuse<T>(write: () => Promise<T>): Promise<T> {
-  try {
-    return await write();
-  } catch (error) {
-    if (error instanceof OutputRefused) throw new UsageError(error.message);
-    throw error;
-  }
 }

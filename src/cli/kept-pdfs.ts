@@ -1,9 +1,11 @@
+import { keepBy } from '../base/units/index.js';
 import { programDigest } from '../disk/program/index.js';
 import { keptResults } from '../disk/store/index.js';
 import type { BookPdf } from '../print/index.js';
 
-/** Answers a PDF that an earlier run made of the same, and makes it else. `name` is what is printed, and `from` all that it is printed from. */
-export type KeepPdf = (name: string, from: string, make: () => Promise<BookPdf>) => Promise<BookPdf>;
+/** Answers a PDF that an earlier run made of the same, and makes it else. `name` is what is printed, and `from` all that it is printed from: a JSON value
+ *  that never changes. */
+export type KeepPdf = (name: string, from: object, make: () => Promise<BookPdf>) => Promise<BookPdf>;
 
 /** Keeps nothing. */
 export const makeAnew: KeepPdf = (_, __, make) => make();
@@ -11,11 +13,16 @@ export const makeAnew: KeepPdf = (_, __, make) => make();
 /** PDFs that were printed of a house, kept in its folder, the last of each name: one is made anew where the program or anything that it is printed
  *  from is another. */
 export function keptPdfs(dir: string): KeepPdf {
+  // Several are printed from one Book.
+  const textOf = keepBy(
+    (from: object) => from,
+    (from) => JSON.stringify(from),
+  );
   return async (name, from, make) => {
     const program = await programDigest();
     if (program === undefined) return make();
     const kept = keptResults(dir, `printed-${name}`);
-    const key = `${program} ${from}`;
+    const key = `${program} ${textOf(from)}`;
     const found = (await kept.get(key)) as Kept | undefined;
     if (found) return { pdf: new Uint8Array(Buffer.from(found.pdf, 'base64')), undrawn: found.undrawn };
     const made = await make();

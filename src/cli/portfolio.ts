@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join, relative, resolve, sep } from 'node:path';
 import { Command } from 'commander';
-import { printableJson } from '../base/problem/index.js';
+import { errorsIn, printableJson } from '../base/problem/index.js';
 import { counted, type IsoDate } from '../base/units/index.js';
 import { bookOf, openHouse } from '../disk/load/index.js';
 import { houseFolders, isHouseFolder, writeTree } from '../disk/store/index.js';
@@ -9,10 +9,10 @@ import type { HouseBlock } from '../sheet/index.js';
 import { houseStanding, housesTable, housesTotals, mostUrgentFirst, type ListedHouse } from '../table/index.js';
 import { tableText } from '../write/index.js';
 import { typed, type Console } from './console.js';
-import { writeOrRefuse } from './handout.js';
 import { checkHouseDir, dayOf, withDay } from './house-options.js';
 import { shellWord } from './shell-word.js';
 import { UsageError } from './usage-error.js';
+import { writeOrRefuse } from './write-or-refuse.js';
 
 interface PortfolioOptions {
   readonly on?: string;
@@ -68,7 +68,7 @@ async function housesBelow(root: string, dir: string): Promise<readonly string[]
 /** One house by its figures: nothing else of its Book is kept, so that fifty need no more memory than one. */
 async function listed(root: string, folder: string, on: IsoDate): Promise<ListedHouse> {
   const { book, problems } = await bookOf(openHouse(join(root, folder)), on, { marked: false });
-  const errors = problems.filter(({ severity }) => severity === 'error').length;
+  const errors = errorsIn(problems).length;
   return { folder, errors, ...(book && { standing: houseStanding(book) }) };
 }
 

@@ -8,7 +8,6 @@ import type { Undrawn } from '../print/index.js';
 import { replaceFolder, writeAtomically, writeTree } from '../disk/store/index.js';
 import { changeOrderFiles, tryingOf } from './beside-book.js';
 import type { Console } from './console.js';
-import { writeOrRefuse } from './handout.js';
 import {
   loadFor,
   reportBriefly,
@@ -21,6 +20,7 @@ import {
 import { changesSince } from './issue-changes.js';
 import { handoutStamps } from './stamp-handout.js';
 import { UsageError } from './usage-error.js';
+import { writeOrRefuse } from './write-or-refuse.js';
 
 interface PublishOptions extends HouseOptions {
   readonly for: string;

@@ -1,10 +1,9 @@
-import { existsSync } from 'node:fs';
 import { printable } from '../base/problem/index.js';
 import { writeAtomically } from '../disk/store/index.js';
 import { printInstant, stampSignature } from '../signoff/sign/index.js';
+import { checkFree } from './check-free.js';
 import type { Console } from './console.js';
 import { readNamed } from './read-named.js';
-import { UsageError } from './usage-error.js';
 
 /** `bookmatch sign FILE.pdf --timestamp ANSWER.tsr`: what an authority said of the newest signature's time, put into a copy of the PDF. Returns
  *  the exit code. */
@@ -13,7 +12,7 @@ export async function putTimeStamp(
   { answer, out = file.replace(/(?:\.pdf)?$/iu, '-stamped.pdf') }: { readonly answer: string; readonly out?: string },
   console: Console,
 ): Promise<number> {
-  if (existsSync(out)) throw new UsageError(`${out} is there already: name another file with --out`);
+  checkFree(out);
   const pdf = await readNamed(file, 'the PDF');
   const stamped = await stampSignature(pdf, await readNamed(answer, "the authority's answer"));
   if (!stamped.ok) {

@@ -14,6 +14,7 @@ import {
 } from '../signoff/sign/index.js';
 import type { Signer } from '../core/records/index.js';
 import { writeAtomically } from '../disk/store/index.js';
+import { checkFree } from './check-free.js';
 import type { Console } from './console.js';
 import { passphraseVariable, readPassphrase } from './passphrase.js';
 import { printFingerprint } from './print-fingerprint.js';
@@ -93,10 +94,8 @@ export function sign(console: Console, done: (code: number) => void): Command {
         const role = options.as ?? chooseRole(signable.toSign);
         const out = options.out ?? besideAs(file, role);
         const query = options.query ? out.replace(/(?:\.pdf)?$/iu, '.tsq') : undefined;
-        for (const one of [out, query]) {
-          if (one !== undefined && existsSync(one))
-            throw new UsageError(`${one} is there already: name another file with --out`);
-        }
+        checkFree(out);
+        if (query !== undefined) checkFree(query);
         const passphrase = await readPassphrase(options.passphraseFile, `Passphrase of ${certificate}: `, console);
         const opened = openCertificate(p12, passphrase);
         if (!opened.ok) return refuse(`${certificate}: ${opened.message}`);

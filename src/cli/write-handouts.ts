@@ -50,7 +50,7 @@ async function handoutFiles(
   for (const [index, handout] of handouts.entries()) {
     const { slug, name } = handout.cover.trade;
     console.doing(`printing the handouts, ${index + 1} of ${handouts.length}: ${name}`);
-    const made = await keep(`handout-${slug}`, JSON.stringify(handout), () => makeHandoutPdf(handout));
+    const made = await keep(`handout-${slug}`, handout, () => makeHandoutPdf(handout));
     undrawn.push(...made.undrawn);
     files.set(`${slug}/${slug}.pdf`, made.pdf);
   }

@@ -35,7 +35,7 @@ const linking =
   /\b(content\/[\w./-]+\.md)\b|\b(issued\/[\w.-]+\.pdf)\b|\bbookmatch ([a-z-]+)(?: (?:--[a-z-]+|"[^"]*"|issue-\d+|HEAD|[0-9a-f]{10}|\d+|…))*/gu;
 
 /** Which page of the desk does what a command does. */
-const pageOf: Readonly<Record<string, keyof typeof deskPaths>> = {
+const pageOf: Readonly<Record<string, keyof typeof deskTitles>> = {
   check: 'home',
   new: 'add',
   choose: 'slip',

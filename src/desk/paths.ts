@@ -8,10 +8,9 @@ export const deskPaths = {
   agree: 'desk/agree.html',
 } as const;
 
-/** What those pages are called, in their menu and as their heading; a record's page has its path. */
-export const deskTitles: Readonly<Record<keyof typeof deskPaths, string>> = {
+/** What those pages are called, in their menu and as their heading; a record's page by its path. */
+export const deskTitles: Readonly<Record<Exclude<keyof typeof deskPaths, 'record'>, string>> = {
   home: 'Desk',
-  record: 'The record',
   add: 'Add a record',
   slip: 'Take in a choice slip',
   walk: 'Walk a room',

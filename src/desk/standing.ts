@@ -3,7 +3,7 @@ import syntaxHighlight from '@11ty/eleventy-plugin-syntaxhighlight';
 import type { Book } from '../core/book/index.js';
 import type { Source } from '../core/model/index.js';
 import { sortProblems, type Problem } from '../base/problem/index.js';
-import { inLocale, keepBy, usualLocale, type IsoDate } from '../base/units/index.js';
+import { inLocale, keepBy, once, usualLocale, type IsoDate } from '../base/units/index.js';
 import { bookOf, keepOpen, openHouse, recordsDigest, type LoadedHouse } from '../disk/load/index.js';
 import { digestOfBytes } from '../signoff/index.js';
 import {
@@ -113,10 +113,6 @@ function tryingOf(house: House, book: Book): NonNullable<Beside['trying']> {
       return packed();
     },
   };
-}
-
-function once<T>(make: () => T): () => T {
-  return keepBy(() => 'all', make);
 }
 
 function onDemand(files: () => readonly BookFile[]): () => ReadonlyMap<string, BookFile> {

@@ -4,7 +4,7 @@ import Eleventy, { type UserConfig } from '@11ty/eleventy';
 import type { Book } from '../core/book/index.js';
 import type { Comparison } from '../core/compare/index.js';
 import { pathBelow } from '../disk/program/index.js';
-import { clearStage, makeStage, putInPlace, writeAtomically } from '../disk/store/index.js';
+import { makeInPlace, writeAtomically } from '../disk/store/index.js';
 import { pagesRoot } from './assets.js';
 import { bookConfig, comparisonConfig, manualConfig } from './config.js';
 import type { ManualText } from './manual.js';
@@ -46,20 +46,15 @@ async function writeSheets(
   files: ReadonlyMap<string, Uint8Array> = new Map(),
 ): Promise<WrittenPage[]> {
   const out = resolve(outDir);
-  const stage = await makeStage(out);
-  const fresh = join(out, stage, name);
-  try {
+  return makeInPlace(out, `the pages of ${name}`, async (stage) => {
+    const fresh = join(stage, name);
     // One instance writes one set of sheets: a second write would reuse the first one's data.
     const eleventy = new Eleventy(pagesRoot, fresh, { quietMode: true, configPath: false, config });
     eleventy.disableLogger();
     await eleventy.write();
     for (const [path, bytes] of files) await writeAtomically(join(fresh, path), bytes);
-    const pages = await listPages(fresh, name);
-    const moves = [{ from: `${stage}/${name}`, to: name }];
-    return await putInPlace(out, stage, { what: `the pages of ${name}`, moves }, () => Promise.resolve(pages));
-  } finally {
-    await clearStage(out, stage);
-  }
+    return listPages(fresh, name);
+  });
 }
 
 /** Files of photographs by their path in the book's folder. */

@@ -5,11 +5,10 @@ import { isFilled } from './part.js';
 import { quantities, quantitiesOfTrade, used } from './quantities.js';
 import { resistance } from './resistance.js';
 import { suppliesOfTrade } from './supplies.js';
-import { quantityLines, type QuantityLine } from './takeoff-lines.js';
+import { quantityLines } from './takeoff-lines.js';
 
 /** What each trade measures and installs, with the rule beside every number. */
 export function quantitySheet(look: LookUp): Sheet {
-  const lines = quantityLines(look);
   return {
     format: 'bookmatch/sheet/1',
     id: 'quantities',
@@ -18,7 +17,7 @@ export function quantitySheet(look: LookUp): Sheet {
     blocks: [
       lead,
       ...look.book.trades.flatMap((trade): Block[] => {
-        const tables = tablesOf(trade, lines, look);
+        const tables = tablesOf(trade, look);
         if (tables.length === 0) return [];
         return [{ block: 'section', id: `trade-${trade.slug}`, title: trade.name, of: [...scopeOf(trade), ...tables] }];
       }),
@@ -28,7 +27,7 @@ export function quantitySheet(look: LookUp): Sheet {
 
 /** The same of one trade, as a page of its own. */
 export function tradeSheet(trade: BookTrade, look: LookUp): Sheet {
-  const tables = tablesOf(trade, quantityLines(look), look);
+  const tables = tablesOf(trade, look);
   return {
     format: 'bookmatch/sheet/1',
     id: `quantities-of-${trade.slug}`,
@@ -44,8 +43,11 @@ const lead = said('Net is what is covered; then come coats and waste. The instal
 
 const nothing = said('Nothing is measured for this trade yet.');
 
-function tablesOf({ slug }: BookTrade, lines: readonly QuantityLine[], look: LookUp): readonly HouseBlock[] {
-  const own = lines.filter(({ trade }) => trade === slug);
+function tablesOf({ slug }: BookTrade, look: LookUp): readonly HouseBlock[] {
+  const own = quantityLines(
+    look,
+    look.book.selections.filter(({ trade }) => trade === slug),
+  );
   if (own.length === 0) return [];
   return [quantitiesOfTrade(slug, own, look), suppliesOfTrade(slug, look), resistance(slug, own, look)].filter(
     isFilled,

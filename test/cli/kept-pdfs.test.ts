@@ -13,6 +13,7 @@ beforeEach(async () => {
 afterEach(() => rm(dir, { recursive: true, force: true }));
 
 const undrawn = [{ field: 'note', text: 'a glyph' }] as unknown as BookPdf['undrawn'];
+const oneHouse = { house: 'one' };
 const pdfOf = (text: string): BookPdf => ({ pdf: new TextEncoder().encode(text), undrawn });
 
 test('what was printed is answered as it was, for as long as it would be printed from the same', async () => {
@@ -21,30 +22,29 @@ test('what was printed is answered as it was, for as long as it would be printed
     made += 1;
     return Promise.resolve(pdfOf(text));
   };
-  expect(await keptPdfs(dir)('book', 'one house', make('first'))).toEqual(pdfOf('first'));
+  expect(await keptPdfs(dir)('book', oneHouse, make('first'))).toEqual(pdfOf('first'));
   // Another run of the program.
-  expect(await keptPdfs(dir)('book', 'one house', make('not asked for'))).toEqual(pdfOf('first'));
+  expect(await keptPdfs(dir)('book', oneHouse, make('not asked for'))).toEqual(pdfOf('first'));
   expect(made).toBe(1);
-  expect(await keptPdfs(dir)('handout-tile', 'one house', make('another'))).toEqual(pdfOf('another'));
-  expect(await keptPdfs(dir)('book', 'the house changed', make('second'))).toEqual(pdfOf('second'));
-  expect(await keptPdfs(dir)('book', 'one house', make('third'))).toEqual(pdfOf('third'));
+  expect(await keptPdfs(dir)('handout-tile', oneHouse, make('another'))).toEqual(pdfOf('another'));
+  expect(await keptPdfs(dir)('book', { house: 'changed' }, make('second'))).toEqual(pdfOf('second'));
+  expect(await keptPdfs(dir)('book', oneHouse, make('third'))).toEqual(pdfOf('third'));
   expect(made).toBe(4);
 });
 
 test('what was damaged where it is kept is printed anew', async () => {
-  await keptPdfs(dir)('book', 'one house', () => Promise.resolve(pdfOf('first')));
+  await keptPdfs(dir)('book', oneHouse, () => Promise.resolve(pdfOf('first')));
   const file = join(dir, '.bookmatch', 'printed-book.json');
   const text = await readFile(file, 'utf8');
   await writeFile(file, text.replace('"pdf":"', '"pdf":"AAAA'));
-  expect(await keptPdfs(dir)('book', 'one house', () => Promise.resolve(pdfOf('anew')))).toEqual(pdfOf('anew'));
+  expect(await keptPdfs(dir)('book', oneHouse, () => Promise.resolve(pdfOf('anew')))).toEqual(pdfOf('anew'));
 });
 
 test('a book that is kept has the bytes of one that is printed', async () => {
   const book = smallBook();
-  const from = JSON.stringify(book);
   const printed = await makeBookPdf(book);
-  await keptPdfs(dir)('book', from, () => makeBookPdf(book));
-  const kept = await keptPdfs(dir)('book', from, () => Promise.reject(new Error('it is kept')));
+  await keptPdfs(dir)('book', book, () => makeBookPdf(book));
+  const kept = await keptPdfs(dir)('book', book, () => Promise.reject(new Error('it is kept')));
   expect(Buffer.compare(kept.pdf, printed.pdf)).toBe(0);
   expect(kept.undrawn).toEqual(printed.undrawn);
 });

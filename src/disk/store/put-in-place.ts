@@ -57,6 +57,21 @@ export async function writeTogether<T>(
   return putInPlace(root, stage, { ...note, moves }, then);
 }
 
+/** Puts what `make` makes in a folder of its own, below it by the names that it has there, into its places in `root`: all together, in the same way. Answers what `make` does;
+ *  rejects when that does, or the disk refuses: then nothing is in its place. */
+export async function makeInPlace<T>(root: string, what: string, make: (stage: string) => Promise<T>): Promise<T> {
+  const stage = await makeStage(root);
+  try {
+    const answer = await make(join(root, stage));
+    // Parts that were put in their places within the stage may have left a folder for notes there.
+    const names = (await readdir(join(root, stage))).filter((name) => name !== '.bookmatch');
+    const moves = names.map((name) => ({ from: `${stage}/${name}`, to: name }));
+    return await putInPlace(root, stage, { what, moves }, () => Promise.resolve(answer));
+  } finally {
+    await clearStage(root, stage);
+  }
+}
+
 /** Moves what was made in a stage to its places, all of it or none, in the same way. A folder takes the place of the one that is there. */
 export async function putInPlace<T>(root: string, stage: string, begun: Begun, then: () => Promise<T>): Promise<T> {
   const done: Move[] = [];
@@ -167,7 +182,7 @@ async function renameOrCopy(from: string, to: string): Promise<void> {
 }
 
 /** Clears away a stage that has come to nothing: not while a note says that what is in it is still to be moved. */
-export async function clearStage(root: string, stage: string): Promise<void> {
+async function clearStage(root: string, stage: string): Promise<void> {
   const noted = await readFile(noteOf(root), 'utf8').catch(() => '');
   if (!noted.includes(stage)) await clearAway(root, stage);
   await rmdir(folderOf(root)).catch(() => undefined);

@@ -11,9 +11,14 @@ export function QuantitiesPage(): VNode {
   const lines = quantityLines(view);
   const rows = view.book.trades.flatMap((trade) => {
     const own = lines.filter((line) => line.trade === trade.slug);
-    const count = (of: 'room' | 'selection' | 'option'): number => new Set(own.map((line) => line[of])).size;
-    return own.length === 0 ? [] : [{ trade, count }];
+    const all = (of: 'room' | 'selection' | 'option' | 'category') => new Set(own.map((line) => line[of]));
+    return own.length === 0 ? [] : [{ trade, all }];
   });
+  const kinds = (slugs: ReadonlySet<string>): string =>
+    view.book.categories
+      .filter(({ slug }) => slugs.has(slug))
+      .map(({ name }) => name)
+      .join(', ');
   return (
     <>
       <h1>Quantities by trade</h1>
@@ -33,10 +38,10 @@ export function QuantitiesPage(): VNode {
             names: true,
             cell: ({ trade }) => <PageLink to={tradePath(trade)}>{trade.name}</PageLink>,
           },
-          { head: 'Kinds of finish', cell: ({ trade }) => kindsOf(trade.slug) },
-          { head: 'Rooms', numeric: true, cell: ({ count }) => count('room') },
-          { head: 'Places', numeric: true, cell: ({ count }) => count('selection') },
-          { head: 'Options', numeric: true, cell: ({ count }) => count('option') },
+          { head: 'Kinds of finish', cell: ({ all }) => kinds(all('category')) },
+          { head: 'Rooms', numeric: true, cell: ({ all }) => all('room').size },
+          { head: 'Places', numeric: true, cell: ({ all }) => all('selection').size },
+          { head: 'Options', numeric: true, cell: ({ all }) => all('option').size },
         ]}
       />
       <p>
@@ -44,12 +49,4 @@ export function QuantitiesPage(): VNode {
       </p>
     </>
   );
-
-  function kindsOf(trade: string): string {
-    const own = new Set(lines.filter((line) => line.trade === trade).map(({ category }) => category));
-    return view.book.categories
-      .filter(({ slug }) => own.has(slug))
-      .map(({ name }) => name)
-      .join(', ');
-  }
 }
