@@ -1,3 +1,4 @@
+import type * as Folders from 'node:fs';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import type * as Disk from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -6,14 +7,24 @@ import { afterAll, expect, test, vi } from 'vitest';
 import { readHouseFolder } from '../../src/disk/store/index.js';
 
 // Whoever runs the tests as root may read everything: the disk is made to refuse.
+const isRefused = vi.hoisted(
+  () =>
+    (path: unknown): boolean =>
+      /\/locked(?:\.md)?$/u.test(String(path)),
+);
 vi.mock('node:fs/promises', async (original) => {
-  const disk = await original<typeof Disk>();
-  const refused = (path: unknown): boolean => String(path).endsWith('/locked') || String(path).endsWith('/locked.md');
-  const refusing =
-    <Read extends (path: never, ...rest: never[]) => Promise<unknown>>(read: Read) =>
-    (...[path, ...rest]: Parameters<Read>): Promise<unknown> =>
-      refused(path) ? Promise.reject(new Error('EACCES')) : read(path as never, ...(rest as never[]));
-  return { ...disk, readFile: refusing(disk.readFile), readdir: refusing(disk.readdir) };
+  const { readFile, ...disk } = await original<typeof Disk>();
+  const refusing = (path: string): Promise<unknown> =>
+    isRefused(path) ? Promise.reject(new Error('EACCES')) : readFile(path);
+  return { ...disk, readFile: refusing };
+});
+vi.mock('node:fs', async (original) => {
+  const { readdirSync, ...disk } = await original<typeof Folders>();
+  const refusing = (path: string, how: { readonly withFileTypes: true }): unknown => {
+    if (isRefused(path)) throw new Error('EACCES');
+    return readdirSync(path, how);
+  };
+  return { ...disk, readdirSync: refusing };
 });
 
 const house = mkdtempSync(join(tmpdir(), 'bookmatch-locked-'));

@@ -1,5 +1,5 @@
 import { areaOf, intersect, patchFrom, subtract, type Patch } from '../../base/geometry/index.js';
-import { feet } from '../../base/units/index.js';
+import { feet, keepSame } from '../../base/units/index.js';
 import { wallShape, wallWithin } from '../measure/index.js';
 import { surfaceOnly, type OpeningMeasure, type Surface, type WallMeasure } from '../model/index.js';
 import { alongSide, crossing, type Stretch } from './behind.js';
@@ -37,15 +37,28 @@ export function partsOf(
     const isWhole = isEndOfWall(room, side) && toOutside.length === 0;
     return isWhole ? { inside: surfaceOnly(wall) } : { outside: surfaceOnly(wall) };
   }
-  const shape = wallShape(wall);
-  const free = [...covers, ...bridgesOf(covers)].map(rectangle).reduce<readonly Patch[]>(subtract, [shape]);
-  const windows = toOutside.flatMap((opening) => intersect([shape], rectangle(coverOfOpening(opening))));
-  const out = [...free, ...free.reduce<readonly Patch[]>(subtract, windows)];
-  const left = out.reduce<readonly Patch[]>(subtract, [shape]);
-  if (areaOf(out) < leastPart) return { inside: surfaceOnly(wall) };
-  if (areaOf(left) < leastPart) return { outside: surfaceOnly(wall) };
-  return { outside: wallWithin(wall, out, toOutside), inside: wallWithin(wall, left, toRooms) };
+  return parted(wall, JSON.stringify(covers), toOutside, toRooms);
 }
+
+/** Cuts a wall along its covers, as JSON. Houses that differ in one room have most walls in common, with the same behind them. */
+const parted = keepSame(
+  (
+    wall: WallMeasure,
+    covering: string,
+    toOutside: readonly OpeningMeasure[],
+    toRooms: readonly OpeningMeasure[],
+  ): WallParts => {
+    const covers = JSON.parse(covering) as readonly Cover[];
+    const shape = wallShape(wall);
+    const free = [...covers, ...bridgesOf(covers)].map(rectangle).reduce<readonly Patch[]>(subtract, [shape]);
+    const windows = toOutside.flatMap((opening) => intersect([shape], rectangle(coverOfOpening(opening))));
+    const out = [...free, ...free.reduce<readonly Patch[]>(subtract, windows)];
+    const left = out.reduce<readonly Patch[]>(subtract, [shape]);
+    if (areaOf(out) < leastPart) return { inside: surfaceOnly(wall) };
+    if (areaOf(left) < leastPart) return { outside: surfaceOnly(wall) };
+    return { outside: wallWithin(wall, out, toOutside), inside: wallWithin(wall, left, toRooms) };
+  },
+);
 
 /** What stands behind an arc is not laid out: a room does where the wall's record or an opening in it says so. */
 function isInsideArc(

@@ -1,4 +1,4 @@
-import { byText, inLocale } from '../../base/units/index.js';
+import { byText, inLocale, keepSame } from '../../base/units/index.js';
 import { featureKinds, type FeatureKind } from '../feature/index.js';
 import type { Category, Records, Source } from '../model/index.js';
 import { hasErrors, problemIn, sortProblems, type Outcome, type Problem } from '../../base/problem/index.js';
@@ -19,8 +19,8 @@ export function recordReader(
   kinds: readonly FeatureKind<unknown>[] = featureKinds,
   shelves: RecordShelves = {},
 ): ReadRecords {
-  const readDraft = draftReader(kinds, shelves);
-  return (files) => checkReferences(files, readDraft);
+  const readers = { readDraft: draftReader(kinds, shelves), marksOf: keepSame(unknownMarks) };
+  return (files) => checkReferences(files, readers);
 }
 
 /** Reads one house. */
@@ -28,19 +28,24 @@ export function readRecords(files: readonly Source[], kinds?: readonly FeatureKi
   return recordReader(kinds)(files);
 }
 
-function checkReferences(files: readonly Source[], readDraft: ReturnType<typeof draftReader>): Outcome<Records> {
-  const sources = files.toSorted((a, b) => byText(a.path, b.path));
-  const { draft, problems: own, locale } = readDraft(sources);
-  return inLocale(locale, () => checkDraft(sources, draft, own));
+interface Readers {
+  readonly readDraft: ReturnType<typeof draftReader>;
+  readonly marksOf: typeof unknownMarks;
 }
 
+function checkReferences(files: readonly Source[], { readDraft, marksOf }: Readers): Outcome<Records> {
+  const sources = files.toSorted((a, b) => byText(a.path, b.path));
+  const { draft, problems, locale } = readDraft(sources);
+  return inLocale(locale, () => checkDraft(sources, draft, [...problems, ...sources.flatMap(marksOf)]));
+}
+
+/** `own`: what is wrong in each record by itself. */
 function checkDraft(sources: readonly Source[], draft: Draft, own: readonly Problem[]): Outcome<Records> {
   const hasHouse = sources.some(({ path }) => path === 'content/house.md');
   const problems = sortProblems([
     ...withPrintedNames(hasHouse ? own : own.filter(({ code }) => !readings.has(code)), draft),
     ...(hasHouse ? [] : [houseMissing()]),
     ...references.flatMap((check) => check(draft)),
-    ...sources.flatMap(unknownMarks),
   ]);
   const value = hasErrors(problems) ? undefined : wholeRecords(draft, sources);
   return { problems, ...(value && { value }) };

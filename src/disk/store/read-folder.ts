@@ -1,5 +1,5 @@
-import { statSync } from 'node:fs';
-import { readFile, readdir, realpath, stat } from 'node:fs/promises';
+import { readdirSync, statSync, type Dirent } from 'node:fs';
+import { readFile, realpath, stat } from 'node:fs/promises';
 import { join, sep } from 'node:path';
 import type { Source } from '../../core/model/index.js';
 import { problemIn, type Problem, type ProblemCode } from '../../base/problem/index.js';
@@ -31,12 +31,23 @@ export function startReading(root: string, prefix: string, within: string, befor
 async function readFolder(path: string, real: string, reading: Reading): Promise<void> {
   if (reading.visited.has(real)) return;
   reading.visited.add(real);
-  const entries = await readdir(real, { withFileTypes: true }).catch(() => undefined);
+  const entries = entriesOf(real);
   if (!entries) return report(reading, path, 'file-unreadable', 'the folder may not be read', 'check who owns it');
   const seen = entries.filter(({ name }) => !name.startsWith('.')).sort((a, b) => (a.name < b.name ? -1 : 1));
   for (const entry of seen) {
     const [at, below] = [`${path}/${entry.name}`, join(real, entry.name)];
-    await (entry.isSymbolicLink() ? readEntry(at, reading) : readReal(at, below, reading));
+    if (entry.isSymbolicLink()) await readEntry(at, reading);
+    else if (entry.isDirectory()) await readFolder(at, below, reading);
+    else await readReal(at, below, reading);
+  }
+}
+
+/** Asked at once, as of a file's mark: in turn, a house of many folders waits for each. */
+function entriesOf(folder: string): readonly Dirent[] | undefined {
+  try {
+    return readdirSync(folder, { withFileTypes: true });
+  } catch {
+    return undefined;
   }
 }
 
