@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { isDeepStrictEqual } from 'node:util';
 import {
   agreedTwice,
   draftLines,
@@ -6,7 +7,7 @@ import {
   type AgreedTwice,
   type Comparison,
 } from '../core/compare/index.js';
-import type { ChangeOrder, Source } from '../core/model/index.js';
+import type { ChangeOrder } from '../core/model/index.js';
 import { readChangeOrderRecord } from '../core/records/index.js';
 import { changeOrderRecord, replacedPages, twiceWords, versionWords } from '../signoff/index.js';
 import { nextNumber } from '../disk/history/index.js';
@@ -35,7 +36,8 @@ export async function draftChangeOrder(
   console: Console,
 ): Promise<number> {
   if (reason === undefined) throw new UsageError('--draft wants --reason "why, in words that both parties understand"');
-  const read = parseDays(days);
+  // Of days nothing else can be meant.
+  const read = parseDays(/^-?\d+$/u.test(days) ? `${days} days` : days);
   if (!read.ok) throw new UsageError(`--days ${days}: ${read.why}${read.fix === undefined ? '' : `; ${read.fix}`}`);
   const until = validUntil === undefined ? undefined : parseDay(validUntil);
   if (until && !until.ok) throw new UsageError(`--valid-until ${validUntil}: ${until.why}`);
@@ -78,9 +80,10 @@ export async function draftChangeOrder(
     ...(until && { validUntil: until.value }),
   };
   const record = changeOrderRecord(draft, { ...facts, ...(title !== undefined && { title }) });
-  const [twice, ...more] = agreedAlready({ path, text: record }, agreed);
-  if (twice) {
-    console.error(`${refusal([twice, ...more], twice.by)} Nothing was written.\n`);
+  const drafted = readChangeOrderRecord({ path, text: record });
+  const why = drafted && standsAgainst(drafted, agreed);
+  if (why !== undefined) {
+    console.error(`${why} Nothing was written.\n`);
     return 1;
   }
   await writeAtomically(join(open.dir, path), record);
@@ -99,10 +102,13 @@ function leftOutWords({ number, title, from, to, amount, lines }: ChangeOrder): 
   return `Left out, as change order ${number} (${title}) is approved and has it: what lies ${versions}, ${has}.\n`;
 }
 
-/** Lines that are agreed already, where versions alone do not tell: a draft from somewhere else than where an approved change order begins or ends. */
-function agreedAlready(record: Source, { changeOrders, issues }: Agreed): readonly AgreedTwice[] {
-  const order = readChangeOrderRecord(record);
-  return order ? agreedTwice(order, inOrderOfDecision(changeOrders), issues) : [];
+/** Why a draft is not to be proposed: its lines are agreed, where versions alone do not tell, as of a draft from somewhere else than where an approved
+ *  change order begins or ends; or all of them are proposed already. */
+function standsAgainst(draft: ChangeOrder, { changeOrders, issues }: Agreed): string | undefined {
+  const [twice, ...more] = agreedTwice(draft, inOrderOfDecision(changeOrders), issues);
+  if (twice) return refusal([twice, ...more], twice.by);
+  const same = changeOrders.find(({ state, lines }) => state === 'proposed' && isDeepStrictEqual(lines, draft.lines));
+  return same && `Change order ${same.number} (${same.title}) is proposed with the same lines: decide on it first.`;
 }
 
 function refusal(twice: readonly AgreedTwice[], { from, to }: ChangeOrder): string {

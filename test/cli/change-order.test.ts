@@ -42,6 +42,7 @@ describe('compare --draft', () => {
 
   test('nor when the records on disk cannot be read', async () => {
     await draft();
+    house.edit(order, 'what: Floor', 'what: The floor');
     const first = house.read(order);
     house.edit(room, 'chosen: oak', 'chosen: oka');
     expect((await draft()).out).toMatch(/^Change order 2,/);
@@ -111,9 +112,21 @@ describe('compare --draft', () => {
     expect(await house.run('check')).toMatchObject({ code: 0, error: '' });
   });
 
+  test('what is proposed already is not proposed again, until that is decided', async () => {
+    await draft('--title Oak');
+    const again = await draft('--title Again --days 3');
+    expect(again).toMatchObject({ code: 1, out: '' });
+    expect(again.error).toContain(
+      'Change order 1 (Oak) is proposed with the same lines: decide on it first. Nothing was written.',
+    );
+    house.edit(order, 'state: proposed', 'state: declined\ndecided-on: 2026-04-21\ndecided-by: The owner');
+    expect((await draft('--days 3')).out).toMatch(/^Change order 2,/);
+    expect(house.read('content/changes/002.md')).toContain('days: 3 days\n');
+  });
+
   test('two drafts of one change: one is approved, the other is refused and told', async () => {
     await draft();
-    await draft();
+    house.write('content/changes/002.md', house.read(order));
     expect((await house.run('check')).error).toBe('');
     await house.run('approve 1 --by owner');
     expect((await house.run('check')).error).toMatch(
@@ -154,6 +167,6 @@ describe('compare --draft', () => {
     expect(onDisk).toMatchObject({ code: 2, out: '' });
     expect(onDisk.error).toContain('git commit, then bookmatch compare HEAD HEAD --draft');
     expect(await house.run('compare HEAD HEAD --draft --reason Nothing')).toMatchObject({ code: 1, out: '' });
-    expect((await house.run('compare HEAD~1 HEAD --draft --reason x --days 2')).error).toContain("'2' has no unit");
+    expect((await house.run('compare HEAD~1 HEAD --draft --reason x --days soon')).error).toContain("'soon' ");
   });
 });
