@@ -94,7 +94,7 @@ export function startTrial(house: TriableHouse, store: PickStore, show: (trying:
     on = (isNow ? kept.on : undefined) ?? house.on;
     const sorted = sortPicks(kept?.picks ?? [], standing(), house.locks);
     // What was picked from other records is nobody's choice until it was looked at again.
-    older = !isNow && kept && kept.picks.length > 0 ? sorted : undefined;
+    older = !isNow && sorted.fit.length + sorted.unfit.length > 0 ? sorted : undefined;
     picks = isNow ? sorted.fit : [];
   };
   const withPick = (before: readonly KeptPick[], selection: string, option: string | null): readonly KeptPick[] => {

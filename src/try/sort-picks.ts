@@ -16,19 +16,20 @@ export interface SortedPicks {
   readonly unfit: readonly { readonly pick: KeptPick; readonly why: string }[];
 }
 
-/** Which picks of older records still fit newer ones: the place is there and free, stands as it stood, and what was picked can be picked. */
+/** Which picks of older records still fit newer ones: the place is there and free, stands as it stood, and what was picked can be picked. What was
+ *  chosen as it was picked is neither. */
 export function sortPicks(
   picks: readonly KeptPick[],
   book: Book,
   locks: Readonly<Record<string, string>>,
 ): SortedPicks {
   const look = lookUp(book);
-  const sorted = picks.map((pick) => {
+  const sorted = picks.flatMap((pick) => {
     const selection = look.selection(pick.selection);
-    return {
-      pick,
-      why: selection ? whyUnfit(pick, selection, locks[pick.selection], look) : 'the place is no longer there',
-    };
+    if (!selection) return [{ pick, why: 'the place is no longer there' }];
+    return chosenAt(selection) === pick.now
+      ? []
+      : [{ pick, why: whyUnfit(pick, selection, locks[pick.selection], look) }];
   });
   return {
     fit: sorted.flatMap(({ pick, why }) => (why === undefined ? [pick] : [])),
@@ -42,10 +43,8 @@ function whyUnfit(
   lock: string | undefined,
   look: LookUp,
 ): string | undefined {
-  const stands = chosenAt(selection);
-  if (stands === now) return 'it is chosen now';
   if (lock !== undefined) return 'it can no longer be changed here';
-  if (stands !== was) return 'something else was chosen there meanwhile';
+  if (chosenAt(selection) !== was) return 'something else was chosen there meanwhile';
   const option = look.option(selection.category, now ?? '');
   if (option && goneWords(option, look.book.on) !== undefined) return 'it was withdrawn';
   const isThere = now === null || now === 'none' || selection.alternatives.some(({ option }) => option === now);
