@@ -51,20 +51,32 @@ export function note(console: Console, done: (code: number) => void): Command {
     });
 }
 
-/** Paragraphs, each in one line. */
-function readWords(text: string): readonly string[] {
+/** Lines of a paragraph. */
+type Paragraph = readonly string[];
+
+function readWords(text: string): readonly Paragraph[] {
   if (/<!--|-->/u.test(text)) throw wrong('--say  a note has no <!-- marks -->: --for says who reads it');
-  const paragraphs = text.split(/\r?\n\s*\n/u).map((one) => one.trim().replaceAll(/\s+/gu, ' '));
-  if (paragraphs.some((one) => /\p{Cc}/u.test(one)))
+  const paragraphs = text.split(/\r?\n\s*\n/u).map(linesOf);
+  if (paragraphs.flat().some((one) => /\p{Cc}/u.test(one)))
     throw wrong('--say  it has a character that cannot be printed: write it in letters, digits and signs');
-  return paragraphs.filter((one) => one !== '');
+  return paragraphs.filter(({ length }) => length > 0);
+}
+
+function linesOf(text: string): Paragraph {
+  const lines = text.split(/\r?\n/u).map((line) => line.trim().replaceAll(/\s+/gu, ' '));
+  return lines.filter((line) => line !== '');
+}
+
+/** In Markdown, where a line ends by itself only before what begins a list, a heading or a quotation. */
+function inMarkdown(lines: Paragraph): string {
+  return lines.reduce((text, line) => `${text}${/^(?:(?:[-*+]|#+|\d+[.)])\s|>)/u.test(line) ? '' : '\\'}\n${line}`);
 }
 
 /** Where a finish set gives the place to several rooms, the remark stands there, once. */
 function atPlace(
   book: Book,
   named: readonly [string, string],
-  words: readonly string[],
+  words: readonly Paragraph[],
   options: NoteOptions,
   { rooms, sources }: Records,
 ): Change {
@@ -81,7 +93,7 @@ function atPlace(
   if (!first) throw new Error('a selection of the Book is in no record');
   const { origin, path, set } = first;
   const text = sources.find((source) => source.path === origin.file)?.text ?? '';
-  const said = words.join(' ');
+  const said = words.flat().join(' ');
   const values = { note: said === '' ? undefined : said };
   const all = set === undefined ? '' : `, in all rooms of the finish set “${set}”`;
   return {
@@ -94,7 +106,7 @@ function atPlace(
 /** One more paragraph, or several, of the room's prose: with who says it, and when. */
 function inRoom(
   { slug, name, number }: BookRoom,
-  words: readonly string[],
+  words: readonly Paragraph[],
   { by, for: readers = 'book' }: NoteOptions,
   { records: { rooms, house, sources }, on }: { readonly records: Records; readonly on: IsoDate },
 ): Change {
@@ -107,12 +119,13 @@ function inRoom(
   const open = openMark(text);
   if (open) throw wrong(`${path}: <!-- ${open.name} --> is never closed, and would take in the note. Close it first`);
   const who = person?.ok === true ? `**${person.name}, ${printDay(on)}.** ` : '';
-  const said = [`${who}${first}`, ...rest];
+  const said = [[`${who}${first[0] ?? ''}`, ...first.slice(1)], ...rest].map(inMarkdown);
   const marked = readers === 'trades' ? [`<!-- trades -->\n${said.join('\n\n')}\n<!-- /trades -->`] : said;
+  const isThere = text.replaceAll('\r\n', '\n').includes(`\n${marked.join('\n\n')}\n`);
   return {
-    written: [{ path, text: appendProse(text, marked) }],
-    tells: `${number} ${name}: ${first}`,
-    already: '',
+    written: isThere ? [] : [{ path, text: appendProse(text, marked) }],
+    tells: `${number} ${name}: ${first.join(' ')}`,
+    already: `${number} ${name}: it says that already.`,
   };
 }
 

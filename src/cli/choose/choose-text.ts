@@ -32,9 +32,7 @@ export function heldText(held: readonly (readonly [Wanted, Held])[], book: Book,
     const own = lines.filter((line) => line.is === is);
     return own.length === 0 ? '' : `${title}\n${own.map(({ text }) => text).join('')}`;
   };
-  return [part('To be chosen', 'open to it'), part('So already', 'so already')]
-    .filter((text) => text !== '')
-    .join('\n');
+  return [part('Choices', 'open to it'), part('So already', 'so already')].filter((text) => text !== '').join('\n');
 }
 
 /** Each choice that cannot be taken: where it is written, and why. */

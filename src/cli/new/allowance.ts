@@ -64,10 +64,17 @@ export function newAllowance(console: Console, done: (code: number) => void): Co
     const text = appendItem(before, 'allowances', item, ['levels']);
     if (!(await addRecords(adding, [{ path, text }], console))) return done(1);
     console.tell(
-      `${path}  allowance ${id}\nWrite allowance: ${id} in the selections that it pays for.\n${typed(`\n  bookmatch check${adding.house}\n`, console)}`,
+      `${path}  allowance ${id}\n${onIt(id, console)}\n${typed(`\n  bookmatch check${adding.house}\n`, console)}`,
     );
     done(0);
   });
+}
+
+/** What comes next for it to pay for anything, in the words of whoever reads. */
+function onIt(id: string, { takesCommands }: Pick<Console, 'takesCommands'>): string {
+  return takesCommands
+    ? `Write allowance: ${id} in the selections that it pays for.`
+    : `It pays for nothing yet. In the record of a room, allowance: ${id} puts a choice on it.`;
 }
 
 /** A name that no allowance has. One that is there gets its amount where it stands: a second one would leave it at what it is. */

@@ -211,6 +211,12 @@ async function whereConsidered(
   return answer === 'all' ? 'all' : [];
 }
 
+function nowhereYet(category: string, { takesCommands }: Pick<Console, 'takesCommands'>): string {
+  return takesCommands
+    ? `Write its file name under considering, or chosen, of a ${category} in a room's record; --for all does so everywhere.\n`
+    : `It is considered nowhere yet: on the page of a choice of ${category}, consider one more.\n`;
+}
+
 function told(
   option: Source,
   considered: readonly Source[],
@@ -223,7 +229,7 @@ function told(
     considered.length === 0 && isNamed
       ? `No ${name.toLowerCase()} is open there: all that the rooms have of it is chosen.\n`
       : considered.length === 0
-        ? `Write its file name under considering, or chosen, of a ${name.toLowerCase()} in a room's record${typed('; --for all does so everywhere', console)}.\n`
+        ? nowhereYet(name.toLowerCase(), console)
         : `It is considered in ${considered.map(({ path }) => path).join(', ')}.\n`;
   const labor = isFree ? 'No --labor was given: installation stands at nothing in its price.\n' : '';
   return `${option.path}\n${labor}${where}`;
