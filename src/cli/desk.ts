@@ -5,6 +5,7 @@ import process from 'node:process';
 import { Command } from 'commander';
 import type { IsoDate } from '../base/units/index.js';
 import { commitFiles } from '../disk/history/index.js';
+import { loadComparison, onDisk, openHouse } from '../disk/load/index.js';
 import type { Said, TakingIn } from '../desk/index.js';
 import type { Console, Terminal } from './console.js';
 import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './house-options.js';
@@ -62,9 +63,9 @@ interface At {
 
 /** A desk that answers until it is closed. */
 export async function openDesk({ dir, port, today }: At, run: RunIn, console: Console): Promise<OpenDesk> {
-  const { actOn, deskAbove, newSecret, serveDesk, watchHouse } = await import('../desk/index.js');
+  const { actOn, deskOn, newSecret, serveDesk, watchHouse } = await import('../desk/index.js');
   const secret = newSecret();
-  const watched = await watchHouse(dir, today, (page, standing) => deskAbove(page, standing, secret));
+  const watched = await watchHouse(dir, today, (page, standing) => deskOn(page, standing, secret));
   const runHere = (words: readonly string[]): Promise<Said> => runIn({ dir, today }, words, run, console);
   const act = actOn(dir, watched, {
     run: runHere,
@@ -81,9 +82,8 @@ export async function openDesk({ dir, port, today }: At, run: RunIn, console: Co
         return { ...said, words: words.replaceAll(file, 'as pasted') };
       }),
     difference: async () => {
-      const { words } = await runHere(['compare', 'HEAD']);
-      // House and versions are those of the page.
-      return words.slice(words.indexOf('\n\n') + 2);
+      const loaded = await loadComparison(openHouse(dir), 'HEAD', onDisk, today());
+      return loaded.ok ? loaded.comparison : undefined;
     },
   });
   return serveDesk({ dir, watched, act, secret }, port);

@@ -1,23 +1,17 @@
-import { errorsIn } from '../base/problem/index.js';
-import { readFile, realpath, rm } from 'node:fs/promises';
-import { join } from 'node:path';
+import { errorsIn, newProblems } from '../base/problem/index.js';
 import { counted } from '../base/units/index.js';
-import type { Source } from '../core/model/index.js';
+import type { Comparison } from '../core/compare/index.js';
 import { workingTree } from '../disk/history/index.js';
-import { largestRecord, photoPath } from '../core/records/index.js';
-import { oneAtATime, readFileInside, writeAtomically } from '../disk/store/index.js';
-import { askConsider } from './ask-consider.js';
-import { digestOfBytes } from '../signoff/index.js';
-import { asksToAgree, committing } from './ask-agree.js';
-import { askOption, askWalk, asksForNew } from './ask-new.js';
-import { askRemark, askRoomNote } from './ask-note.js';
-import { asksForPhoto } from './ask-photo.js';
-import { askChoice } from './ask-place.js';
+import { oneAtATime } from '../disk/store/index.js';
+import { committing } from './ask-agree.js';
+import { askNamed } from './ask-named.js';
 import { wordsOf, type Ask } from './ask.js';
+import { differing, moved, photosOf, undo, whatOf, type Done, type Written } from './journal.js';
+import type { Performed, SlipPart } from './performed.js';
 import type { Posted } from './posted.js';
-import { noRecordWords, type Unsaved } from './record-page.js';
 import type { LastDone, Said } from './said.js';
-import { digestOfText, inLocaleOf, type Standing, type Watched } from './standing.js';
+import { save, withErrors } from './save-record.js';
+import type { Standing, Watched } from './standing.js';
 
 /** Runs one command line of the program on the house, and answers whether it was done, and what it said. */
 export type Run = (words: readonly string[]) => Promise<Said>;
@@ -31,8 +25,8 @@ export interface Means {
   readonly slip: (text: string, how: TakingIn) => Promise<Said>;
   /** Lets a file that was sent be named on a command line, for as long as that runs. */
   readonly withFile: <T>(bytes: Uint8Array, use: (path: string) => Promise<T>) => Promise<T>;
-  /** What the records on disk change against the last version, in words and money. */
-  readonly difference: () => Promise<string | undefined>;
+  /** What the records on disk change against the last version; undefined where that cannot be told. */
+  readonly difference: () => Promise<Comparison | undefined>;
 }
 
 /** What of a slip is meant, and whether it is written. */
@@ -41,33 +35,11 @@ export interface TakingIn {
   readonly isWritten: boolean;
 }
 
-/** All of a slip, or what of it nothing is against. */
-export type SlipPart = 'all' | 'rest';
-
-export interface Performed {
-  readonly said: Said;
-  /** Shown instead of leading back: what was written is still there. */
-  readonly page?:
-    | { readonly is: 'record'; readonly path: string; readonly unsaved: Unsaved }
-    | { readonly is: 'slip'; readonly slip: string; readonly takes?: SlipPart };
-}
-
 export interface Act {
   /** One after the other: two forms that come at once never write into each other. */
   readonly perform: (form: URLSearchParams, file?: Uint8Array) => Promise<Performed>;
   readonly lastDone: () => LastDone | undefined;
-  readonly unrecorded: () => Promise<{ readonly changed?: readonly string[]; readonly difference?: string }>;
-}
-
-interface Done extends LastDone {
-  readonly files: readonly Written[];
-}
-
-/** A file that was written: what it was, as a text or, of a photograph, as bytes, and the digest of what it is; absent where there was or is none. */
-interface Written {
-  readonly path: string;
-  readonly before?: string | Uint8Array;
-  readonly after?: string;
+  readonly unrecorded: () => Promise<{ readonly changed?: readonly string[]; readonly difference?: Comparison }>;
 }
 
 /** How many things can be taken back. */
@@ -96,13 +68,16 @@ export function actOn(dir: string, watched: Watched, means: Means): Act {
     // What an editor wrote in the same moment is not the desk's to take back.
     const files = id === 'save' ? differs.filter(({ path }) => path === form.get('path')) : differs;
     const done = { number: count + 1, what: whatOf(id, form, before), files: [...photos, ...files] };
-    if (!isTakenBack(id, done, performed)) return performed;
+    const said = performed.said.isDone ? withNews(performed.said, before, after, files) : performed.said;
+    if (!isTakenBack(id, done, performed)) return { ...performed, said };
     count += 1;
     journal.push(done);
     if (journal.length > mostUndone) journal.shift();
-    return id === 'save'
-      ? { ...performed, said: withErrors(performed.said, form.get('path') ?? '', after) }
-      : performed;
+    const { number, what } = done;
+    return {
+      ...performed,
+      said: { ...(id === 'save' ? withErrors(said, form.get('path') ?? '', after) : said), undo: { number, what } },
+    };
   };
   return {
     perform: (form, file) => inTurn(() => perform(form, file)),
@@ -143,6 +118,8 @@ async function performOne(
   for (const { name, kind, value = '' } of ask.fields) if (kind === 'picked') filled.set(name, value);
   // Where a file lies is nobody's to say.
   for (const { name } of ask.fields.filter(({ kind }) => kind === 'file')) filled.delete(name);
+  const later = ask.fields.find(({ name, latest }) => latest !== undefined && (filled.get(name) ?? '') > latest);
+  if (later) return { said: { isDone: false, words: `'${later.label}' is a day that has not come yet.` } };
   const run = async (): Promise<Said> => inWordsOf(ask, await means.run(wordsOf(ask, filled)));
   if (!file) return { said: await run() };
   return means.withFile(file, async (path) => {
@@ -183,87 +160,12 @@ async function takeSlip(slip: string, asked: string | null, means: Means): Promi
   return rest.said.isDone ? rest : all;
 }
 
-function askNamed(id: string, standing: Standing): Ask | undefined {
-  const { view } = standing;
-  if (!view) return undefined;
-  const [kind, ...of] = id.split('/');
-  const selection = view.book.selections.find((one) => one.id === of.join('/'));
-  if (selection && kind === 'choose') return askChoice(selection, standing);
-  if (selection && kind === 'consider') return askConsider(selection, standing);
-  if (selection && kind === 'remark') return askRemark(selection);
-  const room = kind === 'note' ? view.room(of.join('/')) : undefined;
-  if (room) return askRoomNote(room, standing);
-  const option = kind === 'photo' || kind === 'no-photo' ? view.optionById(of.join('/')) : undefined;
-  if (option) return asksForPhoto(option).find((ask) => ask.id === id);
-  const category = kind === 'new-option' ? view.category(of.join('/')) : undefined;
-  if (category) return inLocaleOf(standing, () => askOption(view, category));
-  return [...asksForNew(view), askWalk(view), ...asksToAgree(view)].find((ask) => ask.id === id);
-}
-
-/** Saves a record's text as it was written, right or wrong, unless it is no longer what the writer saw. What cannot be saved is shown again. */
-async function save(dir: string, form: URLSearchParams, standing: Standing): Promise<Performed> {
-  const path = form.get('path') ?? '';
-  const written = form.get('text') ?? '';
-  const source = standing.sources.find((one) => one.path === path);
-  // Only records that are there, inside the house.
-  if (!source || path.startsWith('..')) return notSaved(path, { text: written }, noRecordWords(path, standing));
-  const file = await fileOf(dir, path);
-  return oneAtATime(dir, () => saveIn(file, path, written, form.get('digest') ?? ''));
-}
-
-async function saveIn(file: string, path: string, written: string, digest: string): Promise<Performed> {
-  const theirs = await readFile(file, 'utf8').catch(() => undefined);
-  if (theirs === undefined) return notSaved(path, { text: written }, 'The record is gone.');
-  const text = withEndsOf(theirs, written);
-  if (digestOfText(theirs) !== digest)
-    return notSaved(path, { text, theirs }, 'The record changed on disk since you opened it.');
-  if (text === theirs) return { said: { isDone: true, words: 'It says what it said.' } };
-  const why = unreadable(text) ?? (await refusedBy(() => writeAtomically(file, text)));
-  if (why !== undefined) return notSaved(path, { text }, why);
-  return { said: { isDone: true, words: `Saved ${path}` } };
-}
-
-/** A text is saved right or wrong; that it is wrong is said with it. */
-function withErrors(said: Said, path: string, { problems, isEarlier }: Standing): Said {
-  const errors = errorsIn(problems).filter(({ file }) => file === path).length;
-  if (!said.isDone || errors === 0) return said;
-  const shown = isEarlier ? ' The book shows the records as they were before.' : '';
-  return { ...said, head: `Saved, with ${counted(errors, 'error')}.${shown}` };
-}
-
-function notSaved(path: string, unsaved: Unsaved, words: string): Performed {
-  return { said: { isDone: false, words }, page: { is: 'record', path, unsaved } };
-}
-
-/** Why a text would be no record when it is read again: it could not be mended here then. */
-function unreadable(text: string): string | undefined {
-  const bytes = Buffer.byteLength(text);
-  if (bytes > largestRecord)
-    return `The text has ${(bytes / 1_000_000).toFixed(1)} MB; a record has 1 MB at most. Keep long papers outside content/.`;
-  if (text.includes('\0')) return 'The text holds a character without meaning (NUL). Take it out.';
-  return undefined;
-}
-
-/** Why the disk would not; undefined where it did. */
-function refusedBy(write: () => Promise<void>): Promise<string | undefined> {
-  return write().then(
-    () => undefined,
-    (error: unknown) => {
-      const [why] = error instanceof Error ? error.message.split(',') : [];
-      return `The disk would not take it${why === undefined ? '' : `: ${why}`}. The record is as it was.`;
-    },
-  );
-}
-
-/** A link to a record stays a link: what it leads to is written. */
-function fileOf(dir: string, path: string): Promise<string> {
-  return realpath(join(dir, path)).catch(() => join(dir, path));
-}
-
-/** Forms send lines that end in CR LF; a record keeps the ends that it had. */
-function withEndsOf(before: string, text: string): string {
-  const lines = text.replaceAll('\r\n', '\n').replaceAll('\r', '\n');
-  return before.includes('\r\n') ? lines.replaceAll('\n', '\r\n') : lines;
+/** What the house and the handouts say to what was written, and did not say before. */
+function withNews(said: Said, before: Standing, after: Standing, written: readonly Written[]): Said {
+  const records = new Set(written.map(({ path }) => path));
+  const [was, is] = [before, after].map(({ problems, handouts }) => [...problems, ...handouts(records)]);
+  const news = newProblems(was ?? [], is ?? []);
+  return news.length === 0 ? said : { ...said, news };
 }
 
 async function recordVersion(
@@ -287,69 +189,4 @@ async function recordVersion(
   return said.isDone && errors > 0
     ? { ...said, head: `Recorded, with ${counted(errors, 'error')} in the records.` }
     : said;
-}
-
-/** Puts back what was done last, unless it was changed since. */
-async function undo(dir: string, journal: Done[], form: URLSearchParams): Promise<Said> {
-  const last = journal.at(-1);
-  if (!last) return { isDone: false, words: 'There is nothing to take back.' };
-  // Another window may have done something since this one was shown.
-  if (String(last.number) !== form.get('number'))
-    return { isDone: false, words: `What was done last is another by now: ${last.what}. Look again.` };
-  for (const { path, after } of last.files) {
-    const now = await readFile(join(dir, path)).catch(() => undefined);
-    if ((now && digestOfBytes(now)) !== after)
-      return { isDone: false, words: `${path} changed since: it is not taken back.` };
-  }
-  for (const { path, before } of last.files)
-    await (before === undefined ? rm(join(dir, path)) : writeAtomically(await fileOf(dir, path), before));
-  journal.pop();
-  return { isDone: true, words: `Taken back: ${last.what}` };
-}
-
-/** The photograph of the option that a form is about, by its path; empty for any other form. */
-async function photosOf(dir: string, id: string, { view }: Standing): Promise<ReadonlyMap<string, Uint8Array>> {
-  const [kind, ...of] = id.split('/');
-  const option = kind === 'photo' || kind === 'no-photo' ? view?.optionById(of.join('/')) : undefined;
-  if (!option?.photo) return new Map();
-  const path = photoPath(option.source, option.photo.file);
-  const bytes = await readFileInside(dir, path);
-  return new Map(bytes ? [[path, bytes]] : []);
-}
-
-/** Files that came, and files that went. */
-function moved(before: ReadonlyMap<string, Uint8Array>, after: ReadonlyMap<string, Uint8Array>): readonly Written[] {
-  const [gone, come] = [
-    [...before].filter(([path]) => !after.has(path)),
-    [...after].filter(([path]) => !before.has(path)),
-  ];
-  return [
-    ...gone.map(([path, bytes]) => ({ path, before: bytes })),
-    ...come.map(([path, bytes]) => ({ path, after: digestOfBytes(bytes) })),
-  ];
-}
-
-function differing(before: readonly Source[], after: readonly Source[]): readonly Written[] {
-  const [was, is] = [before, after].map((all) => new Map(all.map(({ path, text }) => [path, text])));
-  const paths = new Set([...(was?.keys() ?? []), ...(is?.keys() ?? [])]);
-  return [...paths].flatMap((path) => {
-    const [a, b] = [was?.get(path), is?.get(path)];
-    return a === b || path.startsWith('..')
-      ? []
-      : [{ path, ...(a !== undefined && { before: a }), ...(b !== undefined && { after: digestOfText(b) }) }];
-  });
-}
-
-function whatOf(id: string, form: URLSearchParams, standing: Standing): string {
-  if (id === 'save') return `saved ${form.get('path') ?? ''}`;
-  if (id === 'slip') return 'took in a choice slip';
-  const option = form.get('option');
-  const [, ...of] = id.split('/');
-  const said = ['name', 'more', 'line', 'title', 'note', 'say']
-    .map((name) => form.get(name))
-    .find((text) => text !== null);
-  const title = askNamed(id, standing)?.title.toLowerCase() ?? id;
-  return id.startsWith('choose/')
-    ? `${option ?? ''} at ${id.slice('choose/'.length)}`
-    : `${title}: ${said?.replaceAll(/\s+/gu, ' ').slice(0, 60) ?? of.join('/')}`;
 }

@@ -1,4 +1,4 @@
-import { capital } from '../base/units/index.js';
+import { capital, printDay, printMoneyChange } from '../base/units/index.js';
 import type { View } from '../site/index.js';
 import { peopleOf, type Ask, type Field } from './ask.js';
 
@@ -9,7 +9,10 @@ export const committing: readonly string[] = ['approve', 'decline', 'void', 'iss
 export function asksToAgree(view: View): readonly Ask[] {
   const { issues, changeOrders } = view.book;
   const proposed = changeOrders.filter(({ state }) => state === 'proposed');
-  const numbers = proposed.map(({ number, title }) => ({ value: String(number), label: `${number} ${title}` }));
+  const numbers = proposed.map(({ number, title, amount, proposedOn }) => ({
+    value: String(number),
+    label: `${number} ${title}, ${printMoneyChange(amount, 'always')}, of ${printDay(proposedOn)}`,
+  }));
   const people = peopleOf(view);
   const last = issues.at(-1);
   const order: Field = { name: 'number', label: 'Change order', as: 'word', kind: 'one-of', choices: numbers };
@@ -40,7 +43,7 @@ export function asksToAgree(view: View): readonly Ask[] {
                 as: '--days',
                 kind: 'line',
                 isOptional: true,
-                hint: 'In working days: 3 days',
+                hint: 'Working days, such as 3',
               },
               { name: 'requested', label: 'Who asked for it', as: '--requested-by', kind: 'one-of', choices: people },
             ],

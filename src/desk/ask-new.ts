@@ -12,7 +12,13 @@ function roomFields({ book }: View): readonly Field[] {
   const levels = book.levels.map(({ id, name }) => ({ value: id, label: name }));
   return [
     keyField(plainKey('room', 'level'), { choices: levels }),
-    { name: 'ceiling', label: 'Height of its ceiling', as: '--ceiling', kind: 'line' },
+    {
+      name: 'ceiling',
+      label: 'Height of its ceiling',
+      as: '--ceiling',
+      kind: 'line',
+      hint: `Such as ${notations['length']?.example() ?? ''}`,
+    },
   ];
 }
 

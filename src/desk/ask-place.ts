@@ -13,6 +13,7 @@ export function askChoice(selection: BookSelection, { view, on }: Pick<Standing,
     button: 'Write the choice',
     command: ['choose'],
     was: stands,
+    chooses: selection.id,
     fields: [
       ...placeFields(selection),
       {
@@ -28,7 +29,7 @@ export function askChoice(selection: BookSelection, { view, on }: Pick<Standing,
         ],
       },
       { name: 'by', label: 'Who chooses', as: '--by', kind: 'one-of', choices: peopleOf(view) },
-      { name: 'on', label: 'On', as: '--on', kind: 'day', value: on },
+      { name: 'on', label: 'On', as: '--on', kind: 'day', value: on, latest: on },
     ],
   };
 }

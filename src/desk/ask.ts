@@ -17,6 +17,8 @@ export interface Field {
   /** What a list offers. */
   readonly choices?: readonly Choice[];
   readonly value?: string;
+  /** Of a day: none after it. */
+  readonly latest?: string;
   /** Of lines: how many are seen. */
   readonly rows?: number;
   /** Of a file: kinds that are taken. */
@@ -40,6 +42,8 @@ export interface Ask {
   readonly command: readonly string[];
   /** What stands now where the form writes: filled in later, it must still stand. */
   readonly was?: string;
+  /** The id of the selection that it makes the choice of. */
+  readonly chooses?: string;
   readonly fields: readonly Field[];
 }
 

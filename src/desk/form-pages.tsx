@@ -1,7 +1,10 @@
 import type { VNode } from 'preact';
-import { relativeLink, type View } from '../site/index.js';
+import { isTold, type Comparison } from '../core/compare/index.js';
+import { relativeLink, roomPath, type View } from '../site/index.js';
+import { comparisonSections as parts } from '../table/index.js';
+import { BlocksHtml, type Links } from '../write/index.js';
 import { asksToAgree } from './ask-agree.js';
-import type { SlipPart } from './act.js';
+import type { SlipPart } from './performed.js';
 import { askOption, asksForNew } from './ask-new.js';
 import type { Ask } from './ask.js';
 import { AskForm, SecretField } from './form.js';
@@ -88,7 +91,7 @@ export function slipPage({ said, ...context }: DeskContext, slip = '', takes?: S
     context,
     <>
       {said && (
-        <SaidWords said={said}>
+        <SaidWords said={said} page={{ secret: context.secret, back: deskPaths.slip }}>
           {takes && (
             <form {...form}>
               {fields}
@@ -116,12 +119,38 @@ export function slipPage({ said, ...context }: DeskContext, slip = '', takes?: S
   );
 }
 
+/** What the records say otherwise than the last version: every change and its money, and what follows from it. */
+function Difference({ of: comparison }: { of: Comparison }): VNode {
+  const links: Links = ({ to, id }) =>
+    to === 'room'
+      ? relativeLink(deskPaths.agree, roomPath(id))
+      : to === 'record'
+        ? `${relativeLink(deskPaths.agree, deskPaths.record)}?path=${encodeURIComponent(id)}`
+        : undefined;
+  const rooms = parts.rooms(comparison.rooms.filter(isTold));
+  const others = [parts.days, parts.priceBook, parts.allowances, parts.terms, parts.moved, parts.trades];
+  const follows = [...rooms, ...others.flatMap((part) => part(comparison))];
+  return (
+    <>
+      <BlocksHtml blocks={[...parts.changes(comparison), ...parts.money(comparison)]} links={links} />
+      {follows.length > 0 && (
+        <details>
+          <summary>What follows from it</summary>
+          <BlocksHtml blocks={follows} links={links} />
+        </details>
+      )}
+    </>
+  );
+}
+
 /** What is written and not recorded, in words and money, and what may be agreed. */
 export function agreePage(
   context: DeskContext,
-  { difference, papers }: { readonly difference: string | undefined; readonly papers: readonly string[] },
+  { difference, papers }: { readonly difference: Comparison | undefined; readonly papers: readonly string[] },
 ): string {
   const { standing, secret, changed } = context;
+  const { view } = standing;
+  const asks = inLocaleOf(standing, () => (view ? asksToAgree(view) : []));
   const link = (to: string): string => relativeLink(deskPaths.agree, to);
   return deskPage(
     deskPaths.agree,
@@ -135,7 +164,6 @@ export function agreePage(
         {changed !== undefined && changed.length > 0 && (
           <>
             <p>Written and not recorded yet: {changed.join(', ')}</p>
-            {difference !== undefined && <pre class="desk-text">{difference}</pre>}
             <form method="post" action={link('desk/do')} class="desk-form">
               <SecretField secret={secret} back={deskPaths.agree} ask="version" />
               <label for="sentence">What changed, in a sentence</label>
@@ -144,10 +172,11 @@ export function agreePage(
                 <button>Record this version</button>
               </p>
             </form>
+            {difference && <Difference of={difference} />}
           </>
         )}
       </section>
-      {standing.view && <Asks asks={asksToAgree(standing.view)} {...{ link, secret }} back={deskPaths.agree} />}
+      <Asks asks={asks} {...{ link, secret }} back={deskPaths.agree} />
       {papers.length > 0 && (
         <section>
           <h2>Papers</h2>

@@ -33,7 +33,7 @@ export function AskForm({
       action={link('desk/do')}
       class="desk-form"
       {...(hasFile && { enctype: 'multipart/form-data' })}
-      {...(ask.id.startsWith('choose/') && { 'data-remembers': '' })}
+      {...(ask.chooses !== undefined && { 'data-chooses': ask.chooses })}
     >
       <SecretField secret={secret} back={back} ask={ask.id} />
       {ask.was !== undefined && <input type="hidden" name="was" value={ask.was} />}
@@ -47,9 +47,11 @@ export function AskForm({
         {more.length > 0 && (
           <details>
             <summary>More that its record may say</summary>
-            {more.map((field) => (
-              <AskField field={field} ask={ask.id} />
-            ))}
+            <div class="desk-fields">
+              {more.map((field) => (
+                <AskField field={field} ask={ask.id} />
+              ))}
+            </div>
           </details>
         )}
         <p>
@@ -91,7 +93,7 @@ function AskField({ field, ask }: { field: Field; ask: string }): VNode {
         </textarea>
       )}
       {kind === 'line' && <input {...common} value={value} />}
-      {kind === 'day' && <input {...common} type="date" value={value} />}
+      {kind === 'day' && <input {...common} type="date" value={value} max={field.latest} />}
       {kind === 'file' && <input {...common} type="file" accept={field.accept} />}
       {hint !== undefined && (
         <span id={`${id}-hint`} class="desk-hint">

@@ -21,8 +21,9 @@ export interface DeskContext {
 export function deskPage(
   path: string,
   title: string,
-  { standing, said }: DeskContext,
+  { standing, said, secret }: DeskContext,
   content: ComponentChildren,
+  record?: string,
 ): string {
   const { view } = standing;
   const link = (to: string): string => relativeLink(path, to);
@@ -47,7 +48,7 @@ export function deskPage(
       >
         <div data-standing={standing.number} class="desk-page">
           <h1 class={title.includes('/') ? 'file-name' : undefined}>{title}</h1>
-          {said && <SaidWords said={said} />}
+          {said && <SaidWords said={said} page={{ secret, back: path, ...(record !== undefined && { record }) }} />}
           {content}
         </div>
       </Shell>,
@@ -56,18 +57,28 @@ export function deskPage(
   return `<!DOCTYPE html>\n${html}\n`;
 }
 
-/** A page that says one thing. */
-export function plainPage(title: string, words: string): string {
+/** So that a page says what it has to where nothing else of the desk is to be had. */
+const plainStyle =
+  ':root{color-scheme:light dark}body{max-width:36rem;margin:12vh auto;padding:0 1.5rem;font:1.0625rem/1.5 system-ui,sans-serif}h1{font-size:1.5rem}';
+
+/** A page that says one thing, and leads back to the desk; `isShut`: to whoever has no key of it. */
+export function plainPage(title: string, words: string, isShut = false): string {
   return `<!DOCTYPE html>\n${render(
     <html lang="en">
       <head>
         <meta charset="utf-8" />
         <title>{title}</title>
         <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <style dangerouslySetInnerHTML={{ __html: plainStyle }} />
       </head>
       <body>
         <h1>{title}</h1>
         <p>{words}</p>
+        {!isShut && (
+          <p>
+            <a href={`/${deskPaths.home}`}>To the desk</a>
+          </p>
+        )}
       </body>
     </html>,
   )}\n`;

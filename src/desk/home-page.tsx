@@ -1,16 +1,17 @@
 import type { VNode } from 'preact';
+import { sortProblems } from '../base/problem/index.js';
 import { printDay } from '../base/units/index.js';
 import { relativeLink, type View } from '../site/index.js';
 import { choiceTitle } from '../table/index.js';
-import { SecretField } from './form.js';
 import { deskPage, type DeskContext } from './frame.js';
 import { deskPaths, deskTitles } from './paths.js';
 import { ProblemList } from './problems.js';
+import { TakeBack } from './said.js';
 import { Soundness } from './strip.js';
 
 /** What is to be decided next, what is wrong, what was done last. */
 export function homePage(context: DeskContext): string {
-  const { standing, secret, undo } = context;
+  const { standing, secret, undo, said } = context;
   const link = (to: string): string => relativeLink(deskPaths.home, to);
   const { view, problems } = standing;
   return deskPage(
@@ -21,17 +22,14 @@ export function homePage(context: DeskContext): string {
       <p>
         <Soundness standing={standing} />
       </p>
-      {undo !== undefined && (
-        <form method="post" action={link('desk/do')} class="desk-form">
-          <SecretField secret={secret} back={deskPaths.home} ask="undo" />
-          <input type="hidden" name="number" value={undo.number} />
-          <p>
-            Last: {undo.what} <button>Take it back</button>
-          </p>
-        </form>
+      {undo !== undefined && said?.undo === undefined && (
+        <section class="desk-last">
+          <p>Last: {undo.what}</p>
+          <TakeBack undo={undo} page={{ secret, back: deskPaths.home }} />
+        </section>
       )}
       {view && <NextChoices view={view} link={link} />}
-      <ProblemList problems={problems} link={link} />
+      <ProblemList problems={sortProblems([...problems, ...standing.handouts()])} link={link} />
       {view && <EditList view={view} link={link} />}
     </>,
   );

@@ -2,6 +2,6 @@
  *  Out: pages, and records changed by the same commands that a person would type. Absent: rules of its own about what may be written. */
 export { actOn, type Act, type Means, type Run, type TakingIn } from './act.js';
 export type { Said } from './said.js';
-export { deskAbove } from './strip.js';
+export { deskOn } from './strip.js';
 export { newSecret, serveDesk, type Served } from './server.js';
 export { watchHouse, type Watched } from './standing.js';

@@ -1,26 +1,46 @@
 import { readdir, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
-import { joinWords } from '../base/units/index.js';
+import { byText, joinWords } from '../base/units/index.js';
 import { readFileInside } from '../disk/store/index.js';
 import type { Answer } from './answer.js';
 
 const folder = 'issued';
 
-/** PDFs that were issued or printed to be signed, by their path in the house; the last ones first. */
+/** What the name of a file says of it. */
+interface Paper {
+  readonly path: string;
+  readonly isChange: boolean;
+  readonly number: number;
+  readonly signers: readonly string[];
+}
+
+/** PDFs that were issued or printed to be signed, by their path in the house: issues and then change orders, the last ones first, and of one the copy that
+ *  most have signed. */
 export async function papersOf(dir: string): Promise<readonly string[]> {
   const names = await readdir(join(dir, folder)).catch(() => []);
-  return names
+  const papers = names
     .map((name) => `${folder}/${name}`)
     .filter(isPaper)
-    .sort((a, b) => b.localeCompare(a, 'en'));
+    .map(paperNamed);
+  const order = (a: Paper, b: Paper): number =>
+    Number(a.isChange) - Number(b.isChange) ||
+    b.number - a.number ||
+    b.signers.length - a.signers.length ||
+    byText(a.path, b.path);
+  return papers.sort(order).map(({ path }) => path);
+}
+
+/** A file with another name has the number 0. */
+function paperNamed(path: string): Paper {
+  const [, change, digits = '0', signers] = /\/(change-)?(\d+)(?:-signed-([a-z-]+))?\.pdf$/u.exec(path) ?? [];
+  return { path, isChange: change !== undefined, number: Number(digits), signers: signers?.split('-') ?? [] };
 }
 
 /** `Issue 2, signed by owner and builder`, by how the program names its files. */
 export function paperWords(path: string): string {
-  const [, change, digits = '', signers] = /\/(change-)?(\d+)(?:-signed-([a-z-]+))?\.pdf$/u.exec(path) ?? [];
-  if (digits === '') return path;
-  const signed = signers === undefined ? '' : `, signed by ${joinWords(signers.split('-'))}`;
-  return `${change === undefined ? 'Issue' : 'Change order'} ${Number(digits)}${signed}`;
+  const { isChange, number, signers } = paperNamed(path);
+  if (number === 0) return path;
+  return `${isChange ? 'Change order' : 'Issue'} ${number}${signers.length === 0 ? '' : `, signed by ${joinWords(signers)}`}`;
 }
 
 /** One of them, to be looked at and printed. */

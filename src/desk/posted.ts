@@ -1,4 +1,6 @@
 import type { IncomingMessage } from 'node:http';
+import { finished } from 'node:stream/promises';
+import { setTimeout as wait } from 'node:timers/promises';
 import { isUpload, mostBytesOf } from './guard.js';
 
 /** A form as it was sent. */
@@ -41,4 +43,13 @@ async function bodyOf(request: IncomingMessage, most: number): Promise<Buffer | 
     parts.push(part);
   }
   return Buffer.concat(parts);
+}
+
+/** So long, in milliseconds, is waited for the end of what is not taken. */
+const longestSwallow = 3000;
+
+/** Reads what is not taken to its end, and keeps nothing of it. */
+export async function swallow(request: IncomingMessage): Promise<void> {
+  request.resume();
+  await Promise.race([finished(request).catch(() => undefined), wait(longestSwallow, undefined, { ref: false })]);
 }

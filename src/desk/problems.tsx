@@ -19,20 +19,26 @@ export function ProblemList({
       {errors.length > 0 && (
         <>
           <h2>{counted(errors.length, 'error')}</h2>
-          <Listed problems={errors} link={link} />
+          <ProblemLines problems={errors} link={link} />
         </>
       )}
       {others.length > 0 && (
         <details>
           <summary>{counted(others.length, 'more thing')} to look at</summary>
-          <Listed problems={others} link={link} />
+          <ProblemLines problems={others} link={link} />
         </details>
       )}
     </section>
   );
 }
 
-function Listed({ problems, link }: { problems: readonly Problem[]; link: (to: string) => string }): VNode {
+export function ProblemLines({
+  problems,
+  link,
+}: {
+  problems: readonly Problem[];
+  link: (to: string) => string;
+}): VNode {
   return (
     <ul class="plain-list">
       {problems.map((problem) => (

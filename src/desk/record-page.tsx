@@ -1,5 +1,5 @@
 import { didYouMean } from '../base/problem/index.js';
-import { relativeLink } from '../site/index.js';
+import { diffLines, plainLines, relativeLink } from '../site/index.js';
 import { SecretField } from './form.js';
 import { deskPage, type DeskContext } from './frame.js';
 import { deskPaths } from './paths.js';
@@ -11,6 +11,8 @@ export interface Unsaved {
   readonly text: string;
   /** What the record says on disk meanwhile. */
   readonly theirs?: string;
+  /** Unified hunks from what lies there to what was written, where git tells them. */
+  readonly differs?: string;
 }
 
 /** A record's text with its problems beside it. Undefined where there is no such record, unless somebody wrote in it. */
@@ -31,6 +33,13 @@ export function recordPage(path: string, context: DeskContext, unsaved?: Unsaved
           The record changed on disk meanwhile. Below stands what you wrote, beneath it what lies there now. Saving
           again writes yours.
         </p>
+      )}
+      {unsaved?.differs !== undefined && (
+        <section>
+          <h2>What differs</h2>
+          <p>A line with a minus lies there now; one with a plus is what you wrote.</p>
+          <div dangerouslySetInnerHTML={{ __html: diffLines(plainLines(unsaved.differs)) }} />
+        </section>
       )}
       {problems.length > 0 && <ProblemList problems={problems} link={link} />}
       {isShared ? (
@@ -62,6 +71,7 @@ export function recordPage(path: string, context: DeskContext, unsaved?: Unsaved
         </section>
       )}
     </>,
+    path,
   );
 }
 

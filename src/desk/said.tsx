@@ -1,6 +1,10 @@
 import type { ComponentChildren, VNode } from 'preact';
 import { render } from 'preact-render-to-string';
+import type { Problem } from '../base/problem/index.js';
+import { counted } from '../base/units/index.js';
+import { SecretField } from './form.js';
 import { Linked } from './linked.js';
+import { ProblemLines } from './problems.js';
 
 /** What was just done, or why it was not. */
 export interface Said {
@@ -10,6 +14,18 @@ export interface Said {
   readonly head?: string;
   /** Shown whole, however long it is: it is what the page is for. */
   readonly isWhole?: boolean;
+  /** What is to be looked at since it was done, and was not before. */
+  readonly news?: readonly Problem[];
+  /** It can be taken back. */
+  readonly undo?: LastDone;
+}
+
+/** A page that says what was done: how it proves its forms, and where they lead back to. */
+export interface Saying {
+  readonly secret: string;
+  readonly back: string;
+  /** Of the page of a record. */
+  readonly record?: string;
 }
 
 /** What can be taken back: what it was, and its number among all that was done. */
@@ -18,12 +34,18 @@ export interface LastDone {
   readonly what: string;
 }
 
-/** Lines that are shown at once. */
+/** Lines that are shown at once, in whole paragraphs where the first has no more. */
 const mostLines = 6;
 
+function firstLines(words: string): string {
+  const lines = words.split('\n').slice(0, mostLines + 1);
+  const end = lines.lastIndexOf('');
+  return lines.slice(0, end > 0 ? end : mostLines).join('\n');
+}
+
 /** `children` stand below what became of it: what may be done next. */
-export function SaidWords({ said, children }: { said: Said; children?: ComponentChildren }): VNode {
-  const { isDone, words, head, isWhole = false } = said;
+export function SaidWords({ said, page, children }: { said: Said; page: Saying; children?: ComponentChildren }): VNode {
+  const { isDone, words, head, isWhole = false, news = [], undo } = said;
   const lines = words.split('\n');
   const isLong = !isWhole && lines.length > mostLines + 2;
   return (
@@ -31,7 +53,7 @@ export function SaidWords({ said, children }: { said: Said; children?: Component
       <p>{head ?? (isDone ? 'Done.' : 'Not done.')}</p>
       {children}
       <pre>
-        <Linked words={isLong ? lines.slice(0, mostLines).join('\n').trimEnd() : words} />
+        <Linked words={isLong ? firstLines(words) : words} />
       </pre>
       {isLong && (
         <details>
@@ -41,11 +63,35 @@ export function SaidWords({ said, children }: { said: Said; children?: Component
           </pre>
         </details>
       )}
+      {news.length > 0 && (
+        <>
+          <p>{counted(news.length, 'more thing')} to look at since:</p>
+          <ProblemLines problems={news} link={fromRoot} />
+        </>
+      )}
+      {undo && <TakeBack undo={undo} page={page} />}
     </div>
   );
 }
 
+/** Words are set into pages of every folder. */
+const fromRoot = (to: string): string => `/${to}`;
+
+/** Takes back what was done last. */
+export function TakeBack({ undo, page: { secret, back, record } }: { undo: LastDone; page: Saying }): VNode {
+  return (
+    <form method="post" action={fromRoot('desk/do')} class="desk-form">
+      <SecretField secret={secret} back={back} ask="undo" />
+      <input type="hidden" name="number" value={undo.number} />
+      {record !== undefined && <input type="hidden" name="path" value={record} />}
+      <p>
+        <button class="is-quiet">Take it back</button>
+      </p>
+    </form>
+  );
+}
+
 /** The same as text, to be set into a page of the book. */
-export function saidHtml(said: Said): string {
-  return render(<SaidWords said={said} />);
+export function saidHtml(said: Said, page: Saying): string {
+  return render(<SaidWords said={said} page={page} />);
 }

@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, sep } from 'node:path';
 import { assetCopies, photoFile, tryScript } from '../site/index.js';
+import { capital } from '../base/units/index.js';
 import { photoPath } from '../core/records/index.js';
 import { readPhotoFile } from '../disk/store/index.js';
 import { photoTypes } from '../photo/index.js';
@@ -12,7 +13,7 @@ import type { Answer } from './answer.js';
 import { cookieName, cookieOf, isKey, refusal, safeguards, type Asked, type Own } from './guard.js';
 import { addPage, agreePage, slipPage } from './form-pages.js';
 import { plainPage, type DeskContext } from './frame.js';
-import { readPosted, type Posted } from './posted.js';
+import { readPosted, swallow, type Posted } from './posted.js';
 import { homePage } from './home-page.js';
 import { deskPaths } from './paths.js';
 import { paperAt, papersOf } from './papers.js';
@@ -61,7 +62,11 @@ export async function serveDesk({ dir, watched, act, secret }: DeskHouse, port: 
   const answerFor = async (request: IncomingMessage): Promise<Answer | 'stream'> => {
     const asked = askedBy(request);
     const refused = refusal(asked, own);
-    if (refused) return page(refused.status, plainPage('Not answered', refused.why));
+    if (refused) {
+      // A browser shows no answer to what it is still sending.
+      if (refused.status === 413) await swallow(request);
+      return page(refused.status, plainPage('Not answered', `${capital(refused.why)}.`));
+    }
     const url = new URL(asked.target, `http://${own.host}`);
     const given = url.searchParams.get('key');
     if (given !== null && isKey(given, own) && asked.method !== 'POST')
@@ -69,7 +74,7 @@ export async function serveDesk({ dir, watched, act, secret }: DeskHouse, port: 
     if (!isKey(cookieOf(asked.headers['cookie'], own), own))
       return page(
         403,
-        plainPage('Not opened yet', 'Open the address that the terminal prints: it has the key of this desk.'),
+        plainPage('Not opened yet', 'Open the address that the terminal prints: it has the key of this desk.', true),
       );
     if (asked.method !== 'POST') return url.pathname === '/desk/changes' ? 'stream' : shown(url);
     if (url.pathname !== '/desk/do') return page(404, plainPage('No such page', 'Forms go to the desk.'));
@@ -99,7 +104,7 @@ export async function serveDesk({ dir, watched, act, secret }: DeskHouse, port: 
     if (!path.endsWith('.html')) return { status: 200, type: typeOf(path), body: text };
     const words = takeSaid(url);
     // Words may hold what `replace` would take for signs of its own.
-    return page(200, words ? text.replace(place, () => saidHtml(words)) : text);
+    return page(200, words ? text.replace(place, () => saidHtml(words, { secret, back: path })) : text);
   };
   const deskPageAt = async (path: string, url: URL, has: DeskContext): Promise<string | undefined> => {
     switch (path) {

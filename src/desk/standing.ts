@@ -5,6 +5,7 @@ import type { Source } from '../core/model/index.js';
 import { sortProblems, type Problem } from '../base/problem/index.js';
 import { inLocale, keepBy, once, usualLocale, type IsoDate } from '../base/units/index.js';
 import { bookOf, keepOpen, openHouse, recordsDigest, type LoadedHouse } from '../disk/load/index.js';
+import { handoutProblems } from '../handout/index.js';
 import { digestOfBytes } from '../signoff/index.js';
 import {
   besidePages,
@@ -27,6 +28,8 @@ export interface Standing {
   /** The records' text as it lies on disk. */
   readonly sources: readonly Source[];
   readonly problems: readonly Problem[];
+  /** What handouts leave out, and what may stand in none: of these records, or of all. */
+  readonly handouts: (records?: ReadonlySet<string>) => readonly Problem[];
   /** Of the records where they are sound, else of the last ones that were. */
   readonly view?: View;
   /** Are the pages those of earlier records, since these have errors? */
@@ -67,7 +70,9 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
     const { book, problems } = sources.length > 0 ? await bookOf(open, on) : { ...current, book: undefined };
     const number = (before?.number ?? 0) + 1;
     const view = book ? makeView(book, house && { trying: tryingOf(house, book) }) : before?.view;
-    const standing = { number, on, sources, problems: sortProblems(problems), isEarlier: !book && view !== undefined };
+    const handouts: Standing['handouts'] = (records) => (view ? handoutProblems(view.book, records) : []);
+    const isEarlier = !book && view !== undefined;
+    const standing = { number, on, sources, problems: sortProblems(problems), handouts, isEarlier };
     const pages = onDemand(() => (view ? bookPages(view, (page) => desk(page, whole)) : []));
     // Pictures are made when one is asked for: most pages show none of them.
     const beside = onDemand(() => (view ? besidePages(view) : []));

@@ -1,7 +1,8 @@
-import { errorsIn } from '../base/problem/index.js';
 import type { VNode } from 'preact';
+import { errorsIn } from '../base/problem/index.js';
 import { counted, printDay } from '../base/units/index.js';
 import { optionPath, recordPath, relativeLink, roomPath, type Desk, type Page, type View } from '../site/index.js';
+import type { BookSelection } from '../core/book/index.js';
 import { tryFields } from '../try/index.js';
 import { askConsider } from './ask-consider.js';
 import { askRemark, askRoomNote } from './ask-note.js';
@@ -12,19 +13,42 @@ import { deskAssets, deskPaths } from './paths.js';
 import type { Standing } from './standing.js';
 
 /** What the desk adds to a page of the book. */
-export function deskAbove(page: Page, standing: Standing, secret: string): Desk {
+export function deskOn(page: Page, standing: Standing, secret: string): Desk {
+  const { view } = standing;
+  const selection = view?.book.selections.find((one) => view.choicePath(one) === page.path);
   return {
-    strip: <Strip page={page} standing={standing} secret={secret} />,
+    strip: <Strip page={page} standing={standing} secret={secret} selection={selection} />,
     styles: [deskAssets.style],
     scripts: [deskAssets.script],
+    ...(selection && {
+      choice: (
+        <section class="desk" aria-label="Desk: choose">
+          <AskForm
+            ask={askChoice(selection, standing)}
+            secret={secret}
+            link={(to) => relativeLink(page.path, to)}
+            back={page.path}
+          />
+        </section>
+      ),
+    }),
   };
 }
 
 /** What stands above each page of the book. The words of what was done are set in by the server, since pages are kept. */
-function Strip({ page, standing, secret }: { page: Page; standing: Standing; secret: string }): VNode {
+function Strip({
+  page,
+  standing,
+  secret,
+  selection,
+}: {
+  page: Page;
+  standing: Standing;
+  secret: string;
+  selection: BookSelection | undefined;
+}): VNode {
   const { view } = standing;
   const link = (to: string): string => relativeLink(page.path, to);
-  const selection = view?.book.selections.find((one) => view.choicePath(one) === page.path);
   const room = view?.book.rooms.find(({ slug }) => roomPath(slug) === page.path);
   const option = view?.book.options.find((one) => optionPath(one) === page.path);
   const folded = [
@@ -51,9 +75,6 @@ function Strip({ page, standing, secret }: { page: Page; standing: Standing; sec
         <SecretField secret={secret} back={deskPaths.slip} ask="slip" />
         <input type="hidden" name="slip" />
       </form>
-      {selection && view && (
-        <AskForm ask={askChoice(selection, standing)} secret={secret} link={link} back={page.path} />
-      )}
       {folded.map((ask) => (
         <details>
           <summary>{ask.title}</summary>

@@ -16,12 +16,14 @@ import { inLocaleOf, type Standing } from './standing.js';
 export function walkPage(context: DeskContext): string {
   const { standing, secret } = context;
   const link = (to: string): string => relativeLink(deskPaths.walk, to);
+  const { view } = standing;
+  const ask = view && inLocaleOf(standing, () => askWalk(view));
   return deskPage(
     deskPaths.walk,
     deskTitles.walk,
     context,
     <div class="desk-walk">
-      {standing.view && <AskForm ask={askWalk(standing.view)} secret={secret} link={link} back={deskPaths.walk} />}
+      {ask && <AskForm ask={ask} secret={secret} link={link} back={deskPaths.walk} />}
       <div id="walked" aria-live="polite" data-draws="walk-walls">
         <p>Start in a corner, and go along the walls clockwise, as seen from above.</p>
       </div>

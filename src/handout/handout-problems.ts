@@ -7,18 +7,19 @@ import { moneyWords, sievedOut } from './sieve.js';
 
 /** What handouts leave out of the records because it speaks of money, and marks that are never closed, as warnings at the
  *  line of the record; names that speak of money as errors, since a name cannot be left out. Nothing leaks without them: they say
- *  what a trade will miss. */
-export function handoutProblems(book: Book): readonly Problem[] {
-  return inLocale(book.house, () => problemsOf(book));
+ *  what a trade will miss. `records`: of these alone, by their paths. */
+export function handoutProblems(book: Book, records?: ReadonlySet<string>): readonly Problem[] {
+  return inLocale(book.house, () => problemsOf(book, (path) => records?.has(path) ?? true));
 }
 
-function problemsOf(book: Book): readonly Problem[] {
+function problemsOf(book: Book, isAsked: (path: string) => boolean): readonly Problem[] {
   const texts = new Map(book.sources.map(({ path, text }) => [path, text]));
   const seen = new Set<string>();
+  const asked = (all: readonly CarriedProse[]): readonly CarriedProse[] => all.filter(({ source }) => isAsked(source));
   const problems = [
-    ...carriedProse(book).flatMap((prose) => leftOut(prose, texts.get(prose.source) ?? '')),
-    ...carriedNames(book).flatMap((name) => named(name, texts.get(name.source) ?? '')),
-    ...book.sources.flatMap(({ path, text }) => unclosed(path, text)),
+    ...asked(carriedProse(book)).flatMap((prose) => leftOut(prose, texts.get(prose.source) ?? '')),
+    ...asked(carriedNames(book)).flatMap((name) => named(name, texts.get(name.source) ?? '')),
+    ...book.sources.flatMap(({ path, text }) => (isAsked(path) ? unclosed(path, text) : [])),
   ];
   return problems.filter((problem) => {
     const key = `${problem.file} ${problem.at.line} ${problem.at.column} ${problem.code}`;

@@ -6,7 +6,7 @@ import { checkPath, type Page, type SheetSet } from './page.js';
 import { pictureFiles, pictureText } from './pictures.js';
 import { renderPage } from './render-page.js';
 import { scriptText, searchEntries, searchScript } from './search-index.js';
-import type { SheetContext } from './sheet-context.js';
+import type { DeskOf, SheetContext } from './sheet-context.js';
 import { allSheets } from './sheets.js';
 import type { View } from './view.js';
 
@@ -22,8 +22,8 @@ export function bookFiles(view: View): readonly BookFile[] {
   return [...bookPages(view), ...besidePages(view)];
 }
 
-/** A Book's pages. `desk` stands above what they show. */
-export function bookPages(view: View, desk?: SheetContext['desk']): readonly BookFile[] {
+/** A Book's pages. `desk` says what they have besides. */
+export function bookPages(view: View, desk?: DeskOf): readonly BookFile[] {
   const pages = inLocale(view.book.house, () => allSheets(view));
   return pageFiles(pages, view, bookSet(view), desk);
 }
@@ -70,12 +70,7 @@ function tryFiles({ beside: { trying } }: View): readonly BookFile[] {
 export const tryScript = 'assets/try.js';
 
 /** Pages of a set as files. */
-export function pageFiles(
-  pages: readonly Page[],
-  view: View,
-  set: SheetSet,
-  desk?: SheetContext['desk'],
-): readonly BookFile[] {
+export function pageFiles(pages: readonly Page[], view: View, set: SheetSet, desk?: DeskOf): readonly BookFile[] {
   return pages.map((page) => ({
     path: page.path,
     text: (highlight) => renderPage(page, view, highlight, set, desk),

@@ -9,7 +9,7 @@ import { useLink, useSheet } from './sheet-context.js';
 /** A whole page of a book or of a comparison: the line on top, the page itself and its foot. */
 export function Frame({ page }: { page: Page }): VNode {
   const { view, set, desk } = useSheet();
-  const { strip, styles = [], scripts = [] } = desk?.(page) ?? {};
+  const { strip, styles = [], scripts = [] } = desk ?? {};
   const { book } = view;
   return (
     <Shell

@@ -6,6 +6,7 @@ export { housesFiles } from './houses.js';
 export { assetCopies } from './assets.js';
 export { besidePages, bookPages, tryScript, type BookFile } from './book-files.js';
 export { makeView, type Beside, type View } from './view.js';
+export { diffLines, plainLines } from './record-lines.js';
 export { Shell } from './shell.js';
 export { bookSet } from './chapters.js';
 export { checkPath, relativeLink, type Page } from './page.js';

@@ -3,7 +3,7 @@ import { inLocale } from '../base/units/index.js';
 import { bookSet } from './chapters.js';
 import { Frame } from './frame.js';
 import type { Page, SheetSet } from './page.js';
-import { SheetProvider, type SheetContext } from './sheet-context.js';
+import { SheetProvider, type DeskOf, type SheetContext } from './sheet-context.js';
 import type { View } from './view.js';
 
 /** A page as a whole HTML document, of the book if no other set is named. */
@@ -12,11 +12,11 @@ export function renderPage(
   view: View,
   highlight: SheetContext['highlight'],
   set: SheetSet = bookSet(view),
-  desk?: SheetContext['desk'],
+  desk?: DeskOf,
 ): string {
   const html = inLocale(view.book.house, () =>
     render(
-      <SheetProvider value={{ view, set, path: page.path, highlight, ...(desk && { desk }) }}>
+      <SheetProvider value={{ view, set, path: page.path, highlight, ...(desk && { desk: desk(page) }) }}>
         <Frame page={page} />
       </SheetProvider>,
     ),

@@ -11,16 +11,22 @@ export interface SheetContext {
   readonly path: string;
   /** Coloured HTML of a record's text, escaped. */
   readonly highlight: (language: string, text: string) => string;
-  /** What stands above a page where the house is worked on rather than read. */
-  readonly desk?: (page: Page) => Desk;
+  /** What the page has besides where the house is worked on rather than read. */
+  readonly desk?: Desk;
 }
 
 export interface Desk {
+  /** Stands above the page. */
   readonly strip: VNode;
+  /** On the page of a choice: below its options, to write which it is. */
+  readonly choice?: VNode;
   /** Paths in the book's folder. */
   readonly styles: readonly string[];
   readonly scripts: readonly string[];
 }
+
+/** What is added to a page. */
+export type DeskOf = (page: Page) => Desk;
 
 const Context = createContext<SheetContext | undefined>(undefined);
 

@@ -57,24 +57,44 @@ describe('a desk in a browser', () => {
     await page.setViewportSize({ width: 1280, height: 900 });
   });
 
-  it('chooses by keyboard, tells it, and takes it back', async () => {
+  it('chooses by keyboard in the pictures of the page, tells it, and takes it back from there', async () => {
     const before = await record();
     await page.goto(urlOf('desk/index.html'));
     await page
       .getByRole('link', { name: /Ceiling/u })
       .first()
       .click();
-    const fir = page.getByRole('complementary', { name: 'Desk' }).getByRole('radio', { name: /fir/iu });
+    const fir = page.getByRole('radio', { name: /fir/iu });
+    await fir.first().waitFor();
+    // What the page shows is asked there, and not once more.
+    await expect.poll(() => fir.count()).toBe(1);
     await fir.focus();
     await page.keyboard.press('Space');
     await page.getByRole('button', { name: 'Write the choice' }).focus();
     await page.keyboard.press('Enter');
     await page.getByRole('status').getByText('Done.').waitFor();
     expect(await record()).toContain('chosen: fir-tg-1x6');
-    await page.goto(urlOf('desk/index.html'));
+    expect(page.url()).toBe(urlOf('choices/study/ceiling-board/ceiling.html'));
+    // What was picked is chosen: nothing of it is left to be tried.
+    expect(await page.getByText('moved on since').count()).toBe(0);
     await page.getByRole('button', { name: 'Take it back' }).click();
     await page.getByText('Taken back').waitFor();
     expect(await record()).toBe(before);
+  });
+
+  it('leaves open by its own button what no picture shows', async () => {
+    const before = await record();
+    await page.goto(urlOf('choices/study/ceiling-board/ceiling.html'));
+    await writeFile(
+      join(dir, 'content/rooms/study.md'),
+      before.replace(/(considering: \[)(.*fir-tg-1x6.*\])/u, '$1$2\n    chosen: fir-tg-1x6'),
+    );
+    await page.getByText('Or, where none of those').waitFor();
+    await page.getByRole('radio', { name: 'Still open' }).check();
+    await page.getByRole('button', { name: 'Write the choice' }).click();
+    await page.getByRole('status').getByText('Done.').waitFor();
+    expect(await record()).not.toContain('chosen: fir-tg-1x6');
+    await writeFile(join(dir, 'content/rooms/study.md'), before);
   });
 
   it('remembers who chose and on which day, for the next choice in the window', async () => {

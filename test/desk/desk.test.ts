@@ -62,6 +62,23 @@ describe('a desk', () => {
     await writeFile(join(at.dir, study), before);
   });
 
+  it('shows line by line what differs from what changed meanwhile', async () => {
+    const before = await textOf();
+    const form = await formOf(`/desk/record.html?path=${study}`, 'save');
+    await writeFile(join(at.dir, study), `${before}\nFrom an editor.\n`);
+    const { status, text } = await send(form, { text: `${before}\nFrom the desk.\n` });
+    expect(status).toBe(409);
+    expect(text).toMatch(/line-gone[^\n]*-From an editor\./u);
+    expect(text).toMatch(/line-new[^\n]*\+From the desk\./u);
+    await writeFile(join(at.dir, study), before);
+  });
+
+  it('answers a form that is too long with a page, once all of it was sent', async () => {
+    const body = `text=${'x'.repeat(5_000_000)}`;
+    const { status, text } = await ask('POST', '/desk/do', { body });
+    expect([status, text.includes('The form is too large.'), text.includes('To the desk')]).toEqual([413, true, true]);
+  });
+
   it('writes no file but a record that there is', async () => {
     for (const path of ['../x.md', 'content/new.md', '/etc/hosts', 'package.json', 'content/rooms/../house.md']) {
       const form = await formOf(`/desk/record.html?path=${study}`, 'save');

@@ -44,6 +44,43 @@ it('adds a note to what the room tells, with who says it, and takes it back', as
   await undone(before);
 });
 
+it('says where handouts leave a note out, keeps its lines, and takes it back from the page that says so', async () => {
+  const before = await textOf();
+  const form = await formOf('/rooms/study.html', 'note/study');
+  const say = 'The hood costs $1,200.\r\nMind the paint.\r\n- and the floor';
+  const { headers } = await send(form, { say, by: 'owner', readers: 'trades' });
+  expect(await textOf()).toContain('The hood costs $1,200.\\\nMind the paint.\n- and the floor\n');
+  const { text } = await ask('GET', String(headers['location']));
+  expect(text).toContain('1 more thing to look at since');
+  expect(text).toContain('speaks of money in the notes for trades');
+  const [, number = ''] = /name="number" value="(\d+)"/u.exec(text) ?? [];
+  const secret = form.get('secret') ?? '';
+  const back = await send(new URLSearchParams({ secret, ask: 'undo', number, back: 'rooms/study.html' }));
+  expect(back.headers['location']).toBe('/rooms/study.html');
+  expect(await textOf()).toBe(before);
+});
+
+it('writes the same note once, from whichever window it comes', async () => {
+  const before = await textOf();
+  const filled = { say: 'Said once.', by: 'owner', readers: 'book' };
+  await send(await formOf('/rooms/study.html', 'note/study'), filled);
+  const once = await textOf();
+  const { headers } = await send(await formOf('/rooms/study.html', 'note/study'), filled);
+  expect((await ask('GET', String(headers['location']))).text).toContain('it says that already');
+  expect(await textOf()).toBe(once);
+  await undone(before);
+});
+
+it('takes no choice of a day that has not come', async () => {
+  const before = await textOf();
+  const form = await formOf(choice, 'choose/study/ceiling-board/ceiling');
+  const { headers } = await send(form, { option: 'fir-tg-1x6', by: 'owner', on: '2026-04-21' });
+  expect((await ask('GET', String(headers['location']))).text).toContain(
+    '&#39;On&#39; is a day that has not come yet.'.replaceAll('&#39;', "'"),
+  );
+  expect(await textOf()).toBe(before);
+});
+
 it('takes no note that cannot be read again, and none in a place that the form is not of', async () => {
   const before = await textOf();
   for (const say of ['a \0 b', 'a \u0007 b', '<!-- builder --> b', ' '])

@@ -9,7 +9,15 @@ const [dir = '', first = '0', last = '0'] = process.argv.slice(2);
 
 const refresh = async (): Promise<Standing> => {
   const { files, problems } = await readHouseFolder(dir);
-  return { number: 1, on: '2026-04-20', sources: files, problems, isEarlier: false, file: () => undefined };
+  return {
+    number: 1,
+    on: '2026-04-20',
+    sources: files,
+    problems,
+    handouts: () => [],
+    isEarlier: false,
+    file: () => undefined,
+  };
 };
 const watched: Watched = {
   now: () => {

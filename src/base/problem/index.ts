@@ -5,5 +5,6 @@ export * from './problem.js';
 export * from './problem-at.js';
 export * from './sort-problems.js';
 export * from './nearest.js';
+export * from './new-problems.js';
 export * from './printable.js';
 export * from './print-problems.js';

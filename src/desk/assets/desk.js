@@ -57,7 +57,7 @@
 /* Who chose last, and on which day, stands in the next choice too, for as long as the window is open. */
 (function () {
   'use strict';
-  var form = document.querySelector('form[data-remembers]');
+  var form = document.querySelector('form[data-chooses]');
   if (!form) return;
   var kept = ['by', 'on'];
   kept.forEach(function (name) {
@@ -74,6 +74,42 @@
       sessionStorage.setItem('desk-' + name, form.elements[name].value);
     });
   });
+})();
+
+/* A choice is made in the pictures of its page: the form's own buttons would ask the same once more. */
+(function () {
+  'use strict';
+  var form = document.querySelector('form[data-chooses]');
+  var own = form && form.querySelector('.desk-choices');
+  var place = form && document.querySelector('[data-try="' + CSS.escape(form.dataset.chooses) + '"]');
+  if (!own || !place) return;
+  var pairs = [];
+  var radios = Array.prototype.slice.call(own.querySelectorAll('input'));
+  radios.forEach(function (radio) {
+    var picture = Array.prototype.find.call(place.querySelectorAll('input'), function (one) {
+      return !one.disabled && (one.value || 'open') === radio.value;
+    });
+    if (picture) pairs.push({ own: radio, picture: picture });
+  });
+  if (pairs.length === 0) return;
+  pairs.forEach(function (pair) {
+    pair.own.parentElement.hidden = true;
+  });
+  own.hidden = pairs.length === radios.length;
+  own.querySelector('legend').textContent = 'Or, where none of those above shall stand there';
+  place.addEventListener('change', take);
+  form.addEventListener('submit', function () {
+    // What no picture shows is chosen here alone.
+    var isOwn = radios.some(function (radio) {
+      return radio.checked && !radio.parentElement.hidden;
+    });
+    if (!isOwn) take();
+  });
+  function take() {
+    pairs.forEach(function (pair) {
+      if (pair.picture.checked) pair.own.checked = true;
+    });
+  }
 })();
 
 /* What is walked draws itself: the desk draws it, and nothing is written. */

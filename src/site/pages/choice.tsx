@@ -22,7 +22,7 @@ import { StateMark } from '../parts/state-mark.js';
 import { counted } from '../parts/words.js';
 import { allowancePath, cautionPath, optionPath } from '../paths.js';
 import { alike, choicePictures, type OptionPicture } from '../pictures.js';
-import { useView } from '../sheet-context.js';
+import { useSheet, useView } from '../sheet-context.js';
 
 /** What could stand in one place, side by side: what each is, and what follows from it. Nothing is judged. */
 export function ChoicePage({ selection }: { selection: BookSelection }): VNode {
@@ -48,6 +48,7 @@ export function ChoicePage({ selection }: { selection: BookSelection }): VNode {
           rows={first}
         />
       </TryTable>
+      {useSheet().desk?.choice}
       <AlikeWords pictures={pictures} />
       <div class="side-key">
         <p>
