@@ -6,16 +6,21 @@ export interface Equation {
 }
 
 /** Weighted least squares by normal equations and Cholesky's factor: A'PA = LL'. Every unknown must be in an equation that
- *  fixes it; one that is not, throws. Source: Björck, Numerical Methods for Least Squares Problems (1996), 2.2, from memory. */
+ *  fixes it; one that is not, throws. What stands before the first unknown that shares an equation with a row's own is nothing in the factor as in the
+ *  matrix, and is passed over. Sources: Björck, Numerical Methods for Least Squares Problems (1996), 2.2; George and Liu, Computer Solution of Large Sparse
+ *  Positive Definite Systems (1981), 4, the envelope method; both from memory. */
 export class LeastSquares {
   /** Lower triangle of the factor, row by row. */
   private readonly factor: Float64Array;
+  /** Of each row, the first column that may hold something. */
+  private readonly begins: Int32Array;
 
   constructor(
     readonly unknowns: number,
     readonly equations: readonly Equation[],
   ) {
-    this.factor = factored(normalMatrix(unknowns, equations), unknowns);
+    this.begins = beginsOf(unknowns, equations);
+    this.factor = factored(normalMatrix(unknowns, equations), unknowns, this.begins);
   }
 
   /** The unknowns that leave the least weighted squares. */
@@ -68,14 +73,15 @@ export class LeastSquares {
     for (let row = 0; row < n; row += 1) {
       const start = (row * (row + 1)) / 2;
       let sum = x[row] as number;
-      for (let k = 0; k < row; k += 1) sum -= (this.factor[start + k] as number) * (x[k] as number);
+      for (let k = this.begins[row] as number; k < row; k += 1)
+        sum -= (this.factor[start + k] as number) * (x[k] as number);
       x[row] = sum / (this.factor[start + row] as number);
     }
     for (let row = n - 1; row >= 0; row -= 1) {
       const start = (row * (row + 1)) / 2;
       const value = (x[row] as number) / (this.factor[start + row] as number);
       x[row] = value;
-      for (let k = 0; k < row; k += 1) add(x, k, -(this.factor[start + k] as number) * value);
+      for (let k = this.begins[row] as number; k < row; k += 1) add(x, k, -(this.factor[start + k] as number) * value);
     }
     return x;
   }
@@ -97,13 +103,24 @@ function normalMatrix(n: number, equations: readonly Equation[]): Float64Array {
   return matrix;
 }
 
-function factored(matrix: Float64Array, n: number): Float64Array {
+function beginsOf(n: number, equations: readonly Equation[]): Int32Array {
+  const begins = Int32Array.from({ length: n }, (_, row) => row);
+  for (const { of } of equations) {
+    const first = Math.min(...of.map(([unknown]) => unknown));
+    for (const [unknown] of of) begins[unknown] = Math.min(begins[unknown] as number, first);
+  }
+  return begins;
+}
+
+function factored(matrix: Float64Array, n: number, begins: Int32Array): Float64Array {
   for (let row = 0; row < n; row += 1) {
     const start = (row * (row + 1)) / 2;
-    for (let column = 0; column <= row; column += 1) {
+    const begin = begins[row] as number;
+    for (let column = begin; column <= row; column += 1) {
       const other = (column * (column + 1)) / 2;
       let sum = matrix[start + column] as number;
-      for (let k = 0; k < column; k += 1) sum -= (matrix[start + k] as number) * (matrix[other + k] as number);
+      for (let k = Math.max(begin, begins[column] as number); k < column; k += 1)
+        sum -= (matrix[start + k] as number) * (matrix[other + k] as number);
       if (column < row) matrix[start + column] = sum / (matrix[other + column] as number);
       else if (sum > 0) matrix[start + row] = Math.sqrt(sum);
       else throw new RangeError(`unknown ${row} is in no equation that fixes it`);
