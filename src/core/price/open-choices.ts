@@ -1,4 +1,4 @@
-import type { Cents } from '../../base/units/index.js';
+import { remember, type Cents } from '../../base/units/index.js';
 import type { EffectDifference } from './contract-effects.js';
 import { noCost, type Cost } from './cost.js';
 import { Combinations, type Extremes, type Range } from './combinations.js';
@@ -28,6 +28,10 @@ export class OpenChoices {
   private readonly known = new Map<string, Together>();
   private readonly combined = new Map<Together, Combinations>();
   private readonly ranks = new Map<Item, readonly string[]>();
+  /** Found by the list alone where it is asked for with the same one. */
+  private readonly knownBy = new WeakMap<readonly Item[], Together>();
+  private readonly alone = new Map<Item, readonly Item[]>();
+  private readonly rests = new Map<Item, Stand>();
   private readonly company: ReadonlyMap<string, readonly Item[]>;
 
   constructor(
@@ -50,16 +54,15 @@ export class OpenChoices {
 
   /** Lines that are priced together; the same lines are priced once. */
   together(lines: readonly Item[]): Together {
-    const key = lines.map(({ selection }) => selection).join(' ');
-    const known = this.known.get(key) ?? new Together(lines, this.house);
-    this.known.set(key, known);
-    return known;
+    return remember(this.knownBy, lines, () =>
+      remember(this.known, lines.map(({ selection }) => selection).join(' '), () => new Together(lines, this.house)),
+    );
   }
 
   /** The open choices on the allowance of an open one, itself among them; of any other choice, that one. */
   linesOf(item: Item): readonly Item[] {
     const lines = item.allowance === undefined || item.decided ? [] : this.on(item.allowance);
-    return lines.length === 0 ? [item] : lines;
+    return lines.length === 0 ? remember(this.alone, item, () => [item]) : lines;
   }
 
   /** Where the other open choices on its allowance stand while its options are priced: at the standard, or at the middle one
@@ -98,7 +101,7 @@ export class OpenChoices {
    *  the others where they rest, lies in it. */
   range(item: Item, option: string, lines: readonly Item[]): Range {
     const resting = lines.map((line) => (line.allowance === undefined ? this.asToday(line) : this.resting(line)));
-    return this.combinations(lines).range(lines.indexOf(item), option, resting);
+    return this.combinations(lines).range(this.together(lines).at(item), option, resting);
   }
 
   /** The cheapest and the dearest way to decide open lines, priced together. `besides` is compared too. */
@@ -118,24 +121,21 @@ export class OpenChoices {
    *  share the order draw more or less then: it is the difference of them all. */
   drawnAlone(item: Item, option: string, allowance: string): Cents {
     const together = this.priced(item);
-    const then = together.with(together.today().with(together.lines.indexOf(item), { option, decided: true }));
+    const then = together.with(together.today().with(together.at(item), { option, decided: true }));
     return (together.committed(allowance, then) - (this.house.base.committed.get(allowance) ?? 0)) as Cents;
   }
 
   /** What may still be chosen for an open line, from the cheapest to the dearest by what each alone does to today's house. */
   ranked(item: Item): readonly string[] {
-    const known = this.ranks.get(item);
-    if (known) return known;
-    const together = this.priced(item);
-    const at = together.lines.indexOf(item);
-    const alone = item.considered.map((option) => {
-      const then = together.with(together.today().with(at, { option, decided: true }));
-      const cost = together.pool(item, option, then)?.costs.get(item.selection) ?? noCost;
-      return { option, change: then.change, cost: cost.total };
+    return remember(this.ranks, item, () => {
+      const together = this.priced(item);
+      const alone = item.considered.map((option) => {
+        const then = together.with(together.today().with(together.at(item), { option, decided: true }));
+        const cost = together.pool(item, option, then)?.costs.get(item.selection) ?? noCost;
+        return { option, change: then.change, cost: cost.total };
+      });
+      return alone.sort((a, b) => a.change - b.change || a.cost - b.cost).map(({ option }) => option);
     });
-    const ranked = alone.sort((a, b) => a.change - b.change || a.cost - b.cost).map(({ option }) => option);
-    this.ranks.set(item, ranked);
-    return ranked;
   }
 
   /** The middle one by price of what may still be chosen; the cheaper of two. */
@@ -146,19 +146,22 @@ export class OpenChoices {
 
   private combinations(lines: readonly Item[]): Combinations {
     const together = this.together(lines);
-    const known =
-      this.combined.get(together) ??
-      new Combinations(
-        together,
-        lines.map((line) => this.ways(line)),
-      );
-    this.combined.set(together, known);
-    return known;
+    return remember(
+      this.combined,
+      together,
+      () =>
+        new Combinations(
+          together,
+          lines.map((line) => this.ways(line)),
+        ),
+    );
   }
 
   private resting(item: Item): Stand {
-    const option = item.standard ?? this.middle(item);
-    return option === undefined ? { decided: false } : { option, decided: true };
+    return remember(this.rests, item, () => {
+      const option = item.standard ?? this.middle(item);
+      return option === undefined ? { decided: false } : { option, decided: true };
+    });
   }
 
   private ways(item: Item): readonly Stand[] {

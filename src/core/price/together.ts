@@ -40,6 +40,9 @@ export interface Taken {
 
 /** What lines and the products that they take come to, before allowances and what is added on the net. */
 interface Collected {
+  readonly stands: readonly Stand[];
+  /** By product, the indices of the lines that take it, in their order. */
+  readonly takers: readonly (readonly number[])[];
   readonly taken: readonly (Taken | undefined)[];
   readonly effect: number;
   readonly net: number;
@@ -48,6 +51,10 @@ interface Collected {
 }
 
 const nothing = { change: 0, net: 0 };
+
+/** How many combinations are kept to go on from, and in how many lines another may stand otherwise: the cheapest ways, the dearest, where lines rest and how
+ *  they stand today are each asked for again with one line otherwise, and after it with the next. */
+const [mostKept, mostMoved] = [6, 2];
 
 interface Product {
   readonly key: string;
@@ -83,6 +90,10 @@ export class Together {
   /** The net of the house outside of what lines and products do. */
   private readonly netOutside: Net;
   private readonly totalToday: number;
+  private readonly indexOf: ReadonlyMap<Item, number>;
+  private readonly asToday: readonly Stand[];
+  /** The last combinations, the latest first. */
+  private kept: readonly Collected[] = [];
 
   constructor(
     readonly lines: readonly Item[],
@@ -90,6 +101,8 @@ export class Together {
   ) {
     const { today, base } = house;
     const own = new Set(lines);
+    this.indexOf = new Map(lines.map((line, index) => [line, index]));
+    this.asToday = lines.map(({ selection, decided }) => ({ option: today.counted.get(selection), decided }));
     const taken = lines.flatMap((line) =>
       [...line.takeoffs.keys(), today.counted.get(line.selection)].flatMap((option) =>
         option === undefined ? [] : [{ option, supply: line.supply, key: keyOf(option, line.supply) }],
@@ -121,9 +134,14 @@ export class Together {
     this.totalToday = this.total(now).total;
   }
 
+  /** Its place among the lines. */
+  at(line: Item): number {
+    return this.indexOf.get(line) ?? -1;
+  }
+
   /** How the lines stand today. */
   today(): readonly Stand[] {
-    return this.lines.map(({ selection, decided }) => ({ option: this.house.today.counted.get(selection), decided }));
+    return this.asToday;
   }
 
   /** The house with its lines standing so, in their order. */
@@ -145,12 +163,12 @@ export class Together {
 
   /** The product that a line takes, as the whole house buys it then. */
   pool(line: Item, option: string, { taken }: Combination): PricedPool | undefined {
-    return taken[this.productOf[this.lines.indexOf(line)]?.get(option) ?? -1]?.pool;
+    return taken[this.productOf[this.at(line)]?.get(option) ?? -1]?.pool;
   }
 
   /** Where the difference of two houses comes from that stand otherwise at one line; the parts add up to it. */
   difference(line: Item, before: Combination, after: Combination): EffectDifference {
-    const at = this.lines.indexOf(line);
+    const at = this.at(line);
     let here = this.uncounted(line, after.stands[at]).change - this.uncounted(line, before.stands[at]).change;
     let elsewhere = 0;
     this.products.forEach((_, index) => {
@@ -191,31 +209,75 @@ export class Together {
   }
 
   private collect(stands: readonly Stand[]): Collected {
-    const takers = this.products.map((): number[] => []);
-    const drawn = this.allowances.map(() => 0);
-    const open = this.allowances.map(() => 0);
-    let effect = 0;
-    let net = 0;
-    this.lines.forEach((line, index) => {
-      const stand = stands[index];
-      if (stand?.option !== undefined) takers[this.productOf[index]?.get(stand.option) ?? -1]?.push(index);
-      const uncounted = this.uncounted(line, stand);
-      effect += uncounted.change;
-      net += uncounted.net;
-      const on = line.allowance === undefined ? -1 : this.allowances.indexOf(line.allowance);
-      if (on >= 0 && !stand?.decided) open[on] = (open[on] ?? 0) + 1;
-    });
-    const taken = this.products.map((product, index) => this.take(product, takers[index] ?? []));
-    for (const each of taken) {
-      if (!each) continue;
-      effect += each.effect;
-      net += each.net;
-      for (const [id, cents] of each.drawn) {
-        const on = this.allowances.indexOf(id);
-        drawn[on] = (drawn[on] ?? 0) + cents;
-      }
+    for (const from of this.kept) {
+      const moved = differing(from.stands, stands);
+      if (moved) return this.keep(this.moved(from, stands, moved), from);
     }
-    return { taken, effect, net, drawn, open };
+    const none: Collected = {
+      stands: [],
+      takers: this.products.map(() => []),
+      taken: [],
+      effect: 0,
+      net: 0,
+      drawn: this.allowances.map(() => 0),
+      open: this.allowances.map(() => 0),
+    };
+    return this.keep(this.moved(none, stands, [...this.lines.keys()], this.products.keys()));
+  }
+
+  /** In place of the one that it was made from. */
+  private keep(collected: Collected, from?: Collected): Collected {
+    this.kept = [collected, ...this.kept.filter((one) => one !== from)].slice(0, mostKept);
+    return collected;
+  }
+
+  /** A combination with some lines standing otherwise: what they did is taken off, what they do is added. Sums are of whole cents. */
+  private moved(
+    from: Collected,
+    stands: readonly Stand[],
+    lines: readonly number[],
+    products: Iterable<number> = [],
+  ): Collected {
+    const takers = [...from.takers];
+    const touched = new Set(products);
+    const drawn = [...from.drawn];
+    const open = [...from.open];
+    let { effect, net } = from;
+    const count = (index: number, stand: Stand | undefined, sign: 1 | -1): void => {
+      const line = this.lines[index];
+      if (!line || !stand) return;
+      const product = stand.option === undefined ? undefined : this.productOf[index]?.get(stand.option);
+      if (product !== undefined && product >= 0) {
+        touched.add(product);
+        const others = (takers[product] ?? []).filter((one) => one !== index);
+        takers[product] = sign < 0 ? others : [...others, index].sort((a, b) => a - b);
+      }
+      const uncounted = this.uncounted(line, stand);
+      effect += sign * uncounted.change;
+      net += sign * uncounted.net;
+      const on = line.allowance === undefined ? -1 : this.allowances.indexOf(line.allowance);
+      if (on >= 0 && !stand.decided) open[on] = (open[on] ?? 0) + sign;
+    };
+    for (const index of lines) count(index, from.stands[index], -1);
+    for (const index of lines) count(index, stands[index], 1);
+    const taken = [...from.taken];
+    const weigh = (one: Taken | undefined, sign: 1 | -1): void => {
+      if (!one) return;
+      effect += sign * one.effect;
+      net += sign * one.net;
+      for (const [id, cents] of one.drawn) {
+        const on = this.allowances.indexOf(id);
+        drawn[on] = (drawn[on] ?? 0) + sign * cents;
+      }
+    };
+    for (const index of touched) {
+      const product = this.products[index];
+      if (!product) continue;
+      weigh(taken[index], -1);
+      taken[index] = this.take(product, takers[index] ?? []);
+      weigh(taken[index], 1);
+    }
+    return { stands, takers, taken, effect, net, drawn, open };
   }
 
   /** A deliberate none costs nothing, which may be less than the standard. */
@@ -287,4 +349,15 @@ function isTaken({ selection, supply }: Item, key: string, { counted }: World): 
 
 function sum(numbers: readonly number[]): number {
   return numbers.reduce((total, number) => total + number, 0);
+}
+
+/** The lines in which two ways to stand differ; undefined where these are many. */
+function differing(one: readonly Stand[], other: readonly Stand[]): readonly number[] | undefined {
+  const found: number[] = [];
+  for (let index = 0; index < other.length; index += 1) {
+    const [a, b] = [one[index], other[index]];
+    if (a === b || (a?.option === b?.option && a?.decided === b?.decided)) continue;
+    if (found.push(index) > mostMoved) return undefined;
+  }
+  return found;
 }
