@@ -28,6 +28,7 @@ export interface StandingSide {
   readonly behind: readonly Stretch[];
 }
 
+/** `pairs`: those with a wall of the room. */
 export function standingSides(
   room: LayRoom,
   pairs: readonly Pair[],
@@ -36,6 +37,18 @@ export function standingSides(
   return room.sides
     .filter(({ wall }) => wall.openTo === undefined)
     .map((side) => ({ side, behind: behindSide(room, side, pairs, rooms) }));
+}
+
+/** Pairs by the index of each room that has a wall in them. */
+export function pairsByRoom(pairs: readonly Pair[]): ReadonlyMap<number, readonly Pair[]> {
+  const found = new Map<number, Pair[]>();
+  for (const pair of pairs)
+    for (const room of new Set([pair.a.room, pair.b.room])) {
+      const known = found.get(room);
+      if (known) known.push(pair);
+      else found.set(room, [pair]);
+    }
+  return found;
 }
 
 /** All that stands behind a side, as placed: each other wall over its stretch. */

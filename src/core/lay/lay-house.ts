@@ -3,7 +3,7 @@ import type { Problem } from '../../base/problem/index.js';
 import type { LaidGroup, LaidHouse, Records, RoomAround, RoomMeasure } from '../model/index.js';
 import { aroundOf, inTheOpen, isCold, liesUnder } from './around.js';
 import { besideProblems } from './beside.js';
-import { standingSides } from './behind.js';
+import { pairsByRoom, standingSides } from './behind.js';
 import { facingPairs, reach } from './pair.js';
 import { heightProblems } from './heights.js';
 import { jointsOf } from './joints.js';
@@ -97,7 +97,7 @@ function surroundingsOf(
   groups: readonly (readonly Placed[])[],
   wall: number,
 ): ReadonlyMap<string, Surroundings> {
-  const pairs = facingPairs(rooms, at, { tolerance: reach.before - reach.behind, together });
+  const pairs = pairsByRoom(facingPairs(rooms, at, { tolerance: reach.before - reach.behind, together }));
   const levels = new Set(rooms.map(({ level }) => level));
   return new Map(
     groups.flatMap((group) => {
@@ -120,7 +120,7 @@ function surroundingsOf(
       );
       return group.map((one) => {
         const isUnsure = !isWhole || besideOf(one.room).some((slug) => !own.has(slug));
-        const sides = standingSides(one.room, pairs, rooms);
+        const sides = standingSides(one.room, pairs.get(one.room.index) ?? [], rooms);
         const around = aroundOf(one, group, { sides, rooms, over, carrying, isUnsure });
         return [one.room.slug, { around, open: inTheOpen(one.room, sides, rooms) }];
       });

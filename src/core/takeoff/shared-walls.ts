@@ -22,8 +22,9 @@ export function countedBefore(
   before: readonly SelectingRoom[],
 ): SharedWalls | undefined {
   if (rule.betweenRooms !== 'once') return undefined;
+  const near = neighboursOf(room.measure);
   const others = before
-    .filter(({ slug }) => slug !== room.slug)
+    .filter(({ slug }) => slug !== room.slug && near.has(slug))
     .map((from) => ({ from, selected: selectedWalls(from, category) }));
   return new Map(
     room.measure.walls.flatMap((wall) => {
@@ -35,6 +36,16 @@ export function countedBefore(
       );
       return counted.length > 0 ? [[wall.id, counted]] : [];
     }),
+  );
+}
+
+/** Rooms that stand against a wall of a room, or beside one by its record. */
+function neighboursOf(measure: RoomMeasure): ReadonlySet<string> {
+  return new Set(
+    measure.walls.flatMap((wall) => [
+      ...besideWall(wall, measure),
+      ...(stretchesOf(wall, measure) ?? []).flatMap(({ behind }) => behind?.room ?? []),
+    ]),
   );
 }
 
