@@ -5,6 +5,10 @@
   if (!mark || !navigator.locks) return;
   var shown = Number(mark.dataset.standing);
   var isWritten = false;
+  // A page that loaded itself again goes on where it was.
+  var focused = document.getElementById(sessionStorage.getItem('desk-focus') || '');
+  sessionStorage.removeItem('desk-focus');
+  if (focused) focused.focus({ preventScroll: true });
   document.addEventListener('input', function (event) {
     if (event.target.closest('form')) isWritten = true;
   });
@@ -22,7 +26,10 @@
     shown = last;
     if (isSent) return;
     // What answers a form is not loaded again: that would send the form once more.
-    if (!isWritten && location.pathname !== '/desk/do') return location.reload();
+    if (!isWritten && location.pathname !== '/desk/do') {
+      sessionStorage.setItem('desk-focus', document.activeElement.id);
+      return location.reload();
+    }
     if (document.querySelector('.desk-changed')) return;
     var note = document.createElement('p');
     note.className = 'desk-changed';
