@@ -7,6 +7,7 @@ import type { IsoDate } from '../base/units/index.js';
 import { commitFiles } from '../disk/history/index.js';
 import { loadComparison, onDisk, openHouse } from '../disk/load/index.js';
 import type { Said, TakingIn } from '../desk/index.js';
+import { besideDesk } from './beside-desk.js';
 import type { Console, Terminal } from './console.js';
 import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
@@ -86,7 +87,8 @@ export async function openDesk({ dir, port, today }: At, run: RunIn, console: Co
       return loaded.ok ? loaded.comparison : undefined;
     },
   });
-  return serveDesk({ dir, watched, act, secret }, port);
+  const beside = besideDesk(dir, today, { ...console, doing: () => undefined, problems: () => undefined });
+  return serveDesk({ dir, watched, act, beside, secret }, port);
 }
 
 function flagsOf({ what, isWritten }: TakingIn): readonly string[] {

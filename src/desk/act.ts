@@ -163,8 +163,9 @@ async function takeSlip(slip: string, asked: string | null, means: Means): Promi
 /** What the house and the handouts say to what was written, and did not say before. */
 function withNews(said: Said, before: Standing, after: Standing, written: readonly Written[]): Said {
   const records = new Set(written.map(({ path }) => path));
-  const [was, is] = [before, after].map(({ problems, handouts }) => [...problems, ...handouts(records)]);
-  const news = newProblems(was ?? [], is ?? []);
+  const leftOut = after.handouts(records);
+  const leftOutBefore = leftOut.length === 0 ? [] : before.handouts(records);
+  const news = newProblems([...before.problems, ...leftOutBefore], [...after.problems, ...leftOut]);
   return news.length === 0 ? said : { ...said, news };
 }
 

@@ -59,7 +59,7 @@ export function deskPage(
 
 /** So that a page says what it has to where nothing else of the desk is to be had. */
 const plainStyle =
-  ':root{color-scheme:light dark}body{max-width:36rem;margin:12vh auto;padding:0 1.5rem;font:1.0625rem/1.5 system-ui,sans-serif}h1{font-size:1.5rem}';
+  ':root{color-scheme:light dark}body{max-width:36rem;margin:12vh auto;padding:0 1.5rem;font:1.0625rem/1.5 system-ui,sans-serif}h1{font-size:1.5rem}p{white-space:pre-line;overflow-wrap:anywhere}';
 
 /** A page that says one thing, and leads back to the desk; `isShut`: to whoever has no key of it. */
 export function plainPage(title: string, words: string, isShut = false): string {

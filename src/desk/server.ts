@@ -9,7 +9,7 @@ import { readPhotoFile } from '../disk/store/index.js';
 import { photoTypes } from '../photo/index.js';
 import { pageScript, programPath } from '../disk/program/index.js';
 import type { Act } from './act.js';
-import type { Answer } from './answer.js';
+import type { Answer, BesideDesk } from './answer.js';
 import { cookieName, cookieOf, isKey, refusal, safeguards, type Asked, type Own } from './guard.js';
 import { addPage, agreePage, slipPage } from './form-pages.js';
 import { plainPage, type DeskContext } from './frame.js';
@@ -27,6 +27,8 @@ export interface DeskHouse {
   readonly dir: string;
   readonly watched: Watched;
   readonly act: Act;
+  /** What is printed, and what trades are given. */
+  readonly beside: BesideDesk;
   /** What a form is proven by that a page of this start made. */
   readonly secret: string;
 }
@@ -43,7 +45,7 @@ export function newSecret(): string {
 }
 
 /** Serves a house's book and its desk to this machine alone. `port` 0 takes one that is free. Rejects where the port is taken. */
-export async function serveDesk({ dir, watched, act, secret }: DeskHouse, port: number): Promise<Served> {
+export async function serveDesk({ dir, watched, act, beside, secret }: DeskHouse, port: number): Promise<Served> {
   const key = newSecret();
   const streams = new Set<ServerResponse>();
   let own: Own = { host: '', key };
@@ -100,11 +102,17 @@ export async function serveDesk({ dir, watched, act, secret }: DeskHouse, port: 
     const file = (await assetAt(path)) ?? (await photoAt(dir, path, watched.now())) ?? (await paperAt(dir, path));
     if (file) return file;
     const text = (await watched.refresh()).file(path);
-    if (text === undefined) return path === 'index.html' ? redirect(`/${deskPaths.home}`) : missing();
+    if (text === undefined) return path === 'index.html' ? redirect(`/${deskPaths.home}`) : besideAt(path);
     if (!path.endsWith('.html')) return { status: 200, type: typeOf(path), body: text };
     const words = takeSaid(url);
     // Words may hold what `replace` would take for signs of its own.
     return page(200, words ? text.replace(place, () => saidHtml(words, { secret, back: path })) : text);
+  };
+  const besideAt = async (path: string): Promise<Answer> => {
+    const made = await beside(path, watched.now().number);
+    if (made === undefined) return missing();
+    if (typeof made !== 'string' && 'why' in made) return page(409, plainPage('Not made', made.why));
+    return { status: 200, type: typeOf(path), body: made };
   };
   const deskPageAt = async (path: string, url: URL, has: DeskContext): Promise<string | undefined> => {
     switch (path) {
@@ -233,11 +241,14 @@ function send(response: ServerResponse, { status, type, body, headers = {} }: An
 }
 
 const types: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8',
   '.css': 'text/css; charset=utf-8',
   '.js': 'text/javascript; charset=utf-8',
   '.svg': 'image/svg+xml',
   '.woff2': 'font/woff2',
   '.txt': 'text/plain; charset=utf-8',
+  '.json': 'application/json',
+  '.pdf': 'application/pdf',
 };
 
 function typeOf(path: string): string {

@@ -69,7 +69,7 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
     // Where the house itself is gone nothing is made, which would be kept there: the folder may come back.
     const { book, problems } = sources.length > 0 ? await bookOf(open, on) : { ...current, book: undefined };
     const number = (before?.number ?? 0) + 1;
-    const view = book ? makeView(book, house && { trying: tryingOf(house, book) }) : before?.view;
+    const view = book ? makeView(book, { ...besideIt, ...(house && { trying: tryingOf(house, book) }) }) : before?.view;
     const handouts: Standing['handouts'] = (records) => (view ? handoutProblems(view.book, records) : []);
     const isEarlier = !book && view !== undefined;
     const standing = { number, on, sources, problems: sortProblems(problems), handouts, isEarlier };
@@ -109,6 +109,9 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
     },
   };
 }
+
+/** What is made when it is asked for (`BesideDesk`). */
+const besideIt: Beside = { pdf: 'book.pdf', handouts: 'handout/', changeOrders: 'change-orders/' };
 
 /** The house as choices are tried with: packed when a page first picks. */
 function tryingOf(house: House, book: Book): NonNullable<Beside['trying']> {
