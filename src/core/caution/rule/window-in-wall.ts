@@ -1,10 +1,13 @@
 import {
+  bounds,
+  boundsMeet,
   direction,
   grown,
   intersect,
   lengthOf,
   patchFrom,
   ringInFeet,
+  type Bounds,
   type Patch,
   type Xy,
 } from '../../../base/geometry/index.js';
@@ -43,7 +46,10 @@ export const windowInWall: Rule = {
   find: (house) => {
     const wallsOf = keepBy(
       ({ slug }: RoomView) => slug,
-      ({ measure }) => grown([patchFrom(ringInFeet(measure.plan))], feet(house.outsideWall)),
+      ({ measure }) => {
+        const patches = grown([patchFrom(ringInFeet(measure.plan))], feet(house.outsideWall));
+        return { patches, within: bounds(patches.flatMap(({ outline }) => outline)) };
+      },
     );
     return house.rooms.flatMap((room) =>
       room.measure.openings
@@ -54,7 +60,7 @@ export const windowInWall: Rule = {
 };
 
 /** A room's plan with outside walls all around, in its own coordinates. */
-type WallsOf = (room: RoomView) => readonly Patch[];
+type WallsOf = (room: RoomView) => { readonly patches: readonly Patch[]; readonly within: Bounds };
 
 function behindWall(house: HouseView, room: RoomView, opening: OpeningMeasure, wallsOf: WallsOf): readonly Finding[] {
   const line = openingLine(room, opening);
@@ -114,9 +120,12 @@ function behind(
   if (!off || other.measure.plan.length === 0) return none;
   const there = ({ x, y }: Xy): Xy => ({ x: x - off.x, y: y - off.y });
   const moved = { ...strip, outline: strip.outline.map(there) };
+  const { patches, within } = wallsOf(other);
+  // Most rooms are far away.
+  if (!boundsMeet(bounds(moved.outline), within)) return none;
   const start = there(left);
   const along = direction(left, right);
-  const places = wallsOf(other)
+  const places = patches
     .flatMap((walls) => intersect([moved], walls))
     .flatMap(({ outline }) => outline.map(({ x, y }) => (x - start.x) * along.x + (y - start.y) * along.y));
   if (places.length === 0) return none;
