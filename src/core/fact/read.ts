@@ -47,6 +47,11 @@ export function attributeFor<Of extends ProductName>(
   return { name, kind: factsOf(product)[name]?.kind ?? 'text' };
 }
 
+/** Is it a number that the program computes with? None of these is ever less than nothing. */
+export function isReckoned(name: string): boolean {
+  return Object.values<Product>(products).some(({ facts }) => facts[name]?.kind === 'number');
+}
+
 /** The unit of a number that has one, by the name of its fact: an attribute of that name is written in the house's unit. */
 export function unitOfFact(name: string): string {
   return Object.values<Product>(products).find(({ facts }) => facts[name]?.unit !== undefined)?.facts[name]?.unit ?? '';

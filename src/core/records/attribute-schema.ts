@@ -1,3 +1,4 @@
+import { isReckoned } from '../fact/index.js';
 import type { AttributeRule } from '../model/index.js';
 
 /** JSON Schema of what the options of a category say about themselves, made from the category's rules. What they must tell and
@@ -10,12 +11,12 @@ export function attributeSchema(rules: readonly AttributeRule[]): object {
   };
 }
 
-function valueSchema({ kind, choices, label }: AttributeRule): object {
+function valueSchema({ kind, choices, label, name }: AttributeRule): object {
   switch (kind) {
     case 'text':
       return { description: label, type: 'string', minLength: 1, ...(choices && { enum: choices }) };
     case 'number':
-      return { description: label, type: 'number' };
+      return { description: label, type: 'number', ...(isReckoned(name) && { minimum: 0 }) };
     case 'length':
       return { description: label, type: 'string', format: 'dimension' };
     case 'lengths':
