@@ -85,6 +85,7 @@ export const codesByPage = {
     'caution-unknown',
     'caution-accepted-twice',
     'caution-accepted-before',
+    'signer-twice',
   ],
   rooms: [
     'number-duplicate',

@@ -1,3 +1,4 @@
+import type { Path } from '../../base/problem/index.js';
 import type { Source } from '../model/index.js';
 import { checkRecord, soundItems } from './checked-record.js';
 import { readFrontMatter } from './front-matter.js';
@@ -22,10 +23,16 @@ export function readSigners(house: Source): Signers {
   const front = readFrontMatter(house);
   if (!front.value) return { signers: [], broken: true };
   const record = checkRecord<RawHouse>('house', 'house', front.value);
-  const items = soundItems<NonNullable<RawHouse['signers']>[number]>(record, 'signers');
-  const signers = items.map(({ raw: { role, fingerprint } }) => ({
-    role,
-    fingerprint: fingerprint.replaceAll(':', '').toLowerCase(),
-  }));
-  return { signers, broken: !record.sound(['signers']) };
+  return { signers: signersIn(record), broken: !record.sound(['signers']) };
+}
+
+/** Those that can be read, each with its place in the list. */
+export function signersIn(record: Parameters<typeof soundItems>[0]): readonly (Signer & { readonly path: Path })[] {
+  return soundItems<NonNullable<RawHouse['signers']>[number]>(record, 'signers').map(
+    ({ path, raw: { role, fingerprint } }) => ({
+      role,
+      fingerprint: fingerprint.replaceAll(':', '').toLowerCase(),
+      path,
+    }),
+  );
 }

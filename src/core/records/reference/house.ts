@@ -2,6 +2,7 @@ import { problemAt, type Origin, type Path, type Problem } from '../../../base/p
 import { looseItems } from '../checked-record.js';
 import type { Draft } from '../draft.js';
 import type { HouseDraft } from '../read-house.js';
+import { signersIn } from '../read-signers.js';
 import { some, unknown, unknownOption } from './unknown.js';
 
 /** Names of levels, allowances and milestones are each written once; allowances list known categories. */
@@ -34,7 +35,23 @@ export function houseReferences(draft: Draft): readonly Problem[] {
     ...pictureProblems(house, slugs.rooms),
     ...zeroProblems(house),
     ...invoiceReferences(house, draft),
+    ...signersTwice(house),
   ];
+}
+
+/** One certificate in two hands says nothing of who signed. */
+function signersTwice({ record }: HouseDraft): readonly Problem[] {
+  const seen = new Map<string, string>();
+  return signersIn(record).flatMap(({ path, role, fingerprint }): readonly Problem[] => {
+    const first = seen.get(fingerprint);
+    if (first === undefined) return seen.set(fingerprint, role) && [];
+    const message =
+      first === role
+        ? `the ${role}'s certificate stands among the signers twice`
+        : `the ${role} signs with the ${first}'s certificate: no book that both sign with it will be taken for signed by both`;
+    const fix = first === role ? 'take this one out' : `write the fingerprint of the ${role}'s own certificate`;
+    return [problemAt(record.origin, [...path, 'fingerprint'], 'signer-twice', message, { fix, severity: 'warning' })];
+  });
 }
 
 function pictureProblems({ whole, record: { origin } }: HouseDraft, among: ReadonlySet<string>): readonly Problem[] {
