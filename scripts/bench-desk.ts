@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { readFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import process from 'node:process';
 import { createInterface } from 'node:readline';
@@ -9,6 +9,8 @@ import { createInterface } from 'node:readline';
 export interface DeskTimes {
   /** A record's text saved, to the page of its room. */
   readonly save: number;
+  /** A record saved in an editor, to the page of its room, which the desk tells to load itself again. */
+  readonly edited: number;
   /** A choice made, to the page of that choice. */
   readonly choice: number;
   /** A page shown while nothing changes. */
@@ -18,6 +20,8 @@ export interface DeskTimes {
 interface Visit {
   readonly get: (path: string) => Promise<string>;
   readonly send: (form: URLSearchParams) => Promise<void>;
+  /** Hears that the records changed: each answer is the next time. */
+  readonly hear: () => Promise<() => Promise<void>>;
 }
 
 /** Works at the desk of a house, served by the built program: `times` of each. */
@@ -41,10 +45,26 @@ export async function timeDesk(house: string, day: string, record: string, times
         if (!(await visit.get(room)).includes(`Said at the desk, ${time}.`)) throw new Error('the page is not right');
       };
     });
-    return { page, save, choice: await timeChoice(visit, times) };
+    const edited = await timeEdits(visit, { file, room, text, times });
+    return { page, save, edited, choice: await timeChoice(visit, times) };
   } finally {
     desk.kill();
   }
+}
+
+/** As an editor saves, and as an open page follows. */
+async function timeEdits(
+  visit: Visit,
+  { file, room, text, times }: { file: string; room: string; text: string; times: number },
+): Promise<number> {
+  const next = await visit.hear();
+  return median(times, (time) =>
+    Promise.resolve(async () => {
+      await writeFile(file, `${higher(text, times + time + 1)}\nSaid in an editor, ${time}.\n`);
+      await next();
+      if (!(await visit.get(room)).includes(`Said in an editor, ${time}.`)) throw new Error('the page is not right');
+    }),
+  );
 }
 
 /** The ceiling of a room's record made so many quarters of an inch higher: walls, and what covers them, are others then. */
@@ -88,6 +108,14 @@ async function open(address: string): Promise<Visit> {
   const ask = (path: string, more: RequestInit = {}): Promise<Response> =>
     fetch(`${origin}${path}`, { redirect: 'manual', ...more, headers: { cookie, origin } });
   return {
+    hear: async () => {
+      const { body } = await ask('/desk/changes');
+      const reader = body?.getReader();
+      const next = async (): Promise<void> => void (await reader?.read());
+      // The first tells what stands now.
+      await next();
+      return next;
+    },
     get: async (path) => (await ask(path)).text(),
     send: async (form) => {
       const { status } = await ask('/desk/do', { method: 'POST', body: form });
