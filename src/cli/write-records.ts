@@ -15,8 +15,8 @@ export function tryRecords(
   written: readonly Source[],
   on: IsoDate,
 ): { readonly book?: Book; readonly records?: Records; readonly problems: readonly Problem[] } {
-  const texts = new Map([...sources, ...written].map(({ path, text }) => [path, text]));
-  const read = open.read([...texts].map(([path, text]) => ({ path, text })));
+  const records = new Map([...sources, ...written].map((source) => [source.path, source]));
+  const read = open.read([...records.values()]);
   const { book, problems } = open.compose(read, on);
   return {
     problems: errorsIn(problems),

@@ -127,5 +127,9 @@ function mix(from: Book, to: Book, isNew: (path: string) => boolean): Source[] {
   // An alternative chooses nothing, and may name what only its own side has.
   return to.sources
     .filter(({ path }) => !path.startsWith('content/alternatives/'))
-    .map(({ path, text }) => ({ path, text: isNew(path) ? text : (before.get(path) ?? text) }));
+    .map((source) => {
+      const text = isNew(source.path) ? source.text : (before.get(source.path) ?? source.text);
+      // The same object where it says the same: what was made of it is kept by it.
+      return text === source.text ? source : { path: source.path, text };
+    });
 }
