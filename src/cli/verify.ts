@@ -9,6 +9,7 @@ import { checkHouseDir } from './house-options.js';
 import { readNamed } from './read-named.js';
 import { UsageError } from './usage-error.js';
 import { printVerification, verificationJson } from './verification-text.js';
+import { typedDigest, verifyDigest, verifyHandout } from './verify-sheet.js';
 
 interface VerifyCommandOptions {
   readonly house?: string;
@@ -22,13 +23,14 @@ and the house's record (signers: in content/house.md) or --trust vouches for it;
 the day of the issue nor after today; the attached data, the digest printed on every page and, where issued/ has it, the
 issued PDF are those of an issue of the house; and whoever the issue's record says has signed is in the file. The time of a
 signature is by the signer's own clock, that of its time-stamp by an authority's, for whom --trust vouches or nobody. Nothing
-is asked over the network, so a certificate that was revoked is not seen.
+is asked over the network, so a certificate that was revoked is not seen. Of a sheet, by the digest on it or by its PDF: 0
+where it is of the issue that counts; else which one counts, and whether its trade builds otherwise by that.
 `;
 
 /** `bookmatch verify`: what a signed book proves. */
 export function verify(console: Console, done: (code: number) => void): Command {
   return new Command('verify')
-    .argument('<file>', 'the signed PDF')
+    .argument('<file>', "the signed PDF; a handout's PDF; or the digest that is printed on a sheet")
     .option('--house <dir>', 'the house folder to compare with (default: the current one, when it holds a house)')
     .option(
       '--trust <file>',
@@ -39,10 +41,15 @@ export function verify(console: Console, done: (code: number) => void): Command 
     .addHelpText('after', help)
     .action(async (file: string, options: VerifyCommandOptions) => {
       const houseDir = houseOf(options.house);
+      const asked = { house: houseDir, console, ...(options.json && { json: true }) };
+      const digest = typedDigest(file);
+      if (digest !== undefined) return done(await verifyDigest(digest, asked));
       const roots = await Promise.all((options.trust ?? []).map(readRoot));
       const pdf = await readNamed(file, 'the PDF');
       const today = console.today();
       const verification = await verifySigned(pdf, { roots, today, ...(houseDir !== undefined && { houseDir }) });
+      const { handout, signatures } = verification.report;
+      if (handout && signatures.length === 0) return done(await verifyHandout(file, { pdf, data: handout }, asked));
       if (options.json) console.out(`${printableJson(verificationJson(verification))}\n`);
       else console.out(printVerification(file, verification));
       done(verification.holds ? 0 : 1);

@@ -16,6 +16,8 @@ export interface PdfReport {
   readonly book?: { readonly bytes: Uint8Array; readonly sha256: string };
   /** The attached `change-order.json`, likewise, of a PDF that carries no book. */
   readonly changeOrder?: { readonly bytes: Uint8Array; readonly sha256: string };
+  /** The attached `handout.json`, of a trade's handout. */
+  readonly handout?: Uint8Array;
 }
 
 export interface SignatureReport {

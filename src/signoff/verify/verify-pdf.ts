@@ -104,14 +104,16 @@ function emptyFields({ revisions: [newest] }: PdfFile): readonly string[] {
   return formFields(newest).flatMap(({ name, type, value }) => (type === 'signature' && !value ? [name] : []));
 }
 
-function carriedFiles(file: PdfFile): Pick<PdfReport, 'attachments' | 'book' | 'changeOrder'> {
+function carriedFiles(file: PdfFile): Pick<PdfReport, 'attachments' | 'book' | 'changeOrder' | 'handout'> {
   const [newest] = file.revisions;
   const files = newest ? attachmentsOf(file, newest).map(({ name, bytes }) => ({ name, bytes: bytes() })) : [];
   const attachments = files.map(({ name, bytes }) => ({ name, size: bytes.length, sha256: digestOfBytes(bytes) }));
   const agreed = files.filter(({ name }) => name === 'book.json' || name === 'change-order.json');
   const [one] = agreed;
   // Two of them: nobody could say which one was meant.
-  if (!one || agreed.length > 1) return { attachments };
+  const handout = files.find(({ name }) => name === 'handout.json');
+  if (!one) return { attachments, ...(handout && { handout: handout.bytes }) };
+  if (agreed.length > 1) return { attachments };
   const carried = { bytes: one.bytes, sha256: digestOfBytes(one.bytes) };
   return { attachments, ...(one.name === 'book.json' ? { book: carried } : { changeOrder: carried }) };
 }
