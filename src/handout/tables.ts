@@ -73,7 +73,7 @@ const order: Table<Step> = {
   columns: [
     col.words('category', 'Work', ({ category }) => category, { width: 'words' }),
     col.words('section', 'Section', ({ section }) => section, { under: 'category' }),
-    col.day('day', 'On site by', ({ day }) => day, { width: 'short' }),
+    col.day('day', 'On site by', ({ day }) => day, { width: 'short', brief: true }),
     col.words('milestone', 'For', ({ milestone }) => milestone, { under: 'day' }),
     col.words('rooms', 'Rooms', ({ rooms }) => rooms.join(', '), { width: 'words' }),
     col.lines('others', 'Others there', othersThere, { width: 'long' }),

@@ -14,7 +14,7 @@ import type { Names } from './names.js';
 import { unitOfHead } from './head.js';
 import type { Column } from './table.js';
 
-type Options = Pick<Column<never>, 'under' | 'width' | 'not'>;
+type Options = Pick<Column<never>, 'under' | 'width' | 'brief' | 'not'>;
 
 type Maker<In> = <Row>(
   key: string,

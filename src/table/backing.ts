@@ -24,7 +24,7 @@ export const needColumns: readonly Column<NeedRow>[] = [
     under: 'what',
   }),
   col.lines('places', 'Where', placesCell, { width: 'words' }),
-  col.words('before', 'Before', ({ before }, names) => names.milestone(before), { width: 'short' }),
+  col.words('before', 'Before', ({ before }, names) => names.milestone(before), { width: 'short', brief: true }),
   col.day('day', 'Day', ({ day }) => day, { under: 'before' }),
 ];
 

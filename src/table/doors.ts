@@ -7,9 +7,9 @@ import { shapeOf } from './shape-of.js';
 
 const columns: readonly Column<DoorRow>[] = [
   col.mark('mark', 'Mark', ({ mark }) => mark, { width: 'fit' }),
-  col.room('from', 'From', ({ room }, names) => names.room(room), { width: 'short' }),
-  col.room('to', 'To', ({ to }, names) => names.room(to), { width: 'short' }),
-  col.length('width', 'Width, height', ({ width }) => width),
+  col.room('from', 'From', ({ room }, names) => names.room(room), { width: 'short', brief: true }),
+  col.room('to', 'To', ({ to }, names) => names.room(to), { width: 'short', brief: true }),
+  col.length('width', 'Width, height', ({ width }) => width, { brief: true }),
   col.length('height', 'Height', ({ height }) => height, { under: 'width' }),
   col.words('shape', 'Shape', (row) => shapeOf(row), { under: 'width' }),
   col.length('leaf', 'Leaf, undercut', ({ thickness }) => thickness),

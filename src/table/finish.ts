@@ -65,6 +65,7 @@ export const finishKeys = schedule<FinishKey>({
       col.mark('key', 'Key', ({ key }) => key, { width: 'fit' }),
       col.words('finish', 'Finish', ({ name, option }) => ({ text: name, place: { to: 'option', id: option } }), {
         width: 'long',
+        brief: true,
       }),
       col.words('kind', 'Kind', ({ category }, names) => names.category(category), { width: 'words' }),
       col.words('product', 'Maker and model', ({ product }) => product, { width: 'long' }),
@@ -83,8 +84,8 @@ export const finishRemarks = schedule<FinishNote>({
     rowId: ({ number }) => String(number),
     columns: [
       col.mark('number', 'No.', ({ number }) => String(number), { width: 'fit' }),
-      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short' }),
-      col.words('place', 'Place', ({ placeText }) => saidOnce(placeText), { width: 'short' }),
+      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short', brief: true }),
+      col.words('place', 'Place', ({ placeText }) => saidOnce(placeText), { width: 'short', brief: true }),
       col.words('remark', 'Remark', ({ text }) => text, { width: 'long' }),
     ],
   },

@@ -13,9 +13,10 @@ export const hardware = schedule<HardwareSet>({
     rowId: ({ set }) => set,
     columns: [
       col.mark('set', 'Set', ({ set }) => set, { width: 'fit' }),
-      col.words('function', 'Function', functionOf, { width: 'short' }),
+      col.words('function', 'Function', functionOf, { width: 'short', brief: true }),
       col.words('hardware', 'Hardware', ({ name, option }) => ({ text: name, place: { to: 'option', id: option } }), {
         width: 'words',
+        brief: true,
       }),
       col.words('product', 'Maker and model', ({ product }) => product, { under: 'hardware' }),
       col.words('holds', 'One set holds', ({ holds }) => holds, { width: 'long' }),

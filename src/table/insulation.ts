@@ -16,10 +16,10 @@ export const insulation = schedule<InsulationRow>({
       col.words('where', 'Where', ({ where }) => capital(where), { width: 'fit' }),
       col.lines('layers', 'Layers', layersOf, { width: 'words' }),
       col.lines('of', 'Made of, from outside in', madeOf, { under: 'layers' }),
-      col.resistance('r', 'R', ({ r }) => r),
+      col.resistance('r', 'R', ({ r }) => r, { brief: true }),
       col.resistance('continuous', 'Continuous R', ({ continuous }) => continuous),
       col.lines('depth', 'Depth', ({ layers }) => layers.map(depthOf)),
-      col.amount('area', 'Area, sq ft', ({ area }) => area),
+      col.amount('area', 'Area, sq ft', ({ area }) => area, { brief: true }),
       col.lines(
         'retarder',
         'Vapor retarder',

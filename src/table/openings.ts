@@ -19,10 +19,10 @@ export const openings = schedule<OpeningRow>({
     group: ({ kind }) => ({ title: kinds[kind] }),
     columns: [
       col.mark('mark', 'Mark', ({ mark }) => mark, { width: 'fit' }),
-      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'words' }),
-      col.words('wall', 'Wall', ({ wall }) => wall, { width: 'fit' }),
+      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'words', brief: true }),
+      col.words('wall', 'Wall', ({ wall }) => wall, { width: 'fit', brief: true }),
       col.room('to', 'To', ({ to }, names) => names.room(to), { width: 'words' }),
-      col.length('width', 'Width', ({ width }) => width),
+      col.length('width', 'Width', ({ width }) => width, { brief: true }),
       col.length('height', 'Height', ({ height }) => height),
       col.words('shape', 'Shape', (row) => shapeOf(row), { under: 'width' }),
       col.length('sill', 'Sill', (row) => (isDownToFloor(row) ? undefined : row.sill)),

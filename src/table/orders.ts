@@ -25,8 +25,10 @@ const columns: readonly Column<OrderLine>[] = [
   col.quantity('net', 'Net', ({ net, unit }) => ({ amount: net, unit })),
   col.exact(2)('times', 'Coats or layers', ({ times }) => times),
   col.quantity('required', 'With waste', ({ required, unit }) => ({ amount: required, unit })),
-  col.quantity('ordered', 'Order', ({ laid, ordered, unit }) => ({ amount: orderedAmount(laid, ordered), unit })),
-  col.unit('unit', 'Unit', ({ unit }) => unit, { width: 'fit' }),
+  col.quantity('ordered', 'Order', ({ laid, ordered, unit }) => ({ amount: orderedAmount(laid, ordered), unit }), {
+    brief: true,
+  }),
+  col.unit('unit', 'Unit', ({ unit }) => unit, { width: 'fit', brief: true }),
   col.pack('packs', 'Bought as', ({ pack, packs, unit }) => pack && { count: packs, ...pack, unit }, {
     width: 'words',
   }),

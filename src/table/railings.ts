@@ -14,11 +14,11 @@ export const railings = schedule<RailingRow>({
     rowId: ({ railing, place }) => `${railing.selection}-${place}`,
     columns: [
       col.words('run', 'Run', ({ name }) => name, { width: 'words' }),
-      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short' }),
+      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short', brief: true }),
       col.finish('railing', 'Railing', ({ railing }, names) => finishOf(railing, names), { width: 'words' }),
       col.words('kind', 'Level or rake', ({ kind }) => capital(kind), { under: 'run' }),
       col.pitch('slope', 'Slope', ({ slope }) => slope, { under: 'run' }),
-      col.length('length', 'Length', ({ length }) => length),
+      col.length('length', 'Length', ({ length }) => length, { brief: true }),
       col.count('pieces', 'Pieces', ({ pieces }) => pieces.length),
       col.count('posts', 'Posts', ({ posts }) => posts),
       col.words('corners', 'Posts at corners', ({ rail }) => cornerWords(rail), { under: 'run' }),

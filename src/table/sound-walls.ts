@@ -13,7 +13,7 @@ export const soundWalls = schedule<SoundRow>({
     rowId: ({ batt: { selection } }) => selection,
     columns: [
       col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short' }),
-      col.words('walls', 'Walls', ({ placeText }) => saidOnce(placeText), { width: 'short' }),
+      col.words('walls', 'Walls', ({ placeText }) => saidOnce(placeText), { width: 'short', brief: true }),
       col.rooms('beside', 'Other side', ({ beside }, names) => beside.map(names.number), { width: 'short' }),
       col.finish('insulation', 'Insulation', ({ batt }, names) => finishOf(batt, names), { width: 'words' }),
       col.count('stc', 'STC', ({ stc }) => stc),

@@ -15,7 +15,7 @@ export const stone = schedule<StoneRow>({
     columns: [
       col.words('place', 'Place', ({ placeText }) => saidOnce(placeText), { width: 'words' }),
       col.room('room', 'Room', ({ room }, names) => names.room(room), { under: 'place' }),
-      col.finish('stone', 'Stone', ({ stone }, names) => finishOf(stone, names), { width: 'words' }),
+      col.finish('stone', 'Stone', ({ stone }, names) => finishOf(stone, names), { width: 'words', brief: true }),
       col.lines('faces', 'Faces, sq ft', ({ faces }) => faces.map(faceOf), { width: 'words' }),
       col.amount('flats', 'Flats, sq ft', ({ flats }) => flats),
       col.amount('corners', 'Corners, lin ft', ({ corners }) => corners),

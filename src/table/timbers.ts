@@ -15,7 +15,7 @@ export const timbers = schedule<TimberRow>({
       col.words('timber', 'Timber', ({ name }) => name, { width: 'words' }),
       col.room('room', 'Room', ({ room }, names) => names.room(room), { under: 'timber' }),
       col.finish('product', 'Product', ({ timber }, names) => finishOf(timber, names), { width: 'words' }),
-      col.words('section', 'Section', ({ section }) => section, { width: 'fit' }),
+      col.words('section', 'Section', ({ section }) => section, { width: 'fit', brief: true }),
       col.count('count', 'Pieces', ({ count }) => count),
       col.length('clear', 'Clear', ({ clear }) => clear),
       col.words(
@@ -24,7 +24,7 @@ export const timbers = schedule<TimberRow>({
         ({ ends: [first, second] }) => (first + second === 0 ? '' : `${printLength(first)} and ${printLength(second)}`),
         { width: 'short' },
       ),
-      col.length('length', 'Piece', ({ length }) => length),
+      col.length('length', 'Piece', ({ length }) => length, { brief: true }),
       col.words('stock', 'Cut from', ({ stock }) => stock.map(({ length }) => printLength(length)).join(' and '), {
         width: 'fit',
       }),

@@ -7,6 +7,7 @@ export { CellHtml, type Links } from './html/cell.js';
 export { Figure } from './html/figure.js';
 export { phraseHtml, proseHtml } from './html/markdown.js';
 export { SignMark } from './html/sign.js';
+export { isLong, RowOpener } from './html/row-opener.js';
 export { Svg } from './html/svg.js';
 export { DrawnPicture, Keys, LookHtml, LookWords } from './html/look.js';
 export { TableHtml } from './html/table.js';

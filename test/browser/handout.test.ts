@@ -1,5 +1,5 @@
 import { pathToFileURL } from 'node:url';
-import type { Locator } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { looks, violationsOn, type Violations } from './axe.js';
@@ -85,6 +85,40 @@ describe('its pages', () => {
       expect(await net.evaluate((cell) => getComputedStyle(cell, '::before').content)).toBe('"Net"');
       await page.setViewportSize({ width: 1200, height: 740 });
       expect(await net.evaluate((cell) => getComputedStyle(cell).display)).toBe('table-cell');
+    });
+  });
+
+  test('have long schedules as lines on a phone, each of which opens at a tap, by keys, and where an address leads to it', async () => {
+    const phone = { viewport: { width: 390, height: 740 }, hasTouch: true };
+    const heightOf = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollHeight);
+    await copies.visit({ ...phone, javaScriptEnabled: false }, async (page) => {
+      await page.goto(copies.url('carpentry', 'schedules.html'));
+      // As cards they were 41,644 high. Without a script the contents stand above.
+      expect(await heightOf(page)).toBeLessThan(7000);
+      const row = page.locator('#opening-D05');
+      expect(await row.innerText()).toMatch(/D05[^]+Primary hall[^]+Primary bedroom[^]+3'-0"/u);
+      expect(await row.innerText()).not.toContain('Remarks');
+      await row.tap();
+      expect(await row.locator('td[data-head="How it moves"]').isVisible()).toBe(true);
+      const opener = page.getByLabel('All of D06');
+      await opener.focus();
+      await page.keyboard.press('Space');
+      expect(await page.locator('#opening-D06 td[data-head="How it moves"]').isVisible()).toBe(true);
+      const lines = await page.locator('.row-opener').evaluateAll((all) => all.map((one) => one.clientHeight));
+      expect(lines.length).toBeGreaterThan(50);
+      for (const height of lines) expect(height).toBeGreaterThanOrEqual(56);
+      await page.emulateMedia({ media: 'print' });
+      expect(await page.locator('#opening-D07 td[data-head="How it moves"]').isVisible()).toBe(true);
+      expect(await opener.isVisible()).toBe(false);
+    });
+    await copies.visit(phone, async (page) => {
+      await page.goto(`${copies.url('carpentry', 'schedules.html')}#opening-D05`);
+      expect(await page.getByLabel('All of D05').isChecked()).toBe(true);
+      await page.goto(copies.url('carpentry', 'products.html'));
+      expect(await heightOf(page)).toBeLessThan(8000);
+      await page.setViewportSize({ width: 1200, height: 740 });
+      await page.reload();
+      expect(await page.locator('.folded-facts .facts').first().isVisible()).toBe(true);
     });
   });
 

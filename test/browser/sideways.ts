@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 export function scrollingSideways(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     document.querySelectorAll('details').forEach((one) => (one.open = true));
+    document.querySelectorAll<HTMLInputElement>('.row-opener').forEach((one) => (one.checked = true));
     const all = [document.documentElement, ...Array.from(document.querySelectorAll<HTMLElement>('.scroll'))];
     return all
       .filter((one) => one.scrollWidth > one.clientWidth && getComputedStyle(one).overflowX !== 'hidden')

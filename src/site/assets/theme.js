@@ -34,7 +34,15 @@
   // What an address leads to is open.
   function openTarget() {
     var target = document.getElementById(decodeURIComponent(window.location.hash.slice(1)));
-    if (target && target.localName === 'details') target.open = true;
+    if (!target) return;
+    if (target.localName === 'details') target.open = true;
+    // Of a handout: a row of a long table, a product.
+    target.querySelectorAll('.row-opener').forEach(function (one) {
+      one.checked = true;
+    });
+    target.querySelectorAll('.folded-facts').forEach(function (one) {
+      one.open = true;
+    });
   }
   window.addEventListener('hashchange', openTarget);
 

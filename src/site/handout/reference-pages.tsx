@@ -63,12 +63,6 @@ function Product({ product }: { product: HandoutProduct }): VNode {
   const { id, name, summary, attributes, thickness, weight, packs, lead, needs, notes, finish } = product;
   return (
     <div class="product" id={productAnchor(id)}>
-      <h3>
-        <CellHtml cell={finish} links={() => undefined} />
-      </h3>
-      <p class="why">
-        {makerText(product, ' · ')}. {product.category}, section {product.section}.
-      </p>
       <span class="swatch" aria-hidden="true">
         <Svg
           node={drawSwatch(product.swatch, {
@@ -79,31 +73,40 @@ function Product({ product }: { product: HandoutProduct }): VNode {
           })}
         />
       </span>
-      {summary !== undefined && <p>{summary}</p>}
-      <Facts
-        facts={[
-          ...attributes.map(({ label, text }) => ({ label, value: text })),
-          thickness !== undefined && { label: 'Thickness', value: thickness },
-          weight !== undefined && { label: 'Weight', value: weight },
-          ...packs.map(({ part, text }) => ({ label: part === '' ? 'Pack' : `Pack of ${part}`, value: text })),
-          { label: 'Lead', value: lead },
-          { label: 'Rooms', value: product.rooms.join(', ') },
-        ]}
-      />
-      {needs.length > 0 && (
-        <>
-          <h4>There first</h4>
-          <ul class="plain-list">
-            {needs.map(({ what, by, before, date }) => (
-              <li>
-                {what} ({by}), before {before}
-                {date !== undefined && `, ${printDay(date)}`}
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-      <Prose text={notes} />
+      <h3>
+        <CellHtml cell={finish} links={() => undefined} />
+      </h3>
+      <p class="why">
+        {makerText(product, ' · ')}. {product.category}, section {product.section}.
+      </p>
+      <details class="folded-facts" data-open-when-wide="">
+        <summary>All facts</summary>
+        {summary !== undefined && <p>{summary}</p>}
+        <Facts
+          facts={[
+            ...attributes.map(({ label, text }) => ({ label, value: text })),
+            thickness !== undefined && { label: 'Thickness', value: thickness },
+            weight !== undefined && { label: 'Weight', value: weight },
+            ...packs.map(({ part, text }) => ({ label: part === '' ? 'Pack' : `Pack of ${part}`, value: text })),
+            { label: 'Lead', value: lead },
+            { label: 'Rooms', value: product.rooms.join(', ') },
+          ]}
+        />
+        {needs.length > 0 && (
+          <>
+            <h4>There first</h4>
+            <ul class="plain-list">
+              {needs.map(({ what, by, before, date }) => (
+                <li>
+                  {what} ({by}), before {before}
+                  {date !== undefined && `, ${printDay(date)}`}
+                </li>
+              ))}
+            </ul>
+          </>
+        )}
+        <Prose text={notes} />
+      </details>
     </div>
   );
 }

@@ -242,10 +242,11 @@ function Openings({ room }: { room: HandoutRoom }): VNode | null {
         caption={`Openings of ${room.name} where you work`}
         rows={room.openings}
         cards
+        called={({ mark }) => mark}
         columns={[
-          { head: 'Mark', names: true, cell: ({ mark }) => mark },
-          { head: 'Kind', cell: ({ kind }) => kind },
-          { head: 'Where', cell: ({ at }) => at },
+          { head: 'Mark', names: true, class: 'narrow', cell: ({ mark }) => mark },
+          { head: 'Kind', brief: true, cell: ({ kind }) => kind },
+          { head: 'Where', brief: true, cell: ({ at }) => at },
           { head: 'To', cell: ({ to }) => to },
           { head: 'Width × height', cell: ({ size }) => size },
           { head: 'How it moves', cell: ({ action, note }) => [action, note].filter((part) => part !== '').join('; ') },

@@ -1,4 +1,5 @@
 import type { ComponentChildren, VNode } from 'preact';
+import { isLong, RowOpener } from '../../write/index.js';
 
 interface Column<Row> {
   readonly head: ComponentChildren;
@@ -8,6 +9,8 @@ interface Column<Row> {
   /** Names the row for those who hear the table. One column of a table. */
   readonly names?: boolean;
   readonly foot?: ComponentChildren;
+  /** In the line that a row of a long table is on a small screen, as `brief` of a sheet's column. */
+  readonly brief?: boolean;
   readonly class?: string;
 }
 
@@ -26,8 +29,9 @@ interface TableProps<Row> {
   }[];
   /** Caption for the ear only, where a heading just above says the same. */
   readonly quietCaption?: boolean;
-  /** Each cell knows the head of its column, as in `TableHtml`. */
+  /** Each cell knows the head of its column, as in `TableHtml`; rows of a long table open by what `called` names them. */
   readonly cards?: boolean;
+  readonly called?: (row: Row) => string;
 }
 
 /** A table that scrolls inside itself when the screen is narrow: the region can be reached by keyboard and has a name. */
@@ -81,16 +85,23 @@ export function DataTable<Row>(props: TableProps<Row>): VNode {
   );
 }
 
-function renderRow<Row>({ columns, rowId, rowClass, cards }: TableProps<Row>, row: Row, index: number): VNode {
+function renderRow<Row>(props: TableProps<Row>, row: Row, index: number): VNode {
+  const { columns, rows, rowId, rowClass, cards, called } = props;
+  const opens = cards === true && called !== undefined && isLong(rows.length);
   return (
     <tr id={rowId?.(row)} class={rowClass?.(row)}>
       {columns.map((column) =>
         column.names ? (
           <th scope="row" class={cellClass(column)}>
+            {opens && <RowOpener of={called(row)} />}
             {column.cell(row, index)}
           </th>
         ) : (
-          <td class={cellClass(column)} data-head={cards && typeof column.head === 'string' ? column.head : undefined}>
+          <td
+            class={cellClass(column)}
+            data-brief={opens && column.brief === true ? '' : undefined}
+            data-head={cards && typeof column.head === 'string' ? column.head : undefined}
+          >
             {column.cell(row, index)}
           </td>
         ),

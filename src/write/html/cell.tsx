@@ -33,16 +33,28 @@ export function CellHtml({ cell, links, point }: CellProps): VNode {
 function LineHtml({ line, links, point }: { line: Line; links: Links; point: number | undefined }): VNode {
   return (
     <>
-      {line.map((run) => (
-        <RunHtml run={run} links={links} point={point} />
-      ))}
+      {linked(line, links).map(({ href, runs }) => {
+        const body = runs.map((run) => <RunHtml run={run} point={point} />);
+        return href === undefined ? body : <a href={href}>{body}</a>;
+      })}
     </>
   );
 }
 
-function RunHtml({ run, links, point }: { run: Run; links: Links; point: number | undefined }): VNode {
-  const { text, tone, place, figure, sign, day } = run;
-  const href = place && links(place);
+/** Runs beside each other that lead to one place are one link: a room's number and its name. */
+function linked(line: Line, links: Links): readonly { readonly href: string | undefined; readonly runs: Run[] }[] {
+  const parts: { href: string | undefined; runs: Run[] }[] = [];
+  for (const run of line) {
+    const href = run.place && links(run.place);
+    const last = parts.at(-1);
+    if (last && href !== undefined && last.href === href) last.runs.push(run);
+    else parts.push({ href, runs: [run] });
+  }
+  return parts;
+}
+
+function RunHtml({ run, point }: { run: Run; point: number | undefined }): VNode {
+  const { text, tone, figure, sign, day } = run;
   const said: ComponentChildren =
     day !== undefined ? (
       <time dateTime={day}>{text}</time>
@@ -58,13 +70,6 @@ function RunHtml({ run, links, point }: { run: Run; links: Links; point: number 
   ) : (
     said
   );
-  if (href !== undefined) {
-    return (
-      <a href={href} class={tone === 'mark' ? 'mark' : undefined}>
-        {body}
-      </a>
-    );
-  }
   const plain = figure !== undefined || sign !== undefined || tone === undefined;
   return plain ? <>{body}</> : <span class={tone}>{body}</span>;
 }

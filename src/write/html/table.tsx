@@ -1,8 +1,18 @@
 import type { VNode } from 'preact';
-import type { HouseCell, LaidColumn, LaidRow, LaidSum, TableBlock, Width } from '../../sheet/index.js';
+import {
+  plainWords,
+  rowsOf,
+  type HouseCell,
+  type LaidColumn,
+  type LaidRow,
+  type LaidSum,
+  type TableBlock,
+  type Width,
+} from '../../sheet/index.js';
 import { isFigure, pointOf, shownColumns } from '../looks.js';
 import { anchorOf } from '../anchor.js';
 import { CellHtml, type Links } from './cell.js';
+import { isLong, RowOpener } from './row-opener.js';
 
 const widths: Readonly<Record<Width, string | undefined>> = {
   fit: 'narrow',
@@ -21,7 +31,7 @@ interface Shown {
 
 /** A table that scrolls inside itself when the screen is narrow: the region can be reached by keyboard and has a name.
  *  `quietCaption`: for the ear only, where a heading just above says the same. `cards`: each cell knows the head of its column, so that
- *  a style sheet can set a row as a card where a screen is too narrow for columns. */
+ *  a style sheet can set a row as a card where a screen is too narrow for columns; in a long table, as a line that opens to it. */
 export function TableHtml({
   table,
   links,
@@ -43,8 +53,9 @@ export function TableHtml({
     class: classOf(column, beneath(column.key)),
     point: isFigure(column) ? pointOf(table, column.key) : undefined,
   }));
+  const opens = cards && isLong(rowsOf(table).length);
   const row = (one: LaidRow<HouseCell>) => (
-    <RowHtml table={table} row={one} columns={shown} links={links} cards={cards} />
+    <RowHtml table={table} row={one} columns={shown} links={links} cards={cards} opens={opens} />
   );
   return (
     <>
@@ -102,12 +113,14 @@ function RowHtml({
   columns,
   links,
   cards,
+  opens,
 }: {
   table: TableBlock;
   row: LaidRow<HouseCell>;
   columns: readonly Shown[];
   links: Links;
   cards: boolean;
+  opens: boolean;
 }): VNode {
   return (
     <tr id={anchorOf(table.anchor, id)} class={strong ? 'sum' : undefined}>
@@ -115,10 +128,15 @@ function RowHtml({
         const body = <Stacked cells={cells} column={column} beneath={beneath} links={links} point={point} />;
         return column.key === table.named ? (
           <th scope="row" class={name}>
+            {opens && <RowOpener of={plainWords(cells[column.key] ?? { is: 'nothing' })} />}
             {body}
           </th>
         ) : (
-          <td class={name} data-head={cards ? column.head : undefined}>
+          <td
+            class={name}
+            data-brief={opens && column.brief ? '' : undefined}
+            data-head={cards ? column.head : undefined}
+          >
             {body}
           </td>
         );
