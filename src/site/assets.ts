@@ -21,8 +21,22 @@ export const styleFile = 'assets/style.css';
 /** Its parts, in the order of the cascade. */
 const shared = ['type', 'stand-in', 'sheet', 'table', 'drawing', 'key-plan', 'picture'] as const;
 const styles = {
-  book: [...shared, 'parts', 'choice', 'try', 'caution', 'compare', 'side', 'drawn', 'start', 'room', 'pages', 'print'],
-  handout: [...shared, 'handout'],
+  book: [
+    ...shared,
+    'parts',
+    'choice',
+    'try',
+    'caution',
+    'compare',
+    'side',
+    'drawn',
+    'start',
+    'room',
+    'pages',
+    'print',
+    'forced',
+  ],
+  handout: [...shared, 'handout', 'forced'],
 } as const;
 
 export function styleText(of: keyof typeof styles): string {

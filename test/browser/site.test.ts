@@ -6,12 +6,15 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeViolations, looks, type Violations } from './axe.js';
 import { buildDemo, buildHostile } from './built-books.js';
+import { lostInForcedColors } from './forced-colors.js';
 import { openBrowser } from './open-browser.js';
 import { brokenLinks, invalidHtml } from './page-checks.js';
 import { htmlFiles, onePageOfEachKind } from './site-files.js';
 
 const desk = { width: 1280, height: 800 };
 const phone = { width: 360, height: 800 };
+/** The smallest phone; a screen 1440 wide at 200 %. */
+const narrow = [320, 720];
 
 let browser: Browser;
 beforeAll(async () => {
@@ -55,6 +58,7 @@ describe.each([
   describe('each kind of page', () => {
     const complaints: string[] = [];
     const unfit: string[] = [];
+    const lost: string[] = [];
     const violations: Violations = { light: [], dark: [] };
     beforeAll(() =>
       visit(async (page) => {
@@ -72,6 +76,13 @@ describe.each([
           for (const look of looks) violations[look].push(...found[look].map((violation) => `${kind} ${violation}`));
           await page.setViewportSize(phone);
           unfit.push(...(await unfitForPhone(page)).map((words) => `${kind} ${words}`));
+          for (const width of narrow) {
+            await page.setViewportSize({ width, height: 450 });
+            const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+            if (wide > width) unfit.push(`${kind} is ${wide} wide on a screen of ${width}`);
+          }
+          await page.setViewportSize(desk);
+          lost.push(...(await lostInForcedColors(page)).map((words) => `${kind} ${words}`));
         }
       }),
     );
@@ -81,7 +92,10 @@ describe.each([
     test('opens from a disk without a word on the console and without asking the network', () =>
       expect(complaints).toEqual([]));
 
-    test('fits a screen 360 wide, and what gloves tap is 44 pixels high', () => expect(unfit).toEqual([]));
+    test('fits a screen 320 and 360 wide and one at 200 %, and what gloves tap is 44 pixels high', () =>
+      expect(unfit).toEqual([]));
+
+    test('keeps its signs, keys, buttons and drawings where colours are forced', () => expect(lost).toEqual([]));
   });
 
   test('finds an option by part of its name, with the keyboard alone', async () => {
