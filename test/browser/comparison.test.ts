@@ -9,6 +9,7 @@ import type { Book } from '../../src/core/book/index.js';
 import { compareBooks, withTextDiffs } from '../../src/disk/load/index.js';
 import { writeComparison } from '../../src/site/index.js';
 import { demoBook, demoOf } from '../demo-house.js';
+import { amountIn, askedList } from './asked-list.js';
 import { looks, violationsOn, type Violations } from './axe.js';
 import { demoDay } from './built-books.js';
 import { openBrowser } from './open-browser.js';
@@ -132,6 +133,51 @@ test('has every column of the changes in sight on a small laptop', async () => {
       .locator('.scroll', { hasText: 'Trade to tell' })
       .evaluate((scroll) => scroll.scrollWidth - scroll.clientWidth);
     expect(beyond).toBe(0);
+  });
+});
+
+test('is one flat list, whose rows are asked for by words and put in order by money; a reload keeps both', async () => {
+  await visit(1280, async (page) => {
+    await page.goto(url('index.html'));
+    const list = askedList(page, 'changes-table');
+    const own = await list.shown(1);
+    const rooms = await list.shown(0);
+    expect(own.length).toBeGreaterThan(12);
+    expect(new Set(rooms)).toEqual(new Set(['101 Great room', '111 Study', '113 Primary bedroom', 'The house']));
+
+    await list.head('Money').focus();
+    await page.keyboard.press('Enter');
+    const money = (await list.shown(4)).map(amountIn);
+    expect(await list.order('Money')).toBe('ascending');
+    // A row that moves nothing says so, and stands before all figures.
+    const figures = money.filter((amount) => amount !== 0);
+    expect(figures).toEqual(figures.toSorted((one, other) => one - other));
+    expect(figures[0]).toBeLessThan(0);
+    expect(figures.at(-1)).toBeGreaterThan(20_000);
+    await list.head('Money').click();
+    expect(await list.order('Money')).toBe('descending');
+    expect((await list.shown(4)).map(amountIn)).toEqual(money.toReversed());
+    expect(await page.locator('#changes-table tfoot').textContent()).toContain('Difference');
+
+    await list.words.fill('study insulation');
+    expect(await list.shown(0)).toEqual(['111 Study']);
+    expect(await page.getByRole('status').first().textContent()).toBe(`1 of ${own.length}`);
+    await list.words.fill('study');
+    const asked = await list.shown(1);
+    expect(asked.length).toBeGreaterThan(1);
+
+    await page.reload();
+    expect(await list.words.inputValue()).toBe('study');
+    expect(await list.order('Money')).toBe('descending');
+    expect(await list.shown(1)).toEqual(asked);
+
+    // A third time, and they stand as they were.
+    await list.head('Money').click();
+    expect(await list.order('Money')).toBe(null);
+    await list.words.fill('');
+    expect(await list.shown(1)).toEqual(own);
+    await page.reload();
+    expect(await list.shown(1)).toEqual(own);
   });
 });
 

@@ -21,6 +21,7 @@ export function comparisonPages(
       path: place.overview,
       title: 'What changed',
       chapter: 'overview',
+      scripts: ['assets/lists.js'],
       content: () => <Overview {...context} />,
     },
     ...context.rooms.map((room) => ({

@@ -17,7 +17,7 @@ export function Overview(context: ComparisonContext): VNode {
     <>
       <header>
         <p class="cover-kind">
-          {from.label} → {to.label}
+          From {from.label} to {to.label}
         </p>
         <h1>What changed</h1>
         <p class="lead">
@@ -28,10 +28,11 @@ export function Overview(context: ComparisonContext): VNode {
           Both are computed for <Day day={to.on} />, so that only the records differ.
         </p>
       </header>
-      <BlocksHtml
-        blocks={[...of.changes(comparison), ...of.money(comparison), ...of.rooms(rooms), ...of.days(comparison)]}
-        links={links}
-      />
+      {/* However few they are, somebody looks for those of one room, or for the largest. */}
+      <div data-list="always">
+        <BlocksHtml blocks={of.changes(comparison)} links={links} />
+      </div>
+      <BlocksHtml blocks={[...of.money(comparison), ...of.rooms(rooms), ...of.days(comparison)]} links={links} />
       <Notices id="cautions" title="Cautions" notices={comparison.cautions} context={context} />
       <Notices id="scope" title="Scope" notices={comparison.scope} context={context} />
       <BlocksHtml

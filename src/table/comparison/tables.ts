@@ -32,7 +32,7 @@ const changes: HouseTable<Listed> = {
       'room',
       'Room',
       ({ room, roomTitle = '' }) => {
-        if (room === undefined) return undefined;
+        if (room === undefined) return { number: '', name: 'The house' };
         const [number = '', ...name] = roomTitle.split(' ');
         return { number, name: name.join(' '), place: { to: 'room', id: room } };
       },
