@@ -4,6 +4,7 @@ import { bookSet } from './chapters.js';
 import { Frame } from './frame.js';
 import type { Page, SheetSet } from './page.js';
 import { SheetProvider, type DeskOf, type SheetContext } from './sheet-context.js';
+import { explainTerms, pageTerms } from './terms.js';
 import type { View } from './view.js';
 
 /** A page as a whole HTML document, of the book if no other set is named. */
@@ -21,5 +22,5 @@ export function renderPage(
       </SheetProvider>,
     ),
   );
-  return `<!DOCTYPE html>\n${html}\n`;
+  return `<!DOCTYPE html>\n${explainTerms(html, pageTerms())}\n`;
 }

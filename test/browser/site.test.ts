@@ -137,6 +137,28 @@ describe.each([
     });
   });
 
+  test.runIf(isDemo)(
+    'explains a word of the trade where it first stands, without a script, by a tap or by keys',
+    async () => {
+      const context = await browser.newContext({ viewport: phone, hasTouch: true, javaScriptEnabled: false });
+      const page = await context.newPage();
+      await page.goto(url('allowances.html'));
+      const words = page.locator('#term-allowance');
+      expect(await page.locator('.term', { hasText: /^allowances?$/iu }).count()).toBe(1);
+      expect(await words.isVisible()).toBe(false);
+      await page.locator('.term').first().tap();
+      expect(await words.innerText()).toMatch(/^Allowance: Money that the contract sets aside/u);
+      const box = await words.boundingBox();
+      expect(box?.x).toBeGreaterThanOrEqual(0);
+      expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual(phone.width);
+      await page.keyboard.press('Escape');
+      expect(await words.isVisible()).toBe(false);
+      await page.keyboard.press('Enter');
+      expect(await words.isVisible()).toBe(true);
+      await context.close();
+    },
+  );
+
   test('remembers light or dark, as it was chosen', async () => {
     await visit(async (page) => {
       await page.goto(url('index.html'));
@@ -171,8 +193,8 @@ async function unsound(page: Page): Promise<string[]> {
 async function unfitForPhone(page: Page): Promise<string[]> {
   const wide = await page.evaluate(() => document.documentElement.scrollWidth);
   const small = await page.evaluate(() =>
-    // A button with words beside it is tapped on either.
-    Array.from(document.querySelectorAll('button, summary, input, .index a, .tool, .onward, .in-page a'))
+    // A button with words beside it is tapped on either; a word that is explained stands in its line, as a link does.
+    Array.from(document.querySelectorAll('button:not(.term), summary, input, .index a, .tool, .onward, .in-page a'))
       .map((element) => element.closest('label') ?? element)
       .filter((element) => element.checkVisibility() && element.getBoundingClientRect().height < 44)
       .map((element) => element.outerHTML.slice(0, 90)),
