@@ -1,4 +1,5 @@
-import type { Category, ChangeOrder, House, Issue, Option, SharedFact, Trade } from '../model/index.js';
+import { attributeFor, carries } from '../fact/index.js';
+import type { Attribute, Category, ChangeOrder, House, Issue, Option, SharedFact, Trade } from '../model/index.js';
 import type { BookCategory, BookChangeOrder, BookHouse, BookIssue, BookOption, BookTrade } from './book.js';
 import type { Cents } from '../../base/units/index.js';
 import { optionId } from './draft.js';
@@ -87,12 +88,12 @@ function total(orders: readonly ChangeOrder[], of: (order: ChangeOrder) => numbe
 }
 
 /** An option with its attributes in the order and with the labels that its category gives. */
-export function describeOption(option: Option, categories: readonly Category[]): BookOption {
+export function describeOption(option: Option, categories: readonly Category[], paints: PaintNames): BookOption {
   const { origin, attributes, shared, ...rest } = option;
   const rules = categories.find((category) => category.slug === option.category)?.attributes ?? [];
   const labelled = rules.flatMap(({ name, label }) => {
     const attribute = attributes[name];
-    return attribute ? [{ name, label, attribute }] : [];
+    return attribute ? [{ name, label, attribute: named(name, attribute, paints) }] : [];
   });
   return {
     ...rest,
@@ -102,6 +103,25 @@ export function describeOption(option: Option, categories: readonly Category[]):
     ...(shared && { shared: shared.map(describeShared) }),
   };
 }
+
+/** Names of the options that something can be coated with, by their slugs. */
+export type PaintNames = ReadonlyMap<string, string>;
+
+export function paintNames(options: readonly Option[], categories: readonly Category[]): PaintNames {
+  const paints = new Set(categories.filter((one) => carries(one, 'paint', 'sheen')).map(({ slug }) => slug));
+  return new Map(options.filter(({ category }) => paints.has(category)).map(({ slug, name }) => [slug, name]));
+}
+
+/** What names a paint by its slug is read by its name. */
+function named(name: string, attribute: Attribute, paints: PaintNames): Attribute {
+  const isCoating = coatings.has(name) && attribute.value.kind === 'text';
+  return isCoating ? { ...attribute, text: paints.get(attribute.text) ?? attribute.text } : attribute;
+}
+
+const coatings: ReadonlySet<string> = new Set([
+  attributeFor('coated', 'coating').name,
+  attributeFor('coated', 'riser-coating').name,
+]);
 
 function describeShared({ key, family, path, origin }: SharedFact): NonNullable<BookOption['shared']>[number] {
   return { key, ...(family !== undefined && { family }), source: origin.file, line: origin.key(path).line };

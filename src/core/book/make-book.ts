@@ -14,6 +14,7 @@ import {
   describeHouse,
   describeIssue,
   describeOption,
+  paintNames,
   describeTrade,
 } from './describe.js';
 import { alikeProblems } from './alike-problems.js';
@@ -97,6 +98,7 @@ function composeLaid(
   const chosenOn = new Map(selections.map((each) => [each.id, each.chosenOn]));
   const accepted = acceptCautions(found, records.house, (id) => chosenOn.get(id));
   const money = makeMoney(records, house, selections, { on, agreedSum, decisions });
+  const paints = paintNames(records.options, records.categories);
   const known: Omit<Book, keyof LaterParts> = {
     format: 'bookmatch/book/1',
     on,
@@ -105,7 +107,7 @@ function composeLaid(
     laid,
     trades: records.trades.map(describeTrade),
     categories: records.categories.map(describeCategory),
-    options: records.options.map((option) => describeOption(option, records.categories)),
+    options: records.options.map((option) => describeOption(option, records.categories, paints)),
     rooms: records.rooms.flatMap((room) => {
       const measure = measures.get(room.slug);
       return measure ? [makeRoom(room, measure, byRoom.get(room.slug) ?? [])] : [];

@@ -51,7 +51,7 @@ function findingOf({ need, option, index, by }: Asked, names: Names): ScopeFindi
     place: place.id,
     placeText: `${selectionText(first.selection, first.places, first.measure)}${more}`,
     what: `${option.name}${sure} asks this of ${names.tradeName(need.by)}, whose scope does not carry it: ${need.what}.`,
-    fix: `Add ${need.id ?? ''} to what a trade carries (content/trades/${need.by}.md), or change the need here.`,
+    fix: `Write ${need.id ?? ''} under what ${names.tradeName(need.by)} carries, or change the need here.`,
     trades: [...new Set([need.by, first.category.trade])],
     source: option.origin.file,
     line: option.origin.at(['needs', index]).line,

@@ -159,7 +159,7 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
         </section>
       )}
       <p class="choice-source">
-        <RecordLink source={option.source}>The record as written: {option.source}</RecordLink>
+        <RecordLink source={option.source} />
       </p>
     </>
   );

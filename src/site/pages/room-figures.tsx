@@ -163,7 +163,7 @@ function RoomFacts({ room }: { room: BookRoom }): VNode {
         </>
       )}
       <p class="choice-source">
-        <RecordLink source={room.source}>The record as written: {room.source}</RecordLink>
+        <RecordLink source={room.source} />
       </p>
     </section>
   );

@@ -38,9 +38,17 @@ export function CautionCard({ caution, room }: { caution: Caution; room?: string
           { label: cautionWords.source, value: sourceText(caution.source) },
           caution.locally !== '' && { label: cautionWords.locally, value: caution.locally },
           trades.length > 0 && { label: 'For', value: joinWords(trades.map((trade) => view.tradeName(trade))) },
-          { label: 'Name of this caution', value: <code>{caution.id}</code> },
         ]}
       />
+      {!accepted && (
+        <details class="caution-record">
+          <summary>To accept it</summary>
+          <p>
+            Under <code>cautions</code> in the house’s record, with <code>by</code>, <code>on</code> and{' '}
+            <code>why</code>: <code>accept: {caution.id}</code>
+          </p>
+        </details>
+      )}
     </article>
   );
 }

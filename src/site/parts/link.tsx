@@ -7,15 +7,17 @@ import { useLink, useView } from '../sheet-context.js';
 export function PageLink({
   to,
   class: className,
+  title,
   children,
 }: {
   to: string;
   class?: string;
+  title?: string;
   children: ComponentChildren;
 }): VNode {
   const link = useLink();
   return (
-    <a href={link(to)} class={className}>
+    <a href={link(to)} class={className} title={title}>
       {children}
     </a>
   );
@@ -62,6 +64,7 @@ export function ChoiceLink({
   );
 }
 
+/** The one way from what people read to the record behind it: which file and line that is says its title. */
 export function RecordLink({
   source,
   line,
@@ -73,8 +76,12 @@ export function RecordLink({
 }): VNode | null {
   if (!useView().hasRecords) return null;
   return (
-    <PageLink to={recordPath(source, line)} class="record-link">
-      {children ?? (line === undefined ? source : `${source}, line ${line}`)}
+    <PageLink
+      to={recordPath(source, line)}
+      class="record-link"
+      title={line === undefined ? source : `${source}, line ${line}`}
+    >
+      {children ?? 'The record as written'}
     </PageLink>
   );
 }

@@ -11,7 +11,13 @@ export const findings = schedule<ScopeFinding>({
     anchor: 'finding',
     rowId: ({ id }) => id,
     columns: [
-      col.words('kind', 'Kind', ({ kind }) => findingWords[kind], { width: 'short' }),
+      // The one way to the record: which line that is says a terminal, and data.
+      col.words(
+        'kind',
+        'Kind',
+        ({ kind, source, line }) => ({ text: findingWords[kind], place: { to: 'record', id: source, line } }),
+        { width: 'short' },
+      ),
       col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short' }),
       col.words('what', 'What was found', ({ what }) => what, { width: 'long' }),
       col.words('fix', 'What to do', ({ fix }) => fix, { width: 'long' }),
@@ -22,7 +28,7 @@ export const findings = schedule<ScopeFinding>({
         'record',
         'Record',
         ({ source, line }) => ({ text: `${source}, line ${line}`, place: { to: 'record', id: source, line } }),
-        { width: 'words' },
+        { width: 'words', not: ['html', 'pdf'] },
       ),
     ],
   },

@@ -8,7 +8,7 @@ import { commonPractice } from './source.js';
 export const mustMatch: Rule = {
   id: 'must-match',
   title: 'Places that are to match',
-  source: commonPractice('the house says what is to match (match in house.md)'),
+  source: commonPractice('the house’s record says what is to match'),
   limits: () => [{ what: 'Options of places that are to match, at most', text: '1' }],
   examples: [
     {
