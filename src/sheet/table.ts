@@ -36,6 +36,8 @@ export interface Table<Row, C extends HouseCell = Cell> {
   /** Key of the column that names the row: its head for those who hear the table. */
   readonly named: string;
   readonly group?: (row: Row, names: Names) => GroupTitle;
+  /** Of few rows, which are read at a glance: on paper they stand on one sheet. */
+  readonly together?: true;
   /** Rows that are sums among the rows. */
   readonly strong?: (row: Row) => boolean;
   readonly sums?: (rows: readonly Row[]) => readonly Sum<C>[];
@@ -68,6 +70,7 @@ export interface TableBlock<C extends HouseCell = HouseCell, Words extends strin
   readonly caption: Words;
   readonly anchor: Ref;
   readonly named: Ref;
+  readonly together?: true;
   readonly columns: readonly LaidColumn<Words>[];
   readonly groups: readonly Group<C, Words>[];
   readonly sums: readonly LaidSum<C, Words>[];
@@ -161,6 +164,7 @@ function lay<Row, C extends HouseCell, Out extends HouseCell, Words extends stri
     caption: gate(table.caption),
     anchor: ref(table.anchor ?? table.id),
     named: ref(table.named),
+    ...(table.together && { together: true }),
     columns: table.columns.map(({ value: _, key, head, under, ...column }) => ({
       ...column,
       key: ref(key),

@@ -30,7 +30,7 @@ const columns: readonly Column<OrderLine>[] = [
   }),
   col.unit('unit', 'Unit', ({ unit }) => unit, { width: 'fit', brief: true }),
   col.pack('packs', 'Bought as', ({ pack, packs, unit }) => pack && { count: packs, ...pack, unit }, {
-    width: 'words',
+    width: 'long',
   }),
   col.words('check', 'Order and check', (line) => statement(line)?.short, { under: 'packs', width: 'words' }),
   col.words('why', 'Where the pieces go', (line) => statement(line)?.why, { not: ['html', 'pdf', 'text'] }),
@@ -67,6 +67,7 @@ export const orders = schedule<OrderLine>({
 
 const beside: Readonly<Record<string, Pick<Column<OrderLine>, 'width' | 'not'>>> = {
   product: { width: 'words' },
+  packs: { width: 'words' },
   lead: { not: ['html'] },
 };
 

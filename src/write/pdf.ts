@@ -59,6 +59,7 @@ interface PrintCell {
 export interface PrintTable {
   readonly block: 'table';
   readonly caption: string;
+  readonly together: boolean;
   readonly columns: readonly {
     readonly head: string;
     readonly width: Width;
@@ -152,6 +153,7 @@ export function printTable(table: TableBlock, labels: Labels): PrintTable {
   return {
     block: 'table',
     caption: table.caption,
+    together: table.together ?? false,
     columns: shown.map((column, at) => ({
       head: column.head,
       width: column.width ?? (isWordy(at) ? 'words' : 'fit'),

@@ -7,6 +7,7 @@ export const allowances = houseSchedule<LedgerEntry>(
   {
     id: 'allowance-ledger',
     caption: 'Each allowance at a glance',
+    together: true,
     named: 'allowance',
     rowId: ({ id }) => id,
     columns: [
