@@ -25,11 +25,15 @@ function ear(words: string): string {
   return `<span class="for-the-ear">${words}</span>`;
 }
 
-/** The lines of coloured code. Spans that run over a line's end are closed there and opened again. */
+/** Of a record of many selections they would be two of five elements, and are read by their places anyhow. */
+const punctuation = /<span class="token punctuation">([^<]*)<\/span>/gu;
+
+/** The lines of coloured code, without a colour for punctuation. Spans that run over a line's end are closed there and opened again. */
 function wholeLines(html: string): string[] {
   const inside = /^<pre[^>]*><code[^>]*>([\s\S]*)<\/code><\/pre>$/.exec(html)?.[1] ?? '';
   const open: string[] = [];
   return inside
+    .replace(punctuation, '$1')
     .replace(/\n((?:<\/span>)*)$/, '$1')
     .split('\n')
     .map((line) => {

@@ -15,6 +15,13 @@ describe('numberedLines', () => {
     expect(html).toContain('<span class="string">two</span> three');
   });
 
+  test('keeps punctuation without an element of its own', () => {
+    const html = numberedLines(
+      '<pre><code><span class="token key">at</span><span class="token punctuation">:</span> b</code></pre>',
+    );
+    expect(html).toContain('<span class="token key">at</span>: b');
+  });
+
   test('takes the last line break as the end of the file, not as a line', () => {
     expect(numberedLines('<pre><code>a\n</code></pre>')).not.toContain('id="L2"');
   });
