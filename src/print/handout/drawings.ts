@@ -39,7 +39,9 @@ interface RoomDrawings {
 export function roomDrawings(room: HandoutRoom, handout: Handout): RoomDrawings {
   const { shape, slug, drawings } = room;
   const { printed } = drawings;
-  const drawn = handoutDrawnRoom(room, handout);
+  const whole = handoutDrawnRoom(room, handout);
+  // A plan has no mark of a section that is not on paper.
+  const drawn = printed.sections ? whole : { ...whole, sections: [] };
   const views = roomViews(withShortNames(drawn, longestName));
   const needed = (list: readonly RoomView[], ids: readonly string[]) => list.filter(({ id }) => ids.includes(id));
   const isAcross = shape.openings.length > marksInColumn;
