@@ -83,3 +83,27 @@ it('a door has the panels, and the glass, that its record counts', () => {
   expect(panes('interior-door/glass-lite-alder-80')).toBe(1);
   expect(panes('interior-door/two-panel-alder-80')).toBe(0);
 });
+
+describe('the sheen of paint', () => {
+  const look = (sheen: string): string => {
+    const paint = book.options.find(({ id }) => id === 'paint/satin-fog')!;
+    const attributes = paint.attributes.map((one) =>
+      one.name === 'sheen'
+        ? { ...one, attribute: { text: sheen, value: { kind: 'text', text: sheen } as const } }
+        : one,
+    );
+    return svgText(sample({ ...paint, attributes }));
+  };
+  const panes = (sheen: string): number => look(sheen).match(/ opacity="0\.(?!5")/gu)?.length ?? 0;
+
+  it('is seen: no two of one color look alike, and a flat one throws nothing back', () => {
+    const sheens = ['flat', 'matte', 'eggshell', 'satin', 'semi-gloss', 'gloss'];
+    expect(new Set(sheens.map(look)).size).toBe(sheens.length);
+    expect(panes('flat')).toBe(0);
+    expect(panes('satin')).toBe(6);
+  });
+
+  it('leaves a paint as it was whose sheen has no such name', () => {
+    expect(look('as the sample')).toBe(look('flat'));
+  });
+});

@@ -16,6 +16,8 @@ export interface Canvas {
   readonly base: string;
   /** What its record tells of a thing's shape. */
   readonly thing: Thing;
+  /** How much of a light its paint throws back, from 0 to 1. */
+  readonly gloss?: number;
   /** Of its glass. */
   readonly glass?: string;
   /** False when the picture is so small that fine lines only blur it. */

@@ -1,4 +1,4 @@
-import { patternFacts, thingFacts, type PatternFacts, type Telling } from '../../core/fact/index.js';
+import { factOf, patternFacts, thingFacts, type PatternFacts, type Telling } from '../../core/fact/index.js';
 import { feet, type Length } from '../../base/units/index.js';
 import type { MaterialFacts } from './stuff.js';
 
@@ -17,6 +17,7 @@ export function sampleFacts(option: Telling): MaterialFacts {
   const { face, through, opening, nominal, ...thing } = thingFacts(option);
   return {
     ...patternInInches(patternFacts(option)),
+    ...glossFact(factOf(option, 'paint', 'sheen')),
     thing: {
       ...thing,
       ...(face !== undefined && { face: inches(face) }),
@@ -26,6 +27,21 @@ export function sampleFacts(option: Telling): MaterialFacts {
       ...(nominal && { section: [nominal[0] - 0.5, nominal[1] - 0.5] }),
     },
   };
+}
+
+/** Middles of what painters' associations call by these names, by a gloss meter at 60° (ASTM D523), from memory. */
+const glosses: Readonly<Record<string, number>> = {
+  flat: 0.03,
+  matte: 0.05,
+  eggshell: 0.17,
+  satin: 0.28,
+  'semi-gloss': 0.52,
+  gloss: 0.78,
+};
+
+function glossFact(sheen: string | undefined): Pick<MaterialFacts, 'gloss'> {
+  const gloss = sheen === undefined ? undefined : glosses[sheen];
+  return gloss === undefined ? {} : { gloss };
 }
 
 function inches(length: Length): number {

@@ -92,6 +92,13 @@ function drawn(swatch: Swatch, options: SwatchOptions): readonly SvgNode[] {
   return layRepeat(canvasOf(swatch, options, repeat), repeat, cornerOf(repeat));
 }
 
+/** How many inches of a laid material its card shows from left to right; undefined for what has no scale of its own. */
+export function inchesAcross(swatch: Swatch, options: Omit<SwatchOptions, 'title'>): number | undefined {
+  if (cards[swatch.pattern] !== 'laid') return undefined;
+  const repeat = repeatOf(swatch, options.facts ?? {}, options.seed);
+  return repeat && options.width / canvasOf(swatch, { ...options, title: '' }, repeat).inch;
+}
+
 /** Where in the repeat a card begins: not at a joint, so that pieces are cut at its edges as they are on a sample. */
 function cornerOf({ width, height }: Repeat): Corner {
   return [width * 0.03, height * 0.04];
@@ -110,6 +117,7 @@ function canvasOf(swatch: Swatch, { width, height, seed, facts = {} }: SwatchOpt
     colors,
     base,
     thing: facts.thing ?? {},
+    ...(facts.gloss !== undefined && { gloss: facts.gloss }),
     ...(swatch.roles?.glass !== undefined && { glass: swatch.roles.glass }),
     isFine,
     ...(repeat === undefined ? {} : { repeat: Math.max(repeat * inch, 2) }),

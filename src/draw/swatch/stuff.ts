@@ -16,6 +16,8 @@ export interface MaterialFacts {
   readonly shapes?: number;
   /** Width of one mark of a plaster's relief, in inches; 0 is smooth. */
   readonly relief?: number;
+  /** Of paint: how much of a light it throws back, from 0 to 1. */
+  readonly gloss?: number;
   /** Of a thing, and not of a material. */
   readonly thing?: Thing;
   /** Paint on it, `#rrggbb`, in place of its own color. */

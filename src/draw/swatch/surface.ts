@@ -1,5 +1,5 @@
 import { PathBuilder, path, type SvgNode } from '../../base/svg/index.js';
-import { block, ground, piece, type Corner, type Pattern } from './canvas.js';
+import { block, ground, piece, type Canvas, type Corner, type Pattern } from './canvas.js';
 import { isOther, shade } from './color.js';
 
 /** Broad passes of the knife, hardly to be seen: near by only, so that smooth plaster has no repeat. */
@@ -21,6 +21,28 @@ export const smooth: Pattern = (canvas) => {
   return nodes;
 };
 
+/** A window of two panes that the paint throws back: the glossier, the lighter, and the sharper its edges. A flat paint shows none. */
+function windowIn(canvas: Canvas): readonly SvgNode[] {
+  const { width, height, base, gloss = 0 } = canvas;
+  if (gloss < 0.04) return [];
+  const light = shade(base, 0.1 + gloss * 0.4);
+  const blur = 0.12 * (1 - gloss);
+  const pane = (from: number, to: number, by: number): SvgNode[] => {
+    const [left, right] = [(from - by) * width, (to + by) * width];
+    const [top, bottom] = [(0.14 - by) * height, (0.72 + by) * height];
+    const lean = 0.16 * width;
+    const corners: Corner[] = [
+      [left + lean, top],
+      [right + lean, top],
+      [right, bottom],
+      [left, bottom],
+    ];
+    return piece(canvas, corners, light, 0.04 + gloss * 0.55);
+  };
+  // Three over each other, each closer, are an edge as soft as the light that is scattered.
+  return [blur, blur / 2, 0].flatMap((by) => [...pane(0.2, 0.38, by), ...pane(0.43, 0.61, by)]);
+}
+
 /** Paint or plaster in a raking light: three very quiet bands. */
 export const solid: Pattern = (canvas) => {
   const { width, height, base, colors } = canvas;
@@ -34,7 +56,7 @@ export const solid: Pattern = (canvas) => {
     ];
     return [path(new PathBuilder(1).polygon(corners).data, { fill: shade(base, by), opacity: 0.5 })];
   };
-  nodes.push(...wash(0.3, 0.75, 0.012), ...wash(0.75, 1, -0.014));
+  nodes.push(...wash(0.3, 0.75, 0.012), ...wash(0.75, 1, -0.014), ...windowIn(canvas));
   // A second colour of its own is the trim that goes with it.
   if (colors.length > 1 && isOther(base, colors[1]!)) {
     const band = height * 0.16;

@@ -19,6 +19,7 @@ import { TryRadio, TryRoot, TryTable } from '../parts/try-place.js';
 import { RestWords } from '../parts/rest-words.js';
 import { SideBySide } from '../parts/side-by-side.js';
 import { StateMark } from '../parts/state-mark.js';
+import { StoneAndTimber } from '../parts/stone-and-timber.js';
 import { counted } from '../parts/words.js';
 import { allowancePath, cautionPath, optionPath } from '../paths.js';
 import { alike, choicePictures, type OptionPicture } from '../pictures.js';
@@ -50,6 +51,7 @@ export function ChoicePage({ selection }: { selection: BookSelection }): VNode {
       </TryTable>
       {useSheet().desk?.choice}
       <AlikeWords pictures={pictures} />
+      <StoneAndTimber selection={selection} candidates={candidates} />
       <div class="side-key">
         <p>
           One figure across is the same for all. A bar at the left of a figure: it differs from{' '}
