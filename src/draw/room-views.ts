@@ -95,6 +95,7 @@ export function roomViews(room: DrawnRoom): RoomViews {
           seen: room.seen,
           guards,
           posts,
+          ...(room.beyond && { beyond: room.beyond }),
         }),
       );
       return { ...elevation, ...(note !== undefined && { note: `${note}.` }) };

@@ -3,6 +3,8 @@ import type { Region, RoomMeasure, RoomSection } from '../model/index.js';
 import { isOn, type LayoutSummary, type RailPiece, type SharedEnd } from '../takeoff/index.js';
 import type { CompassBearing, Length } from '../../base/units/index.js';
 import type { BookRoom, BookSelection } from './book.js';
+import type { DrawnGuard, DrawnPost } from './drawn-edge.js';
+import { guardsBeyond, type GuardBeyond } from './guards-beyond.js';
 import type { LookUp } from './look-up.js';
 import { optionSlugs } from './option-slugs.js';
 import { railAt } from './schedule/railings.js';
@@ -26,6 +28,8 @@ export interface DrawnRoom {
   readonly guards: ReadonlyMap<string, DrawnGuard>;
   /** Posts along each open edge, by feature, in their order. */
   readonly posts: ReadonlyMap<string, readonly DrawnPost[]>;
+  /** Guards of other rooms that are seen through its openings, by the opening's mark. */
+  readonly beyond?: ReadonlyMap<string, readonly GuardBeyond[]>;
   /** What a picture of the room shows of its choices, in working order. */
   readonly seen: readonly SeenFinish[];
   /** Side from which its record says that its picture is seen. */
@@ -34,21 +38,8 @@ export interface DrawnRoom {
   readonly sections?: readonly RoomSection[];
 }
 
-export interface DrawnPost {
-  /** From the left end of its run. */
-  readonly at: Length;
-  /** Of two edges that end together one has the post: a plan shows it there, an elevation of either shows it. */
-  readonly isOwn: boolean;
-}
-
 export interface DrawnCourses extends Pick<LayoutSummary, 'lay' | 'face' | 'surfaces'> {
   readonly product: string;
-}
-
-export interface DrawnGuard {
-  readonly guard: string;
-  /** What the option's record says; with several considered, when they agree. */
-  readonly guardHeight?: Length;
 }
 
 /** Finds in a room's selections what its drawings show. An open choice is named as such. The picture shows `instead` in place of what stands. */
@@ -81,17 +72,23 @@ export function drawnRoom(room: BookRoom, look: LookUp, instead?: Instead): Draw
         return label === undefined ? [] : [[id, label] as const];
       }),
     ),
-    guards: new Map(
-      measure.features.flatMap(({ id, drop }) => {
-        const guard = drop === undefined ? undefined : guardAt(id, selections, look);
-        return guard ? [[id, guard] as const] : [];
-      }),
-    ),
+    guards: guardsIn(room, look),
     posts: postsIn(room, look),
+    beyond: guardsBeyond(room, look, (other) => ({ guards: guardsIn(other, look), posts: postsIn(other, look) })),
     seen: seenIn(room, look, instead),
     ...(room.viewFrom && { viewFrom: room.viewFrom }),
     ...(room.sections && { sections: room.sections }),
   };
+}
+
+function guardsIn(room: BookRoom, look: LookUp): DrawnRoom['guards'] {
+  const selections = look.selectionsOf(room);
+  return new Map(
+    room.measure.features.flatMap(({ id, drop }) => {
+      const guard = drop === undefined ? undefined : guardAt(id, selections, look);
+      return guard ? [[id, guard] as const] : [];
+    }),
+  );
 }
 
 /** Posts of the railings that stand at a room's open edges, whoever reads the drawing: blocking is set for them. */

@@ -1,4 +1,4 @@
-import type { DrawnGuard, DrawnRoom, SeenFinish } from '../../core/book/index.js';
+import type { DrawnGuard, DrawnRoom, GuardBeyond, SeenFinish } from '../../core/book/index.js';
 import {
   isDownToFloor,
   wallFoot,
@@ -18,6 +18,7 @@ import type { Sheet } from '../sheet.js';
 import { textWidth } from '../text-width.js';
 import { drawFeatureFace, isGuarded } from './feature-face.js';
 import { drawFinishes, type FinishRegion } from './finish-region.js';
+import { drawGuardBeyond } from './guard-beyond.js';
 import { elevationFrame, floorSpots, topAt, wallOutline, type ElevationFrame } from './frame.js';
 import { drawOpeningFace, labelOpening } from './opening-face.js';
 import { drawBase, trimOn, type WallTrim } from './trim.js';
@@ -35,6 +36,8 @@ export interface ElevationOptions extends DrawOptions {
   readonly guards?: ReadonlyMap<string, DrawnGuard>;
   /** Its posts, by the edge's id. */
   readonly posts?: DrawnRoom['posts'];
+  /** Guards that are seen through openings, by the opening's mark. */
+  readonly beyond?: ReadonlyMap<string, readonly GuardBeyond[]>;
   /** Finishes as a picture of the room shows them: casings and base are as their options' records tell. */
   readonly seen?: readonly SeenFinish[];
   /** Slug to name of the rooms that this one is open to. */
@@ -56,6 +59,8 @@ export function drawElevation(measure: RoomMeasure, wall: WallMeasure, options: 
     const labels: (() => void)[] = [];
     drawBase(frame, openingsOf(frame), shows.trim);
     for (const opening of openingsOf(frame)) drawOpeningFace(frame, opening, shows.trim.casings.get(opening.mark));
+    for (const opening of openingsOf(frame))
+      for (const guard of shows.beyond.get(opening.mark) ?? []) labels.push(drawGuardBeyond(frame, opening, guard));
     for (const feature of measure.features) {
       const { id } = feature;
       const seen = { finish: shows.faces.get(id), guard: shows.guards.get(id), posts: shows.posts.get(id) ?? [] };
@@ -94,14 +99,16 @@ export function drawElevation(measure: RoomMeasure, wall: WallMeasure, options: 
 }
 
 /** What of the options is seen on one wall: a finish elsewhere makes no other drawing of it. */
-interface Seen extends Required<Pick<ElevationOptions, 'number' | 'name' | 'finishes' | 'faces' | 'guards' | 'posts'>> {
+interface Seen extends Required<
+  Pick<ElevationOptions, 'number' | 'name' | 'finishes' | 'faces' | 'guards' | 'posts' | 'beyond'>
+> {
   readonly trim: WallTrim;
   /** Name of the room behind an open side. */
   readonly openTo: string | undefined;
 }
 
 function seenOn(wall: WallMeasure, { features, openings }: RoomMeasure, options: ElevationOptions): Seen {
-  const { number, name, finishes = [], faces, guards, posts, neighbours, seen = [] } = options;
+  const { number, name, finishes = [], faces, guards, posts, beyond, neighbours, seen = [] } = options;
   const inWall = openings.filter((opening) => opening.wall === wall.id);
   const covering = features.filter(({ covers }) => covers.some((cover) => cover.wall === wall.id));
   const guarded = features.filter((feature) => isGuarded(feature, wall));
@@ -114,6 +121,7 @@ function seenOn(wall: WallMeasure, { features, openings }: RoomMeasure, options:
     faces: pick(faces, covering),
     guards: pick(guards, guarded),
     posts: pick(posts, guarded),
+    beyond: new Map([...(beyond ?? [])].filter(([mark]) => inWall.some((opening) => opening.mark === mark))),
   };
 }
 
