@@ -19,6 +19,7 @@ import { hungTimber } from './hung-timber.js';
 import { impactSound } from './impact-sound.js';
 import { insulationByZone } from './insulation-by-zone.js';
 import { jambDepth } from './jamb-depth.js';
+import { jointAsWritten } from './joint-as-written.js';
 import { lowWindow } from './low-window.js';
 import { mustMatch } from './must-match.js';
 import { onlyWayUp } from './only-way-up.js';
@@ -64,6 +65,7 @@ export const rules: readonly Rule[] = [
   hungTimber,
   railInAir,
   timberOutside,
+  jointAsWritten,
   doorUnderSlope,
   swingMeets,
   pocketFits,
