@@ -55,8 +55,9 @@ const alsoCalled: Partial<Record<LeadingPageId, string>> = {
 
 /** What the search finds: pages, rooms, options, choices and records. No private notes: the Book holds none. */
 export function searchEntries(view: View): readonly SearchEntry[] {
-  const { rooms, options, selections, sources, trades, cautions, orders, scope, changeOrders } = view.book;
+  const { rooms, options, selections, sources, trades, categories, cautions, orders, scope, changeOrders } = view.book;
   const { allowances } = view.book.money;
+  const named = new Map([...rooms, ...options, ...trades, ...categories].map(({ source, name }) => [source, name]));
   const entries: Omit<SearchEntry, 'id'>[] = [
     ...chaptersOf(view).flatMap(({ title: chapter, pages }) =>
       pages.map(({ id, title }) => ({
@@ -135,7 +136,12 @@ export function searchEntries(view: View): readonly SearchEntry[] {
       text: `takeoff how much ${trade.sections.join(' ')}`,
       path: tradePath(trade),
     })),
-    ...sources.map((source) => ({ title: source.path, kind: 'Record', text: '', path: recordPath(source.path) })),
+    ...sources.map(({ path }) => ({
+      title: named.get(path) ?? path,
+      kind: 'Record',
+      text: path,
+      path: recordPath(path),
+    })),
   ];
   return entries.map((entry, id) => ({ id, ...entry }));
 }

@@ -107,6 +107,12 @@ describe.each([
       await page.waitForFunction(() => document.activeElement?.id === 'search-words');
       await page.keyboard.type('shiplap');
       expect(await page.locator('#search-count').textContent()).toMatch(/found/);
+      const kinds = await page.locator('#search-results .kind').allTextContents();
+      expect(kinds.lastIndexOf('Record')).toBe(kinds.length - 1);
+      expect(kinds.indexOf('Record')).toBe(kinds.length - kinds.filter((kind) => kind === 'Record').length);
+      expect(
+        (await page.locator('#search-results .found').allTextContents()).filter((found) => found.includes('.md')),
+      ).toEqual([]);
       await page.keyboard.press('Enter');
       await page.keyboard.press('Enter');
       await page.waitForURL(/options\/ceiling-board\/.*shiplap/);

@@ -7,6 +7,10 @@
     fields: ['title', 'kind', 'text'],
     searchOptions: {
       boost: { title: 4, kind: 1.5 },
+      // What is written comes after what is read.
+      boostDocument: function (id) {
+        return entries[id].kind === 'Record' ? 0.02 : 1;
+      },
       prefix: true,
       fuzzy: function (term) {
         return term.length > 4 ? 0.2 : false;
