@@ -33,5 +33,5 @@ export {
   type Key,
   type View,
 } from './cutaway/index.js';
-export { drawSwatch, inchesAcross, sampleFacts } from './swatch/index.js';
+export { drawSwatch, inchesAcross, sampleFacts, type MaterialFacts } from './swatch/index.js';
 export { drawWalk } from './walk.js';

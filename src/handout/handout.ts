@@ -9,6 +9,7 @@ import type {
 } from '../core/book/index.js';
 import type { IssuePurpose, RoomMeasure, RoomSection, Specification, Swatch } from '../core/model/index.js';
 import type { Cell, Ref, Sieved, Status, TradeBlock } from '../sheet/index.js';
+import type { MaterialFacts } from '../draw/index.js';
 import type { Locale } from '../base/units/index.js';
 import type { Cleared } from './cleared.js';
 import type { Own, Said } from './own.js';
@@ -164,6 +165,8 @@ export interface HandoutProduct {
   /** It with its key, and 'if chosen' where it stands nowhere for certain. */
   readonly finish: HandoutFinish;
   readonly swatch?: Cleared<Swatch>;
+  /** What its record tells its sample: sizes, panels, glass, sheen. */
+  readonly sample: Cleared<MaterialFacts>;
   /** Markdown, from what the option's body marks for trades. */
   readonly notes: Sieved;
 }

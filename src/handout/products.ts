@@ -1,4 +1,5 @@
 import type { BookOption } from '../core/book/index.js';
+import { sampleFacts } from '../draw/index.js';
 import { moneyWords, sieve, sieveName } from './sieve.js';
 import type { HandoutNeed, HandoutProduct } from './handout.js';
 import { cleared } from './cleared.js';
@@ -36,6 +37,7 @@ export function products(work: Work): readonly HandoutProduct[] {
       rooms: roomNumbers(rooms, work.look).map(sieveName),
       finish,
       ...(option.swatch && { swatch: cleared(option.swatch) }),
+      sample: cleared(sampleFacts(option)),
       notes: sieve(onlyTrades(option.body)),
     };
   });

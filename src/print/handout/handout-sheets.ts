@@ -231,6 +231,7 @@ function productRow(product: HandoutProduct): ProductRow {
         height: swatchSize,
         seed: `${product.category}/${product.name}`,
         title: product.name,
+        facts: product.sample,
       }),
     ),
     notes: readProse(product.notes),

@@ -70,6 +70,7 @@ function Product({ product }: { product: HandoutProduct }): VNode {
             height: 108,
             seed: `${product.category}/${name}`,
             title: name,
+            facts: product.sample,
           })}
         />
       </span>
