@@ -18,6 +18,7 @@ import { writeSite } from '../src/site/index.js';
 import { packHouse } from '../src/try/index.js';
 import { openBrowser } from '../test/browser/open-browser.js';
 import { timeDesk } from './bench-desk.js';
+import { timeGrowth } from './bench-growth.js';
 import { rollUp } from './roll-up.js';
 
 /** Times the demo house's way through the program. Machines differ and are noisy, so what counts are the ratios, each
@@ -39,6 +40,7 @@ try {
   await benchPicks(loaded, book);
   await benchDesk();
   await benchPdf(book);
+  await benchGrowth();
 } finally {
   await rm(scratch, { recursive: true, force: true });
 }
@@ -177,6 +179,17 @@ async function benchPdf(book: Book): Promise<void> {
   const sheets = makeDrawable(makeSheets(book)).model;
   const bare = await best(3, () => typeset(sheets));
   report('the printed book', ours, bare, 'bare Typst with the finished sheets');
+}
+
+/** Whether ten times the house takes ten times the time. */
+async function benchGrowth(): Promise<void> {
+  for await (const { what, exponent, runs } of timeGrowth(scratch, day)) {
+    const each = runs.map(
+      ({ selections, seconds, peakMegabytes }) =>
+        `${selections} selections ${seconds.toFixed(1)} s, ${peakMegabytes.toFixed(0)} MB`,
+    );
+    console.log(`     n^${exponent.toFixed(2)}  ${what}: ${each.join('; ')}`);
+  }
 }
 
 async function time<T>(run: () => T | Promise<T>): Promise<{ result: T; ms: number }> {

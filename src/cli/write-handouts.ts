@@ -3,7 +3,7 @@ import type { Book, BookTrade } from '../core/book/index.js';
 import { makeHandout, type Handout, type HandoutOptions } from '../handout/index.js';
 import { makeHandoutPdf, type Undrawn } from '../print/index.js';
 import { currentImages, handoutFolders } from '../site/index.js';
-import { outputMark, outputWords, writeTree } from '../disk/store/index.js';
+import { outputMark, outputWords, writeTree, type TreeFile } from '../disk/store/index.js';
 import type { Console } from './console.js';
 import { makeAnew, type KeepPdf } from './kept-pdfs.js';
 
@@ -18,11 +18,19 @@ export async function writeHandouts(
   keep: KeepPdf = makeAnew,
 ): Promise<{ readonly trades: number; readonly undrawn: readonly Undrawn[] }> {
   const handouts = trades.map((trade) => makeHandout(book, trade, stamp(trade)));
-  const { files, undrawn } = await handoutFiles(handouts, console, keep);
-  // One handout may be written anew by itself: each folder is marked as this program's own.
-  for (const { cover } of handouts) files.set(`${cover.trade.slug}/${outputMark}`, outputWords);
-  for (const [path, image] of currentImages(handouts)) files.set(path, image);
-  await writeTree(join(out, 'handout'), files);
+  const undrawn: Undrawn[] = [];
+  const files = async function* (): AsyncIterable<TreeFile> {
+    for (const [index, handout] of handouts.entries()) {
+      const which = `the handouts, ${index + 1} of ${handouts.length}: ${handout.cover.trade.name}`;
+      const made = await handoutFiles(handout, (doing) => console.doing(`${doing} ${which}`), keep);
+      undrawn.push(...made.undrawn);
+      yield* made.files;
+      // One handout may be written anew by itself: each folder is marked as this program's own.
+      yield [`${handout.cover.trade.slug}/${outputMark}`, outputWords];
+    }
+    yield* currentImages(handouts);
+  };
+  await writeTree(join(out, 'handout'), files());
   return { trades: handouts.length, undrawn };
 }
 
@@ -32,27 +40,22 @@ export async function writeHandout(
   dir: string,
   console: Pick<Console, 'doing'>,
 ): Promise<readonly Undrawn[]> {
-  const start = `${handout.cover.trade.slug}/`;
-  const { files, undrawn } = await handoutFiles([handout], console);
-  await writeTree(dir, new Map([...files].map(([path, content]) => [path.slice(start.length), content])));
+  const { slug, name } = handout.cover.trade;
+  const { files, undrawn } = await handoutFiles(handout, (doing) => console.doing(`${doing} the handout: ${name}`));
+  await writeTree(dir, new Map([...files].map(([path, content]) => [path.slice(`${slug}/`.length), content])));
   return undrawn;
 }
 
-/** Pages, assets and PDF of each handout, below the slug of its trade. */
+/** Pages, assets and PDF of a handout, below the slug of its trade. */
 async function handoutFiles(
-  handouts: readonly Handout[],
-  console: Pick<Console, 'doing'>,
+  handout: Handout,
+  doing: (what: string) => void,
   keep: KeepPdf = makeAnew,
 ): Promise<{ readonly files: Map<string, Uint8Array | string>; readonly undrawn: readonly Undrawn[] }> {
-  console.doing('making the pages of the handouts');
-  const files = await handoutFolders(handouts);
-  const undrawn: Undrawn[] = [];
-  for (const [index, handout] of handouts.entries()) {
-    const { slug, name } = handout.cover.trade;
-    console.doing(`printing the handouts, ${index + 1} of ${handouts.length}: ${name}`);
-    const made = await keep(`handout-${slug}`, handout, () => makeHandoutPdf(handout));
-    undrawn.push(...made.undrawn);
-    files.set(`${slug}/${slug}.pdf`, made.pdf);
-  }
-  return { files, undrawn };
+  const { slug } = handout.cover.trade;
+  doing('making the pages of');
+  const files = await handoutFolders([handout]);
+  doing('printing');
+  const { pdf, undrawn } = await keep(`handout-${slug}`, handout, () => makeHandoutPdf(handout));
+  return { files: files.set(`${slug}/${slug}.pdf`, pdf), undrawn };
 }

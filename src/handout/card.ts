@@ -74,10 +74,10 @@ function comingOf({ id, isPast }: Stand, look: LookUp): Pick<HandoutNext, 'miles
 /** The milestone of a room at which the trade works there next, with the kinds of its work then. */
 function nextIn(
   room: BookRoom,
-  { look, selections }: Work,
+  { look, ownIn }: Work,
 ): { readonly room: BookRoom; readonly milestone: Stand; readonly categories: readonly string[] } | undefined {
-  const here = selections
-    .filter((selection) => selection.room === room.slug && selection.state !== 'none')
+  const here = ownIn(room.slug)
+    .filter(({ state }) => state !== 'none')
     .map(({ category, counted }) => {
       const at = look.option(category, counted)?.neededAt ?? look.category(category)?.neededAt ?? '';
       return { category, milestone: stand(at, look) };

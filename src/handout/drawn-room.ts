@@ -1,5 +1,10 @@
+import { keepSame } from '../base/units/index.js';
 import type { DrawnRoom } from '../core/book/index.js';
 import type { Handout, HandoutRoom } from './handout.js';
+
+const namesOf = keepSame(
+  (rooms: Handout['roomNames']): ReadonlyMap<string, string> => new Map(rooms.map(({ slug, name }) => [slug, name])),
+);
 
 /** What the drawings of a handout's room show: its shape, and what this trade puts on it. */
 export function handoutDrawnRoom({ shape, number, name, drawings }: HandoutRoom, { roomNames }: Handout): DrawnRoom {
@@ -9,7 +14,7 @@ export function handoutDrawnRoom({ shape, number, name, drawings }: HandoutRoom,
     measure: shape,
     number,
     name,
-    neighbours: new Map(roomNames.map((one): [string, string] => [one.slug, one.name])),
+    neighbours: namesOf(roomNames),
     ...courses,
     walls: new Map(
       shape.walls.flatMap(({ id, regions }) => {

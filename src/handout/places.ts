@@ -39,8 +39,8 @@ export function placeOf(selection: BookSelection, work: Work): HandoutPlace {
     leaves: leavesHere(selection, work),
     ...takenFor(product, selection.takeoff, selection),
     considered: consideredAt(selection, work),
-    cautions: look.book.cautions
-      .filter(({ selections, trades }) => selections.includes(selection.id) && trades.includes(trade.slug))
+    cautions: [...new Set(look.cautionsOf(selection.id))]
+      .filter(({ trades }) => trades.includes(trade.slug))
       .map(({ id }) => refTo(id)),
   };
 }
@@ -105,14 +105,15 @@ function underneath(selection: BookSelection, work: Work): readonly Said[] {
   const held = layersUnder(selection, work);
   if (held) return held;
   const others = othersAt(work, [selection]).filter((other) => isBefore(work, other.category, selection.category));
-  const own = work.selections.filter(
-    (other) =>
-      other !== selection &&
-      other.room === selection.room &&
-      other.state !== 'none' &&
-      isBefore(work, other.category, selection.category) &&
-      other.places.some(({ id }) => selection.places.some((place) => place.id === id)),
-  );
+  const own = work
+    .ownIn(selection.room)
+    .filter(
+      (other) =>
+        other !== selection &&
+        other.state !== 'none' &&
+        isBefore(work, other.category, selection.category) &&
+        other.places.some(({ id }) => selection.places.some((place) => place.id === id)),
+    );
   const under = [...others, ...own]
     .toSorted((a, b) => sequenceOf(a, work) - sequenceOf(b, work))
     .filter(({ category }) => work.look.category(category)?.layer !== 'fixture');
@@ -137,11 +138,11 @@ function sequenceOf({ category }: BookSelection, { look }: Work): number {
 
 /** Of the build-ups at the selection's places, the outermost layers beneath it. Backing is among the needs, not here; that there are
  *  studs, and what the trade does itself, it knows. Undefined when no build-up holds the selection. */
-function layersUnder(selection: BookSelection, { look, trade }: Work): readonly Said[] | undefined {
+function layersUnder(selection: BookSelection, { look, trade, buildUpsIn }: Work): readonly Said[] | undefined {
   const ids = new Set(selection.places.map(({ id }) => id));
-  const held = look.book.scope.buildUps.flatMap(({ room, place, layers: all }) => {
+  const held = buildUpsIn(selection.room).flatMap(({ place, layers: all }) => {
     const own = all.findIndex((layer) => layer.selection === selection.id);
-    return room === selection.room && ids.has(place) && own >= 0 ? [all.slice(0, own)] : [];
+    return ids.has(place) && own >= 0 ? [all.slice(0, own)] : [];
   });
   if (held.length === 0) return undefined;
   const under = held.flatMap((all) => {

@@ -6,7 +6,6 @@ import { cleared } from './cleared.js';
 import { onlyTrades } from '../core/records/index.js';
 import { length, own, told, weightPer, type Said } from './own.js';
 import { weightInPlace } from '../core/takeoff/index.js';
-import { optionsAt } from '../table/index.js';
 import { sectionOf } from './sections.js';
 import type { Work } from './work.js';
 import { leadText, milestoneOf, refTo, packText, productFinish, roomNumbers } from './words.js';
@@ -14,7 +13,7 @@ import { leadText, milestoneOf, refTo, packText, productFinish, roomNumbers } fr
 /** Full product data of all that a trade sets, each product once. */
 export function products(work: Work): readonly HandoutProduct[] {
   return [...work.products.values()].map((option) => {
-    const at = work.selections.filter((selection) => optionsAt(selection).includes(option.id));
+    const at = work.ownOf(option.id);
     const finish = productFinish(option, !at.every(({ state }) => state === 'open'), work.keys);
     const rooms = at.map(({ room }) => room);
     return {

@@ -1,4 +1,4 @@
-import type { BookRoom, BookSelection } from '../core/book/index.js';
+import type { BookRoom } from '../core/book/index.js';
 import { isDownToFloor, type OpeningMeasure } from '../core/model/index.js';
 import { ref } from '../sheet/index.js';
 import { fromOtherSide, otherSideWords } from '../table/index.js';
@@ -14,22 +14,18 @@ import type { Work } from './work.js';
 
 /** The rooms that a trade works in, in order of work: by the first kind of work in each, then by number. */
 export function rooms(work: Work): readonly HandoutRoom[] {
-  const { look } = work;
-  const first = (room: BookRoom): number =>
-    Math.min(...selectionsIn(room, work).map(({ category }) => look.category(category)?.sequence ?? 0));
+  const { look, ownIn } = work;
+  const first = ({ slug }: BookRoom): number =>
+    Math.min(...ownIn(slug).map(({ category }) => look.category(category)?.sequence ?? 0));
   return look.book.rooms
-    .filter((room) => selectionsIn(room, work).length > 0)
+    .filter(({ slug }) => ownIn(slug).length > 0)
     .toSorted((a, b) => first(a) - first(b))
     .map((room) => roomOf(room, work));
 }
 
-function selectionsIn(room: BookRoom, { selections }: Work): readonly BookSelection[] {
-  return selections.filter((selection) => selection.room === room.slug);
-}
-
 function roomOf(room: BookRoom, work: Work): HandoutRoom {
   const { look } = work;
-  const selections = selectionsIn(room, work);
+  const selections = work.ownIn(room.slug);
   const places = new Set(selections.flatMap((selection) => selection.places.map(({ id }) => id)));
   return {
     slug: ref(room.slug),

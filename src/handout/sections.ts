@@ -1,7 +1,6 @@
-import type { BookOption } from '../core/book/index.js';
+import { groupBy, type BookOption } from '../core/book/index.js';
 import { specificationParts, type Specification } from '../core/model/index.js';
 import { byText } from '../base/units/index.js';
-import { optionsAt } from '../table/index.js';
 import type { HandoutSection, HandoutSpecification } from './handout.js';
 import { own, type Own } from './own.js';
 import { sieve, sieveName } from './sieve.js';
@@ -22,11 +21,9 @@ export const specificationTitles: Readonly<Record<keyof Specification, Own>> = {
 
 /** The specification of all that the trade sets: a section for each product, by the number that its record or its category gives. */
 export function sections(work: Work): readonly HandoutSection[] {
+  const byCategory = groupBy([...work.products.values()], ({ category }) => category);
   return work.categories
-    .map((category) => ({
-      category,
-      products: [...work.products.values()].filter((option) => option.category === category.slug),
-    }))
+    .map((category) => ({ category, products: byCategory.get(category.slug) ?? [] }))
     .filter(({ products }) => products.length > 0)
     .toSorted((a, b) => byText(a.category.section, b.category.section))
     .map(({ category: { name, measure, body }, products }) => ({
@@ -39,7 +36,7 @@ export function sections(work: Work): readonly HandoutSection[] {
 
 function specificationOf(option: BookOption, work: Work): HandoutSpecification {
   const { id, name, specification } = option;
-  const at = work.selections.filter((selection) => optionsAt(selection).includes(id));
+  const at = work.ownOf(id);
   const parts = specificationParts.flatMap((part) => {
     const text = sieve((specification[part] ?? '').trim());
     return text === '' ? [] : [{ part, title: specificationTitles[part], text }];

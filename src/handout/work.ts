@@ -1,4 +1,5 @@
 import {
+  groupBy,
   lookUp,
   optionId,
   type Book,
@@ -8,6 +9,7 @@ import {
   type BookTrade,
   type LookUp,
 } from '../core/book/index.js';
+import type { BuildUp } from '../core/scope/index.js';
 import { optionsAt } from '../table/index.js';
 
 /** What belongs to one trade in a Book, at hand while its handout is made. */
@@ -18,6 +20,10 @@ export interface Work {
   readonly categories: readonly BookCategory[];
   /** Its selections: by working order, then by room. */
   readonly selections: readonly BookSelection[];
+  /** The same by room, by option that stands or is considered, and the build-ups of the house by room. */
+  readonly ownIn: (room: string) => readonly BookSelection[];
+  readonly ownOf: (option: string) => readonly BookSelection[];
+  readonly buildUpsIn: (room: string) => readonly BuildUp[];
   /** Options that stand in its selections or are considered for open ones, by id, in working order. */
   readonly products: ReadonlyMap<string, BookOption>;
   /** Keys of the room finish schedule, by id of the option. */
@@ -27,22 +33,29 @@ export interface Work {
 export function workOf(book: Book, trade: BookTrade): Work {
   const look = lookUp(book);
   const categories = book.categories.filter((category) => category.trade === trade.slug);
-  const places = new Map(book.rooms.map(({ slug }, index) => [slug, index]));
   const sequence = new Map(categories.map(({ slug }, index) => [slug, index]));
   const selections = book.selections
     .filter((selection) => selection.trade === trade.slug)
     .toSorted(
       (a, b) =>
         (sequence.get(a.category) ?? 0) - (sequence.get(b.category) ?? 0) ||
-        (places.get(a.room) ?? 0) - (places.get(b.room) ?? 0),
+        look.orderOf(a.room) - look.orderOf(b.room),
     );
-  const used = new Set(selections.flatMap((selection) => optionsAt(selection)));
-  const options = book.options.filter(({ id }) => used.has(id));
+  const byRoom = groupBy(selections, ({ room }) => room);
+  const buildUps = groupBy(book.scope.buildUps, ({ room }) => room);
+  const standing = selections.flatMap((selection) =>
+    [...new Set(optionsAt(selection))].map((id) => ({ id, selection })),
+  );
+  const byOption = groupBy(standing, ({ id }) => id);
+  const options = book.options.filter(({ id }) => byOption.has(id));
   return {
     look,
     trade,
     categories,
     selections,
+    ownIn: (room) => byRoom.get(room) ?? [],
+    ownOf: (option) => (byOption.get(option) ?? []).map(({ selection }) => selection),
+    buildUpsIn: (room) => buildUps.get(room) ?? [],
     products: new Map(options.map((option) => [option.id, option])),
     keys: new Map(book.schedules.finish.legend.map(({ option, key }) => [option, key])),
   };

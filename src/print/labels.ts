@@ -3,8 +3,8 @@ import { anchorOf, type Labels } from '../write/index.js';
 
 /** What in a document can be pointed to: rows of its tables, its sections, and its rooms. */
 interface Targets {
-  /** Labels that rows and sections carry. */
-  readonly anchors: readonly string[];
+  /** Labels that rows and sections carry, as keys: each is asked for by its name. */
+  readonly anchors: Readonly<Record<string, true>>;
   readonly labels: Labels;
 }
 
@@ -31,7 +31,7 @@ export function targetsOf(sheets: readonly { readonly blocks: readonly Block[] }
   const anchors = new Set([...seen].filter(([, times]) => times === 1).map(([label]) => label));
   const known = new Set(rooms);
   return {
-    anchors: [...anchors],
+    anchors: Object.fromEntries([...anchors].map((label) => [label, true])),
     labels: ({ to, id }) => {
       if (to === 'room') return known.has(id) ? `room-${id}` : undefined;
       const kind = anchored[to];

@@ -10,39 +10,47 @@ import { manualPages, type ManualText } from './manual.js';
 import { makeView, type Beside } from './view.js';
 import { virtualPages } from './virtual-pages.js';
 
-/** Eleventy for one Book. */
+/** Eleventy for one Book, whole. */
 export function bookConfig(book: Book, beside?: Beside): (config: UserConfig) => void {
   return (config) => {
-    pagesConfig(config);
-    addFiles(config, bookFiles(makeView(book, beside)));
+    filesConfig(config, bookFiles(makeView(book, beside)));
+    config.addPassthroughCopy(assetCopies());
   };
 }
 
-/** Eleventy for what lies between two Books, as a folder of its own. */
-export function comparisonConfig(
-  comparison: Comparison,
-  from: Book,
-  to: Book,
-  beside?: Beside,
-): (config: UserConfig) => void {
-  return (config) => {
-    const pages = inLocale(to.house, () => comparisonPages(comparison, from, to));
-    pagesConfig(config);
-    addFiles(config, [styleSheet, ...pageFiles(pages, makeView(to, beside), comparisonSet(comparison, pages, beside))]);
-  };
+/** Files of one write at most: Eleventy holds what it makes until the last of them is made. */
+const mostAtOnce = 250;
+
+/** Eleventy for one set of files in a folder, in parts that are written one after the other. */
+export function partsOf(files: readonly BookFile[]): readonly ((config: UserConfig) => void)[] {
+  const starts = files.map((_, index) => index).filter((index) => index % mostAtOnce === 0);
+  return starts.map((start) => (config) => {
+    filesConfig(config, files.slice(start, start + mostAtOnce));
+    if (start === 0) config.addPassthroughCopy(assetCopies());
+  });
 }
 
-/** Eleventy for the manual. */
-export function manualConfig(texts: readonly ManualText[]): (config: UserConfig) => void {
-  return (config) => {
-    pagesConfig(config);
-    addFiles(config, [styleSheet, ...manualPages(texts).map(({ path, render }) => ({ path, text: render }))]);
-  };
+/** What lies between two Books, as files of a folder of its own. */
+export function comparisonFiles(comparison: Comparison, from: Book, to: Book, beside?: Beside): readonly BookFile[] {
+  const pages = inLocale(to.house, () => comparisonPages(comparison, from, to));
+  return [styleSheet, ...pageFiles(pages, makeView(to, beside), comparisonSet(comparison, pages, beside))];
 }
 
-/** The Book is held by closure: as Eleventy's data it would be copied for every page. No template language reads people's text, and no
- *  file but the assets is read: every page is a virtual template. */
-function addFiles(config: UserConfig, files: readonly BookFile[]): void {
+/** The manual as files. */
+export function manualFiles(texts: readonly ManualText[]): readonly BookFile[] {
+  return [styleSheet, ...manualPages(texts).map(({ path, render }) => ({ path, text: render }))];
+}
+
+/** Files that are all virtual templates, with records' text in color. The Book is held by closure: as Eleventy's data it would be copied for every page. No
+ *  template language reads people's text, and no file but the assets is read. */
+function filesConfig(config: UserConfig, files: readonly BookFile[]): void {
+  virtualPages(config);
+  config.addPlugin(syntaxHighlight, {
+    languages: ['yaml', 'markdown'],
+    trim: false,
+    lineSeparator: '\n',
+    errorOnInvalidLanguage: true,
+  });
   for (const { path, text } of files) {
     config.addTemplate(`${path}.11ty.js`, {
       data: () => ({ permalink: path, eleventyExcludeFromCollections: true }),
@@ -51,16 +59,4 @@ function addFiles(config: UserConfig, files: readonly BookFile[]): void {
       },
     });
   }
-}
-
-/** Pages that are all virtual templates, with the assets beside them and records' text in color. */
-function pagesConfig(config: UserConfig): void {
-  virtualPages(config);
-  config.addPlugin(syntaxHighlight, {
-    languages: ['yaml', 'markdown'],
-    trim: false,
-    lineSeparator: '\n',
-    errorOnInvalidLanguage: true,
-  });
-  config.addPassthroughCopy(assetCopies());
 }

@@ -1,15 +1,16 @@
 import { readdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
-import Eleventy, { type UserConfig } from '@11ty/eleventy';
+import Eleventy from '@11ty/eleventy';
 import type { Book } from '../core/book/index.js';
 import type { Comparison } from '../core/compare/index.js';
 import { pathBelow } from '../disk/program/index.js';
 import { makeInPlace, writeAtomically } from '../disk/store/index.js';
 import { pagesRoot } from './assets.js';
-import { bookConfig, comparisonConfig, manualConfig } from './config.js';
+import { bookFiles, type BookFile } from './book-files.js';
+import { comparisonFiles, manualFiles, partsOf } from './config.js';
 import type { ManualText } from './manual.js';
 import { photoFile } from './paths.js';
-import type { Beside } from './view.js';
+import { makeView, type Beside } from './view.js';
 
 interface WrittenPage {
   /** Path below the folder that was asked for: `book/rooms/study.html`. */
@@ -20,7 +21,7 @@ interface WrittenPage {
  *  that no longer is vanishes, and a build that fails leaves the last book as it was. `beside` is what the caller puts next
  *  to them, to be linked. */
 export async function writeSite(book: Book, outDir: string, beside?: Beside): Promise<WrittenPage[]> {
-  return writeSheets(bookConfig(book, beside), outDir, 'book', photosOf(book, beside));
+  return writeSheets(() => bookFiles(makeView(book, beside)), outDir, 'book', photosOf(book, beside));
 }
 
 /** Writes what lies between two Books into `comparison/` of a folder, in the same way. `beside` is linked from its pages. */
@@ -31,28 +32,30 @@ export async function writeComparison(
   outDir: string,
   beside?: Beside,
 ): Promise<WrittenPage[]> {
-  return writeSheets(comparisonConfig(comparison, from, to, beside), outDir, 'comparison');
+  return writeSheets(() => comparisonFiles(comparison, from, to, beside), outDir, 'comparison');
 }
 
 /** Writes the manual into `manual/` of a folder, in the same way. */
 export async function writeManual(texts: readonly ManualText[], outDir: string): Promise<WrittenPage[]> {
-  return writeSheets(manualConfig(texts), outDir, 'manual');
+  return writeSheets(() => manualFiles(texts), outDir, 'manual');
 }
 
 async function writeSheets(
-  config: (config: UserConfig) => void,
+  files: () => readonly BookFile[],
   outDir: string,
   name: 'book' | 'comparison' | 'manual',
-  files: ReadonlyMap<string, Uint8Array> = new Map(),
+  copies: ReadonlyMap<string, Uint8Array> = new Map(),
 ): Promise<WrittenPage[]> {
   const out = resolve(outDir);
   return makeInPlace(out, `the pages of ${name}`, async (stage) => {
     const fresh = join(stage, name);
-    // One instance writes one set of sheets: a second write would reuse the first one's data.
-    const eleventy = new Eleventy(pagesRoot, fresh, { quietMode: true, configPath: false, config });
-    eleventy.disableLogger();
-    await eleventy.write();
-    for (const [path, bytes] of files) await writeAtomically(join(fresh, path), bytes);
+    // One instance writes once: a second write would reuse the first one's data.
+    for (const config of partsOf(files())) {
+      const eleventy = new Eleventy(pagesRoot, fresh, { quietMode: true, configPath: false, config });
+      eleventy.disableLogger();
+      await eleventy.write();
+    }
+    for (const [path, bytes] of copies) await writeAtomically(join(fresh, path), bytes);
     return listPages(fresh, name);
   });
 }

@@ -1,4 +1,4 @@
-import type { BookSelection, LookUp } from '../core/book/index.js';
+import { groupBy, type BookSelection, type LookUp } from '../core/book/index.js';
 import { col, type Cell, type Column, type Names } from '../sheet/index.js';
 import { optionsAt } from './options-at.js';
 import { placesOf } from './places-of.js';
@@ -45,7 +45,7 @@ export const backing = schedule<NeedRow>({
 /** Needs of all products that stand or are considered, the same thing asked in several rooms once, by the trade that provides it
  *  and then by the trade that asks. What a trade needs of itself it knows. */
 export function needRows(look: LookUp): readonly NeedRow[] {
-  const rows = new Map<string, NeedRow>();
+  const rows = new Map<string, Asked>();
   const options = new Map(look.book.options.map((option) => [option.id, option]));
   for (const selection of look.book.selections) {
     if (selection.state === 'none') continue;
@@ -54,38 +54,34 @@ export function needRows(look: LookUp): readonly NeedRow[] {
       for (const { what, by, before } of option?.needs ?? []) {
         if (!option || by === selection.trade) continue;
         const key = JSON.stringify([by, selection.trade, before, what]);
-        const product = { option: id, name: option.name };
-        rows.set(key, joined(rows.get(key) ?? emptyRow(what, by, before, selection, look), product, selection));
+        const asked = rows.get(key) ?? nothingAsked(what, by, before, selection, look);
+        rows.set(key, asked);
+        // A product is decided when it is so at one place at least.
+        const isDecided = selection.state !== 'open' || asked.products.get(id)?.isDecided === true;
+        asked.products.set(id, { option: id, name: option.name, isDecided });
+        const place = { room: selection.room, text: placesOf(selection) };
+        asked.places.set(JSON.stringify(place), place);
       }
     }
   }
   const order = new Map(look.book.trades.map(({ slug }, index) => [slug, index]));
   const place = (slug: string): number => order.get(slug) ?? order.size;
-  return [...rows.values()].toSorted((a, b) => place(a.by) - place(b.by) || place(a.of) - place(b.of));
+  return [...rows.values()]
+    .map(({ row, products, places }) => ({ ...row, products: [...products.values()], places: [...places.values()] }))
+    .toSorted((a, b) => place(a.by) - place(b.by) || place(a.of) - place(b.of));
 }
 
-function emptyRow(what: string, by: string, before: string, { trade }: BookSelection, { book }: LookUp): NeedRow {
+/** A row while its products and places are gathered. */
+interface Asked {
+  readonly row: Omit<NeedRow, 'products' | 'places'>;
+  readonly products: Map<string, NeedRow['products'][number]>;
+  readonly places: Map<string, NeedRow['places'][number]>;
+}
+
+function nothingAsked(what: string, by: string, before: string, { trade }: BookSelection, { book }: LookUp): Asked {
   const day = book.calendar.milestones.find(({ id }) => id === before)?.date;
-  return { what, by, of: trade, before, ...(day !== undefined && { day }), products: [], places: [] };
-}
-
-/** A product is decided when it is so at one place at least. */
-function joined(
-  row: NeedRow,
-  product: Pick<NeedRow['products'][number], 'option' | 'name'>,
-  selection: BookSelection,
-): NeedRow {
-  const isDecided = selection.state !== 'open';
-  const known = row.products.find(({ option }) => option === product.option);
-  const place = { room: selection.room, text: placesOf(selection) };
-  const isSaid = row.places.some(({ room, text }) => room === place.room && text === place.text);
-  return {
-    ...row,
-    products: known
-      ? row.products.map((one) => (one === known ? { ...one, isDecided: one.isDecided || isDecided } : one))
-      : [...row.products, { ...product, isDecided }],
-    places: isSaid ? row.places : [...row.places, place],
-  };
+  const row = { what, by, of: trade, before, ...(day !== undefined && { day }) };
+  return { row, products: new Map(), places: new Map() };
 }
 
 function productCell({ option, name, isDecided }: NeedRow['products'][number]): Cell {
@@ -100,9 +96,8 @@ function productCell({ option, name, isDecided }: NeedRow['products'][number]): 
 
 /** One line a room; the places of a room side by side. */
 function placesCell({ places }: NeedRow, names: Names): readonly { readonly at: string; readonly cell: Cell }[] {
-  const rooms = [...new Set(places.map(({ room }) => room))];
-  return rooms.map((slug) => {
-    const said = places.filter(({ room }) => room === slug).map(({ text }) => text);
-    return { at: names.number(slug), cell: { is: 'words', text: said.join('; ') } };
-  });
+  return [...groupBy(places, ({ room }) => room)].map(([slug, own]) => ({
+    at: names.number(slug),
+    cell: { is: 'words', text: own.map(({ text }) => text).join('; ') },
+  }));
 }

@@ -1,4 +1,11 @@
-import type { FinishGroup, FinishKey, FinishNote, FinishRow, LookUp } from '../core/book/index.js';
+import {
+  groupBy,
+  type FinishGroup,
+  type FinishKey,
+  type FinishNote,
+  type FinishRow,
+  type LookUp,
+} from '../core/book/index.js';
 import { scheduleColumns, type ScheduleColumn } from '../core/model/index.js';
 import { col, words, type Cell, type Column, type Finish, type Names, type Width } from '../sheet/index.js';
 import { capital, lower } from '../base/units/index.js';
@@ -96,10 +103,13 @@ export const finishRemarks = schedule<FinishNote>({
 function notesFor({ book, selection }: LookUp, trade?: string): readonly FinishNote[] {
   const { notes } = book.schedules.finish;
   if (trade === undefined) return notes;
-  const own = book.selections.filter((one) => one.trade === trade && one.state !== 'none');
+  const own = groupBy(
+    book.selections.filter((one) => one.trade === trade && one.state !== 'none'),
+    ({ room }) => room,
+  );
   return notes.filter(({ selection: id }) => {
     const of = selection(id);
-    return of !== undefined && (of.trade === trade || own.some((one) => sharePlace(one, of)));
+    return of !== undefined && (of.trade === trade || (own.get(of.room) ?? []).some((one) => sharePlace(one, of)));
   });
 }
 

@@ -69,6 +69,6 @@ function byTrade<Row extends { readonly trade: string }>({ book }: LookUp, rows:
 }
 
 function roomsOf(look: LookUp, shares: readonly { readonly selection: string }[]): readonly string[] {
-  const slugs = new Set(shares.map(({ selection }) => look.selection(selection)?.room));
-  return look.book.rooms.map(({ slug }) => slug).filter((slug) => slugs.has(slug));
+  const slugs = new Set(shares.flatMap(({ selection }) => look.selection(selection)?.room ?? []));
+  return [...slugs].toSorted((a, b) => look.orderOf(a) - look.orderOf(b));
 }

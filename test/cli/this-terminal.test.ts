@@ -62,8 +62,8 @@ describe('progress', () => {
     house.remove();
     expect(doing).toEqual([
       'reading the records',
-      'making the pages of the handouts',
-      'printing the handouts, 1 of 1: Carpentry',
+      'making the pages of the handout: Carpentry',
+      'printing the handout: Carpentry',
     ]);
   });
 });

@@ -6,6 +6,9 @@ const controls = /[\u0000-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2
 const controlsInLine =
   /\r(?!\n)|[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069]/gu;
 
+/** What JSON leaves of them within its strings. */
+const controlsInJson = /[\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069]/gu;
+
 /** A text as one line of a terminal: each control character becomes one plain sign, so that columns stay. */
 export function printable(text: string): string {
   return text.replace(/\t/gu, ' ').replace(controls, '�');
@@ -19,7 +22,5 @@ export function printableLines(text: string): string {
 /** A value as JSON, in which no control character stands as itself, whoever reads it. */
 export function printableJson(value: unknown): string {
   const json = JSON.stringify(value, null, 2);
-  return json.replace(controls, (sign) =>
-    sign === '\n' ? sign : `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
-  );
+  return json.replace(controlsInJson, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }

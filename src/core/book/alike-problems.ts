@@ -1,11 +1,15 @@
 import { problemAt, type Problem } from '../../base/problem/index.js';
 import type { Option, Records, Selection } from '../model/index.js';
+import { optionId } from './draft.js';
 import { roleOf, shownFacts, type SeenRole } from './seen.js';
 
 /** A notice for each two options that are considered for one place, which is open, and that pictures show alike, at the swatch of the later one by its slug. Of a category
  *  that no picture shows, and of options without a swatch, nothing is said. */
 export function alikeProblems({ rooms, categories, options }: Records): readonly Problem[] {
   const bySlug = new Map(categories.map((category) => [category.slug, category]));
+  const shown = new Map(
+    options.flatMap((option) => (option.swatch ? [[optionId(option.category, option.slug), option] as const] : [])),
+  );
   const found = new Map<string, Problem>();
   for (const { name, selections } of rooms)
     for (const selection of selections) {
@@ -17,7 +21,7 @@ export function alikeProblems({ rooms, categories, options }: Records): readonly
           selection.at.map((id) => ({ id })),
         );
       if (!role || role === 'unit' || selection.chosen !== undefined) continue;
-      for (const [one, other] of pairsOf(consideredOf(selection, options))) {
+      for (const [one, other] of pairsOf(consideredOf(selection, shown))) {
         const key = `${category.slug} ${one.slug} ${other.slug}`;
         if (found.has(key) || lookOf(one, role) !== lookOf(other, role)) continue;
         found.set(key, alikeProblem(one, other, `${category.name}, ${name}`));
@@ -26,9 +30,9 @@ export function alikeProblems({ rooms, categories, options }: Records): readonly
   return [...found.values()];
 }
 
-function consideredOf({ category, considering }: Selection, options: readonly Option[]): readonly Option[] {
-  return options
-    .filter((option) => option.category === category && option.swatch && considering.includes(option.slug))
+function consideredOf({ category, considering }: Selection, options: ReadonlyMap<string, Option>): readonly Option[] {
+  return [...new Set(considering)]
+    .flatMap((slug) => options.get(optionId(category, slug)) ?? [])
     .toSorted((one, other) => (one.slug < other.slug ? -1 : 1));
 }
 

@@ -10,6 +10,7 @@ import {
 import { problemAt, type Outcome, type Problem } from '../../base/problem/index.js';
 import { conventionOf, exceptProblems, laidWords, takeOff, type Place, type Takeoff } from '../takeoff/index.js';
 import { once } from '../../base/units/index.js';
+import { groupBy } from './group-by.js';
 import { freshWork, type Work } from './kept-work.js';
 import { countsByNeighbours, neighboursOf, type Neighbours } from './neighbours.js';
 import { optionSlugs } from './option-slugs.js';
@@ -107,8 +108,9 @@ function recordedButNotMeasured(room: Room, measure: RoomMeasure): (word: string
 /** A draft as it would be with an option chosen, or `none`, and nothing ordered. An option that was not at hand is taken off. */
 export function withChoice(draft: Draft, chosen: string, options: readonly Option[]): Draft {
   const selection: Selection = { ...draft.selection, chosen, facts: [] };
+  if (draft.options.has(chosen)) return { ...draft, selection };
   const option = options.find(({ category, slug }) => category === draft.category.slug && slug === chosen);
-  if (!option || draft.options.has(chosen)) return { ...draft, selection };
+  if (!option) return { ...draft, selection };
   const { takeoffs } = takeOff({ ...draft, selection }, draft.places, option);
   return { ...draft, selection, options: new Map([...draft.options, [chosen, { option, takeoffs }]]) };
 }
@@ -119,9 +121,10 @@ export function withNeighbours(
   { categories, rooms }: Records,
   measures: ReadonlyMap<string, RoomMeasure>,
 ): readonly Draft[] {
+  const byRoom = groupBy(drafts, ({ room }) => room.slug);
   const selecting = rooms.map((room) => ({
     ...room,
-    selections: drafts.filter((draft) => draft.room.slug === room.slug).map(({ selection }) => selection),
+    selections: (byRoom.get(room.slug) ?? []).map(({ selection }) => selection),
   }));
   const neighbours = neighboursOf(selecting, measures, categories);
   return drafts.map((draft) => {

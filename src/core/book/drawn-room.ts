@@ -42,6 +42,17 @@ export interface DrawnCourses extends Pick<LayoutSummary, 'lay' | 'face' | 'surf
   readonly product: string;
 }
 
+/** Names of the rooms that a room's walls and openings lead to, by their slugs. */
+function namesBeside({ walls, openings }: RoomMeasure, look: LookUp): ReadonlyMap<string, string> {
+  const slugs = [...walls.flatMap(({ openTo }) => openTo ?? []), ...openings.map(({ to }) => to)];
+  return new Map(
+    slugs.flatMap((slug) => {
+      const room = look.room(slug);
+      return room ? [[slug, room.name] as const] : [];
+    }),
+  );
+}
+
 /** Finds in a room's selections what its drawings show. An open choice is named as such. The picture shows `instead` in place of what stands. */
 export function drawnRoom(room: BookRoom, look: LookUp, instead?: Instead): DrawnRoom {
   const selections = look.selectionsOf(room);
@@ -57,7 +68,7 @@ export function drawnRoom(room: BookRoom, look: LookUp, instead?: Instead): Draw
     measure,
     number,
     name,
-    neighbours: new Map(look.book.rooms.map((other) => [other.slug, other.name])),
+    neighbours: namesBeside(measure, look),
     ...(ceiling && { ceiling }),
     ...(floor && { floor }),
     walls: new Map(

@@ -19,6 +19,8 @@ export interface LookUp<B = Book> {
   decisionOf(selection: string): JointDecision | undefined;
   /** What an option of an open selection moves over what else may be chosen with it. */
   rangeOf(selection: string, option: string): Range | undefined;
+  /** Where a room stands in the order of the Book's. */
+  orderOf(room: string): number;
   roomName(slug: string): string;
   /** `101 Great room`. */
   roomTitle(slug: string): string;
@@ -34,6 +36,7 @@ export function lookUp<B extends Omit<Book, 'schedules'> = Book>(book: B): LookU
   const categories = new Map(book.categories.map((category) => [category.slug, category]));
   const selections = new Map(book.selections.map((selection) => [selection.id, selection]));
   const rooms = new Map(book.rooms.map((room) => [room.slug, room]));
+  const order = new Map(book.rooms.map(({ slug }, index) => [slug, index]));
   const trades = new Map(book.trades.map((trade) => [trade.slug, trade.name]));
   const levels = new Map(book.levels.map((level) => [level.id, level.name]));
   const milestones = new Map(book.calendar.milestones.map((milestone) => [milestone.id, milestone.name]));
@@ -65,6 +68,7 @@ export function lookUp<B extends Omit<Book, 'schedules'> = Book>(book: B): LookU
       decisions()
         .get(selection)
         ?.choice.options.find((each) => each.option === option)?.range,
+    orderOf: (slug) => order.get(slug) ?? 0,
     roomName: (slug) => rooms.get(slug)?.name ?? (slug === 'outside' ? 'Outside' : slug),
     roomTitle: (slug) => {
       const room = rooms.get(slug);

@@ -20,10 +20,16 @@ export function neighboursOf(
     const measure = measures.get(room.slug);
     return measure ? [{ ...room, measure }] : [];
   });
+  const indexOf = new Map(selecting.map(({ slug }, index) => [slug, index]));
   return (slug, category) => {
-    const index = selecting.findIndex((room) => room.slug === slug);
-    const room = selecting[index];
-    const counted = room && countedBefore(room, category, selecting.slice(0, index));
+    const index = indexOf.get(slug);
+    const room = index === undefined ? undefined : selecting[index];
+    const before = (slugs: readonly string[]): readonly SelectingRoom[] =>
+      [...new Set(slugs.flatMap((other) => indexOf.get(other) ?? []))]
+        .filter((at) => index !== undefined && at < index)
+        .toSorted((a, b) => a - b)
+        .flatMap((at) => selecting[at] ?? []);
+    const counted = room && countedBefore(room, category, before);
     return { joints, ...(counted && { counted }) };
   };
 }

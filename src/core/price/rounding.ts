@@ -45,20 +45,48 @@ function wholeCoins(price: Dinero<bigint, string>): Cents {
  *  left over go to the largest remainders, ties to the earlier one. All weights zero: the first takes it all.
  *  Source: the largest-remainder (Hamilton) method of apportionment. */
 export function shareOut(amount: Cents, weights: readonly number[]): Cents[] {
-  const whole = weights.map((weight) => BigInt(Math.round(weight * 10 ** quantityScale)));
-  const sum = whole.reduce((total, weight) => total + weight, 0n);
-  if (sum === 0n) return weights.map((_, index) => (index === 0 ? amount : 0) as Cents);
-  const exact = whole.map((weight) => BigInt(amount) * weight);
-  const shares = exact.map((share) => share / sum);
-  let left = Number(BigInt(amount) - shares.reduce((total, share) => total + share, 0n));
-  const byRemainder = exact
-    .map((share, index) => ({ index, remainder: share % sum }))
+  if (amount === 0) return weights.map(() => 0 as Cents);
+  const whole = weights.map((weight) => Math.round(weight * 10 ** quantityScale));
+  const sum = whole.reduce((total, weight) => total + weight, 0);
+  if (sum === 0) return weights.map((_, index) => (index === 0 ? amount : 0) as Cents);
+  const parts = isExact(amount, whole, sum) ? dividedNumbers(amount, whole, sum) : dividedIntegers(amount, whole);
+  const result = parts.map(({ share }) => share);
+  let left = amount - result.reduce((total, share) => total + share, 0);
+  const byRemainder = parts
+    .map(({ remainder }, index) => ({ index, remainder }))
     .sort((a, b) => (a.remainder === b.remainder ? a.index - b.index : a.remainder > b.remainder ? -1 : 1));
-  const result = shares.map(Number);
   for (const { index } of byRemainder) {
     if (left === 0) break;
     result[index] = (result[index] ?? 0) + 1;
     left -= 1;
   }
   return result as Cents[];
+}
+
+/** A whole share, and what is left of the division. */
+interface Part {
+  readonly share: number;
+  readonly remainder: number | bigint;
+}
+
+/** Do an amount and weights stay whole numbers where they are multiplied, and added up? Those of a house do, and are divided many times faster. */
+function isExact(amount: Cents, whole: readonly number[], sum: number): boolean {
+  const most = whole.reduce((greatest, weight) => Math.max(greatest, weight), 0);
+  return sum <= Number.MAX_SAFE_INTEGER && Math.abs(amount) * most <= Number.MAX_SAFE_INTEGER;
+}
+
+function dividedNumbers(amount: Cents, whole: readonly number[], sum: number): readonly Part[] {
+  return whole.map((weight) => {
+    const remainder = (amount * weight) % sum;
+    return { share: (amount * weight - remainder) / sum, remainder };
+  });
+}
+
+function dividedIntegers(amount: Cents, weights: readonly number[]): readonly Part[] {
+  const whole = weights.map(BigInt);
+  const sum = whole.reduce((total, weight) => total + weight, 0n);
+  return whole.map((weight) => {
+    const exact = BigInt(amount) * weight;
+    return { share: Number(exact / sum), remainder: exact % sum };
+  });
 }

@@ -14,6 +14,8 @@ export interface Draft {
   /** Absent when house.md is missing or cannot be read: nothing that refers to it is checked. */
   readonly house?: HouseDraft;
   readonly rooms: readonly RoomDraft[];
+  /** The same by their names. */
+  readonly roomNamed: ReadonlyMap<string, RoomDraft>;
   readonly options: readonly OptionDraft[];
   readonly categories: readonly CategoryDraft[];
   readonly trades: readonly TradeDraft[];

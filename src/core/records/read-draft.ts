@@ -182,6 +182,7 @@ function draftOf(
   return {
     draft: {
       rooms,
+      roomNamed: new Map(rooms.map((room) => [room.slug, room])),
       options,
       categories,
       trades,

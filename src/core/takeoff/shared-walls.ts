@@ -15,17 +15,18 @@ export interface SelectingRoom {
   readonly selections: readonly Selection[];
 }
 
-/** What the rooms before this one count of the walls they share with it. Undefined where the category counts each side. */
+/** What the rooms before this one count of the walls they share with it. Undefined where the category counts each side. `before` answers, in order, which of
+ *  some rooms come before it: only its neighbours can share one. */
 export function countedBefore(
   room: Pick<SelectingRoom, 'slug' | 'measure'>,
   { slug: category, measure: rule }: Category,
-  before: readonly SelectingRoom[],
+  before: (slugs: readonly string[]) => readonly SelectingRoom[],
 ): SharedWalls | undefined {
   if (rule.betweenRooms !== 'once') return undefined;
-  const near = neighboursOf(room.measure);
-  const others = before
-    .filter(({ slug }) => slug !== room.slug && near.has(slug))
-    .map((from) => ({ from, selected: selectedWalls(from, category) }));
+  const others = before([...neighboursOf(room.measure)]).map((from) => ({
+    from,
+    selected: selectedWalls(from, category),
+  }));
   return new Map(
     room.measure.walls.flatMap((wall) => {
       const counted = others.flatMap(({ from, selected }) =>

@@ -119,28 +119,39 @@ export function poolSupplies(used: readonly Using[]): readonly SupplyOrder[] {
 
 /** The same for a part of the house, such as a room: no packs are opened for it alone. */
 export function sumSupplies(used: readonly Using[]): readonly SupplyOrder[] {
-  const pools = new Map<string, SupplyOrder>();
+  const pools = new Map<string, Pool>();
   for (const { selection, trade, takeoff } of used) {
     for (const supply of takeoff.flatMap(({ supplies }) => supplies ?? [])) {
       if (supply.required === 0) continue;
       const { what, unit, pack } = supply;
       const key = [trade, what, unit, pack?.name, pack?.holds].join('\n');
-      const before = pools.get(key) ?? { trade, what, unit, ...(pack && { pack }), ...nothing };
-      pools.set(key, withShare(before, selection, supply));
+      const pool = pools.get(key) ?? {
+        of: { trade, what, unit, ...(pack && { pack }) },
+        sums: { net: 0, required: 0 },
+        shares: new Map<string, number>(),
+        sources: new Set<string>(),
+      };
+      pools.set(key, pool);
+      pool.sums.net += supply.net;
+      pool.sums.required += supply.required;
+      pool.shares.set(selection, (pool.shares.get(selection) ?? 0) + supply.required);
+      pool.sources.add(supply.source);
     }
   }
-  return [...pools.values()];
+  return [...pools.values()].map(({ of, sums, shares, sources }) => ({
+    ...of,
+    ...sums,
+    shares: [...shares].map(([selection, required]) => ({ selection, required })),
+    sources: [...sources],
+  }));
 }
 
-const nothing = { net: 0, required: 0, shares: [], sources: [] };
-
-function withShare(pool: SupplyOrder, selection: string, { net, required, source }: SupplyQuantity): SupplyOrder {
-  const own = pool.shares.find((share) => share.selection === selection);
-  const shares = own
-    ? pool.shares.map((share) => (share === own ? { selection, required: own.required + required } : share))
-    : [...pool.shares, { selection, required }];
-  const sources = pool.sources.includes(source) ? pool.sources : [...pool.sources, source];
-  return { ...pool, net: pool.net + net, required: pool.required + required, shares, sources };
+/** A supply while it is summed. */
+interface Pool {
+  readonly of: Pick<SupplyOrder, 'trade' | 'what' | 'unit' | 'pack'>;
+  readonly sums: { net: number; required: number };
+  readonly shares: Map<string, number>;
+  readonly sources: Set<string>;
 }
 
 /** `380 lin ft / 1,000 sq ft × 844 sq ft` with its factors, for people; with as many digits as lead to what is required as printed. */

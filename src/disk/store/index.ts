@@ -14,4 +14,12 @@ export { readPhotoFile } from './read-photo-file.js';
 export { writeAtomically } from './write-atomically.js';
 export { writeNew } from './write-new.js';
 export { refuseTaken, writeNewFolder } from './write-new-folder.js';
-export { outputMark, OutputRefused, outputWords, refuseForeign, replaceFolder, writeTree } from './write-tree.js';
+export {
+  outputMark,
+  OutputRefused,
+  outputWords,
+  refuseForeign,
+  replaceFolder,
+  writeTree,
+  type TreeFile,
+} from './write-tree.js';

@@ -12,14 +12,15 @@ export const outputMark = '.bookmatch-output';
 /** What the mark says to whoever opens it. */
 export const outputWords = 'Made by bookmatch: the whole folder is replaced by the next build.\n';
 
-/** Replaces a folder by `files` (path with / → content), all of them or none. Rejects with OutputRefused for a folder that holds
- *  other things, and for a path that leads out of it; otherwise when the disk refuses. */
-export async function writeTree(dir: string, files: ReadonlyMap<string, Uint8Array | string>): Promise<void> {
-  for (const path of files.keys()) {
-    if (!isInside(path)) throw new OutputRefused(`'${path}' leads out of ${dir}`);
-  }
+/** A file of a folder, by its path with `/`, and what is in it. */
+export type TreeFile = readonly [path: string, content: Uint8Array | string];
+
+/** Replaces a folder by `files`, all of them or none; those that are made one after the other are not held together. Rejects with OutputRefused for a
+ *  folder that holds other things, and for a path that leads out of it; otherwise when the disk refuses. */
+export async function writeTree(dir: string, files: Iterable<TreeFile> | AsyncIterable<TreeFile>): Promise<void> {
   await replaceFolder(dir, async (fresh) => {
-    for (const [path, content] of files) {
+    for await (const [path, content] of files) {
+      if (!isInside(path)) throw new OutputRefused(`'${path}' leads out of ${dir}`);
       const full = join(fresh, ...path.split('/'));
       await makeFolder(dirname(full));
       await writeFile(full, content);

@@ -66,7 +66,7 @@ interface HandoutSheets {
   readonly schedules: readonly PrintTable[];
   readonly sections: readonly SectionRow[];
   /** Labels that rows of schedules carry, and the signs of what is said. */
-  readonly anchors: readonly string[];
+  readonly anchors: Readonly<Record<string, true>>;
   readonly signs: Readonly<Record<string, string>>;
 }
 

@@ -47,7 +47,7 @@ interface Sheets {
   /** Sheets of blocks, by name. */
   readonly set: Readonly<Record<string, PrintSheet>>;
   /** Labels that rows carry, and the signs of what is said of them. */
-  readonly anchors: readonly string[];
+  readonly anchors: Readonly<Record<string, true>>;
   readonly signs: Readonly<Record<string, string>>;
   /** Absent where nothing is open, and in what is issued. */
   readonly toDecide?: ToDecide;

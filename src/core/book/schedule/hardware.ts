@@ -1,6 +1,7 @@
 import { carries, factOf, makerText } from '../../fact/index.js';
 import { doorFunctions, type OpeningMeasure } from '../../model/index.js';
 import type { BookOption } from '../book.js';
+import { groupBy } from '../group-by.js';
 import { compareMarks } from './marks.js';
 import type { HardwareSet } from './schedule.js';
 import { standingId, standingOf } from './scheduled.js';
@@ -17,9 +18,9 @@ interface Hung {
 /** A set for each hardware that stands on a door in one function, for one leaf or a pair: in the order of the options, then of
  *  the functions, with the doors that have it. */
 export function hardwareSets(look: Unscheduled): readonly HardwareSet[] {
-  const hung = hungDoors(look);
+  const hung = groupBy(hungDoors(look), ({ option }) => option);
   const sets = look.book.options.flatMap((option) => {
-    const own = hung.filter((one) => one.option === option.id);
+    const own = hung.get(option.id) ?? [];
     const keys = [...new Set(own.map(({ opening }) => orderOf(opening)))].sort((a, b) => a - b);
     return keys.map((key) => ({ option, doors: own.filter(({ opening }) => orderOf(opening) === key) }));
   });

@@ -65,7 +65,7 @@ function ownProblems({ mark, kind, to, swing, path }: OwnOpening, room: RoomDraf
     const among = [...draft.slugs.rooms, 'outside'];
     problems.push(unknown(origin, [...path, 'to'], { code: 'room-unknown', message, name: to, among, lives: rooms }));
   } else if (to !== 'outside') {
-    const there = draft.rooms.find(({ slug }) => slug === to);
+    const there = draft.roomNamed.get(to);
     // An open way into a room that is open to this one has no wall on the other side to be recorded in.
     const runsOn = kind === 'open' && (there?.sides?.some(({ openTo }) => openTo === room.slug) ?? false);
     if (there?.knowsMarks && !runsOn && !there.marks.has(mark)) {
@@ -98,7 +98,7 @@ function seenProblems({ mark, recordedIn, path }: SeenOpening, room: RoomDraft, 
       unknown(origin, at, { code: 'room-unknown', message, name: recordedIn, among: draft.slugs.rooms, lives: rooms }),
     ];
   }
-  const there = draft.rooms.find(({ slug }) => slug === recordedIn);
+  const there = draft.roomNamed.get(recordedIn);
   if (!there?.knowsMarks) return [];
   if (!there.marks.has(mark)) {
     const message = `${there.name} records no opening '${mark}'`;

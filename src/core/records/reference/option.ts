@@ -63,10 +63,11 @@ function familyProblems(
 function coatingProblems({ record: { raw, origin, sound } }: OptionDraft, draft: Draft): readonly Problem[] {
   if (!sound(['attributes'])) return [];
   const asks = draft.categories.find(({ record }) => record.raw.attributes?.[paintFact] !== undefined);
-  const paints = draft.options.filter(({ category }) => category === asks?.slug).map(({ slug }) => slug);
+  const isPaint = (named: string): boolean =>
+    draft.options.some(({ category, slug }) => category === asks?.slug && slug === named);
   return coatings.flatMap((name) => {
     const slug = raw.attributes?.[name];
-    if (typeof slug !== 'string' || !asks || paints.includes(slug)) return [];
+    if (typeof slug !== 'string' || !asks || isPaint(slug)) return [];
     return [unknownOption(origin, ['attributes', name], slug, { category: asks.slug, draft })];
   });
 }
