@@ -10,6 +10,8 @@ import { printableJson, type Problem } from '../base/problem/index.js';
 import { changeOrderFiles, tryingOf } from './beside-book.js';
 import type { Console } from './console.js';
 import {
+  checkHouseDir,
+  dayOf,
   loadFor,
   type LoadedFor,
   reportBriefly,
@@ -18,6 +20,7 @@ import {
   withHouseOptions,
   type HouseOptions,
 } from './house-options.js';
+import { keptBuild, madeIn, type Made } from './kept-build.js';
 import { keptPdfs } from './kept-pdfs.js';
 import { changesSince, type IssueChanges } from './issue-changes.js';
 import { handoutStamps } from './stamp-handout.js';
@@ -34,28 +37,48 @@ export function build(console: Console, done: (code: number) => void): Command {
     .option('--out <dir>', 'where to write (default: _site in the house folder)')
     .option('--json', 'print the computed Book as JSON instead of writing anything')
     .action(async (options: BuildOptions) => {
-      const loaded = withHandoutProblems(await loadFor(options, console));
-      reportBriefly(loaded, loaded.book ? '' : 'Nothing was written.', console);
-      if (!loaded.book) return done(1);
-      if (options.json) {
-        console.out(`${printableJson(loaded.book)}\n`);
-        return done(0);
-      }
+      if (options.json) return done(await printJson(options, console));
+      const dir = checkHouseDir(options.house);
       const out = resolve(options.out ?? resolve(options.house, '_site'));
-      await writeOrRefuse(() => refuseForeignParts(out), '. Nothing was written.');
-      const { book } = loaded;
-      const { pages, trades, problems } = await makeInPlace(out, 'the book', (stage) =>
-        makeParts(loaded, book, stage, console),
-      );
-      reportProblems({ problems }, '', console);
-      console.tell(
-        `${join(out, 'book', 'index.html')}  the book, ${pages} pages\n` +
-          `${join(out, 'book.pdf')}  the book to print and sign\n` +
-          `${join(out, 'data')}  the Book as JSON, quantities, orders and schedules as CSV, decide-by days as iCalendar\n` +
-          `${join(out, 'handout')}  a handout for each of ${trades} trades: a folder of pages with its PDF, without any money\n`,
-      );
-      done(0);
+      const on = dayOf(options.on, console);
+      const built = await keptBuild({ dir, out, by: [on] }, console, (own) => writeBook({ ...options, on }, out, own));
+      if (built === 'up to date') console.tell(`${out} is up to date: nothing that it is made from has changed.\n`);
+      done(built === 'nothing built' ? 1 : 0);
     });
+}
+
+async function printJson(options: HouseOptions, console: Console): Promise<number> {
+  const book = await bookFor(options, console);
+  if (book) console.out(`${printableJson(book.book)}\n`);
+  return book ? 0 : 1;
+}
+
+/** The Book, when the records have no errors; what they have is told. */
+async function bookFor(
+  options: HouseOptions,
+  console: Console,
+): Promise<{ readonly loaded: LoadedFor; readonly book: Book } | undefined> {
+  const loaded = withHandoutProblems(await loadFor(options, console));
+  reportBriefly(loaded, loaded.book ? '' : 'Nothing was written.', console);
+  return loaded.book && { loaded, book: loaded.book };
+}
+
+async function writeBook(options: HouseOptions, out: string, console: Console): Promise<Made | undefined> {
+  const found = await bookFor(options, console);
+  if (!found) return undefined;
+  await writeOrRefuse(() => refuseForeignParts(out), '. Nothing was written.');
+  const { pages, trades, problems, made } = await makeInPlace(out, 'the book', async (stage) => ({
+    ...(await makeParts(found.loaded, found.book, stage, console)),
+    made: await madeIn(stage),
+  }));
+  reportProblems({ problems }, '', console);
+  console.tell(
+    `${join(out, 'book', 'index.html')}  the book, ${pages} pages\n` +
+      `${join(out, 'book.pdf')}  the book to print and sign\n` +
+      `${join(out, 'data')}  the Book as JSON, quantities, orders and schedules as CSV, decide-by days as iCalendar\n` +
+      `${join(out, 'handout')}  a handout for each of ${trades} trades: a folder of pages with its PDF, without any money\n`,
+  );
+  return made;
 }
 
 /** Folders that somebody else filled are not replaced. */

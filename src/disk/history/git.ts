@@ -1,5 +1,6 @@
 import { execFile } from 'node:child_process';
 import process from 'node:process';
+import { once } from '../../base/units/index.js';
 
 /** What git said, or why it could not be asked. */
 type GitAnswer = { readonly ok: true; readonly out: Buffer } | { readonly ok: false; readonly why: string };
@@ -34,6 +35,12 @@ export function git(dir: string, args: readonly string[], options: GitOptions = 
     child.stdin?.end(input);
   });
 }
+
+/** The version of git, or why there is none. */
+export const gitVersion = once(async (): Promise<string> => {
+  const answer = await git('.', ['--version']);
+  return answer.ok ? answer.out.toString('utf8') : answer.why;
+});
 
 function firstLine(text: string): string {
   return text.split('\n')[0]?.replace(/^(fatal|error): /, '') ?? '';

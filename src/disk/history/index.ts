@@ -1,6 +1,6 @@
 /** Git. In: a house folder and a version. Out: the records at that version, or why they cannot be had; what differs in pairs of
  *  texts; files committed. Absent: any other writing to the repository. */
-export { git } from './git.js';
+export { git, gitVersion } from './git.js';
 export { beginHistory } from './begin-history.js';
 export { isCommitted } from './is-committed.js';
 export { commitFiles } from './commit-files.js';

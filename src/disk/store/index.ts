@@ -11,6 +11,8 @@ export { readListFile, readWorkbook, workbookKind } from './read-list-file.js';
 export { readFileInside } from './read-file.js';
 export { finishBegun, makeInPlace, makeStage, putInPlace, writeTogether, type Begun } from './put-in-place.js';
 export { readPhotoFile } from './read-photo-file.js';
+export { readsAlike, traceReads, type Read } from './reads.js';
+export { treeDigest } from './tree-digest.js';
 export { writeAtomically } from './write-atomically.js';
 export { writeNew } from './write-new.js';
 export { refuseTaken, writeNewFolder } from './write-new-folder.js';

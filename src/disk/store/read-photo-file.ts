@@ -3,10 +3,15 @@ import { constants } from 'node:fs';
 import { join, sep } from 'node:path';
 import { largestPhoto, readPhoto, type Photo } from '../../photo/index.js';
 import { unread, type Reading } from '../../base/units/index.js';
+import { noted } from './reads.js';
 
 /** A photograph of a house by its path, `photos/floor/oak.jpg`, or `../our-book/photos/floor/oak.jpg` of a folder that houses share; without what tells of
  *  its taking. A link may not lead out of the folder that has `photos`. */
-export async function readPhotoFile(dir: string, path: string): Promise<Reading<Photo>> {
+export const readPhotoFile = noted('photograph', readWithin, (photo) =>
+  photo.ok ? [photo.value.bytes, JSON.stringify({ ...photo.value, bytes: [] })] : [JSON.stringify(photo)],
+);
+
+async function readWithin(dir: string, path: string): Promise<Reading<Photo>> {
   const missing = unread(`there is no file ${path}`, 'put it there, or take photo out of the record');
   const at = path.indexOf('photos/');
   const root = await realpath(join(dir, path.slice(0, at))).catch(() => undefined);
