@@ -30,13 +30,20 @@ export function keptResults(houseDir: string, name?: string): KeptResults {
     put: async (key, value) => {
       const text = JSON.stringify(value);
       try {
-        await writeAtomically(join(folder, '.gitignore'), '# Kept by bookmatch to save time: safe to delete.\n*\n');
+        await ignoreIn(folder);
         await writeAtomically(pathOf(key), `${sha256(key + text)}\n${text}`);
       } catch {
         // Said above.
       }
     },
   };
+}
+
+/** Git is told once: a build keeps some dozen results, and each file that is written waits for the disk. */
+async function ignoreIn(folder: string): Promise<void> {
+  const path = join(folder, '.gitignore');
+  const text = '# Kept by bookmatch to save time: safe to delete.\n*\n';
+  if ((await readFile(path, 'utf8').catch(() => '')) !== text) await writeAtomically(path, text);
 }
 
 function sha256(text: string): string {
