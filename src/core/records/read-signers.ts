@@ -23,7 +23,8 @@ export function readSigners(house: Source): Signers {
   const front = readFrontMatter(house);
   if (!front.value) return { signers: [], broken: true };
   const record = checkRecord<RawHouse>('house', 'house', front.value);
-  return { signers: signersIn(record), broken: !record.sound(['signers']) };
+  const signers = signersIn(record).map(({ role, fingerprint }) => ({ role, fingerprint }));
+  return { signers, broken: !record.sound(['signers']) };
 }
 
 /** Those that can be read, each with its place in the list. */
