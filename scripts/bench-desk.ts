@@ -71,7 +71,8 @@ async function timeEdits(
 function higher(text: string, quarters: number): string {
   return text.replace(/^ceiling: flat (\d+)'-(\d+)"/mu, (_, feet: string, inches: string) => {
     const all = Number(inches) * 4 + quarters;
-    return `ceiling: flat ${feet}'-${all >> 2}${all % 4 === 0 ? '' : ` ${all % 4}/4`}"`;
+    const rest = all % 4 === 0 ? '' : ` ${all % 4}/4`;
+    return `ceiling: flat ${Number(feet) + Math.floor(all / 48)}'-${(all % 48) >> 2}${rest}"`;
   });
 }
 

@@ -15,12 +15,12 @@ function read(signers: string): ReturnType<typeof readSigners> {
 }
 
 test('a fingerprint is read with colons and without', () => {
-  const signers = `  - { role: owner, fingerprint: "${pairs.join(':')}" }\n  - { role: builder, fingerprint: ${pairs.join('')} }\n`;
-  const fingerprint = pairs.join('').toLowerCase();
+  const signers = `  - { role: owner, fingerprint: "${pairs.join(':')}" }\n  - { role: builder, fingerprint: ${pairs.toReversed().join('')} }\n`;
+  const fingerprint = (of: readonly string[]): string => of.join('').toLowerCase();
   expect(read(signers)).toEqual({
     signers: [
-      { role: 'owner', fingerprint },
-      { role: 'builder', fingerprint },
+      { role: 'owner', fingerprint: fingerprint(pairs) },
+      { role: 'builder', fingerprint: fingerprint(pairs.toReversed()) },
     ],
     broken: false,
   });
