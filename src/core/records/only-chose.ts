@@ -3,12 +3,35 @@ import { selectionId, type Records, type Room, type Selection } from '../model/i
 /** Do two readings of a house differ in nothing but who chose what for these selections, when and by which slip? Each record is held against
  *  itself with all that it says, its prose too. Where a selection is written may change: one of a finish set may now stand in its room's record. */
 export function onlyChose(before: Records, after: Records, chosen: ReadonlySet<string>): boolean {
-  return statement(before, chosen) === statement(after, chosen);
+  const [was, is] = [others(before), others(after)];
+  const keys = Object.keys({ ...was, ...is });
+  return (
+    keys.every((key) => saysSame(was[key], is[key])) &&
+    before.rooms.length === after.rooms.length &&
+    before.rooms.every((room, index) => isSameRoom(room, after.rooms[index], chosen))
+  );
 }
 
-/** All that the records say, but for these choices, as text. Without the texts themselves, in which the choices stand. */
-function statement({ sources: _, rooms, ...others }: Records, chosen: ReadonlySet<string>): string {
-  return JSON.stringify({ ...others, rooms: rooms.map((room) => roomWithout(room, chosen)) }, withoutPlaces);
+/** Without the texts themselves, in which the choices stand. */
+function others({ sources: _, rooms: __, ...rest }: Records): Readonly<Record<string, unknown>> {
+  return rest;
+}
+
+/** Records that both readings have are the same objects. */
+function saysSame(one: unknown, other: unknown): boolean {
+  if (one === other) return true;
+  if (Array.isArray(one) && Array.isArray(other))
+    return one.length === other.length && one.every((each, index) => saysSame(each, other[index]));
+  return statement(one) === statement(other);
+}
+
+function isSameRoom(one: Room, other: Room | undefined, chosen: ReadonlySet<string>): boolean {
+  if (one === other) return true;
+  return other !== undefined && statement(roomWithout(one, chosen)) === statement(roomWithout(other, chosen));
+}
+
+function statement(value: unknown): string {
+  return JSON.stringify(value, withoutPlaces);
 }
 
 function roomWithout({ selections, ...room }: Room, chosen: ReadonlySet<string>): object {
