@@ -36,7 +36,9 @@ interface Readers {
 function checkReferences(files: readonly Source[], { readDraft, marksOf }: Readers): Outcome<Records> {
   const sources = files.toSorted((a, b) => byText(a.path, b.path));
   const { draft, problems, locale } = readDraft(sources);
-  return inLocale(locale, () => checkDraft(sources, draft, [...problems, ...sources.flatMap(marksOf)]));
+  return inLocale(locale, () =>
+    checkDraft(sources, draft, [...problems, ...sources.flatMap((source) => marksOf(source))]),
+  );
 }
 
 /** `own`: what is wrong in each record by itself. */
