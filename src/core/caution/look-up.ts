@@ -19,6 +19,22 @@ export function tradesOf(house: HouseView, isKind: (category: Category) => boole
   return [...new Set(house.categories.filter(isKind).map(({ trade }) => trade))];
 }
 
+/** Where a timber stands, and whom what is seen of it concerns: the framers, and whoever finishes it. */
+export function ofTimber(
+  house: HouseView,
+  room: RoomView,
+  { id, name }: { readonly id: string; readonly name: string },
+) {
+  const selections = selectionsOn(room, id);
+  return {
+    room: room.slug,
+    place: id,
+    placeText: name,
+    selections: selections.map((selection) => selection.id),
+    trades: [...new Set([...tradesOf(house, isFraming), ...selections.map(({ category }) => category.trade)])],
+  };
+}
+
 export const isFraming = ({ layer }: Category): boolean => layer === 'framing';
 export const isRailing = ({ measure }: Category): boolean => measure.by === 'railing';
 export const isStone = ({ measure }: Category): boolean => measure.by === 'stone';

@@ -1,6 +1,6 @@
 import { timberOf, type Timber } from '../../feature/index.js';
 import { fromFeet, printLength, type Length } from '../../../base/units/index.js';
-import { isFraming, selectionsOn, tradesOf } from '../look-up.js';
+import { ofTimber } from '../look-up.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
 import { commonPractice } from './source.js';
@@ -29,16 +29,11 @@ export const jointAsWritten: Rule = {
         const timber = timberOf(feature);
         const odd = timber ? jointsIn(timber.joinery ?? '').filter(({ by }) => !isAdded(by, timber)) : [];
         if (!timber || odd.length === 0) return [];
-        const selections = selectionsOn(room, feature.id);
         const said = odd.map(({ what, by }) => `${what} of ${printLength(by)}`).join(' and ');
         const [first, second] = timber.ends;
         return [
           {
-            room: room.slug,
-            place: feature.id,
-            placeText: feature.name,
-            selections: selections.map(({ id }) => id),
-            trades: [...new Set([...tradesOf(house, isFraming), ...selections.map(({ category }) => category.trade)])],
+            ...ofTimber(house, room, feature),
             seen: `The joinery of ${feature.name} says ${said}; ${printLength(first)} and ${printLength(second)} are added at its ends.`,
             says: 'Pieces are drawn, cut and ordered by what is added at their ends. One of the two is not what was meant.',
             ask: 'the framer, and the structural engineer where it carries',

@@ -1,6 +1,6 @@
 import { timberOf, timbersOutside, type TimberOutside } from '../../feature/index.js';
 import { counted, printLength } from '../../../base/units/index.js';
-import { isFraming, selectionsOn, tradesOf } from '../look-up.js';
+import { ofTimber } from '../look-up.js';
 import type { ExampleRooms } from './example.js';
 import type { Rule } from './rule.js';
 import { commonPractice } from './source.js';
@@ -28,14 +28,9 @@ export const timberOutside: Rule = {
         const timber = timberOf(feature);
         const outside = timber ? timbersOutside(timber, room.measure) : [];
         if (!timber || outside.length === 0) return [];
-        const selections = selectionsOn(room, feature.id);
         return [
           {
-            room: room.slug,
-            place: feature.id,
-            placeText: feature.name,
-            selections: selections.map(({ id }) => id),
-            trades: [...new Set([...tradesOf(house, isFraming), ...selections.map(({ category }) => category.trade)])],
+            ...ofTimber(house, room, feature),
             seen: `${feature.name}: ${wordsOf(outside, timber.count).join('; ')}.`,
             says: 'A timber that is seen lies all within the room, and only what is added at its ends goes into walls and other timbers.',
             ask: 'the framer, and the structural engineer where it carries',
