@@ -30,7 +30,12 @@ describe('a desk', () => {
     });
     expect(at.own.cookie).toMatch(/^desk-\d+=[\w-]{32}$/u);
     expect(text).toContain('Edit content/rooms/study.md');
-    for (const path of ['/content/house.md', '/desk/assets/nothing.css', '/assets/../content/house.md', '/snapshot.json'])
+    for (const path of [
+      '/content/house.md',
+      '/desk/assets/nothing.css',
+      '/assets/../content/house.md',
+      '/snapshot.json',
+    ])
       expect((await ask('GET', path)).status, path).toBeGreaterThanOrEqual(400);
   });
 

@@ -13,12 +13,12 @@ export const jointAsWritten: Rule = {
   limits: () => [{ what: 'Tenon or bearing in the joinery', text: 'as long as what is added at one of the ends' }],
   examples: [
     {
-      what: 'A post whose joinery says a tenon of 2 inches, with 1 1/2" added at one end',
+      what: 'A post whose joinery says a tenon of 2", with 1 1/2" added at one end',
       sees: 'a tenon of 2"',
       rooms: post('Stub tenon of 2 inches in the sill', ['1 1/2"', '0"']),
     },
     {
-      what: 'A beam that bears 5 1/2 inches, with 5 1/2" added at both ends',
+      what: 'A beam whose joinery says a bearing of 5 1/2", with 5 1/2" added at both ends',
       sees: null,
       rooms: post('Bears 5 1/2 inches on the posts; seats let in 1 1/2 inches', ['5 1/2"', '5 1/2"']),
     },
