@@ -1,7 +1,9 @@
 import { recordNumber } from '../base/units/index.js';
-import type { Book } from '../core/book/index.js';
+import type { Book, BookChangeOrder } from '../core/book/index.js';
 import { recordsDigest } from '../disk/load/index.js';
+import type { Handout } from '../handout/index.js';
 import { pageScript } from '../disk/program/index.js';
+import type { BookPdf } from '../print/index.js';
 import type { Beside } from '../site/index.js';
 import { packHouse } from '../try/index.js';
 import type { LoadedFor } from './house-options.js';
@@ -15,15 +17,30 @@ export async function tryingOf({ book, open }: Pick<LoadedFor, 'book' | 'open'>)
   return { trying: { house: packHouse({ ...house, snapshot }, book), script: await pageScript() } };
 }
 
+/** The book to print and sign. */
+export async function bookPdf(book: Book, keep: KeepPdf = makeAnew): Promise<BookPdf> {
+  const { makeBookPdf } = await import('../print/index.js');
+  return keep('book', book, () => makeBookPdf(book));
+}
+
+/** A trade's handout to print. */
+export async function handoutPdf(handout: Handout, keep: KeepPdf = makeAnew): Promise<BookPdf> {
+  const { makeHandoutPdf } = await import('../print/index.js');
+  return keep(`handout-${handout.cover.trade.slug}`, handout, () => makeHandoutPdf(handout));
+}
+
+/** A change order to print and sign. */
+export async function changeOrderPdf(book: Book, order: BookChangeOrder, keep: KeepPdf = makeAnew): Promise<BookPdf> {
+  const { makeChangeOrderPdf } = await import('../print/index.js');
+  return keep(`change-${recordNumber(order.number)}`, book, () => makeChangeOrderPdf(book, order));
+}
+
 /** Each change order to print and sign, by its number. */
 export async function changeOrderFiles(book: Book, keep: KeepPdf = makeAnew): Promise<Map<string, Uint8Array>> {
   const files = new Map<string, Uint8Array>();
-  if (book.changeOrders.length === 0) return files;
-  const { makeChangeOrderPdf } = await import('../print/index.js');
   for (const order of book.changeOrders) {
-    const number = recordNumber(order.number);
-    const { pdf } = await keep(`change-${number}`, book, () => makeChangeOrderPdf(book, order));
-    files.set(`${number}.pdf`, pdf);
+    const { pdf } = await changeOrderPdf(book, order, keep);
+    files.set(`${recordNumber(order.number)}.pdf`, pdf);
   }
   return files;
 }

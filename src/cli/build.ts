@@ -7,7 +7,7 @@ import { readPhotos, withTextDiffs } from '../disk/load/index.js';
 import type { Beside } from '../site/index.js';
 import { makeInPlace, refuseForeign, writeAtomically, writeTree } from '../disk/store/index.js';
 import { printableJson, type Problem } from '../base/problem/index.js';
-import { changeOrderFiles, tryingOf } from './beside-book.js';
+import { bookPdf, changeOrderFiles, tryingOf } from './beside-book.js';
 import type { Console } from './console.js';
 import {
   checkHouseDir,
@@ -94,12 +94,12 @@ interface Parts {
 
 /** Makes every part of the book in a folder. */
 async function makeParts(loaded: LoadedFor, book: Book, out: string, console: Console): Promise<Parts> {
-  const { makeBookPdf, undrawnProblems } = await import('../print/index.js');
+  const { undrawnProblems } = await import('../print/index.js');
   const { writeSite } = await import('../site/index.js');
   const { writeHandouts } = await import('./write-handouts.js');
   console.doing('printing the book');
   const keep = keptPdfs(loaded.open.dir);
-  const pdf = await keep('book', book, () => makeBookPdf(book));
+  const pdf = await bookPdf(book, keep);
   console.doing('comparing with the last issue');
   const sinceLast = changesSince(book, loaded.since, loaded.open, console);
   const since = await writeSince(book, sinceLast(), out, console);

@@ -12,8 +12,7 @@ import {
   withHouseOptions,
   type HouseOptions,
 } from './house-options.js';
-import { changesSince } from './issue-changes.js';
-import { handoutStamps } from './stamp-handout.js';
+import { stampsOf } from './stamp-handout.js';
 import { UsageError } from './usage-error.js';
 import { writeOrRefuse } from './write-or-refuse.js';
 import { counted } from '../base/units/index.js';
@@ -32,12 +31,10 @@ export function handout(console: Console, done: (code: number) => void): Command
     .action(async (slug: string, options: HandoutCommandOptions) => {
       const loaded = withHandoutProblems(await loadFor(options, console));
       reportBriefly(loaded, loaded.book ? '' : 'Nothing was written.', console);
-      const { book, since, before, open } = loaded;
+      const { book } = loaded;
       if (!book) return done(1);
       const trade = findTrade(slug, book.trades);
-      const sinceLast = changesSince(book, since, open, console);
-      const stamps = handoutStamps(book, sinceLast, changesSince(book, before, open, console));
-      const made = makeHandout(book, trade, stamps(trade));
+      const made = makeHandout(book, trade, stampsOf(loaded, book, console)(trade));
       if (options.json) {
         console.out(`${printableJson(made)}\n`);
         return done(0);

@@ -6,7 +6,7 @@ import type { Book, BookTrade } from '../core/book/index.js';
 import { readPhotos } from '../disk/load/index.js';
 import type { Undrawn } from '../print/index.js';
 import { replaceFolder, writeAtomically, writeTree } from '../disk/store/index.js';
-import { changeOrderFiles, tryingOf } from './beside-book.js';
+import { bookPdf, changeOrderFiles, tryingOf } from './beside-book.js';
 import type { Console } from './console.js';
 import {
   loadFor,
@@ -17,8 +17,7 @@ import {
   type HouseOptions,
   type LoadedFor,
 } from './house-options.js';
-import { changesSince } from './issue-changes.js';
-import { handoutStamps } from './stamp-handout.js';
+import { stampsOf } from './stamp-handout.js';
 import { UsageError } from './usage-error.js';
 import { writeOrRefuse } from './write-or-refuse.js';
 
@@ -61,7 +60,6 @@ export function publish(console: Console, done: (code: number) => void): Command
 function writeForOwner(loaded: LoadedBook, console: Console): Fill {
   return async (fresh) => {
     const { writeSite } = await import('../site/index.js');
-    const { makeBookPdf } = await import('../print/index.js');
     const book = withParts(loaded.book, { sources: [] });
     const { photos } = await readPhotos(loaded.open);
     console.doing('making the pages');
@@ -72,7 +70,7 @@ function writeForOwner(loaded: LoadedBook, console: Console): Fill {
       photos,
     });
     console.doing('printing the book');
-    const { pdf, undrawn } = await makeBookPdf(book);
+    const { pdf, undrawn } = await bookPdf(book);
     await writeAtomically(join(fresh, 'book.pdf'), pdf);
     await writeTree(join(fresh, 'change-orders'), await changeOrderFiles(book));
     return undrawn;
@@ -81,10 +79,9 @@ function writeForOwner(loaded: LoadedBook, console: Console): Fill {
 
 /** Handouts alone, of all trades or of one. */
 function writeForTrades(loaded: LoadedBook, who: string, console: Console): Fill {
-  const { book, open, since, before } = loaded;
+  const { book } = loaded;
   const trades = tradesFor(who, book.trades);
-  const sinceLast = changesSince(book, since, open, console);
-  const stamps = handoutStamps(book, sinceLast, changesSince(book, before, open, console));
+  const stamps = stampsOf(loaded, book, console);
   return async (fresh) => {
     const { writeHandouts } = await import('./write-handouts.js');
     return (await writeHandouts(book, fresh, stamps, console, trades)).undrawn;

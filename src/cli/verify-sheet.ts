@@ -74,16 +74,16 @@ interface Sheet {
 
 function tell({ name, trade }: Sheet, standing: SheetStanding, look: LookUp, { console, json }: Asked): number {
   const { issue, current, changed } = standing;
+  const isCurrent = issue !== undefined && issue.number === current?.number;
   if (json === true) {
     const told = { issue: issue?.number, current: current?.number, trade, changed, toCome: standing.toCome };
     console.out(`${printableJson(told)}\n`);
-    return issue && issue.number === current?.number ? 0 : 1;
+    return isCurrent ? 0 : 1;
   }
   if (!issue) {
     console.out(`${name}: no issue of ${look.book.house.name} has this digest.\n`);
     return 1;
   }
-  const isCurrent = issue.number === current?.number;
   console.out(`${name}: ${issueWords(issue)}${isCurrent ? ', the current one' : ''}.\n`);
   if (issue.void) console.out(`It was voided on ${printDay(issue.void.on)}: ${issue.void.why}\n`);
   if (!isCurrent) console.out(`${current ? `Superseded by ${issueWords(current)}` : 'No issue counts today'}.\n`);

@@ -1,9 +1,10 @@
 import { join } from 'node:path';
 import type { Book, BookTrade } from '../core/book/index.js';
 import { makeHandout, type Handout, type HandoutOptions } from '../handout/index.js';
-import { makeHandoutPdf, type Undrawn } from '../print/index.js';
+import type { Undrawn } from '../print/index.js';
 import { currentImages, handoutFolders } from '../site/index.js';
 import { outputMark, outputWords, writeTree, type TreeFile } from '../disk/store/index.js';
+import { handoutPdf } from './beside-book.js';
 import type { Console } from './console.js';
 import { makeAnew, type KeepPdf } from './kept-pdfs.js';
 
@@ -56,6 +57,6 @@ async function handoutFiles(
   doing('making the pages of');
   const files = await handoutFolders([handout]);
   doing('printing');
-  const { pdf, undrawn } = await keep(`handout-${slug}`, handout, () => makeHandoutPdf(handout));
+  const { pdf, undrawn } = await handoutPdf(handout, keep);
   return { files: files.set(`${slug}/${slug}.pdf`, pdf), undrawn };
 }
