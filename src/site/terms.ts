@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { capital } from '../base/units/index.js';
+import { escape } from '../base/svg/index.js';
+import { capital, once } from '../base/units/index.js';
 import { programPath } from '../disk/program/index.js';
 
 /** A word of the trade with what it means, as docs/glossary.md has it. */
@@ -9,6 +10,8 @@ export interface Term {
   readonly meaning: string;
   /** How it stands in a text, in small letters. */
   readonly word: string;
+  /** Finds it in a text, one or several. */
+  readonly pattern: RegExp;
 }
 
 /** Words of docs/glossary.md that an owner may not know. The others say what they mean, or are on every line. */
@@ -41,30 +44,23 @@ export const explained = [
 /** Entries of a glossary in Markdown, by each of the words that their heads name. */
 export function readGlossary(text: string): readonly Term[] {
   return [...text.matchAll(/^- \*\*(.+?)\*\*: (.+)$/gmu)].flatMap(([, title = '', meaning = '']) =>
-    title.split(', ').map((word) => ({ title, meaning: meaning.replaceAll('`', ''), word: word.toLowerCase() })),
+    title.split(', ').map((head) => {
+      const word = head.toLowerCase();
+      const pattern = new RegExp(`(?<![\\w-])${word}s?(?![\\w-])`, 'iu');
+      return { title, meaning: meaning.replaceAll('`', ''), word, pattern };
+    }),
   );
 }
 
-let kept: readonly Term[] | undefined;
-
 /** What pages explain, read once. */
-export function pageTerms(): readonly Term[] {
+export const pageTerms = once((): readonly Term[] => {
   const words = new Set<string>(explained);
-  kept ??= readGlossary(readFileSync(programPath('docs/glossary.md'), 'utf8')).filter(({ word }) => words.has(word));
-  return kept;
-}
+  return readGlossary(readFileSync(programPath('docs/glossary.md'), 'utf8')).filter(({ word }) => words.has(word));
+});
 
 /** Nothing is explained in what is tapped already, in heads, in what is drawn, and in what a record says as it is written. */
 const barred = new Set(
-  ['a', 'button', 'summary', 'label', 'legend', 'select', 'h1', 'h2', 'h3', 'h4', 'h5', 'h6', 'th', 'caption'].concat([
-    'svg',
-    'code',
-    'pre',
-    'nav',
-    'script',
-    'style',
-    'textarea',
-  ]),
+  'a button summary label legend select h1 h2 h3 h4 h5 h6 th caption svg code pre nav script style textarea'.split(' '),
 );
 /** For the ear or for the eye alone, or the text of a record. */
 const hidden = /class="[^"]*\b(?:for-the-ear|record)\b|aria-hidden/u;
@@ -96,17 +92,16 @@ export function explainTerms(html: string, terms: readonly Term[]): string {
 
 function findTerms(text: string, terms: readonly Term[]): ReadonlyMap<Term, Found> {
   const found = new Map<Term, Found>();
-  const patterns = terms.map((term) => [term, new RegExp(`(?<![\\w-])${term.word}s?(?![\\w-])`, 'iu')] as const);
   const open: { readonly name: string; readonly isBarred: boolean; readonly isFolded: boolean }[] = [];
   let last = 0;
   const look = (end: number): void => {
     const { isBarred = false, isFolded = false } = open.at(-1) ?? {};
     if (isBarred || end === last) return;
     const run = text.slice(last, end);
-    for (const [term, pattern] of patterns) {
+    for (const term of terms) {
       const before = found.get(term);
       if (before && (!before.isFolded || isFolded)) continue;
-      const match = pattern.exec(run);
+      const match = term.pattern.exec(run);
       if (match) found.set(term, { at: last + match.index, words: match[0], isFolded });
     }
   };
@@ -132,13 +127,10 @@ function findTerms(text: string, terms: readonly Term[]): ReadonlyMap<Term, Foun
 const idOf = ({ word }: Term): string => `term-${word.replaceAll(' ', '-')}`;
 
 function button(term: Term, words: string): string {
-  return `<button type="button" class="term" popovertarget="${idOf(term)}" title="${escaped(term.meaning)}">${words}</button>`;
+  return `<button type="button" class="term" popovertarget="${idOf(term)}" title="${escape(term.meaning)}">${words}</button>`;
 }
 
 function meaning(term: Term): string {
   const { title } = term;
-  return `<p id="${idOf(term)}" class="term-words" popover><strong>${escaped(title)}</strong>: ${escaped(capital(term.meaning))}</p>`;
+  return `<p id="${idOf(term)}" class="term-words" popover><strong>${escape(title)}</strong>: ${escape(capital(term.meaning))}</p>`;
 }
-
-const escaped = (text: string): string =>
-  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');

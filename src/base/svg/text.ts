@@ -20,7 +20,8 @@ const entities: Readonly<Record<string, string>> = {
   "'": '&#39;',
 };
 
-function escape(text: string): string {
+/** A text as HTML and SVG hold it, in an attribute too. */
+export function escape(text: string): string {
   // The characters that XML 1.0 does not allow.
   return text
     .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '')

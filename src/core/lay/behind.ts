@@ -34,10 +34,9 @@ export function standingSides(
   pairs: readonly Pair[],
   rooms: readonly LayRoom[],
 ): readonly StandingSide[] {
-  const own = pairs.filter(({ a, b }) => a.room === room.index || b.room === room.index);
   return room.sides
     .filter(({ wall }) => wall.openTo === undefined)
-    .map((side) => ({ side, behind: behindSide(room, side, own, rooms) }));
+    .map((side) => ({ side, behind: behindSide(room, side, pairs, rooms) }));
 }
 
 /** Pairs by the index of each room that has a wall in them. */
