@@ -1,9 +1,8 @@
-import { readdir } from 'node:fs/promises';
 import process from 'node:process';
 import type { Problem } from '../base/problem/index.js';
 import { programDigest } from '../disk/program/index.js';
 import { gitVersion } from '../disk/history/index.js';
-import { keptResults, readsAlike, traceReads, treeDigest, type Read } from '../disk/store/index.js';
+import { keptResults, partsIn, readsAlike, traceReads, treeDigest, type Read } from '../disk/store/index.js';
 import type { Console } from './console.js';
 
 export interface BuildOf {
@@ -62,8 +61,7 @@ export async function keptBuild(
 
 /** All that was made in a folder, by its names there. */
 export async function madeIn(stage: string): Promise<Made> {
-  // Notes of what is put in place are not the build's.
-  const names = (await readdir(stage)).filter((name) => name !== '.bookmatch');
+  const names = await partsIn(stage);
   return { names, digest: await treeDigest(stage, names) };
 }
 

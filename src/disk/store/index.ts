@@ -9,7 +9,7 @@ export { liesInside } from './lies-inside.js';
 export { oneAtATime } from './one-at-a-time.js';
 export { readListFile, readWorkbook, workbookKind } from './read-list-file.js';
 export { readFileInside } from './read-file.js';
-export { finishBegun, makeInPlace, makeStage, putInPlace, writeTogether, type Begun } from './put-in-place.js';
+export { finishBegun, makeInPlace, makeStage, partsIn, putInPlace, writeTogether, type Begun } from './put-in-place.js';
 export { readPhotoFile } from './read-photo-file.js';
 export { readsAlike, traceReads, type Read } from './reads.js';
 export { treeDigest } from './tree-digest.js';

@@ -63,13 +63,17 @@ export async function makeInPlace<T>(root: string, what: string, make: (stage: s
   const stage = await makeStage(root);
   try {
     const answer = await make(join(root, stage));
-    // Parts that were put in their places within the stage may have left a folder for notes there.
-    const names = (await readdir(join(root, stage))).filter((name) => name !== '.bookmatch');
+    const names = await partsIn(join(root, stage));
     const moves = names.map((name) => ({ from: `${stage}/${name}`, to: name }));
     return await putInPlace(root, stage, { what, moves }, () => Promise.resolve(answer));
   } finally {
     await clearStage(root, stage);
   }
+}
+
+/** What was made in a stage, by its names there. Parts that were put in their places within it may have left a folder for notes, which is none of it. */
+export async function partsIn(stage: string): Promise<readonly string[]> {
+  return (await readdir(stage)).filter((name) => name !== '.bookmatch');
 }
 
 /** Moves what was made in a stage to its places, all of it or none, in the same way. A folder takes the place of the one that is there. */
