@@ -40,6 +40,8 @@ export interface Act {
   readonly perform: (form: URLSearchParams, file?: Uint8Array) => Promise<Performed>;
   readonly lastDone: () => LastDone | undefined;
   readonly unrecorded: () => Promise<{ readonly changed?: readonly string[]; readonly difference?: Comparison }>;
+  /** When all that was begun is done. */
+  readonly ended: () => Promise<unknown>;
 }
 
 /** How many things can be taken back. */
@@ -81,6 +83,7 @@ export function actOn(dir: string, watched: Watched, means: Means): Act {
   };
   return {
     perform: (form, file) => inTurn(() => perform(form, file)),
+    ended: () => line,
     lastDone: () => journal.at(-1),
     unrecorded: async () => {
       const tree = await workingTree(dir);

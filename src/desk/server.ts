@@ -175,10 +175,11 @@ export async function serveDesk({ dir, watched, act, beside, secret }: DeskHouse
     address: `http://${own.host}/?key=${key}`,
     close: async () => {
       stop();
-      watched.close();
       for (const one of streams) one.end();
       server.closeAllConnections();
       await new Promise((resolve) => server.close(resolve));
+      await act.ended();
+      await watched.close();
     },
   };
 }

@@ -54,7 +54,8 @@ export interface Watched {
   /** Reads the records again; the same standing where nothing changed. */
   readonly refresh: () => Promise<Standing>;
   readonly onChange: (tell: (standing: Standing) => void) => () => void;
-  readonly close: () => void;
+  /** Ends it, once what is being read is read and kept in the house's folder. */
+  readonly close: () => Promise<void>;
 }
 
 export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf): Promise<Watched> {
@@ -85,7 +86,9 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
   };
   let standing = await read(undefined);
   let reading = Promise.resolve(standing);
+  let isClosed = false;
   const refresh = (): Promise<Standing> => {
+    if (isClosed) return reading;
     reading = reading.then(async (before) => {
       // What cannot be read now may be read the next time: what stood stays until then.
       const next = await read(before).catch(() => before);
@@ -103,8 +106,10 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
       listeners.add(tell);
       return () => void listeners.delete(tell);
     },
-    close: () => {
+    close: async () => {
+      isClosed = true;
       stop();
+      await reading;
       kept.end();
     },
   };

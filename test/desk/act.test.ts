@@ -20,9 +20,8 @@ beforeEach(async () => {
 });
 
 afterEach(async () => {
-  house.close();
-  // What was being read when it was closed may still be kept in the folder.
-  await rm(dir, { recursive: true, force: true, maxRetries: 5, retryDelay: 50 });
+  await house.close();
+  await rm(dir, { recursive: true, force: true });
 });
 
 /** Acts whose every command writes one line into a record, and says what is given. */
@@ -70,4 +69,13 @@ it('does one thing after the other, whatever comes at once', async () => {
     [1, 2, 3, 4].map(() => act.perform(new URLSearchParams({ ask: 'new-trade', name: 'Glazing', contact: 'shop' }))),
   );
   expect(most).toBe(1);
+});
+
+it('has ended when all that was begun is done', async () => {
+  const act = acts({ isDone: true, words: '' });
+  let done = 0;
+  for (const name of ['Glazing', 'Roofing'])
+    void act.perform(new URLSearchParams({ ask: 'new-trade', name, contact: 'shop' })).then(() => (done += 1));
+  await act.ended();
+  expect(done).toBe(2);
 });

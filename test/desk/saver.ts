@@ -25,7 +25,7 @@ const watched: Watched = {
   },
   refresh,
   onChange: () => () => undefined,
-  close: () => undefined,
+  close: () => Promise.resolve(),
 };
 const not = { isDone: false, words: '' };
 const act = actOn(dir, watched, {

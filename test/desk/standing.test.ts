@@ -20,7 +20,7 @@ beforeEach(async () => {
 });
 
 afterEach(async () => {
-  house.close();
+  await house.close();
   await rm(dir, { recursive: true, force: true });
 });
 
@@ -66,7 +66,7 @@ it('hears of a record in a folder that was put in the place of another of its na
 });
 
 it('is refreshed again after a refresh that failed', async () => {
-  house.close();
+  await house.close();
   let isBroken = false;
   const day = (): '2026-04-20' => {
     if (isBroken) throw new Error('the disk is not there');
@@ -89,4 +89,14 @@ it('leaves the locale as it was, and draws a walk in that of the house', () => {
   expect(walkedHtml(walk, { ...house.now(), view: metric })).toContain('100 mm short going west');
   expect(walkedHtml(walk, house.now())).toMatch(/\d+&quot; short going west/u);
   expect(locale()).toBe(usualLocale);
+});
+
+it('has read and kept what it began to read when it is closed', async () => {
+  await writeFile(join(dir, 'content/rooms/study.md'), 'nothing');
+  let read = 0;
+  void house.refresh().then(({ number }) => (read = number));
+  await house.close();
+  expect(read).toBe(2);
+  await writeFile(join(dir, 'content/rooms/study.md'), 'nothing more');
+  expect((await house.refresh()).number).toBe(2);
 });
