@@ -1,4 +1,4 @@
-import { lookUp, type Book, type BookRoom, type BookSelection } from '../book/index.js';
+import type { BookRoom, LookUp } from '../book/index.js';
 import type { Cents } from '../../base/units/index.js';
 import { compareDrawings, compareMeasures, compareParts, type RoomNames } from './compare-measures.js';
 import { compareText } from './compare-text.js';
@@ -9,17 +9,18 @@ import type { RoomChange } from './room-change.js';
 /** What differs between two sides of one room, or undefined when nothing does. */
 export function compareRooms(
   { from, to }: Pair<BookRoom>,
-  books: { readonly from: Book; readonly to: Book },
+  names: { readonly from: LookUp; readonly to: LookUp },
   compareSelections: CompareSelections,
   roomName: RoomNames,
 ): RoomChange | undefined {
   const room = to ?? from;
   if (!room) return undefined;
-  const selections = matchSelections(selectionsOf(books.from, from), selectionsOf(books.to, to))
+  const [before, now] = [from ? names.from.selectionsOf(from) : [], to ? names.to.selectionsOf(to) : []];
+  const selections = matchSelections(before, now)
     .map(compareSelections)
     .filter((change) => change !== undefined);
   const renamed = from && to && (from.slug !== to.slug || from.name !== to.name || from.number !== to.number);
-  const fields = from && to ? describeFields(from, to, books) : [];
+  const fields = from && to ? describeFields(from, to, names) : [];
   const measures = compareMeasures(from?.measure, to?.measure);
   const parts = compareParts(from, to, roomName);
   const drawings = compareDrawings(from?.measure, to?.measure);
@@ -44,13 +45,9 @@ export function compareRooms(
   };
 }
 
-function selectionsOf(book: Book, room: BookRoom | undefined): BookSelection[] {
-  return room ? book.selections.filter((selection) => selection.room === room.slug) : [];
-}
-
-function describeFields(from: BookRoom, to: BookRoom, books: { from: Book; to: Book }): RoomChange['fields'] {
+function describeFields(from: BookRoom, to: BookRoom, names: { from: LookUp; to: LookUp }): RoomChange['fields'] {
   return compareText([
-    ['level', lookUp(books.from).levelName(from.level), lookUp(books.to).levelName(to.level)],
+    ['level', names.from.levelName(from.level), names.to.levelName(to.level)],
     ['use', from.use, to.use],
     ['notes', from.body.trim(), to.body.trim()],
   ]);

@@ -1,4 +1,4 @@
-import { lookUp, type Book, type BookSelection, type PricedChoices } from '../book/index.js';
+import { lookUp, type Book, type BookSelection, type LookUp, type PricedChoices } from '../book/index.js';
 import { workingDays } from '../calendar/index.js';
 import type { Cents } from '../../base/units/index.js';
 import type { Pair } from './match.js';
@@ -33,11 +33,11 @@ const ownAspects: ReadonlySet<Aspect> = new Set<Aspect>([
 ]);
 
 export function selectionComparer(context: SelectionContext): CompareSelections {
-  const before = sideDescriber(context.from);
-  const after = sideDescriber(context.to);
   const chosenAlone = new Map(context.byChoice.selections.map((selection) => [selection.id, selection]));
   const names = lookUp(context.to);
   const namesBefore = lookUp(context.from);
+  const before = sideDescriber(namesBefore);
+  const after = sideDescriber(names);
   const calendar = workingDays(context.to.calendar.rules);
 
   return ({ from, to }) => {
@@ -45,13 +45,14 @@ export function selectionComparer(context: SelectionContext): CompareSelections 
     if (!either) return undefined;
     const alone = to && chosenAlone.get(to.id);
     const quantities = compareQuantities(from, to);
-    const [was, now] = [from && before(from), to && after(to)];
+    const isLater = from && to && leadDaysOf(from, namesBefore) !== leadDaysOf(to, names);
     const aspects = [
       ...findAspects(from, to, alone, quantities.length > 0, context.sameOption),
-      ...(was && now && was.leadDays !== now.leadDays ? ['lead-time' as const] : []),
+      ...(isLater ? ['lead-time' as const] : []),
     ];
     const byChoice = ((alone?.change ?? 0) - (from?.change ?? 0)) as Cents;
     if (aspects.length === 0 && byChoice === 0) return undefined;
+    const [was, now] = [from && before(from), to && after(to)];
     const sameThing = quantities.length === 0 && context.sameOption(either.category, from?.counted, to?.counted);
     const pounds = poundsBetween(from, to, sameThing);
     const days = (a: string | undefined, b: string | undefined): number =>
@@ -159,14 +160,19 @@ function poundsBetween(
   return before === undefined || after === undefined ? undefined : after - before;
 }
 
+/** Nothing has to come where nothing is counted. */
+function leadDaysOf({ category, chosen, counted }: BookSelection, names: LookUp): number | undefined {
+  const option = names.option(category, chosen ?? counted);
+  return option ? option.leadDays : 0;
+}
+
 /** Describes selections of one Book so that they can be read without it. */
-function sideDescriber(book: Book): (selection: BookSelection) => SelectionSide {
-  const names = lookUp(book);
+function sideDescriber(names: LookUp): (selection: BookSelection) => SelectionSide {
+  const { book } = names;
   const calendar = workingDays(book.calendar.rules);
   return (selection) => {
     const { chosen, counted, category, standard, allowance, state, note, pounds, decision } = selection;
-    const option = names.option(category, chosen ?? counted);
-    const leadDays = option ? option.leadDays : 0;
+    const leadDays = leadDaysOf(selection, names);
     const nameOf = (slug: string): string => names.option(category, slug)?.name ?? slug;
     const late = state === 'chosen' && decision.orderBy < book.on;
     return {

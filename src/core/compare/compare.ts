@@ -51,7 +51,7 @@ function compareBooks({ from, to, labels, commits = {}, between = {} }: CompareI
       a === undefined || b === undefined ? a === b : optionNow.get(optionId(category, a)) === optionId(category, b),
   });
   const rooms = matchedRooms
-    .map((pair) => compareRooms(pair, { from, to }, compareSelections, roomName))
+    .map((pair) => compareRooms(pair, { from: namesBefore, to: names }, compareSelections, roomName))
     .filter((change) => change !== undefined)
     .sort((a, b) => byText(a.number, b.number));
   const allowances = compareAllowances(from, to, alone);

@@ -1,4 +1,4 @@
-import { optionId, type Book } from '../../core/book/index.js';
+import { optionId, type Book, type PricedChoices } from '../../core/book/index.js';
 import { compare, matchOptions, type Between, type Comparison } from '../../core/compare/index.js';
 import { diffTexts } from '../history/index.js';
 import { isShared, pathInHouse } from '../../core/records/index.js';
@@ -75,7 +75,11 @@ function textOf(book: Book, path: string): string | undefined {
 /** Houses of the newer rooms with records of the older side, as far as they hold together. Categories are tried as they
  *  were, and as they are now when an option needs what only the newer ones know. */
 function priceBetween(from: Book, to: Book, { read, price }: Composer): Between {
-  const mixed = (isNew: (path: string) => boolean) => price(read(mix(from, to, isNew)));
+  const newer = new Set(to.sources);
+  const mixed = (isNew: (path: string) => boolean): PricedChoices | undefined => {
+    const sources = mix(from, to, isNew);
+    return sources.every((source) => newer.has(source)) ? to : price(read(sources));
+  };
   // Change orders are of the newer side with its rooms: they say what mark-up is on the net of already.
   const rooms = (path: string) => /^content\/(rooms|changes)\//.test(path);
   const house = (path: string) => path === 'content/house.md';
