@@ -10,9 +10,7 @@ const pairwise: Readonly<Record<string, string>> = {
   'core/price/': 'an option is priced with every place that shares its order, or its allowance',
   'core/lay/': 'of each two rooms it is asked whether they are near; of each room, what else there is',
   'core/caution/rule/window-in-wall.ts': 'of each window and each room of its level, whether they are near',
-  'core/caution/view.ts': 'the same',
   'core/book/make-alternatives.ts': 'each open choice says where the others on its allowance stand meanwhile',
-  'core/model/room.ts': 'uses of rooms that are not heated, for those',
   'core/book/look-up.ts': 'rooms of a supply are sorted',
   'table/order-lines.ts': 'the same',
 };

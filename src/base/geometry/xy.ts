@@ -26,6 +26,10 @@ export function dot(a: Xy, b: Xy): number {
   return a.x * b.x + a.y * b.y;
 }
 
+export function plus(a: Xy, b: Xy): Xy {
+  return { x: a.x + b.x, y: a.y + b.y };
+}
+
 export function minus(a: Xy, b: Xy): Xy {
   return { x: a.x - b.x, y: a.y - b.y };
 }

@@ -1,4 +1,4 @@
-import { bounds, direction, headings, pointInFeet, type Ring, type Xy } from '../../base/geometry/index.js';
+import { bounds, direction, headings, plus, pointInFeet, type Ring, type Xy } from '../../base/geometry/index.js';
 import { feet, type Length } from '../../base/units/index.js';
 import type { Bearing, MeasuredArc, MeasuredLean, Point } from '../model/index.js';
 
@@ -50,6 +50,6 @@ export function footprint(
   const box = bounds(loose);
   const origin = pointInFeet(space.corner);
   const shift = { x: origin.x + feet(x) - box.west, y: origin.y + feet(y) - box.south };
-  const ring = loose.map((point) => ({ x: point.x + shift.x, y: point.y + shift.y }));
+  const ring = loose.map((point) => plus(point, shift));
   return { ring, start: shift, ahead, left };
 }

@@ -27,9 +27,28 @@ import type { LayRoom } from './laid-room.js';
 /** Less than this of a ceiling or a floor, in square feet, is what walls stand on. */
 const leastArea = 2;
 
+/** What is asked of all rooms of a house for each of them. */
+export interface AllRooms {
+  readonly slugs: ReadonlySet<string>;
+  /** Those that are heated. */
+  readonly warm: ReadonlySet<string>;
+  readonly levels: ReadonlySet<number>;
+  /** In feet. */
+  readonly lowestFloor: number;
+}
+
+export function allRooms(rooms: readonly LayRoom[]): AllRooms {
+  return {
+    slugs: new Set(rooms.map(({ slug }) => slug)),
+    warm: new Set(rooms.filter((room) => !isCold(room)).map(({ slug }) => slug)),
+    levels: new Set(rooms.map(({ level }) => level)),
+    lowestFloor: Math.min(...rooms.map(({ floor = Infinity }) => floor)),
+  };
+}
+
 interface Neighbourhood {
   readonly sides: readonly StandingSide[];
-  readonly rooms: readonly LayRoom[];
+  readonly all: AllRooms;
   /** What stands over a level, and what under it carries its rooms: for one that is not heated every room does. */
   readonly over: (level: number) => readonly Patch[];
   readonly carrying: (room: LayRoom, forCold: boolean) => readonly Patch[];
@@ -40,11 +59,11 @@ interface Neighbourhood {
 export function aroundOf(
   own: Placed,
   group: readonly Placed[],
-  { sides, rooms, over, carrying, isUnsure }: Neighbourhood,
+  { sides, all, over, carrying, isUnsure }: Neighbourhood,
 ): RoomAround {
   const { room, plan } = own;
   // A heated room keeps the outside off; for one that is not heated every room does.
-  const off = new Set(rooms.flatMap((other) => (isCold(room) || !isCold(other) ? [other.slug] : [])));
+  const off = isCold(room) ? all.slugs : all.warm;
   const keepsOff = (slug: string): boolean => off.has(slug);
   const standing = sides.map(({ side, behind }) => {
     const warm = behind.filter((one) => one.behind && keepsOff(one.behind.room.slug));
@@ -55,8 +74,8 @@ export function aroundOf(
   const next = group.filter((other) => liesUnder(room, other.room));
   const below = group.filter((other) => liesUnder(other.room, room));
   const underRoof = underRoofOf(own, above, over);
-  const isOverRooms = rooms.some(({ level }) => level === room.level - 1);
-  const canHang = isOverRooms && (room.floor === undefined || room.floor - lowestFloor(rooms) >= storey);
+  const isOverRooms = all.levels.has(room.level - 1);
+  const canHang = isOverRooms && (room.floor === undefined || room.floor - all.lowestFloor >= storey);
   const hanging = !canHang ? 0 : areaOf(carrying(room, isCold(room)).reduce<readonly Patch[]>(subtract, [plan]));
   return {
     ...(isUnsure && { unsure: true }),
@@ -89,10 +108,6 @@ const structure = 3;
 /** Less than this over the lowest floor, in feet, a floor of a split level stands on the ground. Common practice, no source. */
 const storey = 7;
 
-function lowestFloor(rooms: readonly LayRoom[]): number {
-  return Math.min(...rooms.map(({ floor = Infinity }) => floor));
-}
-
 /** Whether a room is one that another may stand on: of the level below it, or of any lower one up to whose floor it reaches, as where levels are split. */
 export function liesUnder(low: LayRoom, high: LayRoom): boolean {
   if (low.level >= high.level) return false;
@@ -106,12 +121,7 @@ export function isCold({ record }: LayRoom): boolean {
 }
 
 /** What of a room's walls stands in the open, by wall: what siding goes on. */
-export function inTheOpen(
-  room: LayRoom,
-  sides: readonly StandingSide[],
-  rooms: readonly LayRoom[],
-): readonly Surface[] {
-  const slugs = new Set(rooms.map(({ slug }) => slug));
+export function inTheOpen(room: LayRoom, sides: readonly StandingSide[], { slugs }: AllRooms): readonly Surface[] {
   return sides.flatMap(({ side, behind }) => partsOf(room, side, behind, (slug) => slugs.has(slug)).outside ?? []);
 }
 

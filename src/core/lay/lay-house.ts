@@ -1,7 +1,7 @@
 import { inLocale, keepAlike, keepBy, keepSame } from '../../base/units/index.js';
-import type { Problem } from '../../base/problem/index.js';
+import type { Origin, Problem } from '../../base/problem/index.js';
 import type { LaidGroup, LaidHouse, Records, RoomAround, RoomMeasure } from '../model/index.js';
-import { aroundOf, inTheOpen, isCold, liesUnder } from './around.js';
+import { allRooms, aroundOf, inTheOpen, isCold, liesUnder } from './around.js';
 import { besideProblems } from './beside.js';
 import { pairsByRoom, standingSides } from './behind.js';
 import { facingPairs, reach } from './pair.js';
@@ -33,7 +33,7 @@ export const layHouse: LayHouse = (records, measures) =>
 export function houseLayer(): LayHouse {
   const [shapeOf, frameOf] = [keepAlike<RoomShape>(), keepAlike<Frame>()];
   const layings = keepSame(
-    (_frame: Frame, _shapes: readonly RoomShape[], _measures: readonly RoomMeasure[]): { laying?: HouseLaying } => ({}),
+    (_frame: Frame, _shapes: readonly RoomShape[], _measures: readonly RoomMeasure[]): { laid?: Laid } => ({}),
   );
   const kept = new WeakMap<RoomMeasure, { readonly around: string; readonly measure: RoomMeasure }[]>();
   const withAround: WithAround = (measure, around) => {
@@ -50,12 +50,19 @@ export function houseLayer(): LayHouse {
     const frame = frameOf('house', { levels: house.levels, wallTypes: house.wallTypes, studs: house.studs });
     const shapes = rooms.map(({ selections: _, body: _body, origin: _origin, ...shape }) => shapeOf(shape.slug, shape));
     const kept = layings(frame, shapes, [...measures.values()]);
-    if (kept.laying) return kept.laying;
+    const origins = [house, ...rooms].map(({ origin }) => origin);
+    if (kept.laid?.told.every((origin) => origins.includes(origin))) return kept.laid.laying;
     const laying = inLocale(house, () => lay(records, measures, withAround));
-    // What is told names a line of a record, and lines move with whatever is written above them.
-    if (laying.problems.length === 0) kept.laying = laying;
+    const words = JSON.stringify(laying.problems);
+    kept.laid = { laying, told: origins.filter(({ file }) => words.includes(file)) };
     return laying;
   };
+}
+
+/** What is told names lines of records, and lines move with whatever is written above them: it holds while those records are the same. */
+interface Laid {
+  readonly laying: HouseLaying;
+  readonly told: readonly Origin[];
 }
 
 /** All that laying out reads of a room's record, and of the house's. */
@@ -98,11 +105,11 @@ function surroundingsOf(
   wall: number,
 ): ReadonlyMap<string, Surroundings> {
   const pairs = pairsByRoom(facingPairs(rooms, at, { tolerance: reach.before - reach.behind, together }));
-  const levels = new Set(rooms.map(({ level }) => level));
+  const all = allRooms(rooms);
   return new Map(
     groups.flatMap((group) => {
       const own = new Set(group.map(({ room }) => room.slug));
-      const isWhole = isKnown(group, rooms.length, levels.size);
+      const isWhole = isKnown(group, rooms.length, all.levels.size);
       const on = (is: (level: number) => boolean) => group.filter(({ room }) => is(room.level));
       const over = keepBy(String, (level: number) =>
         withWalls(
@@ -121,8 +128,8 @@ function surroundingsOf(
       return group.map((one) => {
         const isUnsure = !isWhole || besideOf(one.room).some((slug) => !own.has(slug));
         const sides = standingSides(one.room, pairs.get(one.room.index) ?? [], rooms);
-        const around = aroundOf(one, group, { sides, rooms, over, carrying, isUnsure });
-        return [one.room.slug, { around, open: inTheOpen(one.room, sides, rooms) }];
+        const around = aroundOf(one, group, { sides, all, over, carrying, isUnsure });
+        return [one.room.slug, { around, open: inTheOpen(one.room, sides, all) }];
       });
     }),
   );

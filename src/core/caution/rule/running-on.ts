@@ -6,6 +6,7 @@ import {
   heightOn,
   minus,
   planeFrom,
+  plus,
   pointInFeet,
   ringInFeet,
   type Plane,
@@ -104,7 +105,7 @@ function stretchesAlong(
 ): readonly CeilingEdge[] {
   const ahead = direction(start, end);
   return facets.flatMap((facet) => {
-    const outline = ringInFeet(facet.plan.outline).map(({ x, y }) => ({ x: x + offset.x, y: y + offset.y }));
+    const outline = ringInFeet(facet.plan.outline).map((point) => plus(point, offset));
     const plane = planeOf(facet, outline, rise);
     return edges(outline).flatMap((edge): readonly CeilingEdge[] => {
       if (edge.some((point) => Math.abs(cross(ahead, minus(point, start))) > play)) return [];

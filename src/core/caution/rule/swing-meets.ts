@@ -4,6 +4,7 @@ import {
   intersect,
   lengthOf,
   patchFrom,
+  plus,
   ringInFeet,
   stretchDistance,
   type Patch,
@@ -129,7 +130,7 @@ function landingOf(stair: Stair, footprint: Polygon, end: 'foot' | 'head', off: 
 }
 
 function movedBy(ring: Ring, off: Xy): Ring {
-  return ring.map(({ x, y }) => ({ x: x + off.x, y: y + off.y }));
+  return ring.map((point) => plus(point, off));
 }
 
 /** How far a leaf reaches over something when it stands where that is nearest to its hinge; undefined where it is free of it. */

@@ -6,6 +6,8 @@ import {
   intersect,
   lengthOf,
   patchFrom,
+  plus,
+  pointInFeet,
   ringInFeet,
   type Bounds,
   type Patch,
@@ -14,7 +16,7 @@ import {
 import { feet, fromInches, keepBy, printLength, type Length } from '../../../base/units/index.js';
 import type { OpeningMeasure } from '../../model/index.js';
 import { isFraming, tradesOf } from '../look-up.js';
-import { offsetBetween, type HouseView, type RoomView } from '../view.js';
+import type { HouseView, RoomView } from '../view.js';
 import type { ExampleRooms } from './example.js';
 import { openingLine } from './glazing.js';
 import type { Finding, Rule } from './rule.js';
@@ -44,31 +46,52 @@ export const windowInWall: Rule = {
     { what: 'One that ends 1 1/2" from it, at the limit', sees: null, rooms: corner(`2'-9"`) },
   ],
   find: (house) => {
-    const wallsOf = keepBy(
-      ({ slug }: RoomView) => slug,
-      ({ measure }) => {
-        const patches = grown([patchFrom(ringInFeet(measure.plan))], feet(house.outsideWall));
-        return { patches, within: bounds(patches.flatMap(({ outline }) => outline)) };
-      },
+    const wallsOn = keepBy(
+      (level: string) => level,
+      (level) => house.rooms.filter((room) => room.level === level).flatMap((room) => wallsOf(house, room)),
     );
     return house.rooms.flatMap((room) =>
       room.measure.openings
         .filter(({ own, to }) => own && to === 'outside')
-        .flatMap((opening) => behindWall(house, room, opening, wallsOf)),
+        .flatMap((opening) => behindWall(house, room, opening, wallsOn(room.level))),
     );
   },
 };
 
-/** A room's plan with outside walls all around, in its own coordinates. */
-type WallsOf = (room: RoomView) => { readonly patches: readonly Patch[]; readonly within: Bounds };
+/** A room's plan with outside walls all around, in the coordinates of the rooms that it hangs together with. */
+interface Walls {
+  readonly room: RoomView;
+  readonly group: number;
+  readonly patches: readonly Patch[];
+  readonly within: Bounds;
+}
 
-function behindWall(house: HouseView, room: RoomView, opening: OpeningMeasure, wallsOf: WallsOf): readonly Finding[] {
+function wallsOf({ stands, outsideWall }: HouseView, room: RoomView): readonly Walls[] {
+  const stand = stands.get(room.slug);
+  if (!stand || room.measure.plan.length === 0) return [];
+  const at = pointInFeet(stand.at);
+  const plan = ringInFeet(room.measure.plan).map((point) => plus(point, at));
+  const patches = grown([patchFrom(plan)], feet(outsideWall));
+  return [{ room, group: stand.group, patches, within: bounds(patches.flatMap(({ outline }) => outline)) }];
+}
+
+function behindWall(
+  house: HouseView,
+  room: RoomView,
+  opening: OpeningMeasure,
+  walls: readonly Walls[],
+): readonly Finding[] {
   const line = openingLine(room, opening);
-  if (!line || !house.stands.has(room.slug)) return [];
-  const before = stripBefore(line, feet(house.outsideWall));
-  const [worst] = house.rooms
-    .filter(({ level }) => level === room.level)
-    .map((other) => ({ other, by: behind(house, room, other, before, line, wallsOf) }))
+  const stand = house.stands.get(room.slug);
+  if (!line || !stand) return [];
+  const at = pointInFeet(stand.at);
+  const [left, right] = [plus(line[0], at), plus(line[1], at)];
+  const before = stripBefore([left, right], feet(house.outsideWall));
+  const within = bounds(before.outline);
+  const [worst] = walls
+    // Most rooms are far away.
+    .filter((other) => other.group === stand.group && boundsMeet(within, other.within))
+    .map(({ room: other, patches }) => ({ other, by: behind(before, [left, right], patches) }))
     .toSorted((a, b) => b.by - a.by);
   if (!worst || worst.by <= grain) return [];
   const word = opening.kind === 'door' ? 'Door' : 'Window';
@@ -106,30 +129,13 @@ function stripBefore([left, right]: readonly [Xy, Xy], wall: number): Patch {
   return patchFrom([at(from, start), at(to, start), at(to, start + depth), at(from, start + depth)]);
 }
 
-/** How much of a strip, along the opening, another room's walls stand before. */
-function behind(
-  house: HouseView,
-  room: RoomView,
-  other: RoomView,
-  strip: Patch,
-  [left, right]: readonly [Xy, Xy],
-  wallsOf: WallsOf,
-): Length {
-  const off = offsetBetween(house, room, other);
-  const none = 0 as Length;
-  if (!off || other.measure.plan.length === 0) return none;
-  const there = ({ x, y }: Xy): Xy => ({ x: x - off.x, y: y - off.y });
-  const moved = { ...strip, outline: strip.outline.map(there) };
-  const { patches, within } = wallsOf(other);
-  // Most rooms are far away.
-  if (!boundsMeet(bounds(moved.outline), within)) return none;
-  const start = there(left);
+/** How much of a strip, along the opening, walls stand before. */
+function behind(strip: Patch, [left, right]: readonly [Xy, Xy], patches: readonly Patch[]): Length {
   const along = direction(left, right);
   const places = patches
-    .flatMap((walls) => intersect([moved], walls))
-    .flatMap(({ outline }) => outline.map(({ x, y }) => (x - start.x) * along.x + (y - start.y) * along.y));
-  if (places.length === 0) return none;
-  return lengthOf(Math.max(...places) - Math.min(...places));
+    .flatMap((walls) => intersect([strip], walls))
+    .flatMap(({ outline }) => outline.map(({ x, y }) => (x - left.x) * along.x + (y - left.y) * along.y));
+  return places.length === 0 ? (0 as Length) : lengthOf(Math.max(...places) - Math.min(...places));
 }
 
 /** A study of 10' by 10' and a window in its north wall, 7'-0" from the west; east of it, behind 4 1/2", a parlor that goes on to the north, so that

@@ -4,6 +4,7 @@ import {
   intersect,
   lengthOf,
   patchArea,
+  plus,
   pointInFeet,
   pointsOf,
   rectangle,
@@ -71,8 +72,7 @@ function seatOn({ plane, patch: over }: CeilingPiece, data: Skylight, space: Roo
 }
 
 function cornerOf({ x, y }: Skylight, { corner }: RoomSpace): Xy {
-  const [from, to] = [pointInFeet(corner), pointInFeet({ x, y })];
-  return { x: from.x + to.x, y: from.y + to.y };
+  return plus(pointInFeet(corner), pointInFeet({ x, y }));
 }
 
 /** A flat ceiling is seen looking north. */

@@ -2,10 +2,11 @@ import {
   along,
   faceThrough,
   placeOn,
+  plus,
   pointInFeet,
   ringInFeet,
-  slopeOf,
   slopedPlane,
+  slopeOf,
   type Xy,
 } from '../../../base/geometry/index.js';
 import type { FeatureMeasure } from '../../model/index.js';
@@ -19,9 +20,8 @@ export function solids(data: Skylight, { id, opensCeiling }: FeatureMeasure, spa
   const ceiling = hole.length > 0 ? space.ceilingOver(middleOf(hole)) : undefined;
   if (!ceiling) return [];
   const shaft = shaftOf(data, slopeOf(ceiling));
-  const offset = pointInFeet(data);
   const plane = slopedPlane(ceiling);
-  const origin = inSlope(plane, { x: space.corner.x + offset.x, y: space.corner.y + offset.y });
+  const origin = inSlope(plane, plus(space.corner, pointInFeet(data)));
   const corner = (x: number, y: number, up: number) =>
     along(placeOn(plane, { x: origin.x + x, y: origin.y + y }), plane.faces, up);
   const ring = (from: number, to: number, up: number) =>
