@@ -62,11 +62,9 @@ export function decideAlone(draft: Draft, option: Option, decide: Decider): Deci
   return decide({ ...bearingOf(draft), options: [option], chosen: draft.selection.chosen !== undefined });
 }
 
-/** Where the other open choices on its allowance stand while its alternatives are priced; absent where there are none. */
-export function restOf(item: Item, { choices }: HousePrice): Rest | undefined {
-  const rest = choices.restOf(item);
-  if (rest.length === 0) return undefined;
-  const lines = rest.map(({ item: { selection, standard, considered }, stand: { option } }) => ({
+/** Where the other open choices on its allowance stand while its alternatives are priced. */
+export function restOf(item: Item, { choices }: HousePrice): Rest {
+  const lines = choices.restOf(item).map(({ item: { selection, standard, considered }, stand: { option } }) => ({
     selection,
     ...(option !== undefined && { option }),
     isStandard: option !== undefined && option === standard,

@@ -19,7 +19,7 @@ import {
 } from './describe.js';
 import { alikeProblems } from './alike-problems.js';
 import { choiceDayProblems, futureProblems, measureProblems } from './day-problems.js';
-import { draftSelections } from './draft.js';
+import { draftSelections } from './draft-selections.js';
 import { groupBy } from './group-by.js';
 import { freshWork, type Work } from './kept-work.js';
 import { makeHouseAlternatives } from './house-alternatives.js';
@@ -113,11 +113,9 @@ function composeLaid(
       return measure ? [makeRoom(room, measure, byRoom.get(room.slug) ?? [])] : [];
     }),
     selections,
-    orders: orderList(house.today, orderCounter(selections, records)),
     money,
     calendar: { milestones: dated.value, rules: records.house.calendar },
     cautions: accepted.cautions,
-    scope: findScope(records, measures, drafted.value),
     issues: records.issues.map(describeIssue),
     changeOrders: describeChangeOrders(agreedSum, records.changes),
     sources: records.sources,
@@ -126,6 +124,8 @@ function composeLaid(
   const book: Book = withLater<typeof known, LaterParts>(known, {
     decisions: () => decisions().map(({ decision }) => decision),
     alternatives: () => makeHouseAlternatives(today),
+    orders: () => orderList(house.today, orderCounter(selections, records)),
+    scope: () => findScope(records, measures, drafted.value),
     supplies: () => poolSupplies(selections.map(using)),
     schedules: () => makeSchedules(book),
   });
@@ -145,7 +145,7 @@ function composeLaid(
 }
 
 /** Parts of a Book that most of what is made of it does not ask for. */
-type LaterParts = Pick<Book, 'decisions' | 'alternatives' | 'supplies' | 'schedules'>;
+type LaterParts = Pick<Book, 'decisions' | 'alternatives' | 'orders' | 'scope' | 'supplies' | 'schedules'>;
 
 function makeRoom(room: Records['rooms'][number], measure: RoomMeasure, own: readonly BookSelection[]): BookRoom {
   const { slug, number, name, level, use, body, viewFrom, sections } = room;

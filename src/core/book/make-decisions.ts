@@ -1,13 +1,17 @@
-import { byText } from '../../base/units/index.js';
+import { byText, later, once, withLater } from '../../base/units/index.js';
 import type { HousePrice, Item, Stand } from '../price/index.js';
 import type { BookSelection, JointDecision, PickedOption } from './book.js';
 import { optionId } from './draft.js';
 import { groupBy } from './group-by.js';
 
-/** A decision with what pricing knows of it: its lines in order, and how they stand at the cheapest and the dearest. */
-export interface PricedDecision {
+/** A decision with what pricing knows of it: its lines in order, and how they stand at the cheapest and the dearest. What is asked of none is not
+ *  priced: a page shows few of them. */
+export interface PricedDecision extends Stands {
   readonly decision: JointDecision;
   readonly lines: readonly Item[];
+}
+
+interface Stands {
   readonly lowest: readonly Stand[];
   readonly likely: readonly Stand[];
   readonly highest: readonly Stand[];
@@ -53,39 +57,57 @@ function sharing(lines: readonly Item[]): readonly (readonly Item[])[] {
 
 function decide(lines: readonly Item[], house: HousePrice, byId: ReadonlyMap<string, BookSelection>): PricedDecision {
   const { choices } = house;
-  const together = choices.together(lines);
-  const usual = lines.map((line) => usualStand(line, house));
-  const found = choices.extremes(lines, [usual]);
-  const { lowest, highest, priced } = found;
+  const usual = once(() => lines.map((line) => usualStand(line, house)));
+  const found = later(() => choices.extremes(lines, [usual()]));
   const [first] = lines;
+  const likely = (): readonly Stand[] => {
+    if (first?.allowance === undefined) return usual();
+    const { lowest, highest, high } = found();
+    const spent = lowest.map((stand) => ({ ...stand, decided: false }));
+    return choices.together(lines).change(spent) <= high ? spent : highest;
+  };
   const members = lines
     .flatMap((line) => {
       const selection = byId.get(line.selection);
       return selection ? [{ line, selection }] : [];
     })
     .sort(({ selection: a }, { selection: b }) => byText(a.decision.by, b.decision.by));
-  const spent = lowest.map((stand) => ({ ...stand, decided: false }));
-  const isSpent = first?.allowance !== undefined && together.change(spent) <= found.high;
-  const likely = first?.allowance === undefined ? usual : isSpent ? spent : highest;
-  const decision: JointDecision = {
+  const known = {
     id: members[0]?.selection.id ?? '',
     ...(first?.allowance !== undefined && { allowance: first.allowance }),
     by: members[0]?.selection.decision.by ?? '',
-    choices: members.map(({ line, selection }) => ({
-      selection: selection.id,
-      options: selection.alternatives
-        .filter(({ option }) => line.considered.includes(optionId(line.category, option)))
-        .map(({ option, againstToday }) => ({
-          option,
-          change: againstToday,
-          ...(lines.length > 1 && { range: choices.range(line, optionId(line.category, option), lines) }),
-        })),
-    })),
-    low: { change: found.low, options: picked(lines, lowest) },
-    high: { change: found.high, options: picked(lines, highest) },
-    priced,
+    choices: members.map(({ line, selection }) =>
+      withLater<{ readonly selection: string }, Pick<JointChoice, 'options'>>(
+        { selection: selection.id },
+        { options: () => optionsOf(selection, line, { lines, choices }) },
+      ),
+    ),
   };
-  return { decision, lines, lowest, highest, likely };
+  const decision = withLater<typeof known, Pick<JointDecision, 'low' | 'high' | 'priced'>>(known, {
+    low: () => ({ change: found().low, options: picked(lines, found().lowest) }),
+    high: () => ({ change: found().high, options: picked(lines, found().highest) }),
+    priced: () => found().priced,
+  });
+  return withLater<Pick<PricedDecision, 'decision' | 'lines'>, Stands>(
+    { decision, lines },
+    { lowest: () => found().lowest, likely, highest: () => found().highest },
+  );
+}
+
+type JointChoice = JointDecision['choices'][number];
+
+function optionsOf(
+  { alternatives }: BookSelection,
+  line: Item,
+  { lines, choices }: Pick<HousePrice, 'choices'> & Pick<PricedDecision, 'lines'>,
+): JointChoice['options'] {
+  return alternatives
+    .filter(({ option }) => line.considered.includes(optionId(line.category, option)))
+    .map(({ option, againstToday }) => ({
+      option,
+      change: againstToday,
+      ...(lines.length > 1 && { range: choices.range(line, optionId(line.category, option), lines) }),
+    }));
 }
 
 /** The standard where it is considered, else the middle one by price: what stands if nobody has taste. */

@@ -30,10 +30,9 @@ export function makeSelection(
   const { id, room, selection, category, measure, places, options } = draft;
   const { product, cost = noCost, reckoning, change, restocking } = countSelection(draft, item, house);
   const deciding = product && item.decided ? [product.option] : [...options.values()].map(({ option }) => option);
-  const rest = restOf(item, house);
   const pounds = product && weigh(product.option, product.takeoffs);
   const decision = decide({ ...bearingOf(draft), options: deciding, chosen: item.decided });
-  const known: Omit<BookSelection, 'alternatives'> = {
+  const known: Omit<BookSelection, keyof LaterParts> = {
     id,
     room: room.slug,
     category: category.slug,
@@ -61,7 +60,6 @@ export function makeSelection(
     ...(pounds !== undefined && { pounds }),
     change,
     ...(reckoning && { reckoning }),
-    ...(rest && { rest }),
     decision,
     ...(selection.chosen === undefined && openSince(id, issues)),
     ...delayOf(decision, house.book.contract),
@@ -71,10 +69,13 @@ export function makeSelection(
     ...sourceOf(room.origin, selection.path),
   };
   // Each is priced with the whole house, and most of what is made of a Book asks for those of few places.
-  return withLater<typeof known, Pick<BookSelection, 'alternatives'>>(known, {
+  return withLater<typeof known, LaterParts>(known, {
+    ...(house.choices.linesOf(item).length > 1 && { rest: () => restOf(item, house) }),
     alternatives: () => makeAlternatives(draft, item, house, decide),
   });
 }
+
+type LaterParts = Pick<BookSelection, 'alternatives' | 'rest'>;
 
 /** What stood before a change, with what the supplier keeps as it is reckoned. */
 function changedOrder(

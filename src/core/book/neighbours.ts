@@ -9,6 +9,9 @@ export interface Neighbours {
   readonly counted?: SharedWalls;
 }
 
+/** Of what does not count by them. */
+export const notByNeighbours: Neighbours = { joints: new Map() };
+
 /** For a room, by its slug, and a category. Who comes first in `rooms` counts what two of them share. */
 export function neighboursOf(
   rooms: readonly Room[],

@@ -4,7 +4,7 @@ import { hasErrors, type Outcome } from '../../base/problem/index.js';
 import { inLocale, type Cents } from '../../base/units/index.js';
 import type { BookMoney, BookSelection } from './book.js';
 import { countSelection } from './count-selection.js';
-import { draftSelections } from './draft.js';
+import { draftSelections } from './draft-selections.js';
 import { freshWork, type Work } from './kept-work.js';
 import { priceDrafts } from './price-drafts.js';
 

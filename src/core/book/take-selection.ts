@@ -13,6 +13,8 @@ export interface Taken {
   readonly takeoffs: readonly (readonly Takeoff[])[];
 }
 
+export type TakeSelection = typeof takeSelection;
+
 /** Finds the places of a selection and takes its options off. `neighbours` are absent where the category does not count by them. */
 export function takeSelection(
   selection: Selection,

@@ -1,4 +1,4 @@
-import type { Cents, IsoDate } from '../../base/units/index.js';
+import { later, withLater, type Cents, type IsoDate } from '../../base/units/index.js';
 import { costOf, noCost, type LedgerEntry } from './cost.js';
 import { allowanceEffect } from './effect.js';
 import type { HousePrice } from './house-price.js';
@@ -27,31 +27,29 @@ function makeEntry(
   const orders = invoicesByOrder(allowance);
   const paidBy = (item: Item): OrderInvoices | undefined =>
     orders.find((order) => order.complete && isInvoiced(item, order.option, allowance.id));
-  const lines = items.map((item) => makeLine(house, item, allowance, paidBy(item)));
-  const committed = sum(lines.filter((line) => !line.open).map((line) => line.covered));
-  const open = lines.filter((line) => line.open);
-  const { low: openLow, high: openHigh, priced } = house.choices.drawn(allowance.id);
-  const settled = items.length > 0 && open.length === 0;
+  const lines = later(() =>
+    items.map((item) =>
+      item.decided ? decidedLine(house, item, allowance, paidBy(item)) : openLine(house, item, allowance),
+    ),
+  );
+  const openLines = (): readonly Line[] => lines().filter((line) => line.open);
+  const drawn = later(() => house.choices.drawn(allowance.id));
+  const committed = sum(items.filter(({ decided }) => decided).map((item) => coveredOf(house, item, allowance)));
+  const settled = items.length > 0 && items.every(({ decided }) => decided);
   const { difference, markup, retained, change } = allowanceEffect(amount, committed, settled, house.book.contract);
   const invoiced = orders.map((order) => ({
     ...order,
     ...computedFor(order.option, allowance, items, house),
   }));
   const truedUpOn = settled && items.every((item) => isNone(item) || paidBy(item)) ? lastDay(invoiced) : undefined;
-  const entry = {
+  const known: Omit<LedgerEntry, keyof LaterParts> = {
     id: allowance.id,
     name: allowance.name,
     covers: allowance.covers,
     coversText: coversText(allowance.covers, house.book.contract.tax),
     basis,
     amount,
-    lines,
     committed,
-    openLow,
-    openHigh,
-    sharedLow: (openLow - sum(open.map((line) => line.low))) as Cents,
-    sharedHigh: (openHigh - sum(open.map((line) => line.high))) as Cents,
-    openPriced: priced,
     balance: (amount - committed) as Cents,
     settled,
     invoiced,
@@ -63,34 +61,58 @@ function makeEntry(
     change,
     ...(allowance.note !== undefined && { note: allowance.note }),
   };
-  return { ...entry, figures: ledgerFigures(entry, house.book.contract) };
+  // Most of what is made of a Book asks for no more than that.
+  const entry: LedgerEntry = withLater<typeof known, LaterParts>(known, {
+    lines,
+    openLow: () => drawn().low,
+    openHigh: () => drawn().high,
+    sharedLow: () => (drawn().low - sum(openLines().map((line) => line.low))) as Cents,
+    sharedHigh: () => (drawn().high - sum(openLines().map((line) => line.high))) as Cents,
+    openPriced: () => drawn().priced,
+    figures: () => ledgerFigures(entry, house.book.contract),
+  });
+  return entry;
+}
+
+/** What asks for the prices of all that is open on it. */
+type LaterParts = Pick<
+  LedgerEntry,
+  'lines' | 'openLow' | 'openHigh' | 'sharedLow' | 'sharedHigh' | 'openPriced' | 'figures'
+>;
+
+type Line = LedgerEntry['lines'][number];
+
+function coveredOf(house: HousePrice, { selection }: Item, { covers }: SizedAllowance['allowance']): Cents {
+  return costOf(house.today.costs.get(selection) ?? noCost, covers);
 }
 
 /** `paid`: the invoices that say what the place draws, once their last is in. */
-function makeLine(
+function decidedLine(
   house: HousePrice,
   item: Item,
-  { id, covers }: SizedAllowance['allowance'],
+  allowance: SizedAllowance['allowance'],
   paid: OrderInvoices | undefined,
-): LedgerEntry['lines'][number] {
-  const { selection } = item;
-  if (item.decided) {
-    const cost = house.today.costs.get(selection) ?? noCost;
-    const covered = costOf(cost, covers);
-    const option = item.chosen === undefined ? {} : { option: item.chosen };
-    const line = { selection, ...option, covered, low: covered, high: covered, open: false };
-    if (item.chosen === undefined) return { ...line, why: 'nothing is wanted here' };
-    if (!paid) return { ...line, why: partsText(cost, covers) };
-    const computed = costOf(computedCost(house.today, item) ?? cost, covers);
-    return { ...line, computed, why: invoicedText(covered, computed, paid) };
-  }
+): Line {
+  const { selection, chosen } = item;
+  const { covers } = allowance;
+  const covered = coveredOf(house, item, allowance);
+  const option = chosen === undefined ? {} : { option: chosen };
+  const line = { selection, ...option, covered, low: covered, high: covered, open: false };
+  if (chosen === undefined) return { ...line, why: 'nothing is wanted here' };
+  const cost = house.today.costs.get(selection) ?? noCost;
+  if (!paid) return { ...line, why: partsText(cost, covers) };
+  const computed = costOf(computedCost(house.today, item) ?? cost, covers);
+  return { ...line, computed, why: invoicedText(covered, computed, paid) };
+}
+
+function openLine(house: HousePrice, item: Item, { id }: SizedAllowance['allowance']): Line {
   const draws = item.considered
     .map((option) => ({ option, drawn: house.choices.drawnAlone(item, option, id) }))
     .sort((a, b) => a.drawn - b.drawn);
   const [low, high] = [draws[0], draws.at(-1)];
   const name = (draw: typeof low) => (draw ? (house.book.options.get(draw.option)?.name ?? draw.option) : '');
   return {
-    selection,
+    selection: item.selection,
     covered: 0 as Cents,
     low: (low?.drawn ?? 0) as Cents,
     high: (high?.drawn ?? 0) as Cents,
