@@ -24,7 +24,14 @@ export default defineConfig({
       { extends: true, test: { ...common, name: 'alone', include: alone } },
       {
         extends: true,
-        test: { ...common, name: 'shared', include: ['test/**/*.test.{ts,tsx}'], exclude: alone, isolate: false },
+        test: {
+          ...common,
+          name: 'shared',
+          include: ['test/**/*.test.{ts,tsx}'],
+          exclude: alone,
+          isolate: false,
+          setupFiles: 'test/usual-locale.ts',
+        },
       },
     ],
   },
