@@ -10,7 +10,7 @@ import {
 } from '../price/index.js';
 import type { Takeoff } from '../takeoff/index.js';
 import type { Cents } from '../../base/units/index.js';
-import { optionId, type Draft } from './draft.js';
+import { slugOf, type Draft } from './draft.js';
 import { reckon } from './reckon.js';
 
 /** What stands at a selection today. */
@@ -27,14 +27,15 @@ export interface Counted {
 
 export function countSelection({ id, category, options }: Draft, item: Item, house: HousePrice): Counted {
   const countedId = countedOption(item);
-  const found = [...options].find(([slug]) => optionId(category.slug, slug) === countedId);
+  const slug = countedId === undefined ? undefined : slugOf(countedId, category.slug);
+  const found = slug === undefined ? undefined : options.get(slug);
   const cost = house.today.costs.get(id);
   // At its standard a place changes nothing itself: what shared packs move is told once for the house.
   const own = countedId === undefined || countedId !== item.standard;
   const reckoning = own ? reckon(house, item, countedId, cost ?? (item.decided ? noCost : undefined)) : undefined;
   const restocking = house.restocking.get(id);
   return {
-    ...(found && { product: { slug: found[0], ...found[1] } }),
+    ...(slug !== undefined && found && { product: { slug, ...found } }),
     ...(cost && { cost }),
     ...(reckoning && { reckoning }),
     change: ((reckoning?.change ?? 0) + (restocking?.amount ?? 0)) as Cents,

@@ -20,6 +20,11 @@ export function optionId(category: string, slug: string): string {
   return `${category}/${slug}`;
 }
 
+/** The slug of an option of a category. */
+export function slugOf(id: string, category: string): string {
+  return id.slice(category.length + 1);
+}
+
 /** A draft as it would be with an option chosen, or `none`, and nothing ordered. An option that was not at hand is taken off. */
 export function withChoice(draft: Draft, chosen: string, options: readonly Option[]): Draft {
   const selection: Selection = { ...draft.selection, chosen, facts: [] };

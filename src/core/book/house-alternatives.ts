@@ -7,7 +7,7 @@ import { alternativeLine, type Picked } from './alternative-line.js';
 import type { BookSelection } from './book.js';
 import type { AlternativeAllowance, BookHouseAlternative } from './book-alternative.js';
 import { countSelection, type Counted } from './count-selection.js';
-import { withChoice, withNeighbours } from './draft.js';
+import { slugOf, withChoice, withNeighbours } from './draft.js';
 import type { Work } from './kept-work.js';
 import { lastMilestone, type Decider } from './make-decider.js';
 import { movesNeighbours } from './neighbours.js';
@@ -89,7 +89,7 @@ function withRest(chosen: ReadonlyMap<string, string>, { house, drafts }: HouseT
   const drawnOn = new Set(moved.flatMap(({ item }) => item.allowance ?? []));
   const rest = [...drawnOn].flatMap((id) => house.choices.restOn(id));
   for (const { item, stand } of rest) {
-    const option = stand.option?.slice(item.category.length + 1);
+    const option = stand.option === undefined ? undefined : slugOf(stand.option, item.category);
     if (option !== undefined && !picks.has(item.selection)) picks.set(item.selection, { option, isRest: true });
   }
   return picks;

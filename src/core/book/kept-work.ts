@@ -2,6 +2,7 @@ import { dateMilestones } from '../calendar/index.js';
 import type { Contract, Option } from '../model/index.js';
 import { pricePool, type InvoicedOrder, type Item, type PricedPool, type PricePool } from '../price/index.js';
 import { keepAlike, keepSame, numbering, remember } from '../../base/units/index.js';
+import { describeChoice } from './describe-choice.js';
 import type { Draft } from './draft.js';
 import { draftRoom } from './draft-room.js';
 import { layCounted } from './lay-counted.js';
@@ -14,6 +15,7 @@ import { takeSelection, type Taken, type TakeSelection } from './take-selection.
 export interface Work {
   readonly draftRoom: typeof draftRoom;
   readonly take: TakeSelection;
+  readonly describeChoice: typeof describeChoice;
   readonly layCounted: typeof layCounted;
   readonly dateMilestones: typeof dateMilestones;
   readonly decider: typeof makeDecider;
@@ -27,6 +29,7 @@ export interface Work {
 export const freshWork: Work = {
   draftRoom,
   take: takeSelection,
+  describeChoice,
   layCounted,
   dateMilestones,
   decider: makeDecider,
@@ -43,6 +46,7 @@ export function keptWork(): Work {
     draftRoom: keepSame(draftRoom),
     // Where a room was measured again, or a price moved, most quantities are what they were.
     take: keepSame((selection, id, ...inputs) => alike(id, takeSelection(selection, id, ...inputs))),
+    describeChoice: keepSame(describeChoice),
     layCounted: keepSame(layCounted),
     dateMilestones: keepSame(dateMilestones),
     decider: keepSame(makeDecider),

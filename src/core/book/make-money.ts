@@ -77,7 +77,6 @@ export function makeMoney(
       (selection) => selection.category,
     ),
     allowances,
-    priceStates: priceStates(allowances, selections, records.options, { on, goodFor }),
     ...(goodFor !== undefined && { pricesGoodFor: goodFor }),
     ownerPurchases: ownerPurchases(house.today),
   };
@@ -86,12 +85,13 @@ export function makeMoney(
     expected: () => forecast().expected.total,
     high: () => forecast().high.total,
     forecast,
+    priceStates: () => priceStates(allowances, selections, records.options, { on, goodFor }),
     quotes: () => listQuotes(records.options, selections, on, goodFor),
   });
 }
 
 /** What asks for the prices of all that is open. */
-type LaterMoney = Pick<BookMoney, 'low' | 'expected' | 'high' | 'forecast' | 'quotes'>;
+type LaterMoney = Pick<BookMoney, 'low' | 'expected' | 'high' | 'forecast' | 'priceStates' | 'quotes'>;
 
 function agreedMoney({ changes }: Records, agreedSum: Cents, today: Cents): AgreedMoney {
   const approved = changes.filter(({ state }) => state === 'approved');

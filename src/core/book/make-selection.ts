@@ -1,9 +1,8 @@
-import { sourceOf } from '../../base/problem/index.js';
 import { noCost, type HousePrice, type Item, type ReasonedFigure } from '../price/index.js';
-import { partOf, selectionText, type LayOut } from '../takeoff/index.js';
-import type { BookSelection, ChangedOrder, SelectionState } from './book.js';
+import type { LayOut } from '../takeoff/index.js';
+import type { BookSelection, ChangedOrder } from './book.js';
 import { countSelection } from './count-selection.js';
-import type { FactStep, InsteadOf, Issue } from '../model/index.js';
+import type { InsteadOf, Issue } from '../model/index.js';
 import { bearingOf } from './bearing-of.js';
 import { delayOf } from './cost-of-days.js';
 import type { Draft } from './draft.js';
@@ -18,7 +17,7 @@ export interface SelectionMakers {
   readonly issues: readonly Issue[];
   readonly decide: Decider;
   readonly layOut?: LayOut | undefined;
-  readonly work: Pick<Work, 'layCounted'>;
+  readonly work: Pick<Work, 'describeChoice' | 'layCounted'>;
 }
 
 export function makeSelection(
@@ -27,31 +26,13 @@ export function makeSelection(
   house: HousePrice,
   { decide, layOut, work, issues }: SelectionMakers,
 ): BookSelection {
-  const { id, room, selection, category, measure, places, options } = draft;
+  const { id, selection, category, measure, places, options } = draft;
   const { product, cost = noCost, reckoning, change, restocking } = countSelection(draft, item, house);
   const deciding = product && item.decided ? [product.option] : [...options.values()].map(({ option }) => option);
   const pounds = product && weigh(product.option, product.takeoffs);
   const decision = decide({ ...bearingOf(draft), options: deciding, chosen: item.decided });
   const known: Omit<BookSelection, keyof LaterParts> = {
-    id,
-    room: room.slug,
-    category: category.slug,
-    trade: category.trade,
-    places: places.map((place) => {
-      const part = partOf(place);
-      return { id: place.id, name: place.name, ...(part && { part }) };
-    }),
-    placeText: selectionText(selection, places, measure),
-    ...(selection.standard !== undefined && { standard: selection.standard }),
-    ...(selection.allowance !== undefined && { allowance: selection.allowance }),
-    considering: selection.considering,
-    ...(selection.chosen !== undefined && selection.chosen !== 'none' && { chosen: selection.chosen }),
-    ...(selection.chosenOn !== undefined && { chosenOn: selection.chosenOn }),
-    ...(selection.chosenBy !== undefined && { chosenBy: selection.chosenBy }),
-    ...(selection.slip !== undefined && { slip: selection.slip }),
-    supply: selection.supply,
-    state: stateOf(selection),
-    ...(selection.note !== undefined && { note: selection.note }),
+    ...work.describeChoice(draft),
     ...(product && { counted: product.slug }),
     takeoff: product
       ? work.layCounted(product.takeoffs, places, product.option, category, measure, selection.courses, layOut)
@@ -63,10 +44,7 @@ export function makeSelection(
     decision,
     ...(selection.chosen === undefined && openSince(id, issues)),
     ...delayOf(decision, house.book.contract),
-    facts: selection.facts,
     ...(selection.insteadOf && { insteadOf: changedOrder(selection.insteadOf, restocking) }),
-    ...(selection.finishSet !== undefined && { finishSet: selection.finishSet }),
-    ...sourceOf(room.origin, selection.path),
   };
   // Each is priced with the whole house, and most of what is made of a Book asks for those of few places.
   return withLater<typeof known, LaterParts>(known, {
@@ -90,12 +68,4 @@ function changedOrder(
     ...(order !== undefined && { order }),
     ...(restocking && { restocking }),
   };
-}
-
-function stateOf(selection: Draft['selection']): SelectionState {
-  if (selection.chosen === undefined) return 'open';
-  if (selection.chosen === 'none') return 'none';
-  const has = (step: FactStep): boolean => selection.facts.some((fact) => fact.step === step);
-  if (has('installed')) return 'installed';
-  return has('ordered') ? 'ordered' : 'chosen';
 }

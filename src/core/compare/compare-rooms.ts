@@ -21,9 +21,11 @@ export function compareRooms(
     .filter((change) => change !== undefined);
   const renamed = from && to && (from.slug !== to.slug || from.name !== to.name || from.number !== to.number);
   const fields = from && to ? describeFields(from, to, names) : [];
-  const measures = compareMeasures(from?.measure, to?.measure);
+  // What was measured once for both sides is the same object.
+  const isSame = from && from.measure === to?.measure;
+  const measures = isSame ? [] : compareMeasures(from?.measure, to?.measure);
   const parts = compareParts(from, to, roomName);
-  const drawings = compareDrawings(from?.measure, to?.measure);
+  const drawings = isSame ? [] : compareDrawings(from?.measure, to?.measure);
   const found = [selections, fields, measures, parts, drawings].some((list) => list.length > 0);
   if (from && to && !renamed && !found) return undefined;
   return {

@@ -1,3 +1,4 @@
+import { withLater } from '../../base/units/index.js';
 import type { Records, RoomMeasure } from '../model/index.js';
 import { makeBuildUps } from './build-up.js';
 import { findGaps } from './gaps.js';
@@ -29,7 +30,10 @@ export function findScope(
     ...findIdleInstallers(selections, records.house.contract),
     ...findNeverChosen(slots, records.categories, names),
   ];
-  return { buildUps: makeBuildUps(all, slots, records.house, names), findings: sortFindings(findings, records) };
+  return withLater<Pick<Scope, 'findings'>, Pick<Scope, 'buildUps'>>(
+    { findings: sortFindings(findings, records) },
+    { buildUps: () => makeBuildUps(all, slots, records.house, names) },
+  );
 }
 
 /** The gravest kind first, and in each the rooms in their order. */
