@@ -19,6 +19,7 @@ export default defineConfig({
   test: {
     // One more than vitest takes by itself: the main process waits most of the time.
     maxWorkers: '100%',
+    globalSetup: 'test/own-temporary-folder.ts',
     sequence: { sequencer: LongestFirst },
     projects: [
       { extends: true, test: { ...common, name: 'alone', include: alone } },

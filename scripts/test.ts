@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
 import process from 'node:process';
@@ -40,7 +40,8 @@ async function main(): Promise<number> {
   const failed: string[] = [];
   if (!(await runStep(schemas))) failed.push(schemas.name);
   failed.push(...(await failedOf(checks)));
-  const report = join(mkdtempSync(join(tmpdir(), 'bookmatch-test-')), 'report.json');
+  const folder = mkdtempSync(join(tmpdir(), 'bookmatch-test-'));
+  const report = join(folder, 'report.json');
   const tests = {
     name: 'tests',
     ...bin('vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`),
@@ -48,6 +49,7 @@ async function main(): Promise<number> {
   if (!(await runStep(tests))) failed.push('tests');
   if (failed.length > 0) console.error(`\nNot in order: ${failed.join(', ')}`);
   printCounts(report);
+  rmSync(folder, { recursive: true, force: true });
   return failed.length === 0 ? 0 : 1;
 }
 
