@@ -61,6 +61,7 @@ export function Bar({ trial, trying, today, isShownInPage, links }: BarProps): V
           {picks.length > 0 && <Tool press={trial.clear}>Clear</Tool>}
         </div>
       </div>
+      {follows && follows.besidePrices !== '' && <p class="try-day">{follows.besidePrices}</p>}
       <Computed trial={trial} on={trying.on} today={today} />
       {isSending && follows && <Send trial={trial} trying={trying} today={today} close={() => setSending(false)} />}
     </section>

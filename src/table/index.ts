@@ -29,7 +29,7 @@ export { optionsAt } from './options-at.js';
 export { placesOf, saidOnce } from './places-of.js';
 export { sharePlace } from './share-place.js';
 export { tradeTables } from './trade-tables.js';
-export { setsTable, whatFollows, type Tried, type TriedSet, type WhatFollows } from './tried/index.js';
+export { setsTable, stillOpen, stillOpenWords, whatFollows, type Tried, type TriedSet, type WhatFollows } from './tried/index.js';
 export { finishSheet } from './finish-sheet.js';
 export { openingSheet } from './opening-sheet.js';
 export { houseSheets } from './sheets.js';

@@ -28,6 +28,7 @@ Small House, job 1
 3. study/paint/walls: open → tallow
 
 Total of the house: $99,118.00 → $100,000.00, +$882.00
+Still open on the allowance Wood ceilings: 1 choice. What is left of it moves this total with that one.
 
 Chosen by The owner on 20 April 2026
 

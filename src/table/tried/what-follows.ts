@@ -6,12 +6,15 @@ import { words, type Cell, type HouseBlock, type Place } from '../../sheet/index
 import { choicesTable, triedChoices, type TriedChoice } from './choices.js';
 import { allowancesTable, stepsTable } from './money.js';
 import { ordersTable } from './orders.js';
+import { besidePricesWords, stillOpen } from './still-open.js';
 
 /** What choices that are tried bring with them, ready to be shown: two whole Books held beside each other. */
 export interface WhatFollows {
   readonly total: { readonly before: Cents; readonly after: Cents };
   /** `Total with 2 choices tried: $1,510,470.92, −$654.69 against $1,511,125.61 as it stands.` */
   readonly summary: string;
+  /** Why it moves otherwise than the prices beside options say; empty where it does not. */
+  readonly besidePrices: string;
   readonly facts: readonly Fact[];
   /** Those with rows. */
   readonly tables: readonly HouseBlock[];
@@ -52,6 +55,7 @@ function follows({ from, to, selections, signedRooms }: Tried): WhatFollows {
   return {
     total,
     summary: summaryOf(choices.length, total),
+    besidePrices: besidePricesWords(stillOpen(after, selections)),
     facts: factsOf(choices, changes, after, signedRooms),
     tables: tables.filter(({ groups }) => groups.length > 0),
     notices: noticesOf(changes, after),
@@ -93,9 +97,11 @@ function roomsCell(rooms: readonly string[], to: LookUp): Cell {
 }
 
 /** Why a choice on an allowance may move nothing yet. */
-function unsettledFacts(choices: readonly TriedChoice[], { book }: LookUp): WhatFollows['facts'] {
-  const drawn = new Set(choices.flatMap(({ after }) => after.allowance ?? []));
-  const open = book.money.allowances.filter(({ id, settled }) => drawn.has(id) && !settled);
+function unsettledFacts(choices: readonly TriedChoice[], to: LookUp): WhatFollows['facts'] {
+  const open = stillOpen(
+    to,
+    choices.map(({ after }) => after.id),
+  );
   if (open.length === 0) return [];
   const names: Cell = {
     is: 'list',
