@@ -1,4 +1,5 @@
 import type { Alternative, BookOption, BookSelection } from '../core/book/index.js';
+import { withoutLabor } from '../core/fact/index.js';
 import { describeSlack, printLeadTime } from '../core/calendar/index.js';
 import { costParts } from '../core/model/index.js';
 import {
@@ -14,9 +15,9 @@ import {
   type Length,
   printWeight,
   printWeightPer,
+  notPricedYet,
 } from '../base/units/index.js';
-import { changeWords } from '../sheet/index.js';
-import { leftWords, rangeWords } from '../table/index.js';
+import { leftWords, movesWords, rangeWords } from '../table/index.js';
 import { lotText, neededText, netText } from './parts/arithmetic.js';
 import type { SideRow } from './parts/side-by-side.js';
 import { partWords } from './parts/words.js';
@@ -91,7 +92,7 @@ function houseRows(selection: BookSelection, row: RowMaker, drawn: Drawer, view:
     first: [
       row(
         rest ? 'Moves the house by, against the place still open' : 'Moves the house by',
-        ({ alternative }) => changeWords(alternative.againstToday, 'always'),
+        ({ alternative }) => movesWords(alternative, selection.category, view, 'always'),
         { ...drawn(({ alternative }) => alternative.againstToday), strong: true },
       ),
       ...(ranged ? [row('The same over what else may be chosen', range)] : []),
@@ -121,7 +122,9 @@ function costRows(candidates: readonly Candidate[], row: RowMaker): SideRow[] {
   const parts = costParts.filter((part) => candidates.some(({ alternative }) => alternative.cost[part] !== 0));
   return [
     ...parts.map((part) =>
-      row(capital(partWords[part]), ({ alternative }) => printMoney(alternative.cost[part], 'always')),
+      row(capital(partWords[part]), ({ alternative, option }) =>
+        part === 'labor' && withoutLabor(option) ? notPricedYet : printMoney(alternative.cost[part], 'always'),
+      ),
     ),
     row('Total', ({ alternative }) => printMoney(alternative.cost.total, 'always'), { strong: true }),
     row('Material price', ({ option }) => pricesText(option, 'material')),
@@ -233,7 +236,8 @@ function quotedText({ quoted }: BookOption): string {
 function pricesText({ parts }: BookOption, of: 'material' | 'labor'): string {
   return parts
     .map(({ part, unit, ...rates }) => {
-      const price = printRate({ rate: rates[of], unit });
+      const rate = rates[of];
+      const price = rate ? printRate({ rate, unit }) : notPricedYet;
       return parts.length > 1 ? `${part} ${price}` : price;
     })
     .join('\n');

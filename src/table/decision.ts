@@ -1,7 +1,8 @@
-import type { BookSelection, JointDecision, LookUp, PickedOption } from '../core/book/index.js';
+import { withoutLabor } from '../core/fact/index.js';
+import type { Alternative, BookSelection, JointDecision, LookUp, PickedOption } from '../core/book/index.js';
 import type { Range } from '../core/price/index.js';
 import { lower, printMoney, printMoneyChange, wholeMoney, type Cents } from '../base/units/index.js';
-import { words, type Cell } from '../sheet/index.js';
+import { changeWords, words, type Cell } from '../sheet/index.js';
 import { choiceTitle, choiceWords } from './choice.js';
 
 /** `101 Great room: stone facing, chimney breast`; of several choices, the allowance or what they are, and the
@@ -32,6 +33,17 @@ export function pickedNames(options: readonly PickedOption[], look: LookUp): str
     count.set(name, (count.get(name) ?? 0) + 1);
   }
   return [...count].map(([name, times]) => (times > 1 ? `${name} × ${times}` : name)).join(', ');
+}
+
+/** What an option moves the house by, as its price says; what nobody priced yet is not in it. */
+export function movesWords(
+  { option, againstToday }: Alternative,
+  category: string,
+  look: LookUp,
+  cents?: 'always' | 'when-any',
+): string {
+  const found = look.option(category, option);
+  return `${changeWords(againstToday, cents)}${found && withoutLabor(found) ? ', without labor' : ''}`;
 }
 
 /** How a range was found, in words. */

@@ -29,7 +29,15 @@ export { optionsAt } from './options-at.js';
 export { placesOf, saidOnce } from './places-of.js';
 export { sharePlace } from './share-place.js';
 export { tradeTables } from './trade-tables.js';
-export { setsTable, stillOpen, stillOpenWords, whatFollows, type Tried, type TriedSet, type WhatFollows } from './tried/index.js';
+export {
+  setsTable,
+  stillOpen,
+  stillOpenWords,
+  whatFollows,
+  type Tried,
+  type TriedSet,
+  type WhatFollows,
+} from './tried/index.js';
 export { finishSheet } from './finish-sheet.js';
 export { openingSheet } from './opening-sheet.js';
 export { houseSheets } from './sheets.js';
@@ -57,5 +65,5 @@ export { otherSheet } from './other-sheet.js';
 
 export { factWords, standingWords } from './facts.js';
 export { choiceText, choiceTitle } from './choice.js';
-export { decisionTitle, leftWords, pricedWords, rangeWords, wholeRange, restWords } from './decision.js';
+export { decisionTitle, leftWords, movesWords, pricedWords, rangeWords, wholeRange, restWords } from './decision.js';
 export { dueNext, headline, needsALook, summarySheet, type Due, type NeedsALook } from './summary/index.js';

@@ -123,3 +123,32 @@ describe('once it is chosen', () => {
     expect(tableCsv(orders.lay(look))).toMatch(/^[^\n]*Cork tile,.*,maker not told yet,.*,not told yet$/mu);
   });
 });
+
+describe('without a price of its installation', () => {
+  const unpriced = cork.replace(', labor: $4.00 / sq ft', '');
+  const unpricedHouse: Edits = { ...considered, 'content/options/floor/cork.md': unpriced };
+
+  test('its price says that it is without labor, wherever it is chosen from', () => {
+    const book = smallBook(unpricedHouse, '2026-02-02', isDraft);
+    const pages = pagesOf(book);
+    const choice = plain(pages.get('choices/study/floor/floor.html'));
+    expect(choice).toContain('Considered, labor not priced yet');
+    expect(choice).toMatch(/[−+]\$[\d,.]+, without labor/u);
+    expect(choice).toContain('Labor $600.00 $600.00 not priced yet');
+    expect(plain(pages.get('rooms/study.html'))).toMatch(/Cork tile [−+]\$[\d,.]+, without labor/u);
+    expect(plain(pages.get('options/floor/cork.html'))).toContain('not priced yet');
+    for (const [path, html] of pages) expect(/undefined|NaN/u.test(plain(html)), path).toBe(false);
+  });
+
+  test('it is not chosen; one that costs nothing to install says so', () => {
+    const chosen = (record: string): Edits => ({
+      'content/options/floor/cork.md': record.replace('---\nname', '---\nlead: 2 weeks\nname'),
+      'content/rooms/study.md': [
+        ['    considering: [oak, pine]\n    chosen: pine\n', '    considering: [pine, cork]\n    chosen: cork\n'],
+      ],
+    });
+    expect(() => smallBook(chosen(unpriced), '2026-02-02', isDraft)).toThrow(/does not tell its labor/u);
+    const free = unpriced.replace('$6.00 / sq ft', '$6.00 / sq ft, labor: $0 / sq ft');
+    expect(smallBook(chosen(free), '2026-02-02', isDraft).selections.length).toBeGreaterThan(0);
+  });
+});

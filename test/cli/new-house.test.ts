@@ -75,7 +75,7 @@ const metres = {
 };
 
 const paint = (price: string): readonly string[] => [
-  `new option paint --house DIR --name Oat --price ${price} --lead “1 week” --for kitchen`,
+  `new option paint --house DIR --name Oat --price ${price} --labor ${price} --lead “1 week” --for kitchen`,
   '--set sheen=matte --set coats=2 --set color=Oat --set code=none --set coverage=10 --set primer=none',
 ];
 
@@ -183,7 +183,7 @@ describe('asked at a terminal', () => {
     expect(said).toContain('It is considered in content/rooms/kitchen.md');
     expect(code).toBe(0);
     expect(readFileSync(join(dir, 'content/options/floor/oak.md'), 'utf8')).toBe(
-      '---\nname: Oak\nprice:\n  material: $7 / sq ft\n  labor: $0 / sq ft\n---\n',
+      '---\nname: Oak\nprice:\n  material: $7 / sq ft\n---\n',
     );
   });
 });

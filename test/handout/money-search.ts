@@ -43,7 +43,7 @@ export function amountsOf(book: Book): Amounts {
   for (const { freight, parts } of book.options) {
     deep(freight);
     for (const { material, labor } of parts)
-      for (const { amount, scale } of [material, labor]) add(Math.round(amount * 10 ** (2 - scale)));
+      for (const rate of [material, labor]) if (rate) add(Math.round(rate.amount * 10 ** (2 - rate.scale)));
   }
   const quantities = quantitiesOf(book);
   const figures = new Set<string>();

@@ -69,7 +69,7 @@ test('prices times ten are totals times ten, within the half cent of each roundi
           const parts = option.parts.map((part) => ({
             ...part,
             material: { ...part.material, amount: part.material.amount * times },
-            labor: { ...part.labor, amount: part.labor.amount * times },
+            ...(part.labor && { labor: { ...part.labor, amount: part.labor.amount * times } }),
           }));
           return [id, { ...option, parts, freight: (option.freight * times) as typeof option.freight }];
         }),

@@ -56,6 +56,8 @@ export function byText(a: string, b: string): number {
 
 /** What stands where a record does not tell something yet. */
 export const notToldYet = 'not told yet';
+/** What installing something costs, while nobody said it. */
+export const notPricedYet = 'not priced yet';
 
 /** A name as the file of its record is called: small letters, digits and single hyphens. Empty where it has none of them. */
 export function slugFor(name: string): string {

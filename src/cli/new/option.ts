@@ -2,7 +2,7 @@ import type { Command } from 'commander';
 import type { AttributeRule, Category, Records, Source } from '../../core/model/index.js';
 import { slugOfPath } from '../../core/records/index.js';
 import { didYouMean } from '../../base/problem/index.js';
-import { counted, parseDays, unitName, withSign, type Reading, type Unit } from '../../base/units/index.js';
+import { counted, parseDays, unitName, withSign, type Reading, type Unit, read } from '../../base/units/index.js';
 import { draftOption, freshSlug, pricedParts, readAttribute, readName, readPrice } from '../../draft/index.js';
 import { categoryNamed } from '../category-named.js';
 import { typed, type Console } from '../console.js';
@@ -41,7 +41,7 @@ export function newOption(console: Console, done: (code: number) => void): Comma
       eachGiven,
       [],
     )
-    .option('--labor <price>', 'installation, in the same way; absent: at nothing', eachGiven, [])
+    .option('--labor <price>', 'installation, in the same way; absent: not priced yet', eachGiven, [])
     .option('--lead <days>', 'time from order to site, such as "4 weeks"')
     .option('--set <key=value>', 'what the category asks of its options; again for each', eachGiven, [])
     .option('--for <room>', 'consider it in this room, by its file name, or in all; again for each', eachGiven);
@@ -60,10 +60,12 @@ export function newOption(console: Console, done: (code: number) => void): Comma
       adding.records.options.filter((option) => option.category === slug).map((option) => option.slug),
     );
     const name = valueOf(readName(said['name'] ?? ''));
+    const prices = pricesOf(category, said);
+    const isUnpriced = Object.values(prices).some(({ labor }) => labor === undefined);
     const option = draftOption(slug, {
       slug: freshSlug(name, taken, `option-${taken.size + 1}`),
       name,
-      prices: pricesOf(category, said),
+      prices,
       ...(said['lead'] !== undefined && { lead: said['lead'] }),
       attributes: attributesOf(category, said),
       keys,
@@ -71,7 +73,7 @@ export function newOption(console: Console, done: (code: number) => void): Comma
     const considered = consider([slugOfPath(option.path)], category.slug, everywhere, adding.records);
     if (!(await addRecords(adding, [option, ...considered], console))) return done(1);
     console.tell(
-      told(option, considered, category, flags.for !== undefined, !asker && flags.labor.length === 0, console) +
+      told(option, considered, category, flags.for !== undefined, isUnpriced, console) +
         typed(`\n  bookmatch check${adding.house}\n  bookmatch new option ${category.slug}${adding.house}\n`, console),
     );
     done(0);
@@ -113,9 +115,9 @@ function wantedOf(
     wanted[`labor ${part}`] = {
       flag: '--labor',
       given: labors.get(part),
-      asks: `Installation${of} for one ${unitName(unit)}`,
-      usual: '0',
-      read: reader,
+      asks: `Installation${of} for one ${unitName(unit)}; nothing where it is not priced yet`,
+      usual: '',
+      read: (text) => (text.trim() === '' ? read('') : reader(text)),
       ...typedAs,
     };
   }
@@ -175,11 +177,12 @@ function byPart(
 
 type Said = Readonly<Record<string, string>>;
 
-function pricesOf(category: Category, said: Said): Readonly<Record<string, { material: string; labor: string }>> {
+function pricesOf(category: Category, said: Said): Readonly<Record<string, { material: string; labor?: string }>> {
   return Object.fromEntries(
     pricedParts(category).map(([part, unit]) => {
-      const price = (key: string): string => valueOf(readPrice(said[`${key} ${part}`] ?? '', unit));
-      return [part, { material: price('price'), labor: price('labor') }];
+      const price = (text: string): string => valueOf(readPrice(text, unit));
+      const labor = said[`labor ${part}`] ?? '';
+      return [part, { material: price(said[`price ${part}`] ?? ''), ...(labor !== '' && { labor: price(labor) }) }];
     }),
   );
 }
@@ -222,7 +225,7 @@ function told(
   considered: readonly Source[],
   { name }: Category,
   isNamed: boolean,
-  isFree: boolean,
+  isUnpriced: boolean,
   console: Console,
 ): string {
   const where =
@@ -231,6 +234,8 @@ function told(
       : considered.length === 0
         ? nowhereYet(name.toLowerCase(), console)
         : `It is considered in ${considered.map(({ path }) => path).join(', ')}.\n`;
-  const labor = isFree ? 'No --labor was given: installation stands at nothing in its price.\n' : '';
+  const labor = isUnpriced
+    ? 'Installation is not priced yet: it can be considered, and is chosen once its record says what labor costs.\n'
+    : '';
   return `${option.path}\n${labor}${where}`;
 }

@@ -1,6 +1,14 @@
 import type { BookOption } from '../book/index.js';
 import type { OptionPart } from '../model/index.js';
-import { notToldYet, printDays, printLength, printMoney, printRate, printWeightPer } from '../../base/units/index.js';
+import {
+  notToldYet,
+  printDays,
+  printLength,
+  printMoney,
+  printRate,
+  printWeightPer,
+  notPricedYet,
+} from '../../base/units/index.js';
 import { compareText } from './compare-text.js';
 import type { OptionChange } from './comparison.js';
 import type { FieldChange } from './room-change.js';
@@ -66,8 +74,11 @@ function partFields(from: BookOption, to: BookOption): FieldChange[] {
     const before = from.parts.find((part) => part.part === name);
     const after = to.parts.find((part) => part.part === name);
     const of = name === 'main' ? '' : ` of ${name}`;
-    const rate = (part: OptionPart | undefined, kind: 'material' | 'labor') =>
-      part ? printRate({ rate: part[kind], unit: part.unit }) : 'not sold';
+    const rate = (part: OptionPart | undefined, kind: 'material' | 'labor'): string => {
+      if (!part) return 'not sold';
+      const price = part[kind];
+      return price ? printRate({ rate: price, unit: part.unit }) : notPricedYet;
+    };
     return compareText([
       [`material${of}`, rate(before, 'material'), rate(after, 'material')],
       [`labor${of}`, rate(before, 'labor'), rate(after, 'labor')],

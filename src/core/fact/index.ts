@@ -6,4 +6,4 @@ export { patternFacts, type PatternFacts, type TileBond } from './pattern.js';
 export { thingFacts, type ThingFacts } from './thing.js';
 export { attributeFor, carries, factOf, isReckoned, unitOfFact, type FactName, type Telling } from './read.js';
 export { goneWords, isGone } from './withdrawn.js';
-export { makerText, untoldOf, untoldWords, type AskingCategory, type Untold } from './untold.js';
+export { makerText, untoldOf, untoldWords, withoutLabor, type AskingCategory, type Untold } from './untold.js';

@@ -13,7 +13,10 @@ export interface Untold {
   readonly for: string;
 }
 
-type Asked = Pick<Option, 'maker' | 'model' | 'summary' | 'leadDays' | 'swatch' | 'specification' | 'care' | 'weight'>;
+type Asked = Pick<
+  Option,
+  'maker' | 'model' | 'summary' | 'parts' | 'leadDays' | 'swatch' | 'specification' | 'care' | 'weight'
+>;
 
 /** A category as it is asked here, of the records or of a draft of one. */
 export interface AskingCategory {
@@ -26,7 +29,7 @@ export function untoldOf(
   option: Asked & { readonly attributes: Readonly<Record<string, unknown>> },
   { by, rules }: AskingCategory,
 ): readonly Untold[] {
-  const { maker, model, summary, leadDays, swatch, specification, care, weight } = option;
+  const { maker, model, summary, parts, leadDays, swatch, specification, care, weight } = option;
   const lacks = (value: unknown, key: string, what: string, needs: string): readonly Untold[] =>
     value === undefined ? [{ key, what, for: needs }] : [];
   const part = (name: 'general' | 'products' | 'execution'): readonly Untold[] =>
@@ -36,6 +39,9 @@ export function untoldOf(
     ...lacks(maker, 'maker', 'maker', 'the order list'),
     ...lacks(model, 'model', 'model', 'the order list'),
     ...lacks(summary, 'summary', 'summary', 'its card'),
+    ...parts.flatMap(({ part: name, labor }) =>
+      lacks(labor, laborKey(name), name === 'main' ? 'labor' : `labor of ${name}`, 'its price in place'),
+    ),
     ...lacks(leadDays, 'lead', 'lead time', 'the calendar'),
     // Which stone may stick to its wall is a question of weight.
     ...(by === 'stone' ? lacks(weight, 'weight', 'weight', 'the cautions about what it weighs') : []),
@@ -52,6 +58,15 @@ export function untoldOf(
       : [{ key: 'specification', what: 'specification', for: 'the specification and the handout' }]),
     ...lacks(care, 'care', 'care', 'the hand-over'),
   ];
+}
+
+function laborKey(part: string): string {
+  return part === 'main' ? 'price.labor' : `parts.${part}.labor`;
+}
+
+/** Whether a price in place is without what installing it costs, as nobody has priced that yet. */
+export function withoutLabor({ parts }: Pick<Option, 'parts'>): boolean {
+  return parts.some(({ labor }) => labor === undefined);
 }
 
 /** `lead time (for the calendar), care (for the hand-over)`. Neighbours for one output stand together. */

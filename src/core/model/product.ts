@@ -114,7 +114,8 @@ export interface OptionPart {
   readonly unit: Unit;
   /** Dollars for one unit. */
   readonly material: Decimal;
-  readonly labor: Decimal;
+  /** Absent: installation is not priced yet. */
+  readonly labor?: Decimal;
   /** What is sold whole: a bundle that holds 24 sq ft. Absent: sold by the unit, rounded up to a whole unit for `each`. */
   readonly pack?: { readonly name: string; readonly holds: number };
   readonly waste: Decimal;

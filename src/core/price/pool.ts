@@ -55,7 +55,8 @@ export function pricePool(id: string, items: readonly Item[], supply: Item['supp
     const bought = {
       material: priceOf({ rate: part.material, unit: part.unit }, ordered.quantity),
       freight: freightLeft,
-      labor: priceOf({ rate: part.labor, unit: part.unit }, ordered.net),
+      // What is not priced yet is said so wherever its price stands (`withoutLabor`).
+      labor: part.labor ? priceOf({ rate: part.labor, unit: part.unit }, ordered.net) : 0,
     };
     freightLeft = 0;
     const full = { ...bought, tax: taxOn(bought, book.contract.tax) };

@@ -46,7 +46,7 @@ function readPart(part: string, { material, labor, pack, waste }: Priced): Optio
     part,
     unit,
     material: rate,
-    labor: passed(parseRate(labor)).rate,
+    ...(labor !== undefined && { labor: passed(parseRate(labor)).rate }),
     ...(pack && { pack: { name: pack.name, holds: passed(parseQuantity(pack.holds)).amount } }),
     waste: waste === undefined ? noWaste : passed(parsePercent(waste)),
   };
@@ -84,8 +84,8 @@ function unitProblems(
   const differs = (unit: Unit): boolean => unit !== part.unit && unit !== pricing?.asked[part.part];
   const written = (part.part === 'main' && path[0] === 'price' ? raw.price : raw.parts?.[part.part]) as Priced;
   const problems: Problem[] = [];
-  const labor = passed(parseRate(written.labor));
-  if (differs(labor.unit)) {
+  const labor = written.labor === undefined ? undefined : passed(parseRate(written.labor));
+  if (labor && differs(labor.unit)) {
     const message = `labor is for ${unitName(labor.unit)}, material for ${unitName(part.unit)}`;
     problems.push(
       problemAt(origin, [...path, 'labor'], 'unit-differs', message, { fix: 'price both for the same unit' }),

@@ -23,7 +23,7 @@ export interface OptionAnswers {
   readonly slug: string;
   readonly name: string;
   /** By part; `main` alone for what is bought as one thing. */
-  readonly prices: Readonly<Record<string, { readonly material: string; readonly labor: string }>>;
+  readonly prices: Readonly<Record<string, { readonly material: string; readonly labor?: string }>>;
   readonly lead?: string;
   readonly attributes: Readonly<Record<string, unknown>>;
   /** Other keys, by their names. */

@@ -1,8 +1,8 @@
 import type { VNode } from 'preact';
 import { lookUp, type BookOption, type BookSelection, type LookUp } from '../../core/book/index.js';
 import { drawSwatch } from '../../draw/index.js';
-import { changeWords } from '../../sheet/index.js';
 import { joinWords, printMoney } from '../../base/units/index.js';
+import { movesWords } from '../../table/index.js';
 import { optionWords, slipWords, standing, type Difference, type HeldWish, type Settled } from '../../slip/index.js';
 import { Svg } from '../../write/index.js';
 import type { Laid } from './laying.js';
@@ -83,7 +83,7 @@ function Way({ id, slug, place, look, who, isSettled, settle, why }: WayProps): 
           <span class="try-total">
             <span class="for-the-ear">, house total with this alone </span>
             <span class="figure">{printMoney(alternative.houseTotal)}</span>{' '}
-            <span class="why">{changeWords(alternative.againstToday)}</span>
+            <span class="why">{movesWords(alternative, place?.category ?? '', look)}</span>
           </span>
         )}
       </span>

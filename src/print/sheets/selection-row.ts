@@ -1,8 +1,8 @@
-import { makerText } from '../../core/fact/index.js';
+import { makerText, withoutLabor } from '../../core/fact/index.js';
 import { leftWords, placesOf, rangeWords, restWords } from '../../table/index.js';
 import type { BookOption, BookSelection, LookUp } from '../../core/book/index.js';
 import type { Takeoff } from '../../core/takeoff/index.js';
-import { counted, notToldYet, printDay, printLength, shown } from '../../base/units/index.js';
+import { counted, notToldYet, printDay, printLength, shown, notPricedYet } from '../../base/units/index.js';
 import { amountFigure, changeFigure, type Figure } from './figure.js';
 import { stateMark, type StateMark } from './state.js';
 
@@ -90,6 +90,7 @@ export function openChoice(selection: BookSelection, look: LookUp): OpenChoice {
           summary: option.summary ?? '',
           mark: [
             ...(alternative.isStandard ? ['In the contract'] : []),
+            ...(withoutLabor(option) ? [`labor ${notPricedYet}`] : []),
             ...(range ? [rangeWords(range, 'always')] : []),
             ...(left ? [`${leftWords(left.after, 'always')}${left.after < 0 ? '' : ' left'}`] : []),
           ].join('; '),

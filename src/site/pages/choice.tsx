@@ -1,9 +1,9 @@
 import type { ComponentChildren, VNode } from 'preact';
-import { makerText } from '../../core/fact/index.js';
+import { makerText, withoutLabor } from '../../core/fact/index.js';
 import type { BookSelection } from '../../core/book/index.js';
 import { describePush, describeSlack } from '../../core/calendar/index.js';
 import { cautionWords, sourceText, type Caution } from '../../core/caution/index.js';
-import { lower, printMoney } from '../../base/units/index.js';
+import { lower, printMoney, notPricedYet } from '../../base/units/index.js';
 import { choiceTitle } from '../../table/index.js';
 import { pictureWords } from '../../draw/index.js';
 import { candidatesOf, choiceRows, type Candidate } from '../choice-rows.js';
@@ -190,6 +190,7 @@ function CandidateName({
       <span class="role">
         {role}
         {alternative.isChosen && alternative.isStandard && ', the standard'}
+        {withoutLabor(option) && `, labor ${notPricedYet}`}
       </span>
       <span class="maker">{makerText(option)}</span>
       <span class="maker">

@@ -14,6 +14,7 @@ import {
   printWeightPer,
   houseRate,
   unitName,
+  notPricedYet,
 } from '../../base/units/index.js';
 import { orderText, quantityText } from '../parts/arithmetic.js';
 import { DataTable } from '../parts/data-table.js';
@@ -95,7 +96,7 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
             {
               head: 'Labor',
               numeric: true,
-              cell: ({ labor, unit }) => printDollars(houseRate({ rate: labor, unit }).rate),
+              cell: ({ labor, unit }) => (labor ? printDollars(houseRate({ rate: labor, unit }).rate) : notPricedYet),
             },
             { head: 'For each', class: 'unit', cell: ({ unit }) => unitName(unit) },
             {

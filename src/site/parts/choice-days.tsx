@@ -30,14 +30,14 @@ function OpenDays({ selection }: { selection: BookSelection }): VNode {
 function DaysSince({ selection }: { selection: BookSelection }): VNode | null {
   const { view } = useSheet();
   const { category, facts, insteadOf } = selection;
-  const handed = handedOverWords(selection);
-  if (facts.length === 0 && !insteadOf && handed === undefined) return null;
+  const chosen = chosenWords(selection);
+  if (facts.length === 0 && !insteadOf && chosen === undefined) return null;
   const nameOf = (slug: string): string => view.option(category, slug)?.name ?? slug;
   return (
     <section aria-labelledby="since-title">
       <h2 id="since-title">After the choice</h2>
       <ul class="plain-list">
-        {handed !== undefined && <li>{handed}</li>}
+        {chosen !== undefined && <li>{chosen}</li>}
         {facts.map((fact) => (
           <li>
             {capital(factWords(fact))}
@@ -57,9 +57,12 @@ function DaysSince({ selection }: { selection: BookSelection }): VNode | null {
   );
 }
 
-/** Who chose what a slip handed over, when, and by which slip. */
-function handedOverWords({ chosenBy, chosenOn, slip }: BookSelection): string | undefined {
-  if (slip === undefined) return undefined;
-  const by = chosenBy === undefined ? '' : ` by ${chosenBy}`;
-  return `Chosen${by}${chosenOn === undefined ? '' : ` on ${printDay(chosenOn)}`}, handed over by choice slip ${slip}.`;
+/** Who chose, when, and by which slip, as far as that is known. */
+function chosenWords({ chosenBy, chosenOn, slip }: BookSelection): string | undefined {
+  const known = [
+    chosenBy === undefined ? '' : ` by ${chosenBy}`,
+    chosenOn === undefined ? '' : ` on ${printDay(chosenOn)}`,
+    slip === undefined ? '' : `, handed over by choice slip ${slip}`,
+  ].join('');
+  return known === '' ? undefined : `Chosen${known}.`;
 }

@@ -14,7 +14,7 @@ import {
 import { changeWords, statusWords } from '../../sheet/index.js';
 import { SignMark } from '../../write/index.js';
 import { triedOptions } from '../../try/index.js';
-import { choiceTitle, placesOf, standingWords, wholeRange } from '../../table/index.js';
+import { choiceTitle, movesWords, placesOf, standingWords, wholeRange } from '../../table/index.js';
 import { allowancePath, figuredPath, selectionAnchor } from '../paths.js';
 import { useView } from '../sheet-context.js';
 import { netText, neededText, orderText, quantityText } from './arithmetic.js';
@@ -241,9 +241,10 @@ function Others({ selection }: { selection: BookSelection }): VNode | null {
         <TryPlace selection={selection} legend={tryWords(selection)} isBrief />
       ) : (
         <ul class="row-others">
-          {alternatives.map(({ option, againstToday }) => (
+          {alternatives.map((alternative) => (
             <li>
-              {view.option(category, option)?.name} <span class="why">{changeWords(againstToday)}</span>
+              {view.option(category, alternative.option)?.name}{' '}
+              <span class="why">{movesWords(alternative, category, view)}</span>
             </li>
           ))}
         </ul>

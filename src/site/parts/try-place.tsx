@@ -1,10 +1,9 @@
 import type { ComponentChildren, VNode } from 'preact';
 import { goneWords } from '../../core/fact/index.js';
 import type { BookSelection } from '../../core/book/index.js';
-import { changeWords } from '../../sheet/index.js';
 import { printMoney } from '../../base/units/index.js';
 import { lockOf, storeKey, triedOptions, tryFields, type TriedOption } from '../../try/index.js';
-import { choiceTitle } from '../../table/index.js';
+import { choiceTitle, movesWords } from '../../table/index.js';
 import { pagePaths } from '../paths.js';
 import { useSheet, useView } from '../sheet-context.js';
 import type { View } from '../view.js';
@@ -139,7 +138,7 @@ function TryOption({
       <label class="try-option">
         {radio}
         <span class="try-words">
-          {name} {alternative && <span class="why">{gone ?? changeWords(alternative.againstToday)}</span>}
+          {name} {alternative && <span class="why">{gone ?? movesWords(alternative, selection.category, view)}</span>}
         </span>
       </label>
     );
@@ -156,7 +155,7 @@ function TryOption({
           <span class="try-total">
             <span class="for-the-ear">, house total </span>
             <span class="figure">{printMoney(alternative.houseTotal)}</span>{' '}
-            <span class="why">{changeWords(alternative.againstToday)}</span>
+            <span class="why">{movesWords(alternative, selection.category, view)}</span>
           </span>
         )}
       </span>

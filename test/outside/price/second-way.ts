@@ -63,7 +63,7 @@ export function costsOf(house: House, book: PriceBook): ReadonlyMap<Item, Parts>
     const lots = Math.ceil(Number((required / lot).toPrecision(13)) - 1e-9);
     const bought = part.pack ? lots * lot : lots / 100;
     const material = rounded(rated(part.material).mul(100).mul(millionths(bought)));
-    const labor = rounded(rated(part.labor).mul(100).mul(millionths(net)));
+    const labor = part.labor ? rounded(rated(part.labor).mul(100).mul(millionths(net))) : 0;
     const base: Parts = { material, labor, freight: option.freight, tax: 0 };
     const taxes = book.contract.tax.map(({ rate, on }) => rated(rate).mul(partial(base, on)));
     const tax = rounded(taxes.reduce((all, each) => all.add(each), new Wide(0)));

@@ -49,9 +49,9 @@ function hasFamily({ record }: OptionDraft, category: CategoryDraft): boolean {
   return family === undefined || Object.hasOwn(category.record.raw.families ?? {}, family);
 }
 
-/** Days are figured from the lead time, quantities from what the measure works with. */
+/** Days are figured from the lead time, prices with labor, quantities from what the measure works with. */
 function isFigured({ key }: Untold, { measuredFrom }: CategoryDraft): boolean {
-  return key === 'lead' || [...measuredFrom].some((name) => key === `attributes.${name}`);
+  return key === 'lead' || key.endsWith('.labor') || [...measuredFrom].some((name) => key === `attributes.${name}`);
 }
 
 function untoldProblem({ slug, record }: OptionDraft, { room, path }: Chosen, untold: readonly Untold[]): Problem {
