@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -53,4 +53,17 @@ describe('what cannot be an option', () => {
     await add('--price', '$5 sf');
     expect(readFileSync(join(house, 'content/options/floor/elm.md'), 'utf8')).toContain('material: $5 / sf');
   });
+});
+
+it('a price that is new is not of the quotation that a category has for all its options', async () => {
+  const floor = join(house, 'content/categories/floor.md');
+  const before = readFileSync(floor, 'utf8');
+  const textOf = async (name: string): Promise<string> => {
+    await type(['new', 'option', 'floor', '--house', house, '--name', name, '--price', '$5']);
+    return readFileSync(join(house, `content/options/floor/${name.toLowerCase()}.md`), 'utf8');
+  };
+  expect(await textOf('Elm')).not.toContain('quoted');
+  writeFileSync(floor, before.replace(/\n---\n/u, '\noptions:\n  quoted: { on: 2026-02-01, by: A showroom }\n---\n'));
+  expect(await textOf('Ash')).toContain('\nquoted: none\n');
+  writeFileSync(floor, before);
 });

@@ -2,14 +2,23 @@ import type { Command } from 'commander';
 import type { AttributeRule, Category, Records, Source } from '../../core/model/index.js';
 import { slugOfPath } from '../../core/records/index.js';
 import { didYouMean } from '../../base/problem/index.js';
-import { counted, parseDays, unitName, withSign, type Reading, type Unit, read } from '../../base/units/index.js';
+import {
+  capital,
+  counted,
+  parseDays,
+  unitName,
+  withSign,
+  type Reading,
+  type Unit,
+  read,
+} from '../../base/units/index.js';
 import { draftOption, freshSlug, pricedParts, readAttribute, readName, readPrice } from '../../draft/index.js';
 import { categoryNamed } from '../category-named.js';
 import { typed, type Console } from '../console.js';
 import { consider, roomsNamed } from '../consider.js';
 import { eachGiven } from '../each-given.js';
 import { UsageError } from '../usage-error.js';
-import { addingCommand, addRecords, openToAdd } from './add-records.js';
+import { addingCommand, addRecords, openToAdd, type Adding } from './add-records.js';
 import { keysGiven, withKeyFlags } from './key-flags.js';
 import { readSigned } from './signed-amount.js';
 import { take, valueOf, type Wanted } from './take.js';
@@ -60,20 +69,22 @@ export function newOption(console: Console, done: (code: number) => void): Comma
       adding.records.options.filter((option) => option.category === slug).map((option) => option.slug),
     );
     const name = valueOf(readName(said['name'] ?? ''));
-    const prices = pricesOf(category, said);
-    const isUnpriced = Object.values(prices).some(({ labor }) => labor === undefined);
-    const option = draftOption(slug, {
+    const answers = {
       slug: freshSlug(name, taken, `option-${taken.size + 1}`),
       name,
-      prices,
+      prices: pricesOf(category, said),
       ...(said['lead'] !== undefined && { lead: said['lead'] }),
       attributes: attributesOf(category, said),
-      keys,
-    });
+    };
+    const drafted = draftOption(slug, { ...answers, keys });
+    const tried = tryDrafted(drafted, adding);
+    const option = tried.isQuotedByCategory
+      ? draftOption(slug, { ...answers, keys: { ...keys, quoted: 'none' } })
+      : drafted;
     const considered = consider([slugOfPath(option.path)], category.slug, everywhere, adding.records);
     if (!(await addRecords(adding, [option, ...considered], console))) return done(1);
     console.tell(
-      told(option, considered, category, flags.for !== undefined, isUnpriced, console) +
+      told(option, considered, category, flags.for !== undefined, tried.lacks, console) +
         typed(`\n  bookmatch check${adding.house}\n  bookmatch new option ${category.slug}${adding.house}\n`, console),
     );
     done(0);
@@ -196,6 +207,21 @@ function attributesOf(category: Category, said: Said): Readonly<Record<string, u
   );
 }
 
+/** How an option would stand in the house: whether its category has a quotation for all its options, which never covered a price that is new; and what it has
+ *  still to tell, in words. */
+function tryDrafted(
+  option: Source,
+  { open, records }: Adding,
+): { readonly isQuotedByCategory: boolean; readonly lacks: string } {
+  const { house, problems } = open.read([...records.sources, option]);
+  const read = house?.records.options.find(({ origin }) => origin.file === option.path);
+  const draft = problems.find(({ code, file }) => code === 'option-draft' && file === option.path);
+  return {
+    isQuotedByCategory: read?.shared?.some(({ key }) => key === 'quoted') === true,
+    lacks: draft ? `It is ${draft.message}.\n${capital(draft.fix ?? '')}.\n` : '',
+  };
+}
+
 /** Rooms with a selection of the category that is open. */
 function openRooms({ slug }: Category, { rooms }: Records): readonly string[] {
   return rooms
@@ -225,7 +251,7 @@ function told(
   considered: readonly Source[],
   { name }: Category,
   isNamed: boolean,
-  isUnpriced: boolean,
+  lacks: string,
   console: Console,
 ): string {
   const where =
@@ -234,8 +260,5 @@ function told(
       : considered.length === 0
         ? nowhereYet(name.toLowerCase(), console)
         : `It is considered in ${considered.map(({ path }) => path).join(', ')}.\n`;
-  const labor = isUnpriced
-    ? 'Installation is not priced yet: it can be considered, and is chosen once its record says what labor costs.\n'
-    : '';
-  return `${option.path}\n${labor}${where}`;
+  return `${option.path}\n${where}${lacks}`;
 }

@@ -73,7 +73,7 @@ function wholeOption(
     ...(summary !== undefined && { summary }),
     parts: parts.map(({ part }) => part),
     freight: raw.freight === undefined ? (0 as Cents) : passed(readMoney(raw.freight)),
-    ...(quoted && { quoted }),
+    ...(quoted && quoted !== 'none' && { quoted }),
     ...(raw.lead !== undefined && { leadDays: passed(parseDays(raw.lead)) }),
     ...readTerms(raw),
     ...(weight !== undefined && { weight: passed(parseWeight(weight)) }),
