@@ -1,9 +1,10 @@
 import type { VNode } from 'preact';
 import { sortProblems } from '../base/problem/index.js';
-import { printDay } from '../base/units/index.js';
-import { relativeLink, type View } from '../site/index.js';
+import { byText, capital, printDay } from '../base/units/index.js';
+import { relativeLink, roomPath, type View } from '../site/index.js';
 import { choiceTitle } from '../table/index.js';
 import { deskPage, type DeskContext } from './frame.js';
+import { loneWords } from './lone-choices.js';
 import { deskPaths, deskTitles } from './paths.js';
 import { ProblemList } from './problems.js';
 import { TakeBack } from './said.js';
@@ -36,21 +37,27 @@ export function homePage(context: DeskContext): string {
 }
 
 function NextChoices({ view, link }: { view: View; link: (to: string) => string }): VNode {
-  const open = view.openChoices();
+  const open = view.book.selections
+    .filter(({ state }) => state === 'open')
+    .toSorted((a, b) => byText(a.decision.by, b.decision.by));
   return (
     <section>
       <h2>To be decided, by day</h2>
       {open.length === 0 && <p>Nothing is open.</p>}
       <ol class="plain-list">
-        {open.map((selection) => (
-          <li>
-            <a href={link(view.choicePath(selection) ?? '')}>
-              {view.book.rooms.find(({ slug }) => slug === selection.room)?.name}: {choiceTitle(selection, view)}
-            </a>{' '}
-            by {printDay(selection.decision.by)}
-            {selection.decision.state === 'late' && <strong> late</strong>}
-          </li>
-        ))}
+        {open.map((selection) => {
+          const path = view.choicePath(selection);
+          return (
+            <li>
+              <a href={link(path ?? roomPath(selection.room))}>
+                {view.roomName(selection.room)}: {choiceTitle(selection, view)}
+              </a>{' '}
+              by {printDay(selection.decision.by)}
+              {selection.decision.state === 'late' && <strong> late</strong>}
+              {path === undefined && <span class="desk-hint">{capital(loneWords(selection, view))}</span>}
+            </li>
+          );
+        })}
       </ol>
     </section>
   );

@@ -9,6 +9,7 @@ import { askRemark, askRoomNote } from './ask-note.js';
 import { asksForPhoto } from './ask-photo.js';
 import { askChoice } from './ask-place.js';
 import { AskForm, SecretField } from './form.js';
+import { LoneChoices, loneChoices } from './lone-choices.js';
 import { deskAssets, deskPaths } from './paths.js';
 import type { Standing } from './standing.js';
 
@@ -81,6 +82,14 @@ function Strip({
           <AskForm ask={ask} secret={secret} link={link} back={page.path} />
         </details>
       ))}
+      {view && room && (
+        <LoneChoices
+          selections={loneChoices(view, room.slug)}
+          standing={standing}
+          view={view}
+          page={{ secret, link, back: page.path }}
+        />
+      )}
     </aside>
   );
 }

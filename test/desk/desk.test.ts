@@ -265,6 +265,24 @@ describe('a desk', () => {
     await writeFile(join(at.dir, study), before);
   });
 
+  it('lists what has nothing to compare yet too, and has its forms on the page of its room', async () => {
+    const before = await textOf();
+    await writeFile(join(at.dir, study), before.replace('[pine-shiplap-1x8, fir-tg-1x6]', '[pine-shiplap-1x8]'));
+    const home = (await ask('GET', '/desk/index.html')).text.replaceAll(/<[^>]+>/gu, ' ').replaceAll(/\s+/gu, ' ');
+    expect(home).toMatch(
+      /Study: ceiling board, ceiling by [\d\w ]+(?: late)? Pine shiplap[^,]* alone to choose from/iu,
+    );
+    const room = '/rooms/study.html';
+    const id = 'study/ceiling-board/ceiling';
+    await send(await formOf(room, `consider/${id}`), { more: 'fir-tg-1x6' });
+    expect(await textOf()).toMatch(/fir-tg-1x6/u);
+    expect((await ask('GET', room)).text).not.toContain('nothing to compare yet');
+    await writeFile(join(at.dir, study), before.replace('[pine-shiplap-1x8, fir-tg-1x6]', '[pine-shiplap-1x8]'));
+    await send(await formOf(room, `choose/${id}`), { option: 'pine-shiplap-1x8', by: 'owner', on: '2026-04-20' });
+    expect(await textOf()).toContain('chosen: pine-shiplap-1x8');
+    await writeFile(join(at.dir, study), before);
+  });
+
   it('considers one more option of the category in a place', async () => {
     const before = await textOf();
     const boards = 'content/options/ceiling-board';
