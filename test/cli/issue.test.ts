@@ -112,7 +112,7 @@ describe('what an issue proves later', () => {
     expect(out).toMatch(/Was +Now +Money +Trade to tell +Page to initial again/);
     expect(out).toMatch(/101 +Study +Floor, floor +Pine strip +Oak strip +\+\$882\.00 .*Carpentry +101 Study/);
     expect(out).toMatch(/Difference +\+\$882\.00/);
-    expect((await house.run('compare HEAD')).out).toContain('Every change');
+    expect((await house.run('compare HEAD')).out).toContain('Changes to agree on');
   });
 
   test('a share of a pack that another room opens is no change in a room that was signed', async () => {

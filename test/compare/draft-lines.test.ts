@@ -239,3 +239,25 @@ describe('lines of a change order', () => {
     expect(late.days.most).toBeGreaterThan(0);
   });
 });
+
+test('an allowance at a rate that holds more, as a room grew, says so; one whose record says another amount is told by its term', () => {
+  const at = (amount: string, length: string): ReturnType<typeof smallBook> =>
+    smallBook({
+      'content/house.md': [['amount: "$1,000"', `amount: ${amount}`]],
+      'content/rooms/study.md': [["12'-0", `${length}'-0`]],
+    });
+  const linesOf = (from: ReturnType<typeof smallBook>, to: ReturnType<typeof smallBook>) =>
+    draftLines(compareBooks(from, to, labels)).lines.filter(({ what }) => what.includes('what it holds'));
+  // 10' × 12' and 10' × 14' at $9.25.
+  expect(linesOf(at('$9.25 / sq ft', '12'), at('$9.25 / sq ft', '14'))).toEqual([
+    {
+      kind: 'allowance',
+      what: 'Allowance Wood ceilings: what it holds, by what is measured on it',
+      from: '$1,110',
+      to: '$1,295',
+      quantity: '',
+      money: 0,
+    },
+  ]);
+  expect(linesOf(at('$9.25 / sq ft', '12'), at('$9.75 / sq ft', '12'))).toEqual([]);
+});

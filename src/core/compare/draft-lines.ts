@@ -90,7 +90,7 @@ export function draftLines(comparison: Comparison, { standards = false }: DraftW
     title: titleOf(comparison),
     lines: [
       ...rooms.flatMap((room) => [...shapeLines(room), ...selectionLines(room, standards)]),
-      ...comparison.allowances.flatMap(allowanceLines),
+      ...comparison.allowances.flatMap((change) => [...amountLines(change, comparison), ...allowanceLines(change)]),
       ...remainders(comparison),
     ],
     money: money.difference,
@@ -215,6 +215,16 @@ function shapeLines(room: RoomChange): DraftLine[] {
       money: nothing,
     })),
   ];
+}
+
+/** An allowance at a rate holds more where more is measured on it, though nobody wrote a term of the contract anew. What that does to the total is in other
+ *  lines. */
+function amountLines({ allowance, name, fields }: AllowanceChange, { contract }: Comparison): DraftLine[] {
+  const amount = fields.find(({ field }) => field === 'amount');
+  if (!amount || contract.some(({ term }) => term.startsWith(`allowances.${allowance}.`))) return [];
+  const { from, to } = amount;
+  const what = `Allowance ${name}: what it holds, by what is measured on it`;
+  return [{ kind: 'allowance', what, from, to, quantity: '', money: 0 as Cents }];
 }
 
 function allowanceLines({ name, byChoice, drawn }: AllowanceChange): DraftLine[] {

@@ -35,7 +35,7 @@ export const comparisonSections = {
   /** Against an issue that is signed it is what changed since then: what owner and builder have to tell, and to sign again. */
   changes: (comparison: Comparison): readonly Block[] => {
     const { signedOn } = comparison.from;
-    const title = signedOn === undefined ? 'Every change' : `Since you signed, ${printDay(signedOn)}`;
+    const title = signedOn === undefined ? 'Changes to agree on' : `Since you signed, ${printDay(signedOn)}`;
     return section('changes', title, when(changeList(comparison).length > 0, changesTable(comparison)));
   },
 

@@ -24,7 +24,7 @@ interface Listed extends ListedChange {
 
 const changes: HouseTable<Listed> = {
   id: 'changes-table',
-  caption: 'Every change, with what follows from it',
+  caption: 'Changes to agree on, with what follows from each',
   named: 'what',
   rowId: ({ at }) => String(at),
   columns: [
@@ -49,7 +49,7 @@ const changes: HouseTable<Listed> = {
   ],
 };
 
-/** Every change in one flat list, with the difference of the totals as its sum. */
+/** What there is to agree on in one flat list, with the difference of the totals as its sum. */
 export function changesTable(comparison: Comparison): HouseBlock {
   const sum = { what: 'Difference', strong: true, cells: { money: money(comparison.money.difference, true) } };
   const note = 'To initial again: the page of each room named; for what is of no room, the sign-off page.';
