@@ -132,11 +132,11 @@ function Difference({ of: comparison }: { of: Comparison }): VNode {
   const follows = [...rooms, ...others.flatMap((part) => part(comparison))];
   return (
     <>
-      <BlocksHtml blocks={[...parts.changes(comparison), ...parts.money(comparison)]} links={links} />
+      <BlocksHtml blocks={[...parts.changes(comparison), ...parts.money(comparison)]} links={links} cards />
       {follows.length > 0 && (
         <details>
           <summary>What follows from it</summary>
-          <BlocksHtml blocks={follows} links={links} />
+          <BlocksHtml blocks={follows} links={links} cards />
         </details>
       )}
     </>

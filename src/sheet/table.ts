@@ -19,8 +19,8 @@ export interface Column<Row, C extends HouseCell = Cell> {
   /** Key of the column beneath which people read it in small print. Data keeps a column of its own. */
   readonly under?: string;
   readonly width?: Width;
-  /** On a small screen a row of a long table is one line, which this column is in: what one looks for it by. */
-  readonly brief?: true;
+  /** On a small screen a row of a long table is one line, which this column is in: what one looks for it by. `now`: what the column before it became. */
+  readonly brief?: true | 'now';
   /** Left out where people read it there. Data leaves nothing out. */
   readonly not?: readonly Output[];
 }

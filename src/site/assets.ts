@@ -33,10 +33,11 @@ const styles = {
     'start',
     'room',
     'pages',
+    'cards',
     'print',
     'forced',
   ],
-  handout: [...shared, 'handout', 'forced'],
+  handout: [...shared, 'handout', 'cards', 'forced'],
 } as const;
 
 export function styleText(of: keyof typeof styles): string {

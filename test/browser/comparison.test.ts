@@ -14,6 +14,7 @@ import { looks, violationsOn, type Violations } from './axe.js';
 import { demoDay } from './built-books.js';
 import { openBrowser } from './open-browser.js';
 import { brokenLinks, invalidHtml } from './page-checks.js';
+import { scrollingSideways } from './sideways.js';
 import { htmlFiles } from './site-files.js';
 
 vi.setConfig({ testTimeout: 180_000 });
@@ -133,6 +134,25 @@ test('has every column of the changes in sight on a small laptop', async () => {
       .locator('.scroll', { hasText: 'Trade to tell' })
       .evaluate((scroll) => scroll.scrollWidth - scroll.clientWidth);
     expect(beyond).toBe(0);
+  });
+});
+
+test('on a phone a change is a line that opens, and nothing scrolls sideways', async () => {
+  await visit(390, async (page) => {
+    for (const path of pages) {
+      await page.goto(url(path));
+      expect([path, await scrollingSideways(page)]).toEqual([path, []]);
+    }
+    await page.goto(url('index.html'));
+    const row = page.locator('#changes-table tbody tr', { hasText: 'Alder nickel gap' });
+    const inSight = () => row.locator('th, td').evaluateAll((cells) => cells.map((cell) => cell.clientHeight > 0));
+    // Room, what, was, now and money; the trade at a tap.
+    expect(await inSight()).toEqual([true, true, true, true, true, false]);
+    await row.locator('.row-opener').check();
+    expect(await inSight()).toEqual([true, true, true, true, true, true]);
+
+    await askedList(page, 'changes-table').head('Money').click();
+    expect(await askedList(page, 'changes-table').order('Money')).toBe('ascending');
   });
 });
 

@@ -224,6 +224,16 @@ describe('lines of a change order', () => {
     ]);
   });
 
+  test('a finish that stays tells how much of it there was, and is', () => {
+    const longer = changeList(between({}, { denLength: 10 }));
+    expect(longer.find(({ what }) => what === 'Floor, floor; quantity')).toMatchObject({
+      from: '81 sq ft',
+      to: '90 sq ft',
+    });
+    const other = changeList(between({}, { denLength: 10, den: 'oak' }));
+    expect(other.find(({ what }) => what === 'Floor, floor')).toMatchObject({ from: 'Pine strip', to: 'Oak strip' });
+  });
+
   test('days: a milestone that moves, and an order that is late', () => {
     const book = (edit: Edits, on: string) => smallBook(edit, on, ({ code }) => code === 'decide-late');
     const later: Edits = { 'content/house.md': [['date: 2026-05-04', 'date: 2026-05-11']] };

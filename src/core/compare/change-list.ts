@@ -1,7 +1,7 @@
 import type { Cents } from '../../base/units/index.js';
 import type { Comparison } from './comparison.js';
 import { draftLines } from './draft-lines.js';
-import { daysWords } from './words.js';
+import { daysWords, quantitySides } from './words.js';
 
 /** One change in the flat list of all of them: what somebody who signed the older side must know. */
 export interface ListedChange {
@@ -34,8 +34,8 @@ export function changeList(comparison: Comparison): readonly ListedChange[] {
         ...(room !== undefined && { room }),
         ...(roomTitle !== undefined && { roomTitle }),
         what,
-        from,
-        to,
+        // One finish on both sides says nothing beside how much of it there is.
+        ...((from === to && change && quantitySides(change)) || { from, to }),
         money,
         days: change ? daysWords(change) : '',
         trade: change?.tradeName ?? '',

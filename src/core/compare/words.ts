@@ -40,6 +40,16 @@ export function quantityChangeWords({ quantities, from, to }: SelectionChange): 
     .join(', ');
 }
 
+/** Both sides of the quantities that differ: `120 sq ft` and `130 sq ft`; undefined where none does. */
+export function quantitySides({
+  quantities,
+}: Pick<SelectionChange, 'quantities'>): { readonly from: string; readonly to: string } | undefined {
+  if (quantities.length === 0) return undefined;
+  const side = (which: 'from' | 'to'): string =>
+    quantityWords(quantities.map(({ part, unit, [which]: net }) => ({ part, unit, net })));
+  return { from: side('from'), to: side('to') };
+}
+
 const aspectNames: Readonly<Record<Aspect, string>> = {
   added: 'new',
   removed: 'taken out',

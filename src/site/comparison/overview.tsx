@@ -30,9 +30,9 @@ export function Overview(context: ComparisonContext): VNode {
       </header>
       {/* However few they are, somebody looks for those of one room, or for the largest. */}
       <div data-list="always">
-        <BlocksHtml blocks={of.changes(comparison)} links={links} />
+        <BlocksHtml blocks={of.changes(comparison)} links={links} cards />
       </div>
-      <BlocksHtml blocks={[...of.money(comparison), ...of.rooms(rooms), ...of.days(comparison)]} links={links} />
+      <BlocksHtml blocks={[...of.money(comparison), ...of.rooms(rooms), ...of.days(comparison)]} links={links} cards />
       <Notices id="cautions" title="Cautions" notices={comparison.cautions} context={context} />
       <Notices id="scope" title="Scope" notices={comparison.scope} context={context} />
       <BlocksHtml
@@ -40,6 +40,7 @@ export function Overview(context: ComparisonContext): VNode {
           part(comparison),
         )}
         links={links}
+        cards
       />
     </>
   );

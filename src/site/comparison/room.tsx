@@ -63,6 +63,7 @@ export function RoomChanged({ room, ...context }: ComparisonContext & { room: Ro
             table={fieldTable('room-fields', 'Facts of the room', room.fields)}
             links={() => undefined}
             quietCaption
+            cards
           />
         </section>
       )}
@@ -108,6 +109,7 @@ function Measures({ measures }: { measures: readonly MeasureChange[] }): VNode {
   return (
     <DataTable
       id="measures"
+      cards
       caption="Measured"
       rows={measures}
       columns={[
@@ -124,6 +126,7 @@ function Parts({ parts }: { parts: readonly PartChange[] }): VNode {
   return (
     <DataTable
       id="parts"
+      cards
       caption="Openings and what stands in the room"
       rows={parts}
       columns={[
@@ -143,6 +146,8 @@ function Moved({ changes }: { changes: readonly SelectionChange[] }): VNode | nu
       <p>These stand as they stood. Prices, terms, shared packs or the calendar move them.</p>
       <DataTable
         id="moved"
+        cards
+        called={({ placeText, categoryName }) => `${placeText}, ${categoryName.toLowerCase()}`}
         caption="What moves without a choice"
         quietCaption
         rows={changes}
@@ -154,7 +159,12 @@ function Moved({ changes }: { changes: readonly SelectionChange[] }): VNode | nu
           },
           { head: 'Product', cell: ({ to, from }) => sideWords(to ?? from) },
           { head: 'Cost in place', numeric: true, cell: ({ cost }) => <MoneyCell cents={cost} change /> },
-          { head: 'Contract', numeric: true, cell: ({ contract }) => <MoneyCell cents={contract} change /> },
+          {
+            head: 'Contract',
+            numeric: true,
+            brief: true,
+            cell: ({ contract }) => <MoneyCell cents={contract} change />,
+          },
           { head: 'Days', class: 'text-cell', cell: daysWords },
         ]}
       />

@@ -43,6 +43,7 @@ export function SelectionChanged({ change, context }: { change: SelectionChange;
         id={`${anchor}-rows`}
         caption={`What differs: ${change.placeText}, ${change.categoryName}`}
         quietCaption
+        cards
         rows={selectionRows(change)}
         columns={[
           { head: 'What', names: true, cell: ({ label }) => capital(label) },

@@ -36,12 +36,12 @@ const changes: HouseTable<Listed> = {
         const [number = '', ...name] = roomTitle.split(' ');
         return { number, name: name.join(' '), place: { to: 'room', id: room } };
       },
-      { width: 'short' },
+      { width: 'short', brief: true },
     ),
     col.words('what', 'What', ({ what }) => what, { width: 'long' }),
-    col.words('from', 'Was', ({ from }) => from, { width: 'words' }),
-    col.words('to', 'Now', ({ to }) => to, { width: 'words' }),
-    col.money('money', 'Money', ({ money: amount }) => amount, { change: true }),
+    col.words('from', 'Was', ({ from }) => from, { width: 'words', brief: true }),
+    col.words('to', 'Now', ({ to }) => to, { width: 'words', brief: 'now' }),
+    col.money('money', 'Money', ({ money: amount }) => amount, { change: true, brief: true }),
     col.words('trade', 'Trade to tell', ({ trade }) => trade, { width: 'short' }),
     col.words('days', 'Days', ({ days }) => days, { under: 'trade' }),
     // More columns would be wider than a page of the site, where the note says the same.
@@ -75,7 +75,7 @@ export function differenceTable(comparison: Comparison): HouseBlock {
     rowId: ({ what }) => what,
     columns: [
       col.words('part', 'Part', ({ what }) => what, { width: 'long' }),
-      col.money('amount', 'Amount', ({ amount }) => amount, { change: ({ is }) => is === 'change' }),
+      col.money('amount', 'Amount', ({ amount }) => amount, { change: ({ is }) => is === 'change', brief: true }),
     ],
     sums: () => [
       { what: 'Difference', cells: { amount: money(moved.difference, true) } },
@@ -96,7 +96,7 @@ const rooms: HouseTable<RoomChange> = {
       width: 'words',
     }),
     col.words('what', 'What changed', (room) => capital(roomWords(room)), { width: 'long' }),
-    col.money('byChoice', 'Contract, by choices', ({ byChoice }) => byChoice, { change: true }),
+    col.money('byChoice', 'Contract, by choices', ({ byChoice }) => byChoice, { change: true, brief: true }),
     col.money('cost', 'Cost in place', ({ difference }) => difference, { change: true }),
     col.words('weight', 'Weight', roomPoundsWords, { width: 'short' }),
   ],
@@ -114,7 +114,7 @@ const products: HouseTable<MovedProduct> = {
     col.words('category', 'What', ({ categoryName }) => categoryName, { width: 'short' }),
     col.count('places', 'Places', ({ places }) => places),
     col.money('cost', 'Cost in place', ({ cost }) => cost, { change: true }),
-    col.money('contract', 'Contract', ({ contract }) => contract, { change: true }),
+    col.money('contract', 'Contract', ({ contract }) => contract, { change: true, brief: true }),
   ],
 };
 
@@ -129,9 +129,9 @@ const optionFields: HouseTable<OptionField> = {
   rowId: ({ option, field, at }) => `${option}-${field}-${at}`,
   columns: [
     col.words('option', 'Option', ({ option }) => option, { width: 'words' }),
-    col.words('what', 'What', ({ field }) => capital(field), { width: 'short' }),
-    col.words('was', 'Was', ({ from }) => from, { width: 'words' }),
-    col.words('now', 'Now', ({ to }) => to, { width: 'words' }),
+    col.words('what', 'What', ({ field }) => capital(field), { width: 'short', brief: true }),
+    col.words('was', 'Was', ({ from }) => from, { width: 'words', brief: true }),
+    col.words('now', 'Now', ({ to }) => to, { width: 'words', brief: 'now' }),
   ],
 };
 
@@ -156,7 +156,7 @@ const drawn: HouseTable<AllowanceChange> = {
     col.money('was', 'Was drawn', ({ drawn: { from } }) => from),
     col.money('now', 'Now drawn', ({ drawn: { to } }) => to),
     col.money('byChoice', 'Contract, by choices', ({ byChoice }) => byChoice.total, { change: true }),
-    col.money('contract', 'Contract', ({ contract }) => contract, { change: true }),
+    col.money('contract', 'Contract', ({ contract }) => contract, { change: true, brief: true }),
   ],
 };
 
@@ -171,8 +171,8 @@ export function fieldTable(id: string, caption: string, fields: readonly FieldCh
     rowId: ({ field }) => field,
     columns: [
       col.words('what', 'What', ({ field }) => capital(field), { width: 'words' }),
-      col.words('was', 'Was', ({ from }) => from, { width: 'words' }),
-      col.words('now', 'Now', ({ to }) => to, { width: 'words' }),
+      col.words('was', 'Was', ({ from }) => from, { width: 'words', brief: true }),
+      col.words('now', 'Now', ({ to }) => to, { width: 'words', brief: 'now' }),
     ],
   };
   return lay(table, fields);
@@ -187,7 +187,7 @@ const records: HouseTable<RecordChange> = {
   rowId: ({ path }) => path,
   columns: [
     col.words('record', 'Record', ({ path }) => ({ text: path, place: { to: 'record', id: path } }), { width: 'long' }),
-    col.words('what', 'What', ({ kind }) => kindWords[kind], { width: 'short' }),
+    col.words('what', 'What', ({ kind }) => kindWords[kind], { width: 'short', brief: true }),
     col.words('before', 'Was', ({ renamedFrom }) => renamedFrom, { width: 'long' }),
   ],
 };

@@ -14,21 +14,24 @@ export function SheetHtml({ sheet, links }: { sheet: Sheet; links: Links }): VNo
   );
 }
 
+/** `cards`: rows of its tables can be cards, as in `TableHtml`. */
 export function BlocksHtml({
   blocks,
   links,
   level = 2,
   within,
+  cards = false,
 }: {
   blocks: readonly Block[];
   links: Links;
   level?: number;
   within?: string | undefined;
+  cards?: boolean;
 }): VNode {
   return (
     <>
       {blocks.map((block, index) => (
-        <BlockHtml block={block} links={links} level={level} isFirst={index === 0} within={within} />
+        <BlockHtml block={block} links={links} level={level} isFirst={index === 0} within={within} cards={cards} />
       ))}
     </>
   );
@@ -42,16 +45,18 @@ function BlockHtml({
   level,
   isFirst,
   within,
+  cards,
 }: {
   block: Block;
   links: Links;
   level: number;
   isFirst: boolean;
   within: string | undefined;
+  cards: boolean;
 }): VNode {
   switch (block.block) {
     case 'section':
-      return <Section block={block} links={links} level={level} />;
+      return <Section block={block} links={links} level={level} cards={cards} />;
     case 'prose':
       return (
         <p class={toneClass[block.tone]}>
@@ -62,7 +67,9 @@ function BlockHtml({
       return <div class="prose" dangerouslySetInnerHTML={{ __html: proseHtml(block.text) }} />;
     case 'table':
       // The section's heading has just said it.
-      return <TableHtml table={block} links={links} quietCaption={isFirst && level > 2} within={within} />;
+      return (
+        <TableHtml table={block} links={links} quietCaption={isFirst && level > 2} within={within} cards={cards} />
+      );
     case 'facts':
       return (
         <dl class="facts">
@@ -108,15 +115,19 @@ function Section({
   block: { id, title, of, folded = false },
   links,
   level,
+  cards,
 }: {
   block: Extract<Block, { block: 'section' }>;
   links: Links;
   level: number;
+  cards: boolean;
 }): VNode {
   const Tag = headingTag(level);
   // A summary is no heading.
   const within = folded ? undefined : `${id}-title`;
-  const inside = <BlocksHtml blocks={of} links={links} level={folded ? level : level + 1} within={within} />;
+  const inside = (
+    <BlocksHtml blocks={of} links={links} level={folded ? level : level + 1} within={within} cards={cards} />
+  );
   if (folded) {
     return (
       <details id={id}>

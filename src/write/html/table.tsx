@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import {
+  nothing,
   plainWords,
   rowsOf,
   type HouseCell,
@@ -134,7 +135,7 @@ function RowHtml({
         ) : (
           <td
             class={name}
-            data-brief={opens && column.brief ? '' : undefined}
+            data-brief={opens && says(cells[column.key]) ? briefOf(column) : undefined}
             data-head={cards ? column.head : undefined}
           >
             {body}
@@ -144,6 +145,11 @@ function RowHtml({
     </tr>
   );
 }
+
+const briefOf = ({ brief }: LaidColumn): string | undefined => (brief === true ? '' : brief);
+
+/** In a line a dash says nothing. */
+const says = (cell: HouseCell | undefined): boolean => cell !== undefined && plainWords(cell) !== plainWords(nothing);
 
 /** A cell, what stands beneath it in small print, and a drawing beside both. */
 function Stacked({
