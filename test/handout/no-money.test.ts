@@ -90,10 +90,11 @@ describe('the handouts of the demo house', () => {
   });
 
   // Drywall hangs its board on the insulation of the roof in eleven rooms more than when all three had fewer than 15, and says so in each.
+  // The mason's breast, at a quarter of an inch to the foot, takes most of a sheet.
   test.each([
     ['drywall', 16],
     ['finish-carpentry', 15],
-    ['masonry', 6],
+    ['masonry', 7],
   ])('have few sheets: %s fewer than %i, and few of lists that lie on their side', async (slug, most) => {
     const { PDFDocument } = await import('pdf-lib');
     const pdf = await PDFDocument.load(files.get(`${slug}/${slug}.pdf`) as Uint8Array, { updateMetadata: false });

@@ -71,9 +71,8 @@ export function roomBlock(room: HandoutRoom, handout: Handout): RoomBlock {
     level: room.level,
     facts: room.facts.map(({ label, text }) => `${label} ${text}`).join('   '),
     notes: readProse(room.notes),
-    plan,
+    ...saidOnce(plan, others),
     picture,
-    drawings: others,
     places: room.places.map(placeRow),
     openings: room.openings.map(({ mark, kind, at, to, size, action, note }) => ({
       mark,
@@ -126,6 +125,13 @@ function placeRow(place: HandoutPlace): PlaceRow {
       ),
     ],
   };
+}
+
+/** A scale that several have stands with the plan alone. */
+function saidOnce(plan: PrintDrawing, others: readonly PrintDrawing[]): Pick<RoomBlock, 'plan' | 'drawings'> {
+  const isAlike = ({ scale }: PrintDrawing): boolean => scale === plan.scale;
+  const own = others.some(isAlike) ? { ...plan, scale: `${plan.scale} unless said otherwise` } : plan;
+  return { plan: own, drawings: others.map((one) => (isAlike(one) ? { ...one, scale: '' } : one)) };
 }
 
 const longestName = 28;
