@@ -8,7 +8,7 @@ const namesOf = keepSame(
 
 /** What the drawings of a handout's room show: its shape, and what this trade puts on it. */
 export function handoutDrawnRoom({ shape, number, name, drawings }: HandoutRoom, { roomNames }: Handout): DrawnRoom {
-  const { courses, finishes, guards, posts, sections, seen, viewFrom } = drawings;
+  const { courses, finishes, guards, posts, beyond, sections, seen, viewFrom } = drawings;
   const labels = new Map(finishes.map(({ at, label }) => [at, label]));
   return {
     measure: shape,
@@ -25,6 +25,7 @@ export function handoutDrawnRoom({ shape, number, name, drawings }: HandoutRoom,
     features: labels,
     guards: new Map(guards.map(({ at, guard }) => [at, guard])),
     posts: new Map(posts.map(({ at, along }) => [at, along])),
+    beyond: new Map(beyond.map(({ at, guards: behind }) => [at, behind])),
     seen,
     ...(viewFrom && { viewFrom }),
     ...(sections && { sections }),

@@ -1,6 +1,7 @@
 import type {
   DrawnCourses,
   DrawnGuard,
+  GuardBeyond,
   DrawnPost,
   DrawnRoom,
   KeyLevel,
@@ -217,6 +218,8 @@ export interface HandoutDrawings {
   readonly guards: readonly { readonly at: Sieved; readonly guard: Cleared<DrawnGuard> }[];
   /** Posts at the house's open edges, whoever sets them: what is behind them is another trade's. */
   readonly posts: readonly { readonly at: Sieved; readonly along: readonly DrawnPost[] }[];
+  /** Guards of other rooms that are seen through its openings, by the opening's mark, whoever sets them. */
+  readonly beyond: readonly { readonly at: Sieved; readonly guards: Cleared<readonly GuardBeyond[]> }[];
   /** What a picture of the room shows of its own choices, in working order: what others put there is not in it. */
   readonly seen: readonly Cleared<SeenFinish>[];
   /** Side from which the room's record says that its picture is seen. */

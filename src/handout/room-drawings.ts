@@ -1,4 +1,11 @@
-import { drawnRoom, postsIn, type BookRoom, type BookSelection, type DrawnCourses } from '../core/book/index.js';
+import {
+  beyondIn,
+  drawnRoom,
+  postsIn,
+  type BookRoom,
+  type BookSelection,
+  type DrawnCourses,
+} from '../core/book/index.js';
 import { breastOf, stairOf, timberOf } from '../core/feature/index.js';
 import { uprightFaces, type FeatureMeasure, type RoomMeasure, type WallMeasure } from '../core/model/index.js';
 import { isOn } from '../core/takeoff/index.js';
@@ -49,6 +56,7 @@ export function drawingsOf(
     ],
     guards: [...drawn.guards].map(([at, guard]) => ({ at: sieve(at), guard: cleared(guard) })),
     posts: [...postsIn(room, look)].map(([at, along]) => ({ at: sieve(at), along })),
+    beyond: [...beyondIn(room, look)].map(([at, guards]) => ({ at: sieve(at), guards: cleared(guards) })),
     seen: drawn.seen.map((finish) => ({ ...cleared(finish), name: sieveName(finish.name) })),
     ...(room.viewFrom && { viewFrom: room.viewFrom }),
   };

@@ -3,6 +3,7 @@ import { drawnRoom, lookUp, type DrawnRoom } from '../../src/core/book/index.js'
 import { svgText } from '../../src/base/svg/index.js';
 import { feet } from '../../src/base/units/index.js';
 import { roomViews, screenPalette } from '../../src/draw/index.js';
+import { handoutDrawnRoom, makeHandout } from '../../src/handout/index.js';
 import { demoBook, demoOf } from '../demo-house.js';
 
 const look = lookUp(await demoBook('2026-04-20'));
@@ -43,6 +44,19 @@ describe('the guard of the gallery, seen from the great room', () => {
     const lower = written(gallery, edge, edge.replace('drop: 10\'-4"', 'drop: 9\'-4"'));
     expect(lower.beyond?.size).toBe(0);
     expect(southWall(lower)).not.toContain('Gallery edge');
+  });
+
+  test('is seen in handouts as in the book, whoever sets it', () => {
+    for (const slug of ['drywall', 'insulation', 'painting']) {
+      const handout = makeHandout(
+        look.book,
+        look.book.trades.find((trade) => trade.slug === slug)!,
+      );
+      const room = handout.rooms.find((one) => one.slug === 'great-room')!;
+      const seen = handoutDrawnRoom(room, handout);
+      expect(seen.beyond).toEqual(drawn('great-room').beyond);
+      expect([slug, southWall(seen)]).toEqual([slug, expect.stringContaining('Gallery edge: Railing, still open, 3')]);
+    }
   });
 
   test('is in no other room', () => {

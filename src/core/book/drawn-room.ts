@@ -85,11 +85,16 @@ export function drawnRoom(room: BookRoom, look: LookUp, instead?: Instead): Draw
     ),
     guards: guardsIn(room, look),
     posts: postsIn(room, look),
-    beyond: guardsBeyond(room, look, (other) => ({ guards: guardsIn(other, look), posts: postsIn(other, look) })),
+    beyond: beyondIn(room, look),
     seen: seenIn(room, look, instead),
     ...(room.viewFrom && { viewFrom: room.viewFrom }),
     ...(room.sections && { sections: room.sections }),
   };
+}
+
+/** Guards of other rooms that are seen through its openings, whoever reads the drawing: they stand there. */
+export function beyondIn(room: BookRoom, look: LookUp): ReadonlyMap<string, readonly GuardBeyond[]> {
+  return guardsBeyond(room, look, (other) => ({ guards: guardsIn(other, look), posts: postsIn(other, look) }));
 }
 
 function guardsIn(room: BookRoom, look: LookUp): DrawnRoom['guards'] {

@@ -9,7 +9,7 @@ export { optionId } from './draft.js';
 export { optionSlugs } from './option-slugs.js';
 export { priceRecords } from './price-drafts.js';
 export { handOf, makeSchedules } from './schedule/index.js';
-export { drawnRoom, postsIn, type DrawnCourses, type DrawnRoom } from './drawn-room.js';
+export { beyondIn, drawnRoom, postsIn, type DrawnCourses, type DrawnRoom } from './drawn-room.js';
 export type { DrawnGuard, DrawnPost } from './drawn-edge.js';
 export type { GuardBeyond } from './guards-beyond.js';
 export { seenIn, type Instead, type SeenFinish, type SeenRail, type SeenRole } from './seen.js';
