@@ -34,4 +34,5 @@ export {
   type View,
 } from './cutaway/index.js';
 export { drawSwatch, inchesAcross, sampleFacts, type MaterialFacts } from './swatch/index.js';
+export { trimJointsDrawer } from './trim-joints.js';
 export { drawWalk } from './walk.js';

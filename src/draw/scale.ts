@@ -12,6 +12,8 @@ export interface Scale {
 
 /** Standard architectural scales from large to small. 1/16 serves rooms that no other scale brings onto the page. */
 const customaryScales: readonly Scale[] = [
+  { name: `3" = 1'-0"`, ratio: 4, bar: [0, 0.25, 0.5] },
+  { name: `1 1/2" = 1'-0"`, ratio: 8, bar: [0, 0.25, 0.5, 1] },
   { name: `1" = 1'-0"`, ratio: 12, bar: [0, 0.5, 1, 2] },
   { name: `3/4" = 1'-0"`, ratio: 16, bar: [0, 0.5, 1, 2] },
   { name: `1/2" = 1'-0"`, ratio: 24, bar: [0, 1, 2, 4] },
@@ -25,6 +27,7 @@ const customaryScales: readonly Scale[] = [
 
 /** Scales of ISO 5455, and 1:25, 1:75 and 1:125, which stand beside them on a scale ruler: common practice, no source. */
 const metricScales: readonly Scale[] = [
+  { name: '1:5', ratio: 5, bar: [0, 0.05, 0.1] },
   { name: '1:10', ratio: 10, bar: [0, 0.1, 0.2, 0.5] },
   { name: '1:20', ratio: 20, bar: [0, 0.25, 0.5, 1] },
   { name: '1:25', ratio: 25, bar: [0, 0.5, 1] },

@@ -69,6 +69,40 @@ describe('casing', () => {
   });
 });
 
+describe('the joint of a casing', () => {
+  const cased = (joint: SeenFinish['joint'], more: Partial<OwnOpening> = {}) =>
+    south(room(more), [{ ...seenTrim('trim', ['X1'], 4, 'flat'), ...(joint && { joint }) }]);
+  // As wide as the casing, and as fine: a sash is wider.
+  const joints = (drawn: Drawn) =>
+    boxes(drawn, { ...hairline, fill: 'none' }).filter(([left = 0, , right = 0]) => right - left === 4);
+
+  it('runs from the opening to the casing’s corner where it is mitered', () => {
+    expect(joints(cased('mitered'))).toEqual([
+      [44, 84, 48, 88],
+      [84, 84, 88, 88],
+    ]);
+  });
+
+  it('lies on the legs where the head does', () => {
+    expect(joints(cased('head over legs'))).toEqual([
+      [44, 84, 48, 84],
+      [84, 84, 88, 84],
+    ]);
+  });
+
+  it('is at all four corners of a window that is mitered', () => {
+    const window = { kind: 'window', sill: ft(3), to: 'outside', height: ft(4) } as const;
+    expect(joints(cased('mitered', window))).toHaveLength(4);
+    expect(joints(cased('head over legs', window))).toHaveLength(2);
+  });
+
+  it('is not drawn where nobody recorded it, where the casing has no such corner, and around a curve', () => {
+    expect(joints(cased(undefined))).toEqual([]);
+    expect(joints(cased('mitered', { at: ft(0) }))).toEqual([]);
+    expect(joints(cased('mitered', { shape: { is: 'arch', rise: ft(1) } as never }))).toEqual([]);
+  });
+});
+
 describe('a base', () => {
   const bases = (drawn: Drawn) => boxes(drawn, { ...hairline, fill: 'none' }).filter(([, , , top]) => top === 6);
   const base6 = seenTrim('base', ['south'], 6, 'flat');

@@ -1,4 +1,12 @@
-import { carries, factOf, patternFacts, type PatternFacts, type Telling } from '../fact/index.js';
+import {
+  carries,
+  factOf,
+  patternFacts,
+  trimJoints,
+  type PatternFacts,
+  type Telling,
+  type TrimJoints,
+} from '../fact/index.js';
 import type { Category, Run, Swatch } from '../model/index.js';
 import {
   buildRail,
@@ -36,6 +44,8 @@ export interface SeenFinish {
   };
   /** Width of a casing, height of a base, of a guard. */
   readonly face?: Length;
+  /** How a casing's head meets its legs. */
+  readonly joint?: TrimJoints['head'];
   readonly rails?: readonly SeenRail[];
   readonly facts: SeenFacts;
   /** The pattern that its pieces make. */
@@ -107,9 +117,15 @@ function seen(
 export function shownFacts(
   role: SeenRole,
   option: Telling | undefined,
-): Pick<SeenFinish, 'face' | 'facts' | 'pattern'> {
+): Pick<SeenFinish, 'face' | 'joint' | 'facts' | 'pattern'> {
   const face = faceOf(role, option);
-  return { ...(face !== undefined && { face }), facts: factsOf(option), pattern: patternFacts(option) };
+  const joint = role === 'trim' ? trimJoints(option).head : undefined;
+  return {
+    ...(face !== undefined && { face }),
+    ...(joint && { joint }),
+    facts: factsOf(option),
+    pattern: patternFacts(option),
+  };
 }
 
 /** Base runs along the walls that its take-off lists; all else is where its record says. */

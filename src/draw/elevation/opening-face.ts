@@ -21,6 +21,7 @@ export function drawOpeningFace(frame: ElevationFrame, opening: OpeningMeasure, 
     const look = { pen: 'hair', color: 'ink', fill: 'paper', layer: 'fine' } as const;
     // What nobody chose yet is an outline of dashes.
     if (around.length > 2) sheet.polygon(around, { ...look, ...(casing.isOpen && { dash: 'fine' as const }) });
+    drawJoints(frame, opening, casing);
   }
   const isGlass = isGlazed(opening);
   // One sees through what has no leaf: it is of no wall's tone.
@@ -46,6 +47,25 @@ function casingOutline(frame: ElevationFrame, opening: OpeningMeasure, casing: L
   const sides = [Math.max(0, left - casing), Math.min(wall.run, right + casing)] as const;
   const head = Math.min(top + casing, topAt(wall, sides[0]), topAt(wall, sides[1]));
   return head > foot ? corners(frame, sides[0], foot, sides[1], head) : [];
+}
+
+/** Where head and legs of a casing meet, if its record tells how: of a rectangle that has all of its head and both legs. */
+function drawJoints({ sheet, wall, at }: ElevationFrame, opening: OpeningMeasure, { width, joint }: Casing): void {
+  const [left, right, head] = [opening.at, opening.at + opening.width, opening.sill + opening.height];
+  const sides = [left - width, right + width] as const;
+  const isWhole = sides[0] >= 0 && sides[1] <= wall.run && sides.every((along) => head + width <= topAt(wall, along));
+  if (joint === undefined || opening.shape || !isWhole) return;
+  const look = { pen: 'hair', color: 'ink', layer: 'fine', quiet: true } as const;
+  const foot = opening.sill - width;
+  // Only what is mitered tells how it meets a sill.
+  const hasFoot = joint === 'mitered' && !isDownToFloor(opening) && foot >= footOf(opening);
+  for (const [inner, outer] of [
+    [left, sides[0]],
+    [right, sides[1]],
+  ] as const) {
+    sheet.polyline([at(inner, head), at(outer, joint === 'mitered' ? head + width : head)], look);
+    if (hasFoot) sheet.polyline([at(inner, opening.sill), at(outer, foot)], look);
+  }
 }
 
 /** What casing goes down to: the floor, or the sill where the opening stands on it. */

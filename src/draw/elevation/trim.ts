@@ -14,6 +14,8 @@ export interface WallTrim {
 
 export interface Casing {
   readonly width: Length;
+  /** How its head meets its legs; absent: not recorded. */
+  readonly joint?: SeenFinish['joint'];
   /** It is still to be chosen, and drawn as wide as it often is. */
   readonly isOpen?: true;
 }
@@ -39,7 +41,7 @@ export function trimOn(wall: WallMeasure, openings: readonly OpeningMeasure[], s
 function casingOf(trim: SeenFinish | undefined): Casing | undefined {
   if (!trim) return undefined;
   if (trim.option === undefined) return { width: usualCasing, isOpen: true };
-  return trim.face === undefined ? undefined : { width: trim.face };
+  return trim.face === undefined ? undefined : { width: trim.face, ...(trim.joint && { joint: trim.joint }) };
 }
 
 /** The top of the base along the wall's foot, with its ends, between casings and what stands before the wall down to the floor. */

@@ -1,3 +1,4 @@
+import type { TrimJoints } from '../../core/fact/index.js';
 import type { Swatch } from '../../core/model/index.js';
 import { mix, shade } from './color.js';
 import type { Random } from './random.js';
@@ -29,6 +30,8 @@ export interface Thing {
   readonly profile?: 'flat' | 'backband';
   readonly face?: number;
   readonly through?: number;
+  /** Of trim. */
+  readonly joints?: TrimJoints;
   readonly section?: readonly [wide: number, deep: number];
   readonly opening?: readonly [width: number, height: number];
   readonly burns?: 'gas' | 'wood';

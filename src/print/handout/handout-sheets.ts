@@ -8,7 +8,7 @@ import {
   type HandoutSection,
 } from '../../handout/index.js';
 import { specificationParts } from '../../core/model/index.js';
-import { drawSwatch } from '../../draw/index.js';
+import { drawSwatch, trimJointsDrawer } from '../../draw/index.js';
 import type { TradeBlock } from '../../sheet/index.js';
 import { svgText } from '../../base/svg/index.js';
 import { printDay, shortDigest } from '../../base/units/index.js';
@@ -21,7 +21,7 @@ import {
   type ProseBlock as Block,
 } from '../../write/index.js';
 import { targetsOf } from '../labels.js';
-import type { PrintDrawing } from '../drawings.js';
+import { palette, ready, type PrintDrawing } from '../drawings.js';
 import { smallPlan } from '../levels.js';
 import type { DocumentFacts } from '../sheets/index.js';
 import { shorten } from '../shorten.js';
@@ -61,6 +61,8 @@ interface HandoutSheets {
   readonly levels: readonly PrintDrawing[];
   readonly rooms: readonly RoomBlock[];
   readonly products: readonly ProductRow[];
+  /** Of trim, by what records tell; each once, its `note` the products that have it. */
+  readonly joints: readonly PrintDrawing[];
   /** Orders and supplies, then the schedules that the trade asks for. */
   readonly lists: readonly PrintTable[];
   readonly schedules: readonly PrintTable[];
@@ -128,6 +130,7 @@ export function makeHandoutSheets(handout: Handout): HandoutSheets {
     levels: levelsOf(handout),
     rooms: handout.rooms.map((room) => roomBlock(room, handout)),
     products: handout.products.map(productRow),
+    joints: jointsOf(handout.products),
     lists: [orders, supplies].flatMap((table) => tableOf(table) ?? []),
     schedules: schedules.map((table) => printTable(table, labels)),
     sections: sections.map(sectionRow),
@@ -236,6 +239,25 @@ function productRow(product: HandoutProduct): ProductRow {
     ),
     notes: readProse(product.notes),
   };
+}
+
+/** All at one scale, so that trim compares: 3/4" = 1'-0", or 1:20. */
+const jointsAt = { ratio: 16, box: { width: 3.4, height: 2 } };
+
+function jointsOf(products: readonly HandoutProduct[]): readonly PrintDrawing[] {
+  const alike = new Map<string, readonly HandoutProduct[]>();
+  for (const product of products) {
+    const { joints, face, through } = product.sample.thing ?? {};
+    if (!joints) continue;
+    const look = JSON.stringify([joints, joints.head ? face : through]);
+    alike.set(look, [...(alike.get(look) ?? []), product]);
+  }
+  return [...alike.values()].flatMap((group, index) => {
+    const called = group.map(({ key, name }) => key ?? name).join(', ');
+    const [first] = group;
+    const draw = first && trimJointsDrawer(first.sample, group.map(({ name }) => name).join(', '));
+    return draw ? [ready(draw({ id: `joints-${index}`, palette, ...jointsAt, bare: true }), 'Joints', called)] : [];
+  });
 }
 
 function sectionRow({ category, measured, notes, products }: HandoutSection): SectionRow {

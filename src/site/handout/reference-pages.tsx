@@ -4,6 +4,7 @@ import { drawSwatch } from '../../draw/index.js';
 import type { HandoutProduct, HandoutSpecification } from '../../handout/index.js';
 import { joinWords, printDay } from '../../base/units/index.js';
 import { CellHtml, Svg, TableHtml } from '../../write/index.js';
+import { TrimJoints } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
 import { Phrase, Prose } from '../parts/prose.js';
 import { useHandout, useHandoutLink, usePlaceLinks } from './context.js';
@@ -93,6 +94,7 @@ function Product({ product }: { product: HandoutProduct }): VNode {
             { label: 'Rooms', value: product.rooms.join(', ') },
           ]}
         />
+        <TrimJoints facts={product.sample} name={name} id={`joints-${productAnchor(id)}`} heading="h4" />
         {needs.length > 0 && (
           <>
             <h4>There first</h4>

@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import { makerText } from '../../core/fact/index.js';
+import { sampleFacts } from '../../draw/index.js';
 import { weightInPlace } from '../../core/takeoff/index.js';
 import type { BookOption, BookSelection } from '../../core/book/index.js';
 import { printLeadTime } from '../../core/calendar/index.js';
@@ -18,7 +19,7 @@ import {
 } from '../../base/units/index.js';
 import { orderText, quantityText } from '../parts/arithmetic.js';
 import { DataTable } from '../parts/data-table.js';
-import { Swatch } from '../parts/drawing.js';
+import { Swatch, TrimJoints } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
 import { Day } from '../parts/figures.js';
 import { PageLink, RecordLink, SelectionLink } from '../parts/link.js';
@@ -119,6 +120,7 @@ export function OptionPage({ option }: { option: BookOption }): VNode {
           ]}
         />
       </section>
+      <TrimJoints facts={sampleFacts(option)} name={option.name} id="joints" heading="h2" />
       <OptionResistance option={option} />
       <OptionUses option={option} />
       {option.needs.length > 0 && (

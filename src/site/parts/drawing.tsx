@@ -1,6 +1,13 @@
 import type { VNode } from 'preact';
 import type { BookOption } from '../../core/book/index.js';
-import { drawSwatch, sampleFacts, type Drawing } from '../../draw/index.js';
+import {
+  drawSwatch,
+  sampleFacts,
+  screenPalette,
+  trimJointsDrawer,
+  type Drawing,
+  type MaterialFacts,
+} from '../../draw/index.js';
 import { numberText } from '../../base/svg/index.js';
 import { Svg } from '../../write/index.js';
 import { swatchPath, swatchSizes } from '../drawings.js';
@@ -20,6 +27,28 @@ export function DrawingFigure({ drawing }: { drawing: Drawing }): VNode {
       </div>
       <figcaption>{title}</figcaption>
     </figure>
+  );
+}
+
+/** Joints of trim under a heading, where its record tells them. */
+export function TrimJoints({
+  facts,
+  name,
+  id,
+  heading: Heading,
+}: {
+  facts: MaterialFacts;
+  name: string;
+  id: string;
+  heading: 'h2' | 'h4';
+}): VNode | null {
+  const drawing = trimJointsDrawer(facts, name)?.({ id, palette: screenPalette, medium: 'screen', bare: true });
+  if (!drawing) return null;
+  return (
+    <>
+      <Heading>Joints</Heading>
+      <DrawingFigure drawing={drawing} />
+    </>
   );
 }
 

@@ -73,7 +73,7 @@ export type ExampleSelection = {
     readonly of: Of;
     readonly at: string;
     readonly facts: { readonly [Name in FactName<Of>]?: Fact };
-    readonly option?: Partial<Pick<Option, 'slug' | 'name' | 'weight' | 'needs'>>;
+    readonly option?: Partial<Pick<Option, 'slug' | 'name' | 'weight' | 'needs' | 'specification'>>;
   };
 }[ProductName];
 

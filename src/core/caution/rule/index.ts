@@ -36,6 +36,7 @@ import { swingMeets } from './swing-meets.js';
 import { textureBetweenRooms } from './texture-between-rooms.js';
 import { thermalBarrier } from './thermal-barrier.js';
 import { timberOutside } from './timber-outside.js';
+import { trimAsWritten } from './trim-as-written.js';
 import { wayUp } from './way-up.js';
 import { wetRoom } from './wet-room.js';
 import { windowInWall } from './window-in-wall.js';
@@ -66,6 +67,7 @@ export const rules: readonly Rule[] = [
   railInAir,
   timberOutside,
   jointAsWritten,
+  trimAsWritten,
   doorUnderSlope,
   swingMeets,
   pocketFits,

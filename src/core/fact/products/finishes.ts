@@ -120,6 +120,28 @@ export const finishes = {
         readers: ['paint schedule'],
         isOptional: true,
       },
+      joint: {
+        kind: 'text',
+        tells:
+          'Joint of trim at the head of an opening: `mitered` or `butt, head over legs`; what is told otherwise is not drawn.',
+        cautions: ['trim-as-written'],
+        readers: ['elevations', 'joints of trim'],
+        isOptional: true,
+      },
+      'inside-corner': {
+        kind: 'text',
+        tells: 'Joint of a base in a corner: `coped`, `mitered`, `scribed` or `butt`.',
+        cautions: ['trim-as-written'],
+        readers: ['joints of trim'],
+        isOptional: true,
+      },
+      'outside-corner': {
+        kind: 'text',
+        tells: 'Joint of a base around a corner: `mitered` or `butt`.',
+        cautions: ['trim-as-written'],
+        readers: ['joints of trim'],
+        isOptional: true,
+      },
       tread: { kind: 'length', tells: 'Thickness of a tread.', readers: ['paint schedule'], isOptional: true },
       nosing: {
         kind: 'length',
