@@ -146,6 +146,32 @@ describe.each([
     });
   });
 
+  testDemo(
+    'has months that are past or far away folded, each opened by its address, and all open on paper',
+    async () => {
+      await visit(async (page) => {
+        await page.setViewportSize(desk);
+        await page.goto(url('calendar.html'));
+        const open = () => page.locator('.month[open]').evaluateAll((months) => months.map(({ id }) => id));
+        // The day is 23 April; what is due soon is due in May.
+        expect(await open()).toEqual(['month-2026-04', 'month-2026-05']);
+        expect(await page.locator('.month').count()).toBeGreaterThan(9);
+        expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThan(4000);
+
+        await page.goto(`${url('calendar.html')}#month-2026-10`);
+        expect(await open()).toContain('month-2026-10');
+        expect(
+          await page.locator('#month-2026-10').evaluate((month) => month.getBoundingClientRect().top),
+        ).toBeLessThan(30);
+
+        await page.emulateMedia({ media: 'print' });
+        const lines = await page.locator('.agenda li').evaluateAll((all) => all.map((one) => one.clientHeight));
+        expect(lines.length).toBeGreaterThan(60);
+        expect(Math.min(...lines)).toBeGreaterThan(10);
+      });
+    },
+  );
+
   testDemo('explains a word of the trade where it first stands, without a script, by a tap or by keys', async () => {
     const context = await browser.newContext({ viewport: phone, hasTouch: true, javaScriptEnabled: false });
     const page = await context.newPage();

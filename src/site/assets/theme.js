@@ -35,7 +35,12 @@
   function openTarget() {
     var target = document.getElementById(decodeURIComponent(window.location.hash.slice(1)));
     if (!target) return;
-    if (target.localName === 'details') target.open = true;
+    var wasFolded = false;
+    for (var fold = target.closest('details'); fold; fold = fold.parentElement.closest('details')) {
+      wasFolded = wasFolded || !fold.open;
+      fold.open = true;
+    }
+    if (wasFolded) target.scrollIntoView();
     // Of a handout: a row of a long table, a product.
     target.querySelectorAll('.row-opener').forEach(function (one) {
       one.checked = true;

@@ -51,22 +51,50 @@ export function CalendarPage(): VNode {
           </ol>
         </section>
       )}
-      {months.map(({ month, name, list }) => (
-        <section aria-labelledby={anchorOf('month', month)}>
-          <h2 id={anchorOf('month', month)}>{name}</h2>
-          <ol class="agenda">
-            {list.map((entry) => (
-              <EntryLine entry={entry} />
-            ))}
-          </ol>
-        </section>
-      ))}
+      <section aria-labelledby="months-title">
+        <h2 id="months-title">Month by month</h2>
+        {months.map((month) => (
+          <MonthOf month={month} />
+        ))}
+      </section>
       <section aria-labelledby="days-title">
         <h2 id="days-title">Which days count</h2>
         <BlocksHtml blocks={[dayRules(view)]} links={placeLinks(view, path)} />
       </section>
     </>
   );
+}
+
+/** Open where today is, or something is late or due soon: what is past, and what is far away, is said in a line until it is asked for. */
+function MonthOf({ month: { month, name, list } }: { month: Month }): VNode {
+  const isNear = list.some(
+    (entry) =>
+      entry.kind === 'today' ||
+      (entry.kind === 'decision' && ['late', 'due-soon'].includes(shownState(entry.selection))),
+  );
+  return (
+    <details class="month" id={anchorOf('month', month)} open={isNear}>
+      <summary>
+        <h3>{name}</h3> <span class="why">{monthWords(list)}</span>
+      </summary>
+      <ol class="agenda">
+        {list.map((entry) => (
+          <EntryLine entry={entry} />
+        ))}
+      </ol>
+    </details>
+  );
+}
+
+/** `5 to decide, 2 promised: Framing starts, Roof on`. */
+function monthWords(list: readonly Entry[]): string {
+  const of = (kind: Entry['kind']): number => list.filter((entry) => entry.kind === kind).length;
+  const counts = [
+    ...(of('decision') > 0 ? [`${of('decision')} to decide`] : []),
+    ...(of('promised') > 0 ? [`${of('promised')} promised`] : []),
+  ];
+  const milestones = list.flatMap((entry) => (entry.kind === 'milestone' ? [entry.milestone.name] : []));
+  return [counts.join(', '), milestones.join(', ')].filter((part) => part !== '').join(' · ');
 }
 
 function EntryLine({ entry }: { entry: Entry }): VNode {
@@ -178,7 +206,14 @@ function byDay(a: Entry, b: Entry): number {
   return byText(a.day, b.day);
 }
 
-function byMonth(list: readonly Entry[]): { month: string; name: string; list: Entry[] }[] {
+interface Month {
+  /** `2026-05` and `May 2026`. */
+  readonly month: string;
+  readonly name: string;
+  readonly list: readonly Entry[];
+}
+
+function byMonth(list: readonly Entry[]): Month[] {
   const months = new Map<string, Entry[]>();
   for (const entry of list) {
     const month = entry.day.slice(0, 7);
