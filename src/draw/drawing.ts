@@ -31,5 +31,7 @@ export interface Drawing {
   /** Size on paper in inches. */
   readonly width: number;
   readonly height: number;
+  /** What is left of it where its words are left out, in shares of its width: left and top edge, width, and height. Absent: all of it. */
+  readonly plain?: { readonly left: number; readonly top: number; readonly width: number; readonly height: number };
   readonly svg: SvgNode;
 }

@@ -28,7 +28,7 @@ export interface Subject {
 }
 
 /** A sheet as drawn at one scale: without ids, and with roles in place of colours. */
-export interface DrawnSheet extends Pick<Sheet, 'scale' | 'bounds'> {
+export interface DrawnSheet extends Pick<Sheet, 'scale' | 'bounds' | 'plainBounds'> {
   readonly title: Title;
   readonly groups: readonly SvgNode[];
 }
@@ -65,7 +65,7 @@ export function originalOf(of: object): object {
 function drawSheet({ draw }: Subject, scale: Scale): DrawnSheet {
   const sheet = new Sheet(scale);
   const title = draw(sheet);
-  return { scale, title, bounds: sheet.bounds, groups: sheet.groups() };
+  return { scale, title, bounds: sheet.bounds, plainBounds: sheet.plainBounds, groups: sheet.groups() };
 }
 
 function plain(_key: string, value: unknown): unknown {

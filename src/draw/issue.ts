@@ -129,7 +129,28 @@ function issueDrawing(
     ratio: scale.ratio,
     width: width / 72,
     height: height / 72,
+    ...plainPart(sheet, { x, y, width }),
     svg,
+  };
+}
+
+/** Air around what is left without words, in points. */
+const air = 4;
+
+function plainPart(
+  { plainBounds }: DrawnSheet,
+  { x, y, width }: Pick<Layout, 'x' | 'y' | 'width'>,
+): Pick<Drawing, 'plain'> {
+  const { left, top, right, bottom } = plainBounds;
+  if (right < left) return {};
+  const share = (points: number): number => points / width;
+  return {
+    plain: {
+      left: share(left - air - x),
+      top: share(top - air - y),
+      width: share(right - left + 2 * air),
+      height: share(bottom - top + 2 * air),
+    },
   };
 }
 

@@ -58,7 +58,8 @@ export class Sheet {
   };
   private readonly lines: Figure[] = [];
   private readonly boxes: Figure[] = [];
-  private readonly reach = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
+  private readonly reach = nowhere();
+  private readonly plainReach = nowhere();
   readonly perNanometre: number;
   private origin = { x: 0, y: 0 };
 
@@ -85,6 +86,11 @@ export class Sheet {
   /** Extent of all that was drawn so far. */
   get bounds(): { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number } {
     return { ...this.reach };
+  }
+
+  /** Extent of what is left where all that is written, with the lines that it belongs to, is left out. */
+  get plainBounds(): Sheet['bounds'] {
+    return { ...this.plainReach };
   }
 
   layer(name: Layer): readonly SvgNode[] {
@@ -116,7 +122,7 @@ export class Sheet {
     this.push(stroke.layer ?? 'fine', path(d, lookOf(stroke)));
     const chords = Array.from({ length: 9 }, (_, index) => at(from + ((to - from) * index) / 8));
     chords.forEach((spot, index) => {
-      this.grow(spot);
+      this.grow(spot, stroke.layer ?? 'fine');
       const last = chords[index - 1];
       if (last !== undefined) this.lines.push(figureOf([last, spot]));
     });
@@ -126,7 +132,7 @@ export class Sheet {
   place(layer: Layer, node: SvgNode, covers: readonly Convex[], keepClear = true): void {
     this.push(layer, node);
     for (const figure of covers) {
-      figure.forEach((spot) => this.grow(spot));
+      figure.forEach((spot) => this.grow(spot, layer));
       if (keepClear) this.boxes.push(figureOf(figure));
     }
   }
@@ -177,7 +183,7 @@ export class Sheet {
       }),
     );
     this.boxes.push(figureOf(box));
-    box.forEach((spot) => this.grow(spot));
+    box.forEach((spot) => this.grow(spot, 'label'));
   }
 
   /** Writes text at the first place that is free, and that `suits` by the figure the text takes there; false when none is.
@@ -224,28 +230,33 @@ export class Sheet {
 
   private trace(outlines: readonly (readonly Spot[])[], closed: boolean, stroke: Stroke): void {
     const builder = new PathBuilder();
+    const layer = stroke.layer ?? layerOf[stroke.pen];
     for (const spots of outlines) {
       if (closed) builder.polygon(spots);
       else builder.polyline(spots);
-      spots.forEach((spot) => this.grow(spot));
+      spots.forEach((spot) => this.grow(spot, layer));
       if (stroke.quiet === true) continue;
       const ends = closed ? [...spots, spots[0]!] : spots;
       ends.slice(1).forEach((spot, index) => this.lines.push(figureOf([ends[index]!, spot])));
     }
-    this.push(stroke.layer ?? layerOf[stroke.pen], path(builder.data, lookOf(stroke)));
+    this.push(layer, path(builder.data, lookOf(stroke)));
   }
 
   private push(layer: Layer, node: SvgNode): void {
     this.nodes[layer].push(node);
   }
 
-  private grow([x, y]: Spot): void {
-    this.reach.left = Math.min(this.reach.left, x);
-    this.reach.right = Math.max(this.reach.right, x);
-    this.reach.top = Math.min(this.reach.top, y);
-    this.reach.bottom = Math.max(this.reach.bottom, y);
+  private grow([x, y]: Spot, layer: Layer): void {
+    for (const reach of written.includes(layer) ? [this.reach] : [this.reach, this.plainReach]) {
+      reach.left = Math.min(reach.left, x);
+      reach.right = Math.max(reach.right, x);
+      reach.top = Math.min(reach.top, y);
+      reach.bottom = Math.max(reach.bottom, y);
+    }
   }
 }
+
+const nowhere = () => ({ left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity });
 
 function lookOf({ pen, color, dash, fill }: Stroke): Record<string, string | number> {
   return {

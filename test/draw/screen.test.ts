@@ -15,6 +15,11 @@ const views = book.rooms.flatMap((room) => {
 const drawn = (view: RoomView, medium: 'paper' | 'screen'): SvgNode =>
   view.draw({ id: 'draw', palette: screenPalette, medium }).svg;
 
+function withoutWords(node: SvgNode): readonly SvgNode[] {
+  const children = node.children.filter((child) => typeof child !== 'string');
+  return node.attributes['class'] === 'words' ? [] : [node, ...children.flatMap(withoutWords)];
+}
+
 /** What is written, in any order. */
 function words(svg: SvgNode): readonly string[] {
   return nodesOf(svg)
@@ -37,6 +42,24 @@ describe('a drawing for a screen', () => {
       views.reduce((total, view) => total + of(drawn(view, medium)), 0);
     expect(sum('screen', (svg) => svgText(svg).length) / sum('paper', (svg) => svgText(svg).length)).toBeLessThan(0.67);
     expect(sum('screen', (svg) => nodesOf(svg).length)).toBeLessThan(sum('paper', (svg) => nodesOf(svg).length) * 0.8);
+  });
+
+  it('says where what is left of it lies without its words, and gives it no more than some air', () => {
+    for (const view of views) {
+      const { plain, svg } = view.draw({ id: 'draw', palette: screenPalette });
+      const [x = 0, y = 0, wide = 0] = String(svg.attributes['viewBox']).split(' ').map(Number);
+      const corners = withoutWords(svg).flatMap((node) =>
+        /^(path|circle|line|rect)$/u.test(node.name) ? cornersOf(node) : [],
+      );
+      const [xs, ys] = [corners.map(([one]) => one - x), corners.map(([, one]) => one - y)];
+      const [left, top] = [Math.min(...xs), Math.min(...ys)];
+      const of = { left, top, width: Math.max(...xs) - left, height: Math.max(...ys) - top };
+      const air = 4;
+      expect(plain!.left * wide, view.name).toBeCloseTo(of.left - air, 0);
+      expect(plain!.top * wide, view.name).toBeCloseTo(of.top - air, 0);
+      expect(plain!.width * wide, view.name).toBeCloseTo(of.width + 2 * air, 0);
+      expect(plain!.height * wide, view.name).toBeCloseTo(of.height + 2 * air, 0);
+    }
   });
 
   it('has every figure where it is on paper, and paints what lies on one another in the same order', () => {

@@ -14,11 +14,12 @@ import { swatchPath, swatchSizes } from '../drawings.js';
 import { useLink } from '../sheet-context.js';
 
 /** A drawing as wide as its column, larger when it is tapped. `--in` is its width on paper in inches: larger, its letters are read.
- *  What a small screen leaves out until then is a class of the drawing. */
+ *  What a small screen leaves out until then is a class of the drawing; what is left then has the whole width: `--plain` is its width, `--left` and
+ *  `--top` where it begins, in shares of the drawing's, `--ratio` its width to its height. */
 export function DrawingFigure({ drawing }: { drawing: Drawing }): VNode {
   const { id, title, width, svg } = drawing;
   return (
-    <figure class="drawing" id={id} style={`--in:${numberText(width)}`}>
+    <figure class="drawing" id={id} style={`--in:${numberText(width)}${plainStyle(drawing)}`}>
       <div class="scroll" role="region" aria-label={`Drawing: ${title}`}>
         <label>
           <input type="checkbox" aria-label={`Larger: ${title}`} />
@@ -28,6 +29,13 @@ export function DrawingFigure({ drawing }: { drawing: Drawing }): VNode {
       <figcaption>{title}</figcaption>
     </figure>
   );
+}
+
+function plainStyle({ plain }: Drawing): string {
+  if (!plain) return '';
+  const { left, top, width, height } = plain;
+  const say = (value: number): string => numberText(value, 3);
+  return `;--plain:${say(width)};--left:${say(left)};--top:${say(top)};--ratio:${say(width / height)}`;
 }
 
 /** Joints of trim under a heading, where its record tells them. */
