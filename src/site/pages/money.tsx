@@ -27,7 +27,7 @@ export function MoneyPage(): VNode {
       </p>
       <RangeChart money={money} />
       <Waterfall steps={foldedSteps(view)} />
-      <BlocksHtml blocks={[steps, forecast, totals, rules]} links={placeLinks(view, path)} />
+      <BlocksHtml blocks={[steps, forecast, totals, rules]} links={placeLinks(view, path)} cards />
       <p>
         <PageLink to={pagePaths.numbers} class="onward">
           How quantities and money are computed
@@ -46,11 +46,11 @@ export function AllowancesPage(): VNode {
   return (
     <>
       <h1>Allowances</h1>
-      <BlocksHtml blocks={allowances.of} links={links} />
+      <BlocksHtml blocks={allowances.of} links={links} cards />
       {ledgers.map((ledger, index) => (
         <Ledger ledger={ledger} entry={money.allowances[index]} />
       ))}
-      <BlocksHtml blocks={[...invoices, quotes]} links={links} />
+      <BlocksHtml blocks={[...invoices, quotes]} links={links} cards />
     </>
   );
 }
@@ -62,7 +62,7 @@ export function UpgradesPage(): VNode {
   return (
     <>
       <h1>{upgrades.title}</h1>
-      <BlocksHtml blocks={upgrades.of} links={placeLinks(view, path)} />
+      <BlocksHtml blocks={upgrades.of} links={placeLinks(view, path)} cards />
     </>
   );
 }

@@ -19,7 +19,7 @@ export const forecast = houseSchedule<Way>(
     columns: [
       col.words('way', 'Way', ({ way }) => way, { width: 'short' }),
       col.words('with', 'With', (row) => capital(row.with), { width: 'long' }),
-      col.money('total', 'Total', ({ total }) => total),
+      col.money('total', 'Total', ({ total }) => total, { brief: true }),
     ],
   },
   ways,

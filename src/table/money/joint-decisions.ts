@@ -14,11 +14,11 @@ export const decisionTable = {
     col.cell('words', 'decision', 'Decision', ({ look, ...decision }) => decisionWords(decision, look), {
       width: 'words',
     }),
-    col.money('low', 'Cheapest', ({ low }) => low.change, { change: true }),
+    col.money('low', 'Cheapest', ({ low }) => low.change, { change: true, brief: true }),
     col.cell('words', 'lowOptions', 'Cheapest, with', ({ low, look }) => quiet(pickedNames(low.options, look)), {
       under: 'low',
     }),
-    col.money('high', 'Dearest', ({ high }) => high.change, { change: true }),
+    col.money('high', 'Dearest', ({ high }) => high.change, { change: true, brief: true }),
     col.cell('words', 'highOptions', 'Dearest, with', ({ high, look }) => quiet(pickedNames(high.options, look)), {
       under: 'high',
     }),

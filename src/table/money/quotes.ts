@@ -20,7 +20,7 @@ const table: HouseTable<Line> = {
     col.words('by', 'Quoted by', ({ quoted }) => quoted?.by, { width: 'short' }),
     col.day('on', 'Quoted', ({ quoted }) => quoted?.on),
     col.day('until', 'Good until', ({ quoted }) => quoted?.until),
-    col.words('status', 'Status', statusOf, { width: 'short' }),
+    col.words('status', 'Status', statusOf, { width: 'short', brief: true }),
     col.money('inOrders', 'In today’s orders', ({ inOrders }) => inOrders),
     col.money('ifChosen', 'If chosen', ({ ifChosen }) => ifChosen),
   ],

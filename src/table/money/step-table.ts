@@ -22,6 +22,7 @@ export const stepTable = (id: string, caption: string): HouseTable<ContractStep>
     col.words('kind', 'Kind', ({ kind }) => kind.replace('-', ' '), { not: ['html', 'pdf', 'text'] }),
     col.money('amount', 'Amount', ({ kind, amount }) => (kind === 'total' ? undefined : amount), {
       change: ({ kind }) => kind !== 'contract',
+      brief: true,
     }),
     col.money('running', 'Running total', ({ running }) => running),
   ],

@@ -18,7 +18,7 @@ const figures: readonly Column<Total, HouseCell>[] = [
   col.money('freight', 'Freight', ({ cost }) => cost.freight),
   col.money('tax', 'Tax', ({ cost }) => cost.tax),
   col.money('labor', 'Labor', ({ cost }) => cost.labor),
-  col.money('total', 'Total', ({ cost }) => cost.total),
+  col.money('total', 'Total', ({ cost }) => cost.total, { brief: true }),
   col.money('change', 'Change', ({ change }) => change, { change: true }),
 ];
 

@@ -45,7 +45,7 @@ const table: HouseTable<Changing> = {
     col.money('supplierKeeps', 'Supplier keeps', ({ selection: { insteadOf } }) => insteadOf?.restocking?.amount, {
       change: true,
     }),
-    col.money('change', 'Change', ({ selection: { change } }) => change, { change: true }),
+    col.money('change', 'Change', ({ selection: { change } }) => change, { change: true, brief: true }),
   ],
 };
 
