@@ -58,8 +58,8 @@ function RoomTile({ room, perFoot }: { room: BookRoom; perFoot: number }): VNode
               : 'all chosen'}
         </span>
         <span class="room-facts">
-          {printQuantity(floorArea(room.measure.floor), 'sq ft', 0)}
-          {room.change === 0 ? '' : `, ${printMoneyChange(room.change)}`}
+          <span>{printQuantity(floorArea(room.measure.floor), 'sq ft', 0)}</span>{' '}
+          {room.change !== 0 && <span>{printMoneyChange(room.change)}</span>}
         </span>
       </PageLink>
     </li>

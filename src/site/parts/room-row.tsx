@@ -127,13 +127,16 @@ function RowState({ selection }: { selection: BookSelection }): VNode {
   return (
     <>
       <span class={`state state-${state}`}>
-        <SignMark of={state} /> {isUrgent ? describeSlack(decision.slack) : statusWords[state]}
-        {state === 'open' && (
-          <>
-            {' '}
-            by <Day day={decision.by} />
-          </>
-        )}
+        <SignMark of={state} />{' '}
+        <span>
+          {isUrgent ? describeSlack(decision.slack) : statusWords[state]}
+          {state === 'open' && (
+            <>
+              {' '}
+              by <Day day={decision.by} />
+            </>
+          )}
+        </span>
       </span>
       {supply === 'owner-furnished' && (
         <span class="state">
