@@ -27,6 +27,7 @@ export function TradesPage(): VNode {
         id="trades-table"
         caption="Trades, their rooms and what is open for them"
         quietCaption
+        cards
         rows={rows}
         columns={[
           { head: 'Trade', names: true, cell: ({ trade }) => <HandoutLink trade={trade} /> },
