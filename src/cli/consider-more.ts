@@ -21,11 +21,13 @@ export function considerMore(console: Console, done: (code: number) => void): Co
         await changeRecords(options, console, ({ book, records }) => {
           const { selection: id, now } = nameChoice(book, [room, place, option]);
           if (now === null || now === 'none') throw new UsageError(`'${option}' is no option: nothing was written`);
-          const where = choiceText(id, lookUp(book));
+          const look = lookUp(book);
+          const where = choiceText(id, look);
+          const name = look.option(look.selection(id)?.category ?? '', now)?.name ?? now;
           return {
             written: considerWhere([now], (of, selection) => selectionId(of, selection) === id, records),
-            tells: `${where}: ${now} is considered, too.`,
-            already: `${where}: ${now} is considered already.`,
+            tells: `${where}: ${name} is considered, too.`,
+            already: `${where}: ${name} is considered already.`,
           };
         }),
       ),

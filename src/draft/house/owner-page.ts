@@ -20,11 +20,12 @@ bookmatch check                      # what is wrong or missing: where, and what
 bookmatch new option floor           # a finish that can be chosen
 bookmatch new room "Loft 12' x 10'"  # one more room
 bookmatch build                      # the book: open _site/book/index.html
+bookmatch desk                       # the book in the browser, to choose and to write in
 git add --all                        # all that is new or changed …
 git commit -m "What we decided"      # … is kept, to compare with later
 \`\`\`
 
-To choose, write \`chosen:\` with the option's file name under the selection in the room's file:
+To choose, open the desk, or \`bookmatch choose Kitchen Floor 'Oak strip' --by owner\`. Either writes it under the selection in the room's file, as you may by hand:
 
 \`\`\`yaml
   - at: floor
