@@ -1,11 +1,15 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import process from 'node:process';
+
+const prefix = 'bookmatch-tests-';
 
 /** What tests put down for a moment lies in one folder, which goes with the run. Answers what ends it. */
 export default function ownTemporaryFolder(): () => void {
-  const folder = mkdtempSync(join(tmpdir(), 'bookmatch-tests-'));
+  // Asked once for each project of the configuration.
+  if (basename(tmpdir()).startsWith(prefix)) return () => undefined;
+  const folder = mkdtempSync(join(tmpdir(), prefix));
   for (const name of ['TMPDIR', 'TEMP', 'TMP']) process.env[name] = folder;
   return () => rmSync(folder, { recursive: true, force: true, maxRetries: 3 });
 }
