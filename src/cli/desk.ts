@@ -6,14 +6,16 @@ import { Command } from 'commander';
 import type { IsoDate } from '../base/units/index.js';
 import { commitFiles } from '../disk/history/index.js';
 import { loadComparison, onDisk, openHouse } from '../disk/load/index.js';
+import { keptResults, type KeptResults } from '../disk/store/index.js';
 import type { Said, TakingIn } from '../desk/index.js';
 import { besideDesk } from './beside-desk.js';
 import type { Console, Terminal } from './console.js';
 import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './house-options.js';
+import { shellWord } from './shell-word.js';
 import { UsageError } from './usage-error.js';
 
 interface DeskOptions extends HouseOptions {
-  readonly port: string;
+  readonly port?: string;
 }
 
 /** One command line, run with what it writes taken down. */
@@ -23,15 +25,19 @@ type RunIn = (words: readonly string[], terminal: Terminal) => Promise<number>;
 export function makeDesk(run: RunIn) {
   return (console: Console, done: (code: number) => void): Command =>
     withHouseOptions(new Command('desk'))
-      .option('--port <number>', 'the port of 127.0.0.1 that it answers at (default: one that is free)', '0')
+      .option(
+        '--port <number>',
+        'the port of 127.0.0.1 that it answers at (default: the last one of the house where that is free)',
+      )
       .action(async ({ house, port, on }: DeskOptions) => {
         const dir = checkHouseDir(house);
-        if (!/^\d{1,5}$/u.test(port) || Number(port) > 65_535)
+        if (port !== undefined && (!/^\d{1,5}$/u.test(port) || Number(port) > 65_535))
           throw new UsageError(`--port ${port} is no port: 0 to 65535`);
         console.doing('reading the records');
-        const at = { dir, port: Number(port), today: () => dayOf(on, console) };
+        const today = () => dayOf(on, console);
+        const at = { dir, today, ...(port !== undefined && { port: Number(port) }), ...(on !== undefined && { on }) };
         const desk = await openDesk(at, run, console).catch((error: unknown) => {
-          throw isTaken(error) ? new UsageError(`--port ${port} is taken: name another, or none`) : error;
+          throw isTaken(error) ? new UsageError(`--port ${port ?? 0} is taken: name another, or none`) : error;
         });
         console.out(`${desk.address}\n`);
         console.tell(
@@ -57,16 +63,19 @@ export interface OpenDesk {
 
 interface At {
   readonly dir: string;
-  /** 0 takes one that is free. */
-  readonly port: number;
+  /** 0 takes one that is free; without it the one that the house had last is taken where that is free, so that its open pages go on. */
+  readonly port?: number;
   readonly today: () => IsoDate;
+  /** The day that was asked for. */
+  readonly on?: string;
 }
 
 /** A desk that answers until it is closed. */
-export async function openDesk({ dir, port, today }: At, run: RunIn, console: Console): Promise<OpenDesk> {
-  const { actOn, deskOn, newSecret, serveDesk, watchHouse } = await import('../desk/index.js');
-  const secret = newSecret();
-  const watched = await watchHouse(dir, today, (page, standing) => deskOn(page, standing, secret));
+export async function openDesk({ dir, port, today, on }: At, run: RunIn, console: Console): Promise<OpenDesk> {
+  const { actOn, deskOn, newStart, serveDesk, watchHouse } = await import('../desk/index.js');
+  const again = ['bookmatch desk --house', shellWord(dir), ...(on === undefined ? [] : ['--on', on])].join(' ');
+  const start = newStart(dir, again);
+  const watched = await watchHouse(dir, today, (page, standing) => deskOn(page, standing, start));
   const runHere = (words: readonly string[]): Promise<Said> => runIn({ dir, today }, words, run, console);
   const act = actOn(dir, watched, {
     run: runHere,
@@ -88,7 +97,19 @@ export async function openDesk({ dir, port, today }: At, run: RunIn, console: Co
     },
   });
   const beside = besideDesk(dir, today, { ...console, doing: () => undefined, problems: () => undefined });
-  return serveDesk({ dir, watched, act, beside, secret }, port);
+  const kept = keptResults(dir, 'desk');
+  const served = await serveDesk({ dir, watched, act, beside, start }, await portsOf(port, kept));
+  await kept.put(portKey, Number(new URL(served.address).port));
+  return served;
+}
+
+const portKey = 'port';
+
+/** The port that is asked for; else the last one of the house, or any. */
+async function portsOf(port: number | undefined, kept: KeptResults): Promise<readonly number[]> {
+  if (port !== undefined) return [port];
+  const last = await kept.get(portKey);
+  return typeof last === 'number' ? [last, 0] : [0];
 }
 
 function flagsOf({ what, isWritten }: TakingIn): readonly string[] {

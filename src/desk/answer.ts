@@ -9,5 +9,5 @@ export interface Answer {
   readonly status: number;
   readonly type: string;
   readonly body: string | Uint8Array;
-  readonly headers?: Readonly<Record<string, string>>;
+  readonly headers?: Readonly<Record<string, string | readonly string[]>>;
 }

@@ -16,7 +16,10 @@ import { inLocaleOf } from './standing.js';
 
 /** `of`: the category of a new option, by its file name, once it was asked for. */
 export function addPage(context: DeskContext, of: string | null): string {
-  const { standing, secret } = context;
+  const {
+    standing,
+    start: { secret },
+  } = context;
   const { view } = standing;
   const link = (to: string): string => relativeLink(deskPaths.add, to);
   const back = deskPaths.add;
@@ -84,14 +87,14 @@ function Asks({
 export function slipPage({ said, ...context }: DeskContext, slip = '', takes?: SlipPart): string {
   const link = (to: string): string => relativeLink(deskPaths.slip, to);
   const form = { method: 'post', action: link('desk/do'), class: 'desk-form' };
-  const fields = <SecretField secret={context.secret} back={deskPaths.slip} ask="slip" />;
+  const fields = <SecretField secret={context.start.secret} back={deskPaths.slip} ask="slip" />;
   return deskPage(
     deskPaths.slip,
     deskTitles.slip,
     context,
     <>
       {said && (
-        <SaidWords said={said} page={{ secret: context.secret, back: deskPaths.slip }}>
+        <SaidWords said={said} page={{ secret: context.start.secret, back: deskPaths.slip }}>
           {takes && (
             <form {...form}>
               {fields}
@@ -148,7 +151,11 @@ export function agreePage(
   context: DeskContext,
   { difference, papers }: { readonly difference: Comparison | undefined; readonly papers: readonly string[] },
 ): string {
-  const { standing, secret, changed } = context;
+  const {
+    standing,
+    start: { secret },
+    changed,
+  } = context;
   const { view } = standing;
   const asks = inLocaleOf(standing, () => (view ? asksToAgree(view) : []));
   const link = (to: string): string => relativeLink(deskPaths.agree, to);

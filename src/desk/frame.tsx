@@ -4,12 +4,12 @@ import { bookSet, relativeLink, Shell } from '../site/index.js';
 import { deskAssets, deskPaths, deskTitles } from './paths.js';
 import { SaidWords, type LastDone, type Said } from './said.js';
 import { inLocaleOf, type Standing } from './standing.js';
+import { markOf, type DeskStart } from './start.js';
 
 /** What pages of the desk are made with. */
 export interface DeskContext {
   readonly standing: Standing;
-  /** Proves that a form was made by this desk. */
-  readonly secret: string;
+  readonly start: DeskStart;
   readonly said?: Said;
   /** What can be taken back. */
   readonly undo?: LastDone;
@@ -21,7 +21,7 @@ export interface DeskContext {
 export function deskPage(
   path: string,
   title: string,
-  { standing, said, secret }: DeskContext,
+  { standing, said, start }: DeskContext,
   content: ComponentChildren,
   record?: string,
 ): string {
@@ -43,12 +43,17 @@ export function deskPage(
         current={(entry) => (entry === desk ? 'true' : entry.path === path ? 'page' : undefined)}
         link={link}
         styles={[deskAssets.style]}
-        scripts={[deskAssets.script]}
+        scripts={deskAssets.scripts}
         sheet="sheet-desk"
       >
-        <div data-standing={standing.number} class="desk-page">
+        <div {...markOf(start, standing)} class="desk-page">
           <h1 class={title.includes('/') ? 'file-name' : undefined}>{title}</h1>
-          {said && <SaidWords said={said} page={{ secret, back: path, ...(record !== undefined && { record }) }} />}
+          {said && (
+            <SaidWords
+              said={said}
+              page={{ secret: start.secret, back: path, ...(record !== undefined && { record }) }}
+            />
+          )}
           {content}
         </div>
       </Shell>,

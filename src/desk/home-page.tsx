@@ -12,7 +12,7 @@ import { Soundness } from './strip.js';
 
 /** What is to be decided next, what is wrong, what was done last. */
 export function homePage(context: DeskContext): string {
-  const { standing, secret, undo, said } = context;
+  const { standing, start, undo, said } = context;
   const link = (to: string): string => relativeLink(deskPaths.home, to);
   const { view, problems } = standing;
   return deskPage(
@@ -26,7 +26,7 @@ export function homePage(context: DeskContext): string {
       {undo !== undefined && said?.undo === undefined && (
         <section class="desk-last">
           <p>Last: {undo.what}</p>
-          <TakeBack undo={undo} page={{ secret, back: deskPaths.home }} />
+          <TakeBack undo={undo} page={{ secret: start.secret, back: deskPaths.home }} />
         </section>
       )}
       {view && <NextChoices view={view} link={link} />}

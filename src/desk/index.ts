@@ -4,5 +4,6 @@ export { actOn, type Act, type Means, type Run, type TakingIn } from './act.js';
 export type { Answered, BesideDesk } from './answer.js';
 export type { Said } from './said.js';
 export { deskOn } from './strip.js';
-export { newSecret, serveDesk, type Served } from './server.js';
+export { serveDesk, type Served } from './server.js';
+export { newStart } from './start.js';
 export { watchHouse, type Watched } from './standing.js';

@@ -17,4 +17,10 @@ export const deskTitles: Readonly<Record<Exclude<keyof typeof deskPaths, 'record
   agree: 'Record and agree',
 };
 
-export const deskAssets = { style: 'desk/assets/desk.css', script: 'desk/assets/desk.js' } as const;
+export const deskAssets = {
+  style: 'desk/assets/desk.css',
+  scripts: ['desk/assets/there.js', 'desk/assets/desk.js'],
+} as const;
+
+/** Where a page asks whether the desk is still there, and hears what changes. */
+export const deskAnswers = { here: 'desk/here', changes: 'desk/changes' } as const;

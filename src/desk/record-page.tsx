@@ -17,7 +17,7 @@ export interface Unsaved {
 
 /** A record's text with its problems beside it. Undefined where there is no such record, unless somebody wrote in it. */
 export function recordPage(path: string, context: DeskContext, unsaved?: Unsaved): string | undefined {
-  const { standing, secret } = context;
+  const { standing, start } = context;
   const link = (to: string): string => relativeLink(deskPaths.record, to);
   const source = standing.sources.find((one) => one.path === path);
   if (!source) return unsaved && withoutRecord(path, context, unsaved);
@@ -46,7 +46,7 @@ export function recordPage(path: string, context: DeskContext, unsaved?: Unsaved
         <p>This record is shared with other houses, and is written where it lies.</p>
       ) : (
         <form method="post" action={link('desk/do')} class="desk-form">
-          <SecretField secret={secret} back={deskPaths.record} ask="save" />
+          <SecretField secret={start.secret} back={deskPaths.record} ask="save" />
           <input type="hidden" name="path" value={path} />
           <input type="hidden" name="digest" value={digestOfText(unsaved?.theirs ?? source.text)} />
           <label for="text">Text of the record</label>

@@ -1,4 +1,3 @@
-import { randomBytes } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, sep } from 'node:path';
@@ -15,12 +14,13 @@ import { addPage, agreePage, slipPage } from './form-pages.js';
 import { plainPage, type DeskContext } from './frame.js';
 import { readPosted, swallow, type Posted } from './posted.js';
 import { homePage } from './home-page.js';
-import { deskPaths } from './paths.js';
+import { deskAnswers, deskPaths } from './paths.js';
 import { paperAt, papersOf } from './papers.js';
 import { noRecordWords, recordPage } from './record-page.js';
 import { saidHtml, type Said } from './said.js';
 import { walkedHtml, walkPage } from './walk-page.js';
 import type { Standing, Watched } from './standing.js';
+import { newSecret, type DeskStart } from './start.js';
 
 /** What a desk works on, and how. */
 export interface DeskHouse {
@@ -29,8 +29,7 @@ export interface DeskHouse {
   readonly act: Act;
   /** What is printed, and what trades are given. */
   readonly beside: BesideDesk;
-  /** What a form is proven by that a page of this start made. */
-  readonly secret: string;
+  readonly start: DeskStart;
 }
 
 export interface Served {
@@ -39,14 +38,14 @@ export interface Served {
   readonly close: () => Promise<void>;
 }
 
-/** Nobody guesses it. */
-export function newSecret(): string {
-  return randomBytes(24).toString('base64url');
-}
-
-/** Serves a house's book and its desk to this machine alone. `port` 0 takes one that is free. Rejects where the port is taken. */
-export async function serveDesk({ dir, watched, act, beside, secret }: DeskHouse, port: number): Promise<Served> {
+/** Serves a house's book and its desk to this machine alone. `ports`: the first that is free of them; 0 is
+ *  any. Rejects where all are taken. */
+export async function serveDesk(
+  { dir, watched, act, beside, start }: DeskHouse,
+  ports: readonly number[],
+): Promise<Served> {
   const key = newSecret();
+  const { secret } = start;
   const streams = new Set<ServerResponse>();
   let own: Own = { host: '', key };
   // By the address that a form leads back to: a page in another window that loads itself meanwhile does not take its words.
@@ -72,13 +71,13 @@ export async function serveDesk({ dir, watched, act, beside, secret }: DeskHouse
     const url = new URL(asked.target, `http://${own.host}`);
     const given = url.searchParams.get('key');
     if (given !== null && isKey(given, own) && asked.method !== 'POST')
-      return { ...redirect('/index.html'), headers: { location: '/index.html', 'set-cookie': cookie(own) } };
+      return { ...redirect('/index.html'), headers: { location: '/index.html', 'set-cookie': cookies(own, start) } };
     if (!isKey(cookieOf(asked.headers['cookie'], own), own))
       return page(
         403,
         plainPage('Not opened yet', 'Open the address that the terminal prints: it has the key of this desk.', true),
       );
-    if (asked.method !== 'POST') return url.pathname === '/desk/changes' ? 'stream' : shown(url);
+    if (asked.method !== 'POST') return url.pathname === `/${deskAnswers.changes}` ? 'stream' : shown(url);
     if (url.pathname !== '/desk/do') return page(404, plainPage('No such page', 'Forms go to the desk.'));
     const sent = await readPosted(request);
     if (!sent) return page(400, plainPage('Not taken', 'The form did not come whole. Load its page again.'));
@@ -88,10 +87,12 @@ export async function serveDesk({ dir, watched, act, beside, secret }: DeskHouse
     const words = takeSaid(url);
     const undo = act.lastDone();
     const standing = await watched.refresh();
-    return { standing, secret, ...(words && { said: words }), ...(undo !== undefined && { undo }) };
+    return { standing, start, ...(words && { said: words }), ...(undo !== undefined && { undo }) };
   };
   const shown = async (url: URL): Promise<Answer> => {
     const path = decodeURIComponent(url.pathname.slice(1)) || 'index.html';
+    // What proves the forms of this start: a page of an earlier one goes on with it.
+    if (path === deskAnswers.here) return { status: 200, type: 'text/plain; charset=utf-8', body: secret };
     if (path.startsWith('desk/') && path.endsWith('.html')) {
       const has = await context(url);
       const html = await deskPageAt(path, url, has);
@@ -147,7 +148,7 @@ export async function serveDesk({ dir, watched, act, beside, secret }: DeskHouse
     const done = await act.perform(form, file);
     const standing = await watched.refresh();
     if (done.page) {
-      const has = { standing, secret, said: done.said };
+      const has = { standing, start, said: done.said };
       const html =
         done.page.is === 'record'
           ? recordPage(done.page.path, has, done.page.unsaved)
@@ -158,7 +159,7 @@ export async function serveDesk({ dir, watched, act, beside, secret }: DeskHouse
     saids.set(back, done.said);
     return redirect(back);
   };
-  await listen(server, port);
+  await listenAt(server, ports);
   const address = server.address();
   if (address === null || typeof address === 'string') throw new Error('a desk listens at a port');
   own = { host: `127.0.0.1:${address.port}`, key };
@@ -187,6 +188,15 @@ export async function serveDesk({ dir, watched, act, beside, secret }: DeskHouse
 /** As the strip has it, empty: where what was done is set in. */
 const place = '<div data-said></div>';
 
+async function listenAt(server: Server, [port = 0, ...others]: readonly number[]): Promise<void> {
+  try {
+    await listen(server, port);
+  } catch (error) {
+    if (others.length === 0) throw error;
+    await listenAt(server, others);
+  }
+}
+
 function listen(server: Server, port: number): Promise<void> {
   return new Promise((resolve, reject) => {
     server.once('error', reject);
@@ -205,8 +215,13 @@ function askedBy({ method = '', url = '', headersDistinct, socket }: IncomingMes
   };
 }
 
-function cookie(own: Own): string {
-  return `${cookieName(own)}=${own.key}; Path=/; HttpOnly; SameSite=Strict`;
+/** The key; and, for the scripts of pages that an earlier start left open at another port, where the desk of the house is. */
+function cookies(own: Own, { house }: DeskStart): readonly string[] {
+  const [, port = ''] = own.host.split(':');
+  return [
+    `${cookieName(own)}=${own.key}; Path=/; HttpOnly; SameSite=Strict`,
+    `desk-at-${house}=${port}; Path=/; SameSite=Strict`,
+  ];
 }
 
 function redirect(location: string): Answer {

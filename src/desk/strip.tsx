@@ -12,15 +12,17 @@ import { AskForm, SecretField } from './form.js';
 import { LoneChoices, loneChoices } from './lone-choices.js';
 import { deskAssets, deskPaths } from './paths.js';
 import type { Standing } from './standing.js';
+import { markOf, type DeskStart } from './start.js';
 
 /** What the desk adds to a page of the book. */
-export function deskOn(page: Page, standing: Standing, secret: string): Desk {
+export function deskOn(page: Page, standing: Standing, start: DeskStart): Desk {
   const { view } = standing;
+  const { secret } = start;
   const selection = view?.book.selections.find((one) => view.choicePath(one) === page.path);
   return {
-    strip: <Strip page={page} standing={standing} secret={secret} selection={selection} />,
+    strip: <Strip page={page} standing={standing} start={start} selection={selection} />,
     styles: [deskAssets.style],
-    scripts: [deskAssets.script],
+    scripts: deskAssets.scripts,
     ...(selection && {
       choice: (
         <section class="desk" aria-label="Desk: choose">
@@ -40,15 +42,16 @@ export function deskOn(page: Page, standing: Standing, secret: string): Desk {
 function Strip({
   page,
   standing,
-  secret,
+  start,
   selection,
 }: {
   page: Page;
   standing: Standing;
-  secret: string;
+  start: DeskStart;
   selection: BookSelection | undefined;
 }): VNode {
   const { view } = standing;
+  const { secret } = start;
   const link = (to: string): string => relativeLink(page.path, to);
   const room = view?.book.rooms.find(({ slug }) => roomPath(slug) === page.path);
   const option = view?.book.options.find((one) => optionPath(one) === page.path);
@@ -63,7 +66,7 @@ function Strip({
     selection?.source ??
     recordBehind(page.path, view);
   return (
-    <aside class="desk" aria-label="Desk" data-standing={standing.number}>
+    <aside class="desk" aria-label="Desk" {...markOf(start, standing)}>
       <p class="desk-line">
         <a href={link(deskPaths.home)}>Desk</a>
         {source !== undefined && !source.startsWith('..') && (

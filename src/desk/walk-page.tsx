@@ -14,7 +14,7 @@ import { inLocaleOf, type Standing } from './standing.js';
 
 /** A room as it is walked: the plan draws itself beside the form, and says what is missing. */
 export function walkPage(context: DeskContext): string {
-  const { standing, secret } = context;
+  const { standing, start } = context;
   const link = (to: string): string => relativeLink(deskPaths.walk, to);
   const { view } = standing;
   const ask = view && inLocaleOf(standing, () => askWalk(view));
@@ -23,7 +23,7 @@ export function walkPage(context: DeskContext): string {
     deskTitles.walk,
     context,
     <div class="desk-walk">
-      {ask && <AskForm ask={ask} secret={secret} link={link} back={deskPaths.walk} />}
+      {ask && <AskForm ask={ask} secret={start.secret} link={link} back={deskPaths.walk} />}
       <div id="walked" aria-live="polite" data-draws="walk-walls">
         <p>Start in a corner, and go along the walls clockwise, as seen from above.</p>
       </div>

@@ -56,8 +56,9 @@ export function visitedDesk(): VisitedDesk {
   };
 }
 
-/** A desk on 20 April 2026 that says nothing, at a port that is free. */
-export function quietDesk(dir: string): Promise<OpenDesk> {
+/** A desk on 20 April 2026 that says nothing; at a port that is free, but for one that is named, or the last one of the house. */
+export function quietDesk(dir: string, port: number | 'last' = 0): Promise<OpenDesk> {
   const console = plainConsole(makeConsole({ out: () => undefined, error: () => undefined }));
-  return openDesk({ dir, port: 0, today: () => '2026-04-20' }, run, { ...console, tell: () => undefined });
+  const at = { dir, today: () => '2026-04-20', ...(port !== 'last' && { port }) };
+  return openDesk(at, run, { ...console, tell: () => undefined });
 }

@@ -61,6 +61,7 @@ test('holds the built program, what it reads, licences, and neither sources nor 
       'schemas/house.schema.json',
       'src/desk/assets/desk.css',
       'src/desk/assets/desk.js',
+      'src/desk/assets/there.js',
       'src/site/pages-root/.gitkeep',
     ]),
   );

@@ -2,7 +2,7 @@
 (function () {
   'use strict';
   var mark = document.querySelector('[data-standing]');
-  if (!mark || !navigator.locks) return;
+  if (!mark) return;
   var shown = Number(mark.dataset.standing);
   var isWritten = false;
   // A page that loaded itself again goes on where it was.
@@ -39,25 +39,11 @@
     mark.prepend(note);
   }
   var last = shown;
-  // A browser keeps six ways to one address open, over all its windows: one window hears the desk for all, and another when it is closed.
-  var windows = new BroadcastChannel('desk-changes');
-  var hears = false;
-  windows.addEventListener('message', function (event) {
-    if (event.data !== 'what') return changed(event.data);
-    if (hears) windows.postMessage(last);
+  document.addEventListener('desk-standing', function (event) {
+    changed(event.detail);
   });
   document.addEventListener('visibilitychange', function () {
     changed(last);
-  });
-  windows.postMessage('what');
-  navigator.locks.request('desk-changes', function () {
-    hears = true;
-    new EventSource('/desk/changes').addEventListener('message', function (event) {
-      windows.postMessage(Number(event.data));
-      changed(Number(event.data));
-    });
-    // For as long as the window is open.
-    return new Promise(function () {});
   });
 })();
 
@@ -159,13 +145,15 @@
     said.tabIndex = -1;
     said.focus();
   }
-  sessionStorage.removeItem(kept);
-  if (text !== null && said && said.classList.contains('is-refused')) fill(JSON.parse(text));
+  // Where nothing is said, the desk ended before it answered.
+  if (text !== null && said && said.classList.contains('is-done')) sessionStorage.removeItem(kept);
+  else if (text !== null) fill(JSON.parse(text));
   function fill(pairs) {
     var form = Array.prototype.find.call(document.forms, function (one) {
       return one.elements.ask && one.elements.ask.value === pairs.ask;
     });
     if (!form) return;
+    sessionStorage.removeItem(kept);
     Array.prototype.forEach.call(form.elements, function (field) {
       if (!field.name || field.type === 'hidden' || field.type === 'file') return;
       var values = pairs.values[field.name] || [];
