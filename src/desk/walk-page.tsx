@@ -2,8 +2,7 @@ import type { VNode } from 'preact';
 import { render } from 'preact-render-to-string';
 import { svgText } from '../base/svg/index.js';
 import { capital } from '../base/units/index.js';
-import { misclosureOf } from '../core/records/index.js';
-import { readWalk } from '../draft/index.js';
+import { openWords, readWalk } from '../draft/index.js';
 import { drawWalk, screenPalette } from '../draw/index.js';
 import { relativeLink } from '../site/index.js';
 import { askWalk } from './ask-new.js';
@@ -42,19 +41,13 @@ function Walked({ lines }: { lines: readonly string[] }): VNode {
   // The line that is being written is not there yet.
   const walk = whole.ok ? whole : readWalk(lines.slice(0, -1));
   if (!walk.ok) return <p>{walk.why}</p>;
-  const { walked, walls } = walk.value;
-  const open = misclosureOf(walked);
+  const { walked } = walk.value;
+  const open = openWords(lines, walk.value);
   return (
     <>
       {walked.length > 0 && <div dangerouslySetInnerHTML={{ __html: svgText(drawWalk(walked, screenPalette)) }} />}
       {!whole.ok && <p>{[whole.why, whole.fix].filter((words) => words !== undefined).join(': ')}</p>}
-      {walked.length > 2 && (
-        <p>
-          {open
-            ? `${capital(open.message)}. At wall ${open.index + 1}, ${walls[open.index]?.name ?? ''}: ${open.fix}.`
-            : 'The walls close.'}
-        </p>
-      )}
+      {walked.length > 2 && <p>{open === undefined ? 'The walls close.' : capital(open)} </p>}
     </>
   );
 }

@@ -10,7 +10,7 @@ export { usualSlots } from './house/house-record.js';
 export { makeLibrary, type Library } from './house/library.js';
 export { mostRooms, readRooms } from './house/read-rooms.js';
 export { readRoomLine, readRoomName, type RoomLine } from './house/room-line.js';
-export { readWalk, type Walk } from './house/walk.js';
+export { openWords, readWalk, type Walk } from './house/walk.js';
 export { usualUse } from './record/use.js';
 export { readName } from './record/name.js';
 export { freshSlug } from './record/slug.js';

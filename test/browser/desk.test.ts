@@ -174,6 +174,13 @@ describe('a desk in a browser', () => {
     await page.getByLabel('Walls').pressSequentially("east 14'\nsouth 10'\nwest 13'\n");
     await page.getByText('1\'-0" short going west', { exact: false }).waitFor();
     expect(await page.locator('#walked svg').count()).toBe(1);
+    // What is refused stands there as it was, with its plan.
+    await page.getByLabel('Name').fill('Loft as study');
+    await page.getByLabel('Height of its ceiling').fill("8'");
+    await page.getByRole('button', { name: 'Add the room' }).click();
+    await page.getByRole('alert').getByText('Not done.').waitFor();
+    await page.locator('#walked svg').waitFor();
+    expect(await page.locator('#walked').innerText()).toContain("At wall 3 (west 13')");
   });
 
   it('shows a record that changed by itself, and keeps what is being written', async () => {

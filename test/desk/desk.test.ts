@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/main.js';
 import { makeConsole } from '../cli/make-console.js';
 import { study, visitedDesk } from './small-house.js';
-import type { Answered } from './visit.js';
+import { plain, type Answered } from './visit.js';
 
 const at = visitedDesk();
 const { ask, formOf, send, textOf } = at;
@@ -123,6 +123,13 @@ describe('a desk', () => {
     expect(status).toBe(200);
     expect(text).toContain('<svg');
     expect(text).toContain('2&quot; short going west');
+    const open = { walls: "east 14'\n\nwindow wall: south 10'\nwest 13'\nnorth 10'" };
+    const words = `At wall 3 (west 13'): a run of 14'-0" here, or 1'-0" less on wall 1 (east 14'), closes it.`;
+    expect(plain((await send(form, open)).text)).toContain(words);
+    const filled = { ...open, name: 'Loft as study', ceiling: "8'" };
+    const walk = await formOf('/desk/walk.html', 'walk');
+    const { headers } = await send(walk, filled);
+    expect(plain((await ask('GET', String(headers['location']))).text)).toContain(words);
     expect((await send(form, { walls: 'up 3' })).text).toContain('which way it goes cannot be told');
   });
 

@@ -11,12 +11,10 @@ import { personNamed } from '../../src/signoff/index.js';
 import { encodeSlip } from '../../src/slip/index.js';
 import { makeConsole } from '../cli/make-console.js';
 import { study, visitedDesk } from './small-house.js';
-import { visit } from './visit.js';
+import { plain, visit } from './visit.js';
 
 const at = visitedDesk();
 const { ask, formOf, send, textOf } = at;
-
-const plain = (html: string): string => html.replaceAll(/<[^>]+>/gu, '').replaceAll('&quot;', '"');
 
 const slip = `Hello\n\n${encodeSlip({
   house: '1',

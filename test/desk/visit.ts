@@ -45,6 +45,11 @@ export async function visit(address: string): Promise<Visitor> {
   };
 }
 
+/** The words of a page. */
+export function plain(html: string): string {
+  return html.replaceAll(/<[^>]+>/gu, '').replaceAll('&quot;', '"');
+}
+
 function askDesk(
   address: string,
   method: string,

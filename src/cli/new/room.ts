@@ -10,10 +10,10 @@ import {
   selectionsFor,
   usualCeiling,
   usualUse,
+  openWords,
   readWalk,
   type Walk,
 } from '../../draft/index.js';
-import { misclosureOf } from '../../core/records/index.js';
 import { typed, type Console } from '../console.js';
 import { eachGiven } from '../each-given.js';
 import { UsageError } from '../usage-error.js';
@@ -103,10 +103,9 @@ function walkOf(lines: readonly string[]): Walk | undefined {
   const walk = readWalk(lines);
   if (!walk.ok)
     throw new UsageError(`--wall  ${walk.why}${walk.fix === undefined ? '' : `: ${walk.fix}`}. Nothing was written.`);
-  const open = misclosureOf(walk.value.walked);
-  if (!open) return walk.value;
-  const at = walk.value.walls[open.index]?.name ?? '';
-  throw new UsageError(`--wall  ${open.message}. At wall ${open.index + 1}, ${at}: ${open.fix}. Nothing was written.`);
+  const open = openWords(lines, walk.value);
+  if (open === undefined) return walk.value;
+  throw new UsageError(`--wall  ${open} Nothing was written.`);
 }
 
 function levelWanted({ levels }: House, given: string | undefined): Parameters<typeof take>[0][string] {

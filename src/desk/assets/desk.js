@@ -157,8 +157,11 @@
     Array.prototype.forEach.call(form.elements, function (field) {
       if (!field.name || field.type === 'hidden' || field.type === 'file') return;
       var values = pairs.values[field.name] || [];
+      var before = [field.checked, field.value].join();
       if (field.type === 'radio' || field.type === 'checkbox') field.checked = values.indexOf(field.value) >= 0;
       else if (values.length > 0) field.value = values[0];
+      // It is as good as typed: what is drawn of it is drawn, and the page is not loaded over it.
+      if ([field.checked, field.value].join() !== before) field.dispatchEvent(new Event('input', { bubbles: true }));
       if (field.value && field.closest('details') && values[0]) field.closest('details').open = true;
     });
     for (var at = form.closest('details'); at; at = at.parentElement.closest('details')) at.open = true;

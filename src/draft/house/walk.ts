@@ -1,5 +1,5 @@
 import type { WalkedWall } from '../../core/model/index.js';
-import type { RawRoom } from '../../core/records/index.js';
+import { misclosureOf, type RawRoom } from '../../core/records/index.js';
 import {
   compass,
   joinWords,
@@ -45,6 +45,16 @@ export function readWalk(lines: readonly string[]): Reading<Walk> {
     walked.push(wall.value.walked);
   }
   return read({ walls, walked });
+}
+
+/** How walls as they were written do not close, and what mends it; each wall by its number and the words it was written in, since the side that names
+ *  it stands nowhere there. Undefined where they close. */
+export function openWords(lines: readonly string[], { walked }: Pick<Walk, 'walked'>): string | undefined {
+  const wall = (index: number): string => `wall ${index + 1} (${lines[index]?.trim() ?? ''})`;
+  const open = misclosureOf(walked.map((one, index) => ({ ...one, name: String(index) })));
+  if (!open) return undefined;
+  const fix = open.fix.replaceAll(/'(\d+)'/gu, (_, index: string) => wall(Number(index)));
+  return `${open.message}. At ${wall(open.index)}: ${fix}.`;
 }
 
 function readWall(
