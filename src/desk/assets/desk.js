@@ -45,6 +45,7 @@
   document.addEventListener('visibilitychange', function () {
     changed(last);
   });
+  changed(Number(mark.dataset.heard || shown));
 })();
 
 /* Who chose last, and on which day, stands in the next choice too, for as long as the window is open. */

@@ -108,6 +108,8 @@
   var last = Number(mark.dataset.standing);
   function heard(number) {
     last = number;
+    // Whoever begins to listen later finds it here.
+    mark.dataset.heard = number;
     document.dispatchEvent(new CustomEvent('desk-standing', { detail: number }));
   }
   var windows = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('desk-changes');
