@@ -116,6 +116,8 @@ async function performOne(
     const [now, then] = [ask.was, form.get('was') ?? ''].map((text) => (text === '' ? 'empty' : text));
     return { said: { isDone: false, words: `It is ${now} meanwhile, no longer ${then}. Look again, then write.` } };
   }
+  const nothing = nothingPicked(ask, form);
+  if (nothing !== undefined) return { said: { isDone: false, words: nothing } };
   const filled = new URLSearchParams(form);
   // What the form is about stands in the form's own name, and is never taken from what was sent.
   for (const { name, kind, value = '' } of ask.fields) if (kind === 'picked') filled.set(name, value);
@@ -130,6 +132,14 @@ async function performOne(
     const said = await run();
     return { said: { ...said, words: said.words.replaceAll(path, 'The photograph') } };
   });
+}
+
+/** That a form of a choice asks for what stands; undefined where it asks for another. */
+function nothingPicked({ chooses, was, fields }: Ask, form: URLSearchParams): string | undefined {
+  if (chooses === undefined || form.get('option') !== was) return undefined;
+  const name = fields.flatMap(({ choices = [] }) => choices).find(({ value }) => value === was)?.label;
+  const stands = was === 'open' ? 'The choice is open, as it was' : `${name ?? was ?? ''} is chosen already`;
+  return `Nothing else was picked. ${stands}: pick what shall stand there, then write the choice.`;
 }
 
 /** What a command says of its flags, said of the fields of the form that filled them. */

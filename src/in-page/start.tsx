@@ -24,7 +24,9 @@ function start(bar: HTMLElement, packed: PackedHouse): void {
   const house = unpackHouse(packed);
   speakAs(house.records.house);
   const [follows, said] = [tryFields.follows, tryFields.said].map((id) => document.getElementById(id));
-  const [places, pictures, today] = [placesIn(document), roomPictures(document), dayNow()];
+  const [places, pictures] = [placesIn(document), roomPictures(document)];
+  // A desk has a day of its own, which the choices that are written there have too.
+  const today = document.getElementById(tryFields.taken) ? house.on : dayNow();
   let showSlips = (): void => undefined;
   const trial = startTrial(house, pickStore(house.records.house), show);
   const links = linksHere(trial.now().from);

@@ -82,6 +82,25 @@ describe('a desk in a browser', () => {
     expect(await record()).toBe(before);
   });
 
+  it('says that nothing was picked, and picks by all of a picture', async () => {
+    const before = await record();
+    await page.goto(urlOf('choices/study/ceiling-board/ceiling.html'));
+    await page.getByText('Write the choice').click();
+    await page.getByRole('alert').getByText('Nothing else was picked. The choice is open, as it was').waitFor();
+    expect(await record()).toBe(before);
+    const [fir, ...others] = await page.getByRole('radio', { name: /fir/iu }).all();
+    expect(others).toEqual([]);
+    const at = await page
+      .locator('.try-head input')
+      .evaluateAll((all, id) => all.findIndex((one) => one.id === id), (await fir?.getAttribute('id')) ?? '');
+    await page
+      .locator('.side-pictures td')
+      .nth(at + 1)
+      .click();
+    expect(await fir?.isChecked()).toBe(true);
+    await page.getByRole('button', { name: 'Clear' }).click();
+  });
+
   it('leaves open by its own button what no picture shows', async () => {
     const before = await record();
     await page.goto(urlOf('choices/study/ceiling-board/ceiling.html'));
@@ -90,7 +109,12 @@ describe('a desk in a browser', () => {
       before.replace(/(considering: \[)(.*fir-tg-1x6.*\])/u, '$1$2\n    chosen: fir-tg-1x6'),
     );
     await page.getByText('Or, where none of those').waitFor();
+    // Buttons and pictures are one group: what was tried is taken back.
+    await page.locator('.try-head input:not(:checked)').first().check();
+    await page.getByText('Trying 1 choice').waitFor();
     await page.getByRole('radio', { name: 'Still open' }).check();
+    await page.getByText('Trying 1 choice').waitFor({ state: 'detached' });
+    expect(await page.locator('[data-try] input:checked').count()).toBe(0);
     await page.getByRole('button', { name: 'Write the choice' }).click();
     await page.getByRole('status').getByText('Done.').waitFor();
     expect(await record()).not.toContain('chosen: fir-tg-1x6');
@@ -157,6 +181,8 @@ describe('a desk in a browser', () => {
       .first()
       .check();
     await page.getByRole('button', { name: /Send/u }).click();
+    // Chosen on the desk's day, whatever the browser's is.
+    expect(await page.locator('.try-slip').inputValue()).toContain('20 April 2026');
     await page.getByRole('button', { name: 'Take it in here' }).click();
     await page.getByText('It can be taken in. Nothing is written yet.').waitFor();
     expect(await record()).toBe(before);

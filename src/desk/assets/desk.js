@@ -91,7 +91,14 @@
   });
   own.hidden = pairs.length === radios.length;
   own.querySelector('legend').textContent = 'Or, where none of those above shall stand there';
-  place.addEventListener('change', take);
+  // All of them are one group, in two forms.
+  var isGivenUp = false;
+  place.addEventListener('change', function () {
+    if (!isGivenUp) take();
+  });
+  own.addEventListener('change', function (event) {
+    if (event.target.checked) giveUp();
+  });
   form.addEventListener('submit', function () {
     // What no picture shows is chosen here alone.
     var isOwn = radios.some(function (radio) {
@@ -99,6 +106,21 @@
     });
     if (!isOwn) take();
   });
+  function giveUp() {
+    var stands = Array.prototype.find.call(place.querySelectorAll('input'), function (one) {
+      return one.defaultChecked;
+    });
+    isGivenUp = true;
+    // What was tried in the pictures is taken back.
+    if (stands && !stands.checked) {
+      stands.checked = true;
+      stands.dispatchEvent(new Event('change', { bubbles: true }));
+    }
+    isGivenUp = false;
+    pairs.forEach(function (pair) {
+      pair.picture.checked = false;
+    });
+  }
   function take() {
     pairs.forEach(function (pair) {
       if (pair.picture.checked) pair.own.checked = true;

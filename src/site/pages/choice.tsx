@@ -15,7 +15,7 @@ import { Follows } from '../parts/follows.js';
 import { FilePicture } from '../parts/picture.js';
 import { PhotoFigure } from '../parts/photo.js';
 import { Phrase } from '../parts/prose.js';
-import { TryRadio, TryRoot, TryTable } from '../parts/try-place.js';
+import { TryPicture, TryRadio, TryRoot, TryTable } from '../parts/try-place.js';
 import { RestWords } from '../parts/rest-words.js';
 import { SideBySide } from '../parts/side-by-side.js';
 import { StateMark } from '../parts/state-mark.js';
@@ -113,6 +113,7 @@ function headsOf(selection: BookSelection, candidates: readonly Candidate[], pic
         <>
           {picture ? <FilePicture picture={picture} alt="" /> : <Swatch option={candidate.option} size="large" />}
           <PhotoFigure option={candidate.option} isSmall />
+          <TryPicture selection={selection} option={candidate.option.slug} />
         </>
       ),
       name: <CandidateName selection={selection} candidate={candidate} hasPicture={picture !== undefined} />,

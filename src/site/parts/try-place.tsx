@@ -88,21 +88,51 @@ export function TryRadio({
   if (!one || !isTried(selection, useView())) return <span class="try-head">{children}</span>;
   return (
     <label class="try-head">
-      <Radio selection={selection} one={one} isLocked={lockOf(selection) !== undefined} /> {children}
+      <Radio
+        selection={selection}
+        one={one}
+        isLocked={lockOf(selection) !== undefined}
+        id={radioId(selection, option)}
+      />{' '}
+      {children}
     </label>
   );
+}
+
+/** All of an option's picture presses its button, where that can be pressed. It lies over the picture, which a label may not hold. */
+export function TryPicture({ selection, option }: { selection: BookSelection; option: string }): VNode | null {
+  const view = useView();
+  const one = triedOptions(selection).find((each) => each.option === option);
+  const isPressed =
+    one && isTried(selection, view) && lockOf(selection) === undefined && !goneNow(selection, one, view);
+  return isPressed ? <label class="try-over" for={radioId(selection, option)} /> : null;
+}
+
+function radioId({ id }: BookSelection, option: string): string {
+  return `try-${id}-${option}`.replaceAll(/[^a-z0-9]+/giu, '-');
 }
 
 function isTried(selection: BookSelection, { beside }: View): boolean {
   return beside.trying !== undefined && triedOptions(selection).length > 1;
 }
 
-function Radio({ selection, one, isLocked }: { selection: BookSelection; one: TriedOption; isLocked: boolean }): VNode {
+function Radio({
+  selection,
+  one,
+  isLocked,
+  id,
+}: {
+  selection: BookSelection;
+  one: TriedOption;
+  isLocked: boolean;
+  id?: string;
+}): VNode {
   const { option, stands } = one;
   const isGone = goneNow(selection, one, useView()) !== undefined;
   return (
     <input
       type="radio"
+      id={id}
       name={`try ${selection.id}`}
       value={option ?? ''}
       checked={stands}
