@@ -125,6 +125,11 @@ async function performOne(
   for (const { name } of ask.fields.filter(({ kind }) => kind === 'file')) filled.delete(name);
   const later = ask.fields.find(({ name, latest }) => latest !== undefined && (filled.get(name) ?? '') > latest);
   if (later) return { said: { isDone: false, words: `'${later.label}' is a day that has not come yet.` } };
+  // A browser asks for no tick; what a command takes where nothing is said is nobody's answer here.
+  const unticked = ask.fields.find(
+    ({ kind, name, isOptional }) => kind === 'several' && isOptional !== true && !filled.has(name),
+  );
+  if (unticked) return { said: { isDone: false, words: `'${unticked.label}': tick one at least.` } };
   const run = async (): Promise<Said> => inWordsOf(ask, await means.run(wordsOf(ask, filled)));
   if (!file) return { said: await run() };
   return means.withFile(file, async (path) => {

@@ -1,6 +1,7 @@
 import { capital, printDay, printMoneyChange } from '../base/units/index.js';
 import type { View } from '../site/index.js';
 import { peopleOf, type Ask, type Field } from './ask.js';
+import { hints } from './hints.js';
 
 /** Forms whose commands commit what they write. */
 export const committing: readonly string[] = ['approve', 'decline', 'void', 'issue'];
@@ -43,7 +44,7 @@ export function asksToAgree(view: View): readonly Ask[] {
                 as: '--days',
                 kind: 'line',
                 isOptional: true,
-                hint: 'Working days, such as 3',
+                hint: hints.days(),
               },
               { name: 'requested', label: 'Who asked for it', as: '--requested-by', kind: 'one-of', choices: people },
             ],

@@ -1,10 +1,10 @@
-import { capital, unitName, withSign } from '../base/units/index.js';
+import { capital, unitName } from '../base/units/index.js';
 import type { BookCategory } from '../core/book/index.js';
-import { notations } from '../core/records/index.js';
 import { pricedParts } from '../draft/index.js';
 import { meaningOf, plainKey } from '../manual/index.js';
 import type { View } from '../site/index.js';
 import type { Ask, Choice, Field } from './ask.js';
+import { hints } from './hints.js';
 import { keyField, keyFields, nameField } from './schema-fields.js';
 
 /** Where a new room is, and how high. */
@@ -17,7 +17,7 @@ function roomFields({ book }: View): readonly Field[] {
       label: 'Height of its ceiling',
       as: '--ceiling',
       kind: 'line',
-      hint: `Such as ${notations['length']?.example() ?? ''}`,
+      hint: hints.ceiling(),
     },
   ];
 }
@@ -39,7 +39,7 @@ export function asksForNew(view: View): readonly Ask[] {
           label: 'Name and size',
           as: 'word',
           kind: 'line',
-          hint: `Loft 12' x 10', or Loft 3.6 x 3 m: east-west by north-south`,
+          hint: hints.roomLine(),
         },
         ...roomFields(view),
       ],
@@ -55,7 +55,7 @@ export function asksForNew(view: View): readonly Ask[] {
         ...keyFields('allowance', {
           except: ['id', 'name'],
           own: {
-            covers: { value: 'material,freight,tax,labor' },
+            covers: { hint: hints.covers(plainKey('allowance', 'covers').meaning) },
             categories: { as: '--for', choices: categories },
           },
         }),
@@ -90,7 +90,7 @@ export function askOption(view: View, category: BookCategory): Ask {
   const isInParts = parts.length > 1;
   const prices = parts.flatMap(([part, unit]) => {
     const of = isInParts ? ` of ${part}` : '';
-    const hint = `${withSign('6.50')} / ${unitName(unit)}`;
+    const hint = hints.price(unitName(unit));
     const key = isInParts ? { key: `${part}=` } : {};
     const price = (name: 'material' | 'labor', as: Field['as'], own: Partial<Field>): Field =>
       keyField(plainKey('option', name, 'price'), {
@@ -121,7 +121,7 @@ export function askOption(view: View, category: BookCategory): Ask {
         as: '--for',
         kind: 'one-of',
         isOptional: true,
-        hint: 'Wherever the category is still open there.',
+        hint: hints.considered(),
         choices: [
           { value: '', label: '' },
           { value: 'all', label: 'all rooms' },
@@ -142,10 +142,7 @@ function attributeField({ name, label, kind, choices }: BookCategory['attributes
   const offered: readonly Choice[] | undefined = few?.map((value) => ({ value, label: value }));
   const common = { name: `set.${name}`, label, as: '--set', key: `${name}=`, isOptional: true } as const;
   if (offered) return { ...common, kind: 'one-of', choices: [{ value: '', label: '' }, ...offered] };
-  const isLength = kind === 'length' || kind === 'lengths';
-  const hint = isLength
-    ? `${notations['length']?.example() ?? ''}${kind === 'lengths' ? '; with commas' : ''}`
-    : undefined;
+  const hint = kind === 'length' || kind === 'lengths' ? hints[kind]() : undefined;
   return { ...common, kind: 'line', ...(hint !== undefined && { hint }) };
 }
 
@@ -162,7 +159,7 @@ export function askWalk(view: View): Ask {
         label: 'Name',
         as: 'word',
         kind: 'line',
-        hint: 'as study behind it, where the name does not tell its use',
+        hint: hints.walkedName(),
       },
       ...roomFields(view),
       {
@@ -171,7 +168,7 @@ export function askWalk(view: View): Ask {
         as: '--wall',
         kind: 'lines',
         rows: 9,
-        hint: 'the way and the length: east 14 ft 2 in; n, ne, e … do as well. A name may stand before it: window wall: south 12 ft',
+        hint: hints.walls(),
       },
     ],
   };

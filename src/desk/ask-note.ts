@@ -2,6 +2,7 @@ import type { BookRoom, BookSelection } from '../core/book/index.js';
 import { plainKey } from '../manual/index.js';
 import { placeFields } from './ask-place.js';
 import { peopleOf, type Ask, type Choice } from './ask.js';
+import { hints } from './hints.js';
 import { keyField } from './schema-fields.js';
 import type { Standing } from './standing.js';
 
@@ -51,7 +52,7 @@ export function askRoomNote({ slug }: BookRoom, { view, on }: Pick<Standing, 'vi
         as: '--say',
         kind: 'text',
         rows: 4,
-        hint: 'Stands behind what the record tells of the room.',
+        hint: hints.note(),
       },
       { name: 'by', label: 'Who says it', as: '--by', kind: 'one-of', choices: peopleOf(view) },
       { name: 'readers', label: 'Who reads it', as: '--for', kind: 'one-of', choices: readers },

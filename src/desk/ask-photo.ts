@@ -4,6 +4,7 @@ import { plainKey } from '../manual/index.js';
 import { photoTypes } from '../photo/index.js';
 import type { Ask, Field } from './ask.js';
 import { mostPhotoWords } from './guard.js';
+import { hints } from './hints.js';
 import { keyField } from './schema-fields.js';
 
 /** To put a photograph to an option, and to take away the one that it has; none for an option that other houses share. */
@@ -29,11 +30,11 @@ export function asksForPhoto(option: BookOption): readonly Ask[] {
         as: 'word',
         kind: 'file',
         accept: Object.values(photoTypes).join(','),
-        ...(photo && { isOptional: true, hint: 'None: the one that is there stays.' }),
+        ...(photo && { isOptional: true, hint: hints.photo() }),
       },
       keyField(plainKey('option', 'shows', 'photo'), {
         label: 'What it shows',
-        hint: 'In words, for whoever does not see it.',
+        hint: hints.shows(),
         ...(photo && { value: photo.shows }),
       }),
     ],

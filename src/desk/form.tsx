@@ -76,7 +76,7 @@ function AskField({ field, ask }: { field: Field; ask: string }): VNode {
     <p>
       <label for={id}>
         {label}
-        {isOptional && <span class="desk-hint"> if known</span>}
+        {isOptional && <span class="desk-hint"> (optional)</span>}
       </label>
       {kind === 'one-of' && (
         <select {...common}>
@@ -116,7 +116,7 @@ function Buttons({
     <fieldset class="desk-choices">
       <legend>
         {label}
-        {isOptional && <span class="desk-hint"> if known</span>}
+        {isOptional && <span class="desk-hint"> (optional)</span>}
         {hint !== undefined && <span class="desk-hint"> {hint}</span>}
       </legend>
       {choices.map((one) => (

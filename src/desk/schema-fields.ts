@@ -1,6 +1,7 @@
 import { capital } from '../base/units/index.js';
 import { plainKey, plainKeys, type PlainKey } from '../manual/index.js';
 import type { Choice, Field } from './ask.js';
+import { keyHint } from './hints.js';
 
 const nothing: Choice = { value: '', label: '' };
 
@@ -9,13 +10,14 @@ export function keyField(key: PlainKey, own: Partial<Field> = {}): Field {
   const { name, isNeeded, kind } = key;
   const choices = own.choices ?? choicesOf(key);
   const isOptional = own.isOptional ?? !isNeeded;
+  const hint = keyHint(key, choices !== undefined);
   const isSeveral = kind === 'list' && choices !== undefined;
   return {
     name,
     label: capital(name.replaceAll('-', ' ')),
     as: `--${name}`,
     kind: isSeveral ? 'several' : choices ? 'one-of' : kind === 'day' ? 'day' : 'line',
-    ...hintOf(key, choices !== undefined),
+    ...(hint !== undefined && { hint }),
     ...own,
     isOptional,
     ...(choices && { choices: isOptional && !isSeveral ? [nothing, ...choices] : choices }),
@@ -40,11 +42,4 @@ export function nameField(group: string, as: Field['as']): Field {
 function choicesOf({ choices, kind }: PlainKey): readonly Choice[] | undefined {
   const values = kind === 'yes-no' ? ['yes', 'no'] : choices;
   return values?.map((value) => ({ value, label: value }));
-}
-
-/** What it means, and how it is written where nothing is offered; nothing where that is what its label says. */
-function hintOf({ name, meaning, form, kind }: PlainKey, isOffered: boolean): Pick<Field, 'hint'> {
-  if (meaning.toLowerCase() === `${name}.`) return {};
-  const isPlain = isOffered || form === '' || kind === 'day';
-  return { hint: isPlain ? meaning : `${meaning} ${capital(form)}.` };
 }

@@ -9,6 +9,8 @@ export interface PlainKey {
   readonly meaning: string;
   /** How its value is written, in words; empty for any text. */
   readonly form: string;
+  /** Which notation its text has, by its name among the formats of schemas. */
+  readonly format?: string;
   readonly isNeeded: boolean;
   readonly kind: 'text' | 'day' | 'number' | 'yes-no' | 'list';
   /** What it may be, or what may be in its list, where that is one of a few. */
@@ -27,7 +29,10 @@ export function plainKeys(group: string, under?: string): readonly PlainKey[] {
     const choices = (kind === 'list' && schema.items ? resolved(schema.items) : schema).enum?.map(String);
     const form = schema.format === undefined && schema.type === 'string' && !schema.pattern ? '' : formOf(schema);
     const isNeeded = required.includes(name);
-    return [{ name, meaning: schema.description ?? '', form, isNeeded, kind, ...(choices && { choices }) }];
+    const { description: meaning = '', format } = schema;
+    return [
+      { name, meaning, form, isNeeded, kind, ...(format !== undefined && { format }), ...(choices && { choices }) },
+    ];
   });
 }
 

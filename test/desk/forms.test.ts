@@ -1,8 +1,9 @@
-import { writeFile } from 'node:fs/promises';
+import { readdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { plainKeys } from '../../src/manual/index.js';
 import { study, visitedDesk } from './small-house.js';
+import { plain } from './visit.js';
 
 const at = visitedDesk();
 const { ask, formOf, send, textOf } = at;
@@ -146,4 +147,32 @@ it('asks for an option by its category, and comes back to that category where so
   expect(await textOf('content/options/ceiling-board/elm-boards.md')).toContain('maker: A yard');
   expect(await textOf()).toContain('elm-boards');
   await writeFile(join(at.dir, study), room);
+});
+
+it('asks what an allowance covers, and says nothing of it beforehand', async () => {
+  const { text } = await ask('GET', '/desk/add.html');
+  const boxes = text.match(/<input type="checkbox" name="covers"[^>]*>/gu) ?? [];
+  expect(boxes.length).toBe(4);
+  expect(boxes.filter((box) => /checked/u.test(box))).toEqual([]);
+  const form = await formOf('/desk/add.html', 'new-allowance');
+  const { headers } = await send(form, { name: 'Railing', amount: '$9,000', categories: 'floor' });
+  expect(plain((await ask('GET', String(headers['location']))).text)).toContain(
+    "Not done.'Covers': tick one at least.",
+  );
+});
+
+it('says of its fields whole sentences, and what one looks like once', async () => {
+  const categories = await readdir(join(at.dir, 'content/categories'));
+  const of = categories.map((name) => `/desk/add.html?category=${name.replace(/\.md$/u, '')}`);
+  const pages = ['/desk/walk.html', '/desk/agree.html', '/rooms/study.html', ...of];
+  const said = new Set<string>();
+  for (const page of pages)
+    for (const [, words = ''] of (await ask('GET', page)).text.matchAll(/class="desk-hint">([^<]+)</gu))
+      said.add(plain(words).trim());
+  said.delete('(optional)');
+  expect(said.size).toBeGreaterThan(20);
+  expect([...said].filter((words) => !/^\p{Lu}.*\.$/u.test(words))).toEqual([]);
+  expect(
+    [...said].filter((words) => (words.match(/such as|for example/giu)?.length ?? 0) > 1 && !/lump sum/u.test(words)),
+  ).toEqual([]);
 });
