@@ -115,7 +115,9 @@ async function take(taken: readonly Wanted[], choosing: Choosing): Promise<numbe
   const before = tryRecords(open, records, [], on).book ?? book;
   const labels = { from: 'the records', to: 'with these choices' };
   say(`Total ${printMoneyMove(before.money.today, tried.book.money.today)}\n`, choosing);
-  say(printComparison(compareBooks(before, tried.book, labels, open)), choosing);
+  const comparison = compareBooks(before, tried.book, labels, open);
+  if (console.compared) console.compared(comparison);
+  else say(printComparison(comparison), choosing);
   if (options.dryRun === true) {
     console.tell('Nothing was written.\n');
     return 0;

@@ -1,4 +1,5 @@
 import type { Problem } from '../base/problem/index.js';
+import type { Comparison } from '../core/compare/index.js';
 import type { Asker } from './asker.js';
 
 /** Where a command line writes, what time it is, and what it may ask for: given from outside so that commands can be tested. */
@@ -21,6 +22,8 @@ export interface Terminal {
   asker(): Asker | undefined;
   /** Does whoever reads it type commands? Elsewhere forms run them, and what could be typed next is left out. */
   readonly takesCommands: boolean;
+  /** Where differences are shown in another way than as text. */
+  readonly compared?: (comparison: Comparison) => void;
   /** Does the reader of `error` understand colour? */
   readonly color: boolean;
 }

@@ -4,6 +4,7 @@ import { join, sep } from 'node:path';
 import process from 'node:process';
 import { Command } from 'commander';
 import type { IsoDate } from '../base/units/index.js';
+import type { Comparison } from '../core/compare/index.js';
 import { commitFiles } from '../disk/history/index.js';
 import { loadComparison, onDisk, openHouse } from '../disk/load/index.js';
 import { keptResults, type KeptResults } from '../disk/store/index.js';
@@ -91,8 +92,8 @@ export async function openDesk({ dir, port, today, on }: At, run: RunIn, console
         const { words, ...said } = await runHere(['choose', ...flagsOf(how), file]);
         return { ...said, words: words.replaceAll(file, 'as pasted') };
       }),
-    difference: async () => {
-      const loaded = await loadComparison(openHouse(dir), 'HEAD', onDisk, today());
+    difference: async (from) => {
+      const loaded = await loadComparison(openHouse(dir), from, onDisk, today());
       return loaded.ok ? loaded.comparison : undefined;
     },
   });
@@ -124,6 +125,7 @@ async function runIn(
   console: Console,
 ): Promise<Said> {
   let text = '';
+  let difference: Comparison | undefined;
   const take = (said: string): void => {
     text += said;
   };
@@ -133,6 +135,9 @@ async function runIn(
     error: take,
     today,
     takesCommands: false,
+    compared: (comparison) => {
+      difference = comparison;
+    },
     doing: () => undefined,
     asker: () => undefined,
     color: false,
@@ -141,7 +146,8 @@ async function runIn(
   const before = at < 0 ? words : words.slice(0, at);
   const code = await run([name, ...before, `--house=${dir}`, ...(at < 0 ? [] : words.slice(at))], terminal);
   // Files are told by where they are in the house.
-  return { isDone: code === 0, words: text.replaceAll(`${dir}${sep}`, '').trim() };
+  const said = text.replaceAll(`${dir}${sep}`, '').trim();
+  return { isDone: code === 0, words: said, ...(difference !== undefined && { difference }) };
 }
 
 async function withFile<T>(content: string | Uint8Array, use: (path: string) => Promise<T>): Promise<T> {

@@ -24,6 +24,7 @@ export function plainConsole(terminal: Terminal): Omit<Console, 'tell'> {
     askSecret: (question) => terminal.askSecret(printableLines(question)),
     asker: () => plainAsker(terminal.asker()),
     takesCommands: terminal.takesCommands,
+    ...(terminal.compared && { compared: terminal.compared }),
   };
 }
 

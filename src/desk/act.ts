@@ -25,8 +25,8 @@ export interface Means {
   readonly slip: (text: string, how: TakingIn) => Promise<Said>;
   /** Lets a file that was sent be named on a command line, for as long as that runs. */
   readonly withFile: <T>(bytes: Uint8Array, use: (path: string) => Promise<T>) => Promise<T>;
-  /** What the records on disk change against the last version; undefined where that cannot be told. */
-  readonly difference: () => Promise<Comparison | undefined>;
+  /** What the records on disk change against a version; undefined where that cannot be told. */
+  readonly difference: (from: string) => Promise<Comparison | undefined>;
 }
 
 /** What of a slip is meant, and whether it is written. */
@@ -40,6 +40,8 @@ export interface Act {
   readonly perform: (form: URLSearchParams, file?: Uint8Array) => Promise<Performed>;
   readonly lastDone: () => LastDone | undefined;
   readonly unrecorded: () => Promise<{ readonly changed?: readonly string[]; readonly difference?: Comparison }>;
+  /** What changed since an issue. */
+  readonly since: (issue: number) => Promise<Comparison | undefined>;
   /** When all that was begun is done. */
   readonly ended: () => Promise<unknown>;
 }
@@ -83,12 +85,13 @@ export function actOn(dir: string, watched: Watched, means: Means): Act {
   };
   return {
     perform: (form, file) => inTurn(() => perform(form, file)),
+    since: (issue) => means.difference(`issue-${issue}`),
     ended: () => line,
     lastDone: () => journal.at(-1),
     unrecorded: async () => {
       const tree = await workingTree(dir);
       if (!tree.ok) return {};
-      const difference = tree.changed.length > 0 ? await means.difference() : undefined;
+      const difference = tree.changed.length > 0 ? await means.difference('HEAD') : undefined;
       return { changed: tree.changed, ...(difference !== undefined && { difference }) };
     },
   };
@@ -130,7 +133,10 @@ async function performOne(
     ({ kind, name, isOptional }) => kind === 'several' && isOptional !== true && !filled.has(name),
   );
   if (unticked) return { said: { isDone: false, words: `'${unticked.label}': tick one at least.` } };
-  const run = async (): Promise<Said> => inWordsOf(ask, await means.run(wordsOf(ask, filled)));
+  const run = async (): Promise<Said> => {
+    const said = inWordsOf(ask, await means.run(wordsOf(ask, filled)));
+    return said.isDone && ask.shown ? { ...said, shown: ask.shown } : said;
+  };
   if (!file) return { said: await run() };
   return means.withFile(file, async (path) => {
     for (const { name } of ask.fields.filter(({ kind }) => kind === 'file')) filled.set(name, path);
@@ -164,7 +170,7 @@ async function takeSlip(slip: string, asked: string | null, means: Means): Promi
     if (!said.isDone) return { said: { ...said, isWhole: true }, page: { is: 'slip', slip } };
     const isPart = asked === 'rest';
     return {
-      said: { ...said, ...(isPart && { isWhole: true, head: 'What could be taken is written, the rest is not.' }) },
+      said: { ...said, isWhole: true, ...(isPart && { head: 'What could be taken is written, the rest is not.' }) },
     };
   }
   const held = async (what: SlipPart, head: string): Promise<Performed> => {

@@ -1,10 +1,13 @@
 import { capital, printDay, printMoneyChange } from '../base/units/index.js';
-import type { View } from '../site/index.js';
-import { peopleOf, type Ask, type Field } from './ask.js';
+import { pagePaths, type View } from '../site/index.js';
+import { peopleOf, type Ask, type Field, type Shown } from './ask.js';
 import { hints } from './hints.js';
 
 /** Forms whose commands commit what they write. */
 export const committing: readonly string[] = ['approve', 'decline', 'void', 'issue'];
+
+/** The book's page of all that was agreed, each change order with its lines. */
+export const agreed: Shown = { path: pagePaths.agreed, words: 'Issues and change orders, each with its lines' };
 
 /** To agree on what changed. */
 export function asksToAgree(view: View): readonly Ask[] {
@@ -22,6 +25,7 @@ export function asksToAgree(view: View): readonly Ask[] {
     title: `${capital(id)} a change order`,
     button,
     command: [id],
+    shown: agreed,
     fields: [order, { name: 'by', label: 'Who decided', as: '--by', kind: 'one-of', choices: people }, ...more],
   });
   return [
@@ -33,6 +37,7 @@ export function asksToAgree(view: View): readonly Ask[] {
             says: `What the records say now and issue ${last.number} did not, as the next change order, proposed. What is not recorded yet is not in it.`,
             button: 'Draft it',
             command: ['compare', '--draft'],
+            shown: agreed,
             fields: [
               { name: 'from', label: 'Since', as: 'word', kind: 'picked', value: `issue-${last.number}` },
               { name: 'to', label: '', as: 'word', kind: 'picked', value: 'HEAD' },
@@ -72,6 +77,7 @@ export function asksToAgree(view: View): readonly Ask[] {
       says: 'Makes the next numbered version: record, snapshot and PDF, as a version of its own.',
       button: 'Issue it',
       command: ['issue'],
+      shown: agreed,
       fields: [
         {
           name: 'for',

@@ -44,7 +44,15 @@ export interface Ask {
   readonly was?: string;
   /** The id of the selection that it makes the choice of. */
   readonly chooses?: string;
+  /** Where what it did is seen, once it is done. */
+  readonly shown?: Shown;
   readonly fields: readonly Field[];
+}
+
+/** A page of the book or the desk, by its path, and what leads there. */
+export interface Shown {
+  readonly path: string;
+  readonly words: string;
 }
 
 /** The words of the command line that a filled form comes to. What is typed is never taken for a flag. */

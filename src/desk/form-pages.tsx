@@ -1,12 +1,11 @@
 import type { VNode } from 'preact';
-import { isTold, type Comparison } from '../core/compare/index.js';
-import { relativeLink, roomPath, type View } from '../site/index.js';
-import { comparisonSections as parts } from '../table/index.js';
-import { BlocksHtml, type Links } from '../write/index.js';
-import { asksToAgree } from './ask-agree.js';
+import type { Comparison } from '../core/compare/index.js';
+import { relativeLink, type View } from '../site/index.js';
+import { agreed, asksToAgree } from './ask-agree.js';
 import type { SlipPart } from './performed.js';
 import { askOption, asksForNew } from './ask-new.js';
 import type { Ask } from './ask.js';
+import { Difference } from './difference.js';
 import { AskForm, SecretField } from './form.js';
 import { deskPage, type DeskContext } from './frame.js';
 import { paperWords } from './papers.js';
@@ -122,30 +121,6 @@ export function slipPage({ said, ...context }: DeskContext, slip = '', takes?: S
   );
 }
 
-/** What the records say otherwise than the last version: every change and its money, and what follows from it. */
-function Difference({ of: comparison }: { of: Comparison }): VNode {
-  const links: Links = ({ to, id }) =>
-    to === 'room'
-      ? relativeLink(deskPaths.agree, roomPath(id))
-      : to === 'record'
-        ? `${relativeLink(deskPaths.agree, deskPaths.record)}?path=${encodeURIComponent(id)}`
-        : undefined;
-  const rooms = parts.rooms(comparison.rooms.filter(isTold));
-  const others = [parts.days, parts.priceBook, parts.allowances, parts.terms, parts.moved, parts.trades];
-  const follows = [...rooms, ...others.flatMap((part) => part(comparison))];
-  return (
-    <>
-      <BlocksHtml blocks={[...parts.changes(comparison), ...parts.money(comparison)]} links={links} cards />
-      {follows.length > 0 && (
-        <details>
-          <summary>What follows from it</summary>
-          <BlocksHtml blocks={follows} links={links} cards />
-        </details>
-      )}
-    </>
-  );
-}
-
 /** What is written and not recorded, in words and money, and what may be agreed. */
 export function agreePage(
   context: DeskContext,
@@ -179,10 +154,13 @@ export function agreePage(
                 <button>Record this version</button>
               </p>
             </form>
-            {difference && <Difference of={difference} />}
+            {difference && <Difference of={difference} link={link} />}
           </>
         )}
       </section>
+      <p>
+        <a href={link(agreed.path)}>{agreed.words}</a>
+      </p>
       <Asks asks={asks} {...{ link, secret }} back={deskPaths.agree} />
       {papers.length > 0 && (
         <section>

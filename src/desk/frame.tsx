@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { render } from 'preact-render-to-string';
 import { bookSet, relativeLink, Shell } from '../site/index.js';
-import { deskAssets, deskPaths, deskTitles } from './paths.js';
+import { deskAssets, deskEntry, deskPaths, deskTitles } from './paths.js';
 import { SaidWords, type LastDone, type Said } from './said.js';
 import { inLocaleOf, type Standing } from './standing.js';
 import { markOf, type DeskStart } from './start.js';
@@ -31,7 +31,7 @@ export function deskPage(
     { id: 'home', title: 'What to do', path: deskPaths.home },
     ...(['add', 'walk', 'slip', 'agree'] as const).map((id) => ({ id, title: deskTitles[id], path: deskPaths[id] })),
   ];
-  const desk = { id: 'desk', title: 'Desk', path: deskPaths.home, pages };
+  const desk = { ...deskEntry, pages };
   const html = inLocaleOf(standing, () =>
     render(
       <Shell

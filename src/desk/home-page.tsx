@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import { sortProblems } from '../base/problem/index.js';
+import { lastIssue } from '../core/book/index.js';
 import { byText, capital, printDay } from '../base/units/index.js';
 import { relativeLink, roomPath, type View } from '../site/index.js';
 import { choiceTitle } from '../table/index.js';
@@ -7,7 +8,8 @@ import { deskPage, type DeskContext } from './frame.js';
 import { loneWords } from './lone-choices.js';
 import { deskPaths, deskTitles } from './paths.js';
 import { ProblemList } from './problems.js';
-import { TakeBack } from './said.js';
+import { TakeBack, withoutNews } from './said.js';
+import { sinceWords } from './since-page.js';
 import { Soundness } from './strip.js';
 
 /** What is to be decided next, what is wrong, what was done last. */
@@ -15,14 +17,20 @@ export function homePage(context: DeskContext): string {
   const { standing, start, undo, said } = context;
   const link = (to: string): string => relativeLink(deskPaths.home, to);
   const { view, problems } = standing;
+  const issue = view && lastIssue(view.book);
   return deskPage(
     deskPaths.home,
     deskTitles.home,
-    context,
+    { ...context, ...(said && { said: withoutNews(said, ({ severity }) => severity === 'error') }) },
     <>
       <p>
         <Soundness standing={standing} />
       </p>
+      {issue && (
+        <p>
+          <a href={link(deskPaths.since)}>{sinceWords(issue.number)}</a>
+        </p>
+      )}
       {undo !== undefined && said?.undo === undefined && (
         <section class="desk-last">
           <p>Last: {undo.what}</p>

@@ -6,6 +6,7 @@ export const deskPaths = {
   slip: 'desk/slip.html',
   walk: 'desk/walk.html',
   agree: 'desk/agree.html',
+  since: 'desk/since.html',
 } as const;
 
 /** What those pages are called, in their menu and as their heading; a record's page by its path. */
@@ -15,6 +16,7 @@ export const deskTitles: Readonly<Record<Exclude<keyof typeof deskPaths, 'record
   slip: 'Take in a choice slip',
   walk: 'Walk a room',
   agree: 'Record and agree',
+  since: 'What changed since the last issue',
 };
 
 export const deskAssets = {
@@ -24,3 +26,6 @@ export const deskAssets = {
 
 /** Where a page asks whether the desk is still there, and hears what changes. */
 export const deskAnswers = { here: 'desk/here', changes: 'desk/changes' } as const;
+
+/** The way to the desk, among the chapters of the book. */
+export const deskEntry = { id: 'desk', title: 'Desk', path: deskPaths.home } as const;

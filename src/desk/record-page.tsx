@@ -4,6 +4,7 @@ import { SecretField } from './form.js';
 import { deskPage, type DeskContext } from './frame.js';
 import { deskPaths } from './paths.js';
 import { ProblemList } from './problems.js';
+import { withoutNews } from './said.js';
 import { digestOfText, type Standing } from './standing.js';
 
 /** What somebody wrote that could not be saved as it was. */
@@ -17,7 +18,7 @@ export interface Unsaved {
 
 /** A record's text with its problems beside it. Undefined where there is no such record, unless somebody wrote in it. */
 export function recordPage(path: string, context: DeskContext, unsaved?: Unsaved): string | undefined {
-  const { standing, start } = context;
+  const { standing, start, said } = context;
   const link = (to: string): string => relativeLink(deskPaths.record, to);
   const source = standing.sources.find((one) => one.path === path);
   if (!source) return unsaved && withoutRecord(path, context, unsaved);
@@ -26,7 +27,7 @@ export function recordPage(path: string, context: DeskContext, unsaved?: Unsaved
   return deskPage(
     deskPaths.record,
     path,
-    context,
+    { ...context, ...(said && { said: withoutNews(said, ({ file }) => file === path) }) },
     <>
       {unsaved?.theirs !== undefined && (
         <p role="alert">

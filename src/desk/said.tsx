@@ -2,6 +2,9 @@ import type { ComponentChildren, VNode } from 'preact';
 import { render } from 'preact-render-to-string';
 import type { Problem } from '../base/problem/index.js';
 import { counted } from '../base/units/index.js';
+import type { Comparison } from '../core/compare/index.js';
+import { Difference } from './difference.js';
+import type { Shown } from './ask.js';
 import { SecretField } from './form.js';
 import { Linked } from './linked.js';
 import { ProblemLines } from './problems.js';
@@ -14,6 +17,10 @@ export interface Said {
   readonly head?: string;
   /** Shown whole, however long it is: it is what the page is for. */
   readonly isWhole?: boolean;
+  /** What it changes, or would. */
+  readonly difference?: Comparison;
+  /** Where more of it stands. */
+  readonly shown?: Shown;
   /** What is to be looked at since it was done, and was not before. */
   readonly news?: readonly Problem[];
   /** It can be taken back. */
@@ -43,9 +50,14 @@ function firstLines(words: string): string {
   return lines.slice(0, end > 0 ? end : mostLines).join('\n');
 }
 
+/** The same without what a page lists itself. */
+export function withoutNews(said: Said, isListed: (problem: Problem) => boolean): Said {
+  return said.news ? { ...said, news: said.news.filter((problem) => !isListed(problem)) } : said;
+}
+
 /** `children` stand below what became of it: what may be done next. */
 export function SaidWords({ said, page, children }: { said: Said; page: Saying; children?: ComponentChildren }): VNode {
-  const { isDone, words, head, isWhole = false, news = [], undo } = said;
+  const { isDone, words, head, isWhole = false, difference, shown, news = [], undo } = said;
   const lines = words.split('\n');
   const isLong = !isWhole && lines.length > mostLines + 2;
   return (
@@ -63,6 +75,12 @@ export function SaidWords({ said, page, children }: { said: Said; page: Saying; 
           </pre>
         </details>
       )}
+      {shown && (
+        <p>
+          <a href={fromRoot(shown.path)}>{shown.words}</a>
+        </p>
+      )}
+      {difference && <Difference of={difference} link={fromRoot} level={3} isFolded={!isWhole} />}
       {news.length > 0 && (
         <>
           <p>{counted(news.length, 'more thing')} to look at since:</p>

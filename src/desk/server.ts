@@ -3,6 +3,7 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import { extname, join, sep } from 'node:path';
 import { assetCopies, photoFile, tryScript } from '../site/index.js';
 import { capital } from '../base/units/index.js';
+import { lastIssue } from '../core/book/index.js';
 import { photoPath } from '../core/records/index.js';
 import { readPhotoFile } from '../disk/store/index.js';
 import { photoTypes } from '../photo/index.js';
@@ -18,8 +19,9 @@ import { deskAnswers, deskPaths } from './paths.js';
 import { paperAt, papersOf } from './papers.js';
 import { noRecordWords, recordPage } from './record-page.js';
 import { saidHtml, type Said } from './said.js';
+import { sincePage } from './since-page.js';
 import { walkedHtml, walkPage } from './walk-page.js';
-import type { Standing, Watched } from './standing.js';
+import { inLocaleOf, type Standing, type Watched } from './standing.js';
 import { newSecret, type DeskStart } from './start.js';
 
 /** What a desk works on, and how. */
@@ -107,7 +109,8 @@ export async function serveDesk(
     if (!path.endsWith('.html')) return { status: 200, type: typeOf(path), body: text };
     const words = takeSaid(url);
     // Words may hold what `replace` would take for signs of its own.
-    return page(200, words ? text.replace(place, () => saidHtml(words, { secret, back: path })) : text);
+    const said = words && inLocaleOf(watched.now(), () => saidHtml(words, { secret, back: path }));
+    return page(200, said === undefined ? text : text.replace(place, () => said));
   };
   const besideAt = async (path: string): Promise<Answer> => {
     const made = await beside(path, watched.now().number);
@@ -128,6 +131,10 @@ export async function serveDesk(
       case deskPaths.agree: {
         const { changed, difference } = await act.unrecorded();
         return agreePage({ ...has, ...(changed && { changed }) }, { difference, papers: await papersOf(dir) });
+      }
+      case deskPaths.since: {
+        const issue = has.standing.view && lastIssue(has.standing.view.book);
+        return sincePage(has, issue && (await act.since(issue.number)));
       }
       case deskPaths.record:
         return recordPage(url.searchParams.get('path') ?? '', has);

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import syntaxHighlight from '@11ty/eleventy-plugin-syntaxhighlight';
-import type { Book } from '../core/book/index.js';
+import { lastIssue, type Book } from '../core/book/index.js';
 import type { Source } from '../core/model/index.js';
 import { sortProblems, type Problem } from '../base/problem/index.js';
 import { inLocale, keepBy, once, usualLocale, type IsoDate } from '../base/units/index.js';
@@ -18,6 +18,7 @@ import {
   type View,
 } from '../site/index.js';
 import { packHouse } from '../try/index.js';
+import { deskPaths } from './paths.js';
 import { watchFolders } from './watch-folders.js';
 
 /** A house as the desk has it now. */
@@ -70,7 +71,9 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
     // Where the house itself is gone nothing is made, which would be kept there: the folder may come back.
     const { book, problems } = sources.length > 0 ? await bookOf(open, on) : { ...current, book: undefined };
     const number = (before?.number ?? 0) + 1;
-    const view = book ? makeView(book, { ...besideIt, ...(house && { trying: tryingOf(house, book) }) }) : before?.view;
+    const view = book
+      ? makeView(book, { ...besideOf(book), ...(house && { trying: tryingOf(house, book) }) })
+      : before?.view;
     const handouts: Standing['handouts'] = (records) => (view ? handoutProblems(view.book, records) : []);
     const isEarlier = !book && view !== undefined;
     const standing = { number, on, sources, problems: sortProblems(problems), handouts, isEarlier };
@@ -115,8 +118,15 @@ export async function watchHouse(dir: string, today: () => IsoDate, desk: DeskOf
   };
 }
 
-/** What is made when it is asked for (`BesideDesk`). */
-const besideIt: Beside = { pdf: 'book.pdf', handouts: 'handout/', changeOrders: 'change-orders/' };
+/** What is made when it is asked for (`BesideDesk`), and what changed since the last issue, if there is one. */
+function besideOf(book: Book): Beside {
+  return {
+    pdf: 'book.pdf',
+    handouts: 'handout/',
+    changeOrders: 'change-orders/',
+    ...(lastIssue(book) && { comparison: deskPaths.since }),
+  };
+}
 
 /** The house as choices are tried with: packed when a page first picks. */
 function tryingOf(house: House, book: Book): NonNullable<Beside['trying']> {

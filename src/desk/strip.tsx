@@ -10,7 +10,7 @@ import { asksForPhoto } from './ask-photo.js';
 import { askChoice } from './ask-place.js';
 import { AskForm, SecretField } from './form.js';
 import { LoneChoices, loneChoices } from './lone-choices.js';
-import { deskAssets, deskPaths } from './paths.js';
+import { deskAssets, deskEntry, deskPaths } from './paths.js';
 import type { Standing } from './standing.js';
 import { markOf, type DeskStart } from './start.js';
 
@@ -21,6 +21,7 @@ export function deskOn(page: Page, standing: Standing, start: DeskStart): Desk {
   const selection = view?.book.selections.find((one) => view.choicePath(one) === page.path);
   return {
     strip: <Strip page={page} standing={standing} start={start} selection={selection} />,
+    entry: deskEntry,
     styles: [deskAssets.style],
     scripts: deskAssets.scripts,
     ...(selection && {

@@ -15,7 +15,7 @@ export function Frame({ page }: { page: Page }): VNode {
     <Shell
       title={page.path === pagePaths.start ? set.title : `${page.title} – ${book.house.name}`}
       home={{ name: book.house.name, path: view.beside.book ?? pagePaths.start, beside: `as of ${printDay(book.on)}` }}
-      index={set.index}
+      index={desk ? [desk.entry, ...set.index] : set.index}
       layout="row"
       of="The book"
       current={(entry) => current(entry, page)}

@@ -1,6 +1,6 @@
 import { createContext, type VNode } from 'preact';
 import { useContext } from 'preact/hooks';
-import { relativeLink, type Page, type SheetSet } from './page.js';
+import { relativeLink, type IndexEntry, type Page, type SheetSet } from './page.js';
 import type { View } from './view.js';
 
 /** What every part of a page may ask for without being handed it. */
@@ -18,6 +18,8 @@ export interface SheetContext {
 export interface Desk {
   /** Stands above the page. */
   readonly strip: VNode;
+  /** Leads to it, before the chapters of the book. */
+  readonly entry: IndexEntry;
   /** On the page of a choice: below its options, to write which it is. */
   readonly choice?: VNode;
   /** Paths in the book's folder. */

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { h } from 'preact';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { actOn, type Act } from '../../src/desk/act.js';
+import { deskEntry } from '../../src/desk/paths.js';
 import type { Said } from '../../src/desk/said.js';
 import { watchHouse, type Watched } from '../../src/desk/standing.js';
 import { smallHouse } from './small-house.js';
@@ -15,7 +16,7 @@ beforeEach(async () => {
   house = await watchHouse(
     dir,
     () => '2026-04-20',
-    () => ({ strip: h('p', {}), styles: [], scripts: [] }),
+    () => ({ strip: h('p', {}), entry: deskEntry, styles: [], scripts: [] }),
   );
 });
 

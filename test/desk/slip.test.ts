@@ -34,11 +34,16 @@ it('takes a slip in whole, once it was held against the records', async () => {
   expect(plain(held.text)).toContain('It can be taken in. Nothing is written yet.');
   expect(plain(held.text)).toContain('as pasted: 2 choices by The owner, 18 April 2026');
   expect(held.text).toContain('<button name="do" value="all">');
+  // What it comes to is shown as the desk shows any difference.
+  const [said = ''] = held.text.split('<label for="slip">');
+  expect(said).toMatch(/class="desk-difference">.*<table/su);
+  expect(plain(said)).not.toMatch(/ {6}/u);
   expect(await textOf()).toBe(before);
   await send(await formOf('/desk/slip.html', 'slip'), { slip, do: 'all' });
   expect(await textOf()).toContain('chosen: oak');
   expect(await textOf()).toContain('chosen: fir-tg-1x6');
   const { text } = await ask('GET', '/desk/slip.html');
+  expect(text).toMatch(/is-done.*class="desk-difference">.*<table/su);
   expect(plain(text)).not.toMatch(/git commit|(?<!-)--[a-z]|\/tmp\//u);
   await writeFile(join(at.dir, study), before);
 });
@@ -77,6 +82,7 @@ it('says of a text that was saved with errors that it has them', async () => {
   const { headers } = await send(form, { text: before.replace(/^level: .*$/mu, 'level: nowhere') });
   const { text } = await ask('GET', String(headers['location']));
   expect(plain(text)).toContain('Saved, with 1 error. The book shows the records as they were before.');
+  expect(text.split('class="desk-fix"').length, 'the error stands there once').toBe(2);
   await writeFile(join(at.dir, study), before);
 });
 

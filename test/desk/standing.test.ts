@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { h } from 'preact';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { locale } from '../../src/base/units/index.js';
+import { deskEntry } from '../../src/desk/paths.js';
 import { watchHouse, type Watched } from '../../src/desk/standing.js';
 import { walkedHtml } from '../../src/desk/walk-page.js';
 import { smallHouse } from './small-house.js';
@@ -15,7 +16,7 @@ beforeEach(async () => {
   house = await watchHouse(
     dir,
     () => '2026-04-20',
-    () => ({ strip: h('p', {}), styles: [], scripts: [] }),
+    () => ({ strip: h('p', {}), entry: deskEntry, styles: [], scripts: [] }),
   );
 });
 
@@ -72,7 +73,7 @@ it('is refreshed again after a refresh that failed', async () => {
     if (isBroken) throw new Error('the disk is not there');
     return '2026-04-20';
   };
-  house = await watchHouse(dir, day, () => ({ strip: h('p', {}), styles: [], scripts: [] }));
+  house = await watchHouse(dir, day, () => ({ strip: h('p', {}), entry: deskEntry, styles: [], scripts: [] }));
   isBroken = true;
   expect((await house.refresh()).number).toBe(1);
   isBroken = false;
