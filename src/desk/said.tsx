@@ -64,15 +64,11 @@ export function SaidWords({ said, page, children }: { said: Said; page: Saying; 
     <div class={`desk-said ${isDone ? 'is-done' : 'is-refused'}`} role={isDone ? 'status' : 'alert'}>
       <p>{head ?? (isDone ? 'Done.' : 'Not done.')}</p>
       {children}
-      <pre>
-        <Linked words={isLong ? firstLines(words) : words} />
-      </pre>
+      <SaidText words={isLong ? firstLines(words) : words} />
       {isLong && (
         <details>
           <summary>All that was said</summary>
-          <pre>
-            <Linked words={words} />
-          </pre>
+          <SaidText words={words} />
         </details>
       )}
       {shown && (
@@ -89,6 +85,16 @@ export function SaidWords({ said, page, children }: { said: Said; page: Saying; 
       )}
       {undo && <TakeBack undo={undo} page={page} />}
     </div>
+  );
+}
+
+/** In the letters of the page; lines of a record with a mark beneath one in letters of one width. */
+function SaidText({ words }: { words: string }): VNode {
+  const isSet = /^ *\| +\^/mu.test(words);
+  return (
+    <pre class={isSet ? 'is-set' : undefined}>
+      <Linked words={words} />
+    </pre>
   );
 }
 

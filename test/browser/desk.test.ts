@@ -57,6 +57,30 @@ describe('a desk in a browser', () => {
     await page.setViewportSize({ width: 1280, height: 900 });
   });
 
+  it('gives headings and what is picked the room that they have in the book', async () => {
+    for (const path of ['desk/index.html', 'desk/agree.html', 'choices/study/ceiling-board/ceiling.html']) {
+      await page.goto(urlOf(path));
+      const gaps = await page.evaluate(() => {
+        const rest = (one: Element, sign: 'before' | 'after'): number[] => {
+          const beside = sign === 'before' ? one.previousElementSibling : one.nextElementSibling;
+          if (!beside) return [];
+          const [of, other] = [one.getBoundingClientRect(), beside.getBoundingClientRect()];
+          return [sign === 'before' ? of.top - other.bottom : other.top - of.bottom];
+        };
+        const sections = Array.from(document.querySelectorAll('.desk-page > section')).flatMap((one) =>
+          rest(one, 'before'),
+        );
+        const others = Array.from(document.querySelectorAll('.try-others')).flatMap((one) => [
+          ...rest(one, 'before'),
+          ...rest(one, 'after'),
+        ]);
+        return [sections, others].map((all) => Math.round(Math.min(99, ...all)));
+      });
+      expect(gaps[0], path).toBeGreaterThanOrEqual(15);
+      expect(gaps[1], path).toBeGreaterThanOrEqual(10);
+    }
+  });
+
   it('chooses by keyboard in the pictures of the page, tells it, and takes it back from there', async () => {
     const before = await record();
     await page.goto(urlOf('desk/index.html'));
