@@ -156,9 +156,10 @@ function nothingPicked({ chooses, was, fields }: Ask, form: URLSearchParams): st
 /** What a command says of its flags, said of the fields of the form that filled them. */
 function inWordsOf({ fields }: Ask, said: Said): Said {
   const labels = new Map(fields.map(({ as, label }) => [as as string, label]));
-  const words = said.words.replaceAll(/(?<![\w-])--[a-z][a-z-]*/gu, (flag) => {
+  const words = said.words.replaceAll(/(?<![\w-])(--[a-z][a-z-]*)( {2})?/gu, (all, flag: string, gap?: string) => {
     const label = labels.get(flag);
-    return label === undefined || label === '' ? flag : `'${label}'`;
+    if (label === undefined || label === '') return all;
+    return gap === undefined ? `'${label}'` : `'${label}': `;
   });
   return { ...said, words };
 }

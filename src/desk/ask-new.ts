@@ -114,7 +114,7 @@ export function askOption(view: View, category: BookCategory): Ask {
       nameField('option', '--name'),
       ...prices,
       keyField(plainKey('option', 'lead')),
-      ...category.attributes.map(attributeField),
+      ...category.attributes.map((attribute) => attributeField(attribute, exampleOf(view, category, attribute.name))),
       {
         name: 'for',
         label: 'Consider it in',
@@ -136,13 +136,24 @@ export function askOption(view: View, category: BookCategory): Ask {
   };
 }
 
-/** What the category asks of its options, as its record says. */
-function attributeField({ name, label, kind, choices }: BookCategory['attributes'][number]): Field {
+/** What an option of the house says of an attribute: what such a one looks like there. */
+function exampleOf({ book }: View, { slug }: BookCategory, attribute: string): string | undefined {
+  const own = book.options.filter(({ category }) => category === slug);
+  return own.flatMap(({ attributes }) => attributes).find(({ name }) => name === attribute)?.attribute.text;
+}
+
+/** What the category asks of its options, as its record says. `example`: what another of its options says. */
+function attributeField(
+  { name, label, kind, choices }: BookCategory['attributes'][number],
+  example: string | undefined,
+): Field {
   const few = kind === 'yes-no' ? ['yes', 'no'] : choices;
   const offered: readonly Choice[] | undefined = few?.map((value) => ({ value, label: value }));
   const common = { name: `set.${name}`, label, as: '--set', key: `${name}=`, isOptional: true } as const;
   if (offered) return { ...common, kind: 'one-of', choices: [{ value: '', label: '' }, ...offered] };
-  const hint = kind === 'length' || kind === 'lengths' ? hints[kind]() : undefined;
+  const isMeasured = kind === 'length' || kind === 'lengths' || kind === 'number';
+  const usual = kind === 'length' || kind === 'lengths' ? hints[kind]() : undefined;
+  const hint = isMeasured && example !== undefined ? hints.example(example) : usual;
   return { ...common, kind: 'line', ...(hint !== undefined && { hint }) };
 }
 

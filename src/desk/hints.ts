@@ -12,6 +12,7 @@ export const hints = {
     `A name may stand before it: window wall: south ${either(`12'`, '3.66 m')}.`,
   price: (unit: string) => forExample(`${withSign('6.50')} / ${unit}`),
   covers: (meaning: string) => `${meaning} Tick what this contract says.`,
+  example: (text: string) => forExample(text),
   length: () => forExample(productLength()),
   lengths: () => forExample(`${either(`6", 1'-0"`, '150 mm, 300 mm')}, with commas between them`),
   days: () => 'Working days, for example 3.',

@@ -129,7 +129,9 @@ describe('a desk', () => {
     const filled = { ...open, name: 'Loft as study', ceiling: "8'" };
     const walk = await formOf('/desk/walk.html', 'walk');
     const { headers } = await send(walk, filled);
-    expect(plain((await ask('GET', String(headers['location']))).text)).toContain(words);
+    const refused = plain((await ask('GET', String(headers['location']))).text);
+    expect(refused).toContain(words);
+    expect(refused).toContain("'Walls, clockwise, one on a line': the walls do not close");
     expect((await send(form, { walls: 'up 3' })).text).toContain('which way it goes cannot be told');
   });
 

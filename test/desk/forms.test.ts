@@ -171,6 +171,8 @@ it('says of its fields whole sentences, and what one looks like once', async () 
       said.add(plain(words).trim());
   said.delete('(optional)');
   expect(said.size).toBeGreaterThan(20);
+  // What another option of the category says, where there is one.
+  expect([...said]).toEqual(expect.arrayContaining(['For example 5 1/8".', "For example 8', 10', 12'."]));
   expect([...said].filter((words) => !/^\p{Lu}.*\.$/u.test(words))).toEqual([]);
   expect(
     [...said].filter((words) => (words.match(/such as|for example/giu)?.length ?? 0) > 1 && !/lump sum/u.test(words)),
