@@ -6,10 +6,11 @@ import { Command } from 'commander';
 import type { IsoDate } from '../base/units/index.js';
 import type { Comparison } from '../core/compare/index.js';
 import { commitFiles } from '../disk/history/index.js';
-import { loadComparison, onDisk, openHouse } from '../disk/load/index.js';
+import { loadComparison, onDisk, openHouse, type LoadedHouse } from '../disk/load/index.js';
 import { keptResults, type KeptResults } from '../disk/store/index.js';
 import type { Said, TakingIn } from '../desk/index.js';
 import { besideDesk } from './beside-desk.js';
+import { slipTrailer } from './choose/commit-choices.js';
 import type { Console, Terminal } from './console.js';
 import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './house-options.js';
 import { shellWord } from './shell-word.js';
@@ -81,7 +82,7 @@ export async function openDesk({ dir, port, today, on }: At, run: RunIn, console
   const act = actOn(dir, watched, {
     run: runHere,
     commit: async (files, sentence) => {
-      const committed = await commitFiles(dir, files, sentence);
+      const committed = await commitFiles(dir, files, [sentence, ...(await slipParagraph(dir))].join('\n\n'));
       return committed.ok
         ? { isDone: true, words: `Recorded: ${sentence}` }
         : { isDone: false, words: `git would not record it: ${committed.why}` };
@@ -102,6 +103,20 @@ export async function openDesk({ dir, port, today, on }: At, run: RunIn, console
   const served = await serveDesk({ dir, watched, act, beside, start }, await portsOf(port, kept));
   await kept.put(portKey, Number(new URL(served.address).port));
   return served;
+}
+
+/** Slips that handed over what the records choose now and the last version did not, as the end of a commit's message. */
+async function slipParagraph(dir: string): Promise<readonly string[]> {
+  const open = openHouse(dir);
+  const before = await open.version('HEAD');
+  const [old, now] = [before.ok ? slipsIn(before.house) : new Set<string>(), slipsIn(await open.current())];
+  const fresh = [...now].filter((slip) => !old.has(slip));
+  return fresh.length === 0 ? [] : [fresh.map(slipTrailer).join('\n')];
+}
+
+function slipsIn({ house }: LoadedHouse): ReadonlySet<string> {
+  const selections = house?.records.rooms.flatMap((room) => room.selections) ?? [];
+  return new Set(selections.flatMap(({ slip }) => slip ?? []));
 }
 
 const portKey = 'port';

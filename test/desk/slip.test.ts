@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { mkdir, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { render } from 'preact-render-to-string';
@@ -193,4 +194,24 @@ it('takes an amount as it is typed into a form', async () => {
   const { text } = await ask('GET', String(headers['location']));
   expect(plain(text)).toContain('allowance glass');
   expect(await textOf('content/house.md')).toMatch(/id: glass[\s\S]*\$5,000/u);
+});
+
+it('records the version of what a slip handed over so that git finds it by the slip', async () => {
+  const git = (...words: readonly string[]): string => execFileSync('git', words, { cwd: at.dir, encoding: 'utf8' });
+  const before = await textOf();
+  git('init', '--quiet');
+  git('config', 'user.name', 'Project manager');
+  git('config', 'user.email', 'pm@example.org');
+  git('add', 'content');
+  git('commit', '--quiet', '--message', 'As it was');
+  await send(await formOf('/desk/slip.html', 'slip'), { slip, do: 'all' });
+  await send(await formOf('/desk/agree.html', 'version'), { sentence: 'The owner chose' });
+  const [, digest = ''] = /slip: (\S+)/u.exec(await textOf()) ?? [];
+  expect(digest).not.toBe('');
+  expect(git('log', '--format=%B', '--grep', 'Choice-slip').trim()).toBe(`The owner chose\n\nChoice-slip: ${digest}`);
+  await writeFile(join(at.dir, study), `${await textOf()}\nA word more.\n`);
+  await send(await formOf('/desk/agree.html', 'version'), { sentence: 'A word more' });
+  expect(git('log', '-1', '--format=%B').trim()).toBe('A word more');
+  await rm(join(at.dir, '.git'), { recursive: true });
+  await writeFile(join(at.dir, study), before);
 });

@@ -22,12 +22,17 @@ export function choiceCommit(taken: readonly Wanted[], people: readonly Person[]
   const subject = `${counted(taken.length, 'choice')} by ${joinWords(by)}`;
   const notes = slips.flatMap(({ slip }) => (slip.note === undefined ? [] : [printableLines(slip.note)]));
   const trailers = [
-    ...new Set(slips.map(({ digest }) => `Choice-slip: ${digest}`)),
+    ...new Set(slips.map(({ digest }) => slipTrailer(digest))),
     ...others.map((other) => `Co-authored-by: ${other}`),
   ];
   const parts = [subject, ...notes];
   const message = [...parts, trailers.join('\n')].filter((part) => part !== '').join('\n\n');
   return { author, parts, trailers, message };
+}
+
+/** By which git finds the commits of slips. */
+export function slipTrailer(digest: string): string {
+  return `Choice-slip: ${digest}`;
 }
 
 /** The command that commits files by hand, for a shell. */
