@@ -77,7 +77,7 @@ export function selectionComparer(context: SelectionContext): CompareSelections 
       byChoice,
       ...(pounds !== undefined && { pounds }),
       days: {
-        lead: was?.leadDays === undefined || now?.leadDays === undefined ? 0 : now.leadDays - was.leadDays,
+        lead: leadBetween(was, now),
         decideBy: days(was?.decideBy, now?.decideBy),
         orderBy: days(was?.orderBy, now?.orderBy),
       },
@@ -158,6 +158,12 @@ function poundsBetween(
   const [before, after] = [weigh(from), weigh(to)];
   if (before === undefined && after === undefined && sameThing) return 0;
   return before === undefined || after === undefined ? undefined : after - before;
+}
+
+/** Of one product and another: against nothing none is longer. */
+function leadBetween(was: SelectionSide | undefined, now: SelectionSide | undefined): number {
+  const [before, after] = [was, now].map((side) => (side?.counted === undefined ? undefined : side.leadDays));
+  return before === undefined || after === undefined ? 0 : after - before;
 }
 
 /** Nothing has to come where nothing is counted. */

@@ -13,7 +13,7 @@ export function PhotoFigure({ option, isSmall = false }: { option: BookOption; i
   return (
     <figure class={isSmall ? 'photo photo-small' : 'photo'}>
       <img src={link(photoFile(option, photo))} alt={shows} width={width} height={height} loading="lazy" />
-      <figcaption>Photograph</figcaption>
+      <figcaption>Photograph: {shows}</figcaption>
     </figure>
   );
 }
