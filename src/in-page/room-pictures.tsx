@@ -44,8 +44,12 @@ function draw(room: BookRoom, look: LookUp): Cutaway {
 
 function Part({ of, part }: { of: Cutaway; part: string | null }): VNode {
   if (part === 'drawn') return <DrawnPicture drawing={of.drawing} />;
-  if (part === 'words') return <LookWords {...of} />;
-  return <LookHtml {...of} />;
+  return (
+    <>
+      {part === 'words' ? <LookWords {...of} /> : <LookHtml {...of} />}
+      <p class="try-mark">With what is tried, which is not decided.</p>
+    </>
+  );
 }
 
 function restore(place: HTMLElement, before: readonly ChildNode[]): void {
