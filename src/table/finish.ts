@@ -38,7 +38,7 @@ export const finishes = schedule<FinishRow>({
           width: widths[column],
         }),
       ),
-      col.span('height', 'Ceiling height', ({ lowest, highest }) => ({ from: lowest, to: highest })),
+      col.span('height', 'Ceiling height', ({ lowest, highest }) => ({ from: lowest, to: highest }), { brief: true }),
       col.list('remarks', 'Remarks', ({ notes }) => notes.map(remarkOf), { width: 'fit' }),
     ],
     notes: emptyNotes,

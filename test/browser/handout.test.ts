@@ -28,6 +28,9 @@ async function isShaded(scroll: Locator): Promise<boolean> {
 }
 
 /** A telephone or a mail address of somebody whom trades ask. */
+/** Milliseconds for what follows at once, on a machine that does much else. */
+const patience = { timeout: 15_000 };
+
 const reached = /^(?:tel:5550(?:117|142)|mailto:(?:office|site)@example\.com)$/u;
 
 describe('its pages', () => {
@@ -163,7 +166,7 @@ describe('its pages', () => {
       expect(await plan.locator('figcaption').isVisible()).toBe(true);
 
       await scroll.tap();
-      await expect.poll(goesOn).toBe(true);
+      await expect.poll(goesOn, patience).toBe(true);
       const large = await letters();
       expect(large.length).toBeGreaterThan(10);
       expect(Math.min(...large)).toBeGreaterThanOrEqual(12);
@@ -171,11 +174,11 @@ describe('its pages', () => {
       expect(await isShaded(scroll)).toBe(true);
 
       await scroll.tap();
-      await expect.poll(goesOn).toBe(false);
+      await expect.poll(goesOn, patience).toBe(false);
       // The same by keys.
       await plan.getByRole('checkbox').focus();
       await page.keyboard.press('Space');
-      await expect.poll(goesOn).toBe(true);
+      await expect.poll(goesOn, patience).toBe(true);
       await page.keyboard.press('Space');
 
       await page.setViewportSize({ width: 1200, height: 844 });

@@ -7,5 +7,5 @@ import { useSheet } from '../sheet-context.js';
 /** A page that is a sheet. */
 export function SheetPage({ sheet }: { sheet: Sheet }): VNode {
   const { view, path } = useSheet();
-  return <SheetHtml sheet={sheet} links={placeLinks(view, path)} />;
+  return <SheetHtml sheet={sheet} links={placeLinks(view, path)} cards />;
 }

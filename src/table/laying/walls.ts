@@ -21,7 +21,7 @@ export const outsideWalls = schedule<Row>({
     named: 'wall',
     rowId: ({ room, wall }) => `${room}-${wall}`,
     columns: [
-      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'words' }),
+      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'words', brief: true }),
       col.words('wall', 'Wall', ({ name }) => name, { width: 'words' }),
       col.ticked('whole', 'Wall, sq ft', ({ whole }) => whole),
       col.ticked('outside', 'Outside, sq ft', ({ outside }) => outside),

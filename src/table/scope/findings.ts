@@ -18,8 +18,8 @@ export const findings = schedule<ScopeFinding>({
         ({ kind, source, line }) => ({ text: findingWords[kind], place: { to: 'record', id: source, line } }),
         { width: 'short' },
       ),
-      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short' }),
-      col.words('what', 'What was found', ({ what }) => what, { width: 'long' }),
+      col.room('room', 'Room', ({ room }, names) => names.room(room), { width: 'short', brief: true }),
+      col.words('what', 'What was found', ({ what }) => what, { width: 'long', brief: true }),
       col.words('fix', 'What to do', ({ fix }) => fix, { width: 'long' }),
       col.list('trades', 'Trades', ({ trades }, names) => trades.map((trade) => words(names.trade(trade))), {
         width: 'short',

@@ -5,11 +5,11 @@ import { phraseHtml, proseHtml } from './markdown.js';
 import { TableHtml } from './table.js';
 
 /** A sheet as the inside of a page; where it has many sections, with a way to each at its head. */
-export function SheetHtml({ sheet, links }: { sheet: Sheet; links: Links }): VNode {
+export function SheetHtml({ sheet, links, cards = false }: { sheet: Sheet; links: Links; cards?: boolean }): VNode {
   return (
     <>
       <h1>{sheet.title}</h1>
-      <BlocksHtml blocks={sheet.blocks} links={links} />
+      <BlocksHtml blocks={sheet.blocks} links={links} cards={cards} />
     </>
   );
 }
