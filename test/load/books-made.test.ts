@@ -43,18 +43,19 @@ async function choose(from: string, to: string): Promise<void> {
 describe('a command makes the Book of each house once', () => {
   test('check, with two change orders whose versions overlap', async () => {
     await choose('pine', 'oak');
-    expect(await made('check')).toEqual({ books: 3, priced: 1 });
+    // Where rooms alone differ, the newer rooms among the older records are the newer house, which is priced already.
+    expect(await made('check')).toEqual({ books: 3, priced: 0 });
     await choose('oak', 'pine');
     // On disk, and the two versions of the new change order: what the first one gave was kept by the check before.
-    expect(await made('check')).toEqual({ books: 3, priced: 1 });
+    expect(await made('check')).toEqual({ books: 3, priced: 0 });
   });
 
   test('compare: a version that is what lies on disk, and an issue that is its commit', async () => {
-    expect(await made('compare HEAD')).toEqual({ books: 1, priced: 1 });
+    expect(await made('compare HEAD')).toEqual({ books: 1, priced: 0 });
     house.edit(room, 'chosen: pine', 'chosen: oak');
-    expect(await made('compare HEAD')).toEqual({ books: 2, priced: 1 });
+    expect(await made('compare HEAD')).toEqual({ books: 2, priced: 0 });
     house.edit('content/house.md', 'overage-markup: 15 %', 'overage-markup: 14 %');
-    expect(await made('compare HEAD'), 'choices apart from terms').toEqual({ books: 2, priced: 2 });
+    expect(await made('compare HEAD'), 'choices apart from terms').toEqual({ books: 2, priced: 1 });
   });
 
   test('check and handout, with the last issue and the one before', async () => {
@@ -63,7 +64,7 @@ describe('a command makes the Book of each house once', () => {
     house.commit('The owner takes oak');
     await house.run('issue --for sign-off');
     expect(await made('check'), 'on disk and both issues').toEqual({ books: 3, priced: 0 });
-    expect(await made('handout carpentry --json'), 'since the issue before').toEqual({ books: 2, priced: 1 });
-    expect(await made('compare issue-1 issue-2')).toEqual({ books: 2, priced: 1 });
+    expect(await made('handout carpentry --json'), 'since the issue before').toEqual({ books: 2, priced: 0 });
+    expect(await made('compare issue-1 issue-2')).toEqual({ books: 2, priced: 0 });
   });
 });
