@@ -27,9 +27,8 @@ export function Difference({
   const rooms = parts.rooms(comparison.rooms.filter(isTold));
   const others = [parts.days, parts.priceBook, parts.allowances, parts.terms, parts.moved, parts.trades];
   const follows = [...rooms, ...others.flatMap((part) => part(comparison))];
-  const changes = (
-    <BlocksHtml blocks={[...parts.changes(comparison), ...parts.money(comparison)]} links={links} level={level} cards />
-  );
+  const agreed = parts.changes(comparison);
+  const changes = <BlocksHtml blocks={[...agreed, ...parts.money(comparison)]} links={links} level={level} cards />;
   return (
     <div class="desk-difference">
       {isFolded ? (
@@ -41,8 +40,8 @@ export function Difference({
         changes
       )}
       {follows.length > 0 && (
-        <details>
-          <summary>What follows from it</summary>
+        <details open={agreed.length === 0 && !isFolded}>
+          <summary>All else that differs, and what follows from it</summary>
           <BlocksHtml blocks={follows} links={links} level={level} cards />
         </details>
       )}
