@@ -123,19 +123,22 @@ function RowHtml({
   cards: boolean;
   opens: boolean;
 }): VNode {
+  const isBrief = ({ column }: Shown): boolean => briefOf(column) !== undefined && says(cells[column.key]);
+  // A sum that has nothing to say in a line is not folded into one.
+  const folds = opens && (!strong || columns.some(isBrief));
   return (
     <tr id={anchorOf(table.anchor, id)} class={strong ? 'sum' : undefined}>
       {columns.map(({ column, beneath, class: name, point }) => {
         const body = <Stacked cells={cells} column={column} beneath={beneath} links={links} point={point} />;
         return column.key === table.named ? (
           <th scope="row" class={name}>
-            {opens && <RowOpener of={plainWords(cells[column.key] ?? { is: 'nothing' })} />}
+            {folds && <RowOpener of={plainWords(cells[column.key] ?? { is: 'nothing' })} />}
             {body}
           </th>
         ) : (
           <td
             class={name}
-            data-brief={opens && says(cells[column.key]) ? briefOf(column) : undefined}
+            data-brief={folds && says(cells[column.key]) ? briefOf(column) : undefined}
             data-head={cards ? column.head : undefined}
           >
             {body}
