@@ -94,7 +94,8 @@ export async function serveDesk(
   const shown = async (url: URL): Promise<Answer> => {
     const path = decodeURIComponent(url.pathname.slice(1)) || 'index.html';
     // What proves the forms of this start: a page of an earlier one goes on with it.
-    if (path === deskAnswers.here) return { status: 200, type: 'text/plain; charset=utf-8', body: secret };
+    if (path === deskAnswers.here)
+      return { status: 200, type: 'text/plain; charset=utf-8', body: `${start.house} ${secret}` };
     if (path.startsWith('desk/') && path.endsWith('.html')) {
       const has = await context(url);
       const html = await deskPageAt(path, url, has);

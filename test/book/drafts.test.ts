@@ -148,6 +148,13 @@ describe('without a price of its installation', () => {
       ],
     });
     expect(() => smallBook(chosen(unpriced), '2026-02-02', isDraft)).toThrow(/does not tell its labor/u);
+    const standard: Edits = {
+      'content/options/floor/cork.md': unpriced,
+      'content/rooms/study.md': [
+        ['    standard: oak\n    considering: [oak, pine]\n    chosen: pine\n', '    standard: cork\n'],
+      ],
+    };
+    expect(() => smallBook(standard, '2026-02-02', isDraft)).toThrow(/is the standard, and does not tell its labor/u);
     const free = unpriced.replace('$6.00 / sq ft', '$6.00 / sq ft, labor: $0 / sq ft');
     expect(smallBook(chosen(free), '2026-02-02', isDraft).selections.length).toBeGreaterThan(0);
   });

@@ -90,4 +90,49 @@ describe('a desk that ends while its pages are open', () => {
     expect(new URL(second.address).port).not.toBe(new URL(desk.address).port);
     await second.close();
   });
+
+  it('sends nothing to the desk of another house that has taken its address', async () => {
+    const port = Number(new URL(desk.address).port);
+    const neighbour = await smallHouse();
+    const before = await readFile(join(neighbour, study), 'utf8');
+    await page.goto(urlOf(`desk/record.html?path=${study}`));
+    await text().fill((await text().inputValue()).replace('name: Den', 'name: Meant for the first'));
+    await desk.close();
+    const theirs = await quietDesk(neighbour, port);
+    const other = await page.context().newPage();
+    await other.goto(theirs.address);
+    await says('The desk of another house is at this address now');
+    await page.getByRole('button', { name: 'Save' }).click();
+    await page.waitForTimeout(300);
+    expect(await readFile(join(neighbour, study), 'utf8')).toBe(before);
+    expect(await text().inputValue()).toContain('Meant for the first');
+    await other.close();
+    await theirs.close();
+    await rm(neighbour, { recursive: true, force: true });
+    desk = await quietDesk(dir, port);
+    await (await openInAnother()).close();
+  });
+
+  it('fills what was typed and not answered into the form of the same record alone', async () => {
+    const values = { ask: ['save'], path: [study], back: [''], text: ['Of the study'] };
+    const house = await page.locator('[data-house]').getAttribute('data-house');
+    const board = 'content/options/floor/oak.md';
+    await page.evaluate(
+      ([kept = '']) => sessionStorage.setItem('desk-refused', kept),
+      [JSON.stringify({ house, values })],
+    );
+    page.once('dialog', (dialog) => void dialog.accept());
+    await page.goto(urlOf(`desk/record.html?path=${board}`));
+    expect(await text().inputValue()).not.toBe('Of the study');
+    const back = await page.locator('form:has(textarea) input[name="back"]').inputValue();
+    const shown = { ...values, back: [back], path: [board], digest: ['of before'], text: ['Of the oak'] };
+    await page.evaluate(
+      ([kept = '']) => sessionStorage.setItem('desk-refused', kept),
+      [JSON.stringify({ house, values: shown })],
+    );
+    await page.reload();
+    expect(await text().inputValue()).toBe('Of the oak');
+    // Held against what it was written for.
+    expect(await page.locator('form:has(textarea) input[name="digest"]').inputValue()).toBe('of before');
+  });
 });

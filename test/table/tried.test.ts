@@ -48,6 +48,19 @@ describe('what follows from two picks', () => {
     expect(follows.summary).toContain(printMoney(to.money.today, 'always'));
   });
 
+  test('says which choices on their allowance are open, as prices beside options have these decided', async () => {
+    expect(follows.besidePrices).toBe('');
+    const { packed } = await packedDemo(day);
+    const alone = tryPicks(unpackHouse(packed))(
+      picks.filter(({ selection }) => selection === stone),
+      day,
+    ).value;
+    if (!alone) throw new Error('no book');
+    expect(whatFollows({ from, to: alone, selections: [stone], signedRooms: [] }).besidePrices).toBe(
+      'Still open on Stone facing and hearth: 1 choice. This total has it open, the prices beside options have it decided.',
+    );
+  });
+
   test('names what is tried, and instead of what', () => {
     expect(text('tried-choices', stone, 'now')).toBe('Full-bed ledge stone');
     expect(text('tried-choices', stone, 'was')).toMatch(/^instead of open/u);

@@ -171,11 +171,29 @@
   // Where nothing is said, the desk ended before it answered.
   if (text !== null && said && said.classList.contains('is-done')) sessionStorage.removeItem(kept);
   else if (text !== null) fill(JSON.parse(text));
+  function house() {
+    var mark = document.querySelector('[data-house]');
+    return mark && mark.dataset.house;
+  }
+  /* The form of the same house that is about the same, and leads back to the same page. */
+  function isSame(form, pairs) {
+    return (
+      pairs.house === house() &&
+      ['ask', 'back', 'path'].every(function (name) {
+        var field = form.elements[name];
+        return (field ? field.value : undefined) === (pairs.values[name] || [])[0];
+      })
+    );
+  }
   function fill(pairs) {
     var form = Array.prototype.find.call(document.forms, function (one) {
-      return one.elements.ask && one.elements.ask.value === pairs.ask;
+      return one.elements.ask && isSame(one, pairs);
     });
     if (!form) return;
+    // It is held against what it was written for, not against what is there by now.
+    ['was', 'digest'].forEach(function (name) {
+      if (form.elements[name] && pairs.values[name]) form.elements[name].value = pairs.values[name][0];
+    });
     sessionStorage.removeItem(kept);
     Array.prototype.forEach.call(form.elements, function (field) {
       if (!field.name || field.type === 'hidden' || field.type === 'file') return;
@@ -197,7 +215,7 @@
       if (typeof value === 'string' && name !== 'secret') (values[name] = values[name] || []).push(value);
     });
     try {
-      sessionStorage.setItem(kept, JSON.stringify({ ask: form.elements.ask.value, values: values }));
+      sessionStorage.setItem(kept, JSON.stringify({ house: house(), values: values }));
     } catch {
       // More than a window keeps: it stays where it was sent from.
     }

@@ -42,7 +42,9 @@
     return state === 'shut'
       ? [line('The desk was started again', '. ' + open + ' ' + stays)]
       : [
-          line('The desk has ended', '. Start it again in a terminal:'),
+          state === 'other'
+            ? line('The desk of another house is at this address now', '. Start this one again in a terminal:')
+            : line('The desk has ended', '. Start it again in a terminal:'),
           line('', command),
           line('', open + ' ' + stays),
         ];
@@ -86,9 +88,11 @@
         return '';
       })
       .then(function (said) {
-        var isHere = /^[\w-]{32}$/.test(said);
-        if (isHere) goOn(said);
-        else tell(elsewhere() ? 'elsewhere' : said === 'shut' ? 'shut' : 'ended');
+        var desk = /^(\w+) ([\w-]{32})$/.exec(said);
+        // What is written for one house is never sent to another that has taken its address.
+        var isHere = desk !== null && desk[1] === mark.dataset.house;
+        if (isHere) goOn(desk[2]);
+        else tell(elsewhere() ? 'elsewhere' : said === 'shut' ? 'shut' : desk ? 'other' : 'ended');
         return isHere;
       });
   }

@@ -1,10 +1,8 @@
 import { createHash } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
+import { ownFolder, ownFolderName } from './make-folder.js';
 import { writeAtomically } from './write-atomically.js';
-
-/** Where a house keeps what was computed once. Nothing in it is a record: it may be deleted at any time. */
-const keptFolder = '.bookmatch';
 
 /** Results of long computations, kept in a house folder under the digest of all that they came from. */
 export interface KeptResults {
@@ -16,27 +14,41 @@ export interface KeptResults {
 
 /** `key` is text that holds everything the value came from. Under a name of their own only the last of them is kept. */
 export function keptResults(houseDir: string, name?: string): KeptResults {
-  const folder = join(houseDir, keptFolder);
-  const pathOf = (key: string): string =>
-    name === undefined ? join(folder, 'compared', `${sha256(key)}.json`) : join(folder, `${name}.json`);
+  const nameOf = (key: string): string => (name === undefined ? join('compared', sha256(key)) : name);
+  const pathIn = (folder: string, key: string): string => join(folder, `${nameOf(key)}.json`);
   return {
     get: async (key) => {
-      const text = await readFile(pathOf(key), 'utf8').catch(() => '');
+      const path = pathIn(join(houseDir, ownFolderName), key);
+      // What is no file, such as a pipe, may never end.
+      const isFile = await stat(path).then(
+        (facts) => facts.isFile(),
+        () => false,
+      );
+      const text = isFile ? await readFile(path, 'utf8').catch(() => '') : '';
       const end = text.indexOf('\n');
       const value = text.slice(end + 1);
       // The first line proves that the rest is whole, and that it was kept for this key.
-      return end > 0 && text.slice(0, end) === sha256(key + value) ? (JSON.parse(value) as unknown) : undefined;
+      return end > 0 && text.slice(0, end) === sha256(key + value) ? parsed(value) : undefined;
     },
     put: async (key, value) => {
       const text = JSON.stringify(value);
       try {
+        const folder = await ownFolder(houseDir);
         await ignoreIn(folder);
-        await writeAtomically(pathOf(key), `${sha256(key + text)}\n${text}`);
+        await writeAtomically(pathIn(folder, key), `${sha256(key + text)}\n${text}`);
       } catch {
         // Said above.
       }
     },
   };
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
 }
 
 /** Git is told once: a build keeps some dozen results, and each file that is written waits for the disk. */

@@ -1,5 +1,5 @@
-import { mkdir, stat } from 'node:fs/promises';
-import { dirname } from 'node:path';
+import { lstat, mkdir, rm, stat } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
 
 /** Makes a folder and those above it that are not there, and answers the topmost that it made. Unlike Node's own `recursive`, which never ends where a disk
  *  has no room for a name below a folder that is there (Linux says so below /proc), each folder is tried twice at most. Rejects as `mkdir` does. */
@@ -30,3 +30,14 @@ export function isFolder(path: string): Promise<boolean> {
     () => false,
   );
 }
+
+/** The folder in which the program keeps what is no record: it may be deleted at any time. A house may come from anywhere: a link in its place, which would have the
+ *  program write elsewhere, is taken away, and so is a file. */
+export async function ownFolder(root: string): Promise<string> {
+  const folder = join(root, ownFolderName);
+  const found = await lstat(folder).catch(() => undefined);
+  if (found && !found.isDirectory()) await rm(folder);
+  return folder;
+}
+
+export const ownFolderName = '.bookmatch';

@@ -3,7 +3,7 @@ import { link, lstat, readdir, readFile, rename, rm, rmdir, writeFile } from 'no
 import { dirname, join } from 'node:path';
 import process from 'node:process';
 import { liesInside } from './lies-inside.js';
-import { isFolder, makeFolder } from './make-folder.js';
+import { isFolder, makeFolder, ownFolder, ownFolderName } from './make-folder.js';
 import { runs } from './runs.js';
 import { oneAtATime } from './one-at-a-time.js';
 import { syncFolder, writeAtomically } from './write-atomically.js';
@@ -23,13 +23,14 @@ interface Move {
   readonly to: string;
 }
 
-const folderOf = (root: string): string => join(root, '.bookmatch');
+const folderOf = (root: string): string => join(root, ownFolderName);
 const noteOf = (root: string): string => join(folderOf(root), 'begun.json');
 const made = /^new-(\d+)-[0-9a-f]{12}$/u;
 
 /** Makes a folder inside `root` in which files and folders are made before they are put in their places. Answers its path below `root`. */
 export async function makeStage(root: string): Promise<string> {
-  const path = `.bookmatch/new-${process.pid}-${randomBytes(6).toString('hex')}`;
+  await ownFolder(root);
+  const path = `${ownFolderName}/new-${process.pid}-${randomBytes(6).toString('hex')}`;
   await makeFolder(join(root, path));
   return path;
 }
@@ -73,7 +74,7 @@ export async function makeInPlace<T>(root: string, what: string, make: (stage: s
 
 /** What was made in a stage, by its names there. Parts that were put in their places within it may have left a folder for notes, which is none of it. */
 export async function partsIn(stage: string): Promise<readonly string[]> {
-  return (await readdir(stage)).filter((name) => name !== '.bookmatch');
+  return (await readdir(stage)).filter((name) => name !== ownFolderName);
 }
 
 /** Moves what was made in a stage to its places, all of it or none, in the same way. A folder takes the place of the one that is there. */
@@ -116,7 +117,7 @@ export async function finishBegun(
       if (begun.commit) await commit(begun.commit);
     }
     const left = await leftIn(root);
-    for (const name of left) await clearAway(root, `.bookmatch/${name}`);
+    for (const name of left) await clearAway(root, `${ownFolderName}/${name}`);
     return begun ?? (left.length > 0 ? 'nothing' : undefined);
   }).finally(() => rmdir(folderOf(root)).catch(() => undefined));
 }
@@ -135,9 +136,24 @@ async function leftIn(root: string): Promise<readonly string[]> {
 async function readNote(root: string): Promise<Begun | 'elsewhere' | undefined> {
   const text = await readFile(noteOf(root), 'utf8').catch(() => undefined);
   if (text === undefined) return undefined;
-  const begun = JSON.parse(text) as Begun;
+  const begun = begunIn(text);
+  if (!begun) return undefined;
   for (const { from, to } of begun.moves) if (!staged.test(from) || !(await isWithin(root, to))) return 'elsewhere';
   return begun;
+}
+
+/** Undefined where it is no note of a run: it is written whole or not at all, so that nothing was begun by it. */
+function begunIn(text: string): Begun | undefined {
+  try {
+    const begun = JSON.parse(text) as Partial<Begun> | null;
+    const isNote =
+      typeof begun?.what === 'string' &&
+      Array.isArray(begun.moves) &&
+      begun.moves.every((move: Partial<Move> | null) => typeof move?.from === 'string' && typeof move.to === 'string');
+    return isNote ? (begun as Begun) : undefined;
+  } catch {
+    return undefined;
+  }
 }
 
 const staged = /^\.bookmatch\/new-\d+-[0-9a-f]{12}\/[\w-][\w.-]*$/u;

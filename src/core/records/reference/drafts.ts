@@ -14,10 +14,12 @@ interface Chosen {
  *  chosen; an error where it is chosen and figures are made from what is missing. */
 export function draftReferences({ options, categories, rooms }: Draft): readonly Problem[] {
   const chosen = new Map<string, Chosen>();
-  const standard = new Set<string>();
+  const standard = new Map<string, Chosen>();
   for (const room of rooms) {
     for (const { category, path, ...selection } of room.selections) {
-      if (selection.standard !== undefined) standard.add(`${category}/${selection.standard}`);
+      const contracted = `${category}/${selection.standard ?? ''}`;
+      if (selection.standard !== undefined && !standard.has(contracted))
+        standard.set(contracted, { room, path: [...path, 'standard'] });
       const id = `${category}/${selection.chosen ?? ''}`;
       if (selection.chosen !== undefined && !chosen.has(id)) chosen.set(id, { room, path: [...path, 'chosen'] });
     }
@@ -27,12 +29,17 @@ export function draftReferences({ options, categories, rooms }: Draft): readonly
     if (!option.whole || !category?.rules || !isAsking(category) || !hasFamily(option, category)) return [];
     const id = `${option.category}/${option.slug}`;
     const untold = untoldOf(option.whole, { by: category.record.raw.measure.by, rules: category.rules });
-    const at = chosen.get(id);
-    const figured = at ? untold.filter((one) => isFigured(one, category)) : [];
+    const at = chosen.get(id) ?? standard.get(id);
+    // What the contract holds has a price, too.
+    const figured = chosen.has(id)
+      ? untold.filter((one) => isFigured(one, category))
+      : standard.has(id)
+        ? untold.filter(isOfPrice)
+        : [];
     const rest = untold.filter((one) => !figured.includes(one));
     return [
       ...(at && figured.length > 0 ? [untoldProblem(option, at, figured)] : []),
-      ...(rest.length > 0 ? [draftProblem(option, rest, at !== undefined || standard.has(id))] : []),
+      ...(rest.length > 0 ? [draftProblem(option, rest, at !== undefined)] : []),
     ];
   });
 }
@@ -49,13 +56,18 @@ function hasFamily({ record }: OptionDraft, category: CategoryDraft): boolean {
   return family === undefined || Object.hasOwn(category.record.raw.families ?? {}, family);
 }
 
+function isOfPrice({ key }: Pick<Untold, 'key'>): boolean {
+  return key.endsWith('.labor');
+}
+
 /** Days are figured from the lead time, prices with labor, quantities from what the measure works with. */
 function isFigured({ key }: Untold, { measuredFrom }: CategoryDraft): boolean {
-  return key === 'lead' || key.endsWith('.labor') || [...measuredFrom].some((name) => key === `attributes.${name}`);
+  return key === 'lead' || isOfPrice({ key }) || [...measuredFrom].some((name) => key === `attributes.${name}`);
 }
 
 function untoldProblem({ slug, record }: OptionDraft, { room, path }: Chosen, untold: readonly Untold[]): Problem {
-  const message = `'${slug}' is chosen, and does not tell its ${untoldWords(untold.map(byKey))}`;
+  const is = path.at(-1) === 'chosen' ? 'chosen' : 'the standard';
+  const message = `'${slug}' is ${is}, and does not tell its ${untoldWords(untold.map(byKey))}`;
   const fix = `write ${keysOf(untold)} in ${record.origin.file}`;
   return problemAt(room.record.origin, path, 'option-untold', message, { fix });
 }
