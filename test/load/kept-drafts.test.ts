@@ -44,7 +44,7 @@ test('check says the same with what it kept, without it, and with what is damage
   rmSync(folder(), { recursive: true });
   writeFileSync(folder(), 'not a folder');
   expect(await house.run('check')).toEqual(first);
-  rmSync(folder());
+  rmSync(folder(), { recursive: true });
 });
 
 test('what was kept is read in place of the history', async () => {
