@@ -1,7 +1,7 @@
 import { readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { OpenDesk } from '../../src/cli/desk.js';
 import { quietDesk, smallHouse } from '../desk/small-house.js';
 import { violationsOn } from './axe.js';
@@ -41,7 +41,20 @@ const own = [
 ];
 const record = (): Promise<string> => readFile(join(dir, 'content/rooms/study.md'), 'utf8');
 
-describe('a desk in a browser', () => {
+// Each begins with the record as it was, whatever became of the one before; a machine with more to do than it can may lose a window's word: it is asked once more.
+describe('a desk in a browser', { retry: 1 }, () => {
+  let begun = '';
+  beforeAll(async () => void (begun = await record()));
+  beforeEach(async () => {
+    if ((await record()) === begun) return;
+    await writeFile(join(dir, 'content/rooms/study.md'), begun);
+    await page.goto(urlOf('desk/index.html'));
+    await page.evaluate(() => {
+      sessionStorage.clear();
+      localStorage.clear();
+    });
+  });
+
   it('has no violation that axe finds, on its own pages and above those of the book', async () => {
     const choice = 'choices/study/ceiling-board/ceiling.html';
     expect(await violationsOn(page, [...own, choice, 'rooms/study.html'], urlOf)).toEqual({ light: [], dark: [] });
