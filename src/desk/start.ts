@@ -15,9 +15,7 @@ export function newStart(dir: string, again: string): DeskStart {
   return {
     secret: newSecret(),
     again,
-    house: digestOfText(dir)
-      .replace(/^sha256:/u, '')
-      .slice(0, 12),
+    house: digestOfText(dir).slice(0, 12),
   };
 }
 

@@ -4,7 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { OpenDesk } from '../../src/cli/desk.js';
 import { quietDesk, smallHouse, study } from '../desk/small-house.js';
-import { openBrowser } from './open-browser.js';
+import { deskInBrowser } from './desk-in-browser.js';
 
 let dir: string;
 let desk: OpenDesk;
@@ -12,9 +12,7 @@ let browser: Browser;
 let page: Page;
 
 beforeAll(async () => {
-  dir = await smallHouse();
-  [desk, browser] = await Promise.all([quietDesk(dir), openBrowser()]);
-  page = await (await browser.newContext()).newPage();
+  ({ dir, desk, browser, page } = await deskInBrowser());
   await page.goto(desk.address);
 });
 
