@@ -11,7 +11,7 @@ import type { Book } from '../src/core/book/index.js';
 import { composeBook, loadHouse, recordsDigest, type LoadedHouse } from '../src/disk/load/index.js';
 import { pageScript } from '../src/disk/program/index.js';
 import { makeBookPdf } from '../src/print/index.js';
-import { makeDrawable } from '../src/print/drawable.js';
+import { pdfJob } from '../src/print/set-pdf.js';
 import { makeSheets } from '../src/print/sheets/index.js';
 import { typeset } from '../src/print/typeset.js';
 import { writeSite } from '../src/site/index.js';
@@ -176,8 +176,8 @@ async function writeBare(pages: readonly { path: string; text: string }[]): Prom
 
 async function benchPdf(book: Book): Promise<void> {
   const ours = await best(3, () => makeBookPdf(book));
-  const sheets = makeDrawable(makeSheets(book)).model;
-  const bare = await best(3, () => typeset(sheets));
+  const { sheets, kind } = pdfJob('book', makeSheets(book)).job;
+  const bare = await best(3, () => typeset(sheets, kind));
   report('the printed book', ours, bare, 'bare Typst with the finished sheets');
 }
 

@@ -17,7 +17,11 @@ await Promise.all([buildProgram(), buildPageScript(), declare()]);
 async function buildProgram(): Promise<void> {
   await build({
     absWorkingDir: root,
-    entryPoints: { bookmatch: 'src/cli/bookmatch.ts', index: 'src/api/index.ts' },
+    entryPoints: {
+      bookmatch: 'src/cli/bookmatch.ts',
+      index: 'src/api/index.ts',
+      'press-process': 'src/print/press-process.ts',
+    },
     outdir: dist,
     chunkNames: 'part/[name]-[hash]',
     bundle: true,

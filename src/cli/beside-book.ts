@@ -17,22 +17,28 @@ export async function tryingOf({ book, open }: Pick<LoadedFor, 'book' | 'open'>)
   return { trying: { house: packHouse({ ...house, snapshot }, book), script: await pageScript() } };
 }
 
+/** What is made while other work goes on. Where that fails first, nobody waits for it. */
+export function meanwhile<Made>(made: Promise<Made>): Promise<Made> {
+  made.catch(() => undefined);
+  return made;
+}
+
 /** The book to print and sign. */
 export async function bookPdf(book: Book, keep: KeepPdf = makeAnew): Promise<BookPdf> {
   const { makeBookPdf } = await import('../print/index.js');
-  return keep('book', book, () => makeBookPdf(book));
+  return keep('book', book, (set) => makeBookPdf(book, undefined, set));
 }
 
 /** A trade's handout to print. */
 export async function handoutPdf(handout: Handout, keep: KeepPdf = makeAnew): Promise<BookPdf> {
   const { makeHandoutPdf } = await import('../print/index.js');
-  return keep(`handout-${handout.cover.trade.slug}`, handout, () => makeHandoutPdf(handout));
+  return keep(`handout-${handout.cover.trade.slug}`, handout, (set) => makeHandoutPdf(handout, set));
 }
 
 /** A change order to print and sign. */
 export async function changeOrderPdf(book: Book, order: BookChangeOrder, keep: KeepPdf = makeAnew): Promise<BookPdf> {
   const { makeChangeOrderPdf } = await import('../print/index.js');
-  return keep(`change-${recordNumber(order.number)}`, book, () => makeChangeOrderPdf(book, order));
+  return keep(`change-${recordNumber(order.number)}`, book, (set) => makeChangeOrderPdf(book, order, set));
 }
 
 /** Each change order to print and sign, by its number. */

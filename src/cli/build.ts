@@ -7,7 +7,7 @@ import { readPhotos, withTextDiffs } from '../disk/load/index.js';
 import type { Beside } from '../site/index.js';
 import { makeInPlace, refuseForeign, writeAtomically, writeTree } from '../disk/store/index.js';
 import { printableJson, type Problem } from '../base/problem/index.js';
-import { bookPdf, changeOrderFiles, tryingOf } from './beside-book.js';
+import { bookPdf, changeOrderFiles, meanwhile, tryingOf } from './beside-book.js';
 import type { Console } from './console.js';
 import {
   checkHouseDir,
@@ -96,13 +96,16 @@ interface Parts {
 async function makeParts(loaded: LoadedFor, book: Book, out: string, console: Console): Promise<Parts> {
   const { undrawnProblems } = await import('../print/index.js');
   const { writeSite } = await import('../site/index.js');
-  const { writeHandouts } = await import('./write-handouts.js');
+  const { printHandouts, writeHandouts } = await import('./write-handouts.js');
   console.doing('printing the book');
   const keep = keptPdfs(loaded.open.dir);
-  const pdf = await bookPdf(book, keep);
+  const printed = meanwhile(bookPdf(book, keep));
   console.doing('comparing with the last issue');
   const sinceLast = changesSince(book, loaded.since, loaded.open, console);
+  const sinceBefore = changesSince(book, loaded.before, loaded.open, console);
   const since = await writeSince(book, sinceLast(), out, console);
+  const orders = meanwhile(changeOrderFiles(book, keep));
+  const handouts = printHandouts(book, handoutStamps(book, sinceLast, sinceBefore), book.trades, keep);
   console.doing('making the pages');
   const { photos, problems: unshown } = await readPhotos(loaded.open);
   const pages = await writeSite(book, out, {
@@ -113,14 +116,14 @@ async function makeParts(loaded: LoadedFor, book: Book, out: string, console: Co
     ...(await tryingOf(loaded)),
     photos,
   });
-  await writeAtomically(join(out, 'book.pdf'), pdf.pdf);
   await writeTree(join(out, 'data'), dataFiles(book));
+  const { trades, undrawn } = await writeHandouts(handouts, out, console);
   console.doing('printing the change orders');
-  await writeTree(join(out, 'change-orders'), await changeOrderFiles(book, keep));
-  const sinceBefore = changesSince(book, loaded.before, loaded.open, console);
-  const stamps = handoutStamps(book, sinceLast, sinceBefore);
-  const { trades, undrawn } = await writeHandouts(book, out, stamps, console, book.trades, keep);
-  const problems = [...unshown, ...undrawnProblems([...pdf.undrawn, ...undrawn], book.sources)];
+  await writeTree(join(out, 'change-orders'), await orders);
+  console.doing('printing the book');
+  const { pdf, undrawn: undrawnInBook } = await printed;
+  await writeAtomically(join(out, 'book.pdf'), pdf);
+  const problems = [...unshown, ...undrawnProblems([...undrawnInBook, ...undrawn], book.sources)];
   return { pages: pages.length, trades, problems };
 }
 

@@ -17,6 +17,7 @@ import {
   type HouseOptions,
   type LoadedFor,
 } from './house-options.js';
+import { keptPdfs } from './kept-pdfs.js';
 import { stampsOf } from './stamp-handout.js';
 import { UsageError } from './usage-error.js';
 import { writeOrRefuse } from './write-or-refuse.js';
@@ -83,8 +84,9 @@ function writeForTrades(loaded: LoadedBook, who: string, console: Console): Fill
   const trades = tradesFor(who, book.trades);
   const stamps = stampsOf(loaded, book, console);
   return async (fresh) => {
-    const { writeHandouts } = await import('./write-handouts.js');
-    return (await writeHandouts(book, fresh, stamps, console, trades)).undrawn;
+    const { printHandouts, writeHandouts } = await import('./write-handouts.js');
+    const handouts = printHandouts(book, stamps, trades, keptPdfs(loaded.open.dir));
+    return (await writeHandouts(handouts, fresh, console)).undrawn;
   };
 }
 

@@ -4,4 +4,6 @@ export * from './book-pdf.js';
 export * from './change-order-pdf.js';
 export { undrawnProblems, type Undrawn } from './drawable.js';
 export * from './handout/index.js';
+export { openPress } from './press.js';
+export { type SetPdf } from './set-pdf.js';
 export * from './sheet-pdf.js';

@@ -1,6 +1,5 @@
 import { join } from 'node:path';
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
-import { isMetric } from '../base/units/index.js';
 import { programPath } from '../disk/program/index.js';
 import { bookFonts } from './fonts.js';
 import { layOut } from './lay-out.js';
@@ -23,20 +22,20 @@ const workspace = programPath('src/print/typst');
 
 let compiler: NodeCompiler | undefined;
 
-/** Lays the sheets out by `typst/<kind>.typ` as a tagged PDF (PDF/UA-1) and says where the boxes to fill in are. The templates
+/** A template of `typst/`. */
+export type SheetKind = 'book' | 'change-order' | 'handout' | 'one-sheet';
+
+/** Lays sheets, as JSON, out by `typst/<kind>.typ` as a tagged PDF (PDF/UA-1) and says where the boxes to fill in are. The templates
  *  belong to the program: when they fail, that is a fault of the program and is thrown. */
 export function typeset(
-  sheets: object,
-  kind: 'book' | 'change-order' | 'handout' | 'one-sheet' = 'book',
+  sheets: string,
+  kind: SheetKind,
 ): { readonly pdf: Uint8Array; readonly fields: readonly PlacedField[] } {
   compiler ??= NodeCompiler.create({
     workspace,
     fontArgs: [{ fontBlobs: bookFonts().map(({ bytes }) => Buffer.from(bytes)) }],
   });
-  compiler.mapShadow(
-    join(workspace, `${kind}.json`),
-    Buffer.from(JSON.stringify({ ...sheets, paper: isMetric() ? 'a4' : 'us-letter' })),
-  );
+  compiler.mapShadow(join(workspace, `${kind}.json`), Buffer.from(sheets));
   const compiled = layOut(compiler, join(workspace, `${kind}.typ`));
   const document = compiled.result;
   if (!document) {

@@ -2,6 +2,7 @@ import { PDFDict, PDFDocument, PDFName, PDFSignature, PDFTextField } from 'pdf-l
 import { beforeAll, describe, expect, it } from 'vitest';
 import { makeBookPdf } from '../../src/print/index.js';
 import { makeSheets } from '../../src/print/sheets/index.js';
+import { pdfJob } from '../../src/print/set-pdf.js';
 import { typeset } from '../../src/print/typeset.js';
 import { makeFixture } from './fixture.js';
 import { putDown } from './tool.js';
@@ -62,7 +63,8 @@ describe('fields', () => {
   });
 
   it('lie where the layout drew their boxes', () => {
-    const { fields } = typeset(makeSheets(makeFixture()));
+    const { sheets, kind } = pdfJob('book', makeSheets(makeFixture())).job;
+    const { fields } = typeset(sheets, kind);
     for (const { name, page, x, y, width, height } of fields) {
       const [widget] = document.getForm().getField(name).acroField.getWidgets();
       const top = document.getPage(page - 1).getHeight();

@@ -3,5 +3,6 @@
 export { programDigest } from './digest.js';
 export { pathBelow } from './path-below.js';
 export { packagePath, programPath } from './folder.js';
+export { ownProcess, type OwnProcess } from './own-process.js';
 export { builtPageScript, pageScript } from './page-script.js';
 export { programVersion } from './version.js';
