@@ -3,6 +3,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
 import process from 'node:process';
+import { layoutEnvironment } from '../src/print/layout-environment.js';
 
 /** The whole test of the project in one command: tools, generated files, then style, types and arrows, then every test. The last
  *  line counts the tests. */
@@ -11,6 +12,7 @@ interface Step {
   readonly name: string;
   readonly command: string;
   readonly args: readonly string[];
+  readonly env?: Readonly<Record<string, string>>;
 }
 
 const bin = (name: string, ...args: string[]) => ({ command: join('node_modules', '.bin', name), args });
@@ -45,6 +47,7 @@ async function main(): Promise<number> {
   const tests = {
     name: 'tests',
     ...bin('vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`),
+    env: layoutEnvironment,
   };
   if (!(await runStep(tests))) failed.push('tests');
   if (failed.length > 0) console.error(`\nNot in order: ${failed.join(', ')}`);
@@ -76,10 +79,13 @@ async function failedOf(steps: readonly Step[]): Promise<readonly string[]> {
   return failed;
 }
 
-async function runStep({ name, command, args }: Step): Promise<boolean> {
+async function runStep({ name, command, args, env = {} }: Step): Promise<boolean> {
   const started = Date.now();
   const output: string[] = [];
-  const child = spawn(command, args, { stdio: ['ignore', 'pipe', 'pipe'], env: { ...process.env, NO_COLOR: '1' } });
+  const child = spawn(command, args, {
+    stdio: ['ignore', 'pipe', 'pipe'],
+    env: { ...env, ...process.env, NO_COLOR: '1' },
+  });
   child.stdout.on('data', (chunk: Buffer) => output.push(chunk.toString()));
   child.stderr.on('data', (chunk: Buffer) => output.push(chunk.toString()));
   const code = await new Promise((done) => child.on('close', done).on('error', () => done(1)));

@@ -1,7 +1,7 @@
 import { fork, type ChildProcess } from 'node:child_process';
-import { availableParallelism } from 'node:os';
 import process from 'node:process';
 import { ownProcess, programPath, type OwnProcess } from '../disk/program/index.js';
+import { layoutEnvironment } from './layout-environment.js';
 import { setPdf, type PdfJob, type SetPdf } from './set-pdf.js';
 
 export interface PressOrder {
@@ -17,14 +17,6 @@ interface Waiting {
   readonly done: (pdf: Uint8Array | Promise<Uint8Array>) => void;
   readonly failed: (error: Error) => void;
 }
-
-/** What the layout of pages is told by its environment: a core is left to who asks for them (`RAYON_NUM_THREADS`, rayon's documentation), and memory, of which it takes
- *  much bit by bit, is asked for in large pieces where the C library is glibc ("Memory Allocation Tunables" of its manual). */
-const environment = {
-  RAYON_NUM_THREADS: String(Math.max(1, availableParallelism() - 1)),
-  MALLOC_TOP_PAD_: String(64 * 2 ** 20),
-  GLIBC_TUNABLES: 'glibc.malloc.hugetlb=1',
-};
 
 /** Milliseconds. To begin anew takes a second; what lays pages out keeps some hundred megabytes. */
 const idleTime = 5_000;
@@ -43,7 +35,7 @@ export function openPress(by: OwnProcess = ownProcess('src/print/press-process.t
     const begun = fork(by.file, {
       execArgv: [...by.execArgv],
       cwd: programPath('.'),
-      env: { ...environment, ...process.env },
+      env: { ...layoutEnvironment, ...process.env },
       serialization: 'advanced',
       stdio: ['ignore', 'ignore', 'ignore', 'ipc'],
     });
