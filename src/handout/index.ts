@@ -13,5 +13,5 @@ export {
   type CopyWords,
   type NextRoomWords,
 } from './card-words.js';
-export { sheetAddress } from './sheet-address.js';
+export { sheetAddress, tradeAt } from './sheet-address.js';
 export { standingOf, type Standing } from './standing.js';

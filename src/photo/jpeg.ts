@@ -4,6 +4,9 @@ import { orientationIn, orientationSegment } from './orientation.js';
 
 const [startOfScan, endOfImage] = [0xda, 0xd9];
 
+/** A camera makes one or some ten; each goes over the whole picture once more. A bound of ours. */
+const mostScans = 100;
+
 interface Segment {
   readonly marker: number;
   /** With its marker and length, and behind the start of a scan what is scanned. */
@@ -20,6 +23,8 @@ export function stripJpeg(bytes: Uint8Array): Reading<Stripped> {
   const [frame] = frames;
   if (!frame || frames.length > 1 || frame.data.length < 6)
     return unread('the JPEG has no picture', 'take another one');
+  if (segments.filter(({ marker }) => marker === startOfScan).length > mostScans)
+    return unread('the JPEG is drawn in more passes than any camera makes', 'save it anew');
   const turned = segments.map(({ marker, data }) => (marker === 0xe1 ? orientationIn(data) : undefined));
   const orientation = turned.find((one) => one !== undefined) ?? 1;
   const view = viewOf(frame.data);

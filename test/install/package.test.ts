@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import process from 'node:process';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { codedPicture } from '../signoff/coded-picture.js';
 
 /** The package as somebody gets it: built, packed, and installed in an empty folder elsewhere with what it needs to run. */
 const root = join(import.meta.dirname, '../..');
@@ -116,6 +117,14 @@ describe('the command', () => {
     minutes,
   );
 
+  test('reads the code in a picture by what was installed with it', () => {
+    const picture = join(folder, 'picture');
+    writeFileSync(picture, codedPicture('tel:5550117'));
+    expect(() => bookmatch('verify', picture, '--house', house)).toThrow(
+      "its code is that of no printed sheet, and says 'tel:5550117'",
+    );
+  });
+
   test.each([
     // Colors of problems are one small file.
     ['bookmatch.js', /^(?:commander|picocolors|temporal-polyfill)$/u],
@@ -124,6 +133,8 @@ describe('the command', () => {
     ['check', /^(?!.*(?:eleventy|typst|pdf|pkijs|asn1js|forge|preact))/u],
     ['build', /^(?!.*(?:eleventy|typst|pdf|pkijs|asn1js|forge))/u],
     ['sign', /^(?!.*(?:eleventy|typst|preact|markdown-it))/u],
+    // What decodes pictures is for who hands it one.
+    ['verify', /^(?!.*(?:eleventy|typst|preact|zxing|jsquash))/u],
   ])('%s brings no package along before it needs it', (name, expected) => {
     const packages = packagesOf(fileOf(name));
     expect(packages.size).toBeGreaterThan(1);

@@ -6,7 +6,7 @@ interface Read<T> {
   readonly value: T;
 }
 
-interface Unread {
+export interface Unread {
   readonly ok: false;
   /** Half a sentence that follows the text: "'14' has no unit". */
   readonly why: string;

@@ -18,6 +18,7 @@ export { wallsBetween, type WallBetween } from './walls-between.js';
 export { openIn } from './open-in.js';
 export { picturedRoom } from './pictured-room.js';
 export { lookUp, type LookUp } from './look-up.js';
+export { codeAddress, codeDigits, readCodeAddress, type CodeSays } from './code-address.js';
 export { lastIssue } from './last-issue.js';
 export { groupBy } from './group-by.js';
 export { placeGroup, placeGroups } from './place-group.js';

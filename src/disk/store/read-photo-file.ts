@@ -1,7 +1,7 @@
 import { open, realpath } from 'node:fs/promises';
 import { constants } from 'node:fs';
 import { join, sep } from 'node:path';
-import { largestPhoto, readPhoto, type Photo } from '../../photo/index.js';
+import { largestPhoto, readPhoto, tooManyBytes, type Photo } from '../../photo/index.js';
 import { unread, type Reading } from '../../base/units/index.js';
 import { noted } from './reads.js';
 
@@ -25,14 +25,7 @@ async function readWithin(dir: string, path: string): Promise<Reading<Photo>> {
   try {
     const facts = await file.stat();
     if (!facts.isFile()) return unread(`${path} is no file`, 'put a photograph in its place');
-    if (facts.size > largestPhoto) {
-      const size = (facts.size / 1_000_000).toFixed(1);
-      return unread(
-        `${path} has ${size} MB; a photograph has ${largestPhoto / 1_000_000} MB at most`,
-        'make it smaller',
-      );
-    }
-    const photo = readPhoto(await file.readFile());
+    const photo = facts.size > largestPhoto ? tooManyBytes(facts.size) : readPhoto(await file.readFile());
     return photo.ok ? photo : unread(`${path}: ${photo.why}`, photo.fix);
   } finally {
     await file.close();

@@ -1,4 +1,4 @@
-import { lastIssue, type Book, type BookIssue } from '../../core/book/index.js';
+import { codeDigits, lastIssue, type Book, type BookIssue } from '../../core/book/index.js';
 import { shortDigest } from '../../base/units/index.js';
 import { tradeDigests } from '../digest/index.js';
 
@@ -14,18 +14,18 @@ export interface SheetStanding {
   readonly toCome: readonly string[];
 }
 
-/** The fewest hexadecimal digits that tell a sheet: as many as the code on it has. */
-export const fewestDigits = 5;
-
-/** `4F2A-91C0-77BE` as it is printed, or the beginning of it, in hexadecimal digits; undefined for any other text. */
+/** `4F2A-91C0-77BE` as it is printed, or the beginning of it, in hexadecimal digits: at least as many as the code on a sheet has. Undefined for any
+ *  other text. */
 export function printedDigest(text: string): string | undefined {
   const digits = text.trim().replaceAll(/[-\s]/gu, '').toLowerCase();
-  return /^[0-9a-f]+$/u.test(digits) && digits.length >= fewestDigits && digits.length <= 64 ? digits : undefined;
+  return /^[0-9a-f]+$/u.test(digits) && digits.length >= codeDigits && digits.length <= 64 ? digits : undefined;
 }
 
-/** `digest`: hexadecimal digits that the digest of an issue begins with. The same records can be issued twice: the newest is meant. */
-export function sheetStanding(book: Book, digest: string): SheetStanding {
-  const issue = book.issues.findLast((one) => one.digest.startsWith(digest));
+/** `digest`: hexadecimal digits that the digest of an issue begins with. The same records can be issued twice: without a `number`, the newest is meant. */
+export function sheetStanding(book: Book, digest: string, number?: number): SheetStanding {
+  const issue = book.issues.findLast(
+    (one) => one.digest.startsWith(digest) && (number === undefined || one.number === number),
+  );
   const current = lastIssue(book);
   const among = (one: BookIssue, other: Readonly<Record<string, string>>): readonly string[] =>
     book.trades.flatMap(({ slug }) => (one.trades[slug] === other[slug] ? [] : [slug]));
