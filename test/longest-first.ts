@@ -35,6 +35,8 @@ const long = [
   'test/book/demo-layout.test.ts',
   'test/print/demo-pdfs.test.ts',
   'test/print/hostile.test.ts',
+  'test/print/book-code.test.ts',
+  'test/cli/verify-photo.test.ts',
   'test/signoff/sign.test.ts',
 ];
 

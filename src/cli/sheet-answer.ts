@@ -1,4 +1,4 @@
-import type { BookIssue, LookUp } from '../core/book/index.js';
+import type { BookChangeOrder, BookIssue, LookUp } from '../core/book/index.js';
 import { joinWords, printDay } from '../base/units/index.js';
 import type { SheetStanding } from '../signoff/index.js';
 
@@ -13,6 +13,8 @@ export interface AskedSheet {
 /** What is said of a sheet. */
 export interface SheetAnswer {
   readonly isCurrent: boolean;
+  /** Is it of an issue, or of a change order, of the house? */
+  readonly isKnown: boolean;
   /** Lines, each with its end. */
   readonly words: string;
   /** The same for programs. */
@@ -26,7 +28,21 @@ export function sheetAnswer(sheet: AskedSheet, standing: SheetStanding, look: Lo
   const { issue, current, changed, toCome } = standing;
   const isCurrent = issue !== undefined && issue.number === current?.number;
   const facts = { issue: issue?.number, current: current?.number, trade: sheet.trade, changed, toCome };
-  return { isCurrent, facts, words: wordsOf(sheet, standing, isCurrent, look) };
+  return { isCurrent, isKnown: issue !== undefined, facts, words: wordsOf(sheet, standing, isCurrent, look) };
+}
+
+/** What is said of a sheet of a change order that stands in the records as the sheet has it. */
+export function changeOrderAnswer(
+  name: string,
+  { number, state, proposedOn, decidedOn }: BookChangeOrder,
+): SheetAnswer {
+  const day = printDay(decidedOn ?? proposedOn);
+  return {
+    isCurrent: state === 'proposed' || state === 'approved',
+    isKnown: true,
+    words: `${name}: change order ${number} as it is recorded, ${state === 'void' ? 'voided' : state} on ${day}.\n`,
+    facts: { changeOrder: number, state },
+  };
 }
 
 function wordsOf(
@@ -35,7 +51,7 @@ function wordsOf(
   isCurrent: boolean,
   look: LookUp,
 ): string {
-  if (!issue) return `${name}: no issue of ${look.book.house.name} has this digest.\n`;
+  if (!issue) return `${name}: no issue and no change order of ${look.book.house.name} has this digest.\n`;
   const lines = [`${name}: ${issueWords(issue)}${isCurrent ? ', the current one' : ''}.`];
   if (issue.void) lines.push(`It was voided on ${printDay(issue.void.on)}: ${issue.void.why}`);
   if (!isCurrent) lines.push(`${current ? `Superseded by ${issueWords(current)}` : 'No issue counts today'}.`);

@@ -1,8 +1,8 @@
 import { lookUp, type Book } from '../core/book/index.js';
 import { printable, printableJson } from '../base/problem/index.js';
 import { readCodes, sheetOfCode, type FoundCode, type SheetOfCode } from '../signoff/codes/index.js';
-import { sheetStanding } from '../signoff/index.js';
-import { notProven, sheetAnswer, type SheetAnswer } from './sheet-answer.js';
+import { changeOrderOf, sheetStanding } from '../signoff/index.js';
+import { changeOrderAnswer, notProven, sheetAnswer, type SheetAnswer } from './sheet-answer.js';
 import { bookFor, type AskedOf } from './verify-sheet.js';
 
 /** Tells of each code in a photograph of sheets whether its sheet is of the issue that counts, as of a digest that was typed. Answers the exit code: 0 where
@@ -20,8 +20,8 @@ export async function verifyPhoto(file: string, photo: Uint8Array, asked: AskedO
     const told = answers.map(({ code, answer }) => ({ code: code.text, ...answer.facts }));
     console.out(`${printableJson({ codes: told })}\n`);
   } else {
-    const isOfIssue = answers.some(({ answer }) => answer.isOfIssue);
-    console.out(`${answers.map(({ answer }) => answer.words).join('\n')}${isOfIssue ? notProven : ''}`);
+    const isKnown = answers.some(({ answer }) => answer.isKnown);
+    console.out(`${answers.map(({ answer }) => answer.words).join('\n')}${isKnown ? notProven : ''}`);
   }
   return answers.every(({ answer }) => answer.isCurrent) ? 0 : 1;
 }
@@ -35,11 +35,7 @@ function refuse(file: string, why: string, { console, json }: AskedOf): number {
   return 1;
 }
 
-interface PhotoAnswer extends SheetAnswer {
-  readonly isOfIssue: boolean;
-}
-
-function answerTo(file: string, { text, count }: FoundCode, book: Book): PhotoAnswer {
+function answerTo(file: string, { text, count }: FoundCode, book: Book): SheetAnswer {
   const sheet = sheetOfCode(text, book.house);
   if (!sheet.ok) {
     const its = count === 1 ? 'its code' : `each of ${count} codes in it`;
@@ -48,29 +44,41 @@ function answerTo(file: string, { text, count }: FoundCode, book: Book): PhotoAn
   return answerOf(file, count, sheet.value, book);
 }
 
-function refused(file: string, why: string, facts: object = {}): PhotoAnswer {
+function refused(file: string, why: string, facts: object = {}): SheetAnswer {
   return {
     isCurrent: false,
-    isOfIssue: false,
+    isKnown: false,
     words: `${file}: ${why}.\n`,
     facts: { ...facts, problem: printable(why) },
   };
 }
 
-function answerOf(file: string, count: number, { trade, stamp }: SheetOfCode, book: Book): PhotoAnswer {
+function answerOf(file: string, count: number, { of, trade, stamp }: SheetOfCode, book: Book): SheetAnswer {
   const look = lookUp(book);
-  if (!book.trades.some(({ slug }) => slug === trade))
-    return refused(file, `its code is of a handout of '${trade}', a trade that ${book.house.name} does not have`);
-  const called = `${count === 1 ? 'a sheet' : `${count} sheets`} of the handout ${look.tradeName(trade)}`;
-  if (!stamp) {
-    const why = `${called}, which was never issued: ask the builder before you build from it`;
-    return refused(file, why, { trade });
-  }
+  const { name: house } = book.house;
+  if (trade !== undefined && !book.trades.some(({ slug }) => slug === trade))
+    return refused(file, `its code is of a handout of '${trade}', a trade that ${house} does not have`);
+  const what =
+    trade === undefined ? (of === 'book' ? 'the book' : 'a change order') : `the handout ${look.tradeName(trade)}`;
+  const called = `${count === 1 ? 'a sheet' : `${count} sheets`} of ${what}`;
+  const facts = { ...(trade !== undefined && { trade }) };
+  if (!stamp) return refused(file, `${called}, which was never issued: ${ask}`, facts);
   const { number, digest } = stamp;
-  const standing = sheetStanding(book, digest, number);
-  if (!standing.issue) {
-    const why = `${called}, which says issue ${number} with a digest that is no such issue's of ${book.house.name}: ask the builder before you build from it`;
-    return refused(file, why, { trade });
+  if (of === 'change order') {
+    const order = changeOrderOf(book, stamp);
+    if (order) return changeOrderAnswer(`${file}, ${called}`, order);
+    return refused(
+      file,
+      `${called}, number ${number}, that ${house} does not have so: it was drafted anew since, or is of another house`,
+    );
   }
-  return { ...sheetAnswer({ name: `${file}, ${called}`, trade }, standing, look), isOfIssue: true };
+  const standing = sheetStanding(book, digest, number);
+  if (standing.issue) return sheetAnswer({ name: `${file}, ${called}`, ...facts }, standing, look);
+  return refused(
+    file,
+    `${called}, which says issue ${number} with a digest that is no such issue's of ${house}: ${ask}`,
+    facts,
+  );
 }
+
+const ask = 'ask the builder before you build from it';

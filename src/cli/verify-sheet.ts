@@ -1,12 +1,12 @@
 import { existsSync } from 'node:fs';
-import { lookUp, type Book, type LookUp } from '../core/book/index.js';
+import { lookUp, type Book } from '../core/book/index.js';
 import { printableJson } from '../base/problem/index.js';
 import { shortDigest } from '../base/units/index.js';
-import { issueOnPages, printedDigest, sheetStanding, type SheetStanding } from '../signoff/index.js';
+import { changeOrderOf, issueOnPages, printedDigest, sheetStanding } from '../signoff/index.js';
 import { printedText } from '../signoff/verify/index.js';
 import type { Console } from './console.js';
 import { loadFor, reportProblems } from './house-options.js';
-import { notProven, sheetAnswer, type AskedSheet } from './sheet-answer.js';
+import { changeOrderAnswer, notProven, sheetAnswer, type SheetAnswer } from './sheet-answer.js';
 import { UsageError } from './usage-error.js';
 
 /** The digits of a digest that was typed from a sheet of paper; undefined where a file was named. */
@@ -21,11 +21,13 @@ export interface AskedOf {
   readonly json?: boolean;
 }
 
-/** Tells by the digest on a sheet whether it is of the issue that counts. Answers the exit code: 0 where it is. */
+/** Tells by the digest on a sheet whether it is of the issue that counts, or of a change order as it is recorded. Answers the exit code: 0 where it is. */
 export async function verifyDigest(digest: string, asked: AskedOf): Promise<number> {
   const book = await bookFor(asked);
   if (!book) return 1;
-  return tell({ name: shortDigest(digest) }, sheetStanding(book, digest), lookUp(book), asked);
+  const [name, standing, look] = [shortDigest(digest), sheetStanding(book, digest), lookUp(book)];
+  const order = standing.issue ? undefined : changeOrderOf(book, { digest });
+  return tell(order ? changeOrderAnswer(name, order) : sheetAnswer({ name }, standing, look), asked);
 }
 
 /** Tells the same of a handout's PDF, by what is printed on its pages, for its trade. `data`: the attached `handout.json`. */
@@ -43,12 +45,8 @@ export async function verifyHandout(
     asked.console.out(`${file}: the digest of no issue of the house is printed on its pages.\n`);
     return 1;
   }
-  return tell(
-    { name: file, ...(trade !== undefined && { trade }) },
-    sheetStanding(book, issue.digest),
-    lookUp(book),
-    asked,
-  );
+  const sheet = { name: file, ...(trade !== undefined && { trade }) };
+  return tell(sheetAnswer(sheet, sheetStanding(book, issue.digest), lookUp(book)), asked);
 }
 
 function tradeIn(data: Uint8Array): string | undefined {
@@ -69,9 +67,8 @@ export async function bookFor({ house, console }: AskedOf): Promise<Book | undef
   return book;
 }
 
-function tell(sheet: AskedSheet, standing: SheetStanding, look: LookUp, { console, json }: AskedOf): number {
-  const { isCurrent, words, facts } = sheetAnswer(sheet, standing, look);
+function tell({ isCurrent, isKnown, words, facts }: SheetAnswer, { console, json }: AskedOf): number {
   if (json === true) console.out(`${printableJson(facts)}\n`);
-  else console.out(standing.issue ? `${words}${notProven}` : words);
+  else console.out(isKnown ? `${words}${notProven}` : words);
   return isCurrent ? 0 : 1;
 }

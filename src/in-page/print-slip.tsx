@@ -1,5 +1,5 @@
 import { render, type VNode } from 'preact';
-import { codeShape } from '../base/svg/index.js';
+import { drawCode } from '../base/svg/index.js';
 import type { Slip } from '../slip/index.js';
 import { slipCodes, type SlipCode } from './slip-codes.js';
 
@@ -36,11 +36,5 @@ function Paper({ codes, text }: { codes: readonly SlipCode[]; text: string }): V
 }
 
 function Code({ line }: { line: string }): VNode {
-  const { size, dark } = codeShape(line);
-  return (
-    <svg viewBox={`0 0 ${size} ${size}`} role="img" aria-label="Code of the slip" shape-rendering="crispEdges">
-      <path d={`M0 0h${size}v${size}H0z`} fill="#fff" />
-      <path d={dark} fill="#000" />
-    </svg>
-  );
+  return <div role="img" aria-label="Code of the slip" dangerouslySetInnerHTML={{ __html: drawCode(line).svg }} />;
 }

@@ -1,12 +1,11 @@
 import type { Book } from '../core/book/index.js';
 import type { Sheet } from '../sheet/index.js';
-import { inLocale, printDay } from '../base/units/index.js';
+import { inLocale } from '../base/units/index.js';
 import { printSheet, printSigns } from '../write/index.js';
 import type { BookPdf } from './book-pdf.js';
 import { targetsOf } from './labels.js';
 import { pdfJob, setPdf } from './set-pdf.js';
-import { documentFacts } from './sheets/index.js';
-import { shorten } from './shorten.js';
+import { documentFacts, footOf } from './sheets/index.js';
 import { standingOf } from './standing.js';
 
 /** One sheet of the Book by itself, such as the door schedule for a supplier. The same Book gives the same bytes. */
@@ -21,7 +20,7 @@ function oneSheet(book: Book, sheet: Sheet): object {
   const { anchors, labels } = targetsOf([sheet], []);
   return {
     document: documentFacts(book, { title: `${house.name}: ${sheet.title}`, standing, on }),
-    foot: { house: shorten(house.name, 26), job: shorten(house.number, 12), standing, digest, day: printDay(on) },
+    foot: footOf(book, { standing, digest, day: on }),
     sheet: printSheet(sheet, labels),
     signs: printSigns,
     anchors,

@@ -35,6 +35,7 @@ import { StartPage } from './pages/start.js';
 import { SlipsPage } from './pages/slips.js';
 import { TradesPage } from './pages/trades.js';
 import { TryPage } from './pages/try.js';
+import { printedSheetScript } from './parts/printed-sheet.js';
 import { marksOf, markRules } from './marks.js';
 import { drawingsPath, figuresPath, optionPath, pagePaths, recordPath, roomPath, tradePath } from './paths.js';
 import type { View } from './view.js';
@@ -55,6 +56,7 @@ export function allSheets(view: View): readonly Page[] {
         }),
         ...(isTrying(id) && tryScripts(view)),
         ...(listed.has(id) && { scripts: ['assets/lists.js'] }),
+        ...(id === 'agreed' && view.book.house.site !== undefined && { scripts: [printedSheetScript] }),
       })),
     ),
     ...rooms.map((room) => ({

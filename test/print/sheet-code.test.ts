@@ -4,7 +4,7 @@ import { PDFDocument } from 'pdf-lib';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { makeHandout, sheetAddress, type Handout } from '../../src/handout/index.js';
 import { makeHandoutPdf } from '../../src/print/index.js';
-import { sheetCode } from '../../src/print/handout/code.js';
+import { sheetCode } from '../../src/print/code.js';
 import { smallBook } from '../book/small-house.js';
 import { putDown, type Printed } from './tool.js';
 import { expectTagged } from './ua/expect-tagged.js';
@@ -76,7 +76,7 @@ describe('with the address of the house’s site', () => {
     const plain = await makeHandoutPdf(handoutOf({ issued: true }));
     expect(await pagesOf(pdf)).toHaveLength((await pagesOf(plain.pdf)).length);
     // Inches from the edge of the paper, as `handout-page.typ` has them.
-    const { side = 0 } = sheetCode(handoutOf({ site, issued: true }).cover) ?? {};
+    const { side = 0 } = sheetCode(sheetAddress(handoutOf({ site, issued: true }).cover)) ?? {};
     const inCode = printed
       .boxes()
       .filter(
@@ -103,7 +103,7 @@ test('without such an address there is no code, and no word of one', async () =>
 test('a code is 0.8 in wide or more, and its modules are never finer than 0.4 mm', () => {
   for (const length of [0, 20, 60, 200]) {
     const { cover } = handoutOf({ site: `${site}${length > 0 ? `/${'a'.repeat(length)}` : ''}`, issued: true });
-    const { side = 0, quiet = 0 } = sheetCode(cover) ?? {};
+    const { side = 0, quiet = 0 } = sheetCode(sheetAddress(cover)) ?? {};
     expect(side).toBeGreaterThanOrEqual(0.8);
     expect((side * 25.4 * quiet) / 4).toBeGreaterThanOrEqual(0.4 - 1e-9);
     expect(sheetAddress(cover)).toContain('?issue=2&digest=1a2b3');

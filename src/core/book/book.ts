@@ -81,7 +81,7 @@ export interface BookHouse {
   readonly name: string;
   readonly number: string;
   readonly place: string;
-  /** Where the built site stands, https: handouts look there for the current issue. */
+  /** Where the built site stands, https: handouts, and the codes on printed sheets, look there for the current issue. */
   readonly site?: string;
   readonly people: readonly Person[];
   readonly units: Locale['units'];

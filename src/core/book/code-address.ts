@@ -22,7 +22,7 @@ export function codeAddress({ page, of, stamp }: CodeSays): string {
   return `${page}?${of}=${stamp ? `${stamp.number}&digest=${stamp.digest.slice(0, codeDigits)}` : 'none'}`;
 }
 
-const form = /^(https:\/\/[^\s?#]{1,500})\?(issue|change)=(?:none|([1-9]\d{0,3})&digest=([0-9a-f]{5,64}))$/u;
+const form = /^(https:\/\/[^\s?#]{1,2000})\?(issue|change)=(?:none|([1-9]\d{0,3})&digest=([0-9a-f]{5,64}))$/u;
 
 /** Reads it back; undefined for any other text. */
 export function readCodeAddress(text: string): CodeSays | undefined {

@@ -7,7 +7,7 @@ export interface House {
   /** The builder's job number. */
   readonly number: string;
   readonly place: string;
-  /** Where the built site stands, https: handouts look there for the current issue. */
+  /** Where the built site stands, https: handouts, and the codes on printed sheets, look there for the current issue. */
   readonly site?: string;
   /** Folders of records in common with other houses, by their way from the house folder. */
   readonly shared: readonly string[];

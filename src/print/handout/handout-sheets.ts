@@ -1,5 +1,6 @@
 import { makerText } from '../../core/fact/index.js';
 import {
+  sheetAddress,
   specificationTitles,
   standingOf,
   type Handout,
@@ -24,9 +25,9 @@ import { targetsOf } from '../labels.js';
 import { palette, ready, type PrintDrawing } from '../drawings.js';
 import { smallPlan } from '../levels.js';
 import type { DocumentFacts } from '../sheets/index.js';
+import { sheetCode, type SheetCode } from '../code.js';
 import { shorten } from '../shorten.js';
 import { cardSheet, type CardSheet } from './card.js';
-import { sheetCode, type SheetCode } from './code.js';
 import { lineOf, needText, roomBlock, type Line, type RoomBlock } from './room.js';
 
 /** All that a printed handout says. Everything is text, so the page layout does no arithmetic. */
@@ -160,7 +161,7 @@ function footOf({ cover }: Handout): HandoutSheets['foot'] {
     standing: stamp ? `Issue ${stamp.number} for ${stamp.purpose}` : 'Not issued',
     day: printDay(stamp?.date ?? on),
     digest: stamp ? shortDigest(stamp.digest) : '',
-    code: sheetCode(cover),
+    code: sheetCode(sheetAddress(cover)),
   };
 }
 

@@ -1,16 +1,16 @@
 import { lookUp, type Book, type BookChangeOrder } from '../../core/book/index.js';
 import { changeOrderDetails, changeOrderSheet } from '../../table/index.js';
 import { changeOrderDigest } from '../../signoff/index.js';
-import { printDay, shortDigest } from '../../base/units/index.js';
+import { shortDigest } from '../../base/units/index.js';
 import { printSheet, printSigns, type PrintSheet } from '../../write/index.js';
-import { shorten } from '../shorten.js';
-import { documentFacts, type DocumentFacts } from './sheets.js';
+import { agreedCode } from '../../where/index.js';
+import { documentFacts, footOf, type DocumentFacts, type Foot } from './sheets.js';
 import { signingParties, type SignOff } from './sign-off.js';
 
 /** All that a printed change order says. */
 interface ChangeOrderSheet {
   readonly document: DocumentFacts;
-  readonly foot: Readonly<Record<'house' | 'job' | 'standing' | 'digest' | 'day', string>>;
+  readonly foot: Foot;
   /** Page 1, with the signatures. */
   readonly sheet: PrintSheet;
   readonly details: PrintSheet;
@@ -23,15 +23,15 @@ export function makeChangeOrderSheet(book: Book, order: BookChangeOrder): Change
   const { house } = book;
   const { number, state, proposedOn, decidedOn } = order;
   const day = decidedOn ?? proposedOn;
+  const digest = changeOrderDigest(house.number, order);
   return {
     document: documentFacts(book, { title: `${house.name}: change order ${number}`, standing: state, on: day }),
-    foot: {
-      house: shorten(house.name, 26),
-      job: shorten(house.number, 12),
+    foot: footOf(book, {
       standing: `Change order ${number}`,
-      digest: shortDigest(changeOrderDigest(house.number, order)),
-      day: printDay(day),
-    },
+      digest: shortDigest(digest),
+      day,
+      code: agreedCode(house, 'change', { number, digest }),
+    }),
     sheet: printSheet(changeOrderSheet(order, look), () => undefined),
     details: printSheet(changeOrderDetails(order, look), () => undefined),
     signs: printSigns,

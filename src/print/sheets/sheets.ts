@@ -19,6 +19,8 @@ import {
   summarySheet,
 } from '../../table/index.js';
 import { printSheet, printSigns, type PrintSheet } from '../../write/index.js';
+import { agreedCode } from '../../where/index.js';
+import { sheetCode, type SheetCode } from '../code.js';
 import { targetsOf } from '../labels.js';
 import { levelSheets, type LevelSheet } from '../levels.js';
 import { makeReading, type Reading } from './reading.js';
@@ -32,13 +34,7 @@ import { makeToDecide, type ToDecide } from './to-decide.js';
 interface Sheets {
   readonly document: DocumentFacts;
   /** The running title block at the foot of each sheet. */
-  readonly foot: {
-    readonly house: string;
-    readonly job: string;
-    readonly standing: string;
-    readonly digest: string;
-    readonly day: string;
-  };
+  readonly foot: Foot;
   readonly cover: Cover;
   /** The levels of the house, lowest first. */
   readonly levels: readonly LevelSheet[];
@@ -54,6 +50,15 @@ interface Sheets {
   readonly signOff: SignOff;
   /** SVG text by option id. */
   readonly swatches: Readonly<Record<string, string>>;
+}
+
+export interface Foot {
+  readonly house: string;
+  readonly job: string;
+  readonly standing: string;
+  readonly digest: string;
+  readonly day: string;
+  readonly code: SheetCode | null;
 }
 
 export interface DocumentFacts {
@@ -95,7 +100,7 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
   );
   return {
     document: documentFacts(book, { title: `${house.name}: selections and specification book`, standing, on }),
-    foot: { house: shorten(house.name, 26), job: shorten(house.number, 12), standing, digest, day: printDay(on) },
+    foot: footOf(book, { standing, digest, day: on, code: agreedCode(house, 'issue', stamp) }),
     levels: levelSheets(levels, look),
     cover: makeCover(look, levels, standing, stamp ? digest : ''),
     reading: makeReading(look),
@@ -106,6 +111,26 @@ export function makeSheets(book: Book, stamp?: Stamp): Sheets {
     ...(toDecide.choices.length > 0 && !stamp && { toDecide }),
     signOff: makeSignOff(look, stamp),
     swatches: Object.fromEntries(book.options.map((option) => [option.id, swatchSvg(option)])),
+  };
+}
+
+/** The title block, with the code of an address where there is one. */
+export function footOf(
+  { house }: Book,
+  {
+    standing,
+    digest,
+    day,
+    code,
+  }: { readonly standing: string; readonly digest: string; readonly day: IsoDate; readonly code?: string | undefined },
+): Foot {
+  return {
+    house: shorten(house.name, 26),
+    job: shorten(house.number, 12),
+    standing,
+    digest,
+    day: printDay(day),
+    code: sheetCode(code),
   };
 }
 

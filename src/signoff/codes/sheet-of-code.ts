@@ -3,11 +3,13 @@ import { printable } from '../../base/problem/index.js';
 import { read, unread, type Reading } from '../../base/units/index.js';
 import { tradeAt } from '../../handout/index.js';
 import { decodeSlip } from '../../slip/index.js';
+import { isAgreedAt } from '../../where/index.js';
 
 /** The sheet of paper that a code is of, by what the code says. */
 export interface SheetOfCode {
-  /** Slug of the trade whose handout it is of, as the code has it: the house may have no such trade. */
-  readonly trade: string;
+  readonly of: 'handout' | 'book' | 'change order';
+  /** Of a handout: the slug of its trade, as the code has it. The house may have no such trade. */
+  readonly trade?: string;
   /** Absent of what was not issued. */
   readonly stamp?: CodeSays['stamp'];
 }
@@ -17,9 +19,12 @@ export function sheetOfCode(text: string, { site }: { readonly site?: string }):
   const says = readCodeAddress(text);
   if (!says) return decodeSlip(text).ok ? isSlip : unread(`is that of no printed sheet, and says ${quoted(text)}`);
   if (site === undefined || !says.page.startsWith(`${site}/`)) return elsewhere(says, site);
-  const trade = tradeAt(says.page.slice(site.length + 1));
-  if (trade === undefined || says.of !== 'issue') return unread(`leads to a page that has no sheets: ${quoted(text)}`);
-  return read({ trade, ...(says.stamp && { stamp: says.stamp }) });
+  const path = says.page.slice(site.length + 1);
+  const trade = tradeAt(path);
+  const stamp = says.stamp && { stamp: says.stamp };
+  if (isAgreedAt(path)) return read({ of: says.of === 'issue' ? 'book' : 'change order', ...stamp });
+  if (trade !== undefined && says.of === 'issue') return read({ of: 'handout', trade, ...stamp });
+  return unread(`leads to a page that has no sheets: ${quoted(text)}`);
 }
 
 const isSlip = unread('is a choice slip', 'hand its text to bookmatch choose');

@@ -2,5 +2,5 @@
  *  which issue it is, what does not hold. Absent: the disk; how an issue is recorded. */
 export { documentName, matchIssue, type IssuedFacts, type IssueMatch } from './match-issue.js';
 export { roleOf, signatureField, signerRoles, type SignerRole } from './signer-role.js';
-export { issueOnPages, printedDigest, sheetStanding, type SheetStanding } from './sheet-standing.js';
+export { changeOrderOf, issueOnPages, printedDigest, sheetStanding, type SheetStanding } from './sheet-standing.js';
 export { vouchFor, type Vouched } from './vouch.js';

@@ -1,6 +1,6 @@
-import { codeDigits, lastIssue, type Book, type BookIssue } from '../../core/book/index.js';
+import { codeDigits, lastIssue, type Book, type BookChangeOrder, type BookIssue } from '../../core/book/index.js';
 import { shortDigest } from '../../base/units/index.js';
-import { tradeDigests } from '../digest/index.js';
+import { changeOrderDigest, tradeDigests } from '../digest/index.js';
 
 /** A sheet of paper held against the issues of a house, by the digest that is printed on it. */
 export interface SheetStanding {
@@ -40,4 +40,15 @@ export function sheetStanding(book: Book, digest: string, number?: number): Shee
 /** The issue whose digest is printed on every page of a PDF, by its text without white space. */
 export function issueOnPages(book: Book, pages: readonly string[]): BookIssue | undefined {
   return book.issues.findLast(({ digest }) => pages.every((text) => text.includes(shortDigest(digest))));
+}
+
+/** The change order whose digest begins with these hexadecimal digits, as it is recorded now: one that was drafted anew has another. */
+export function changeOrderOf(
+  { house, changeOrders }: Book,
+  { number, digest }: { readonly number?: number; readonly digest: string },
+): BookChangeOrder | undefined {
+  return changeOrders.findLast(
+    (order) =>
+      (number === undefined || order.number === number) && changeOrderDigest(house.number, order).startsWith(digest),
+  );
 }

@@ -4,6 +4,7 @@ import { agreedSections, changeOrderBlocks } from '../../table/index.js';
 import { capital, printMoney, printMoneyChange, recordNumber } from '../../base/units/index.js';
 import { BlocksHtml } from '../../write/index.js';
 import { RecordLink } from '../parts/link.js';
+import { PrintedSheetLine } from '../parts/printed-sheet.js';
 import { Prose } from '../parts/prose.js';
 import { anchorOf } from '../paths.js';
 import { placeLinks } from '../place-links.js';
@@ -17,6 +18,7 @@ export function AgreedPage(): VNode {
   const { current, notCovered } = money.agreed;
   return (
     <>
+      <PrintedSheetLine />
       <h1>Issues and change orders</h1>
       <p class="lead">
         {issues.length === 0
