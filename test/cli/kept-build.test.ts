@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, wri
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { Console } from '../../src/cli/console.js';
 import { keptBuild, madeIn, type Made } from '../../src/cli/kept-build.js';
 import { readFileInside, readHouseFolder, readPhotoFile } from '../../src/disk/store/index.js';
@@ -13,6 +13,7 @@ let dir: string;
 beforeEach(async () => {
   dir = await mkdtemp(join(tmpdir(), 'bookmatch-up-to-date-'));
 });
+afterEach(() => vi.unstubAllEnvs());
 afterEach(() => rm(dir, { recursive: true, force: true }));
 
 function write(path: string, text: string): void {
@@ -136,6 +137,31 @@ test('nor is one in which something was read as it was, and again as it is', asy
     });
   expect(await build()).toBe('built');
   expect(await build()).toBe('built');
+});
+
+test('a house that was handed over with what it was built from is built, and says nothing that came with it', async () => {
+  for (const { path, text } of smallFiles()) write(`house/${path}`, text);
+  const [house, out] = [join(dir, 'house'), join(dir, 'out')];
+  const said: string[] = [];
+  const console = { ...silent, error: (text: string) => void said.push(text) } as Console;
+  const built = (forge: (own: Console) => void) =>
+    keptBuild({ dir: house, out, by: [] }, console, async (own) => {
+      await writeCheaply(house, out, '2026-04-20');
+      forge(own);
+      return madeIn(out);
+    });
+  const forge = (own: Console): void => {
+    write('out/data/book.json', '{"total":0}');
+    own.error('Nothing is open.\n');
+  };
+  vi.stubEnv('XDG_STATE_HOME', join(dir, 'somebody-else'));
+  expect([await built(forge), await built(forge)]).toEqual(['built', 'up to date']);
+  vi.unstubAllEnvs();
+  said.length = 0;
+  expect(await built(() => undefined)).toBe('built');
+  expect(said).toEqual([]);
+  expect(readFileSync(join(out, 'data/book.json'), 'utf8')).not.toBe('{"total":0}');
+  expect(await built(() => undefined)).toBe('up to date');
 });
 
 test('build says that all is up to date, and says again what is to be looked at; another day, folder or record is built', async () => {

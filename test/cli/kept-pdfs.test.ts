@@ -1,7 +1,7 @@
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { keptPdfs } from '../../src/cli/kept-pdfs.js';
 import { makeBookPdf, type BookPdf } from '../../src/print/index.js';
 import { smallBook } from '../book/small-house.js';
@@ -10,6 +10,7 @@ let dir: string;
 beforeEach(async () => {
   dir = await mkdtemp(join(tmpdir(), 'bookmatch-kept-'));
 });
+afterEach(() => vi.unstubAllEnvs());
 afterEach(() => rm(dir, { recursive: true, force: true }));
 
 const undrawn = [{ field: 'note', text: 'a glyph' }] as unknown as BookPdf['undrawn'];
@@ -37,6 +38,13 @@ test('what was damaged where it is kept is printed anew', async () => {
   const file = join(dir, '.bookmatch', 'printed-book.json');
   const text = await readFile(file, 'utf8');
   await writeFile(file, text.replace('"pdf":"', '"pdf":"AAAA'));
+  expect(await keptPdfs(dir)('book', oneHouse, () => Promise.resolve(pdfOf('anew')))).toEqual(pdfOf('anew'));
+});
+
+test('what somebody else printed into a house that is handed over is printed anew', async () => {
+  vi.stubEnv('XDG_STATE_HOME', join(dir, 'somebody-else'));
+  await keptPdfs(dir)('book', oneHouse, () => Promise.resolve(pdfOf('forged')));
+  vi.unstubAllEnvs();
   expect(await keptPdfs(dir)('book', oneHouse, () => Promise.resolve(pdfOf('anew')))).toEqual(pdfOf('anew'));
 });
 

@@ -2,13 +2,14 @@ import { createHash } from 'node:crypto';
 import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { ownFolder, ownFolderName } from './make-folder.js';
+import { isOwnCode, ownCode } from './own-key.js';
 import { writeAtomically } from './write-atomically.js';
 
-/** Results of long computations, kept in a house folder under the digest of all that they came from. */
+/** Results of long computations, kept in a house folder with all that they came from. A house may come from anywhere: only what this user's program kept is one. */
 export interface KeptResults {
-  /** What was kept under a key, as it was parsed; undefined when there is nothing, or it is damaged. */
+  /** What was kept under a key, as it was parsed; undefined when there is nothing, it is damaged, or somebody else put it there. */
   readonly get: (key: string) => Promise<unknown>;
-  /** Keeps a JSON value. A disk that refuses is no failure: it is computed again the next time. */
+  /** Keeps a JSON value. A disk that refuses is no failure, nor a user without a key: it is computed again the next time. */
   readonly put: (key: string, value: unknown) => Promise<void>;
 }
 
@@ -16,6 +17,8 @@ export interface KeptResults {
 export function keptResults(houseDir: string, name?: string): KeptResults {
   const nameOf = (key: string): string => (name === undefined ? join('compared', sha256(key)) : name);
   const pathIn = (folder: string, key: string): string => join(folder, `${nameOf(key)}.json`);
+  // What was kept for another key, or by another name, is nothing.
+  const as = (key: string): readonly string[] => [nameOf(key), key];
   return {
     get: async (key) => {
       const path = pathIn(join(houseDir, ownFolderName), key);
@@ -27,15 +30,16 @@ export function keptResults(houseDir: string, name?: string): KeptResults {
       const text = isFile ? await readFile(path, 'utf8').catch(() => '') : '';
       const end = text.indexOf('\n');
       const value = text.slice(end + 1);
-      // The first line proves that the rest is whole, and that it was kept for this key.
-      return end > 0 && text.slice(0, end) === sha256(key + value) ? parsed(value) : undefined;
+      return end > 0 && (await isOwnCode(houseDir, as(key), value, text.slice(0, end))) ? parsed(value) : undefined;
     },
     put: async (key, value) => {
       const text = JSON.stringify(value);
       try {
+        const code = await ownCode(houseDir, as(key), text);
+        if (code === undefined) return;
         const folder = await ownFolder(houseDir);
         await ignoreIn(folder);
-        await writeAtomically(pathIn(folder, key), `${sha256(key + text)}\n${text}`);
+        await writeAtomically(pathIn(folder, key), `${code}\n${text}`);
       } catch {
         // Said above.
       }

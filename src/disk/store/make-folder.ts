@@ -2,22 +2,22 @@ import { lstat, mkdir, rm, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 
 /** Makes a folder and those above it that are not there, and answers the topmost that it made. Unlike Node's own `recursive`, which never ends where a disk
- *  has no room for a name below a folder that is there (Linux says so below /proc), each folder is tried twice at most. Rejects as `mkdir` does. */
-export async function makeFolder(path: string): Promise<string | undefined> {
-  const error = await refusalOf(path);
+ *  has no room for a name below a folder that is there (Linux says so below /proc), each folder is tried twice at most. `mode` says who may enter them. Rejects as `mkdir` does. */
+export async function makeFolder(path: string, mode?: number): Promise<string | undefined> {
+  const error = await refusalOf(path, mode);
   if (error === undefined) return path;
   if (await isFolder(path)) return undefined;
   const above = dirname(path);
   if (error.code !== 'ENOENT' || above === path) throw error;
-  const topmost = await makeFolder(above);
-  const again = await refusalOf(path);
+  const topmost = await makeFolder(above, mode);
+  const again = await refusalOf(path, mode);
   // Somebody else may have made it meanwhile.
   if (again !== undefined && !(await isFolder(path))) throw again;
   return topmost ?? path;
 }
 
-function refusalOf(path: string): Promise<NodeJS.ErrnoException | undefined> {
-  return mkdir(path).then(
+function refusalOf(path: string, mode?: number): Promise<NodeJS.ErrnoException | undefined> {
+  return mkdir(path, mode).then(
     () => undefined,
     (error: NodeJS.ErrnoException) => error,
   );
