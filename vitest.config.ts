@@ -4,6 +4,7 @@ import { LongestFirst } from './test/longest-first.js';
 /** Files that put others in place of modules, each in a graph of its own. All others share one graph in a worker: to import the
  *  program takes longer than most of them. */
 const alone = [
+  'test/cli/changed-program.test.ts',
   'test/cli/killed.test.ts',
   'test/load/books-made.test.ts',
   'test/site/drawn-once.test.ts',
