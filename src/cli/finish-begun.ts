@@ -1,5 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { joinWords } from '../base/units/index.js';
+import type { Begun } from '../disk/store/index.js';
 import type { Console } from './console.js';
 
 /** Folders in which a command may find what an earlier run was killed at: its house, the site in that, and the folder that it writes to. */
@@ -29,5 +31,14 @@ async function finishIn(folder: string, console: Pick<Console, 'error'>): Promis
   if (begun === 'nothing') console.error(`${why} before anything was written: what it had prepared is cleared away.\n`);
   else if (begun === 'elsewhere')
     console.error(`${why} while it wrote into a shared folder: do what it did once more.\n`);
+  else if (!begun.isProven) console.error(`${why}. ${unprovenWords(begun)}\n`);
   else console.error(`${why}, and what it had begun is now finished: ${begun.what}.\n`);
+}
+
+/** What the note of somebody else's run says of itself is not told. */
+function unprovenWords({ moves, commit }: Begun): string {
+  const placed = `What it had made is now in its place: ${joinWords(moves.map(({ to }) => to))}`;
+  return commit
+    ? `${placed}. Nothing shows that it was you who ran it: look at that, and commit it yourself.`
+    : `${placed}.`;
 }

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, rmSync } from 'node:fs';
 import type * as Disk from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
@@ -22,7 +22,9 @@ afterEach(() => house.remove());
 
 /** A program that was killed holds its place no longer; here it lives on. */
 function letGo(): void {
-  rmSync(join(house.dir, '.bookmatch', 'writing'), { force: true });
+  const own = join(house.dir, '.bookmatch');
+  const names = existsSync(own) ? readdirSync(own) : [];
+  for (const name of names.filter((one) => one.startsWith('writing'))) rmSync(join(own, name));
 }
 
 const silent: Console = {
@@ -69,4 +71,21 @@ test('an issue that was cut off while its files took their places is finished by
   );
   expect(house.git('log', '-1', '--format=%s').trim()).toBe('Issue 1 for pricing');
   expect(house.git('status', '--porcelain', 'content', 'issued')).toBe('');
+});
+
+test('what a house brought along is not committed in the name of who opens it', async () => {
+  const head = house.git('rev-parse', 'HEAD');
+  const stage = '.bookmatch/new-999999-0123456789ab';
+  const moves = [{ from: `${stage}/0`, to: 'content/rooms/den.md' }];
+  const note = { what: 'Change order 1 approved', moves, commit: { paths: ['content'], message: 'Approved' } };
+  mkdirSync(join(house.dir, stage), { recursive: true });
+  house.write(`${stage}/0`, house.read(room).replace('name: Study', 'name: Den'));
+  house.write('.bookmatch/begun.json', JSON.stringify({ ...note, code: '0'.repeat(64) }));
+  const said = await house.run('check');
+  expect(said.error).toContain(
+    'An earlier run was interrupted. What it had made is now in its place: content/rooms/den.md. ' +
+      'Nothing shows that it was you who ran it: look at that, and commit it yourself.\n',
+  );
+  expect(said.error).not.toContain('approved');
+  expect(house.git('rev-parse', 'HEAD')).toBe(head);
 });

@@ -1,10 +1,10 @@
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import type * as Disk from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, expect, test, vi } from 'vitest';
 import { finishBegun, makeStage, putInPlace, writeTogether } from '../../src/disk/store/index.js';
-import { until } from './killed-at.js';
+import { killWhen, until } from './killed-at.js';
 
 vi.mock('node:fs/promises', async (original) => {
   const { mortalDisk } = await import('./killed-at.js');
@@ -121,3 +121,52 @@ test('a note that came with somebody else’s house moves nothing out of it, nor
     expect(all(dir)).toEqual({ 'house/content/house.md': 'x' });
   }
 });
+
+/** A folder in which a run was killed as the last of its files was to take its place. */
+async function leftBegun(): Promise<string> {
+  const dir = folder(before);
+  const write = (): Promise<void> => tried.files.work(dir);
+  expect(await killWhen((name, path) => name === 'rename' && path.endsWith('issued/001.pdf'), write)).toBe('killed');
+  return dir;
+}
+
+async function finished(dir: string): Promise<unknown> {
+  const committed: string[] = [];
+  const told = await finishBegun(dir, ({ message }) => Promise.resolve(void committed.push(message)));
+  return { isProven: typeof told === 'object' && told.isProven, committed, now: sorted(all(dir)) };
+}
+
+const end = sorted({ ...before, ...written });
+
+test('only what this user’s program noted in that folder, and as it was meant, is committed; files take their places', async () => {
+  expect(await finished(await leftBegun())).toEqual({ isProven: true, committed: ['Issue 1'], now: end });
+  const spoilt: readonly ((dir: string) => unknown)[] = [
+    (dir) => editNote(dir, (text) => text.replace('"message":"Issue 1"', '"message":"Issue 2"')),
+    (dir) => editNote(dir, (text) => text.replace(/,"code":"[^"]+"/u, '')),
+    (dir) => editNote(dir, (text) => text.replace(/"code":"[^"]+"/u, '"code":7')),
+    () => vi.stubEnv('XDG_STATE_HOME', join(folder({}), 'somebody-else')),
+    () => vi.stubEnv('XDG_STATE_HOME', '/proc'),
+  ];
+  for (const spoil of spoilt) {
+    const dir = await leftBegun();
+    spoil(dir);
+    expect(await finished(dir)).toEqual({ isProven: false, committed: [], now: end });
+    vi.unstubAllEnvs();
+  }
+});
+
+test('what was changed since, or was noted in another folder, is in its place and not committed', async () => {
+  const dir = await leftBegun();
+  writeFileSync(join(dir, 'issued/001.json'), '{"changed": true}');
+  expect(await finished(dir)).toMatchObject({ isProven: false, committed: [] });
+  const other = folder({});
+  cpSync(await leftBegun(), other, { recursive: true });
+  expect(await finished(other)).toEqual({ isProven: false, committed: [], now: end });
+});
+
+function editNote(dir: string, edit: (text: string) => string): void {
+  const path = join(dir, '.bookmatch', 'begun.json');
+  const text = readFileSync(path, 'utf8');
+  expect(edit(text)).not.toBe(text);
+  writeFileSync(path, edit(text));
+}

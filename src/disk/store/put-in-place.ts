@@ -1,11 +1,12 @@
-import { randomBytes } from 'node:crypto';
-import { link, lstat, readdir, readFile, rename, rm, rmdir, writeFile } from 'node:fs/promises';
+import { createHash, randomBytes } from 'node:crypto';
+import { link, lstat, readdir, readFile, realpath, rename, rm, rmdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import process from 'node:process';
 import { liesInside } from './lies-inside.js';
 import { isFolder, makeFolder, ownFolder, ownFolderName } from './make-folder.js';
 import { runs } from './runs.js';
 import { oneAtATime } from './one-at-a-time.js';
+import { isOwnCode, ownCode } from './own-key.js';
 import { syncFolder, writeAtomically } from './write-atomically.js';
 
 /** What a run means to put in place all together, as it is noted before the first of it moves. */
@@ -21,6 +22,13 @@ export interface Begun {
 interface Move {
   readonly from: string;
   readonly to: string;
+  /** SHA-256 of a file. */
+  readonly digest?: string;
+}
+
+/** What was finished. It is `proven` where this user's program began it and what it meant to write stands there: else nothing was committed. */
+export interface Finished extends Begun {
+  readonly isProven: boolean;
 }
 
 const folderOf = (root: string): string => join(root, ownFolderName);
@@ -49,7 +57,7 @@ export async function writeTogether<T>(
     for (const [to, content] of files) {
       const from = `${stage}/${moves.length}`;
       await writeAtomically(join(root, from), content);
-      moves.push({ from, to });
+      moves.push({ from, to, digest: sha256(content) });
     }
   } catch (error) {
     await clearAway(root, stage);
@@ -81,7 +89,8 @@ export async function partsIn(stage: string): Promise<readonly string[]> {
 export async function putInPlace<T>(root: string, stage: string, begun: Begun, then: () => Promise<T>): Promise<T> {
   const done: Move[] = [];
   try {
-    await writeAtomically(join(root, stage, 'begun.json'), `${JSON.stringify(begun)}\n`);
+    const code = await ownCode(root, await noteAs(root), JSON.stringify(begun));
+    await writeAtomically(join(root, stage, 'begun.json'), `${JSON.stringify({ ...begun, code })}\n`);
     await rename(join(root, stage, 'begun.json'), noteOf(root));
     await syncFolder(folderOf(root));
     for (const move of begun.moves) {
@@ -101,25 +110,44 @@ export async function putInPlace<T>(root: string, stage: string, begun: Begun, t
   return result;
 }
 
-/** Finishes in a folder what an interrupted run had begun to put in place, and `commit`s it; clears away what it had only made. Answers what it
+/** Finishes in a folder what an interrupted run had begun to put in place, and `commit`s it where that is proven; clears away what it had only made. Answers what it
  *  was; `'nothing'` where none of it was in place yet; `'elsewhere'` where it
  *  wrote outside of the folder, so that it can't be finished here; undefined where no run was interrupted, as nearly always. Rejects when the disk refuses. */
 export async function finishBegun(
   root: string,
   commit: (commit: NonNullable<Begun['commit']>) => Promise<void>,
-): Promise<Begun | 'nothing' | 'elsewhere' | undefined> {
+): Promise<Finished | 'nothing' | 'elsewhere' | undefined> {
   if ((await leftIn(root)).length === 0) return undefined;
   // Who is at it has the place, and will be done with it.
   return oneAtATime(root, async () => {
-    const begun = await readNote(root);
-    if (begun && begun !== 'elsewhere') {
-      for (const move of begun.moves) await moveIn(root, move);
-      if (begun.commit) await commit(begun.commit);
-    }
+    const note = await readNote(root);
+    const finished = note && note !== 'elsewhere' ? await finish(root, note, commit) : note;
     const left = await leftIn(root);
     for (const name of left) await clearAway(root, `${ownFolderName}/${name}`);
-    return begun ?? (left.length > 0 ? 'nothing' : undefined);
+    return finished ?? (left.length > 0 ? 'nothing' : undefined);
   }).finally(() => rmdir(folderOf(root)).catch(() => undefined));
+}
+
+async function finish(
+  root: string,
+  { begun, isOwn }: Note,
+  commit: (commit: NonNullable<Begun['commit']>) => Promise<void>,
+): Promise<Finished> {
+  for (const move of begun.moves) await moveIn(root, move);
+  const isProven = isOwn && (await stand(root, begun.moves));
+  if (isProven && begun.commit) await commit(begun.commit);
+  return { ...begun, isProven };
+}
+
+/** Are the files in place those that were meant? */
+async function stand(root: string, moves: readonly Move[]): Promise<boolean> {
+  for (const { to, digest } of moves)
+    if (digest !== undefined && sha256(await readFile(join(root, to)).catch(() => '')) !== digest) return false;
+  return true;
+}
+
+function sha256(content: Uint8Array | string): string {
+  return createHash('sha256').update(content).digest('hex');
 }
 
 /** What interrupted runs left: the note, and stages of no run that is still alive. The note is the last. */
@@ -133,19 +161,28 @@ async function leftIn(root: string): Promise<readonly string[]> {
   return [...stages, ...names.filter((name) => name === 'begun.json')];
 }
 
-async function readNote(root: string): Promise<Begun | 'elsewhere' | undefined> {
-  const text = await readFile(noteOf(root), 'utf8').catch(() => undefined);
-  if (text === undefined) return undefined;
-  const begun = begunIn(text);
-  if (!begun) return undefined;
-  for (const { from, to } of begun.moves) if (!staged.test(from) || !(await isWithin(root, to))) return 'elsewhere';
-  return begun;
+interface Note {
+  readonly begun: Begun;
+  /** Did this user's program write it, in this folder? */
+  readonly isOwn: boolean;
 }
 
+async function readNote(root: string): Promise<Note | 'elsewhere' | undefined> {
+  const text = await readFile(noteOf(root), 'utf8').catch(() => undefined);
+  if (text === undefined) return undefined;
+  const noted = begunIn(text);
+  if (!noted) return undefined;
+  const { code, ...begun } = noted;
+  for (const { from, to } of begun.moves) if (!staged.test(from) || !(await isWithin(root, to))) return 'elsewhere';
+  return { begun, isOwn: await isOwnCode(root, await noteAs(root), JSON.stringify(begun), String(code)) };
+}
+
+const noteAs = async (root: string): Promise<readonly string[]> => ['begun', await realpath(root)];
+
 /** Undefined where it is no note of a run: it is written whole or not at all, so that nothing was begun by it. */
-function begunIn(text: string): Begun | undefined {
+function begunIn(text: string): (Begun & { readonly code?: unknown }) | undefined {
   try {
-    const begun = JSON.parse(text) as Partial<Begun> | null;
+    const begun = JSON.parse(text) as Partial<Begun & { readonly code: unknown }> | null;
     const isNote =
       typeof begun?.what === 'string' &&
       Array.isArray(begun.moves) &&
