@@ -9,6 +9,7 @@ const alone = [
   'test/load/books-made.test.ts',
   'test/site/drawn-once.test.ts',
   'test/store/nested.test.ts',
+  'test/store/one-at-a-time-slow.test.ts',
   'test/store/put-in-place.test.ts',
   'test/store/unreadable.test.ts',
 ];

@@ -1,3 +1,4 @@
+import { constants } from 'node:os';
 import { getSystemErrorMap } from 'node:util';
 import { Command, CommanderError } from 'commander';
 import type { Console, Terminal } from './console.js';
@@ -267,5 +268,6 @@ function diskRefusal(error: unknown): string | undefined {
   if (words === undefined || path === undefined) return undefined;
   // A file is written beside its place first.
   const named = (dest ?? path).replace(/([\\/])\.([^\\/]+)\.[0-9a-f]{12}\.tmp$/u, '$1$2');
-  return `${named} cannot be written or read: ${words}`;
+  const hint = errno === -constants.errno.EBUSY ? '. Another program is at it: try again when that is done' : '';
+  return `${named} cannot be written or read: ${words}${hint}`;
 }

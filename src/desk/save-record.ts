@@ -18,7 +18,9 @@ export async function save(dir: string, form: URLSearchParams, standing: Standin
   // Only records that are there, inside the house.
   if (!source || path.startsWith('..')) return notSaved(path, { text: written }, noRecordWords(path, standing));
   const file = await fileOf(dir, path);
-  return oneAtATime(dir, () => saveIn(file, path, written, form.get('digest') ?? ''));
+  return oneAtATime(dir, () => saveIn(file, path, written, form.get('digest') ?? '')).catch((error: unknown) =>
+    notSaved(path, { text: written }, refusalWords(error)),
+  );
 }
 
 async function saveIn(file: string, path: string, written: string, digest: string): Promise<Performed> {
@@ -62,13 +64,12 @@ function unreadable(text: string): string | undefined {
 
 /** Why the disk would not; undefined where it did. */
 function refusedBy(write: () => Promise<void>): Promise<string | undefined> {
-  return write().then(
-    () => undefined,
-    (error: unknown) => {
-      const [why] = error instanceof Error ? error.message.split(',') : [];
-      return `The disk would not take it${why === undefined ? '' : `: ${why}`}. The record is as it was.`;
-    },
-  );
+  return write().then(() => undefined, refusalWords);
+}
+
+function refusalWords(error: unknown): string {
+  const [why] = error instanceof Error ? error.message.split(',') : [];
+  return `The disk would not take it${why === undefined ? '' : `: ${why}`}. The record is as it was.`;
 }
 
 /** Forms send lines that end in CR LF; a record keeps the ends that it had. */

@@ -1,9 +1,10 @@
 import { execFileSync } from 'node:child_process';
-import { mkdir, mkdtemp, readdir, readFile, rm, symlink, utimes, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { finishBegun, keptResults, oneAtATime, writeTogether } from '../../src/disk/store/index.js';
+import { killedAtWork } from './killed-at-work.js';
 
 let dir = '';
 let own = '';
@@ -40,8 +41,9 @@ it.each(['{', '{}', '{"what":"a","moves":[{"from":1}]}', 'null'])(
 );
 
 it('takes its place where a folder lies there', async () => {
-  await mkdir(join(own, 'writing', 'in it'), { recursive: true });
-  await utimes(join(own, 'writing'), 0, 0);
+  const [left = ''] = await killedAtWork(dir);
+  await rm(join(own, left));
+  await mkdir(join(own, left, 'in it'), { recursive: true });
   expect(await oneAtATime(dir, done)).toBe('done');
   expect(await readdir(own)).toEqual([]);
 });
