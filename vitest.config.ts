@@ -11,6 +11,7 @@ const alone = [
   'test/store/nested.test.ts',
   'test/store/one-at-a-time-slow.test.ts',
   'test/store/put-in-place.test.ts',
+  'test/store/replaced.test.ts',
   'test/store/unreadable.test.ts',
 ];
 

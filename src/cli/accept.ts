@@ -12,7 +12,7 @@ import { checkHouseDir, dayOf, withHouseOptions, type HouseOptions } from './hou
 import { readNamed } from './read-named.js';
 import { UsageError } from './usage-error.js';
 import { printVerification } from './verification-text.js';
-import { recordText } from './write-record.js';
+import { recordText } from './record-text.js';
 
 interface AcceptOptions extends HouseOptions {
   readonly byHand?: boolean;

@@ -14,11 +14,11 @@ import {
 } from '../signoff/index.js';
 import { printDay, speakAs } from '../base/units/index.js';
 import type { Records } from '../core/model/index.js';
-import { commitWritten } from './commit-written.js';
+import { commitTogether } from './commit-together.js';
 import type { Console } from './console.js';
 import { checkHouseDir, dayOf, withHouse, type HouseOptions } from './house-options.js';
 import { UsageError } from './usage-error.js';
-import { writeRecord } from './write-record.js';
+import { recordText } from './record-text.js';
 
 interface DecideOptions extends HouseOptions {
   readonly by: string;
@@ -62,11 +62,11 @@ function deciding(name: string, state: DecidedState, console: Console, done: Don
     const decision = { by: person.name, on, ...(options.why !== undefined && { why: options.why }) };
     const { words, file, paper, decided } = decide(house.records, number, state, decision);
     if (!decided.ok) return refuse([decided.problem]);
-    await writeRecord(dir, house.records, file, decided.text);
-    console.tell(`${words} ${decidedVerbs[state]} on ${printDay(on)} by ${person.name}\n${join(dir, file)}\n`);
+    const files = new Map([[file, recordText(house.records, file, decided.text)]]);
+    const told = `${words} ${decidedVerbs[state]} on ${printDay(on)} by ${person.name}\n${join(dir, file)}\n`;
     // The paper that was signed is kept with the decision.
     const papers = paper !== undefined && existsSync(join(dir, paper)) ? [paper] : [];
-    done(await commitWritten(dir, [file, ...papers], `${words} ${decidedVerbs[state]}`, console));
+    done(await commitTogether(dir, files, `${words} ${decidedVerbs[state]}`, told, console, papers));
   });
 }
 

@@ -1,5 +1,5 @@
-import { existsSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { existsSync, readdirSync, statSync } from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
 import { joinWords } from '../base/units/index.js';
 import type { Begun } from '../disk/store/index.js';
 import type { Console } from './console.js';
@@ -15,7 +15,27 @@ export async function finishInterrupted({ house, out }: Folders, console: Pick<C
   const named = [house, typeof house === 'string' ? join(house, '_site') : undefined, out];
   const folders = new Set(named.flatMap((one) => (typeof one === 'string' && one !== '' ? [resolve(one)] : [])));
   for (const folder of folders) if (existsSync(join(folder, '.bookmatch'))) await finishIn(folder, console);
+  if (typeof house === 'string') await finishReplacedIn(join(house, '_site', 'handout'), undefined, console);
+  if (typeof out === 'string') await finishReplacedIn(dirname(resolve(out)), basename(resolve(out)), console);
 }
+
+/** A folder is made beside the one whose place it takes. */
+async function finishReplacedIn(
+  folder: string,
+  name: string | undefined,
+  console: Pick<Console, 'error'>,
+): Promise<void> {
+  // Nearly always there is nothing, and to know more is to read most of the program.
+  const names = existsSync(folder) && statSync(folder).isDirectory() ? readdirSync(folder) : [];
+  if (!names.some((one) => /^\..+\.(?:new|old)$/u.test(one))) return;
+  const { finishReplaced } = await import('../disk/store/index.js');
+  for (const { dir, isFinished } of await finishReplaced(folder, name))
+    console.error(isFinished ? finishedWords(dir) : nothingWords);
+}
+
+const why = 'An earlier run was interrupted';
+const nothingWords = `${why} before anything was written: what it had prepared is cleared away.\n`;
+const finishedWords = (what: string): string => `${why}, and what it had begun is now finished: ${what}.\n`;
 
 async function finishIn(folder: string, console: Pick<Console, 'error'>): Promise<void> {
   const { finishBegun } = await import('../disk/store/index.js');
@@ -27,12 +47,11 @@ async function finishIn(folder: string, console: Pick<Console, 'error'>): Promis
       console.error(`git would not commit ${paths.join(', ')}: ${committed.why}. Commit them yourself.\n`);
   });
   if (begun === undefined) return;
-  const why = 'An earlier run was interrupted';
-  if (begun === 'nothing') console.error(`${why} before anything was written: what it had prepared is cleared away.\n`);
+  if (begun === 'nothing') console.error(nothingWords);
   else if (begun === 'elsewhere')
     console.error(`${why} while it wrote into a shared folder: do what it did once more.\n`);
   else if (!begun.isProven) console.error(`${why}. ${unprovenWords(begun)}\n`);
-  else console.error(`${why}, and what it had begun is now finished: ${begun.what}.\n`);
+  else console.error(finishedWords(begun.what));
 }
 
 /** What the note of somebody else's run says of itself is not told. */

@@ -207,7 +207,9 @@ async function runCommand(argv: readonly string[], terminal: Terminal): Promise<
   program.hook('preAction', async (_, command) => {
     const options = command.opts<{ readonly quiet?: boolean; readonly house?: unknown; readonly out?: unknown }>();
     isQuiet = options.quiet === true;
-    await finishInterrupted(options, console);
+    // What these write is named by their first word.
+    const [first] = ['publish', 'new'].includes(command.name()) ? (command.processedArgs as readonly unknown[]) : [];
+    await finishInterrupted({ ...options, ...(first !== undefined && { out: first }) }, console);
   });
   try {
     await program.parseAsync(argv, { from: 'user' });

@@ -11,6 +11,7 @@ export { readListFile, readWorkbook, workbookKind } from './read-list-file.js';
 export { readFileInside } from './read-file.js';
 export { finishBegun, makeInPlace, makeStage, partsIn, putInPlace, writeTogether, type Begun } from './put-in-place.js';
 export { readPhotoFile } from './read-photo-file.js';
+export { finishReplaced } from './replaced.js';
 export { readsAlike, traceReads, type Read } from './reads.js';
 export { treeDigest } from './tree-digest.js';
 export { writeAtomically } from './write-atomically.js';

@@ -1,11 +1,9 @@
-import { createHash, randomBytes } from 'node:crypto';
 import { mkdir, readdir, rm, stat, utimes, writeFile } from 'node:fs/promises';
-import { constants, hostname } from 'node:os';
+import { constants } from 'node:os';
 import { join } from 'node:path';
-import process from 'node:process';
 import { setTimeout as wait } from 'node:timers/promises';
 import { ownFolder } from './make-folder.js';
-import { runs } from './runs.js';
+import { newTag, tagForm, whose } from './run-tag.js';
 
 /** In milliseconds. */
 interface Pace {
@@ -30,12 +28,8 @@ export async function oneAtATime<T>(houseDir: string, work: () => Promise<T>, pa
   }
 }
 
-/** `writing-`, when it was asked for, process, machine, and what no other has. A claim is a file without content: it is there as a whole, or not. */
-const form = /^writing-[0-9a-z]{9}-(\d+)-([0-9a-f]{8})-[0-9a-f]{12}$/u;
-const machine = createHash('sha256').update(hostname()).digest('hex').slice(0, 8);
-
-const newClaim = (since: string): string =>
-  `writing-${since}-${process.pid}-${machine}-${randomBytes(6).toString('hex')}`;
+/** `writing-`, when it was asked for, and whose it is. A claim is a file without content: it is there as a whole, or not. */
+const form = new RegExp(`^writing-[0-9a-z]{9}-(${tagForm})$`, 'u');
 
 /** Claims of this run. Another by its number is of one that was killed, in a container that counts from the same number again. */
 const own = new Set<string>();
@@ -51,7 +45,7 @@ async function take(houseDir: string, pace: Pace): Promise<(() => Promise<void>)
     if (folder === undefined) return undefined;
     let [before] = await look(folder);
     if (before === undefined) {
-      const mine = newClaim(since);
+      const mine = `writing-${since}-${newTag()}`;
       const put = await putClaim(join(folder, mine), mine, pace);
       if (put === 'no folder') continue;
       if (put === 'refused') return undefined;
@@ -138,9 +132,8 @@ function looking({ longest }: Pace): (folder: string) => Promise<readonly string
 
 /** Was it put by a program of this machine that was killed? */
 function isKilled(name: string): boolean {
-  const [, pid = '', of] = form.exec(name) ?? [];
-  if (of !== machine) return false;
-  return Number(pid) === process.pid ? !own.has(name) : !runs(Number(pid));
+  const owner = whose(form.exec(name)?.[1] ?? '');
+  return owner === 'this' ? !own.has(name) : owner === 'killed';
 }
 
 function busy(path: string): Error {

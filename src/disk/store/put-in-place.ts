@@ -1,12 +1,11 @@
-import { createHash, randomBytes } from 'node:crypto';
+import { createHash } from 'node:crypto';
 import { link, lstat, readdir, readFile, realpath, rename, rm, rmdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import process from 'node:process';
 import { liesInside } from './lies-inside.js';
 import { isFolder, makeFolder, ownFolder, ownFolderName } from './make-folder.js';
-import { runs } from './runs.js';
 import { oneAtATime } from './one-at-a-time.js';
 import { isOwnCode, ownCode } from './own-key.js';
+import { isLeft, newTag, tagForm } from './run-tag.js';
 import { syncFolder, writeAtomically } from './write-atomically.js';
 
 /** What a run means to put in place all together, as it is noted before the first of it moves. */
@@ -33,12 +32,12 @@ export interface Finished extends Begun {
 
 const folderOf = (root: string): string => join(root, ownFolderName);
 const noteOf = (root: string): string => join(folderOf(root), 'begun.json');
-const made = /^new-(\d+)-[0-9a-f]{12}$/u;
+const made = new RegExp(`^new-(${tagForm})$`, 'u');
 
 /** Makes a folder inside `root` in which files and folders are made before they are put in their places. Answers its path below `root`. */
 export async function makeStage(root: string): Promise<string> {
   await ownFolder(root);
-  const path = `${ownFolderName}/new-${process.pid}-${randomBytes(6).toString('hex')}`;
+  const path = `${ownFolderName}/new-${newTag()}`;
   await makeFolder(join(root, path));
   return path;
 }
@@ -121,8 +120,8 @@ export async function finishBegun(
   // Who is at it has the place, and will be done with it.
   return oneAtATime(root, async () => {
     const note = await readNote(root);
-    const finished = note && note !== 'elsewhere' ? await finish(root, note, commit) : note;
-    const left = await leftIn(root);
+    const finished = note?.isWithin === false ? 'elsewhere' : note && (await finish(root, note, commit));
+    const left = [...(note?.stages ?? []), ...(await leftIn(root))];
     for (const name of left) await clearAway(root, `${ownFolderName}/${name}`);
     return finished ?? (left.length > 0 ? 'nothing' : undefined);
   }).finally(() => rmdir(folderOf(root)).catch(() => undefined));
@@ -152,29 +151,35 @@ function sha256(content: Uint8Array | string): string {
 
 /** What interrupted runs left: the note, and stages of no run that is still alive. The note is the last. */
 async function leftIn(root: string): Promise<readonly string[]> {
-  const names = await readdir(folderOf(root)).catch(() => []);
-  const stages = names.filter((name) => {
-    const [, pid] = made.exec(name) ?? [];
-    // One run of this program does one thing after the other.
-    return pid !== undefined && (Number(pid) === process.pid || !runs(Number(pid)));
-  });
-  return [...stages, ...names.filter((name) => name === 'begun.json')];
+  const left: string[] = [];
+  for (const name of await readdir(folderOf(root)).catch(() => [])) {
+    const [, tag] = made.exec(name) ?? [];
+    if (tag !== undefined && (await isLeft(join(folderOf(root), name), tag))) left.push(name);
+  }
+  return (await isThere(noteOf(root))) ? [...left, 'begun.json'] : left;
 }
 
 interface Note {
   readonly begun: Begun;
   /** Did this user's program write it, in this folder? */
   readonly isOwn: boolean;
+  /** Does all of it come from stages, and stay in the folder? */
+  readonly isWithin: boolean;
+  /** Names of the stages that it empties. */
+  readonly stages: readonly string[];
 }
 
-async function readNote(root: string): Promise<Note | 'elsewhere' | undefined> {
+async function readNote(root: string): Promise<Note | undefined> {
   const text = await readFile(noteOf(root), 'utf8').catch(() => undefined);
   if (text === undefined) return undefined;
   const noted = begunIn(text);
   if (!noted) return undefined;
   const { code, ...begun } = noted;
-  for (const { from, to } of begun.moves) if (!staged.test(from) || !(await isWithin(root, to))) return 'elsewhere';
-  return { begun, isOwn: await isOwnCode(root, await noteAs(root), JSON.stringify(begun), String(code)) };
+  const stages = begun.moves.flatMap(({ from }) => staged.exec(from)?.[1] ?? []);
+  let isAllWithin = stages.length === begun.moves.length;
+  for (const { to } of begun.moves) isAllWithin &&= await isWithin(root, to);
+  const isOwn = await isOwnCode(root, await noteAs(root), JSON.stringify(begun), String(code));
+  return { begun, isOwn, isWithin: isAllWithin, stages: [...new Set(stages)] };
 }
 
 const noteAs = async (root: string): Promise<readonly string[]> => ['begun', await realpath(root)];
@@ -193,7 +198,7 @@ function begunIn(text: string): (Begun & { readonly code?: unknown }) | undefine
   }
 }
 
-const staged = /^\.bookmatch\/new-\d+-[0-9a-f]{12}\/[\w-][\w.-]*$/u;
+const staged = new RegExp(String.raw`^\.bookmatch/(new-${tagForm})/[\w-][\w.-]*$`, 'u');
 
 /** A house may come from anywhere: its note moves nothing out of it, nor into what git keeps. */
 async function isWithin(root: string, path: string): Promise<boolean> {

@@ -1,7 +1,7 @@
-import { randomBytes } from 'node:crypto';
 import { mkdir, readdir, rename, rm, writeFile } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { makeFolder } from './make-folder.js';
+import { besideFolder } from './replaced.js';
 import { OutputRefused } from './write-tree.js';
 
 /** Rejects with OutputRefused, in words that follow its name, for a folder that cannot become a new one: a file, or one that has something in it. */
@@ -31,7 +31,7 @@ export async function writeNewFolder(
   const target = resolve(dir);
   await refuseTaken(dir);
   const made = await makeFolder(dirname(target));
-  const fresh = join(dirname(target), `.${basename(target)}.${randomBytes(6).toString('hex')}.new`);
+  const { fresh } = besideFolder(target);
   try {
     await mkdir(fresh);
     for (const [path, text] of files) {

@@ -1,7 +1,7 @@
-import { randomBytes } from 'node:crypto';
 import { mkdir, readdir, rename, rm, writeFile } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { makeFolder } from './make-folder.js';
+import { besideFolder } from './replaced.js';
 
 /** A folder that is not written to, in words for the person who named it. */
 export class OutputRefused extends Error {}
@@ -34,8 +34,7 @@ export async function replaceFolder<T>(dir: string, fill: (fresh: string) => Pro
   const target = resolve(dir);
   await refuseForeign(dir);
   await makeFolder(dirname(target));
-  const name = `.${basename(target)}.${randomBytes(6).toString('hex')}`;
-  const [fresh, former] = [join(dirname(target), `${name}.new`), join(dirname(target), `${name}.old`)];
+  const { fresh, former } = besideFolder(target);
   try {
     await mkdir(fresh);
     await writeFile(join(fresh, outputMark), outputWords);
