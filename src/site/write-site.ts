@@ -6,6 +6,7 @@ import type { Comparison } from '../core/compare/index.js';
 import { pathBelow } from '../disk/program/index.js';
 import { makeInPlace, writeAtomically } from '../disk/store/index.js';
 import { pagesRoot } from './assets.js';
+import { awayFromRoot } from './away-from-root.js';
 import { bookFiles, type BookFile } from './book-files.js';
 import { comparisonFiles, manualFiles, partsOf } from './config.js';
 import type { ManualText } from './manual.js';
@@ -50,11 +51,13 @@ async function writeSheets(
   return makeInPlace(out, `the pages of ${name}`, async (stage) => {
     const fresh = join(stage, name);
     // One instance writes once: a second write would reuse the first one's data.
-    for (const config of partsOf(files())) {
-      const eleventy = new Eleventy(pagesRoot, fresh, { quietMode: true, configPath: false, config });
-      eleventy.disableLogger();
-      await eleventy.write();
-    }
+    await awayFromRoot(async () => {
+      for (const config of partsOf(files())) {
+        const eleventy = new Eleventy(pagesRoot, fresh, { quietMode: true, configPath: false, config });
+        eleventy.disableLogger();
+        await eleventy.write();
+      }
+    });
     for (const [path, bytes] of copies) await writeAtomically(join(fresh, path), bytes);
     return listPages(fresh, name);
   });

@@ -6,6 +6,7 @@ import { localeOf, type Handout } from '../../handout/index.js';
 import { inLocale } from '../../base/units/index.js';
 import { programPath } from '../../disk/program/index.js';
 import { ownAssets, pagesRoot } from '../assets.js';
+import { awayFromRoot } from '../away-from-root.js';
 import { checkPath } from '../page.js';
 import { virtualPages } from '../virtual-pages.js';
 import { HandoutProvider } from './context.js';
@@ -23,13 +24,15 @@ export async function handoutFolders(handouts: readonly Handout[]): Promise<Map<
   const files = new Map<string, Uint8Array | string>();
   const assets = await readAssets();
   // Nothing is written by Eleventy: the caller replaces a folder as a whole.
-  const eleventy = new Eleventy(pagesRoot, 'unwritten', {
-    quietMode: true,
-    configPath: false,
-    config: handoutConfig(handouts),
+  const pages = await awayFromRoot(() => {
+    const eleventy = new Eleventy(pagesRoot, 'unwritten', {
+      quietMode: true,
+      configPath: false,
+      config: handoutConfig(handouts),
+    });
+    eleventy.disableLogger();
+    return eleventy.toJSON();
   });
-  eleventy.disableLogger();
-  const pages = await eleventy.toJSON();
   for (const { outputPath, content } of pages) files.set(outputPath.replace(/^(?:\.\/)?unwritten\//u, ''), content);
   for (const { cover } of handouts) {
     for (const [path, content] of assets) files.set(`${cover.trade.slug}/assets/${path}`, content);
