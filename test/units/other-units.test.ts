@@ -12,8 +12,12 @@ import {
   printAmount,
   printArea,
   printAreaBeside,
+  inLocale,
   printDay,
+  printMonth,
   printQuantity,
+  printShortMonth,
+  usualLocale,
   type Area,
 } from '../../src/base/units/index.js';
 
@@ -114,6 +118,21 @@ describe('days', () => {
 
   it('print without an order of numbers', () => {
     expect(printDay('2026-05-04')).toBe('4 May 2026');
+    expect([printMonth('2026-05-04'), printShortMonth('2026-09-01'), printShortMonth('2027-01-01')]).toEqual([
+      'May 2026',
+      'Sep',
+      'Jan 2027',
+    ]);
+    inLocale({ ...usualLocale, language: 'en-US' }, () =>
+      expect([printDay('2026-05-04'), printMonth('2026-05-04'), printShortMonth('2026-09-01')]).toEqual([
+        'May 4, 2026',
+        'May 2026',
+        'Sep',
+      ]),
+    );
+    inLocale({ ...usualLocale, language: 'de' }, () =>
+      expect([printMonth('2026-05-04'), printShortMonth('2027-01-01')]).toEqual(['Mai 2026', 'Jan. 2027']),
+    );
   });
 
   it('are counted in working days', () => {

@@ -72,9 +72,31 @@ function daysMeant(written: string): readonly string[] {
 
 /** `4 May 2026`: no order of numbers to mistake; or in the form of the house's language, such as `May 4, 2026`. */
 export function printDay(day: IsoDate): string {
+  const [, , date = ''] = day.split('-');
+  return inLanguage(day, { dateStyle: 'long' }) ?? `${Number(date)} ${printMonth(day)}`;
+}
+
+/** `May 2026`, the month of a day, or as the house's language has it. */
+export function printMonth(day: IsoDate): string {
+  const [year = ''] = day.split('-');
+  return inLanguage(day, { month: 'long', year: 'numeric' }) ?? `${monthOf(day)} ${year}`;
+}
+
+/** `May`, where there is little room; in `Jan 2027` the year stands with its January. */
+export function printShortMonth(day: IsoDate): string {
+  const [year = '', month] = day.split('-');
+  const short = monthOf(day).slice(0, 3);
+  if (month !== '01') return inLanguage(day, { month: 'short' }) ?? short;
+  return inLanguage(day, { month: 'short', year: 'numeric' }) ?? `${short} ${year}`;
+}
+
+function inLanguage(day: IsoDate, form: Intl.DateTimeFormatOptions): string | undefined {
   const { language } = locale();
-  if (language !== undefined && /^\d{4}-\d\d-\d\d$/u.test(day))
-    return Temporal.PlainDate.from(day).toLocaleString(language, { dateStyle: 'long' });
-  const [year = '', month = '', date = ''] = day.split('-');
-  return `${Number(date)} ${months[Number(month) - 1] ?? month} ${year}`;
+  if (language === undefined || !/^\d{4}-\d\d-\d\d$/u.test(day)) return undefined;
+  return Temporal.PlainDate.from(day).toLocaleString(language, form);
+}
+
+function monthOf(day: IsoDate): string {
+  const [, month = ''] = day.split('-');
+  return months[Number(month) - 1] ?? month;
 }

@@ -1,4 +1,4 @@
-import { isMap, isNode, isScalar, isSeq, parseDocument, stringify, type Document, type Pair, type YAMLMap } from 'yaml';
+import { isMap, isNode, isScalar, parseDocument, stringify, type Document, type Pair, type YAMLMap } from 'yaml';
 import type { Path } from '../../base/problem/index.js';
 import { byText } from '../../base/units/index.js';
 import { splice, type Edit } from './splice.js';
@@ -36,33 +36,6 @@ export function valueAt(text: string, path: Path): unknown {
   const document = parse(frontMatterOf(text).yaml);
   const node: unknown = document.getIn(path, true);
   return isNode(node) ? node.toJS(document) : node;
-}
-
-/** A record with one more entry in a list at its top, which need not be there yet; every other byte as it was. Throws like `setKeys`. */
-export function appendItem(text: string, list: string, item: Readonly<Record<string, unknown>>): string {
-  const { yaml, start } = frontMatterOf(text);
-  const eol = text.slice(0, start).endsWith('\r\n') ? '\r\n' : '\n';
-  const document = parse(yaml);
-  const node: unknown = document.get(list, true);
-  const before = (document.toJS() as Readonly<Record<string, unknown>>)[list] ?? [];
-  // Between brackets, and where there is none, the list is written as a whole.
-  if (!isSeq(node) || node.flow || node.items.length === 0)
-    return setKeys(text, [{ in: [], values: { [list]: [...(before as readonly unknown[]), item] }, after: [] }]);
-  const last = node.items.at(-1);
-  const first = node.items[0];
-  if (!isNode(last) || !last.range || !isNode(first) || !first.range) throw new Error('a list to splice is none');
-  const dash = yaml.lastIndexOf('-', first.range[0]);
-  const indent = ' '.repeat(dash - (yaml.lastIndexOf('\n', dash) + 1));
-  const end = yaml.slice(0, last.range[1]).trimEnd().length;
-  const place = yaml.indexOf('\n', end) + 1;
-  const lines = stringify([item], { lineWidth: 0 }).trimEnd().split('\n');
-  const written = splice(yaml, [
-    { from: place, to: place, text: lines.map((line) => `${indent}${line}${eol}`).join('') },
-  ]);
-  const meant = document.clone();
-  meant.setIn([list, node.items.length], meant.createNode(item));
-  if (inOrder(meant) !== inOrder(parse(written))) throw new Error('a record was not spliced as meant');
-  return text.slice(0, start) + written + text.slice(start + yaml.length);
 }
 
 /** The YAML between the lines of dashes, and where it begins. */

@@ -1,6 +1,7 @@
 import type { Path } from '../../base/problem/index.js';
 import type { IsoDate } from '../../base/units/index.js';
-import { appendItem, setKeys, valueAt } from './splice-keys.js';
+import { appendItem } from './splice-items.js';
+import { setKeys, valueAt } from './splice-keys.js';
 
 /** A choice to be written down. */
 export interface NewChoice {
@@ -25,7 +26,7 @@ export function writeOverride(
   const [first] = at;
   const own = { ...written, at: at.length === 1 ? first : at, ...keysOf(choice) };
   const told = Object.entries(own).filter(([, value]) => value !== undefined);
-  return appendItem(room, 'selections', Object.fromEntries(told));
+  return appendItem(room, 'selections', Object.fromEntries(told), []);
 }
 
 /** A room's record with choices in it. What stood in `chosen` and beside it gives way; nothing else of the record changes. */

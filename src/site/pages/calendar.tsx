@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import type { BookSelection } from '../../core/book/index.js';
 import { describePush, describeSlack, type DatedMilestone } from '../../core/calendar/index.js';
 import { isOnSite, lastPromise } from '../../core/model/index.js';
-import { byText, capital, lower, printDay, type IsoDate } from '../../base/units/index.js';
+import { byText, capital, lower, printDay, printMonth, type IsoDate } from '../../base/units/index.js';
 import { choiceTitle, criticalWords, dayRules, decisionTitle, rangeWords, standingWords } from '../../table/index.js';
 import { BlocksHtml } from '../../write/index.js';
 import { Day } from '../parts/figures.js';
@@ -219,5 +219,5 @@ function byMonth(list: readonly Entry[]): Month[] {
     const month = entry.day.slice(0, 7);
     months.set(month, [...(months.get(month) ?? []), entry]);
   }
-  return [...months].map(([month, own]) => ({ month, name: printDay(`${month}-01`).replace(/^1 /, ''), list: own }));
+  return [...months].map(([month, own]) => ({ month, name: printMonth(`${month}-01`), list: own }));
 }

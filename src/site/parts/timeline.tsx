@@ -2,7 +2,7 @@ import type { VNode } from 'preact';
 import { groupBy, type BookSelection, type JointDecision } from '../../core/book/index.js';
 import { daysBetween, type DatedMilestone } from '../../core/calendar/index.js';
 import { numberText } from '../../base/svg/index.js';
-import { printDay, type IsoDate } from '../../base/units/index.js';
+import { printDay, printShortMonth, type IsoDate } from '../../base/units/index.js';
 import { decisionTitle } from '../../table/index.js';
 import { SignMark } from '../../write/index.js';
 import { useView } from '../sheet-context.js';
@@ -33,7 +33,7 @@ export function Timeline(): VNode | null {
     <div class="timeline">
       <div class="timeline-grid" aria-hidden="true">
         {monthsBetween(start, end).map((month) => (
-          <span style={`left:${numberText(at(month), 2)}%`}>{monthName(month)}</span>
+          <span style={`left:${numberText(at(month), 2)}%`}>{printShortMonth(month)}</span>
         ))}
         <span class="timeline-today" style={`left:${numberText(at(on), 2)}%`}>
           today
@@ -150,10 +150,4 @@ function monthsBetween(from: IsoDate, to: IsoDate): IsoDate[] {
     if (first > to) return months;
     months.push(first);
   }
-}
-
-/** `May`; the year stands with its January. */
-function monthName(first: IsoDate): string {
-  const [, name = '', year = ''] = printDay(first).split(' ');
-  return first.slice(5, 7) === '01' ? `${name.slice(0, 3)} ${year}` : name.slice(0, 3);
 }
