@@ -90,7 +90,7 @@ test('it asks for no rights, on a disk of which it may write the houses and what
     },
   });
   expect(container).toMatchObject({
-    resources: { requests: { cpu: '1', memory: '1Gi' }, limits: { memory: '2Gi' } },
+    resources: { requests: { cpu: '1', memory: '1536Mi' }, limits: { memory: '3Gi' } },
     securityContext: {
       allowPrivilegeEscalation: false,
       readOnlyRootFilesystem: true,
