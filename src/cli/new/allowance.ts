@@ -4,6 +4,7 @@ import { appendItem, valueAt } from '../../core/records/index.js';
 import { didYouMean, sourceOf } from '../../base/problem/index.js';
 import { read, unread, withSign, type Reading } from '../../base/units/index.js';
 import { draftAllowance, freshSlug, readName, readTyped } from '../../draft/index.js';
+import { plainKey, readPlain } from '../../manual/index.js';
 import { typed, type Console } from '../console.js';
 import { addingCommand, addRecords, openToAdd } from './add-records.js';
 import { keysGiven, withKeyFlags } from './key-flags.js';
@@ -14,6 +15,7 @@ interface AllowanceFlags {
   readonly house: string;
   readonly amount?: string;
   readonly for?: string;
+  readonly covers?: string;
 }
 
 /** Keys that are said by a flag or a question of their own, or made of the name. */
@@ -51,6 +53,14 @@ export function newAllowance(console: Console, done: (code: number) => void): Co
           example: slugs.slice(0, 3).join(', '),
           read: (text) => readCategories(text, slugs),
         },
+        // What is left out stands in the contract sum: nobody's silence says that it is all.
+        covers: {
+          flag: `--covers ${parts}`,
+          given: flags.covers,
+          asks: 'What of their cost does it cover? With commas',
+          example: parts,
+          read: readCovers,
+        },
       },
       console.asker(),
     );
@@ -58,7 +68,8 @@ export function newAllowance(console: Console, done: (code: number) => void): Co
     const ids = new Set(house.allowances.map(({ id }) => id));
     const id = freshSlug(name, ids, `allowance-${ids.size + 1}`);
     const paid = valueOf(readCategories(said.categories, slugs));
-    const item = draftAllowance(id, name, valueOf(readTyped.sum(said.amount)), paid, keys);
+    const covers = valueOf(readCovers(said.covers));
+    const item = draftAllowance(id, name, valueOf(readTyped.sum(said.amount)), paid, { ...keys, covers });
     const path = house.origin.file;
     const before = sources.find((source) => source.path === path)?.text ?? '';
     const text = appendItem(before, 'allowances', item, ['levels']);
@@ -69,6 +80,10 @@ export function newAllowance(console: Console, done: (code: number) => void): Co
     done(0);
   });
 }
+
+const coversKey = plainKey('allowance', 'covers');
+const parts = (coversKey.choices ?? []).join(',');
+const readCovers = (text: string): Reading<unknown> => readPlain(coversKey, text);
 
 /** What comes next for it to pay for anything, in the words of whoever reads. */
 function onIt(id: string, { takesCommands }: Pick<Console, 'takesCommands'>): string {

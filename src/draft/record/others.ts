@@ -1,5 +1,5 @@
 import type { Layer, measureParts, Source } from '../../core/model/index.js';
-import type { RawAllowance, RawCategory, RawTrade } from '../../core/records/index.js';
+import type { RawCategory, RawTrade } from '../../core/records/index.js';
 import { recordText } from './text.js';
 
 type By = keyof typeof measureParts;
@@ -51,13 +51,13 @@ export function draftMilestone(
   return { id, name, ...keys };
 }
 
-/** An allowance for all that its categories cost, unless the keys that were said of it have it otherwise. */
+/** An allowance of the contract, with the keys that were said of it. */
 export function draftAllowance(
   id: string,
   name: string,
   amount: string,
   categories: readonly string[],
-  keys: Readonly<Record<string, unknown>> = {},
-): Readonly<Record<string, unknown>> & RawAllowance {
-  return { id, name, amount, covers: ['material', 'freight', 'tax', 'labor'], categories: [...categories], ...keys };
+  { covers, ...keys }: Readonly<Record<string, unknown>>,
+): Readonly<Record<string, unknown>> {
+  return { id, name, amount, covers, categories: [...categories], ...keys };
 }
