@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, statSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { joinWords } from '../base/units/index.js';
 import type { Begun } from '../disk/store/index.js';
@@ -26,11 +26,19 @@ async function finishReplacedIn(
   console: Pick<Console, 'error'>,
 ): Promise<void> {
   // Nearly always there is nothing, and to know more is to read most of the program.
-  const names = existsSync(folder) && statSync(folder).isDirectory() ? readdirSync(folder) : [];
-  if (!names.some((one) => /^\..+\.(?:new|old)$/u.test(one))) return;
+  if (!namesIn(folder).some((one) => /^\..+\.(?:new|old)$/u.test(one))) return;
   const { finishReplaced } = await import('../disk/store/index.js');
   for (const { dir, isFinished } of await finishReplaced(folder, name))
     console.error(isFinished ? finishedWords(dir) : nothingWords);
+}
+
+/** None where there is no folder, or none that may be listed. */
+function namesIn(folder: string): readonly string[] {
+  try {
+    return readdirSync(folder);
+  } catch {
+    return [];
+  }
 }
 
 const why = 'An earlier run was interrupted';
