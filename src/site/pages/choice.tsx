@@ -1,4 +1,4 @@
-import type { ComponentChildren, VNode } from 'preact';
+import type { VNode } from 'preact';
 import { makerText, withoutLabor } from '../../core/fact/index.js';
 import type { BookSelection } from '../../core/book/index.js';
 import { describePush, describeSlack } from '../../core/calendar/index.js';
@@ -9,6 +9,7 @@ import { pictureWords } from '../../draw/index.js';
 import { candidatesOf, choiceRows, type Candidate } from '../choice-rows.js';
 import { Swatch } from '../parts/drawing.js';
 import { Day } from '../parts/figures.js';
+import { Fold } from '../parts/fold.js';
 import { ChoiceDays } from '../parts/choice-days.js';
 import { ChoiceLink, PageLink, RoomLink, SelectionLink, SelectionSource } from '../parts/link.js';
 import { Follows } from '../parts/follows.js';
@@ -89,18 +90,6 @@ export function ChoicePage({ selection }: { selection: BookSelection }): VNode {
       <OpenNeighbours selection={selection} />
       <TryRoot />
     </>
-  );
-}
-
-/** A line of what opens in place. */
-function Fold({ title, of, children }: { title: string; of: string; children: ComponentChildren }): VNode {
-  return (
-    <details class="fold">
-      <summary>
-        {title} <span class="why">{of}</span>
-      </summary>
-      {children}
-    </details>
   );
 }
 

@@ -11,6 +11,7 @@ import { DrawingFigure } from '../parts/drawing.js';
 import { Facts } from '../parts/facts.js';
 import { AreaText } from '../parts/figures.js';
 import { Finder } from '../parts/finder.js';
+import { Fold } from '../parts/fold.js';
 import { PageLink } from '../parts/link.js';
 import { RoomPicture } from '../parts/picture.js';
 import { Prose } from '../parts/prose.js';
@@ -43,22 +44,21 @@ export function RoomPage({ room }: { room: BookRoom }): VNode {
         </div>
       </div>
       {room.body.trim() !== '' && (
-        <details class="fold">
-          <summary>What the owners, the builder and the trades say</summary>
+        <Fold title="What the owners, the builder and the trades say">
           <Prose text={room.body} />
-        </details>
+        </Fold>
       )}
       {cautions.length > 0 && (
-        <details class="fold" id="cautions">
-          <summary>
-            <h2>{countWords(cautions)}</h2>
-            <span class="why">{[...new Set(cautions.map(({ title }) => title))].join(', ')}</span>
-          </summary>
+        <Fold
+          id="cautions"
+          title={<h2>{countWords(cautions)}</h2>}
+          of={[...new Set(cautions.map(({ title }) => title))].join(', ')}
+        >
           <p class="why">{cautionWords.lead}</p>
           {cautions.map((caution) => (
             <CautionCard caution={caution} />
           ))}
-        </details>
+        </Fold>
       )}
       <p class="fold">
         <PageLink to={drawingsPath(room)}>Walls, ceiling and sections drawn</PageLink> ·{' '}
