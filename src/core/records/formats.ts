@@ -251,7 +251,7 @@ export const slugPattern = '^[a-z0-9]+(-[a-z0-9]+)*$';
 const fingerprintPattern = '^([0-9A-Fa-f]{2}:?){31}[0-9A-Fa-f]{2}$';
 
 const sharedPattern = String.raw`^(?!.*/(?:options|categories|trades|price-lists)(?:/|$))(?:\.\./)+[A-Za-z0-9_][A-Za-z0-9._-]*(?:/[A-Za-z0-9_][A-Za-z0-9._-]*)*$`;
-const sitePattern = '^https://[a-z0-9](?:[a-z0-9.-]*[a-z0-9])?(?::[0-9]{1,5})?(?:/[A-Za-z0-9._~-]+)*/?$';
+const sitePattern = '^(?=.{1,200}$)https://[a-z0-9](?:[a-z0-9.-]*[a-z0-9])?(?::[0-9]{1,5})?(?:/[A-Za-z0-9._~-]+)*/?$';
 
 const phonePattern = String.raw`^\+?[0-9(][0-9 ()./-]*[0-9]$`;
 const mailPattern = String.raw`^[^\s@<>,;:?&]+@[^\s@<>,;:?&]+$`;
@@ -279,7 +279,10 @@ export const patternWords: Readonly<Record<string, { readonly what: string; read
     what: 'a photograph’s file',
     fix: 'use small letters, digits and single hyphens, and .jpg, .png or .webp at the end, such as white-oak.jpg',
   },
-  [sitePattern]: { what: 'an address that begins with https://', fix: 'write such as https://larch-hollow.example' },
+  [sitePattern]: {
+    what: 'an address that begins with https:// and has 200 signs at most',
+    fix: 'write such as https://larch-hollow.example',
+  },
   '^[a-z0-9]+(-[a-z0-9]+)*/[a-z0-9]+(-[a-z0-9]+)*$': {
     what: 'an option with its category',
     fix: 'write the category, a slash and the option, such as floor/white-oak-solid-5',
