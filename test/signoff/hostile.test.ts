@@ -1,9 +1,8 @@
-import process from 'node:process';
 import { deflateSync } from 'node:zlib';
 import { expect, test } from 'vitest';
 import { openCertificate } from '../../src/signoff/sign/index.js';
 import { verifyPdf } from '../../src/signoff/verify/index.js';
-import { atMost, processorTimeSince } from '../processor-time.js';
+import { atMost, leastTime } from '../processor-time.js';
 import { seeded } from './seeded.js';
 import { builder, owner, sign } from './signed.js';
 import { makeSmallPdf } from './small-pdf.js';
@@ -96,14 +95,17 @@ const hostile: readonly (readonly [string, () => Buffer])[] = [
   ['a number of a thousand digits', () => file([`<< /Type /Catalog /X ${'9'.repeat(1000)} >>`])],
 ];
 
+/** Milliseconds of the processor. */
+const limit = 2000;
+
 test.each(hostile)('%s: no exception, not whole, within two seconds of the processor', async (_what, make) => {
   const bytes = make();
-  const start = process.cpuUsage();
-  const { verdict, problems } = await verifyPdf(bytes);
-  const took = processorTimeSince(start);
-  expect(took).toBeLessThan(atMost(2000, took));
-  expect(verdict).not.toBe('whole');
-  if (verdict !== 'unsigned') expect(problems[0]).toMatch(/^[^\n]{10,200}$/u);
+  const took = await leastTime(async () => {
+    const { verdict, problems } = await verifyPdf(bytes);
+    expect(verdict).not.toBe('whole');
+    if (verdict !== 'unsigned') expect(problems[0]).toMatch(/^[^\n]{10,200}$/u);
+  }, limit);
+  expect(took).toBeLessThan(atMost(limit, took));
 });
 
 test('it gives up when its time is over', async () => {
