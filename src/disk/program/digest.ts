@@ -7,10 +7,6 @@ import { pathBelow } from './path-below.js';
 /** Whose every change may change what is computed and printed: the code with its templates, the typefaces, and the packages it stands on. */
 const computing = ['src', 'fonts', 'package-lock.json'];
 
-/** The digest of the sources that a built program was made from, written into it by scripts/build.ts; a program run from its sources has
- *  none and reads them. */
-declare const builtFrom: string | undefined;
-
 /** SHA-256 of the program: what an older or a newer one computed has another. Undefined when the program's own files cannot
  *  be read. */
 export function programDigest(): Promise<string | undefined> {

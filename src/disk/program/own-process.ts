@@ -1,8 +1,5 @@
 import { programPath } from './folder.js';
 
-/** Written into a built program by scripts/build.ts; a program run from its sources has none. */
-declare const builtFrom: string | undefined;
-
 /** A file of the program that is run by itself, and what Node needs to run it. */
 export interface OwnProcess {
   readonly file: string;

@@ -1,9 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { programPath } from './folder.js';
 
-/** Written into a built program by scripts/build.ts; a program run from its sources has none. */
-declare const builtFrom: string | undefined;
-
 /** Where the script lies in a built program. */
 export const builtPageScript = 'dist/page/try.js';
 
