@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
-import { link, lstat, readdir, readFile, realpath, rename, rm, rmdir, writeFile } from 'node:fs/promises';
+import { link, readdir, readFile, realpath, rename, rm, rmdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { liesInside } from './lies-inside.js';
+import { isThere } from './is-there.js';
 import { isFolder, makeFolder, ownFolder, ownFolderName } from './make-folder.js';
 import { oneAtATime } from './one-at-a-time.js';
 import { isOwnCode, ownCode } from './own-key.js';
@@ -252,11 +253,4 @@ async function clearStage(root: string, stage: string): Promise<void> {
 
 function clearAway(root: string, path: string): Promise<void> {
   return rm(join(root, path), { recursive: true, force: true });
-}
-
-function isThere(path: string): Promise<boolean> {
-  return lstat(path).then(
-    () => true,
-    () => false,
-  );
 }

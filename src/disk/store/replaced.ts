@@ -1,5 +1,6 @@
 import { lstat, readdir, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
+import { isThere } from './is-there.js';
 import { isLeft, newTag, tagForm } from './run-tag.js';
 
 /** Where the folder that is to take another's place is made, and where that one stands until it is done: beside it, on the same disk. */
@@ -44,13 +45,6 @@ async function finishOne(target: string, fresh: string, former: string): Promise
 function isFolder(path: string): Promise<boolean> {
   return lstat(path).then(
     (facts) => facts.isDirectory(),
-    () => false,
-  );
-}
-
-function isThere(path: string): Promise<boolean> {
-  return lstat(path).then(
-    () => true,
     () => false,
   );
 }
